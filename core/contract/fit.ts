@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { reads } from './base.ts';
+import { Id, InstantText, Moment, Place } from './parts.ts';
+import { JobDay } from './jobs.ts';
+import { Stringline } from './road.ts';
+
+export const Hardness = z.enum(['blocks', 'settle', 'know']);
+export type Hardness = z.infer<typeof Hardness>;
+
+/** Something that would lift a finding. `tryOn` can be given to `fit.check` to see what it would change. */
+export const Lift = z.strictObject({ kind: z.string(), label: z.string(), tryOn: z.record(z.string(), z.unknown()).optional() });
+export type Lift = z.infer<typeof Lift>;
+
+export const Finding = z.strictObject({
+  kind: z.string(),
+  hardness: Hardness,
+  concerns: z.array(z.strictObject({ jobId: Id.nullable(), title: z.string() })),
+  numbers: z.record(z.string(), z.union([z.number(), z.string()])).describe('the figures that the sentence was made from; minutes unless the name says otherwise'),
+  sentence: z.string(),
+  lifts: z.array(Lift),
+});
+export type Finding = z.infer<typeof Finding>;
+
+export const Candidate = z.strictObject({
+  title: z.string().trim().min(1).max(120).default('This job'),
+  place: Place,
+  days: z.array(JobDay).min(1, 'has no day; give at least one').max(366),
+  replyBy: Moment.nullable().default(null),
+});
+export type Candidate = z.infer<typeof Candidate>;
+
+/** Changes to try on before anything is saved. */
+export const TryOn = z.strictObject({
+  restMinutes: z.int().min(0).max(24 * 60).optional(),
+  firstCallLaterMinutes: z.int().min(0).max(48 * 60).optional(),
+});
+
+export const FitAnswer = z.enum(['free', 'free if', 'not possible']);
+export const FitResult = z.strictObject({
+  answer: FitAnswer,
+  findings: z.array(Finding),
+  fine: z.string().describe('what is fine, in one line'),
+  missing: z.array(z.string()).describe('facts without which the answer is not whole'),
+});
+export type FitResult = z.infer<typeof FitResult>;
+
+export const fit = {
+  check: reads(
+    'Can this be taken, against everything on the books? For a stored job or a candidate that is not stored.',
+    z.strictObject({ jobId: Id.optional(), candidate: Candidate.optional(), tryOn: TryOn.optional(), now: InstantText.optional().describe('the real now, if not given') }),
+    z.strictObject({ result: FitResult, stringline: Stringline.nullable() }),
+  ),
+};

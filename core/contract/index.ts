@@ -1,0 +1,19 @@
+/**
+ * The one contract. Loopback, IPC, command line, preload, the screens' client and the coverage test are all derived from this object.
+ */
+import { desk } from './desk.ts';
+import { find } from './find.ts';
+import { fit } from './fit.ts';
+import { inquiries } from './inquiries.ts';
+import { jobs } from './jobs.ts';
+import { papers } from './papers.ts';
+import { places } from './places.ts';
+import { quotes } from './quotes.ts';
+import { rates } from './rates.ts';
+import { road } from './road.ts';
+import { setup } from './setup.ts';
+import { store } from './store.ts';
+import { trips } from './trips.ts';
+
+export const contract = { desk, find, fit, inquiries, jobs, papers, places, quotes, rates, road, setup, store, trips };
+export type Contract = typeof contract;

@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import { reads, writes } from './base.ts';
+import { Budget, Question, Span } from './inquiries.ts';
+import { DateText, DayKind, DeedKey, Id, InstantText, Line, Moment, Money, Name, Note, Place, Role, Version, WallTime } from './parts.ts';
+
+/** Where a job stands. "ran out" is derived: a pencil whose expiry has passed and that holds nothing any more. */
+export const JobState = z.enum(['inquiry', 'quoted', 'pencilled', 'ran out', 'inked', 'let go', 'declined', 'cancelled']);
+export type JobState = z.infer<typeof JobState>;
+
+/** One paid date: call and wrap are wall times at the job's place; a wrap past midnight has the next date in it. */
+export const JobDay = z.strictObject({ date: DateText.describe('the date of the call'), kind: DayKind, call: WallTime, wrap: WallTime });
+export type JobDay = z.infer<typeof JobDay>;
+
+export const Pencil = z.strictObject({ id: Id, pencilledAt: InstantText, expires: Moment, state: z.enum(['live', 'ran out', 'let go', 'inked']) });
+export type Pencil = z.infer<typeof Pencil>;
+export const Ink = z.strictObject({ who: Name, at: InstantText, how: Name, quoteVersion: z.int().nullable() });
+
+export const Paper = z.strictObject({ id: Id, kind: z.enum(['quote']), name: z.string().describe('bare file name'), hash: z.string().describe('SHA-256, hex'), bytes: z.int(), madeAt: InstantText });
+export type Paper = z.infer<typeof Paper>;
+
+const Contact = z.strictObject({ name: Line, email: Line, phone: Line });
+
+/** The facts of a job that a person may change before it is inked. */
+export const JobFacts = z.strictObject({
+  title: Name,
+  organisation: Line,
+  contact: Contact,
+  role: Role,
+  place: Place.nullable(),
+  days: z.array(JobDay).max(366),
+  replyBy: Moment.nullable(),
+  budget: Budget.nullable(),
+  notes: Note,
+  deliverables: z.array(z.string().trim().min(1).max(300)).max(50),
+});
+export type JobFacts = z.infer<typeof JobFacts>;
+
+export const Job = JobFacts.extend({
+  id: Id,
+  version: Version,
+  state: JobState,
+  message: z.string().nullable(),
+  received: Moment,
+  questions: z.array(Question).describe('still open'),
+  spans: z.array(Span),
+  pencil: Pencil.nullable(),
+  ink: Ink.nullable(),
+  papers: z.array(Paper),
+  total: Money.nullable().describe('gross of the newest made quote'),
+  updatedAt: InstantText,
+});
+export type Job = z.infer<typeof Job>;
+
+export const JobRow = z.strictObject({
+  id: Id, title: z.string(), organisation: z.string(), state: JobState, place: z.string().nullable(), firstCall: Moment.nullable(), lastWrap: Moment.nullable(), total: Money.nullable(),
+});
+export type JobRow = z.infer<typeof JobRow>;
+
+const JobAnswer = z.strictObject({ job: Job });
+const OneJob = { id: Id, version: Version, key: DeedKey };
+
+export const jobs = {
+  list: reads('Every job, next first call first; text narrows by title, organisation and place.', z.strictObject({ text: Line.optional(), states: z.array(JobState).optional() }), z.strictObject({ jobs: z.array(JobRow) })),
+  get: reads('One job, whole.', z.strictObject({ id: Id }), JobAnswer),
+  add: writes('Put a job on the books by hand, as an inquiry.', z.strictObject({ facts: JobFacts.partial().required({ title: true }), received: InstantText.optional(), key: DeedKey }), JobAnswer),
+  change: writes(
+    'Change facts of a job. Questions whose field is changed are settled with it; `settled` names others that were answered.',
+    z.strictObject({ ...OneJob, changes: JobFacts.partial(), settled: z.array(z.string()).optional() }),
+    JobAnswer,
+  ),
+  pencil: writes('Pencil the dates, or renew a pencil that ran out (it goes last). Without `expires` the default of the house holds.', z.strictObject({ ...OneJob, expires: InstantText.optional() }), JobAnswer),
+  letGo: writes('Let a pencil go. The dates are free at once.', z.strictObject(OneJob), JobAnswer),
+  ink: writes('The written yes: who said it, when and how. Refused without a made quote version.', z.strictObject({ ...OneJob, who: Name, at: InstantText.optional(), how: Name }), JobAnswer),
+  decline: writes('Say no kindly: the inquiry is closed and a reply stands ready to copy.', z.strictObject(OneJob), z.strictObject({ job: Job, reply: z.strictObject({ subject: z.string(), text: z.string() }) })),
+  reopen: writes('Take back a decline or a letting go: the job is an inquiry again (or quoted, if a quote was made).', z.strictObject(OneJob), JobAnswer),
+  history: reads('What was done to a job, newest first.', z.strictObject({ id: Id }), z.strictObject({ entries: z.array(z.strictObject({ id: Id, at: InstantText, deed: z.string(), sentence: z.string() })) })),
+};

@@ -1,0 +1,93 @@
+import { z } from 'zod';
+import { reads, writes } from './base.ts';
+import { Currency, Decimal, DeedKey, Id, InstantText, Line, Moment, Money, Name, Positive, Version } from './parts.ts';
+import { Job, Paper } from './jobs.ts';
+import { Terms } from './rates.ts';
+
+export const sections = ['days', 'kit', 'travel', 'allowances', 'editing', 'extras', 'rush', 'discount'] as const;
+export const Section = z.enum(sections);
+export type Section = z.infer<typeof Section>;
+
+export const QuoteLine = z.strictObject({
+  id: z.string().describe('stable name of the line, e.g. days/shoot'),
+  section: Section,
+  what: z.string(),
+  quantity: Decimal,
+  unit: z.string(),
+  unitPrice: Decimal,
+  amount: Money,
+  taxed: z.boolean(),
+  reason: z.string().describe('how this came about, with its numbers'),
+  estimated: z.boolean(),
+  changed: z.boolean().describe('changed by hand against the rate card'),
+});
+export type QuoteLine = z.infer<typeof QuoteLine>;
+
+export const TaxGroup = z.strictObject({ name: z.string(), percent: Decimal, net: Money, tax: Money, note: z.string() });
+export const Totals = z.strictObject({ net: Money, taxes: z.array(TaxGroup), tax: Money, gross: Money });
+export type Totals = z.infer<typeof Totals>;
+
+/** The scale that a price is read on; every figure is a day's, in the quote's currency. */
+export const Scale = z.strictObject({
+  floor: Money.nullable(),
+  budget: Money.nullable().describe('null when its currency or its unit is not known'),
+  thisJob: Money,
+  daysUsed: Decimal,
+  keptPerHourAway: Money,
+  hoursAway: Decimal,
+});
+export type Scale = z.infer<typeof Scale>;
+
+export const Deposit = z.strictObject({ amount: Money, due: z.string().describe('when, in words'), note: z.string() }).nullable();
+
+export const QuoteDraft = z.strictObject({
+  jobId: Id,
+  draftVersion: z.int().min(0),
+  cardId: Id,
+  cardName: z.string(),
+  currency: Currency,
+  lines: z.array(QuoteLine),
+  totals: Totals,
+  deposit: Deposit,
+  validUntil: Moment,
+  terms: Terms,
+  scale: Scale,
+  pencilUntil: Moment.nullable().describe('when the pencil would run out'),
+  cautions: z.array(z.string()),
+  missing: z.array(z.string()).describe('what must be known before a quote can be made'),
+});
+export type QuoteDraft = z.infer<typeof QuoteDraft>;
+
+export const DraftChange = z.discriminatedUnion('op', [
+  z.strictObject({ op: z.literal('set'), id: z.string().max(80), quantity: Positive.optional(), unitPrice: Positive.optional(), what: Name.optional() }),
+  z.strictObject({ op: z.literal('add'), section: Section, what: Name, quantity: Positive, unit: Line, unitPrice: Decimal }),
+  z.strictObject({ op: z.literal('drop'), id: z.string().max(80) }),
+  z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says') }),
+]);
+export type DraftChange = z.infer<typeof DraftChange>;
+
+export const Reply = z.strictObject({ subject: z.string(), text: z.string() });
+
+export const QuoteVersion = z.strictObject({
+  id: Id,
+  jobId: Id,
+  number: z.int().min(1),
+  madeAt: InstantText,
+  draft: QuoteDraft,
+  sentAt: InstantText.nullable(),
+  paper: Paper,
+  reply: Reply,
+});
+export type QuoteVersion = z.infer<typeof QuoteVersion>;
+
+export const quotes = {
+  draft: reads('The quote as the rate card, trip and notice price it now, with what was changed by hand.', z.strictObject({ jobId: Id }), z.strictObject({ draft: QuoteDraft })),
+  change: writes('Change lines of a draft.', z.strictObject({ jobId: Id, draftVersion: z.int().min(0), changes: z.array(DraftChange).min(1).max(200) }), z.strictObject({ draft: QuoteDraft })),
+  make: writes(
+    'Freeze the draft as the next version, write its PDF and reply text, and pencil the dates where asked.',
+    z.strictObject({ jobId: Id, jobVersion: Version, draftVersion: z.int().min(0), pencil: z.boolean(), key: DeedKey }),
+    z.strictObject({ version: QuoteVersion, job: Job }),
+  ),
+  versions: reads('Every made version of a job\'s quote, newest first.', z.strictObject({ jobId: Id }), z.strictObject({ versions: z.array(QuoteVersion) })),
+  sent: writes('Note that a version is sent: its reply was copied or drafted as a mail.', z.strictObject({ id: Id }), z.strictObject({ version: QuoteVersion })),
+};

@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import { reads, writes } from './base.ts';
+import { Currency, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
+
+/** One named tax that the sender charges. Compound taxes and several taxes a line come with rate cards. */
+export const TaxRule = z.strictObject({ name: Name, percent: Percent, included: z.boolean().describe('prices are entered with it included') });
+
+/** My own year, from which the floor is worked out. Amounts in whole minor units of the home currency. */
+export const OwnYear = z.strictObject({
+  costs: z.int().min(0).describe('yearly costs without wear of kit, minor units'),
+  pay: z.int().min(0).describe('wanted pay a year after set-aside, minor units'),
+  setAsidePercent: Percent,
+  days: z.int().min(1).max(366).describe('days that can be sold'),
+});
+
+export const SetupFields = z.strictObject({
+  name: Name.describe('the name that papers are sent under'),
+  address: Note,
+  email: Line,
+  phone: Line,
+  home: Place,
+  currency: Currency,
+  paper: z.enum(['A4', 'Letter']),
+  distance: z.enum(['mi', 'km']),
+  registered: z.boolean().describe('registered for sales tax or VAT'),
+  taxId: Line,
+  tax: TaxRule.nullable(),
+  restHours: Positive.describe('unbroken rest asked for between two jobs, hours'),
+  year: OwnYear.nullable(),
+});
+export type SetupFields = z.infer<typeof SetupFields>;
+export const Setup = SetupFields.extend({ version: Version });
+export type Setup = z.infer<typeof Setup>;
+
+export const setup = {
+  get: reads('My details, or nothing when the program has not been set up.', Nothing, z.strictObject({ setup: Setup.nullable(), suggestedZone: z.string() })),
+  save: writes(
+    'Save my details. The first save needs no version; later ones name the version that was read.',
+    z.strictObject({ version: Version.optional(), fields: SetupFields }),
+    z.strictObject({ setup: Setup }),
+  ),
+};

@@ -1,0 +1,33 @@
+/**
+ * What the rules of sections 5 and 6 are given to decide with: everything on the books, as plain data. No store, no clock.
+ * Instants are epoch milliseconds; wall times stay beside them for the sentences.
+ */
+import type { Place, DayKind } from '../contract/parts.ts';
+import type { Firmness } from '../contract/road.ts';
+import type { Mode } from '../contract/trips.ts';
+
+/** One paid date with its instants already resolved at the place. */
+export type BookDay = { date: string; kind: DayKind; call: string; wrap: string; callAt: number; wrapAt: number };
+
+/** A job as the check sees it. Expired pencils, let-go, declined and cancelled jobs are never put in a book. */
+export type BookJob = {
+  id: string | null;
+  title: string;
+  firmness: Firmness;
+  /** Order of pencilling, epoch ms; null for ink and for a candidate that holds no pencil. */
+  pencilledAt: number | null;
+  expiresAt: number | null;
+  place: Place;
+  days: BookDay[];
+};
+
+/** A way that was typed for a pair of places; serves both directions. */
+export type BookWay = { fromKey: string; toKey: string; mode: Mode; minutes: number };
+
+export type Book = {
+  home: Place;
+  jobs: BookJob[];
+  ways: BookWay[];
+  /** Unbroken rest asked for between two jobs, minutes. */
+  restMinutes: number;
+};
