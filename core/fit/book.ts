@@ -22,7 +22,15 @@ export type BookJob = {
 };
 
 /** A way that was typed for a pair of places; serves both directions. */
-export type BookWay = { fromKey: string; toKey: string; mode: Mode; minutes: number };
+export type BookWay = {
+  fromKey: string;
+  toKey: string;
+  mode: Mode;
+  /** Of the movement itself; the time before and after comes on top by mode. */
+  minutes: number;
+  /** Kilometres of road, where a distance was typed. */
+  roadKm?: number;
+};
 
 export type Book = {
   home: Place;

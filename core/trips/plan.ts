@@ -1,0 +1,130 @@
+/**
+ * The trip that one job needs, planned from home to home for the quote: when to leave, when one is back, which dates are travel and nothing else.
+ * Plans are made with the long end of an estimate, and driving is not set against sleep: where a working day and the way together
+ * would be over fourteen hours, or the way would run through the night, it is driven the day before or after.
+ */
+import type { Place } from '../contract/parts.ts';
+import type { BookDay, BookWay } from '../fit/book.ts';
+import { wallAt } from '../time/read.ts';
+import { nextDate } from './stays.ts';
+import { wayFinder, type WaySource } from './ways.ts';
+
+export type TripPlan = {
+  /** False when the job is at home: nothing to travel. */
+  away: boolean;
+  source: WaySource;
+  outMinutes: number;
+  backMinutes: number;
+  /** Kilometres of road one way: as typed, else estimated between the two ends of the band. */
+  oneWayKm: number;
+  /** Epoch ms. */
+  doorOutAt: number;
+  doorInAt: number;
+  /** Nights not slept at home. */
+  nights: number;
+  /** Dates at home that hold travel and no paid day. */
+  travelDates: string[];
+  hoursAway: number;
+};
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+/** Common practice: movement and work of one day are kept within this. */
+const LONGEST_DAY = 14 * HOUR;
+/** Ways up to this are driven the same day whatever the hour. */
+const SHORT_WAY = 2 * HOUR;
+/** Nobody leaves home before this hour or comes home after midnight for a longer way. */
+const EARLIEST = '05:00';
+const MORNING = '09:00';
+const EVENING = '20:00';
+const REST = 8 * HOUR;
+/** A date counts as a date of travel when it has more than this of it; the date of departure always does. */
+const TRAVEL_COUNTS = 4 * HOUR;
+
+export type TripInput = { home: Place; place: Place; days: readonly BookDay[]; ways: readonly BookWay[]; restMinutes?: number };
+
+/**
+ * Plan the trip for a job.
+ * @throws RangeError when there is no day
+ */
+export function planTrip({ home, place, days, ways, restMinutes }: TripInput): TripPlan {
+  const sorted = [...days].filter((day) => day.kind !== 'edit').sort((a, b) => a.callAt - b.callAt);
+  const paid = sorted.length > 0 ? sorted : [...days].sort((a, b) => a.callAt - b.callAt);
+  const first = paid[0];
+  const last = paid.at(-1);
+  if (!first || !last) throw new RangeError('a trip needs at least one day');
+  const way = wayFinder(ways)(home, place);
+  const back = wayFinder(ways)(place, home);
+  const lastWrap = Math.max(...paid.map((day) => day.wrapAt));
+  const rest = restMinutes === undefined ? REST : restMinutes * MINUTE;
+  const outAt = first.kind === 'travel' ? first.callAt : departure(first, way.longMinutes * MINUTE, rest, home, place);
+  // A paid travel day at the end is the way home: it ends where its wrap says.
+  const backAt =
+    last.kind === 'travel'
+      ? Math.max(last.callAt, lastWrap - back.longMinutes * MINUTE)
+      : leaving(last, outAt, back.longMinutes * MINUTE, rest, home, place);
+  const doorInAt = last.kind === 'travel' ? Math.max(lastWrap, backAt + back.longMinutes * MINUTE) : backAt + back.longMinutes * MINUTE;
+  const away = home.key !== place.key;
+  return {
+    away,
+    source: way.source,
+    outMinutes: way.longMinutes,
+    backMinutes: back.longMinutes,
+    oneWayKm: way.roadKm,
+    doorOutAt: outAt,
+    doorInAt,
+    nights: away ? nightsBetween(outAt, doorInAt, place.zone) : 0,
+    travelDates: away
+      ? [...new Set([...datesOnTheWay(outAt, outAt + way.longMinutes * MINUTE, home.zone), ...datesOnTheWay(backAt, doorInAt, home.zone)])]
+          .filter((date) => !paid.some((day) => day.date === date))
+          .sort()
+      : [],
+    hoursAway: (doorInAt - outAt) / HOUR,
+  };
+}
+
+/** When to leave home for the first call: the same morning where that is a bearable day, else the day before, there by the evening. */
+function departure(first: BookDay, way: number, rest: number, home: Place, place: Place): number {
+  const sameDay = first.callAt - way;
+  const bearable = way + (first.wrapAt - first.callAt) <= LONGEST_DAY && wallAt(sameDay, home.zone).slice(11) >= EARLIEST;
+  if (way <= SHORT_WAY || bearable) return sameDay;
+  const eve = Temporal.PlainDate.from(wallAt(first.callAt, place.zone).slice(0, 10)).subtract({ days: 1 }).toString();
+  return Math.min(first.callAt - rest, at(eve, EVENING, place.zone)) - way;
+}
+
+/** When to leave for home: at wrap where that is a bearable day and ends by midnight, else rested in the morning. */
+function leaving(last: BookDay, outAt: number, way: number, rest: number, home: Place, place: Place): number {
+  // On a one-day trip the way out is in the same day's hours.
+  const began = last.callAt - outAt < REST ? Math.min(outAt, last.callAt) : last.callAt;
+  const homeAt = last.wrapAt + way;
+  const bearable = homeAt - began <= LONGEST_DAY && wallAt(homeAt, home.zone).slice(0, 10) <= last.date;
+  if (way <= SHORT_WAY || bearable) return last.wrapAt;
+  const wrapDate = wallAt(last.wrapAt, place.zone).slice(0, 10);
+  const morning = [wrapDate, nextDate(wrapDate)]
+    .map((date) => at(date, MORNING, place.zone))
+    .find((moment) => moment >= last.wrapAt + rest);
+  return morning ?? last.wrapAt + rest;
+}
+
+/** The date of departure, and later dates that hold more than four hours of the way. */
+function datesOnTheWay(from: number, to: number, zone: string): string[] {
+  const first = wallAt(from, zone).slice(0, 10);
+  const dates = [first];
+  for (let date = nextDate(first); at(date, '00:00', zone) < to; date = nextDate(date)) {
+    if (Math.min(to, at(nextDate(date), '00:00', zone)) - at(date, '00:00', zone) > TRAVEL_COUNTS) dates.push(date);
+  }
+  return dates;
+}
+
+/** Nights away: how often the clock at the place shows 04:00 between leaving and being back. */
+function nightsBetween(outAt: number, inAt: number, zone: string): number {
+  let nights = 0;
+  for (let date = wallAt(outAt, zone).slice(0, 10); at(date, '04:00', zone) < inAt; date = nextDate(date))
+    if (at(date, '04:00', zone) > outAt) nights += 1;
+  return nights;
+}
+
+/** An instant of a plan; where a clock change swallows or repeats the hour, any reading will do. */
+function at(date: string, time: string, zone: string): number {
+  return Temporal.PlainDateTime.from(`${date}T${time}`).toZonedDateTime(zone).epochMilliseconds;
+}
