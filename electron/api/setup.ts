@@ -1,0 +1,35 @@
+import type { Setup } from '../../core/contract/setup.ts';
+import { writeHistory } from '../../db/keeping.ts';
+import { saveSetup, setupRow } from '../../db/setup.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { deed } from './deed.ts';
+import { os } from './os.ts';
+import { stale } from './trouble.ts';
+
+function stored(db: ReadableDb): Setup | null {
+  const row = setupRow(db);
+  return row ? { ...row.fields, version: row.version } : null;
+}
+
+const get = os.setup.get.handler(({ context }) => ({ setup: context.store.read(stored), suggestedZone: context.systemZone }));
+
+const save = os.setup.save.handler(({ input, context }) =>
+  deed(context, 'setup.save', {}, (db) => {
+    const before = stored(db);
+    if ((before?.version ?? null) !== (input.version ?? null))
+      throw stale('Setup', before, { ...input.fields, version: input.version ?? null });
+    const now = context.now();
+    saveSetup(db, input.fields, now);
+    writeHistory(db, {
+      at: now,
+      subject: 'setup',
+      subjectId: 'setup',
+      deed: 'setup.save',
+      sentence: before ? 'My details were changed.' : 'My details were set up.',
+      before,
+    });
+    return { setup: { ...input.fields, version: (before?.version ?? 0) + 1 } };
+  }),
+);
+
+export const setup = { get, save };
