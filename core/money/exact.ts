@@ -16,7 +16,8 @@ const DECIMAL = /^-?\d+(\.\d+)?$/;
  */
 export function exact(source: ExactSource): Exact {
   if (source instanceof Fraction) return source;
-  if (typeof source === 'number' && !Number.isSafeInteger(source)) throw new RangeError(`${source} is not a whole number; write it as text`);
+  if (typeof source === 'number' && !Number.isSafeInteger(source))
+    throw new RangeError(`${source} is not a whole number; write it as text`);
   if (typeof source === 'string' && !DECIMAL.test(source)) throw new RangeError(`"${source}" is not a decimal; write it as 1250.50`);
   return new Fraction(source);
 }

@@ -20,7 +20,8 @@ function plainDecimal(typed: string, places: number): Read<string> {
   const unclear = refuse(`"${typed}" can be read in two ways; write it without separators, as 1250.50.`);
   const commas = text.split(',').length - 1;
   const points = text.split('.').length - 1;
-  const thousandsBy = (mark: string): boolean => new RegExp(`^\\d{1,3}(\\${mark}\\d{3})+$`).test(text.split(mark === ',' ? '.' : ',')[0] ?? '');
+  const thousandsBy = (mark: string): boolean =>
+    new RegExp(`^\\d{1,3}(\\${mark}\\d{3})+$`).test(text.split(mark === ',' ? '.' : ',')[0] ?? '');
 
   let plain: string;
   if (commas > 0 && points > 0) {

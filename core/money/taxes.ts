@@ -24,7 +24,14 @@ export type TaxedLine<C extends string> = { amount: Money<C>; taxes: readonly Ta
 export type TaxedGroup<C extends string> = { tax: Tax; net: Money<C>; amount: Money<C> };
 /** Lines that bear the same set of taxes, with what they come to. */
 export type Basket<C extends string> = { taxes: readonly Tax[]; net: Money<C>; tax: Money<C>; gross: Money<C> };
-export type Taxed<C extends string> = { net: Money<C>; groups: TaxedGroup<C>[]; baskets: Basket<C>[]; tax: Money<C>; gross: Money<C>; lineNets: Money<C>[] };
+export type Taxed<C extends string> = {
+  net: Money<C>;
+  groups: TaxedGroup<C>[];
+  baskets: Basket<C>[];
+  tax: Money<C>;
+  gross: Money<C>;
+  lineNets: Money<C>[];
+};
 
 const keyOf = (tax: Tax): string => JSON.stringify([tax.name, exact(tax.percent).toFraction(), tax.state, tax.compound ?? false]);
 
@@ -42,7 +49,8 @@ export function factorsOf(taxes: readonly Tax[]): Exact[] {
 }
 
 const whole = (factors: readonly Exact[]): Exact => factors.reduce((total, factor) => total.add(factor), exact(0));
-const times = <C extends string>(amount: Money<C>, factor: Exact): Money<C> => money(roundHalfAway(factor.mul(amount.minor)), amount.currency);
+const times = <C extends string>(amount: Money<C>, factor: Exact): Money<C> =>
+  money(roundHalfAway(factor.mul(amount.minor)), amount.currency);
 
 /** A gross amount split into net and tax: net = round(gross / (1 + rates)), tax = gross - net. */
 export function splitIncluded<C extends string>(gross: Money<C>, taxes: readonly Tax[]): { net: Money<C>; tax: Money<C> } {
@@ -68,7 +76,10 @@ export function taxLines<C extends string>(currency: C, lines: readonly TaxedLin
   const groups = new Map<string, { tax: Tax; factor: Exact; net: Money<C>; amount: Money<C> }>();
   const baskets: Basket<C>[] = [];
   for (const { taxes, places } of bySet.values()) {
-    const given = sum(currency, places.map((place) => lines[place]!.amount));
+    const given = sum(
+      currency,
+      places.map((place) => lines[place]!.amount),
+    );
     const factors = factorsOf(taxes);
     const split = included ? splitIncluded(given, taxes) : { net: given, tax: zero(currency) };
     if (included) shareNets(split.tax, places, lineNets);
@@ -83,8 +94,14 @@ export function taxLines<C extends string>(currency: C, lines: readonly TaxedLin
 
   const done = [...groups.values()].map(({ tax, factor, net, amount }) => ({ tax, net, amount: included ? amount : times(net, factor) }));
   if (!included) shareTaxes(done, baskets);
-  const net = sum(currency, baskets.map((basket) => basket.net));
-  const tax = sum(currency, done.map((group) => group.amount));
+  const net = sum(
+    currency,
+    baskets.map((basket) => basket.net),
+  );
+  const tax = sum(
+    currency,
+    done.map((group) => group.amount),
+  );
   return { net, groups: done, baskets, tax, gross: add(net, tax), lineNets };
 }
 
@@ -93,7 +110,10 @@ function shareNets<C extends string>(tax: Money<C>, places: readonly number[], n
   if (tax.minor === 0) return;
   // A line of the other sign than its basket carries no share: shares are never below zero.
   const sign = Math.sign(tax.minor);
-  const shares = shareOut(tax, places.map((place) => Math.max(0, sign * nets[place]!.minor)));
+  const shares = shareOut(
+    tax,
+    places.map((place) => Math.max(0, sign * nets[place]!.minor)),
+  );
   places.forEach((place, order) => (nets[place] = subtract(nets[place]!, shares[order]!)));
 }
 
@@ -104,7 +124,10 @@ function shareTaxes<C extends string>(groups: readonly TaxedGroup<C>[], baskets:
     const inside = baskets.filter((basket) => basket.taxes.some((tax) => keyOf(tax) === key));
     if (group.amount.minor === 0) continue;
     const sign = Math.sign(group.amount.minor);
-    const shares = shareOut(group.amount, inside.map((basket) => Math.max(0, sign * basket.net.minor)));
+    const shares = shareOut(
+      group.amount,
+      inside.map((basket) => Math.max(0, sign * basket.net.minor)),
+    );
     inside.forEach((basket, order) => {
       basket.tax = add(basket.tax, shares[order]!);
       basket.gross = add(basket.gross, shares[order]!);
@@ -117,7 +140,10 @@ export type DepositPart<C extends string> = { taxes: readonly Tax[]; gross: Mone
 
 /** A deposit shared over the baskets by gross, each part split as tax-included. */
 export function depositParts<C extends string>(deposit: Money<C>, baskets: readonly Basket<NoInfer<C>>[]): DepositPart<C>[] {
-  const shares = shareOut(deposit, baskets.map((basket) => Math.max(0, basket.gross.minor)));
+  const shares = shareOut(
+    deposit,
+    baskets.map((basket) => Math.max(0, basket.gross.minor)),
+  );
   return baskets.map((basket, order) => ({ taxes: basket.taxes, gross: shares[order]!, ...splitIncluded(shares[order]!, basket.taxes) }));
 }
 
