@@ -4,14 +4,19 @@
 import type Database from 'better-sqlite3';
 import type { BetterSQLite3Database } from 'drizzle-orm/better-sqlite3';
 import type { Snapshot } from '../core/contract/store.ts';
+import type { Announcement } from './lock.ts';
 
 declare const readable: unique symbol;
 declare const writable: unique symbol;
 
-/** A handle that queries take. */
-export type ReadableDb = BetterSQLite3Database & { readonly $client: Database.Database; readonly [readable]: true };
+type Drizzle = BetterSQLite3Database & { readonly $client: Database.Database };
+
+/** A handle that queries take. What it cannot do by its type, the connection refuses as well. */
+export type ReadableDb = Pick<Drizzle, 'select' | 'selectDistinct' | 'with' | '$with' | '$count' | 'all' | 'get' | 'values' | '$client'> & {
+  readonly [readable]: true;
+};
 /** A handle that only write methods get, inside the one immediate transaction of their deed. */
-export type WritableDb = ReadableDb & { readonly [writable]: true };
+export type WritableDb = ReadableDb & Pick<Drizzle, 'insert' | 'update' | 'delete' | 'run'> & { readonly [writable]: true };
 
 export type Store = {
   /** Absolute path of the data folder; never shown to a page except on Setup. */
@@ -20,13 +25,18 @@ export type Store = {
   readonly papers: string;
   /** Number of applied migrations. */
   readonly schema: number;
+  /** Version of the SQLite library. */
+  readonly sqlite: string;
   /** Run queries that change nothing. */
   read<T>(queries: (db: ReadableDb) => T): T;
   /** Run one deed in one immediate transaction; whatever throws undoes all of it. Synchronous by design: nothing may wait inside a transaction. */
   write<T>(deed: (db: WritableDb) => T): T;
-  /** Write a verified snapshot. */
+  /** Write a verified snapshot. `now` in epoch milliseconds. */
   snapshot(why: Snapshot['why'], now: number): Promise<Snapshot>;
+  /** All snapshots, newest first. */
   snapshots(): Snapshot[];
+  /** Leave word beside the store for a second start; it goes when the store is closed. */
+  announce(word: Announcement): void;
   /** Optimise, checkpoint, close, let the lock go. Safe to call twice. */
   close(): void;
 };

@@ -12,7 +12,7 @@ CREATE TABLE `job_days` (
 	CONSTRAINT "job_days_end_after_start" CHECK("job_days"."wrap_at" > "job_days"."call_at"),
 	CONSTRAINT "job_days_length" CHECK("job_days"."wrap_at" - "job_days"."call_at" <= 172800000),
 	CONSTRAINT "job_days_kind" CHECK("job_days"."kind" in ('shoot', 'half', 'travel', 'prep', 'standby', 'edit'))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `job_days_by_job` ON `job_days` (`job_id`,`call_at`);--> statement-breakpoint
 CREATE TABLE `jobs` (
@@ -48,7 +48,7 @@ CREATE TABLE `jobs` (
 	CONSTRAINT "jobs_reply_by_whole" CHECK(("jobs"."reply_by_wall" is null) = ("jobs"."reply_by_at" is null) and ("jobs"."reply_by_zone" is null) = ("jobs"."reply_by_at" is null)),
 	CONSTRAINT "jobs_ink_whole" CHECK(("jobs"."stage" <> 'inked') or ("jobs"."inked_who" is not null and "jobs"."inked_at" is not null and "jobs"."inked_how" is not null)),
 	CONSTRAINT "jobs_place_json" CHECK("jobs"."place" is null or json_valid("jobs"."place"))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `jobs_by_stage` ON `jobs` (`stage`,`reply_by_at`);--> statement-breakpoint
 CREATE TABLE `pencils` (
@@ -61,7 +61,7 @@ CREATE TABLE `pencils` (
 	`state` text NOT NULL,
 	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE cascade,
 	CONSTRAINT "pencils_state" CHECK("pencils"."state" in ('held', 'let go', 'inked', 'renewed'))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE UNIQUE INDEX `pencils_one_held` ON `pencils` (`job_id`) WHERE "pencils"."state" = 'held';--> statement-breakpoint
 CREATE INDEX `pencils_by_job` ON `pencils` (`job_id`,`pencilled_at`);--> statement-breakpoint
@@ -73,7 +73,7 @@ CREATE TABLE `stays` (
 	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE cascade,
 	CONSTRAINT "stays_end_after_start" CHECK("stays"."end_at" > "stays"."start_at"),
 	CONSTRAINT "stays_longest" CHECK("stays"."end_at" - "stays"."start_at" <= 8640000000)
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `stays_by_time` ON `stays` (`start_at`,`end_at`,`job_id`);--> statement-breakpoint
 CREATE INDEX `stays_by_job` ON `stays` (`job_id`);--> statement-breakpoint
@@ -84,7 +84,7 @@ CREATE TABLE `deeds` (
 	`input_hash` text NOT NULL,
 	`result` text NOT NULL,
 	CONSTRAINT "deeds_json" CHECK(json_valid("deeds"."result"))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `deeds_by_age` ON `deeds` (`at`);--> statement-breakpoint
 CREATE TABLE `history` (
@@ -96,7 +96,7 @@ CREATE TABLE `history` (
 	`sentence` text NOT NULL,
 	`before` text,
 	CONSTRAINT "history_json" CHECK("history"."before" is null or json_valid("history"."before"))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `history_by_subject` ON `history` (`subject`,`subject_id`,`at`);--> statement-breakpoint
 CREATE TABLE `papers` (
@@ -111,7 +111,7 @@ CREATE TABLE `papers` (
 	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "papers_hash" CHECK(length("papers"."hash") = 64),
 	CONSTRAINT "papers_bytes" CHECK("papers"."bytes" > 0)
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `papers_by_job` ON `papers` (`job_id`,`made_at`);--> statement-breakpoint
 CREATE TABLE `quote_drafts` (
@@ -120,13 +120,13 @@ CREATE TABLE `quote_drafts` (
 	`draft_version` integer DEFAULT 1 NOT NULL,
 	`updated_at` integer NOT NULL,
 	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE cascade
-);
+) STRICT;
 --> statement-breakpoint
 CREATE TABLE `quote_sendings` (
 	`version_id` text PRIMARY KEY NOT NULL,
 	`sent_at` integer NOT NULL,
 	FOREIGN KEY (`version_id`) REFERENCES `quote_versions`(`id`) ON UPDATE no action ON DELETE no action
-);
+) STRICT;
 --> statement-breakpoint
 CREATE TABLE `quote_versions` (
 	`id` text PRIMARY KEY NOT NULL,
@@ -145,7 +145,7 @@ CREATE TABLE `quote_versions` (
 	CONSTRAINT "quote_versions_currency" CHECK(length("quote_versions"."currency") = 3),
 	CONSTRAINT "quote_versions_gross" CHECK(typeof("quote_versions"."gross_minor") = 'integer'),
 	CONSTRAINT "quote_versions_draft_json" CHECK(json_valid("quote_versions"."draft"))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE UNIQUE INDEX `quote_versions_number` ON `quote_versions` (`job_id`,`number`);--> statement-breakpoint
 CREATE TABLE `rate_cards` (
@@ -162,7 +162,7 @@ CREATE TABLE `rate_cards` (
 	CONSTRAINT "rate_cards_currency" CHECK(length("rate_cards"."currency") = 3),
 	CONSTRAINT "rate_cards_validity" CHECK("rate_cards"."valid_to" is null or "rate_cards"."valid_to" >= "rate_cards"."valid_from"),
 	CONSTRAINT "rate_cards_fields_json" CHECK(json_valid("rate_cards"."fields"))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE INDEX `rate_cards_by_role` ON `rate_cards` (`role`,`valid_from`);--> statement-breakpoint
 CREATE TABLE `setup` (
@@ -172,7 +172,7 @@ CREATE TABLE `setup` (
 	`updated_at` integer NOT NULL,
 	CONSTRAINT "setup_one_row" CHECK("setup"."id" = 1),
 	CONSTRAINT "setup_fields_json" CHECK(json_valid("setup"."fields"))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE TABLE `ways` (
 	`id` text PRIMARY KEY NOT NULL,
@@ -189,6 +189,6 @@ CREATE TABLE `ways` (
 	CONSTRAINT "ways_order" CHECK("ways"."low_key" < "ways"."high_key"),
 	CONSTRAINT "ways_minutes" CHECK("ways"."minutes" > 0),
 	CONSTRAINT "ways_mode" CHECK("ways"."mode" in ('drive', 'flight', 'rail', 'ferry', 'ride'))
-);
+) STRICT;
 --> statement-breakpoint
 CREATE UNIQUE INDEX `ways_pair` ON `ways` (`low_key`,`high_key`,`mode`);

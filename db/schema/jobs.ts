@@ -43,8 +43,14 @@ export const jobs = sqliteTable(
   (t) => [
     index('jobs_by_stage').on(t.stage, t.replyByAt),
     check('jobs_stage', sql`${t.stage} in ('inquiry', 'quoted', 'pencilled', 'inked', 'let go', 'declined', 'cancelled')`),
-    check('jobs_reply_by_whole', sql`(${t.replyByWall} is null) = (${t.replyByAt} is null) and (${t.replyByZone} is null) = (${t.replyByAt} is null)`),
-    check('jobs_ink_whole', sql`(${t.stage} <> 'inked') or (${t.inkedWho} is not null and ${t.inkedAt} is not null and ${t.inkedHow} is not null)`),
+    check(
+      'jobs_reply_by_whole',
+      sql`(${t.replyByWall} is null) = (${t.replyByAt} is null) and (${t.replyByZone} is null) = (${t.replyByAt} is null)`,
+    ),
+    check(
+      'jobs_ink_whole',
+      sql`(${t.stage} <> 'inked') or (${t.inkedWho} is not null and ${t.inkedAt} is not null and ${t.inkedHow} is not null)`,
+    ),
     check('jobs_place_json', sql`${t.place} is null or json_valid(${t.place})`),
   ],
 );
@@ -54,7 +60,9 @@ export const jobDays = sqliteTable(
   'job_days',
   {
     id: id(),
-    jobId: text('job_id').notNull().references(() => jobs.id, { onDelete: 'cascade' }),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'cascade' }),
     date: text('date').notNull(),
     kind: text('kind').notNull(),
     call: text('call').notNull(),
@@ -76,7 +84,9 @@ export const stays = sqliteTable(
   'stays',
   {
     id: id(),
-    jobId: text('job_id').notNull().references(() => jobs.id, { onDelete: 'cascade' }),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'cascade' }),
     startAt: integer('start_at').notNull(),
     endAt: integer('end_at').notNull(),
   },
@@ -93,7 +103,9 @@ export const pencils = sqliteTable(
   'pencils',
   {
     id: id(),
-    jobId: text('job_id').notNull().references(() => jobs.id, { onDelete: 'cascade' }),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'cascade' }),
     pencilledAt: integer('pencilled_at').notNull(),
     expiresWall: text('expires_wall').notNull(),
     expiresZone: text('expires_zone').notNull(),
@@ -101,7 +113,9 @@ export const pencils = sqliteTable(
     state: text('state', { enum: ['held', 'let go', 'inked', 'renewed'] }).notNull(),
   },
   (t) => [
-    uniqueIndex('pencils_one_held').on(t.jobId).where(sql`${t.state} = 'held'`),
+    uniqueIndex('pencils_one_held')
+      .on(t.jobId)
+      .where(sql`${t.state} = 'held'`),
     index('pencils_by_job').on(t.jobId, t.pencilledAt),
     check('pencils_state', sql`${t.state} in ('held', 'let go', 'inked', 'renewed')`),
   ],

@@ -6,7 +6,9 @@ import { jobs } from './jobs.ts';
 
 /** What a person changed against the rate card; the draft itself is priced anew each time. */
 export const quoteDrafts = sqliteTable('quote_drafts', {
-  jobId: text('job_id').primaryKey().references(() => jobs.id, { onDelete: 'cascade' }),
+  jobId: text('job_id')
+    .primaryKey()
+    .references(() => jobs.id, { onDelete: 'cascade' }),
   changes: text('changes', { mode: 'json' }).$type<DraftChange[]>().notNull(),
   draftVersion: integer('draft_version').notNull().default(1),
   updatedAt: updatedAt(),
@@ -25,7 +27,11 @@ export const papers = sqliteTable(
     bytes: integer('bytes').notNull(),
     madeAt: integer('made_at').notNull(),
   },
-  (t) => [index('papers_by_job').on(t.jobId, t.madeAt), check('papers_hash', sql`length(${t.hash}) = 64`), check('papers_bytes', sql`${t.bytes} > 0`)],
+  (t) => [
+    index('papers_by_job').on(t.jobId, t.madeAt),
+    check('papers_hash', sql`length(${t.hash}) = 64`),
+    check('papers_bytes', sql`${t.bytes} > 0`),
+  ],
 );
 
 /** Made versions. Never changed but for the moment of sending: a trigger refuses it. */
@@ -33,7 +39,9 @@ export const quoteVersions = sqliteTable(
   'quote_versions',
   {
     id: id(),
-    jobId: text('job_id').notNull().references(() => jobs.id),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id),
     number: integer('number').notNull(),
     madeAt: integer('made_at').notNull(),
     currency: text('currency').notNull(),
@@ -42,7 +50,9 @@ export const quoteVersions = sqliteTable(
     draft: text('draft', { mode: 'json' }).$type<QuoteDraft>().notNull(),
     replySubject: text('reply_subject').notNull(),
     replyText: text('reply_text').notNull(),
-    paperId: text('paper_id').notNull().references(() => papers.id),
+    paperId: text('paper_id')
+      .notNull()
+      .references(() => papers.id),
   },
   (t) => [
     uniqueIndex('quote_versions_number').on(t.jobId, t.number),
@@ -54,6 +64,8 @@ export const quoteVersions = sqliteTable(
 
 /** When a version was noted as sent; kept apart so that the version itself stays frozen. */
 export const quoteSendings = sqliteTable('quote_sendings', {
-  versionId: text('version_id').primaryKey().references(() => quoteVersions.id),
+  versionId: text('version_id')
+    .primaryKey()
+    .references(() => quoteVersions.id),
   sentAt: integer('sent_at').notNull(),
 });

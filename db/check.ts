@@ -1,0 +1,41 @@
+/**
+ * Looks whether a file is a whole store. SQLite's quick check misses most damage, so a file that is to be relied on gets the full one.
+ */
+import Database from 'better-sqlite3';
+import { requireOurs } from './connect.ts';
+import { storeError } from './trouble.ts';
+
+/** Rows in each table, by its name. */
+export type Counts = Record<string, number>;
+
+export function countRows(client: Database.Database): Counts {
+  const tables = client
+    .prepare<[], string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
+    .pluck()
+    .all();
+  return Object.fromEntries(tables.map((table) => [table, Number(client.prepare(`select count(*) from "${table}"`).pluck().get())]));
+}
+
+/**
+ * Full integrity and foreign-key check.
+ * @throws StoreError `damaged`, `not ours`
+ */
+export function requireWhole(client: Database.Database): void {
+  requireOurs(client);
+  client.pragma('cell_size_check = on');
+  const findings = client.pragma('integrity_check(1)', { simple: true });
+  if (findings !== 'ok') throw storeError('damaged', new Error(String(findings)));
+  const broken = client.pragma('foreign_key_check') as unknown[];
+  if (broken.length > 0) throw storeError('damaged', new Error(`${broken.length} broken references`));
+}
+
+/** Only a store smaller than this is looked through at each start, so that starting stays quick; snapshots check every store in full. */
+const QUICK_CHECK_LIMIT_BYTES = 64 * 1024 * 1024;
+
+/** Notice damage at start, within a budget. @throws StoreError `damaged` */
+export function requireSound(client: Database.Database): void {
+  const bytes = Number(client.pragma('page_count', { simple: true })) * Number(client.pragma('page_size', { simple: true }));
+  if (bytes > QUICK_CHECK_LIMIT_BYTES) return;
+  const findings = client.pragma('quick_check(1)', { simple: true });
+  if (findings !== 'ok') throw storeError('damaged', new Error(String(findings)));
+}
