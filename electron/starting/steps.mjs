@@ -1,0 +1,156 @@
+/**
+ * What must be there before the program runs: the packages of the lock, the Node that came with them, the built page.
+ * Plain JavaScript, because the Node that runs this may be as old as 18.
+ */
+import { spawn, spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = fileURLToPath(new URL('../..', import.meta.url));
+const at = (...path) => join(root, ...path);
+const isWindows = process.platform === 'win32';
+
+/** The Node that the lock names, whatever Node runs this file. */
+export const node = at('node_modules', 'node', 'bin', isWindows ? 'node.exe' : 'node');
+const electronDist = at('node_modules', 'electron', 'dist');
+
+/** A sentence for the person, apart from what a command answers on its standard output. */
+export const say = (sentence) => process.stderr.write(`${sentence}\n`);
+
+/** Stop with a sentence. */
+export function stop(sentence) {
+  say(sentence);
+  process.exit(1);
+}
+
+/** Install what the lock names, when it is not there. */
+export function ensurePackages() {
+  const lock = readFileSync(at('package-lock.json'));
+  const stamp = at('node_modules', '.kitbound-lock');
+  const wanted = createHash('sha256').update(lock).digest('hex');
+  if (readOr(stamp, '') === wanted && existsSync(node)) return;
+  if (!isInstalled(JSON.parse(lock.toString('utf8'))) || !existsSync(node)) {
+    say('Fetching the packages that the lock names; this is done once.');
+    const npm = process.env.npm_execpath;
+    const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
+    const done = npm
+      ? spawnSync(process.execPath, [npm, ...args], { cwd: root, stdio: ['ignore', 2, 2] })
+      : spawnSync('npm', args, { cwd: root, stdio: ['ignore', 2, 2], shell: isWindows });
+    if (done.status !== 0) stop('The packages could not be fetched. Nothing else was changed. Look at the lines above, then start again.');
+  }
+  const temporal = spawnSync(node, ['-p', 'typeof Temporal'], { encoding: 'utf8' });
+  if (temporal.stdout?.trim() !== 'object') {
+    stop(
+      'This Node has no Temporal, which all dates are computed with. Kitbound needs Node 26, which comes with its packages: run npm ci and look at its warnings.',
+    );
+  }
+  writeFileSync(stamp, wanted);
+}
+
+/** True when npm's own record of what is installed has every package of the lock that this system takes. */
+function isInstalled(lock) {
+  const installed = JSON.parse(readOr(at('node_modules', '.package-lock.json'), '{"packages":{}}')).packages;
+  return Object.entries(lock.packages).every(
+    ([path, entry]) => path === '' || entry.optional || installed[path]?.version === entry.version,
+  );
+}
+
+/** Build the page when its sources changed. The new one takes the old one's place only when it is whole. */
+export function ensurePage() {
+  buildWhenChanged('renderer', 'vite.config.ts', ['renderer', 'core', 'assets/fonts', 'vite.config.ts', 'package-lock.json']);
+}
+
+/** Build the window's main process and preload when their sources changed. */
+export function ensureDesktop() {
+  const sources = ['electron', 'db', 'core', 'migrations', 'vite.desktop.config.ts', 'package-lock.json'];
+  buildWhenChanged('desktop', 'vite.desktop.config.ts', sources);
+}
+
+function buildWhenChanged(name, config, sources) {
+  const wanted = hashOf(sources);
+  const target = at('build', name);
+  const stamp = at('build', `${name}.hash`);
+  if (readOr(stamp, '') === wanted && existsSync(target)) return;
+  const fresh = at('build', `${name}-${process.pid}`);
+  mkdirSync(at('build'), { recursive: true });
+  const args = [
+    at('node_modules', 'vite', 'bin', 'vite.js'),
+    'build',
+    '--config',
+    config,
+    '--outDir',
+    fresh,
+    '--emptyOutDir',
+    '--logLevel',
+    'warn',
+  ];
+  const done = spawnSync(node, args, { cwd: root, stdio: ['ignore', 2, 2] });
+  if (done.status !== 0) {
+    rmSync(fresh, { recursive: true, force: true });
+    stop(`Building ${name} failed. The build from before was kept. Look at the lines above.`);
+  }
+  const old = `${fresh}-old`;
+  if (existsSync(target)) renameSync(target, old);
+  renameSync(fresh, target);
+  rmSync(old, { recursive: true, force: true });
+  writeFileSync(stamp, wanted);
+}
+
+function hashOf(sources) {
+  const hash = createHash('sha256');
+  for (const file of sources.flatMap((source) => filesUnder(at(source)))) {
+    hash.update(`${relative(root, file)}\0`).update(readFileSync(file));
+  }
+  return hash.digest('hex');
+}
+
+function filesUnder(path) {
+  if (!existsSync(path)) return [];
+  let entries;
+  try {
+    entries = readdirSync(path, { withFileTypes: true });
+  } catch {
+    return [path];
+  }
+  return entries.sort((a, b) => (a.name < b.name ? -1 : 1)).flatMap((entry) => filesUnder(join(path, entry.name)));
+}
+
+/** Where the window's binary lies, or null when it was not fetched. */
+export function electronBinary() {
+  const name = readOr(join(dirname(electronDist), 'path.txt'), '').trim();
+  const binary = join(electronDist, name || 'electron');
+  return name !== '' && existsSync(binary) ? binary : null;
+}
+
+/** Fetch the window's binary, on purpose and once. */
+export function fetchElectron() {
+  say("Fetching the window's binary, about 120 MB, from the electron project's release host.");
+  const done = spawnSync(node, [at('node_modules', 'electron', 'install.js')], { cwd: root, stdio: ['ignore', 2, 2] });
+  if (done.status !== 0 || !electronBinary())
+    stop('The binary could not be fetched. Nothing else was changed. npm start serves the program in your browser without it.');
+}
+
+/** True where a window can be shown. */
+export function hasDisplay() {
+  if (process.platform === 'darwin' || isWindows) return true;
+  return Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY);
+}
+
+/** Run a program in the foreground: it gets our signals, and we end as it ended. */
+export function runAs(program, args, env = process.env) {
+  const child = spawn(program, args, { cwd: process.cwd(), stdio: 'inherit', env });
+  // Ctrl+C reaches the child by itself; a signal sent to us alone must be passed on.
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal));
+  child.on('error', () => stop(`${relative(root, program)} could not be started. Run npm ci and try again.`));
+  child.on('exit', (code, signal) => process.exit(code ?? (signal ? 1 : 0)));
+}
+
+function readOr(file, otherwise) {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    return otherwise;
+  }
+}
