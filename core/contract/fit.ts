@@ -36,6 +36,7 @@ export const TryOn = z.strictObject({
 });
 
 export const FitAnswer = z.enum(['free', 'free if', 'not possible']);
+export type FitAnswer = z.infer<typeof FitAnswer>;
 export const FitResult = z.strictObject({
   answer: FitAnswer,
   findings: z.array(Finding),

@@ -1,0 +1,25 @@
+/** Every action, in the order in which the find box offers them. */
+import type { Action } from './action.ts';
+import { copyReply } from './copy-reply.ts';
+import { decline } from './decline.ts';
+import { find } from './find.ts';
+import { goDesk } from './go-desk.ts';
+import { goJobs } from './go-jobs.ts';
+import { goRates } from './go-rates.ts';
+import { goRoad } from './go-road.ts';
+import { goSetup } from './go-setup.ts';
+import { ink } from './ink.ts';
+import { letGo } from './let-go.ts';
+import { makeQuote } from './make-quote.ts';
+import { newCard } from './new-card.ts';
+import { newJob } from './new-job.ts';
+import { readMessage } from './read-message.ts';
+import { renew } from './renew.ts';
+import { reopen } from './reopen.ts';
+import { savePaper } from './save-paper.ts';
+import { snapshot } from './snapshot.ts';
+
+export const actions: readonly Action[] = [
+  readMessage, makeQuote, copyReply, savePaper, ink, renew, letGo, decline, reopen,
+  goDesk, goRoad, goJobs, goRates, goSetup, newJob, newCard, snapshot, find,
+];

@@ -1,0 +1,17 @@
+import { client } from '../door.ts';
+import { deed, say } from '../deeds.ts';
+import type { Action } from './action.ts';
+
+/** Writes down the yes: who said it and how. */
+export const ink: Action = {
+  name: 'ink',
+  label: () => 'Ink it',
+  when: ({ job, version, yes }) =>
+    version !== undefined && job !== undefined && ['quoted', 'pencilled', 'ran out'].includes(job.state) && yes.who.trim() !== '' && yes.how.trim() !== '',
+  perform: ({ job, yes }) =>
+    deed(async () => {
+      if (!job) return;
+      await client.jobs.ink({ id: job.id, version: job.version, who: yes.who, how: yes.how, key: crypto.randomUUID() });
+      say('Inked. The dates are yours.');
+    }),
+};

@@ -1,0 +1,74 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ComboBox, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components';
+import type { Found } from '../core/contract/find.ts';
+import type { Action } from './actions/action.ts';
+import { actions } from './actions/all.ts';
+import { FIND_BOX } from './actions/find.ts';
+import { ask } from './ask.ts';
+import list from './parts/choice.module.css';
+import { sceneNow, useScene, type Scene } from './scene.ts';
+import style from './frame.module.css';
+import { savePaper } from './parts/paper-file.ts';
+import { deed } from './deeds.ts';
+
+type Row = { id: string; title: string; second: string; open: () => void };
+
+function open(found: Found): void {
+  const { go } = sceneNow();
+  if (found.kind === 'paper' && found.id) void deed(() => savePaper(found.id));
+  else if (found.kind === 'rate card') go(`/rates/${found.id}`);
+  else if (found.jobId) go(`/jobs/${found.jobId}`);
+  else go(found.kind === 'job' ? `/jobs/${found.id}` : '/road');
+}
+
+const actionRow = (action: Action, scene: Scene): Row => ({
+  id: `action ${action.name}`,
+  title: action.label(scene),
+  second: action.shortcut ?? 'action',
+  open: () => void action.perform(sceneNow()),
+});
+
+/** Finds jobs, papers and rate cards by their words, and actions by their names. */
+export function FindBox() {
+  const scene = useScene();
+  const [text, setText] = useState('');
+  const words = text.trim().toLowerCase();
+  const { data } = useQuery(ask.find.search.queryOptions({ input: { text: words.slice(0, 100), limit: 10 }, enabled: words.length > 0, placeholderData: (before) => before }));
+  const rows: Row[] =
+    words === ''
+      ? []
+      : [
+          ...(data?.found ?? []).map((found) => ({ id: `${found.kind} ${found.id}`, title: found.title, second: `${found.kind} · ${found.second}`, open: () => open(found) })),
+          ...actions.filter((action) => action.name !== 'find' && action.when(scene) && action.label(scene).toLowerCase().includes(words)).map((action) => actionRow(action, scene)),
+        ];
+  return (
+    <ComboBox
+      className={style.find ?? ''}
+      inputValue={text}
+      onInputChange={setText}
+      items={rows}
+      selectedKey={null}
+      onSelectionChange={(key) => {
+        const row = rows.find((each) => each.id === key);
+        setText('');
+        row?.open();
+      }}
+      menuTrigger="input"
+      allowsCustomValue
+      allowsEmptyCollection
+    >
+      <Label className="reader">Find a job, a paper, a rate card or an action</Label>
+      <Input id={FIND_BOX} className={style.findInput ?? ''} placeholder="Find a job, a paper, an action …  /" />
+      <Popover className={list.popover ?? ''} placement="top start">
+        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={style.nothing}>{words === '' ? 'Type a few letters.' : 'Nothing holds these words.'}</p>}>
+          {(row: Row) => (
+            <ListBoxItem id={row.id} textValue={row.title} className={list.item ?? ''}>
+              {row.title} <span className={list.second}>{row.second}</span>
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Popover>
+    </ComboBox>
+  );
+}

@@ -1,0 +1,65 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import { useHashLocation } from 'wouter/use-hash-location';
+import { pressed } from './actions/action.ts';
+import { actions } from './actions/all.ts';
+import { Foot } from './foot.tsx';
+import { sceneNow } from './scene.ts';
+import { Slip } from './slip.tsx';
+import style from './frame.module.css';
+
+const places = [
+  { path: '/', name: 'Desk' },
+  { path: '/road', name: 'Road' },
+  { path: '/jobs', name: 'Jobs' },
+  { path: '/rates', name: 'Rates' },
+  { path: '/setup', name: 'Setup' },
+] as const;
+
+const isTyping = (target: EventTarget | null): boolean => target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]') !== null;
+
+function onKey(event: KeyboardEvent): void {
+  const action = actions.find((each) => each.shortcut && pressed(each.shortcut, event) && each.when(sceneNow()));
+  if (!action?.shortcut || (!action.shortcut.includes('+') && isTyping(event.target))) return;
+  event.preventDefault();
+  void action.perform(sceneNow());
+}
+
+/** The sheet that every place is shown on: the places above, the foot rule below, and the keyboard. */
+export function Frame({ children }: { children: ReactNode }) {
+  const [path] = useHashLocation();
+  const main = useRef<HTMLElement>(null);
+  const here = places.findLast((place) => path === place.path || path.startsWith(`${place.path}/`)) ?? places[0];
+
+  useEffect(() => {
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+
+  useEffect(() => {
+    document.title = `${here.name} · Kitbound`;
+    main.current?.scrollTo(0, 0);
+  }, [path, here.name]);
+
+  return (
+    <div className={style.frame}>
+      <a className={style.skip} href={`#${path}`} onClick={() => main.current?.focus()}>
+        Skip to the page
+      </a>
+      <header className={style.head}>
+        <span className={style.name}>Kitbound</span>
+        <nav aria-label="Places" className={style.places}>
+          {places.map((place) => (
+            <a key={place.path} href={`#${place.path}`} aria-current={place === here ? 'page' : undefined}>
+              {place.name}
+            </a>
+          ))}
+        </nav>
+      </header>
+      <main className={style.main} ref={main} tabIndex={-1}>
+        {children}
+      </main>
+      <Slip />
+      <Foot />
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+import type { Trouble } from '../../../core/contract/base.ts';
+import { currencyCodes } from '../../../core/money/currencies.ts';
+import { suggestFor } from '../../../core/setup/suggest.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { PlaceField } from '../../parts/place-field.tsx';
+import { Segments } from '../../parts/segments.tsx';
+import { Tick } from '../../parts/tick.tsx';
+import { fieldTrouble } from '../../trouble.ts';
+import { HomeDetails } from './home-details.tsx';
+import style from './setup.module.css';
+import type { TypedSetup } from './typed.ts';
+
+export type SetupPart = { typed: TypedSetup; change: (part: Partial<TypedSetup>) => void; trouble: Trouble | null };
+
+const currencyOptions = currencyCodes.map((code) => ({ value: code, label: code }));
+
+/** Name and home: what the first start asks for, before anything else. */
+export function WhoAndWhere({ typed, change, trouble, first = false }: SetupPart & { first?: boolean }) {
+  return (
+    <>
+      <Field
+        label="Name on your papers"
+        value={typed.name}
+        onChange={(name) => change({ name })}
+        error={fieldTrouble(trouble, 'name')}
+        hint={first ? 'Yours or that of your business. It stands large on every quote.' : undefined}
+        autoFocus={first}
+      />
+      <PlaceField
+        label="Home, where trips begin and end"
+        value={typed.home}
+        onChange={(home) => change({ home, ...(first ? suggestFor(home.country) : {}) })}
+        error={fieldTrouble(trouble, 'home')}
+      />
+      {typed.home ? <HomeDetails home={typed.home} onChange={(home) => change({ home })} trouble={trouble} /> : null}
+    </>
+  );
+}
+
+/** Currency, paper and distance. */
+export function Units({ typed, change, trouble }: SetupPart) {
+  return (
+    <div className={style.three}>
+      <Choice label="Currency" value={typed.currency} options={currencyOptions} onChange={(currency) => change({ currency })} error={fieldTrouble(trouble, 'currency')} />
+      <Segments label="Paper" value={typed.paper} options={[{ value: 'Letter', label: 'Letter' }, { value: 'A4', label: 'A4' }]} onChange={(paper) => change({ paper })} />
+      <Segments label="Distance" value={typed.distance} options={[{ value: 'mi', label: 'miles' }, { value: 'km', label: 'kilometres' }]} onChange={(distance) => change({ distance })} />
+    </div>
+  );
+}
+
+/** Registered or not, with one named tax. */
+export function Taxes({ typed, change, trouble }: SetupPart) {
+  return (
+    <>
+      <Tick checked={typed.registered} onChange={(registered) => change({ registered })}>
+        I am registered for sales tax or VAT
+      </Tick>
+      {typed.registered ? (
+        <div className={style.three}>
+          <Field label="Name of the tax" placeholder="Sales tax" value={typed.taxName} onChange={(taxName) => change({ taxName })} error={fieldTrouble(trouble, 'tax.name')} />
+          <Field label="Rate" unit="%" figures inputMode="decimal" value={typed.taxPercent} onChange={(taxPercent) => change({ taxPercent })} error={fieldTrouble(trouble, 'percent')} />
+          <Field label="Tax number" value={typed.taxId} onChange={(taxId) => change({ taxId })} error={fieldTrouble(trouble, 'taxId')} />
+          <Tick checked={typed.taxIncluded} onChange={(taxIncluded) => change({ taxIncluded })}>
+            My prices are entered with it included
+          </Tick>
+        </div>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,78 @@
+import { useQuery } from '@tanstack/react-query';
+import type { Setup } from '../../../core/contract/setup.ts';
+import { ask } from '../../ask.ts';
+import { say } from '../../deeds.ts';
+import { Asked } from '../../parts/asked.tsx';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { TroubleNote } from '../../parts/trouble-note.tsx';
+import { fieldTrouble } from '../../trouble.ts';
+import { Cautions } from './cautions.tsx';
+import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
+import { ScreenChoices } from './screen-choices.tsx';
+import style from './setup.module.css';
+import { StoreState } from './store-state.tsx';
+import { useSetupForm } from './use-setup-form.ts';
+import { YearFields } from './year-fields.tsx';
+
+/** Setup: my details, my year, the store and this screen. */
+export function SetupPlace() {
+  const asked = useQuery(ask.setup.get.queryOptions({ input: {} }));
+  return <Asked asked={asked}>{({ setup }) => <SetupSheet key={setup?.version ?? 0} stored={setup} />}</Asked>;
+}
+
+function SetupSheet({ stored }: { stored: Setup | null }) {
+  const form = useSetupForm(stored);
+  const { typed, change, trouble } = form;
+  return (
+    <form
+      className={style.page}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void form.save().then((saved) => saved && say('Saved. New quotes use it; made versions stay as they are.'));
+      }}
+    >
+      <h1 className="reader">Setup</h1>
+      <div className={style.column}>
+        <section className={style.part}>
+          <h2>My details</h2>
+          <WhoAndWhere {...form} />
+          <Field label="Address on papers" rows={3} value={typed.address} onChange={(address) => change({ address })} error={fieldTrouble(trouble, 'address')} />
+          <div className={style.two}>
+            <Field label="Mail" value={typed.email} onChange={(email) => change({ email })} error={fieldTrouble(trouble, 'email')} />
+            <Field label="Phone" value={typed.phone} onChange={(phone) => change({ phone })} error={fieldTrouble(trouble, 'phone')} />
+          </div>
+          <Units {...form} />
+          <Taxes {...form} />
+        </section>
+        <section className={style.part}>
+          <h2>Rest and my year</h2>
+          <div className={style.two}>
+            <Field label="Unbroken rest between two jobs" unit="hours" figures inputMode="decimal" value={typed.restHours} onChange={(restHours) => change({ restHours })} error={fieldTrouble(trouble, 'restHours')} />
+          </div>
+          <YearFields {...form} />
+        </section>
+        {trouble ? <TroubleNote trouble={trouble} /> : null}
+        <div className={style.row}>
+          <Button kind="black" type="submit">
+            Save
+          </Button>
+        </div>
+      </div>
+      <div className={style.column}>
+        <section className={style.part}>
+          <h2>The store</h2>
+          <StoreState />
+        </section>
+        <section className={style.part}>
+          <h2>This screen</h2>
+          <ScreenChoices />
+        </section>
+        <section className={style.part}>
+          <h2>Cautions</h2>
+          <Cautions />
+        </section>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,56 @@
+/**
+ * The set-up form as it is typed: text in every input, turned into the contract's fields when it is saved.
+ */
+import type { Trouble } from '../../../core/contract/base.ts';
+import type { Place } from '../../../core/contract/parts.ts';
+import type { Setup, SetupFields } from '../../../core/contract/setup.ts';
+import { exponentOf } from '../../../core/money/currencies.ts';
+import { fixedText } from '../../../core/money/exact.ts';
+import { amountOf, majorOf, money } from '../../../core/money/money.ts';
+import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
+import { Reader } from '../../parts/reader.ts';
+
+export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'year'> & {
+  home: Place | null;
+  taxName: string;
+  taxPercent: string;
+  taxIncluded: boolean;
+  hasYear: boolean;
+  costs: string;
+  pay: string;
+  setAside: string;
+  days: string;
+};
+
+export const emptySetup: TypedSetup = {
+  name: '', address: '', email: '', phone: '', home: null, currency: 'USD', paper: 'Letter', distance: 'mi', registered: false, taxId: '', restHours: '8',
+  taxName: '', taxPercent: '', taxIncluded: false, hasYear: false, costs: '', pay: '', setAside: '28', days: '95',
+};
+
+export function typedFrom({ tax, year, version: _version, ...fields }: Setup): TypedSetup {
+  const typedAmount = (minor: number): string => fixedText(majorOf(money(minor, fields.currency)), exponentOf(fields.currency));
+  return {
+    ...emptySetup,
+    ...fields,
+    ...(tax ? { taxName: tax.name, taxPercent: tax.percent, taxIncluded: tax.included } : {}),
+    ...(year ? { hasYear: true, costs: typedAmount(year.costs), pay: typedAmount(year.pay), setAside: year.setAsidePercent, days: String(year.days) } : {}),
+  };
+}
+
+/** The fields to save, or the trouble that names what cannot be read. */
+export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { trouble: Trouble } {
+  const reader = new Reader();
+  const { home, taxName, taxPercent, taxIncluded, hasYear, costs, pay, setAside, days, ...plain } = typed;
+  if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
+  const minor = (field: string, text: string): number => amountOf(reader.take(field, parseAmount(text, exponentOf(plain.currency))) ?? '0', plain.currency).minor;
+  const fields = {
+    ...plain,
+    restHours: reader.take('restHours', parseNumber(plain.restHours)) ?? '0',
+    tax: plain.registered ? { name: taxName, percent: reader.take('percent', parseNumber(taxPercent)) ?? '0', included: taxIncluded } : null,
+    year: hasYear ? { costs: minor('costs', costs), pay: minor('pay', pay), setAsidePercent: reader.take('setAsidePercent', parseNumber(setAside)) ?? '0', days: Number(days) } : null,
+  };
+  if (plain.registered && taxName.trim() === '') reader.refuse('tax.name', 'is empty; write it as it stands on your papers');
+  return home && !reader.trouble ? { fields: { ...fields, home } } : { trouble: reader.trouble ?? noHome };
+}
+
+const noHome: Trouble = { what: 'Home is not known yet.', kept: 'Nothing was saved; what you typed is still here.', todo: 'Type a town and choose it from the list.' };

@@ -1,0 +1,49 @@
+/**
+ * What is on the screen now, as far as actions need to know it: a place puts its parts in while it is shown.
+ */
+import { useEffect, useSyncExternalStore } from 'react';
+import { navigate } from 'wouter/use-hash-location';
+import type { FitAnswer } from '../core/contract/fit.ts';
+import type { Job } from '../core/contract/jobs.ts';
+import type { QuoteDraft, QuoteVersion } from '../core/contract/quotes.ts';
+
+export type SceneParts = {
+  /** Words in the paste box. */
+  message: string;
+  job: Job | undefined;
+  draft: QuoteDraft | undefined;
+  answer: FitAnswer | undefined;
+  /** Whether making the quote pencils the dates. */
+  pencil: boolean;
+  /** Newest made version of the job's quote. */
+  version: QuoteVersion | undefined;
+  /** Who said yes, and how, as typed in the ink form. */
+  yes: { who: string; how: string };
+};
+export type Scene = SceneParts & { go: (path: string) => void };
+
+const empty: SceneParts = { message: '', job: undefined, draft: undefined, answer: undefined, pencil: true, version: undefined, yes: { who: '', how: '' } };
+
+let scene: Scene = { ...empty, go: (path) => navigate(path) };
+const listeners = new Set<() => void>();
+
+function put(parts: Partial<SceneParts>): void {
+  scene = { ...scene, ...parts };
+  for (const listener of listeners) listener();
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+export const sceneNow = (): Scene => scene;
+export const useScene = (): Scene => useSyncExternalStore(subscribe, sceneNow);
+
+/** Put a part on the scene while the calling component is shown. */
+export function useScenePart<K extends keyof SceneParts>(name: K, value: SceneParts[K]): void {
+  useEffect(() => {
+    put({ [name]: value });
+  }, [name, value]);
+  useEffect(() => () => put({ [name]: empty[name] }), [name]);
+}
