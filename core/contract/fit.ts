@@ -3,6 +3,7 @@ import { reads } from './base.ts';
 import { Id, InstantText, Moment, Place } from './parts.ts';
 import { JobDay } from './jobs.ts';
 import { Stringline } from './road.ts';
+import { Mode } from './trips.ts';
 
 export const Hardness = z.enum(['blocks', 'settle', 'know']);
 export type Hardness = z.infer<typeof Hardness>;
@@ -33,7 +34,11 @@ export type Candidate = z.infer<typeof Candidate>;
 export const TryOn = z.strictObject({
   restMinutes: z.int().min(0).max(24 * 60).optional(),
   firstCallLaterMinutes: z.int().min(0).max(48 * 60).optional(),
+  lastWrapEarlierMinutes: z.int().min(0).max(24 * 60).optional(),
+  ways: z.array(z.strictObject({ fromKey: z.string().max(80), toKey: z.string().max(80), mode: Mode, minutes: z.int().min(1).max(20_000) })).max(20).optional().describe('ways as if they had been typed; both directions'),
+  withoutJobs: z.array(Id).max(20).optional().describe('jobs as if they were not on the books'),
 });
+export type TryOn = z.infer<typeof TryOn>;
 
 export const FitAnswer = z.enum(['free', 'free if', 'not possible']);
 export type FitAnswer = z.infer<typeof FitAnswer>;

@@ -19,6 +19,25 @@ export type BookJob = {
   expiresAt: number | null;
   place: Place;
   days: BookDay[];
+  /** Movements that are fixed; ways that are not here are laid anew between neighbours. */
+  legs?: BookLeg[];
+};
+
+/** A ticketed movement: its instants are the truth. */
+export type BookLeg = {
+  id: string | null;
+  mode: Mode;
+  from: Place;
+  to: Place;
+  departAt: number;
+  arriveAt: number;
+  /** Needed before the departure and after the arrival, minutes. */
+  before: number;
+  after: number;
+  /** A berth overnight counts as rest. */
+  berth: boolean;
+  /** What giving it up costs, as it was typed; empty where it was not. */
+  cost: string;
 };
 
 /** A way that was typed for a pair of places; serves both directions. */

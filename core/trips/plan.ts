@@ -6,7 +6,7 @@
 import type { Place } from '../contract/parts.ts';
 import type { BookDay, BookWay } from '../fit/book.ts';
 import { wallAt } from '../time/read.ts';
-import { nextDate } from './stays.ts';
+import { nextDate } from '../time/wall.ts';
 import { wayFinder, type WaySource } from './ways.ts';
 
 export type TripPlan = {

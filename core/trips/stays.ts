@@ -2,6 +2,7 @@
  * Stays: runs of consecutive paid dates at the place of a job. A free date between two runs is open to another job.
  */
 import type { BookDay } from '../fit/book.ts';
+import { nextDate } from '../time/wall.ts';
 
 export type Stay = {
   /** First call, epoch ms; the stay is half-open [startAt, endAt). */
@@ -27,9 +28,4 @@ export function staysOf(days: readonly BookDay[]): Stay[] {
     else runs.push([day]);
   }
   return runs.map((run) => ({ startAt: run[0]?.callAt ?? 0, endAt: Math.max(...run.map((day) => day.wrapAt)), days: run }));
-}
-
-/** The date after `YYYY-MM-DD`. */
-export function nextDate(date: string): string {
-  return Temporal.PlainDate.from(date).add({ days: 1 }).toString();
 }

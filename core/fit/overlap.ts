@@ -1,0 +1,112 @@
+/**
+ * Part 1 of the check: the candidate's stays against everything that stands at the same time.
+ */
+import type { Finding } from '../contract/fit.ts';
+import type { Place } from '../contract/parts.ts';
+import { lengthInWords } from '../words/amounts.ts';
+import { momentAt, weekdayAt } from '../words/moments.ts';
+import type { BookDay, BookJob } from './book.ts';
+import { concerning, softened } from './findings.ts';
+import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
+
+const MINUTE = 60_000;
+
+/** Overlaps of stays with stays, and of stays and tickets with tickets. */
+export function overlapFindings(lane: readonly LaneEntry[], home: Place): Finding[] {
+  const own = lane.filter((entry) => entry.standing === 'own');
+  const others = lane.filter((entry) => entry.standing !== 'own');
+  return own.flatMap((mine) =>
+    others
+      .filter((other) => overlaps(mine, other))
+      .map((other) => (mine.kind === 'stay' && other.kind === 'stay' ? stayOverStay(mine, other, home) : overTicket(mine, other, home))),
+  );
+}
+
+function stayOverStay(own: StayEntry, other: StayEntry, home: Place): Finding {
+  const minutes = common(own, other);
+  const firmness =
+    other.job.firmness === 'ink' ? 'in ink' : other.standing === 'behind' ? 'in pencil, behind this one' : 'in pencil, before this one';
+  const lifts: Finding['lifts'] = [{ kind: 'other dates', label: 'Look for the nearest dates that work' }];
+  if (other.standing === 'outranks')
+    lifts.unshift(
+      { kind: 'second pencil', label: `Take it as second pencil behind ${other.job.title}` },
+      { kind: 'challenge', label: `Ask ${other.job.title} for a yes or no within 24 h` },
+    );
+  lifts.push({ kind: 'hand', label: 'Ask a hand to cover one of the two' });
+  return {
+    kind: 'overlap',
+    hardness: softened('blocks', other.standing),
+    concerns: concerning(other.job),
+    numbers: { overlap: minutes },
+    sentence: `${other.job.title} is ${firmness} in ${other.from.name} from ${momentAt(other.startAt, other.from, home)} to ${momentAt(other.endAt, other.to, home)}: ${lengthInWords(minutes)} at the same time.`,
+    lifts,
+  };
+}
+
+function overTicket(own: LaneEntry, other: LaneEntry, home: Place): Finding {
+  const ticket = (own.kind === 'ticket' ? own : other) as TicketEntry;
+  const minutes = common(own, other);
+  const cost = ticket.leg.cost === '' ? '' : ` Giving it up costs ${ticket.leg.cost}.`;
+  const what = other.kind === 'ticket' ? 'your days' : other.job.title;
+  return {
+    kind: 'ticket',
+    hardness: softened('settle', other.standing),
+    concerns: concerning(other.job),
+    numbers: { overlap: minutes, ...(ticket.leg.cost === '' ? {} : { cost: ticket.leg.cost }) },
+    sentence: `The ${ticket.leg.mode} from ${ticket.from.name} to ${ticket.to.name} for ${ticket.job.title} leaves on ${momentAt(ticket.leg.departAt, ticket.from, home)}: with the time before and after it, ${lengthInWords(minutes)} of it fall on ${what}.${cost}`,
+    lifts: [{ kind: 'give up ticket', label: 'Change the ticket or give it up' }],
+  };
+}
+
+/**
+ * Travel and edit dates make no stay, but two things cannot be done in the same hours: they must be moved.
+ */
+export function movableFindings(lane: readonly LaneEntry[], candidate: BookJob, others: readonly BookJob[], home: Place): Finding[] {
+  const stays = lane.filter((entry) => entry.kind === 'stay');
+  const ofCandidate = movableDays(candidate).flatMap((day) =>
+    stays.filter((stay) => stay.standing !== 'own' && overlaps(span(day), stay)).map((stay) => movable(day, candidate, stay, stay, home)),
+  );
+  const ofOthers = others.flatMap((job) =>
+    movableDays(job).flatMap((day) =>
+      stays
+        .filter((stay) => stay.standing === 'own' && overlaps(span(day), stay))
+        .map((stay) => movable(day, job, stay, standingIn(lane, job), home)),
+    ),
+  );
+  return [...ofCandidate, ...ofOthers];
+}
+
+function movable(day: BookDay, job: BookJob, stay: StayEntry, standing: Pick<StayEntry, 'standing'>, home: Place): Finding {
+  const minutes = common(span(day), stay);
+  const other = stay.standing === 'own' ? job : stay.job;
+  return {
+    kind: `${day.kind} day`,
+    hardness: softened('settle', standing.standing),
+    concerns: concerning(other),
+    numbers: { overlap: minutes },
+    sentence: `The ${day.kind} day of ${job.title} from ${momentAt(day.callAt, job.place, home)} to ${weekdayAt(day.wrapAt, job.place, home)} falls on ${stay.job.title} for ${lengthInWords(minutes)}: it must be moved.`,
+    lifts: [{ kind: 'move day', label: `Move the ${day.kind} day` }],
+  };
+}
+
+function standingIn(lane: readonly LaneEntry[], job: BookJob): Pick<StayEntry, 'standing'> {
+  return (
+    (lane.find((entry) => entry.kind === 'stay' && entry.job === job) as StayEntry | undefined) ?? {
+      standing: job.firmness === 'ink' ? 'ink' : 'outranks',
+    }
+  );
+}
+
+/** Days that make no stay, in jobs that have one. */
+function movableDays(job: BookJob): BookDay[] {
+  const moving = job.days.filter((day) => day.kind === 'travel' || day.kind === 'edit');
+  return moving.length === job.days.length ? [] : moving;
+}
+
+function span(day: BookDay): { startAt: number; endAt: number } {
+  return { startAt: day.callAt, endAt: day.wrapAt };
+}
+
+function common(a: { startAt: number; endAt: number }, b: { startAt: number; endAt: number }): number {
+  return Math.ceil((Math.min(a.endAt, b.endAt) - Math.max(a.startAt, b.startAt)) / MINUTE);
+}

@@ -1,0 +1,156 @@
+/**
+ * Can one get from one stay to the next, and rest between? The chain of fixed tickets between the two is walked gap by gap;
+ * in each gap the way is direct or by home.
+ */
+import type { Place } from '../contract/parts.ts';
+import type { WayFinder } from '../trips/ways.ts';
+import type { LaneEntry, StayEntry, TicketEntry } from './lane.ts';
+
+const MINUTE = 60_000;
+/** Common practice: changing kit at home takes this, minutes, on top of the ways there and on. */
+export const KIT_CHANGE = 30;
+
+/** A way through a gap, minutes. `known` when all of it was typed or is no way at all; then short and long are equal. */
+export type Route = { short: number; long: number; known: boolean; byHome: boolean; km: number };
+
+/**
+ * `fits`; `short`: only in the short estimate; `rest`: the way fits, rest does not; `doubt`: an estimated way fits in neither end;
+ * `never`: a typed or ticketed way does not fit even without rest.
+ */
+export type Verdict = 'fits' | 'short' | 'rest' | 'doubt' | 'never';
+
+export type Reach = {
+  verdict: Verdict;
+  before: LaneEntry;
+  after: LaneEntry;
+  /** Minutes between wrap and call. */
+  have: number;
+  route: Route;
+  /** Rest that is asked for, 0 where both calls are of one date. */
+  rest: number;
+  /** Longest unbroken rest that is left, planning with the long end; negative where there is no time for the way. */
+  restLeft: number;
+  /** have - (way + rest), planning with the long end. */
+  slack: number;
+  slackShort: number;
+  /** The tickets between, in order, and the gap that fails if one does. */
+  tickets: TicketEntry[];
+  failing: { from: LaneEntry; to: LaneEntry; have: number; route: Route } | null;
+};
+
+export type ReachInput = { home: Place; find: WayFinder; restMinutes: number; mustGoHome: boolean };
+
+/** Walk from a stay (or what stands before it) to the next, with the tickets that stand between them. */
+export function reach(before: StayEntry, after: StayEntry, tickets: readonly TicketEntry[], input: ReachInput): Reach {
+  const points: LaneEntry[] = [before, ...tickets, after];
+  const rest = asksForRest(before, after) ? input.restMinutes : 0;
+  const atHome = points.some((point, index) => index > 0 && point.from.key === input.home.key) || before.to.key === input.home.key;
+  let best: Reach | null = null;
+  const choices = input.mustGoHome && !atHome ? [true] : [false, true];
+  for (const byHome of choices) {
+    const candidate = walk(points, rest, byHome, input);
+    if (!best || better(candidate, best)) best = candidate;
+  }
+  if (!best) throw new RangeError('no way was tried');
+  return { ...best, before, after, tickets: [...tickets], have: minutes(before.endAt, after.startAt) };
+}
+
+function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input: ReachInput): Reach {
+  const [first] = points;
+  const last = points.at(-1);
+  if (!first || !last) throw new RangeError('a chain has two ends');
+  let verdict: Verdict = 'fits';
+  let failing: Reach['failing'] = null;
+  let restLong = -Infinity;
+  let restShort = -Infinity;
+  let short = 0;
+  let long = 0;
+  let km = 0;
+  let known = true;
+  for (const [from, to] of pairs(points)) {
+    const route = routeOf(from, to, byHome, input);
+    const have = connection(from, to) ?? minutes(from.endAt, to.startAt);
+    const gap: Verdict = have >= route.long ? 'fits' : have >= route.short ? 'short' : route.known ? 'never' : 'doubt';
+    if (severity(gap) > severity(verdict)) {
+      verdict = gap;
+      failing = { from, to, have, route };
+    }
+    const berth = to.kind === 'ticket' && to.leg.berth ? minutes(to.leg.departAt, to.leg.arriveAt) : 0;
+    restLong = Math.max(restLong, have - route.long, berth);
+    restShort = Math.max(restShort, have - route.short, berth);
+    short += route.short;
+    long += route.long;
+    km += route.km;
+    known &&= route.known;
+  }
+  const wayVerdict = verdict;
+  if (wayVerdict !== 'never' && wayVerdict !== 'doubt') {
+    if (restShort < rest) verdict = 'rest';
+    else if (restLong < rest) verdict = 'short';
+  }
+  return {
+    verdict,
+    before: first,
+    after: last,
+    have: minutes(first.endAt, last.startAt),
+    route: { short, long, known, byHome, km },
+    rest,
+    restLeft: restLong,
+    slack: restLong - rest,
+    slackShort: restShort - rest,
+    tickets: [],
+    failing,
+  };
+}
+
+/** Two tickets that follow on at one station need no more than their own times. */
+function connection(from: LaneEntry, to: LaneEntry): number | null {
+  if (from.kind !== 'ticket' || to.kind !== 'ticket' || from.job !== to.job || from.to.key !== to.from.key) return null;
+  return minutes(from.leg.arriveAt, to.leg.departAt);
+}
+
+function routeOf(from: LaneEntry, to: LaneEntry, byHome: boolean, { home, find, mustGoHome }: ReachInput): Route {
+  const direct = find(from.to, to.from);
+  if (!byHome || from.to.key === home.key || to.from.key === home.key)
+    return { short: direct.shortMinutes, long: direct.longMinutes, known: direct.source !== 'estimated', byHome: false, km: direct.km };
+  const there = find(from.to, home);
+  const on = find(home, to.from);
+  const change = mustGoHome ? KIT_CHANGE : 0;
+  return {
+    short: there.shortMinutes + on.shortMinutes + change,
+    long: there.longMinutes + on.longMinutes + change,
+    known: there.source !== 'estimated' && on.source !== 'estimated',
+    byHome: true,
+    km: there.km + on.km,
+  };
+}
+
+/** Rest is asked for where the two calls fall on different dates at their places. */
+function asksForRest(before: StayEntry, after: StayEntry): boolean {
+  const lastCall = [...before.stay.days].sort((a, b) => b.wrapAt - a.wrapAt)[0];
+  return lastCall?.date !== after.stay.days[0]?.date;
+}
+
+const ORDER: readonly Verdict[] = ['fits', 'short', 'rest', 'doubt', 'never'];
+function severity(verdict: Verdict): number {
+  return ORDER.indexOf(verdict);
+}
+
+/** A way that was typed is not excused by an estimate over another road. */
+function better(a: Reach, b: Reach): boolean {
+  if (b.route.known && !a.route.known) return false;
+  return severity(a.verdict) < severity(b.verdict) || (a.verdict === b.verdict && a.slack > b.slack);
+}
+
+function* pairs<T>(items: readonly T[]): Generator<[T, T]> {
+  for (let index = 1; index < items.length; index += 1) {
+    const from = items[index - 1];
+    const to = items[index];
+    if (from !== undefined && to !== undefined) yield [from, to];
+  }
+}
+
+/** Whole minutes between two instants; a started minute does not count as there. */
+function minutes(from: number, to: number): number {
+  return Math.floor((to - from) / MINUTE);
+}
