@@ -29,7 +29,7 @@ export const jobs = sqliteTable(
     replyByWall: text('reply_by_wall'),
     replyByZone: text('reply_by_zone'),
     replyByAt: integer('reply_by_at'),
-    budget: text('budget', { mode: 'json' }).$type<{ amount: number; currency?: string; per?: 'day' | 'job' | 'hour' }>(),
+    budget: text('budget', { mode: 'json' }).$type<{ amount: number; currency?: string | undefined; per?: 'day' | 'job' | 'hour' | undefined }>(),
     deliverables: text('deliverables', { mode: 'json' }).$type<string[]>().notNull(),
     notes: text('notes').notNull().default(''),
     inkedWho: text('inked_who'),

@@ -1,0 +1,202 @@
+/**
+ * Jobs: each procedure joins the store with the rules of `core/jobs`. Whatever changes a job names the version it was read at.
+ */
+import type { Job, JobRow } from '../../core/contract/jobs.ts';
+import { againstInk } from '../../core/jobs/agreed.ts';
+import { declineReply } from '../../core/jobs/decline.ts';
+import { factsOf, factWords, newFacts, withChanges } from '../../core/jobs/facts.ts';
+import { listed } from '../../core/jobs/listed.ts';
+import { changedFacts, stillOpen } from '../../core/jobs/questions.ts';
+import { type JobDeed, openStage, refusalOf } from '../../core/jobs/state.ts';
+import { epochOf, instantText } from '../../core/time/read.ts';
+import { datesInWords, wallInWords } from '../../core/words/dates.ts';
+import { inkedOver } from '../../db/double-ink.ts';
+import { daysOf } from '../../db/job-days.ts';
+import { listedJobs } from '../../db/job-list.ts';
+import { insertJob, jobById, momentAt, newestQuote, saveJobFacts, setInk, setStage } from '../../db/jobs.ts';
+import { historyOf, writeHistory } from '../../db/keeping.ts';
+import { endPencil, holdPencil } from '../../db/pencils.ts';
+import { setupRow } from '../../db/setup.ts';
+import type { ReadableDb, WritableDb } from '../../db/store.ts';
+import type { Context } from './context.ts';
+import { deed } from './deed.ts';
+import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
+import { askedExpiry, usualExpiry } from './job-pencil.ts';
+import { os } from './os.ts';
+import { notFound, refused, stale } from './trouble.ts';
+
+type OneJob = { id: string; version: number; key?: string | undefined };
+
+function whole(db: ReadableDb, id: string, now: number): Job {
+  const job = jobById(db, id, now);
+  if (!job) throw notFound('This job');
+  return job;
+}
+
+/** Load a job for a deed: refuse an old version with both states, and a deed that is not open to it. */
+function opened(db: ReadableDb, input: OneJob, act: JobDeed, now: number): Job {
+  const job = whole(db, input.id, now);
+  if (job.version !== input.version) throw stale(job.title, job, { ...input, key: undefined });
+  const refusal = refusalOf(act, job.state, job.title);
+  if (refusal) throw refused(refusal.what, refusal.todo);
+  return job;
+}
+
+/** One row of history: the job as it was, without the message, which never changes. */
+function note(db: WritableDb, job: Job, name: string, sentence: string, now: number): void {
+  const { message: _message, spans: _spans, papers: _papers, ...before } = job;
+  writeHistory(db, { at: now, subject: 'job', subjectId: job.id, deed: name, sentence, before });
+}
+
+/** Run a deed on one job; `act` changes it and says in a sentence what was done. */
+function done(
+  context: Context,
+  name: string,
+  open: JobDeed,
+  input: OneJob,
+  act: (db: WritableDb, job: Job, now: number) => string,
+): { job: Job } {
+  return deed(context, name, input, (db) => {
+    const now = context.now();
+    const job = opened(db, input, open, now);
+    note(db, job, name, act(db, job, now), now);
+    return { job: whole(db, job.id, now) };
+  });
+}
+
+const list = os.jobs.list.handler(({ input, context }): { jobs: JobRow[] } => {
+  const now = context.now();
+  return { jobs: listed(context.store.read(listedJobs), { text: input.text ?? '', states: input.states, now }) };
+});
+
+const get = os.jobs.get.handler(({ input, context }) => ({ job: context.store.read((db) => whole(db, input.id, context.now())) }));
+
+const add = os.jobs.add.handler(({ input, context }) =>
+  deed(context, 'jobs.add', input, (db) => {
+    const now = context.now();
+    const facts = newFacts(input.facts);
+    const home = homeZone(db, context);
+    const receivedAt = input.received ? epochOf(input.received) : now;
+    if (receivedAt > now) throw badFacts([{ field: 'received', sentence: 'The inquiry is received after now. Give the moment it came.' }]);
+    if (facts.replyBy) agreeing('facts.replyBy', facts.replyBy);
+    const placed = placedDays(facts.days, facts.place, home);
+    const id = insertJob(db, { facts, placed, message: null, questions: [], spans: [], receivedAt, receivedZone: home, now });
+    writeHistory(db, { at: now, subject: 'job', subjectId: id, deed: 'jobs.add', sentence: 'Put on the books by hand.' });
+    return { job: whole(db, id, now) };
+  }),
+);
+
+const change = os.jobs.change.handler(({ input, context }) =>
+  done(context, 'jobs.change', 'change', input, (db, job, now) => {
+    const before = factsOf(job);
+    const facts = withChanges(before, input.changes);
+    const changed = changedFacts(before, input.changes);
+    if (facts.replyBy) agreeing('changes.replyBy', facts.replyBy);
+    if (job.state === 'inked') {
+      const findings = againstInk(before, changed, facts);
+      if (findings.length > 0)
+        throw refused(`${job.title} is in ink.`, 'Leave what was agreed, or end it by its terms and make a new job.', findings);
+    }
+    const holds = job.state !== 'inquiry' && job.state !== 'quoted';
+    if (holds && (facts.days.length === 0 || !facts.place))
+      throw refused(`${job.title} holds dates at a place.`, 'Let the pencil go before taking them out.');
+    saveJobFacts(
+      db,
+      job.id,
+      facts,
+      placedDays(facts.days, facts.place, homeZone(db, context)),
+      stillOpen(job.questions, changed, input.settled),
+      now,
+    );
+    return changed.length > 0 ? `Changed: ${changed.map((name) => factWords[name]).join(', ')}.` : 'Questions were answered.';
+  }),
+);
+
+const pencil = os.jobs.pencil.handler(({ input, context }) =>
+  done(context, 'jobs.pencil', 'pencil', input, (db, job, now) => {
+    const days = daysOf(db, job.id);
+    const lastWrap = days.at(-1)?.wrapAt;
+    if (lastWrap === undefined || !job.place)
+      throw refused(`${job.title} has no ${job.place ? 'dates' : 'place'} to hold.`, `Give its ${job.place ? 'days' : 'place'} first.`);
+    if (lastWrap <= now) throw refused(`The dates of ${job.title} are over.`, 'Change its days, or let it go.');
+    const zone = homeZone(db, context);
+    const expiry = input.expires ? askedExpiry(input.expires, days, now) : usualExpiry(db, job, days, zone, now);
+    const extended = job.state === 'pencilled' && job.pencil?.state === 'live';
+    // More time for a live pencil keeps its place in the order; one that ran out begins again, last.
+    const pencilledAt = extended && job.pencil ? epochOf(job.pencil.pencilledAt) : now;
+    const expires = momentAt(expiry.at, zone);
+    holdPencil(db, { jobId: job.id, pencilledAt, expires });
+    setStage(db, job.id, 'pencilled', now);
+    const held = `${extended ? 'Pencil extended' : job.state === 'ran out' ? 'Pencil renewed, last in order' : 'Pencilled'} until ${wallInWords(expires.wall)}.`;
+    return expiry.caution ? `${held} ${expiry.caution}` : held;
+  }),
+);
+
+const letGo = os.jobs.letGo.handler(({ input, context }) =>
+  done(context, 'jobs.letGo', 'let go', input, (db, job, now) => {
+    endPencil(db, job.id, 'let go');
+    setStage(db, job.id, 'let go', now);
+    return `Let go; ${datesInWords(job.days.map((day) => day.date))} free again.`;
+  }),
+);
+
+const ink = os.jobs.ink.handler(({ input, context }) =>
+  done(context, 'jobs.ink', 'ink', input, (db, job, now) => {
+    const quote = newestQuote(db, job.id);
+    if (!quote) throw refused(`${job.title} has no made quote.`, 'Make the quote first: ink says yes to a version of it.');
+    const at = input.at ? epochOf(input.at) : now;
+    if (at > now) throw badFacts([{ field: 'at', sentence: `The yes is dated ${input.at}, after now. Give the moment it was said.` }]);
+    const doubled = inkedOver(db, job.id, daysOf(db, job.id));
+    if (doubled.length > 0) {
+      const findings = doubled.map(
+        (day) => `${day.title} is in ink on ${wallInWords(day.call)} to ${wallInWords(day.wrap)} (${day.zone}).`,
+      );
+      throw refused(`${job.title} would be in ink over other ink.`, 'Correct the calls and wraps of one, or decline this one.', findings);
+    }
+    endPencil(db, job.id, 'inked');
+    setInk(db, job.id, { who: input.who, how: input.how, at, quote: quote.number }, now);
+    return `In ink: ${input.who} said yes to version ${quote.number} of the quote, ${input.how}.`;
+  }),
+);
+
+const decline = os.jobs.decline.handler(({ input, context }) =>
+  deed(context, 'jobs.decline', input, (db) => {
+    const now = context.now();
+    const job = opened(db, input, 'decline', now);
+    endPencil(db, job.id, 'let go');
+    setStage(db, job.id, 'declined', now);
+    note(db, job, 'jobs.decline', 'Declined.', now);
+    const reply = declineReply({
+      title: job.title,
+      contactName: job.contact.name,
+      dates: job.days.map((day) => day.date),
+      place: job.place?.name ?? null,
+      sender: setupRow(db)?.fields.name ?? '',
+    });
+    return { job: whole(db, job.id, now), reply };
+  }),
+);
+
+const reopen = os.jobs.reopen.handler(({ input, context }) =>
+  done(context, 'jobs.reopen', 'reopen', input, (db, job, now) => {
+    const stage = openStage(newestQuote(db, job.id) !== undefined);
+    setStage(db, job.id, stage, now);
+    return stage === 'quoted' ? 'Reopened; its quote stands, no dates are held.' : 'Reopened as an inquiry; no dates are held.';
+  }),
+);
+
+const history = os.jobs.history.handler(({ input, context }) =>
+  context.store.read((db) => {
+    whole(db, input.id, context.now());
+    return {
+      entries: historyOf(db, 'job', input.id).map(({ id, at, deed: name, sentence }) => ({
+        id,
+        at: instantText(at),
+        deed: name,
+        sentence,
+      })),
+    };
+  }),
+);
+
+export const jobs = { list, get, add, change, pencil, letGo, ink, decline, reopen, history };
