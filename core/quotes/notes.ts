@@ -1,0 +1,24 @@
+/**
+ * Cautions that a client reads: short, deferring to those who decide, printed only where the matter arises.
+ * What concerns me alone (rest, driving, floor) never stands on a client's paper.
+ */
+import type { QuotePaperInput } from './paper.ts';
+
+/** Roles that run from the mains of the venue for long. */
+const ON_MAINS = new Set(['vision mixing', 'livestream']);
+/** Roles that record or send out what is seen and heard. */
+const RECORDS = new Set(['shoot', 'second camera', 'livestream', 'photo', 'audio', 'vision mixing']);
+
+/** The cautions of a quote's paper, each a sentence or two. */
+export function notesForClient({ setup, job }: Pick<QuotePaperInput, 'setup' | 'job' | 'draft'>): string[] {
+  const notes: string[] = [];
+  if (RECORDS.has(job.role))
+    notes.push(
+      'Faces, voices, children and music in the room may need consent or a licence; please tell your guests that they are filmed.',
+    );
+  if (ON_MAINS.has(job.role)) notes.push('Power for long loads, shared circuits and cable runs: the electrician of the venue decides.');
+  if (job.place && job.place.country !== setup.home.country)
+    notes.push('The job crosses a border: permits to work and customs for the kit are decided by the authorities.');
+  notes.push('The texts of these terms are starting points, not legal or tax advice.');
+  return notes;
+}

@@ -1,0 +1,179 @@
+/**
+ * What stands on a quote's paper, as data: strings in their places, nothing about points or fonts.
+ */
+import type { Job } from '../contract/jobs.ts';
+import type { QuoteDraft, QuoteLine, Section } from '../contract/quotes.ts';
+import { sections } from '../contract/quotes.ts';
+import type { SetupFields } from '../contract/setup.ts';
+import { formatMoney, formatNumber, formatPrice } from '../money/format.ts';
+import { subtract, sum } from '../money/money.ts';
+import { countInWords } from '../words/amounts.ts';
+import { datesInWords, deadlineInWords, paperDate, zoneInWords } from '../words/dates.ts';
+import { paperLines, paperText } from '../words/letters.ts';
+import { hoursInWords, placeInWords, workDates } from './facts.ts';
+import { notesForClient } from './notes.ts';
+import { termsInWords, type Term } from './terms.ts';
+
+/** What a paper is made from; `madeAt` is the instant at which the version was frozen, UTC with Z. */
+export type QuotePaperInput = {
+  setup: SetupFields;
+  job: Pick<Job, 'title' | 'organisation' | 'contact' | 'role' | 'place' | 'days' | 'deliverables'>;
+  draft: QuoteDraft;
+  /** Version of the quote, from 1. */
+  number: number;
+  madeAt: string;
+};
+
+/** A heading with the lines under it. */
+export type PaperFact = { label: string; lines: string[] };
+export type PaperRow = { what: string; note: string; quantity: string; unit: string; price: string; amount: string };
+export type PaperSection = { head: string; rows: PaperRow[] };
+/** A line of the sum: what, how much, and a small remark under it. */
+export type PaperSum = { label: string; amount: string; note: string; weight: 'plain' | 'total' };
+
+export type QuotePaper = {
+  size: SetupFields['paper'];
+  title: string;
+  sender: { name: string; lines: string[] };
+  head: string;
+  about: string[];
+  /** Whom and what at the left, when and where at the right. */
+  facts: { left: PaperFact[]; right: PaperFact[] };
+  deliverables: string[];
+  columns: { what: string; quantity: string; price: string; amount: string };
+  sections: PaperSection[];
+  sums: PaperSum[];
+  terms: Term[];
+  notes: string[];
+  sign: { head: string; sentence: string; fields: string[] };
+  foot: string;
+  page: (page: number, of: number) => string;
+};
+
+const HEADS: Record<Section, string> = {
+  days: 'Days',
+  kit: 'Kit',
+  travel: 'Travel',
+  allowances: 'Allowances',
+  editing: 'Editing',
+  extras: 'Licences and extras',
+  rush: 'Rush',
+  discount: 'Discount',
+};
+
+/** The whole content of a quote's paper. Texts come out composed (NFC) and without unseen marks. */
+export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePaperInput): QuotePaper {
+  const name = paperText(setup.name);
+  const title = paperText(job.title);
+  const date = Temporal.Instant.from(madeAt).toZonedDateTimeISO(setup.home.zone).toPlainDate().toString();
+  return {
+    size: setup.paper,
+    title: `Quote, version ${number}: ${title}`,
+    sender: { name, lines: senderLines(setup) },
+    head: 'Quote',
+    about: [`Version ${number}, ${paperDate(date)}`, `valid until ${validity(draft)}`],
+    facts: factsOf(job, setup),
+    deliverables: job.deliverables.map(paperText).filter((line) => line !== ''),
+    columns: { what: 'What', quantity: 'Quantity', price: 'Price', amount: `Amount, ${draft.currency}` },
+    sections: sections.map((section) => sectionOf(section, draft)).filter(({ rows }) => rows.length > 0),
+    sums: sumsOf(draft),
+    terms: termsInWords(draft).map(({ label, text }) => ({ label, text: paperText(text) })),
+    notes: notesForClient({ setup, job, draft }),
+    sign: {
+      head: 'Accepted',
+      sentence: `Signing inks the dates above for ${signed(formatMoney(draft.totals.gross, { code: true }))}, on the terms above.`,
+      fields: ['Name', 'Signature', 'Date', 'Your order number, if you need one'],
+    },
+    foot: `${name} · Quote, version ${number} · ${title}`,
+    page: (page, of) => `page ${page} of ${of}`,
+  };
+}
+
+function senderLines(setup: SetupFields): string[] {
+  const reach = [setup.email, setup.phone].map(paperText).filter((text) => text !== '');
+  return [
+    paperLines(setup.address).join(', '),
+    reach.join(' · '),
+    setup.registered && setup.taxId !== '' ? `Tax id ${paperText(setup.taxId)}` : '',
+  ].filter((line) => line !== '');
+}
+
+function validity({ validUntil }: QuoteDraft): string {
+  return `${deadlineInWords(validUntil)}, ${zoneInWords(validUntil.zone)} time`;
+}
+
+function factsOf(job: QuotePaperInput['job'], setup: SetupFields): QuotePaper['facts'] {
+  const { contact, organisation } = job;
+  const clean = (facts: PaperFact[]) =>
+    facts
+      .map(({ label, lines }) => ({ label, lines: lines.map(paperText).filter((line) => line !== '') }))
+      .filter(({ lines }) => lines.length > 0);
+  return {
+    left: clean([
+      { label: 'For', lines: [organisation, contact.name, contact.email, contact.phone] },
+      { label: 'Job', lines: [job.title, job.role] },
+    ]),
+    right: clean([
+      { label: 'Dates', lines: [datesInWords(workDates(job)), ...hoursInWords(job, setup.home)] },
+      { label: 'Place', lines: [job.place ? placeInWords(job.place, setup.home) : ''] },
+    ]),
+  };
+}
+
+function sectionOf(section: Section, { lines, currency }: QuoteDraft): PaperSection {
+  return { head: HEADS[section], rows: lines.filter((line) => line.section === section).map((line) => rowOf(line, currency)) };
+}
+
+/** A sum that is not counted in anything (one, without a unit) shows its amount alone. */
+function rowOf(line: QuoteLine, currency: string): PaperRow {
+  const counted = line.unit !== '' || formatNumber(line.quantity) !== '1';
+  return {
+    what: paperText(line.what),
+    note: line.estimated ? 'Estimate; what it really comes to is billed at wrap.' : '',
+    quantity: counted ? signed(formatNumber(line.quantity)) : '',
+    unit: paperText(line.unit),
+    price: counted ? signed(formatPrice(line.unitPrice, currency)) : '',
+    amount: signed(formatMoney(line.amount)),
+  };
+}
+
+/**
+ * Net, each tax group, the total, then deposit and rest. Where lines bear their tax inside, the total comes first and the taxes say "of which".
+ */
+function sumsOf({ lines, totals, deposit, currency, terms }: QuoteDraft): PaperSum[] {
+  const plain = (label: string, amount: PaperSum['amount'], note = ''): PaperSum => ({
+    label,
+    amount,
+    note: paperText(note),
+    weight: 'plain',
+  });
+  const inside =
+    totals.tax.minor !== 0 &&
+    sum(
+      currency,
+      lines.map((line) => line.amount),
+    ).minor === totals.gross.minor;
+  const net = plain(inside ? 'Of which net' : 'Net', signed(formatMoney(totals.net)));
+  const groups = totals.taxes.map((group) =>
+    plain(
+      `${inside ? 'Of which ' : ''}${paperText(group.name)} ${formatNumber(group.percent)} % on ${signed(formatMoney(group.net))}`,
+      signed(formatMoney(group.tax)),
+      group.note,
+    ),
+  );
+  const total: PaperSum = { label: `Total ${currency}`, amount: signed(formatMoney(totals.gross)), note: '', weight: 'total' };
+  const sums = inside ? [total, net, ...groups] : [...(groups.length > 0 ? [net, ...groups] : []), total];
+  if (!deposit) return sums;
+  const due = deposit.due === '' ? '' : `, due ${deposit.due}`;
+  const days = terms.payDays === 0 ? 'on receipt of the invoice' : `${countInWords(terms.payDays, 'day')} after the invoice`;
+  return [
+    ...sums,
+    plain(paperText(`Deposit${due}`), signed(formatMoney(deposit.amount)), deposit.note),
+    plain(`Rest, ${days} at wrap`, signed(formatMoney(subtract(totals.gross, deposit.amount)))),
+  ];
+}
+
+/** A true minus sign before figures, as wide as a digit. */
+function signed(figures: string): string {
+  return figures.replace('-', '−');
+}

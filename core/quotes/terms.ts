@@ -1,0 +1,49 @@
+/**
+ * The terms of a quote in sentences a client can read, from what the version has frozen.
+ */
+import type { QuoteDraft } from '../contract/quotes.ts';
+import type { Terms } from '../contract/rates.ts';
+import { formatNumber } from '../money/format.ts';
+import { countInWords, noticeInWords } from '../words/amounts.ts';
+
+/** One term under its heading. */
+export type Term = { label: string; text: string };
+
+/**
+ * Every term that has something to say, in the order in which the job meets them. Validity and deposit stand elsewhere on the paper.
+ * Terms on editing appear only where the quote has editing.
+ */
+export function termsInWords(draft: QuoteDraft): Term[] {
+  const { terms } = draft;
+  const edits = draft.lines.some((line) => line.section === 'editing');
+  const said: Term[] = [
+    { label: 'Payment', text: payment(terms) },
+    { label: 'Cancellation', text: cancellation(terms) },
+    { label: 'Postponement', text: terms.postponement },
+    { label: 'Overtime approved by', text: terms.overtimeApprover },
+    { label: 'Rounds of notes', text: edits ? `${sentence(countInWords(terms.rounds, 'round'))} included in editing.` : '' },
+    { label: 'Usage', text: terms.usage },
+    { label: 'Originals', text: terms.originals },
+    { label: 'Illness', text: terms.illness },
+    { label: 'Weather', text: terms.weather },
+  ];
+  return said.map(({ label, text }) => ({ label, text: text.trim() })).filter(({ text }) => text !== '');
+}
+
+function payment({ payDays }: Terms): string {
+  return payDays === 0 ? 'Invoices are due on receipt.' : `Invoices are due within ${countInWords(payDays, 'day')} of their date.`;
+}
+
+/** The scale from the longest notice to the shortest; rules.md section 4. */
+function cancellation({ cancellation: steps }: Terms): string {
+  if (steps.length === 0) return '';
+  const scale = steps
+    .toSorted((a, b) => b.underHours - a.underHours)
+    .map(({ underHours, percent }) => `under ${noticeInWords(underHours)} ${formatNumber(percent)} %`)
+    .join(', ');
+  return `By notice before first call: ${scale} of the net of days, kit and editing, and costs already bound in full; nothing earlier. A deposit paid is set against it.`;
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

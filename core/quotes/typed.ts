@@ -1,0 +1,33 @@
+/**
+ * Every text on a quote's paper that somebody typed, with the words that name its field, so that a letter that cannot be drawn is found before drawing.
+ */
+import type { TypedText } from '../words/letters.ts';
+import type { QuotePaperInput } from './paper.ts';
+
+/** Typed texts in the order in which they stand on the paper. */
+export function typedTexts({ setup, job, draft }: QuotePaperInput): TypedText[] {
+  const { terms } = draft;
+  return [
+    { field: 'your name', text: setup.name },
+    { field: 'your address', text: setup.address },
+    { field: 'your email', text: setup.email },
+    { field: 'your phone', text: setup.phone },
+    { field: 'your tax id', text: setup.taxId },
+    { field: "the client's organisation", text: job.organisation },
+    { field: "the contact's name", text: job.contact.name },
+    { field: "the contact's email", text: job.contact.email },
+    { field: "the contact's phone", text: job.contact.phone },
+    { field: "the job's title", text: job.title },
+    { field: "the job's place", text: job.place ? `${job.place.name} ${job.place.region}` : '' },
+    ...job.deliverables.map((text) => ({ field: "the job's deliverables", text })),
+    ...draft.lines.map((line, index) => ({ field: `line ${index + 1} of the quote`, text: `${line.what} ${line.unit}` })),
+    ...draft.totals.taxes.map((group) => ({ field: 'a tax and its note', text: `${group.name} ${group.note}` })),
+    { field: 'the deposit', text: draft.deposit ? `${draft.deposit.due} ${draft.deposit.note}` : '' },
+    { field: 'the terms on overtime', text: terms.overtimeApprover },
+    { field: 'the terms on illness', text: terms.illness },
+    { field: 'the terms on weather', text: terms.weather },
+    { field: 'the terms on usage', text: terms.usage },
+    { field: 'the terms on originals', text: terms.originals },
+    { field: 'the terms on postponement', text: terms.postponement },
+  ];
+}
