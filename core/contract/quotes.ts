@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Currency, Decimal, DeedKey, Id, InstantText, Line, Moment, Money, Name, Positive, Version } from './parts.ts';
+import { Currency, Decimal, DeedKey, Id, InstantText, Line, Moment, Money, Name, Percent, Positive, Version } from './parts.ts';
 import { Job, Paper } from './jobs.ts';
 import { Terms } from './rates.ts';
 
@@ -47,6 +47,7 @@ export const QuoteDraft = z.strictObject({
   cardName: z.string(),
   currency: Currency,
   lines: z.array(QuoteLine),
+  dropped: z.array(z.strictObject({ id: z.string(), what: z.string() })).describe('lines that were taken off by hand; they can be restored'),
   totals: Totals,
   deposit: Deposit,
   validUntil: Moment,
@@ -63,6 +64,13 @@ export const DraftChange = z.discriminatedUnion('op', [
   z.strictObject({ op: z.literal('add'), section: Section, what: Name, quantity: Positive, unit: Line, unitPrice: Decimal }),
   z.strictObject({ op: z.literal('drop'), id: z.string().max(80) }),
   z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says') }),
+  z.strictObject({
+    op: z.literal('discount'),
+    percent: Percent.optional().describe('worked out first'),
+    fixed: Positive.optional().describe('currency units, taken off after the per cent'),
+    over: z.array(Section).max(8).optional().describe('sections that it applies to; all but expenses if not given'),
+  }),
+  z.strictObject({ op: z.literal('terms'), terms: Terms.partial() }),
 ]);
 export type DraftChange = z.infer<typeof DraftChange>;
 

@@ -1,0 +1,70 @@
+/**
+ * What a person should know before a quote goes out, and what must be known before it can be made.
+ */
+import type { Scale } from '../contract/quotes.ts';
+import { exact } from '../money/exact.ts';
+import { formatMoney } from '../money/format.ts';
+import { compare, subtract } from '../money/money.ts';
+import type { Overrides } from './changes.ts';
+import type { PricedLine } from './line.ts';
+import type { PriceInput } from './price.ts';
+
+export type CautionInput = {
+  input: PriceInput;
+  lines: readonly PricedLine[];
+  scale: Scale;
+  firstCallAt: number | null;
+  /** Ids of all lines that stand or were taken off. */
+  known: ReadonlySet<string>;
+  overrides: Overrides;
+};
+
+/** Cautions in sentences; none of them stops a quote. */
+export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides }: CautionInput): string[] {
+  const { job, setup, card, trip } = input;
+  const said: string[] = [];
+  if (firstCallAt !== null && firstCallAt <= input.now) said.push('First call is past.');
+  if (trip?.away && trip.source === 'estimated')
+    said.push('The drive is estimated; type how long it takes and how far it is, and the quote follows.');
+  if (trip?.away && trip.mode === 'drive' && card.mileage.length === 0)
+    said.push('The rate card has no mileage rate; the drive is not charged.');
+  if (trip && trip.nights > 0 && card.allowanceNight === null)
+    said.push(
+      `${trip.nights === 1 ? 'One night' : `${trip.nights} nights`} away, and the rate card charges no allowance. Who pays the room?`,
+    );
+  if (job.deliverables.length > 0 && !lines.some((line) => line.section === 'editing'))
+    said.push('Deliverables are promised, but no edit hours are priced. Add them as a line when you know them.');
+  if (scale.floor && lines.length > 0 && compare(scale.thisJob, scale.floor) < 0)
+    said.push(
+      `This job comes to ${formatMoney(scale.thisJob)} a day, ${formatMoney(subtract(scale.floor, scale.thisJob))} under your floor of ${formatMoney(scale.floor)}.`,
+    );
+  if (setup.year && setup.currency !== card.currency)
+    said.push(`Your floor is in ${setup.currency} and this quote in ${card.currency}; it is not drawn.`);
+  said.push(...budgetCautions(input));
+  if (setup.registered && setup.tax) said.push('Whether tax is due here, and at which rate, is for your tax adviser to say.');
+  const lost = [...overrides.sets.keys(), ...overrides.dropped].filter((id) => !known.has(id));
+  if (lost.length > 0) said.push(`Changes by hand no longer apply, because their lines are gone: ${[...new Set(lost)].join(', ')}.`);
+  return said;
+}
+
+function budgetCautions({ job, card }: PriceInput): string[] {
+  const { budget } = job;
+  if (!budget) return [];
+  if (!budget.currency) return ['Their budget names no currency; it is not drawn.'];
+  if (budget.currency !== card.currency)
+    return [`Their budget is in ${budget.currency} and this quote in ${card.currency}; it is not drawn.`];
+  return budget.per ? [] : ['Their budget does not say whether it is for a day or for the job; it is not drawn.'];
+}
+
+/** Facts without which no quote is made. */
+export function missingOf({ job, days, card }: PriceInput, lines: readonly PricedLine[]): string[] {
+  const missing: string[] = [];
+  if (!job.place) missing.push('Where it is: the job has no place.');
+  if (days.length === 0) missing.push('When it is: the job has no days.');
+  if (days.some((day) => day.kind !== 'edit') && exact(card.dayRate).equals(0))
+    missing.push(`What a day costs: the day rate of "${card.name}" is zero.`);
+  if (lines.some((line) => line.id === 'editing/days' && line.unitPrice.equals(0)))
+    missing.push(`What an edit hour costs: the edit hour of "${card.name}" is zero.`);
+  if (days.length > 0 && lines.length === 0) missing.push('What is sold: every line was taken off.');
+  return missing;
+}

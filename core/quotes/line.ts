@@ -1,0 +1,44 @@
+/**
+ * A line of a quote while it is still being priced: exact quantity and unit price, with the sentence that says where they come from.
+ */
+import type { QuoteLine, Section } from '../contract/quotes.ts';
+import { decimalText, type Exact } from '../money/exact.ts';
+import { lineAmount, type Money } from '../money/money.ts';
+
+export type PricedLine = {
+  id: string;
+  section: Section;
+  what: string;
+  quantity: Exact;
+  unit: string;
+  unitPrice: Exact;
+  reason: string;
+  estimated: boolean;
+  changed: boolean;
+};
+
+/** A line's amount: the one place where a quote rounds. */
+export function amountOfLine(line: PricedLine, currency: string): Money {
+  return lineAmount(line.quantity, line.unitPrice, currency);
+}
+
+/** A line as the contract writes it. A unit price that no decimal can hold is shown to nine places; the amount is exact. */
+export function quoteLine(line: PricedLine, currency: string, taxed: boolean): QuoteLine {
+  const { quantity, unitPrice, ...words } = line;
+  return { ...words, quantity: decimalText(quantity), unitPrice: decimalText(unitPrice), amount: amountOfLine(line, currency), taxed };
+}
+
+/** A name as part of a line's id: lower case, dashes, nothing else. */
+export function slug(name: string): string {
+  return name
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[^\p{L}\p{N}.]+/gu, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 40);
+}
+
+/** A thing's name in the number that its count asks for: "day", "days". */
+export function plural(count: Exact, one: string, many = `${one}s`): string {
+  return count.equals(1) ? one : many;
+}
