@@ -1,0 +1,77 @@
+/**
+ * A set-up store with a clock that the test moves, and the facts that most tests begin with.
+ */
+import type { Place } from '../../core/contract/parts.ts';
+import type { SetupFields } from '../../core/contract/setup.ts';
+import type { Context } from '../../electron/api/context.ts';
+import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
+import { saveSetup } from '../../db/setup.ts';
+import { temporaryStore } from '../store.ts';
+
+const gazetteer = gazetteerFrom();
+
+/** A place of the gazetteer by its key. */
+export function placeByKey(key: string): Place {
+  const found = gazetteer().find((place) => place.key === key);
+  if (!found) throw new Error(`no place ${key}`);
+  const { kind: _kind, people: _people, ...place } = found;
+  return place;
+}
+
+export const DULUTH = placeByKey('geonames:5024719');
+export const THUNDER_BAY = placeByKey('geonames:6166142');
+export const FARGO = placeByKey('geonames:5059163');
+
+export const SETUP: SetupFields = {
+  name: 'Lakeline Pictures',
+  address: '12 Harbor Street\nDuluth, MN 55802',
+  email: 'post@lakeline.example',
+  phone: '+1 218 555 0114',
+  home: DULUTH,
+  currency: 'USD',
+  paper: 'Letter',
+  distance: 'mi',
+  registered: false,
+  taxId: '',
+  tax: null,
+  restHours: '8',
+  year: null,
+};
+
+export type World = { context: Context; at: (instant: string) => void };
+
+/** @param instant the first "now" */
+export async function world(instant: string, fields: SetupFields | null = SETUP): Promise<World> {
+  let now = Temporal.Instant.from(instant).epochMilliseconds;
+  const store = await temporaryStore(() => now);
+  if (fields) store.write((db) => saveSetup(db, fields, now));
+  const context: Context = { store, now: () => now, systemZone: 'America/Chicago', gazetteer, programVersion: '0.0.0' };
+  return {
+    context,
+    at: (later) => {
+      now = Temporal.Instant.from(later).epochMilliseconds;
+    },
+  };
+}
+
+/** What a call was refused with: its code and its trouble. */
+export async function refusal(
+  call: Promise<unknown>,
+): Promise<{
+  code: string;
+  what: string;
+  todo: string;
+  kept: string;
+  findings?: string[];
+  fields?: { field: string; sentence: string }[];
+  current?: unknown;
+  mine?: unknown;
+}> {
+  try {
+    await call;
+  } catch (error) {
+    const { code, data } = error as { code: string; data: { what: string; todo: string; kept: string } };
+    return { code, ...data };
+  }
+  throw new Error('was not refused');
+}
