@@ -2,13 +2,14 @@
  * The one registration point: every door serves the same router through the same interceptor, which turns whatever is thrown
  * into one of the contract's errors and notes slow calls.
  */
-import { createProcedureClient, isProcedure } from '@orpc/server';
+import { createProcedureClient, isProcedure, ORPCError } from '@orpc/server';
 import { RPCHandler as PortHandler } from '@orpc/server/message-port';
 import { StandardRPCHandler } from '@orpc/server/standard';
 import { asTrouble, noSuchProcedure } from './clear.ts';
 import type { Context } from './context.ts';
 import { type Log, noLog } from './log.ts';
 import { router } from './router.ts';
+import { badInput } from './trouble.ts';
 
 /** A call that takes longer than this is noted, milliseconds. */
 const SLOW_MS = 200;
@@ -39,7 +40,8 @@ function handlerOptions(log: Log) {
         try {
           return await next();
         } catch (error) {
-          throw asTrouble(error, log, 'transport');
+          // Procedures throw nothing else; what remains is a request that could not be read.
+          throw error instanceof ORPCError ? error : badInput([{ field: 'input', sentence: 'could not be read; it must be JSON' }]);
         }
       },
     ],
@@ -55,7 +57,7 @@ export async function callProcedure(context: Context, name: string, input: unkno
   const procedure = procedureNamed(name);
   if (!procedure) throw noSuchProcedure(name);
   const call = createProcedureClient(procedure, { context, path: name.split('.'), interceptors: [watched(log)] });
-  return call(input as never);
+  return call(input);
 }
 
 /** The handler of the loopback door: a request that was let in and whose body was read, in; a response, out. */

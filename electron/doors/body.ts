@@ -8,15 +8,15 @@ export const LARGEST_BODY = 2_000_000;
 /** The longest that a too large body is listened to, milliseconds. */
 const DRAIN_MS = 2000;
 
-/** The body as text, or 'too large'. Rejects when the sender goes away. */
-export function readBody(request: IncomingMessage, limit = LARGEST_BODY): Promise<string | 'too large'> {
+/** The body as text, or null when it is too large. Rejects when the sender goes away. */
+export function readBody(request: IncomingMessage, limit = LARGEST_BODY): Promise<string | null> {
   return new Promise((resolve, reject) => {
     const chunks: Buffer[] = [];
     let size = 0;
     let drain: NodeJS.Timeout | undefined;
     const tooLarge = () => {
       clearTimeout(drain);
-      resolve('too large');
+      resolve(null);
     };
     request.on('data', (chunk: Buffer) => {
       size += chunk.length;

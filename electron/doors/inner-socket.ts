@@ -2,11 +2,11 @@
  * The way in for other processes of the same user on this computer: while the program holds the store, the command line and a
  * second start hand their call to it here. One JSON line in, one JSON line out.
  */
-import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
-import { chmodSync, mkdirSync, rmSync } from 'node:fs';
+import { randomBytes, timingSafeEqual } from 'node:crypto';
+import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { createConnection, createServer, type Server, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { type Announcement, readAnnouncement } from '../../db/lock.ts';
 
 /** What is asked of the program that runs: a call of a procedure, or to show itself. */
@@ -18,6 +18,7 @@ export type InnerSocket = { readonly announcement: Announcement; close(): Promis
 const LONGEST_LINE = 4_000_000;
 /** A socket's path may not be longer than this on every system (sockaddr_un holds 104 bytes on macOS, 108 on Linux). */
 const LONGEST_PATH = 100;
+const isWindows = process.platform === 'win32';
 
 /** Listen for other processes; what to leave word of is in the result. */
 export async function openInnerSocket(folder: string, answer: Answerer): Promise<InnerSocket> {
@@ -25,9 +26,9 @@ export async function openInnerSocket(folder: string, answer: Answerer): Promise
   const token = randomBytes(32).toString('hex');
   const server = createServer((socket) => serve(socket, token, answer));
   // Whoever made this file held the store before us and is gone.
-  if (process.platform !== 'win32') rmSync(path, { force: true });
+  if (!isWindows) rmSync(path, { force: true });
   await new Promise<void>((resolve, reject) => server.once('error', reject).listen(path, resolve));
-  if (process.platform !== 'win32') chmodSync(path, 0o600);
+  if (!isWindows) chmodSync(path, 0o600);
   return { announcement: { pid: process.pid, socket: path, token }, close: () => closeServer(server) };
 }
 
@@ -42,22 +43,20 @@ export async function askRunning(folder: string, ask: Ask): Promise<{ answer: un
   return line === null ? null : { answer: JSON.parse(line) };
 }
 
+/** Beside the store where that fits; else at a name that nobody can have taken before us. */
 function socketPath(folder: string): string {
-  const name = createHash('sha256').update(folder).digest('hex').slice(0, 24);
-  if (process.platform === 'win32') return `\\\\.\\pipe\\kitbound-${name}`;
+  if (isWindows) return `\\\\.\\pipe\\kitbound-${randomBytes(16).toString('hex')}`;
   const beside = join(folder, 'running.sock');
-  if (Buffer.byteLength(beside) <= LONGEST_PATH) return beside;
-  const short = join(tmpdir(), `kitbound-${process.getuid?.() ?? 0}`, name);
-  mkdirSync(dirname(short), { recursive: true, mode: 0o700 });
-  return short;
+  return Buffer.byteLength(beside) <= LONGEST_PATH ? beside : join(mkdtempSync(join(tmpdir(), 'kitbound-')), 's');
 }
 
 function serve(socket: Socket, token: string, answer: Answerer): void {
   socket.on('error', () => socket.destroy());
   void readLine(socket).then(async (line) => {
     const asked = line === null ? null : askOf(line, token);
-    if (!asked) return socket.destroy();
-    socket.end(`${JSON.stringify((await answer(asked)) ?? null)}\n`);
+    if (asked) socket.end(`${JSON.stringify((await answer(asked)) ?? null)}\n`);
+    else socket.destroy();
+    return asked;
   });
 }
 

@@ -45,7 +45,7 @@ export async function openLoopback(options: LoopbackOptions): Promise<Loopback> 
     const path = pathOf(request.url ?? '') ?? '/';
     if (!path.startsWith(RPC_PREFIX)) return sendPage(response, options.pages, path);
     const body = await readBody(request);
-    if (body === 'too large') return refuse(request, response, TOO_LARGE);
+    if (body === null) return refuse(request, response, TOO_LARGE);
     const url = new URL(path, 'http://127.0.0.1');
     const result = await handler.handle(
       { method: 'POST', url, headers: {}, body: () => Promise.resolve(body === '' ? undefined : JSON.parse(body)), signal: undefined },
@@ -67,9 +67,9 @@ export async function openLoopback(options: LoopbackOptions): Promise<Loopback> 
     },
     (request, response) => {
       answer(request, response).catch((error: unknown) => {
-        if (response.headersSent) return response.destroy();
         const trouble = asTrouble(error, options.log, 'loopback');
-        send(response, 500, { json: trouble.toJSON() });
+        if (response.headersSent) response.destroy();
+        else send(response, trouble.status, { json: trouble.toJSON() });
       });
     },
   );
