@@ -3,6 +3,7 @@
  */
 import Database from 'better-sqlite3';
 import { requireOurs } from './connect.ts';
+import { APPLICATION_ID } from './migrate.ts';
 import { storeError } from './trouble.ts';
 
 /** Rows in each table, by its name. */
@@ -22,6 +23,7 @@ export function countRows(client: Database.Database): Counts {
  */
 export function requireWhole(client: Database.Database): void {
   requireOurs(client);
+  if (client.pragma('application_id', { simple: true }) !== APPLICATION_ID) throw storeError('damaged', new Error('The file is empty.'));
   client.pragma('cell_size_check = on');
   const findings = client.pragma('integrity_check(1)', { simple: true });
   if (findings !== 'ok') throw storeError('damaged', new Error(String(findings)));

@@ -24,6 +24,8 @@ export function connect(file: string): Database.Database {
     client.pragma('fullfsync = on');
     client.pragma('checkpoint_fullfsync = on');
     client.pragma('foreign_keys = on');
+    // Without it INSERT OR REPLACE takes a frozen row away past its trigger.
+    client.pragma('recursive_triggers = on');
     client.pragma('trusted_schema = off');
     client.pragma('cell_size_check = on');
     return client;

@@ -7,29 +7,27 @@ import { layout } from './folder.ts';
 import type { Lock } from './lock.ts';
 import { listSnapshots, takeSnapshot } from './snapshot.ts';
 import type { ReadableDb, Store, WritableDb } from './store.ts';
-import { StoreError, storeTroubleBehind } from './trouble.ts';
+import { sqliteVersion } from './connect.ts';
+import { StoreError, inStoreWords, storeTroubleBehind } from './trouble.ts';
 
-type Parts = { folder: string; client: Database.Database; lock: Lock; schema: number; sqlite: string };
+type Parts = { folder: string; client: Database.Database; lock: Lock; schema: number };
 
 /** Hand an open, migrated connection out as a store. */
-export function liveStore({ folder, client, lock, schema, sqlite }: Parts): Store {
+export function liveStore({ folder, client, lock, schema }: Parts): Store {
   // One handle under both types: what is allowed is decided by the type, and by `query_only` on the connection.
   const db = drizzle({ client }) as unknown as WritableDb;
   const { papers, snapshots } = layout(folder);
   const immediate = client.transaction((deed: (db: WritableDb) => unknown) => deed(db)).immediate;
   let damaged: StoreError | undefined;
   let reading = false;
+  let newestSnapshot: Promise<unknown> = Promise.resolve();
   allowWrites(client, false);
 
   /** Trouble of the disk in words; damage is remembered, since nothing more may be written over it. */
-  function inWords<T>(act: () => T): T {
-    try {
-      return act();
-    } catch (error) {
-      const trouble = storeTroubleBehind(error);
-      if (trouble?.kind === 'damaged') damaged ??= trouble;
-      throw trouble ?? error;
-    }
+  function inWords(error: unknown): unknown {
+    const trouble = storeTroubleBehind(error);
+    if (trouble?.kind === 'damaged') damaged ??= trouble;
+    return trouble ?? error;
   }
   function requireOpen(): void {
     if (!client.open) throw new StoreError('closed', CLOSED);
@@ -39,13 +37,15 @@ export function liveStore({ folder, client, lock, schema, sqlite }: Parts): Stor
     folder,
     papers,
     schema,
-    sqlite,
+    sqlite: sqliteVersion(),
     read<T>(queries: (db: ReadableDb) => T): T {
       requireOpen();
       const outer = reading;
       reading = true;
       try {
-        return inWords(() => waitForNothing(queries(db)));
+        return waitForNothing(queries(db));
+      } catch (error) {
+        throw inWords(error);
       } finally {
         reading = outer;
       }
@@ -54,21 +54,30 @@ export function liveStore({ folder, client, lock, schema, sqlite }: Parts): Stor
       requireOpen();
       if (client.inTransaction || reading) throw new StoreError('misuse', NESTED);
       if (damaged) throw damaged;
-      return inWords(() => {
+      try {
         allowWrites(client, true);
-        try {
-          return immediate((handle) => waitForNothing(deed(handle))) as T;
-        } finally {
-          if (client.open) allowWrites(client, false);
-        }
-      });
+        return immediate((handle) => waitForNothing(deed(handle))) as T;
+      } catch (error) {
+        throw inWords(error);
+      } finally {
+        if (client.open) allowWrites(client, false);
+      }
     },
     async snapshot(why, now) {
       requireOpen();
       if (client.inTransaction) throw new StoreError('misuse', NESTED);
-      return takeSnapshot({ client, folder: snapshots, why, now });
+      // One after the other: each finds its own name and the one before it whole.
+      const taking = newestSnapshot.then(() => takeSnapshot({ client, folder: snapshots, why, now }));
+      newestSnapshot = taking.catch(() => {});
+      try {
+        return await taking;
+      } catch (error) {
+        throw inWords(error);
+      }
     },
-    snapshots: () => listSnapshots(snapshots),
+    snapshots() {
+      return inStoreWords(() => listSnapshots(snapshots));
+    },
     announce(word) {
       requireOpen();
       lock.announce(word);

@@ -5,11 +5,15 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type Database from 'better-sqlite3';
 import { StoreError, storeTroubleBehind } from './trouble.ts';
 
 /** "Kitb" in ASCII: marks the file as ours. */
 export const APPLICATION_ID = 0x4b697462;
+
+/** Where the migrations lie, unless the program was bundled. */
+export const MIGRATIONS_FOLDER = fileURLToPath(new URL('../migrations', import.meta.url));
 
 export type Migration = { number: number; name: string; checksum: string; sql: string };
 
@@ -62,6 +66,8 @@ export function migrate(client: Database.Database, pending: Migration[], at: num
   if (pending.length === 0) return;
   client.pragma('foreign_keys = off');
   try {
+    const ending = pending.find(({ sql }) => TRANSACTION_CONTROL.test(sql));
+    if (ending) throw new Error(`Migration ${ending.name} ends the transaction that it would run in.`);
     client.transaction(() => applyAll(client, pending, at)).exclusive();
   } catch (error) {
     throw storeTroubleBehind(error) ?? failed(error);
@@ -69,6 +75,9 @@ export function migrate(client: Database.Database, pending: Migration[], at: num
     client.pragma('foreign_keys = on');
   }
 }
+
+// A trigger's own BEGIN and END are not meant.
+const TRANSACTION_CONTROL = /^\s*(commit|rollback|end transaction|vacuum|attach|detach)\b/im;
 
 function applyAll(client: Database.Database, pending: Migration[], at: number): void {
   client.pragma(`application_id = ${APPLICATION_ID}`);
@@ -78,7 +87,6 @@ function applyAll(client: Database.Database, pending: Migration[], at: number): 
   const note = client.prepare('insert into applied_migrations (number, name, checksum, applied_at) values (?, ?, ?, ?)');
   for (const { number, name, checksum, sql } of pending) {
     client.exec(sql);
-    if (!client.inTransaction) throw new Error(`Migration ${name} ends the transaction that it runs in.`);
     note.run(number, name, checksum, at);
   }
   const broken = client.pragma('foreign_key_check') as { table: string }[];

@@ -1,14 +1,14 @@
 /**
  * The one place where the store is opened.
  */
-import { fileURLToPath } from 'node:url';
 import { requireSound } from './check.ts';
 import { connect, requireSqlite, sqliteVersion } from './connect.ts';
 import { layout, prepareFolder } from './folder.ts';
 import { forgetDeedsBefore } from './keeping.ts';
 import { liveStore } from './live.ts';
 import { takeLock, type Lock } from './lock.ts';
-import { migrate, pendingMigrations, readMigrations } from './migrate.ts';
+import { MIGRATIONS_FOLDER, migrate, pendingMigrations, readMigrations } from './migrate.ts';
+import { finishReplacement, newestGoodSnapshot, requireNotLost } from './recover.ts';
 import { clearPartials, takeSnapshot } from './snapshot.ts';
 import type { Store } from './store.ts';
 import { StoreError, inStoreWords } from './trouble.ts';
@@ -29,43 +29,39 @@ export type Opening = {
 
 /**
  * Open the store of a data folder, bring it up to this version's schema and hold it until close().
- * @throws StoreBusy when another process holds it; StoreError of the other kinds, the data untouched
+ * @throws StoreBusy when another process holds it; StoreError of the other kinds, the data untouched. `damaged` and `file missing` carry
+ * the newest good snapshot.
  */
-export async function openStore(opening: Opening): Promise<Store> {
-  const { onNote = () => {} } = opening;
-  const sqlite = sqliteVersion();
-  requireSqlite(sqlite);
-  const folder = prepareFolder(opening.folder, onNote);
+export async function openStore({ folder: given, now, migrationsFolder = MIGRATIONS_FOLDER, onNote = () => {} }: Opening): Promise<Store> {
+  requireSqlite(sqliteVersion());
+  const folder = prepareFolder(given, onNote);
   const lock = takeLock(folder);
   try {
-    return await openHeld({ ...opening, folder, onNote }, lock, sqlite);
+    return await openHeld({ folder, now, migrationsFolder, onNote }, lock);
   } catch (error) {
     lock.release();
-    throw error;
+    throw withOffer(error, folder, migrationsFolder);
   }
 }
 
-const MIGRATIONS_FOLDER = fileURLToPath(new URL('../migrations', import.meta.url));
-
-async function openHeld(
-  opening: Required<Pick<Opening, 'folder' | 'now' | 'onNote'>> & Opening,
-  lock: Lock,
-  sqlite: string,
-): Promise<Store> {
-  const { folder, now, onNote, migrationsFolder = MIGRATIONS_FOLDER } = opening;
+async function openHeld({ folder, now, migrationsFolder, onNote }: Required<Opening>, lock: Lock): Promise<Store> {
   const places = layout(folder);
-  clearPartials(places.snapshots);
   const migrations = readMigrations(migrationsFolder);
-  const client = inStoreWords(() => connect(places.store));
+  const client = inStoreWords(() => {
+    clearPartials(places.snapshots);
+    finishReplacement(folder);
+    requireNotLost(folder);
+    return connect(places.store);
+  });
   try {
-    const isNew = inStoreWords(() => {
+    const pending = inStoreWords(() => {
       requireSound(client);
-      return client.prepare('select count(*) from sqlite_schema').pluck().get() === 0;
+      return pendingMigrations(client, migrations);
     });
-    const pending = pendingMigrations(client, migrations);
+    const isNew = pending.length === migrations.length;
     if (pending.length > 0 && !isNew) await takeSnapshot({ client, folder: places.snapshots, why: 'before migration', now: now() });
     migrate(client, pending, now());
-    const store = liveStore({ folder, client, lock, schema: migrations.length, sqlite });
+    const store = liveStore({ folder, client, lock, schema: migrations.length });
     store.write((db) => forgetDeedsBefore(db, now() - DEEDS_KEPT_MS));
     if (!isNew) await takeDailySnapshot(store, now(), onNote);
     return store;
@@ -85,4 +81,15 @@ async function takeDailySnapshot(store: Store, now: number, onNote: (sentence: s
     if (!(error instanceof StoreError) || error.kind === 'damaged') throw error;
     onNote(`Today's snapshot could not be written. ${error.what} ${error.todo}`);
   }
+}
+
+/** Where the file is lost or damaged, say which snapshot there is to go on with. */
+function withOffer(error: unknown, folder: string, migrationsFolder: string): unknown {
+  if (!(error instanceof StoreError) || (error.kind !== 'damaged' && error.kind !== 'file missing')) return error;
+  const { kind, what, kept, cause } = error;
+  const snapshot = newestGoodSnapshot(folder, migrationsFolder);
+  const todo = snapshot
+    ? `Go on with the snapshot of ${snapshot.takenAt.slice(0, 16).replace('T', ' ')} UTC; what is in the folder now is set aside, not deleted.`
+    : 'There is no good snapshot. Put a copy of your own back, or begin anew; what is in the folder now is set aside, not deleted.';
+  return new StoreError(kind, { what, kept, todo }, { snapshot, cause });
 }

@@ -30,6 +30,7 @@ export async function takeSnapshot({
   why: Snapshot['why'];
   now: number;
 }): Promise<Snapshot> {
+  if (!client.open) throw new StoreError('closed', CLOSED_MEANWHILE);
   const name = freeName(folder, why, now);
   const partial = join(folder, name + PARTIAL);
   try {
@@ -48,16 +49,21 @@ export async function takeSnapshot({
   return describe(folder, name) as Snapshot;
 }
 
-/** All snapshots, newest first. */
+/** All snapshots, newest first; of two of one moment, the one that was named later. */
 export function listSnapshots(folder: string): Snapshot[] {
   return readdirSync(folder)
     .flatMap((name) => describe(folder, name) ?? [])
-    .toSorted((a, b) => (a.takenAt < b.takenAt ? 1 : a.takenAt > b.takenAt ? -1 : b.name.localeCompare(a.name)));
+    .toSorted((a, b) => (a.takenAt === b.takenAt ? b.name.length - a.name.length : a.takenAt < b.takenAt ? 1 : -1));
 }
 
 /** Remove what a snapshot that was cut short left behind. */
 export function clearPartials(folder: string): void {
   for (const name of readdirSync(folder)) if (name.includes(`.sqlite${PARTIAL}`)) rmSync(join(folder, name), { force: true });
+}
+
+/** An instant (epoch milliseconds) as part of a file name: UTC, and sorting as it passes. */
+export function stamp(now: number): string {
+  return Temporal.Instant.fromEpochMilliseconds(now).toString({ fractionalSecondDigits: 3 }).replaceAll(/[:.]/g, '-');
 }
 
 /** Open a snapshot for looking at it; nothing is written. @throws StoreError `no such snapshot` */
@@ -93,8 +99,7 @@ function settle(file: string, expected: Counts): void {
 }
 
 function freeName(folder: string, why: Snapshot['why'], now: number): string {
-  const moment = Temporal.Instant.fromEpochMilliseconds(now).toString({ fractionalSecondDigits: 3 }).replaceAll(/[:.]/g, '-');
-  const stem = `${moment}.${why.replace(' ', '-')}`;
+  const stem = `${stamp(now)}.${why.replace(' ', '-')}`;
   for (let count = 1; ; count += 1) {
     const name = count === 1 ? `${stem}.sqlite` : `${stem}.${count}.sqlite`;
     if (!existsSync(join(folder, name))) return name;

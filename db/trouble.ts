@@ -20,7 +20,7 @@ export type StoreTroubleKind =
   | 'not ours'
   | 'old library';
 
-export type StoreSentences = { what: string; kept: string; todo: string };
+type StoreSentences = { what: string; kept: string; todo: string };
 
 /** The store could not do what it was asked; says what happened, what was kept and what to do. */
 export class StoreError extends Error {
@@ -97,7 +97,7 @@ export function storeError(kind: keyof typeof sentencesByKind, cause?: unknown):
 const kindsByCode: [RegExp, keyof typeof sentencesByKind][] = [
   [/^SQLITE_FULL|^ENOSPC|^EDQUOT/, 'disk full'],
   [/^SQLITE_(CORRUPT|NOTADB)/, 'damaged'],
-  [/^SQLITE_(READONLY|CANTOPEN|PERM|AUTH)|^EACCES|^EPERM|^EROFS|^ENOTDIR|^EISDIR/, 'cannot write'],
+  [/^SQLITE_(READONLY|CANTOPEN|PERM|AUTH)|^E(ACCES|PERM|ROFS|NOTDIR|ISDIR|EXIST|NOENT)$/, 'cannot write'],
   [/^SQLITE_(BUSY|LOCKED|PROTOCOL)/, 'busy'],
   [/^SQLITE_(IOERR|NOMEM|NOLFS)|^EIO|^EMFILE|^ENFILE/, 'disk error'],
 ];

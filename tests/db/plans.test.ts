@@ -1,0 +1,54 @@
+/**
+ * The queries that must stay quick with ten years of history, by the index they use.
+ */
+import { and, eq, gt, lt } from 'drizzle-orm';
+import { expect, test } from 'vitest';
+import { LONGEST_STAY_MS, stays } from '../../db/schema/jobs.ts';
+import { explain } from '../explain.ts';
+import { NOW, temporaryStore } from '../store.ts';
+
+test('overlapping stays are found by their index alone, in both bounds', async () => {
+  const store = await temporaryStore();
+  const plan = store.read((db) => {
+    const query = db
+      .select({ jobId: stays.jobId })
+      .from(stays)
+      .where(and(lt(stays.startAt, NOW), gt(stays.startAt, NOW - LONGEST_STAY_MS), gt(stays.endAt, NOW)))
+      .toSQL();
+    return explain(db, query.sql, ...query.params);
+  });
+  expect(plan).toEqual(['SEARCH stays USING COVERING INDEX stays_by_time (start_at>? AND start_at<?)']);
+});
+
+test('the bound that this relies on is kept by the table', async () => {
+  const store = await temporaryStore();
+  const insert = (length: number) =>
+    store.write((db) => {
+      db.$client.exec(
+        `insert or ignore into jobs (id, title, stage, role, questions, spans, received_at, received_zone, deliverables, created_at, updated_at)
+         values ('j', 'Curling', 'inquiry', 'shoot', '[]', '[]', 1, 'America/Chicago', '[]', 1, 1)`,
+      );
+      db.insert(stays)
+        .values({ id: 's', jobId: 'j', startAt: NOW, endAt: NOW + length })
+        .run();
+      db.delete(stays).where(eq(stays.id, 's')).run();
+    });
+  expect(() => insert(LONGEST_STAY_MS)).not.toThrow();
+  expect(() => insert(LONGEST_STAY_MS + 1)).toThrow(/stays_longest/);
+  expect(() => insert(0)).toThrow(/stays_end_after_start/);
+});
+
+test.each([
+  ['history of a thing', "select * from history where subject = 'job' and subject_id = 'a' order by at desc", 'history_by_subject'],
+  ['deeds by age', 'delete from deeds where at < 1', 'deeds_by_age'],
+  ['days of a job', "select * from job_days where job_id = 'a' order by call_at", 'job_days_by_job'],
+  ['the held pencil of a job', "select * from pencils where job_id = 'a' and state = 'held'", 'pencils_one_held'],
+  ['stays of a job', "delete from stays where job_id = 'a'", 'stays_by_job'],
+  ['papers of a job', "select * from papers where job_id = 'a' order by made_at", 'papers_by_job'],
+  ['versions of a job', "select * from quote_versions where job_id = 'a' order by number", 'quote_versions_number'],
+])('%s: by index, without a sort', async (_, sql, index) => {
+  const store = await temporaryStore();
+  const plan = store.read((db) => explain(db, sql));
+  expect(plan).toHaveLength(1);
+  expect(plan[0]).toMatch(new RegExp(`^SEARCH \\w+ USING (COVERING )?INDEX ${index} `));
+});
