@@ -14,6 +14,7 @@ export const WayFields = z.strictObject({
   distance: Positive.nullable().describe('in the unit of my setup'),
   note: Line,
 });
+export type WayFields = z.infer<typeof WayFields>;
 export const Way = WayFields.extend({ id: Id, version: Version });
 export type Way = z.infer<typeof Way>;
 

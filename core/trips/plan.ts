@@ -57,12 +57,12 @@ export function planTrip({ home, place, days, ways, restMinutes }: TripInput): T
   const back = wayFinder(ways)(place, home);
   const lastWrap = Math.max(...paid.map((day) => day.wrapAt));
   const rest = restMinutes === undefined ? REST : restMinutes * MINUTE;
-  const outAt = first.kind === 'travel' ? first.callAt : departure(first, way.longMinutes * MINUTE, rest, home, place);
+  const outAt = first.kind === 'travel' ? first.callAt : departureFor(first, way.longMinutes * MINUTE, rest, home, place);
   // A paid travel day at the end is the way home: it ends where its wrap says.
   const backAt =
     last.kind === 'travel'
       ? Math.max(last.callAt, lastWrap - back.longMinutes * MINUTE)
-      : leaving(last, outAt, back.longMinutes * MINUTE, rest, home, place);
+      : leavingAfter(last, outAt, back.longMinutes * MINUTE, rest, home, place);
   const doorInAt = last.kind === 'travel' ? Math.max(lastWrap, backAt + back.longMinutes * MINUTE) : backAt + back.longMinutes * MINUTE;
   const away = home.key !== place.key;
   return {
@@ -84,7 +84,7 @@ export function planTrip({ home, place, days, ways, restMinutes }: TripInput): T
 }
 
 /** When to leave home for the first call: the same morning where that is a bearable day, else the day before, there by the evening. */
-function departure(first: BookDay, way: number, rest: number, home: Place, place: Place): number {
+export function departureFor(first: BookDay, way: number, rest: number, home: Place, place: Place): number {
   const sameDay = first.callAt - way;
   const bearable = way + (first.wrapAt - first.callAt) <= LONGEST_DAY && wallAt(sameDay, home.zone).slice(11) >= EARLIEST;
   if (way <= SHORT_WAY || bearable) return sameDay;
@@ -93,7 +93,7 @@ function departure(first: BookDay, way: number, rest: number, home: Place, place
 }
 
 /** When to leave for home: at wrap where that is a bearable day and ends by midnight, else rested in the morning. */
-function leaving(last: BookDay, outAt: number, way: number, rest: number, home: Place, place: Place): number {
+export function leavingAfter(last: BookDay, outAt: number, way: number, rest: number, home: Place, place: Place): number {
   // On a one-day trip the way out is in the same day's hours.
   const began = last.callAt - outAt < REST ? Math.min(outAt, last.callAt) : last.callAt;
   const homeAt = last.wrapAt + way;

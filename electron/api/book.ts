@@ -1,0 +1,63 @@
+/**
+ * What the check and the stringline are given: the book near a span, and one job of it as the rules take it.
+ */
+import type { Job } from '../../core/contract/jobs.ts';
+import type { SetupFields } from '../../core/contract/setup.ts';
+import type { Book, BookDay, BookJob } from '../../core/fit/book.ts';
+import { epochOf, wallAt } from '../../core/time/read.ts';
+import { dateLater } from '../../core/time/wall.ts';
+import { loadBook } from '../../db/book.ts';
+import { daysOf } from '../../db/job-days.ts';
+import { setupRow } from '../../db/setup.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { refused } from './trouble.ts';
+
+/**
+ * My details, which every trip begins with.
+ * @throws REFUSED before the first set-up
+ */
+export function ownSetup(db: ReadableDb): SetupFields {
+  const fields = setupRow(db)?.fields;
+  if (!fields) throw refused('Your home is not known yet.', 'Fill in Setup first: your name and where you start from.');
+  return fields;
+}
+
+/** Ink and live pencils near [from, to), epoch ms. */
+export function bookNear(db: ReadableDb, span: { from: number; to: number; now: number; leaveOutJob: string | null }): Book {
+  const { home, restHours, distance } = ownSetup(db);
+  return loadBook(db, { ...span, home, restMinutes: Math.round(Number(restHours) * 60), distance });
+}
+
+/** A stored job as the rules take it, or nothing while its place or its days are not known. */
+export function jobForBook(db: ReadableDb, job: Job): BookJob | null {
+  const { id, title, place, pencil } = job;
+  const days = daysOf(db, id);
+  if (!place || days.length === 0) return null;
+  const live = pencil?.state === 'live' ? pencil : null;
+  return {
+    id,
+    title,
+    firmness: job.state === 'inked' ? 'ink' : live ? 'pencil' : 'candidate',
+    pencilledAt: live ? epochOf(live.pencilledAt) : null,
+    expiresAt: live ? epochOf(live.expires.at) : null,
+    place,
+    days,
+  };
+}
+
+/** First call to last wrap, epoch ms. */
+export function spanOf(days: readonly BookDay[]): { from: number; to: number } {
+  return { from: Math.min(...days.map((day) => day.callAt)), to: Math.max(...days.map((day) => day.wrapAt)) };
+}
+
+/** The midnights at home that enclose a span with some days around it, epoch ms. */
+export function midnightsAround(span: { from: number; to: number }, days: number, zone: string): { from: number; to: number } {
+  const first = dateLater(wallAt(span.from, zone).slice(0, 10), -days);
+  const last = dateLater(wallAt(span.to, zone).slice(0, 10), days + 1);
+  return { from: midnight(first, zone), to: midnight(last, zone) };
+}
+
+/** The first instant of a date in a zone, epoch ms. */
+export function midnight(date: string, zone: string): number {
+  return Temporal.PlainDate.from(date).toZonedDateTime(zone).epochMilliseconds;
+}
