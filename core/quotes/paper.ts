@@ -81,7 +81,7 @@ export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePa
     notes: notesForClient({ setup, job, draft }),
     sign: {
       head: 'Accepted',
-      sentence: `Signing inks the dates above for ${signed(formatMoney(draft.totals.gross, { code: true }))}, on the terms above.`,
+      sentence: `Signing confirms the dates above for ${signed(formatMoney(draft.totals.gross, { code: true }))}, on the terms above.`,
       fields: ['Name', 'Signature', 'Date', 'Your order number, if you need one'],
     },
     foot: `${name} · Quote, version ${number} · ${title}`,
@@ -161,8 +161,11 @@ function sumsOf({ lines, totals, deposit, currency, terms }: QuoteDraft): PaperS
       group.note,
     ),
   );
-  const total: PaperSum = { label: `Total ${currency}`, amount: signed(formatMoney(totals.gross)), note: '', weight: 'total' };
-  const sums = inside ? [total, net, ...groups] : [...(groups.length > 0 ? [net, ...groups] : []), total];
+  // A single group without tax has nothing to add up: its reason stands under the total.
+  const untaxed = totals.tax.minor === 0 && totals.taxes.length === 1 ? paperText(totals.taxes[0]?.note ?? '') : '';
+  const total: PaperSum = { label: `Total ${currency}`, amount: signed(formatMoney(totals.gross)), note: untaxed, weight: 'total' };
+  const taxed = totals.tax.minor !== 0 || groups.length > 1;
+  const sums = inside ? [total, net, ...groups] : [...(taxed ? [net, ...groups] : []), total];
   if (!deposit) return sums;
   const due = deposit.due === '' ? '' : `, due ${deposit.due}`;
   const days = terms.payDays === 0 ? 'on receipt of the invoice' : `${countInWords(terms.payDays, 'day')} after the invoice`;
