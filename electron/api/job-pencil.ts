@@ -9,6 +9,7 @@ import { planTrip } from '../../core/trips/plan.ts';
 import { newestQuote } from '../../db/jobs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
+import { bookWays } from '../../db/trips.ts';
 import { badFacts } from './job-facts.ts';
 
 /**
@@ -25,8 +26,11 @@ export function askedExpiry(expires: string, days: readonly BookDay[], now: numb
 
 /** Without set-up there is no home to leave from, and the first call stands for door-out. */
 export function usualExpiry(db: ReadableDb, job: Job, days: readonly BookDay[], zone: string, now: number): PencilExpiry {
-  const home = setupRow(db)?.fields.home;
-  const doorOut = home && job.place ? planTrip({ home, place: job.place, days, ways: [] }).doorOutAt : (days[0]?.callAt ?? null);
+  const setup = setupRow(db)?.fields;
+  const doorOut =
+    setup && job.place
+      ? planTrip({ home: setup.home, place: job.place, days, ways: bookWays(db, setup.distance) }).doorOutAt
+      : (days[0]?.callAt ?? null);
   return defaultExpiry({
     now,
     validUntil: newestQuote(db, job.id)?.validUntilAt ?? null,

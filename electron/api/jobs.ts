@@ -77,7 +77,6 @@ const add = os.jobs.add.handler(({ input, context }) =>
     const facts = newFacts(input.facts);
     const home = homeZone(db, context);
     const receivedAt = input.received ? epochOf(input.received) : now;
-    if (receivedAt > now) throw badFacts([{ field: 'received', sentence: 'The inquiry is received after now. Give the moment it came.' }]);
     if (facts.replyBy) agreeing('facts.replyBy', facts.replyBy);
     const placed = placedDays(facts.days, facts.place, home);
     const id = insertJob(db, { facts, placed, message: null, questions: [], spans: [], receivedAt, receivedZone: home, now });
