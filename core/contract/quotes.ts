@@ -47,7 +47,9 @@ export const QuoteDraft = z.strictObject({
   cardName: z.string(),
   currency: Currency,
   lines: z.array(QuoteLine),
-  dropped: z.array(z.strictObject({ id: z.string(), what: z.string() })).describe('lines that were taken off by hand; they can be restored'),
+  dropped: z
+    .array(z.strictObject({ id: z.string(), what: z.string() }))
+    .describe('lines that were taken off by hand; they can be restored'),
   totals: Totals,
   deposit: Deposit,
   validUntil: Moment,
@@ -60,7 +62,13 @@ export const QuoteDraft = z.strictObject({
 export type QuoteDraft = z.infer<typeof QuoteDraft>;
 
 export const DraftChange = z.discriminatedUnion('op', [
-  z.strictObject({ op: z.literal('set'), id: z.string().max(80), quantity: Positive.optional(), unitPrice: Positive.optional(), what: Name.optional() }),
+  z.strictObject({
+    op: z.literal('set'),
+    id: z.string().max(80),
+    quantity: Positive.optional(),
+    unitPrice: Positive.optional(),
+    what: Name.optional(),
+  }),
   z.strictObject({ op: z.literal('add'), section: Section, what: Name, quantity: Positive, unit: Line, unitPrice: Decimal }),
   z.strictObject({ op: z.literal('drop'), id: z.string().max(80) }),
   z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says') }),
@@ -89,13 +97,34 @@ export const QuoteVersion = z.strictObject({
 export type QuoteVersion = z.infer<typeof QuoteVersion>;
 
 export const quotes = {
-  draft: reads('The quote as the rate card, trip and notice price it now, with what was changed by hand.', z.strictObject({ jobId: Id }), z.strictObject({ draft: QuoteDraft })),
-  change: writes('Change lines of a draft.', z.strictObject({ jobId: Id, draftVersion: z.int().min(0), changes: z.array(DraftChange).min(1).max(200) }), z.strictObject({ draft: QuoteDraft })),
+  draft: reads(
+    'The quote as the rate card, trip and notice price it now, with what was changed by hand.',
+    z.strictObject({ jobId: Id }),
+    z.strictObject({ draft: QuoteDraft }),
+  ),
+  change: writes(
+    'Change lines of a draft.',
+    z.strictObject({ jobId: Id, draftVersion: z.int().min(0), changes: z.array(DraftChange).min(1).max(200) }),
+    z.strictObject({ draft: QuoteDraft }),
+  ),
+  undo: writes(
+    'Take back the last change of a draft.',
+    z.strictObject({ jobId: Id, draftVersion: z.int().min(0) }),
+    z.strictObject({ draft: QuoteDraft }),
+  ),
   make: writes(
     'Freeze the draft as the next version, write its PDF and reply text, and pencil the dates where asked.',
     z.strictObject({ jobId: Id, jobVersion: Version, draftVersion: z.int().min(0), pencil: z.boolean(), key: DeedKey }),
     z.strictObject({ version: QuoteVersion, job: Job }),
   ),
-  versions: reads('Every made version of a job\'s quote, newest first.', z.strictObject({ jobId: Id }), z.strictObject({ versions: z.array(QuoteVersion) })),
-  sent: writes('Note that a version is sent: its reply was copied or drafted as a mail.', z.strictObject({ id: Id }), z.strictObject({ version: QuoteVersion })),
+  versions: reads(
+    "Every made version of a job's quote, newest first.",
+    z.strictObject({ jobId: Id }),
+    z.strictObject({ versions: z.array(QuoteVersion) }),
+  ),
+  sent: writes(
+    'Note that a version is sent: its reply was copied or drafted as a mail.',
+    z.strictObject({ id: Id }),
+    z.strictObject({ version: QuoteVersion }),
+  ),
 };

@@ -4,12 +4,12 @@ import type { DraftChange, QuoteDraft } from '../../core/contract/quotes.ts';
 import { id, updatedAt } from './columns.ts';
 import { jobs } from './jobs.ts';
 
-/** What a person changed against the rate card; the draft itself is priced anew each time. */
+/** What a person changed against the rate card, one batch for each save so that it can be taken back; the draft is priced anew each time. */
 export const quoteDrafts = sqliteTable('quote_drafts', {
   jobId: text('job_id')
     .primaryKey()
     .references(() => jobs.id, { onDelete: 'cascade' }),
-  changes: text('changes', { mode: 'json' }).$type<DraftChange[]>().notNull(),
+  changes: text('changes', { mode: 'json' }).$type<DraftChange[][]>().notNull(),
   draftVersion: integer('draft_version').notNull().default(1),
   updatedAt: updatedAt(),
 });

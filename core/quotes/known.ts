@@ -1,0 +1,11 @@
+/**
+ * Whether changes of a draft speak of lines that are there.
+ */
+import type { DraftChange, QuoteDraft } from '../contract/quotes.ts';
+
+/** Ids that changes name though neither a line nor one that was taken off bears them. */
+export function unknownLines(changes: readonly DraftChange[], draft: Pick<QuoteDraft, 'lines' | 'dropped'>): string[] {
+  const known = new Set([...draft.lines, ...draft.dropped].map((line) => line.id));
+  const named = changes.flatMap((change) => (change.op === 'set' || change.op === 'drop' || change.op === 'restore' ? [change.id] : []));
+  return [...new Set(named.filter((id) => !known.has(id)))];
+}

@@ -1,0 +1,120 @@
+/**
+ * Quotes: what was changed by hand on a draft, the versions that were made, and when they were sent. A made version is never changed.
+ */
+import { desc, eq, getTableColumns, sql } from 'drizzle-orm';
+import type { DraftChange, QuoteDraft, QuoteVersion, Reply } from '../core/contract/quotes.ts';
+import type { z } from 'zod';
+import { epochOf, instantText } from '../core/time/read.ts';
+import { newId } from './ids.ts';
+import { paperAsShown } from './papers.ts';
+import { perStore } from './prepared.ts';
+import { papers, quoteDrafts, quoteSendings, quoteVersions } from './schema/quotes.ts';
+import type { ReadableDb, WritableDb } from './store.ts';
+
+/** The changes of a draft in batches, oldest first; a draft that nobody changed has version 0. */
+export type KeptChanges = { batches: readonly DraftChange[][]; draftVersion: number };
+
+const reading = perStore((db) => {
+  const versions = () =>
+    db
+      .select({ version: getTableColumns(quoteVersions), paper: getTableColumns(papers), sentAt: quoteSendings.sentAt })
+      .from(quoteVersions)
+      .innerJoin(papers, eq(papers.id, quoteVersions.paperId))
+      .leftJoin(quoteSendings, eq(quoteSendings.versionId, quoteVersions.id));
+  return {
+    draft: db
+      .select()
+      .from(quoteDrafts)
+      .where(eq(quoteDrafts.jobId, sql.placeholder('jobId')))
+      .prepare(),
+    versions: versions()
+      .where(eq(quoteVersions.jobId, sql.placeholder('jobId')))
+      .orderBy(desc(quoteVersions.number))
+      .prepare(),
+    version: versions()
+      .where(eq(quoteVersions.id, sql.placeholder('id')))
+      .prepare(),
+    latest: versions().orderBy(desc(quoteVersions.madeAt), desc(quoteVersions.id)).limit(sql.placeholder('count')).prepare(),
+  };
+});
+
+type VersionRow = { version: typeof quoteVersions.$inferSelect; paper: typeof papers.$inferSelect; sentAt: number | null };
+
+/** What was changed by hand on a job's draft. */
+export function changesOf(db: ReadableDb, jobId: string): KeptChanges {
+  const row = reading(db).draft.get({ jobId });
+  return { batches: row?.changes ?? [], draftVersion: row?.draftVersion ?? 0 };
+}
+
+/** Keep a draft's changes as its next version. The caller has compared versions in the same transaction. `now` in epoch milliseconds. */
+export function saveChanges(db: WritableDb, jobId: string, { batches, draftVersion }: KeptChanges, now: number): void {
+  const row = { changes: [...batches], draftVersion, updatedAt: now };
+  db.insert(quoteDrafts)
+    .values({ ...row, jobId })
+    .onConflictDoUpdate({ target: quoteDrafts.jobId, set: row })
+    .run();
+}
+
+/** Every made version of a job's quote, newest first. */
+export function versionsOf(db: ReadableDb, jobId: string): QuoteVersion[] {
+  return reading(db).versions.all({ jobId }).map(versionOf);
+}
+
+/** One made version, if it is there. */
+export function versionById(db: ReadableDb, id: string): QuoteVersion | undefined {
+  const row = reading(db).version.get({ id });
+  return row && versionOf(row);
+}
+
+/** The versions that were made last, over all jobs, newest first. */
+export function latestVersions(db: ReadableDb, count: number): QuoteVersion[] {
+  return reading(db).latest.all({ count }).map(versionOf);
+}
+
+export type NewVersion = {
+  jobId: string;
+  number: number;
+  madeAt: number;
+  draft: QuoteDraft;
+  reply: z.infer<typeof Reply>;
+  paperId: string;
+};
+
+/** Freeze a version. Answers with its id; the index refuses a number that is taken. */
+export function insertVersion(db: WritableDb, { jobId, number, madeAt, draft, reply, paperId }: NewVersion): string {
+  const id = newId();
+  db.insert(quoteVersions)
+    .values({
+      id,
+      jobId,
+      number,
+      madeAt,
+      currency: draft.currency,
+      grossMinor: draft.totals.gross.minor,
+      validUntilAt: epochOf(draft.validUntil.at),
+      draft,
+      replySubject: reply.subject,
+      replyText: reply.text,
+      paperId,
+    })
+    .run();
+  return id;
+}
+
+/** Note that a version was sent; the first sending stands. `sentAt` in epoch milliseconds. */
+export function noteSent(db: WritableDb, versionId: string, sentAt: number): void {
+  db.insert(quoteSendings).values({ versionId, sentAt }).onConflictDoNothing().run();
+}
+
+function versionOf({ version, paper, sentAt }: VersionRow): QuoteVersion {
+  return {
+    id: version.id,
+    jobId: version.jobId,
+    number: version.number,
+    madeAt: instantText(version.madeAt),
+    draft: version.draft,
+    sentAt: sentAt === null ? null : instantText(sentAt),
+    paper: paperAsShown(paper),
+    reply: { subject: version.replySubject, text: version.replyText },
+  };
+}

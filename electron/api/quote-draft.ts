@@ -1,0 +1,96 @@
+/**
+ * A job's quote as it is priced now: what the store knows, joined with the rules of `core/quotes`.
+ */
+import type { Job } from '../../core/contract/jobs.ts';
+import type { DraftChange, QuoteDraft } from '../../core/contract/quotes.ts';
+import type { RateCard } from '../../core/contract/rates.ts';
+import type { SetupFields } from '../../core/contract/setup.ts';
+import type { BookDay } from '../../core/fit/book.ts';
+import { defaultExpiry } from '../../core/jobs/pencil.ts';
+import { momentAt } from '../../core/quotes/deadlines.ts';
+import { priceQuote, type PriceInput } from '../../core/quotes/price.ts';
+import type { QuotedTrip } from '../../core/quotes/travel.ts';
+import { chooseCard } from '../../core/rates/choose.ts';
+import { epochOf, wallAt } from '../../core/time/read.ts';
+import { planTrip } from '../../core/trips/plan.ts';
+import { wayFinder } from '../../core/trips/ways.ts';
+import { daysOf } from '../../db/job-days.ts';
+import { jobById } from '../../db/jobs.ts';
+import { changesOf, type KeptChanges } from '../../db/quotes.ts';
+import { allCards } from '../../db/rates.ts';
+import { setupRow } from '../../db/setup.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { bookWays } from '../../db/trips.ts';
+import { badInput, notFound, refused } from './trouble.ts';
+
+/** Everything that a quote is made from. */
+export type QuoteFacts = {
+  job: Job;
+  days: readonly BookDay[];
+  setup: SetupFields;
+  kept: KeptChanges;
+  trip: QuotedTrip | null;
+  draft: QuoteDraft;
+};
+
+/**
+ * Load and price the quote of a job.
+ * @param now epoch milliseconds
+ * @throws NOT_FOUND without the job, REFUSED without my details or a rate card, BAD_INPUT when an amount is past what is reckoned with
+ */
+export function quoteFacts(db: ReadableDb, jobId: string, now: number): QuoteFacts {
+  const job = jobById(db, jobId, now);
+  if (!job) throw notFound('This job');
+  const setup = setupRow(db)?.fields;
+  if (!setup) throw refused('My details are not set up.', 'Fill in Setup first: a quote needs a home and a currency.');
+  const days = daysOf(db, jobId);
+  const chosen = chooseCard(allCards(db), job.role, days[0]?.date ?? wallAt(now, setup.home.zone).slice(0, 10));
+  if (!chosen) throw refused('There is no rate card.', 'Make one under Rates: a role and what a day costs are enough.');
+  const trip = tripOf(db, job, days, setup);
+  const kept = changesOf(db, jobId);
+  const draft = draftOf({ job, days, card: chosen.card, cardCaution: chosen.caution, setup, trip, kept, now });
+  return { job, days, setup, kept, trip, draft };
+}
+
+type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: string | null; now: number };
+
+function draftOf({ job, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
+  const changes = kept.batches.flat();
+  const draft = priced(
+    { job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, holidays: new Set(), now },
+    changes,
+  );
+  const lastWrap = days.at(-1)?.wrapAt;
+  if (lastWrap === undefined || lastWrap <= now) return draft;
+  const expiry = defaultExpiry({
+    now,
+    validUntil: epochOf(draft.validUntil.at),
+    doorOut: trip?.doorOutAt ?? days[0]?.callAt ?? null,
+    replyBy: job.replyBy ? epochOf(job.replyBy.at) : null,
+    zone: setup.home.zone,
+  });
+  return {
+    ...draft,
+    pencilUntil: momentAt(expiry.at, setup.home.zone),
+    cautions: expiry.caution ? [...draft.cautions, expiry.caution] : draft.cautions,
+  };
+}
+
+function priced(input: PriceInput, changes: readonly DraftChange[]): QuoteDraft {
+  try {
+    return priceQuote(input);
+  } catch (error) {
+    if (error instanceof RangeError)
+      throw badInput([{ field: `changes.${Math.max(0, changes.length - 1)}`, sentence: `cannot be reckoned with. ${error.message}` }]);
+    throw error;
+  }
+}
+
+/** The trip from home to home; the way that was typed, else the long end of the estimate. */
+function tripOf(db: ReadableDb, job: Job, days: readonly BookDay[], setup: SetupFields): QuotedTrip | null {
+  const { place } = job;
+  if (!place || days.length === 0) return null;
+  const ways = bookWays(db, setup.distance);
+  const restMinutes = Math.round(Number(setup.restHours) * 60);
+  return { ...planTrip({ home: setup.home, place, days, ways, restMinutes }), mode: wayFinder(ways)(setup.home, place).mode };
+}

@@ -1,0 +1,155 @@
+/**
+ * From an inquiry to a made quote, through the procedures on a real store.
+ */
+import { call } from '@orpc/server';
+import { randomUUID } from 'node:crypto';
+import { describe, expect, test } from 'vitest';
+import type { RateCard } from '../../../core/contract/rates.ts';
+import { jobs } from '../../../electron/api/jobs.ts';
+import { quotes } from '../../../electron/api/quotes.ts';
+import { rates } from '../../../electron/api/rates.ts';
+import { FARGO, refusal, world, type World } from '../world.ts';
+
+async function withCard({ context }: World, changes: object = {}): Promise<RateCard> {
+  const { fields } = await call(rates.defaults, { role: 'shoot', currency: 'USD', validFrom: '2026-01-01' }, { context });
+  const { card } = await call(rates.save, { fields: { ...fields, dayRate: '1000.00', ...changes } }, { context });
+  return card;
+}
+
+async function inquiry({ context }: World) {
+  const days = ['2026-12-12', '2026-12-13'].map((date) => ({ date, kind: 'shoot' as const, call: `${date}T08:00`, wrap: `${date}T18:00` }));
+  const { job } = await call(jobs.add, { facts: { title: 'League final', role: 'shoot', place: FARGO, days } }, { context });
+  return job;
+}
+
+describe('a quote from an inquiry', () => {
+  test('is priced by card, trip and notice, made, numbered and pencilled', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    await withCard(at);
+    const job = await inquiry(at);
+    const { draft } = await call(quotes.draft, { jobId: job.id }, at);
+    expect(draft.missing).toEqual([]);
+    expect(draft.lines.find((line) => line.id === 'days/shoot')).toMatchObject({
+      what: 'Shooting',
+      quantity: '2',
+      amount: { minor: 200_000, currency: 'USD' },
+    });
+    expect(draft.totals.gross.minor).toBe(draft.lines.reduce((sum, line) => sum + line.amount.minor, 0));
+    for (const line of draft.lines) expect(line.reason).not.toBe('');
+
+    const input = { jobId: job.id, jobVersion: job.version, draftVersion: draft.draftVersion, pencil: true, key: randomUUID() };
+    const made = await call(quotes.make, input, at);
+    expect(made.version).toMatchObject({ number: 1, sentAt: null, draft: { totals: draft.totals } });
+    expect(made.job).toMatchObject({ state: 'pencilled', total: draft.totals.gross });
+    expect(made.job.pencil?.expires.at).toBe(draft.pencilUntil?.at);
+    expect(await call(quotes.make, input, at)).toEqual(made);
+    expect((await call(quotes.versions, { jobId: job.id }, at)).versions).toHaveLength(1);
+
+    const sent = await call(quotes.sent, { id: made.version.id }, at);
+    expect(sent.version.sentAt).toBe('2026-12-01T15:00:00Z');
+  });
+
+  test('keeps what was frozen when the card changes afterwards', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    const card = await withCard(at);
+    const job = await inquiry(at);
+    const { version } = await call(quotes.make, { jobId: job.id, jobVersion: job.version, draftVersion: 0, pencil: false }, at);
+    const { id, version: cardVersion, ...fields } = card;
+    await call(rates.save, { id, version: cardVersion, fields: { ...fields, dayRate: '1500' } }, at);
+    expect((await call(quotes.versions, { jobId: job.id }, at)).versions[0]).toEqual(version);
+    expect((await call(quotes.draft, { jobId: job.id }, at)).draft.totals.gross.minor).toBeGreaterThan(version.draft.totals.gross.minor);
+  });
+
+  test('is refused while facts are missing, with what they are', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    await withCard(at, { dayRate: '0' });
+    const { job } = await call(jobs.add, { facts: { title: 'Unknown' } }, at);
+    const said = await refusal(call(quotes.make, { jobId: job.id, jobVersion: job.version, draftVersion: 0, pencil: false }, at));
+    expect(said).toMatchObject({ code: 'REFUSED', findings: ['Where it is: the job has no place.', 'When it is: the job has no days.'] });
+  });
+
+  test('is refused without a rate card, and says where to make one', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    const job = await inquiry(at);
+    expect(await refusal(call(quotes.draft, { jobId: job.id }, at))).toMatchObject({ code: 'REFUSED', what: 'There is no rate card.' });
+  });
+
+  test('is refused as stale against an old job or draft', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    await withCard(at);
+    const job = await inquiry(at);
+    const old = { jobId: job.id, jobVersion: job.version, draftVersion: 0, pencil: false };
+    await call(quotes.change, { jobId: job.id, draftVersion: 0, changes: [{ op: 'set', id: 'days/shoot', quantity: '3' }] }, at);
+    expect(await refusal(call(quotes.make, old, at))).toMatchObject({ code: 'STALE' });
+    await call(jobs.change, { id: job.id, version: job.version, changes: { title: 'League final, new hall' } }, at);
+    expect(await refusal(call(quotes.make, { ...old, draftVersion: 1 }, at))).toMatchObject({ code: 'STALE' });
+  });
+});
+
+describe('a draft changed by hand', () => {
+  test('is priced with the changes and taken back step by step', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    await withCard(at);
+    const { id: jobId } = await inquiry(at);
+    const first = (await call(quotes.draft, { jobId }, at)).draft;
+    const changed = (
+      await call(
+        quotes.change,
+        {
+          jobId,
+          draftVersion: 0,
+          changes: [
+            { op: 'set', id: 'days/shoot', unitPrice: '900' },
+            { op: 'add', section: 'extras', what: 'Music licence', quantity: '1', unit: 'track', unitPrice: '59.00' },
+          ],
+        },
+        at,
+      )
+    ).draft;
+    expect(changed.lines.find((line) => line.id === 'days/shoot')).toMatchObject({ amount: { minor: 180_000 }, changed: true });
+    expect(changed.lines.find((line) => line.id === 'extras/added-1')).toMatchObject({ amount: { minor: 5_900 } });
+    const dropped = (await call(quotes.change, { jobId, draftVersion: 1, changes: [{ op: 'drop', id: 'extras/added-1' }] }, at)).draft;
+    expect(dropped.dropped).toEqual([{ id: 'extras/added-1', what: 'Music licence' }]);
+    const back = (await call(quotes.undo, { jobId, draftVersion: 2 }, at)).draft;
+    expect(back.lines).toEqual(changed.lines);
+    const whole = (await call(quotes.undo, { jobId, draftVersion: 3 }, at)).draft;
+    expect(whole).toEqual({ ...first, draftVersion: 4 });
+    expect(await refusal(call(quotes.undo, { jobId, draftVersion: 4 }, at))).toMatchObject({ code: 'REFUSED' });
+  });
+
+  test('refuses a line that is not there, and an amount past all reason, and keeps what was', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    await withCard(at);
+    const { id: jobId } = await inquiry(at);
+    const change = (changes: Parameters<typeof call<typeof quotes.change>>[1]['changes']) =>
+      call(quotes.change, { jobId, draftVersion: 0, changes }, at);
+    expect(await refusal(change([{ op: 'drop', id: 'days/none' }]))).toMatchObject({ code: 'BAD_INPUT' });
+    expect(await refusal(change([{ op: 'set', id: 'days/shoot', unitPrice: '999999999999' }]))).toMatchObject({ code: 'BAD_INPUT' });
+    expect((await call(quotes.draft, { jobId }, at)).draft.draftVersion).toBe(0);
+  });
+});
+
+describe('rate cards', () => {
+  test('a card that contradicts itself is refused by field', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    const said = await refusal(
+      withCard(at, {
+        halfUpToHours: '11',
+        overtime: [
+          { fromHours: '0', toHours: null, times: '2' },
+          { fromHours: '1', toHours: null, times: '1.5' },
+        ],
+      }),
+    );
+    expect(said.code).toBe('BAD_INPUT');
+    expect(said.fields?.map((field) => field.field)).toEqual(['fields.halfUpToHours', 'fields.overtime.0', 'fields.overtime.1']);
+  });
+
+  test('an old version is refused with both states', async () => {
+    const at = await world('2026-12-01T15:00:00Z');
+    const { id, version, ...fields } = await withCard(at);
+    await call(rates.save, { id, version, fields: { ...fields, dayRate: '1100' } }, at);
+    const said = await refusal(call(rates.save, { id, version, fields: { ...fields, dayRate: '1200' } }, at));
+    expect(said).toMatchObject({ code: 'STALE', current: { dayRate: '1100', version: 2 }, mine: { dayRate: '1200', version: 1 } });
+  });
+});
