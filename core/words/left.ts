@@ -25,3 +25,18 @@ function lengthBeside(minutes: number): string {
   const days = Math.floor(minutes / DAY);
   return days < 21 ? countInWords(days, 'day') : countInWords(Math.floor(days / 7), 'week');
 }
+
+export type Nearness = 'late' | 'today' | 'tomorrow' | 'this week' | 'next week' | 'later';
+
+/** Which stretch of the ruler an instant hangs on, by the calendar of a zone; weeks begin on Monday (ISO 8601). */
+export function nearness(at: number, now: number, zone: string): Nearness {
+  if (at <= now) return 'late';
+  const date = (ms: number): Temporal.PlainDate => Temporal.Instant.fromEpochMilliseconds(ms).toZonedDateTimeISO(zone).toPlainDate();
+  const [then, today] = [date(at), date(now)];
+  const days = today.until(then, { largestUnit: 'day' }).days;
+  const toSunday = 7 - today.dayOfWeek;
+  if (days === 0) return 'today';
+  if (days === 1) return 'tomorrow';
+  if (days <= toSunday) return 'this week';
+  return days <= toSunday + 7 ? 'next week' : 'later';
+}

@@ -1,0 +1,16 @@
+import type { Clock } from '../../core/contract/desk.ts';
+import { sceneNow } from '../scene.ts';
+import { pencilDates } from './renew.ts';
+
+type Stop = { label: string; perform: (clock: Clock) => void | Promise<unknown> };
+const openJob = ({ jobId }: Clock): void => sceneNow().go(`/jobs/${jobId}`);
+
+const stops = new Map<string, Stop>([
+  ['answer', { label: 'Open the answer', perform: openJob }],
+  ['ask-or-let-go', { label: 'Ask or let go', perform: openJob }],
+  ['renew', { label: 'Renew the pencil', perform: ({ jobId, jobVersion }) => pencilDates(jobId, jobVersion) }],
+]);
+const open: Stop = { label: 'Open the job', perform: openJob };
+
+/** The action that stops a clock of the Desk, by the name that the clock gives. */
+export const stopFor = (clock: Clock): Stop => stops.get(clock.action) ?? open;

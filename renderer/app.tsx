@@ -1,0 +1,36 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { Route, Router, Switch } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import { queries } from './ask.ts';
+import { Frame } from './frame.tsx';
+import { TroubleNote } from './parts/trouble-note.tsx';
+import { DeskPlace } from './places/desk/desk.tsx';
+import { JobPlace } from './places/jobs/job.tsx';
+import { JobsPlace } from './places/jobs/jobs.tsx';
+import { CardPlace, RatesPlace } from './places/rates/rates.tsx';
+import { RoadPlace } from './places/road/road.tsx';
+import { SetupPlace } from './places/setup/setup.tsx';
+
+/** Every place and its address. */
+export function App() {
+  return (
+    <QueryClientProvider client={queries}>
+      <Router hook={useHashLocation}>
+        <Frame>
+          <Switch>
+            <Route path="/" component={DeskPlace} />
+            <Route path="/road" component={RoadPlace} />
+            <Route path="/jobs" component={JobsPlace} />
+            <Route path="/jobs/:id">{({ id }) => <JobPlace key={id} id={id} />}</Route>
+            <Route path="/rates" component={RatesPlace} />
+            <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
+            <Route path="/setup" component={SetupPlace} />
+            <Route>
+              <TroubleNote trouble={{ what: 'There is nothing at this address.', kept: 'Nothing was changed.', todo: 'Choose a place above.' }} />
+            </Route>
+          </Switch>
+        </Frame>
+      </Router>
+    </QueryClientProvider>
+  );
+}

@@ -1,0 +1,67 @@
+import type { Clock } from '../../../core/contract/desk.ts';
+import type { Moment } from '../../../core/contract/parts.ts';
+import { epochOf } from '../../../core/time/read.ts';
+import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
+import { nearness, timeLeft } from '../../../core/words/left.ts';
+import { stopFor } from '../../actions/stop-clock.ts';
+import { useDeeds } from '../../deeds.ts';
+import { Button } from '../../parts/button.tsx';
+import style from './clocks.module.css';
+
+/** The clock whose action is the thing to do next: the least time left that is not late, else the oldest late one. */
+function nextOf(clocks: readonly Clock[]): Clock | undefined {
+  return clocks.find((clock) => !clock.late) ?? clocks[0];
+}
+
+/** Every running clock on a ruler of time left, late on top. */
+export function Clocks({ clocks, now, quiet }: { clocks: readonly Clock[]; now: Moment; quiet: boolean }) {
+  const { running } = useDeeds();
+  const present = epochOf(now.at);
+  const next = quiet ? undefined : nextOf(clocks);
+  return (
+    <section aria-labelledby="bites-next">
+      <h2 id="bites-next" className={style.head}>
+        What bites next <span className={style.second}>{`${wallInWords(now.wall)} in ${zoneInWords(now.zone)}`}</span>
+      </h2>
+      {clocks.length === 0 ? <p className={style.empty}>No clock is running. The next inquiry starts one: paste it above.</p> : null}
+      <ol className={style.ruler}>
+        {clocks.map((clock, index) => {
+          const near = nearness(epochOf(clock.at), present, now.zone);
+          const before = clocks[index - 1];
+          const mark = near !== 'late' && (!before || nearness(epochOf(before.at), present, now.zone) !== near) ? near : null;
+          const stop = stopFor(clock);
+          return (
+            <li key={clock.id} className={`${style.clock} ${clock.late ? style.late : ''}`}>
+              {mark ? <p className={style.mark}>{mark}</p> : null}
+              <p className={style.left}>{timeLeft(epochOf(clock.at), present)}</p>
+              <KindMark kind={clock.kind} late={clock.late} />
+              <div className={style.words}>
+                <p>{clock.sentence}</p>
+                {clock.second ? <p className={style.second}>{clock.second}</p> : null}
+              </div>
+              <Button kind={clock === next ? 'black' : 'plain'} isDisabled={running > 0} onPress={() => void stop.perform(clock)} aria-label={`${stop.label}: ${clock.sentence}`}>
+                {stop.label}
+              </Button>
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
+
+function KindMark({ kind, late }: { kind: Clock['kind']; late: boolean }) {
+  return (
+    <svg className={style.kind} viewBox="0 0 14 14" aria-hidden>
+      {late ? (
+        <path className={style.diamond} d="M7 1 13 7 7 13 1 7Z" />
+      ) : kind === 'call' ? (
+        <rect className={style.solid} x="3" y="2" width="8" height="10" />
+      ) : kind === 'pencil' || kind === 'ran out' ? (
+        <rect className={style.dashed} x="2" y="3" width="10" height="8" />
+      ) : (
+        <circle className={style.open} cx="7" cy="7" r="4.5" />
+      )}
+    </svg>
+  );
+}

@@ -1,0 +1,66 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { formatMoney } from '../../../core/money/format.ts';
+import { ask } from '../../ask.ts';
+import { Asked } from '../../parts/asked.tsx';
+import { Stringline } from '../../parts/stringline/stringline.tsx';
+import { Welcome } from '../setup/welcome.tsx';
+import { Clocks } from './clocks.tsx';
+import style from './desk.module.css';
+import { PasteBox } from './paste-box.tsx';
+
+/** The Desk: what bites next? Before the first set-up it leads through that. */
+export function DeskPlace() {
+  const setup = useQuery(ask.setup.get.queryOptions({ input: {} }));
+  const rates = useQuery(ask.rates.list.queryOptions({ input: {} }));
+  return (
+    <Asked asked={setup}>
+      {({ setup: mine }) => (
+        <Asked asked={rates}>{({ cards }) => (mine && cards.length > 0 ? <Desk unit={mine.distance} /> : <Welcome setup={mine} />)}</Asked>
+      )}
+    </Asked>
+  );
+}
+
+const A_MINUTE = 60_000;
+
+function Desk({ unit }: { unit: 'mi' | 'km' }) {
+  const asked = useQuery(ask.desk.see.queryOptions({ input: {}, refetchInterval: A_MINUTE }));
+  const [hasText, setHasText] = useState(false);
+  return (
+    <div className={style.desk}>
+      <h1 className="reader">Desk</h1>
+      <div className={style.left}>
+        <PasteBox onText={setHasText} />
+        <Asked asked={asked}>{({ clocks, now }) => <Clocks clocks={clocks} now={now} quiet={hasText} />}</Asked>
+      </div>
+      <div className={style.right}>
+        {asked.data?.stringline ? (
+          <section className={style.part}>
+            <h2>Next fourteen days</h2>
+            <Stringline data={asked.data.stringline} size="small" unit={unit} />
+            {asked.data.stringline.clashes.length > 0 ? (
+              <ul className={style.clashes}>
+                {asked.data.stringline.clashes.slice(0, 2).map((clash) => (
+                  <li key={clash.start}>{clash.sentence}</li>
+                ))}
+              </ul>
+            ) : null}
+            <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
+          </section>
+        ) : null}
+        {asked.data?.month ? (
+          <section className={style.part}>
+            <h2>{asked.data.month.label}</h2>
+            <dl className={style.figures}>
+              <dt>Inked</dt>
+              <dd className={style.strong}>{formatMoney(asked.data.month.inked, { code: true })}</dd>
+              <dt>In pencil</dt>
+              <dd>{formatMoney(asked.data.month.pencilled, { code: true })}</dd>
+            </dl>
+          </section>
+        ) : null}
+      </div>
+    </div>
+  );
+}

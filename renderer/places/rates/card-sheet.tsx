@@ -1,0 +1,70 @@
+import type { ReactNode } from 'react';
+import type { RateCard, RateCardFields } from '../../../core/contract/rates.ts';
+import { say } from '../../deeds.ts';
+import { Button } from '../../parts/button.tsx';
+import { TroubleNote } from '../../parts/trouble-note.tsx';
+import { sceneNow } from '../../scene.ts';
+import { Overtime, RushAndEditing, TheDay, TravelAndKit, WhatItIsFor } from './card-fields.tsx';
+import style from './rates.module.css';
+import { TermsFields } from './terms-fields.tsx';
+import { useCardForm } from './use-card-form.ts';
+
+/** One rate card, whole. */
+export function CardSheet({ start, stored }: { start: RateCardFields; stored?: RateCard }) {
+  const form = useCardForm(start, stored);
+  return (
+    <form
+      className={style.page}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void form.save().then((card) => {
+          if (!card) return;
+          say('Saved. New quotes are priced with it; made versions stay as they are.');
+          sceneNow().go('/rates');
+        });
+      }}
+    >
+      <div className={style.head}>
+        <div className={style.titles}>
+          <h1 className={style.title}>{stored ? stored.name : 'New rate card'}</h1>
+          <a href="#/rates">All rate cards</a>
+        </div>
+      </div>
+      <Group title="What it is for">
+        <WhatItIsFor form={form} />
+      </Group>
+      <Group title="The day">
+        <TheDay form={form} />
+      </Group>
+      <Group title="Overtime and turnaround">
+        <Overtime form={form} />
+      </Group>
+      <Group title="Rush and editing">
+        <RushAndEditing form={form} />
+      </Group>
+      <Group title="Travel and kit">
+        <TravelAndKit form={form} />
+      </Group>
+      <Group title="Terms">
+        <TermsFields form={form} />
+      </Group>
+      <div className={style.bar}>
+        {form.trouble ? <TroubleNote trouble={form.trouble} /> : null}
+        <div className={style.row}>
+          <Button kind="black" type="submit">
+            Save the card
+          </Button>
+        </div>
+      </div>
+    </form>
+  );
+}
+
+export function Group({ title, children }: { title: string; children: ReactNode }) {
+  return (
+    <section className={style.group}>
+      <h2>{title}</h2>
+      <div className={style.inside}>{children}</div>
+    </section>
+  );
+}

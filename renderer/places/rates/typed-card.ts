@@ -1,0 +1,85 @@
+/**
+ * A rate card as it is typed: text in every input, turned into the contract's fields when it is saved.
+ */
+import type { Trouble } from '../../../core/contract/base.ts';
+import type { RateCardFields } from '../../../core/contract/rates.ts';
+import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
+import { Reader } from '../../parts/reader.ts';
+
+/** Prices in currency units. */
+const prices = ['dayRate', 'editHour'] as const;
+/** Hours, shares and multipliers. */
+const numbers = ['dayHours', 'halfUpToHours', 'halfPercent', 'prepPercent', 'standbyPercent', 'travelPercent', 'weekendPercent', 'holidayPercent', 'nightPercent', 'turnaroundHours', 'forcedTimes'] as const;
+const wholes = ['graceMinutes', 'halfGraceMinutes'] as const;
+const termWholes = ['validDays', 'payDays', 'rounds'] as const;
+export const termTexts = ['overtimeApprover', 'illness', 'weather', 'usage', 'originals', 'postponement'] as const;
+
+type Texts<K extends string> = Record<K, string>;
+type Step = { underHours: string; percent: string };
+export type TypedTerms = Texts<(typeof termWholes)[number] | (typeof termTexts)[number] | 'depositPercent'> & { cancellation: Step[] };
+export type TypedCard = Pick<RateCardFields, 'name' | 'role' | 'currency' | 'validFrom' | 'mileageUnit'> &
+  Texts<(typeof prices)[number] | (typeof numbers)[number] | (typeof wholes)[number] | 'validTo' | 'allowanceNight'> & {
+    overtime: { fromHours: string; toHours: string; times: string }[];
+    rush: Step[];
+    mileage: { from: string; rate: string }[];
+    kit: { name: string; perDay: string }[];
+    terms: TypedTerms;
+  };
+
+const stepText = (step: { underHours: number; percent: string }): Step => ({ underHours: String(step.underHours), percent: step.percent });
+
+export function typedFrom(fields: RateCardFields): TypedCard {
+  const { terms } = fields;
+  return {
+    ...fields,
+    dayRate: /^0*(\.0*)?$/.test(fields.dayRate) ? '' : fields.dayRate,
+    graceMinutes: String(fields.graceMinutes),
+    halfGraceMinutes: String(fields.halfGraceMinutes),
+    validTo: fields.validTo ?? '',
+    allowanceNight: fields.allowanceNight ?? '',
+    overtime: fields.overtime.map((tier) => ({ ...tier, toHours: tier.toHours ?? '' })),
+    rush: fields.rush.map(stepText),
+    terms: { ...terms, validDays: String(terms.validDays), payDays: String(terms.payDays), rounds: String(terms.rounds), cancellation: terms.cancellation.map(stepText) },
+  };
+}
+
+/** The fields to save, or the trouble that names what cannot be read. */
+export function fieldsFrom(typed: TypedCard): { fields: RateCardFields } | { trouble: Trouble } {
+  const reader = new Reader();
+  const number = (field: string, text: string): string => reader.take(field, parseNumber(text)) ?? '0';
+  const price = (field: string, text: string): string => reader.take(field, parseAmount(text, 9)) ?? '0';
+  const whole = (field: string, text: string): number => Number(number(field, text));
+  const all = <K extends string, T>(names: readonly K[], read: (field: string, text: string) => T, from: Texts<K>): Record<K, T> =>
+    Object.fromEntries(names.map((name) => [name, read(name, from[name])])) as Record<K, T>;
+  const steps = (field: string, typedSteps: readonly Step[]) =>
+    typedSteps.map((step, at) => ({ underHours: whole(`${field}[${at}].underHours`, step.underHours), percent: number(`${field}[${at}].percent`, step.percent) }));
+
+  const { terms } = typed;
+  const fields: RateCardFields = {
+    name: typed.name,
+    role: typed.role,
+    currency: typed.currency,
+    validFrom: typed.validFrom,
+    validTo: typed.validTo.trim() === '' ? null : typed.validTo,
+    mileageUnit: typed.mileageUnit,
+    ...all(prices, price, typed),
+    ...all(numbers, number, typed),
+    ...all(wholes, whole, typed),
+    overtime: typed.overtime.map((tier, at) => ({
+      fromHours: number(`overtime[${at}].fromHours`, tier.fromHours),
+      toHours: tier.toHours.trim() === '' ? null : number(`overtime[${at}].toHours`, tier.toHours),
+      times: number(`overtime[${at}].times`, tier.times),
+    })),
+    rush: steps('rush', typed.rush),
+    mileage: typed.mileage.map((rate, at) => ({ from: rate.from, rate: price(`mileage[${at}].rate`, rate.rate) })),
+    allowanceNight: typed.allowanceNight.trim() === '' ? null : price('allowanceNight', typed.allowanceNight),
+    kit: typed.kit.map((fee, at) => ({ name: fee.name, perDay: price(`kit[${at}].perDay`, fee.perDay) })),
+    terms: {
+      ...all(termWholes, whole, terms),
+      depositPercent: number('depositPercent', terms.depositPercent),
+      cancellation: steps('cancellation', terms.cancellation),
+      ...all(termTexts, (_field, text) => text, terms),
+    },
+  };
+  return reader.trouble ? { trouble: reader.trouble } : { fields };
+}
