@@ -4,6 +4,7 @@
 import Database from 'better-sqlite3';
 import { requireOurs } from './connect.ts';
 import { APPLICATION_ID } from './migrate.ts';
+import { LOOK_THROUGH_LIMIT_BYTES } from './seal.ts';
 import { storeError } from './trouble.ts';
 
 /** Rows in each table, by its name. */
@@ -31,13 +32,10 @@ export function requireWhole(client: Database.Database): void {
   if (broken.length > 0) throw storeError('damaged', new Error(`${broken.length} broken references`));
 }
 
-/** Only a store smaller than this is looked through at each start, so that starting stays quick; snapshots check every store in full. */
-const QUICK_CHECK_LIMIT_BYTES = 64 * 1024 * 1024;
-
 /** Notice damage at start, within a budget. @throws StoreError `damaged` */
 export function requireSound(client: Database.Database): void {
   const bytes = Number(client.pragma('page_count', { simple: true })) * Number(client.pragma('page_size', { simple: true }));
-  if (bytes > QUICK_CHECK_LIMIT_BYTES) return;
+  if (bytes > LOOK_THROUGH_LIMIT_BYTES) return;
   const findings = client.pragma('quick_check(1)', { simple: true });
   if (findings !== 'ok') throw storeError('damaged', new Error(String(findings)));
 }

@@ -8,6 +8,7 @@ import { StoreError, inStoreWords, storeError } from './trouble.ts';
 /** Paths inside a data folder. */
 export const layout = (folder: string) => ({
   store: join(folder, 'kitbound.sqlite'),
+  seal: join(folder, 'kitbound.sealed'),
   papers: join(folder, 'papers'),
   snapshots: join(folder, 'snapshots'),
   setAside: join(folder, 'set-aside'),

@@ -5,6 +5,7 @@ import type Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
 import { layout } from './folder.ts';
 import type { Lock } from './lock.ts';
+import { sealStore } from './seal.ts';
 import { listSnapshots, takeSnapshot } from './snapshot.ts';
 import type { ReadableDb, Store, WritableDb } from './store.ts';
 import { sqliteVersion } from './connect.ts';
@@ -83,7 +84,7 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
       lock.announce(word);
     },
     close() {
-      if (client.open) shut(client);
+      if (client.open) shut(client, folder);
       lock.release();
     },
   };
@@ -113,11 +114,13 @@ function waitForNothing<T>(result: T): T {
   return result;
 }
 
-function shut(client: Database.Database): void {
+function shut(client: Database.Database, folder: string): void {
   try {
     allowWrites(client, true);
     client.pragma('optimize');
     client.pragma('wal_checkpoint(truncate)');
+    client.close();
+    sealStore(folder);
   } catch (error) {
     // A disk that fails now cannot be helped by staying open: the write-ahead log keeps what is not yet in the file.
     if (!storeTroubleBehind(error)) throw error;

@@ -1,7 +1,7 @@
 /**
  * The one place where the store is opened.
  */
-import { requireSound } from './check.ts';
+import { requireSound, requireWhole } from './check.ts';
 import { connect, requireSqlite, sqliteVersion } from './connect.ts';
 import { layout, prepareFolder } from './folder.ts';
 import { forgetDeedsBefore } from './keeping.ts';
@@ -9,6 +9,7 @@ import { liveStore } from './live.ts';
 import { takeLock, type Lock } from './lock.ts';
 import { MIGRATIONS_FOLDER, migrate, pendingMigrations, readMigrations } from './migrate.ts';
 import { finishReplacement, newestGoodSnapshot, requireNotLost } from './recover.ts';
+import { breakSeal, sealOf } from './seal.ts';
 import { clearPartials, takeSnapshot } from './snapshot.ts';
 import type { Store } from './store.ts';
 import { StoreError, inStoreWords } from './trouble.ts';
@@ -47,17 +48,21 @@ export async function openStore({ folder: given, now, migrationsFolder = MIGRATI
 async function openHeld({ folder, now, migrationsFolder, onNote }: Required<Opening>, lock: Lock): Promise<Store> {
   const places = layout(folder);
   const migrations = readMigrations(migrationsFolder);
-  const client = inStoreWords(() => {
+  const seal = inStoreWords(() => {
     clearPartials(places.snapshots);
     finishReplacement(folder);
     requireNotLost(folder);
-    return connect(places.store);
+    return sealOf(folder);
   });
+  const client = inStoreWords(() => connect(places.store));
   try {
     const pending = inStoreWords(() => {
-      requireSound(client);
+      if (seal === 'none') requireSound(client);
+      if (seal === 'broken') requireWhole(client);
       return pendingMigrations(client, migrations);
     });
+    if (seal === 'broken') onNote(CHANGED_OUTSIDE);
+    inStoreWords(() => breakSeal(folder));
     const isNew = pending.length === migrations.length;
     if (pending.length > 0 && !isNew) await takeSnapshot({ client, folder: places.snapshots, why: 'before migration', now: now() });
     migrate(client, pending, now());
@@ -70,6 +75,9 @@ async function openHeld({ folder, now, migrationsFolder, onNote }: Required<Open
     throw error;
   }
 }
+
+const CHANGED_OUTSIDE =
+  'The store file was changed by something other than Kitbound since it was closed. It holds together, but look whether it says what you expect; the snapshots are from before.';
 
 /** The first start of a UTC day writes a snapshot. A disk that has no room for it is no reason not to work. */
 async function takeDailySnapshot(store: Store, now: number, onNote: (sentence: string) => void): Promise<void> {

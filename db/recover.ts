@@ -52,10 +52,10 @@ export function beginAnew({ folder, now }: Recovery): void {
 export function finishReplacement(folder: string): void {
   const waiting = readdirSync(folder).find((file) => file.startsWith(INCOMING) && !file.endsWith(PARTIAL));
   if (!waiting) return;
-  const { store, setAside } = layout(folder);
+  const { store, seal, setAside } = layout(folder);
   const aside = join(setAside, waiting.slice(INCOMING.length));
   mkdirSync(aside, { recursive: true, mode: 0o700 });
-  for (const file of storeFiles(store)) if (existsSync(file)) renameSync(file, join(aside, basename(file)));
+  for (const file of [seal, ...storeFiles(store)]) if (existsSync(file)) renameSync(file, join(aside, basename(file)));
   syncFolder(aside);
   renameSync(join(folder, waiting), store);
   syncFolder(folder);
@@ -81,10 +81,10 @@ export function newestGoodSnapshot(folder: string, migrationsFolder: string): Sn
  * @throws StoreError `file missing`
  */
 export function requireNotLost(folder: string): void {
-  const { store, snapshots } = layout(folder);
+  const { store, seal, snapshots } = layout(folder);
   const size = (file: string) => statSync(file, { throwIfNoEntry: false })?.size ?? 0;
   if (size(store) > 0) return;
-  if (size(`${store}-wal`) === 0 && listSnapshots(snapshots).length === 0) return;
+  if (size(seal) === 0 && size(`${store}-wal`) === 0 && listSnapshots(snapshots).length === 0) return;
   throw new StoreError('file missing', {
     what: 'The store file is missing or empty, though this data folder has had one.',
     kept: 'Nothing was made or changed.',
