@@ -109,7 +109,7 @@ function arrivalOf(pair: Neighbour): number {
 function roadWords({ route, tickets }: Neighbour, home: Place): string {
   const by = route.byHome ? ` by way of ${home.name}` : '';
   const ticketed = tickets.length > 0 ? ' beside your tickets' : '';
-  if (route.known || route.short === route.long) return `${lengthInWords(route.long)} on the way${by}${ticketed}`;
+  if (route.known || route.short === route.long) return `${lengthInWords(route.long)} on the road${by}${ticketed}`;
   return `an estimated ${lengthInWords(route.short)} to ${lengthInWords(route.long)} of driving${by}${ticketed}`;
 }
 

@@ -8,7 +8,7 @@ import { laneOf, overlaps } from '../fit/lane.ts';
 import { overlapFindings } from '../fit/overlap.ts';
 import { instantText } from '../time/read.ts';
 import { lengthInWords } from '../words/amounts.ts';
-import type { Ground } from './moves.ts';
+import type { Ground } from '../fit/moves.ts';
 
 type Clash = Stringline['clashes'][number];
 const MINUTE = 60_000;

@@ -4,11 +4,11 @@
 import type { Place } from '../contract/parts.ts';
 import type { Stringline } from '../contract/road.ts';
 import type { Book, BookJob } from '../fit/book.ts';
+import { movesOf, type Ground } from '../fit/moves.ts';
 import { distanceKm } from '../places/distance.ts';
 import { instantText } from '../time/read.ts';
 import { wayFinder } from '../trips/ways.ts';
 import { clashesOf } from './clashes.ts';
-import { movesOf, type Ground } from './moves.ts';
 
 export type StringlineInput = {
   book: Book;
@@ -25,10 +25,16 @@ export function stringlineOf({ book, candidate, from, to, now }: StringlineInput
   const others = book.jobs.filter((job) => candidate === null || job.id === null || job.id !== candidate.id);
   const shown = [...others, ...(candidate ? [candidate] : [])];
   const ground: Ground = { home: book.home, find: wayFinder(book.ways), restMinutes: book.restMinutes };
-  const ink = others.filter((job) => job.firmness === 'ink');
+  const fixed = shown.filter((job) => job.firmness === 'ink' || job === candidate);
   const inSight = (start: number, end: number) => start < to && end > from;
   const jobs = shown
-    .map((job) => lineOf(job, ink, ground))
+    .map((job) =>
+      lineOf(
+        job,
+        fixed.filter((other) => other !== job),
+        ground,
+      ),
+    )
     .map(({ job, blocks, moves, rests }) => ({
       job,
       blocks: blocks.filter(({ start, end }) => inSight(start, end)),
@@ -68,9 +74,9 @@ export function stringlineOf({ book, candidate, from, to, now }: StringlineInput
   };
 }
 
-function lineOf(job: BookJob, ink: readonly BookJob[], ground: Ground) {
+function lineOf(job: BookJob, fixed: readonly BookJob[], ground: Ground) {
   const blocks = job.days.map((day) => ({ placeKey: job.place.key, start: day.callAt, end: day.wrapAt, kind: day.kind }));
-  return { job, blocks, ...movesOf(job, ink, ground) };
+  return { job, blocks, ...movesOf(job, fixed, ground) };
 }
 
 /** A pair that clashes is ringed once. */

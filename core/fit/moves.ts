@@ -1,11 +1,11 @@
 /**
- * The moves of a job on the stringline: from home or from the stay before, and on to the next or home again.
+ * The moves that the jobs need, as they would be made: from home or from the stay before, and on to the next or home again.
  * A leg home is drawn by the job that it leaves, a leg out by the job that it reaches, a direct one by the softer of the two.
  */
 import type { Place } from '../contract/parts.ts';
-import type { BookJob } from '../fit/book.ts';
-import { laneOf, type LaneEntry, type StayEntry, type TicketEntry } from '../fit/lane.ts';
-import { reach } from '../fit/reach.ts';
+import type { BookJob } from './book.ts';
+import { laneOf, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
+import { reach } from './reach.ts';
 import { departureFor, leavingAfter } from '../trips/plan.ts';
 import type { WayFinder } from '../trips/ways.ts';
 
@@ -19,7 +19,7 @@ const MINUTE = 60_000;
 /** A gap that leaves this much at home is spent at home. */
 const WORTH_GOING_HOME = 10 * 60 * MINUTE;
 
-/** @param fixed jobs that the chain runs through: those in ink */
+/** @param fixed jobs that the chain runs through: those in ink, and the candidate */
 export function movesOf(job: BookJob, fixed: readonly BookJob[], ground: Ground): Moves {
   const lane = laneOf({ home: ground.home, jobs: [...fixed], ways: [], restMinutes: ground.restMinutes }, job);
   const stays = lane.filter((entry) => entry.kind === 'stay');
@@ -29,7 +29,7 @@ export function movesOf(job: BookJob, fixed: readonly BookJob[], ground: Ground)
     const before = stays.filter((stay) => stay !== own && stay.endAt <= own.startAt).sort((a, b) => b.endAt - a.endAt)[0];
     const after = stays.filter((stay) => stay !== own && stay.startAt >= own.endAt).sort((a, b) => a.startAt - b.startAt)[0];
     add(all, into(own, before, tickets, ground));
-    add(all, outOf(own, after, job.firmness === 'ink', tickets, ground));
+    add(all, outOf(own, after, tickets, ground));
   }
   const ticketed = tickets.filter((ticket) => ticket.standing === 'own').map(ticketMove);
   return { moves: [...all.moves, ...ticketed].sort((a, b) => a.start - b.start), rests: all.rests };
@@ -41,17 +41,17 @@ function into(own: StayEntry, before: StayEntry | undefined, tickets: readonly T
     (ticket) => ticket.job === own.job && ticket.endAt <= own.startAt && ticket.startAt >= (before?.endAt ?? -Infinity),
   );
   if (inbound.length > 0 && link?.home !== false) return { moves: fillers([...inbound, own], ground), rests: [] };
-  if (link && !link.home) return link.legs;
+  if (link && !link.home) return draws(own, before, true) ? link.legs : { moves: [], rests: [] };
   return { moves: outLeg(own, link?.homeAt ?? -Infinity, ground), rests: [] };
 }
 
-function outOf(own: StayEntry, after: StayEntry | undefined, ink: boolean, tickets: readonly TicketEntry[], ground: Ground): Moves {
+function outOf(own: StayEntry, after: StayEntry | undefined, tickets: readonly TicketEntry[], ground: Ground): Moves {
   const outbound = tickets.filter(
     (ticket) => ticket.job === own.job && ticket.startAt >= own.endAt && ticket.endAt <= (after?.startAt ?? Infinity),
   );
   const link = after && linkOf(own, after, tickets, ground);
   if (outbound.length > 0 && link?.home !== false) return { moves: fillers([own, ...outbound], ground), rests: [] };
-  if (link && !link.home) return ink || after.standing === 'own' ? { moves: [], rests: [] } : link.legs;
+  if (link && !link.home) return draws(own, after, false) ? link.legs : { moves: [], rests: [] };
   const way = ground.find(own.to, ground.home);
   if (way.source === 'same place') return { moves: [], rests: [] };
   const start = link ? link.leaveAt : homeward(own, way.longMinutes, ground);
@@ -59,6 +59,14 @@ function outOf(own: StayEntry, after: StayEntry | undefined, ink: boolean, ticke
     moves: [legOf(own.to, ground.home, start, ground)],
     rests: link && start > own.endAt ? [{ place: own.to, start: own.endAt, end: start }] : [],
   };
+}
+
+const SOFTNESS = { ink: 0, pencil: 1, candidate: 2 };
+
+/** A direct leg is drawn once: by the softer job, else by the later. */
+function draws(own: StayEntry, other: StayEntry, ownIsLater: boolean): boolean {
+  const softer = SOFTNESS[own.job.firmness] - SOFTNESS[other.job.firmness];
+  return softer > 0 || (softer === 0 && ownIsLater);
 }
 
 type Link = { home: false; legs: Moves } | { home: true; leaveAt: number; homeAt: number };
