@@ -4,6 +4,7 @@
 import { call } from '@orpc/server';
 import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
+import type { DraftChange } from '../../../core/contract/quotes.ts';
 import type { RateCard } from '../../../core/contract/rates.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { quotes } from '../../../electron/api/quotes.ts';
@@ -121,8 +122,7 @@ describe('a draft changed by hand', () => {
     const at = await world('2026-12-01T15:00:00Z');
     await withCard(at);
     const { id: jobId } = await inquiry(at);
-    const change = (changes: Parameters<typeof call<typeof quotes.change>>[1]['changes']) =>
-      call(quotes.change, { jobId, draftVersion: 0, changes }, at);
+    const change = (changes: DraftChange[]) => call(quotes.change, { jobId, draftVersion: 0, changes }, at);
     expect(await refusal(change([{ op: 'drop', id: 'days/none' }]))).toMatchObject({ code: 'BAD_INPUT' });
     expect(await refusal(change([{ op: 'set', id: 'days/shoot', unitPrice: '999999999999' }]))).toMatchObject({ code: 'BAD_INPUT' });
     expect((await call(quotes.draft, { jobId }, at)).draft.draftVersion).toBe(0);
