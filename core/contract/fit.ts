@@ -36,6 +36,8 @@ export const TryOn = z.strictObject({
   firstCallLaterMinutes: z.int().min(0).max(48 * 60).optional(),
   lastWrapEarlierMinutes: z.int().min(0).max(24 * 60).optional(),
   ways: z.array(z.strictObject({ fromKey: z.string().max(80), toKey: z.string().max(80), mode: Mode, minutes: z.int().min(1).max(20_000) })).max(20).optional().describe('ways as if they had been typed; both directions'),
+  kitExtra: z.array(z.strictObject({ item: z.string().max(120), count: z.int().min(1).max(10_000) })).max(50).optional().describe('things as if so many more were owned'),
+  kitInstead: z.array(z.strictObject({ item: z.string().max(120), other: z.string().max(120), count: z.int().min(1).max(10_000) })).max(50).optional().describe('so many of one thing met by another'),
   withoutJobs: z.array(Id).max(20).optional().describe('jobs as if they were not on the books'),
 });
 export type TryOn = z.infer<typeof TryOn>;

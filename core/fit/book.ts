@@ -21,6 +21,7 @@ export type BookJob = {
   days: BookDay[];
   /** Movements that are fixed; ways that are not here are laid anew between neighbours. */
   legs?: BookLeg[];
+  kit?: readonly KitNeed[];
 };
 
 /** A ticketed movement: its instants are the truth. */
@@ -57,4 +58,28 @@ export type Book = {
   ways: BookWay[];
   /** Unbroken rest asked for between two jobs, minutes. */
   restMinutes: number;
+  personal?: readonly PersonalTime[];
+  kit?: readonly KitItem[];
+};
+
+/** Time of my own. `never` blocks; `settle` can be talked about. */
+export type PersonalTime = { id: string | null; title: string; startAt: number; endAt: number; hardness: 'never' | 'settle' };
+
+/** What is needed of one thing. */
+export type KitNeed = { item: string; count: number };
+
+/** A unit or a counted stock that I own. */
+export type KitItem = {
+  id: string;
+  name: string;
+  owned: number;
+  /** Charging, drying, formatting: minutes between last use and next use, and whether that can be done away from home. */
+  resetMinutes: number;
+  resetOnRoad: boolean;
+  /** What it does; another thing with the same word can stand in for it. Empty where nothing can. */
+  does: string;
+  /** Price of renting one more, as it was typed; empty where none is known. */
+  subHire: string;
+  /** Half-open, epoch ms. */
+  services: readonly { startAt: number; endAt: number; count: number }[];
 };

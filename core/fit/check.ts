@@ -9,8 +9,12 @@ import { findingOf, neighboursOf } from './between.ts';
 import { departureFindings, replyByFindings } from './clocks.ts';
 import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
+import { kitFindings, PACK_BEFORE, type KitSpan } from './kit.ts';
 import { laneOf } from './lane.ts';
+import { loadFindings } from './load.ts';
+import { movesOf, type Ground, type Move } from './moves.ts';
 import { movableFindings, overlapFindings } from './overlap.ts';
+import { personalFindings } from './personal.ts';
 import { triedOn } from './try-on.ts';
 
 export type FitInput = {
@@ -32,14 +36,27 @@ export function checkFit(input: FitInput): FitResult {
   const find = wayFinder(book.ways);
   const lane = laneOf(book, candidate);
   const others = book.jobs.filter((job) => candidate.id === null || job.id !== candidate.id);
-  const neighbours = neighboursOf(lane, { home, find, restMinutes: book.restMinutes, mustGoHome: false });
+  const ground: Ground = { home, find, restMinutes: book.restMinutes, kit: book.kit };
+  const neighbours = neighboursOf(lane, ground);
+  const ink = others.filter((job) => job.firmness === 'ink');
+  const { moves } = movesOf(candidate, ink, ground);
   const findings = inOrder([
     ...overlapFindings(lane, home),
     ...movableFindings(lane, candidate, others, home),
     ...neighbours.flatMap((pair) => findingOf(pair, home)),
+    ...personalFindings(book.personal ?? [], lane, moves, home),
+    ...kitFindings(candidate, lane, book.kit ?? [], kitSpan(candidate, moves), home),
     ...departureFindings(lane, home, find, input.now),
     ...replyByFindings(input.replyBy, input.now, home),
+    ...loadFindings(candidate, ink, ground),
   ]);
   const stays = lane.filter((entry) => entry.standing === 'own').length;
   return { answer: answerOf(findings), findings, fine: fineSentence(findings, neighbours, stays), missing: [] };
+}
+
+/** From packing before the first move, or call at home, to being back. */
+function kitSpan(candidate: BookJob, moves: readonly Move[]): KitSpan {
+  const starts = [...moves.map((move) => move.start), ...candidate.days.map((day) => day.callAt)];
+  const ends = [...moves.map((move) => move.end), ...candidate.days.map((day) => day.wrapAt)];
+  return { packAt: Math.min(...starts) - PACK_BEFORE, backAt: Math.max(...ends) };
 }

@@ -5,15 +5,14 @@
 import type { Place } from '../contract/parts.ts';
 import type { BookJob } from './book.ts';
 import { laneOf, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
-import { reach } from './reach.ts';
+import { reach, type ReachInput } from './reach.ts';
 import { departureFor, leavingAfter } from '../trips/plan.ts';
-import type { WayFinder } from '../trips/ways.ts';
 
 export type Move = { from: Place; to: Place; start: number; end: number; mode: string; source: 'ticketed' | 'typed' | 'estimated' };
 export type Rest = { place: Place; start: number; end: number };
 export type Moves = { moves: Move[]; rests: Rest[] };
 
-export type Ground = { home: Place; find: WayFinder; restMinutes: number };
+export type Ground = ReachInput;
 
 const MINUTE = 60_000;
 /** A gap that leaves this much at home is spent at home. */
@@ -83,7 +82,7 @@ function linkOf(before: StayEntry, after: StayEntry, tickets: readonly TicketEnt
     const leaveAt = Math.min(homeward(before, back / MINUTE, ground), after.startAt - out - back);
     return { home: true, leaveAt, homeAt: leaveAt + back };
   }
-  const joined = reach(before, after, [], { ...ground, mustGoHome: false });
+  const joined = reach(before, after, [], ground);
   // Where time is short the rest is drawn first, so that the line arrives as late as the sentence says.
   const leaveAt =
     before.endAt + Math.max(0, Math.min(joined.rest, joined.slack < 0 ? joined.rest : gap / MINUTE - joined.route.long)) * MINUTE;

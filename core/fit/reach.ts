@@ -4,6 +4,8 @@
  */
 import type { Place } from '../contract/parts.ts';
 import type { WayFinder } from '../trips/ways.ts';
+import type { KitItem } from './book.ts';
+import { mustGoHomeForKit } from './kit.ts';
 import type { LaneEntry, StayEntry, TicketEntry } from './lane.ts';
 
 const MINUTE = 60_000;
@@ -38,7 +40,8 @@ export type Reach = {
   failing: { from: LaneEntry; to: LaneEntry; have: number; route: Route } | null;
 };
 
-export type ReachInput = { home: Place; find: WayFinder; restMinutes: number; mustGoHome: boolean };
+export type ReachInput = { home: Place; find: WayFinder; restMinutes: number; kit?: readonly KitItem[] | undefined };
+type WalkInput = ReachInput & { mustGoHome: boolean };
 
 /** Walk from a stay (or what stands before it) to the next, with the tickets that stand between them. */
 export function reach(before: StayEntry, after: StayEntry, tickets: readonly TicketEntry[], input: ReachInput): Reach {
@@ -46,16 +49,17 @@ export function reach(before: StayEntry, after: StayEntry, tickets: readonly Tic
   const rest = asksForRest(before, after) ? input.restMinutes : 0;
   const atHome = points.some((point, index) => index > 0 && point.from.key === input.home.key) || before.to.key === input.home.key;
   let best: Reach | null = null;
-  const choices = input.mustGoHome && !atHome ? [true] : [false, true];
+  const mustGoHome = mustGoHomeForKit(before.job, after.job, input.kit ?? [], minutes(before.endAt, after.startAt));
+  const choices = mustGoHome && !atHome ? [true] : [false, true];
   for (const byHome of choices) {
-    const candidate = walk(points, rest, byHome, input);
+    const candidate = walk(points, rest, byHome, { ...input, mustGoHome });
     if (!best || better(candidate, best)) best = candidate;
   }
   if (!best) throw new RangeError('no way was tried');
   return { ...best, before, after, tickets: [...tickets], have: minutes(before.endAt, after.startAt) };
 }
 
-function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input: ReachInput): Reach {
+function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input: WalkInput): Reach {
   const [first] = points;
   const last = points.at(-1);
   if (!first || !last) throw new RangeError('a chain has two ends');
@@ -109,7 +113,7 @@ function connection(from: LaneEntry, to: LaneEntry): number | null {
   return minutes(from.leg.arriveAt, to.leg.departAt);
 }
 
-function routeOf(from: LaneEntry, to: LaneEntry, byHome: boolean, { home, find, mustGoHome }: ReachInput): Route {
+function routeOf(from: LaneEntry, to: LaneEntry, byHome: boolean, { home, find, mustGoHome }: WalkInput): Route {
   const direct = find(from.to, to.from);
   if (!byHome || from.to.key === home.key || to.from.key === home.key)
     return { short: direct.shortMinutes, long: direct.longMinutes, known: direct.source !== 'estimated', byHome: false, km: direct.km };

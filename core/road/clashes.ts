@@ -16,7 +16,7 @@ const MINUTE = 60_000;
 /** Clashes of one job with the others of the book. */
 export function clashesOf(job: BookJob, book: Book, ground: Ground): Clash[] {
   const lane = laneOf(book, job);
-  const late = neighboursOf(lane, { ...ground, mustGoHome: false }).flatMap((pair) => betweenClash(pair, book));
+  const late = neighboursOf(lane, ground).flatMap((pair) => betweenClash(pair, book));
   const stays = lane.filter((entry) => entry.kind === 'stay');
   const atOnce = stays
     .filter((stay) => stay.standing === 'own')

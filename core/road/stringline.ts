@@ -24,7 +24,7 @@ export type StringlineInput = {
 export function stringlineOf({ book, candidate, from, to, now }: StringlineInput): Stringline {
   const others = book.jobs.filter((job) => candidate === null || job.id === null || job.id !== candidate.id);
   const shown = [...others, ...(candidate ? [candidate] : [])];
-  const ground: Ground = { home: book.home, find: wayFinder(book.ways), restMinutes: book.restMinutes };
+  const ground: Ground = { home: book.home, find: wayFinder(book.ways), restMinutes: book.restMinutes, kit: book.kit };
   const fixed = shown.filter((job) => job.firmness === 'ink' || job === candidate);
   const inSight = (start: number, end: number) => start < to && end > from;
   const jobs = shown

@@ -1,0 +1,183 @@
+/**
+ * Part 4 of the check: is every thing that is needed there when it is needed? One person carries the kit from job to job, so a thing
+ * is taken from first call to last wrap and then through its reset; service takes it from packing to being home again.
+ */
+import type { Finding, Lift } from '../contract/fit.ts';
+import type { Place } from '../contract/parts.ts';
+import { countInWords, lengthInWords } from '../words/amounts.ts';
+import { momentAt } from '../words/moments.ts';
+import type { BookJob, KitItem, KitNeed } from './book.ts';
+import { concerning, softened } from './findings.ts';
+import type { LaneEntry, Standing, StayEntry } from './lane.ts';
+
+const MINUTE = 60_000;
+/** Common practice: kit is packed this long before door-out. */
+export const PACK_BEFORE = 12 * 60 * MINUTE;
+
+/** The span from packing to home again. */
+export type KitSpan = { packAt: number; backAt: number };
+
+type Use = { job: BookJob; standing: Standing; count: number; startAt: number; endAt: number; resetUntil: number };
+
+/** What is short for the candidate, in ink alone first, then with each kind of pencil. */
+export function kitFindings(
+  candidate: BookJob,
+  lane: readonly LaneEntry[],
+  items: readonly KitItem[],
+  span: KitSpan,
+  home: Place,
+): Finding[] {
+  return (candidate.kit ?? [])
+    .filter(({ count }) => count > 0)
+    .flatMap((need) => {
+      const item = items.find(({ id }) => id === need.item);
+      return item ? itemFindings(item, need, lane, items, span, home) : [unknownItem(need)];
+    });
+}
+
+function itemFindings(
+  item: KitItem,
+  need: KitNeed,
+  lane: readonly LaneEntry[],
+  items: readonly KitItem[],
+  span: KitSpan,
+  home: Place,
+): Finding[] {
+  const uses = lane.filter((entry) => entry.kind === 'stay').flatMap((stay) => useOf(stay, item));
+  const own = uses.filter((use) => use.standing === 'own');
+  const findings: Finding[] = [];
+  let worst = 0;
+  for (const standing of ['ink', 'outranks', 'behind'] as const) {
+    const counted = uses.filter(
+      (use) => use.standing === 'ink' || use.standing === standing || (standing === 'behind' && use.standing === 'outranks'),
+    );
+    const short = shortage(item, need.count, own, counted, span);
+    // A pencil is told of only for what it takes beyond what is short without it.
+    if (short.count <= worst) continue;
+    worst = short.count;
+    findings.push(finding(item, short, standing, items, home));
+  }
+  return findings;
+}
+
+function useOf(stay: StayEntry, item: KitItem): Use[] {
+  const count = (stay.job.kit ?? []).filter((need) => need.item === item.id).reduce((sum, need) => sum + need.count, 0);
+  if (count === 0) return [];
+  const { job, standing, startAt, endAt } = stay;
+  return [{ job, standing, count, startAt, endAt, resetUntil: endAt + item.resetMinutes * MINUTE }];
+}
+
+type Shortage = { count: number; from: number; to: number; demand: number; inService: number; users: BookJob[]; byReset: boolean };
+
+/** The largest shortage while the candidate has or resets the thing, the earliest of equal ones, and how long it lasts. */
+function shortage(item: KitItem, needed: number, own: readonly Use[], others: readonly Use[], span: KitSpan): Shortage {
+  const ends = [
+    span.packAt,
+    span.backAt,
+    ...[...own, ...others].flatMap((use) => [use.startAt, use.endAt, use.resetUntil]),
+    ...item.services.flatMap((service) => [service.startAt, service.endAt]),
+  ];
+  const edges = [...new Set(ends)].sort((a, b) => a - b);
+  const steps = edges
+    .slice(0, -1)
+    .map((from, index) => ({ ...shortAt(item, needed, own, others, span, from), from, to: edges[index + 1] ?? from }));
+  const largest = Math.max(0, ...steps.map((step) => step.count));
+  const first = steps.findIndex((step) => step.count === largest);
+  const step = steps[first];
+  if (!step || largest === 0) return { count: 0, from: 0, to: 0, demand: 0, inService: 0, users: [], byReset: false };
+  const after = steps.slice(first);
+  const end = after.findIndex((later) => later.count < largest);
+  return { ...step, to: (end === -1 ? after.at(-1) : after[end - 1])?.to ?? step.to };
+}
+
+function shortAt(
+  item: KitItem,
+  needed: number,
+  own: readonly Use[],
+  others: readonly Use[],
+  span: KitSpan,
+  at: number,
+): Omit<Shortage, 'from' | 'to'> {
+  const used = own.some((use) => use.startAt <= at && at < use.endAt);
+  const resetting = own.some((use) => use.endAt <= at && at < use.resetUntil);
+  const packed = span.packAt <= at && at < span.backAt;
+  const inService = item.services
+    .filter((service) => service.startAt <= at && at < service.endAt)
+    .reduce((sum, { count }) => sum + count, 0);
+  // While the candidate's own reset runs, only those count that would use the thing then.
+  const taking = others.filter((use) => use.startAt <= at && (resetting && !used ? at < use.endAt : at < use.resetUntil));
+  const busy = used || (resetting && taking.length > 0);
+  const demand = (busy || packed ? needed : 0) + (busy ? taking.reduce((sum, use) => sum + use.count, 0) : 0);
+  const byReset = taking.some((use) => at >= use.endAt) || (resetting && !used);
+  return {
+    count: busy || packed ? demand - (item.owned - inService) : 0,
+    demand,
+    inService,
+    users: busy ? taking.map((use) => use.job) : [],
+    byReset: busy && byReset,
+  };
+}
+
+function finding(item: KitItem, short: Shortage, standing: Standing, items: readonly KitItem[], home: Place): Finding {
+  const users = short.users.length > 0 ? ` beside ${[...new Set(short.users.map((job) => job.title))].join(' and ')}` : '';
+  const service = short.inService > 0 ? `, ${short.inService} in service` : '';
+  const reset = short.byReset ? ' while the last are made ready again' : '';
+  return {
+    kind: 'kit',
+    hardness: softened('settle', standing),
+    concerns: concerning(...short.users),
+    numbers: {
+      short: short.count,
+      demand: short.demand,
+      owned: item.owned,
+      inService: short.inService,
+      lasts: Math.ceil((short.to - short.from) / MINUTE),
+      item: item.name,
+    },
+    sentence: `${item.name}: short by ${short.count} from ${momentAt(short.from, home, home)} to ${momentAt(short.to, home, home)} (${lengthInWords(Math.ceil((short.to - short.from) / MINUTE))})${reset}. ${short.demand} asked for${users}, ${item.owned} owned${service}.`,
+    lifts: liftsOf(item, short.count, items),
+  };
+}
+
+function liftsOf(item: KitItem, short: number, items: readonly KitItem[]): Lift[] {
+  const others = items.filter((other) => other.id !== item.id && item.does !== '' && other.does === item.does);
+  const price = item.subHire === '' ? '' : ` at ${item.subHire}`;
+  return [
+    ...others.map((other): Lift => ({
+      kind: 'other unit',
+      label: `Take ${other.name} instead`,
+      tryOn: { kitInstead: [{ item: item.id, other: other.id, count: short }] },
+    })),
+    {
+      kind: 'sub-hire',
+      label: `Sub-hire ${countInWords(short, item.name, item.name)}${price}`,
+      tryOn: { kitExtra: [{ item: item.id, count: short }] },
+    },
+    { kind: 'courier', label: 'Send it on by courier' },
+  ];
+}
+
+function unknownItem({ item, count }: KitNeed): Finding {
+  return {
+    kind: 'kit',
+    hardness: 'settle',
+    concerns: [],
+    numbers: { short: count, demand: count, owned: 0, item },
+    sentence: `${item}: ${count} asked for, and none is on your kit list.`,
+    lifts: [{ kind: 'sub-hire', label: `Sub-hire ${item}`, tryOn: { kitExtra: [{ item, count }] } }],
+  };
+}
+
+/**
+ * Must one go home between two stays for the kit? Yes when something needed at the second is not with me after the first, or its reset
+ * cannot be done on the road and nothing is left in its place.
+ */
+export function mustGoHomeForKit(before: BookJob, after: BookJob, items: readonly KitItem[], gapMinutes: number): boolean {
+  return (after.kit ?? []).some((need) => {
+    const item = items.find(({ id }) => id === need.item);
+    if (!item || need.count === 0) return false;
+    const withMe = (before.kit ?? []).filter((other) => other.item === need.item).reduce((sum, other) => sum + other.count, 0);
+    const resetFits = item.resetMinutes === 0 || (item.resetOnRoad && item.resetMinutes <= gapMinutes);
+    return withMe < need.count || !resetFits;
+  });
+}

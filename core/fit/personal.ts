@@ -1,0 +1,49 @@
+/**
+ * My own time against the candidate: its stays and tickets, and the ways as they would be planned.
+ */
+import type { Finding } from '../contract/fit.ts';
+import type { Place } from '../contract/parts.ts';
+import { lengthInWords } from '../words/amounts.ts';
+import { momentAt, weekdayAt } from '../words/moments.ts';
+import type { PersonalTime } from './book.ts';
+import { overlaps, type LaneEntry } from './lane.ts';
+import type { Move } from './moves.ts';
+
+const MINUTE = 60_000;
+type Spell = { startAt: number; endAt: number };
+
+/** Over a stay or a ticket it counts with its hardness; a way that is only planned can be laid otherwise, so that is good to know. */
+export function personalFindings(
+  personal: readonly PersonalTime[],
+  lane: readonly LaneEntry[],
+  moves: readonly Move[],
+  home: Place,
+): Finding[] {
+  const own = lane.filter((entry) => entry.standing === 'own');
+  return personal.flatMap((time) => {
+    const hit = own.filter((entry) => overlaps(entry, time));
+    if (hit.length > 0) return [finding(time, hit, time.hardness === 'never' ? 'blocks' : 'settle', 'your days', home)];
+    const onTheWay = moves.map(({ start, end }) => ({ startAt: start, endAt: end })).filter((move) => overlaps(move, time));
+    return onTheWay.length > 0 ? [finding(time, onTheWay, 'know', 'the way as it is planned', home)] : [];
+  });
+}
+
+function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['hardness'], what: string, home: Place): Finding {
+  const overlap = hit.reduce(
+    (sum, spell) => sum + Math.ceil((Math.min(spell.endAt, time.endAt) - Math.max(spell.startAt, time.startAt)) / MINUTE),
+    0,
+  );
+  const firm = time.hardness === 'never' ? ', never to be given up' : '';
+  const lifts =
+    hardness === 'blocks'
+      ? [{ kind: 'other dates', label: 'Look for the nearest dates that work' }]
+      : [{ kind: 'move personal', label: `Move ${time.title}` }];
+  return {
+    kind: 'personal time',
+    hardness,
+    concerns: [{ jobId: null, title: time.title }],
+    numbers: { overlap },
+    sentence: `${time.title} is yours from ${momentAt(time.startAt, home, home)} to ${weekdayAt(time.endAt, home, home)}${firm}: ${lengthInWords(overlap)} of it fall on ${what}.`,
+    lifts,
+  };
+}
