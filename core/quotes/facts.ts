@@ -1,8 +1,9 @@
 /**
  * Dates, hours and place of a job as a paper or a reply says them.
  */
+import type { z } from 'zod';
 import type { Job, JobDay } from '../contract/jobs.ts';
-import type { Place } from '../contract/parts.ts';
+import type { Place, Role } from '../contract/parts.ts';
 import { dateInWords, wallInWords, zoneInWords } from '../words/dates.ts';
 
 /** Dates on which the client sees me: everything but edit and travel days, or all days where there is nothing else. */
@@ -67,4 +68,20 @@ const COUNTRIES = /* @__PURE__ */ new Intl.DisplayNames('en', { type: 'region' }
 export function placeInWords(place: Place, home: Place): string {
   const country = place.country === home.country ? '' : (COUNTRIES.of(place.country) ?? place.country);
   return [place.name, place.region, country].filter((part) => part !== '').join(', ');
+}
+
+const ROLES: Record<z.infer<typeof Role>, string> = {
+  shoot: 'Filming',
+  'second camera': 'Second camera',
+  'vision mixing': 'Vision mixing',
+  livestream: 'Livestream',
+  'edit only': 'Editing',
+  photo: 'Photography',
+  audio: 'Sound',
+  other: '',
+};
+
+/** What I do on a job, as a client would say it; empty where it fits no word. */
+export function roleInWords(role: z.infer<typeof Role>): string {
+  return ROLES[role];
 }

@@ -10,7 +10,7 @@ import { subtract, sum } from '../money/money.ts';
 import { countInWords } from '../words/amounts.ts';
 import { datesInWords, deadlineInWords, paperDate, zoneInWords } from '../words/dates.ts';
 import { paperLines, paperText } from '../words/letters.ts';
-import { hoursInWords, placeInWords, workDates } from './facts.ts';
+import { hoursInWords, placeInWords, roleInWords, workDates } from './facts.ts';
 import { notesForClient } from './notes.ts';
 import { termsInWords, type Term } from './terms.ts';
 
@@ -111,7 +111,7 @@ function factsOf(job: QuotePaperInput['job'], setup: SetupFields): QuotePaper['f
   return {
     left: clean([
       { label: 'For', lines: [organisation, contact.name, contact.email, contact.phone] },
-      { label: 'Job', lines: [job.title, job.role] },
+      { label: 'Job', lines: [job.title, roleInWords(job.role)] },
     ]),
     right: clean([
       { label: 'Dates', lines: [datesInWords(workDates(job)), ...hoursInWords(job, setup.home)] },

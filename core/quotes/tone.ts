@@ -7,7 +7,7 @@ export type Tone = { greeting: string; closing: string; formal: boolean };
 
 const GREETING = /^\s*(hi|hiya|hey|howdy|hello|good (?:morning|afternoon|evening|day)|dear|to whom it may concern)\b/i;
 const CLOSING =
-  /^\s*(best|all the best|best wishes|best regards|kind regards|warm regards|regards|many thanks|thanks(?: again| so much| a lot)?|thank you|cheers|yours (?:sincerely|faithfully|truly)|sincerely|respectfully)\s*[,.!–-]*\s*(.*)$/i;
+  /^\s*(all the best|best wishes|best regards|best|kind regards|warm regards|regards|many thanks|thanks(?: again| so much| a lot)?|thank you|cheers|yours (?:sincerely|faithfully|truly)|sincerely|respectfully)\s*[,.!–-]*\s*(.*)$/i;
 const FORMAL_CLOSING = /^(yours|sincerely|respectfully)/i;
 const TITLED = /\b(?:mr|mrs|ms|mx|dr|prof|sir|madam)\b/i;
 /** A name of one to four words that begin with a capital. */

@@ -30,7 +30,13 @@ export function uncovered(texts: readonly TypedText[], covers: (codePoint: numbe
   return texts
     .map(({ field, text }) => ({
       field,
-      letters: [...new Set(paperText(text))].filter((letter) => letter !== '\n' && !covers(letter.codePointAt(0) ?? 0)),
+      letters: [...new Set(paperText(text))].filter((letter) => letter !== '\n' && !drawable(letter, covers)),
     }))
     .filter(({ letters }) => letters.length > 0);
+}
+
+/** True for a letter that is there whole, or whose base letter and marks all are. */
+function drawable(letter: string, covers: (codePoint: number) => boolean): boolean {
+  const has = (part: string) => covers(part.codePointAt(0) ?? 0);
+  return has(letter) || [...letter.normalize('NFD')].every(has);
 }

@@ -54,17 +54,23 @@ async function embedFace(document: PDFDocument, weight: Weight, subset: boolean)
   const font = await document.embedFont(bytes, { subset });
   const scale = 1000 / typeface.unitsPerEm;
   const widths = new Map<string, number>();
+  // A letter that is not there whole is built from its base and marks.
+  const built = (text: string) =>
+    [...text].map((letter) => (typeface.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0) ? letter : letter.normalize('NFD'))).join('');
   return {
     font,
     width(text, size) {
       let width = widths.get(text);
       if (width === undefined) {
-        width = typeface.layout(text).positions.reduce((sum, position) => sum + position.xAdvance, 0) * scale;
+        width = typeface.layout(built(text)).positions.reduce((sum, position) => sum + position.xAdvance, 0) * scale;
         widths.set(text, width);
       }
       return (width * size) / 1000;
     },
-    glyphs: (text) => runsOf(document, typeface, font.encodeText(text).asString(), text),
+    glyphs(text) {
+      const letters = built(text);
+      return runsOf(document, typeface, font.encodeText(letters).asString(), letters);
+    },
   };
 }
 

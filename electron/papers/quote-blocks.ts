@@ -11,7 +11,7 @@ import { clipped, wrap } from './wrap.ts';
 /** Sizes and line heights in points. */
 export type Setting = { body: number; line: number; small: number; smallLine: number; row: number; gap: number };
 const easy: Setting = { body: 9.5, line: 13, small: 8.25, smallLine: 11, row: 5.5, gap: 20 };
-const tight: Setting = { body: 9, line: 11.5, small: 7.75, smallLine: 9.75, row: 3.5, gap: 11 };
+const tight: Setting = { body: 8.75, line: 11, small: 7.5, smallLine: 9.5, row: 3, gap: 9 };
 
 /** A setting between the easy one (0) and the tight one (1). */
 export function settingAt(tightness: number): Setting {
@@ -171,13 +171,13 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
         draw(pen, y) {
           const base = y + setting.row / 2 + setting.line - 3;
           what.forEach((line, index) => pen.text(line, whatLeft, base + index * setting.line, plain));
-          note.forEach((line, index) =>
-            pen.text(line, whatLeft, base + (what.length - 1) * setting.line + (index + 1) * setting.smallLine, quiet),
-          );
           pen.text(row.quantity, quantityRight, base, plain, 'right');
           pen.text(row.unit, unitLeft, base, plain);
           pen.text(row.price, priceRight, base, plain, 'right');
           pen.text(row.amount, right, base, plain, 'right');
+          note.forEach((line, index) =>
+            pen.text(line, whatLeft, base + (what.length - 1) * setting.line + (index + 1) * setting.smallLine, quiet),
+          );
           pen.rule(last ? left : whatLeft, y + height - 0.4, last ? width : width - LABEL, 0.4, colours.line);
         },
       };
@@ -201,7 +201,7 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
       const label = lines(sum.label, right - from - measured(style)(sum.amount) - 12, style);
       const line = setting.line + (total ? 8 : 2);
       return {
-        height: line + (label.length - 1) * setting.line + note.length * setting.smallLine,
+        height: line + (total ? 3 : 0) + (label.length - 1) * setting.line + note.length * setting.smallLine,
         withNext: true,
         draw(pen, y) {
           if (total) pen.rule(from, y + 2, right - from, 0.8, colours.ink);

@@ -53,13 +53,14 @@ function draw(document: PDFDocument, content: QuotePaper, faces: Faces): void {
     const page = content.page(index + 1, pages.length);
     const measure = (text: string) => faces.plain.width(text, small.size);
     const foot = clipped(content.foot, area.width - measure(page) - 24, measure);
-    pen.text(foot, area.left, height - IN_MARGIN, small);
-    pen.text(page, area.left + area.width, height - IN_MARGIN, small, 'right');
     if (index > 0) {
       pen.text(foot, area.left, IN_MARGIN + small.size, small);
       pen.rule(area.left, IN_MARGIN + small.size + 6, area.width, 0.4, colours.line);
     }
+    // Drawn from top to bottom, so that whoever has the paper read out hears it in order.
     for (const { block, y } of placed) block.draw(pen, y);
+    pen.text(foot, area.left, height - IN_MARGIN, small);
+    pen.text(page, area.left + area.width, height - IN_MARGIN, small, 'right');
   });
 }
 

@@ -99,6 +99,7 @@ export function draftOf(lines: QuoteLine[], currency = 'USD'): QuoteDraft {
     cardName: 'Vision mixing 2026',
     currency,
     lines,
+    dropped: [],
     totals: { net, taxes: [], tax: { minor: 0, currency }, gross: net },
     deposit: { amount: half, due: 'to ink the dates', note: '' },
     validUntil: { wall: '2026-12-04T18:30', zone: 'America/Chicago', at: '2026-12-05T00:30:00Z' },
@@ -129,7 +130,7 @@ export function draftOf(lines: QuoteLine[], currency = 'USD'): QuoteDraft {
 /** The quote of the pictures: five days at a curling championship across a border. */
 export function curlingQuote(): QuotePaperInput {
   return {
-    setup: sender,
+    setup: structuredClone(sender),
     job: {
       title: 'Provincial curling championship',
       organisation: 'Lakehead Stone & Broom Society',
@@ -143,7 +144,7 @@ export function curlingQuote(): QuotePaperInput {
       ],
       deliverables: ['Two-minute recap every evening'],
     },
-    draft: draftOf(curling),
+    draft: draftOf(structuredClone(curling)),
     number: 1,
     madeAt: '2026-12-04T03:12:00Z',
   };
