@@ -3,8 +3,8 @@
  */
 import type { JobRow, JobState } from '../contract/jobs.ts';
 import type { Money, Place } from '../contract/parts.ts';
-import { foldName } from '../places/fold.ts';
 import { instantText, wallAt } from '../time/read.ts';
+import { holdsWords } from '../words/holds.ts';
 import { type Stage, stateOf } from './state.ts';
 
 /** What the list needs of a job; instants in epoch milliseconds, `zone` that of its wall times. */
@@ -29,13 +29,15 @@ export function listed(
   jobs: readonly ListedFacts[],
   filter: { text: string; states: readonly JobState[] | undefined; now: number },
 ): JobRow[] {
-  const words = foldName(filter.text)
-    .split(' ')
-    .filter((word) => word !== '');
+  const holds = holdsWords(filter.text);
   const group = (job: ListedFacts) => (job.lastWrapAt === null ? 1 : job.lastWrapAt > filter.now ? 0 : 2);
   return jobs
     .map((job) => ({ job, state: stateOf(job.stage, job.heldUntil, filter.now) }))
-    .filter(({ job, state }) => (!filter.states || filter.states.includes(state)) && holds(job, words))
+    .filter(
+      ({ job, state }) =>
+        (!filter.states || filter.states.includes(state)) &&
+        (filter.text.trim() === '' || holds(job.title, job.organisation, job.place?.name ?? '')),
+    )
     .sort(({ job: a }, { job: b }) => group(a) - group(b) || (group(a) === 2 ? -1 : 1) * ((a.firstCallAt ?? 0) - (b.firstCallAt ?? 0)))
     .map(({ job, state }) => ({
       id: job.id,
@@ -47,12 +49,6 @@ export function listed(
       lastWrap: moment(job.lastWrapAt, job.zone),
       total: job.total,
     }));
-}
-
-function holds(job: ListedFacts, words: readonly string[]): boolean {
-  if (words.length === 0) return true;
-  const text = ` ${foldName(`${job.title} ${job.organisation} ${job.place?.name ?? ''}`)}`;
-  return words.every((word) => text.includes(` ${word}`));
 }
 
 function moment(at: number | null, zone: string | null): JobRow['firstCall'] {

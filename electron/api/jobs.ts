@@ -3,11 +3,12 @@
  */
 import type { Job, JobRow } from '../../core/contract/jobs.ts';
 import { againstInk } from '../../core/jobs/agreed.ts';
-import { declineReply } from '../../core/jobs/decline.ts';
 import { factsOf, factWords, newFacts, withChanges } from '../../core/jobs/facts.ts';
 import { listed } from '../../core/jobs/listed.ts';
 import { changedFacts, stillOpen } from '../../core/jobs/questions.ts';
 import { type JobDeed, openStage, refusalOf } from '../../core/jobs/state.ts';
+import { declineFor } from '../../core/quotes/reply.ts';
+import { toneOf } from '../../core/quotes/tone.ts';
 import { epochOf, instantText } from '../../core/time/read.ts';
 import { datesInWords, wallInWords } from '../../core/words/dates.ts';
 import { inkedOver } from '../../db/double-ink.ts';
@@ -165,13 +166,8 @@ const decline = os.jobs.decline.handler(({ input, context }) =>
     endPencil(db, job.id, 'let go');
     setStage(db, job.id, 'declined', now);
     note(db, job, 'jobs.decline', 'Declined.', now);
-    const reply = declineReply({
-      title: job.title,
-      contactName: job.contact.name,
-      dates: job.days.map((day) => day.date),
-      place: job.place?.name ?? null,
-      sender: setupRow(db)?.fields.name ?? '',
-    });
+    const { name = '', phone = '', email = '' } = setupRow(db)?.fields ?? {};
+    const reply = declineFor({ setup: { name, phone, email }, job, tone: toneOf(job.message, job.contact.name) });
     return { job: whole(db, job.id, now), reply };
   }),
 );

@@ -1,0 +1,117 @@
+/**
+ * What bites next: every running clock of the jobs on the books, each with the action that stops it.
+ */
+import type { Clock } from '../contract/desk.ts';
+import type { FitAnswer } from '../contract/fit.ts';
+import type { Question } from '../contract/inquiries.ts';
+import type { Money, Place } from '../contract/parts.ts';
+import type { BookDay } from '../fit/book.ts';
+import { stateOf, type Stage } from '../jobs/state.ts';
+import { formatMoney } from '../money/format.ts';
+import { instantText } from '../time/read.ts';
+import { countInWords } from '../words/amounts.ts';
+import { datesInWords } from '../words/dates.ts';
+import { bareClockAt, clockAt } from '../words/moments.ts';
+import { dayWords, whenWords } from './when.ts';
+import type { z } from 'zod';
+
+const DAY = 86_400_000;
+/** Common practice: an inquiry that names no reply-by is answered within a day. */
+const ANSWER_WITHIN = DAY;
+/** How long a clock that has run out stays on the Desk, and how far ahead calls are shown. */
+const SHOWN = 14 * DAY;
+
+/** A job as the Desk needs it; instants in epoch milliseconds. */
+export type DeskJob = {
+  id: string;
+  version: number;
+  title: string;
+  stage: Stage;
+  place: Place | null;
+  days: readonly BookDay[];
+  questions: readonly Question[];
+  receivedAt: number;
+  replyByAt: number | null;
+  heldUntil: number | null;
+  total: Money | null;
+  /** What the check says, where it was asked. */
+  answer: z.infer<typeof FitAnswer> | null;
+};
+
+/** Clocks in order of their instants, so that the longest late stands first. `homeZone` is the zone in which times at home are said. */
+export function clocksOf(jobs: readonly DeskJob[], now: number, homeZone: string): Clock[] {
+  return jobs
+    .flatMap((job) => clockOf(job, now, homeZone) ?? [])
+    .filter(({ at }) => at > now - SHOWN)
+    .sort((a, b) => a.at - b.at || (a.job.title < b.job.title ? -1 : 1))
+    .map(({ kind, at, job, sentence, second, action }) => ({
+      id: `${kind}:${job.id}`,
+      kind,
+      at: instantText(at),
+      late: at <= now,
+      jobId: job.id,
+      jobVersion: job.version,
+      sentence,
+      second,
+      action,
+    }));
+}
+
+type Running = { kind: Clock['kind']; at: number; job: DeskJob; sentence: string; second: string; action: string };
+
+/** A job has at most one clock: what its state waits for. */
+function clockOf(job: DeskJob, now: number, homeZone: string): Running | undefined {
+  const state = stateOf(job.stage, job.heldUntil, now);
+  if (state === 'inquiry') return replyClock(job, now, homeZone);
+  if (state === 'inked') return callClock(job, now, homeZone);
+  if (job.heldUntil === null || (state !== 'pencilled' && state !== 'ran out')) return undefined;
+  const when = whenWords(job.heldUntil, homeZone, now);
+  if (state === 'pencilled')
+    return {
+      kind: 'pencil',
+      at: job.heldUntil,
+      job,
+      sentence: `${job.title}: pencil runs out ${when}`,
+      second: joinedParts([...whenAndWhere(job), price(job)]),
+      action: 'ask-or-let-go',
+    };
+  const second = joinedParts([...whenAndWhere(job), 'holds nothing now; renewed it goes last']);
+  return { kind: 'ran out', at: job.heldUntil, job, sentence: `${job.title}: pencil ran out ${when}`, second, action: 'renew' };
+}
+
+function replyClock(job: DeskJob, now: number, homeZone: string): Running {
+  const named = job.replyByAt !== null;
+  const at = job.replyByAt ?? Math.min(job.receivedAt + ANSWER_WITHIN, job.days[0]?.callAt ?? Infinity);
+  const sentence = named
+    ? `${job.title}: reply by ${whenWords(at, homeZone, now)}`
+    : `${job.title}: not answered, came ${whenWords(job.receivedAt, homeZone, now)}`;
+  const open = job.questions.length > 0 ? `${countInWords(job.questions.length, 'question')} open` : '';
+  const second = joinedParts([job.answer ? answerWords[job.answer] : '', ...whenAndWhere(job), open]);
+  return { kind: named ? 'reply-by' : 'question', at, job, sentence, second, action: 'answer' };
+}
+
+const answerWords: Record<z.infer<typeof FitAnswer>, string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
+
+/** The next call in ink, said in the clock of the place, with the one at home beside it where they differ. */
+function callClock(job: DeskJob, now: number, homeZone: string): Running | undefined {
+  const index = job.days.findIndex((day) => day.callAt > now);
+  const day = job.days[index];
+  if (!day || day.callAt > now + SHOWN) return undefined;
+  const place = { zone: job.place?.zone ?? homeZone };
+  const home = { zone: homeZone };
+  const which = job.days.length > 1 ? `, day ${index + 1} of ${job.days.length}` : '';
+  const date = dayWords(day.callAt, place.zone, now);
+  const sentence = `Call ${date ? `${date} ` : ''}${clockAt(day.callAt, place, home)}, ${job.title}${which}`;
+  const second = joinedParts([job.place?.name ?? '', `wrap ${bareClockAt(day.wrapAt, place)}`]);
+  return { kind: 'call', at: day.callAt, job, sentence, second, action: 'open' };
+}
+
+function whenAndWhere(job: DeskJob): string[] {
+  return [job.days.length > 0 ? datesInWords(job.days.map((day) => day.date)) : '', job.place?.name ?? ''];
+}
+
+function price({ total }: DeskJob): string {
+  return total ? formatMoney(total, { code: true }) : '';
+}
+
+const joinedParts = (parts: readonly string[]) => parts.filter((part) => part !== '').join('; ');

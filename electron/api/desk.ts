@@ -1,0 +1,102 @@
+/**
+ * What bites next, the next fourteen days, and this month's figures.
+ */
+import { clocksOf, type DeskJob } from '../../core/desk/clocks.ts';
+import { monthOf } from '../../core/desk/month.ts';
+import type { Job } from '../../core/contract/jobs.ts';
+import type { Stringline } from '../../core/contract/road.ts';
+import { checkFit } from '../../core/fit/check.ts';
+import type { FitAnswer } from '../../core/contract/fit.ts';
+import { stringlineOf } from '../../core/road/stringline.ts';
+import { epochOf, wallAt } from '../../core/time/read.ts';
+import { dateLater } from '../../core/time/wall.ts';
+import { deskJobIds } from '../../db/desk.ts';
+import { daysOf } from '../../db/job-days.ts';
+import { jobById, momentAt } from '../../db/jobs.ts';
+import { setupRow } from '../../db/setup.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
+import { homeZone } from './job-facts.ts';
+import { os } from './os.ts';
+import type { z } from 'zod';
+
+const AHEAD_DAYS = 14;
+/** So many open inquiries are checked against the books; more are listed without their answer. */
+const CHECKED = 20;
+
+const see = os.desk.see.handler(({ context }) =>
+  context.store.read((db) => {
+    const now = context.now();
+    const setup = setupRow(db)?.fields;
+    const zone = homeZone(db, context);
+    const jobs = jobsOnDesk(db, now, zone);
+    const answers = new Map(
+      setup
+        ? waiting(jobs)
+            .slice(0, CHECKED)
+            .map((job) => [job.id, answerFor(db, job, now)])
+        : [],
+    );
+    const desk = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null));
+    const clocks = clocksOf(desk, now, zone);
+    return {
+      now: momentAt(now, zone),
+      clocks,
+      stringline: setup
+        ? nextDays(
+            db,
+            jobs.find((job) => job.id === clocks.find(isReply)?.jobId),
+            now,
+            zone,
+          )
+        : null,
+      month: setup ? monthOf(desk, now, { zone, currency: setup.currency }) : null,
+    };
+  }),
+);
+
+const isReply = ({ kind }: { kind: string }) => kind === 'reply-by' || kind === 'question';
+const waiting = (jobs: readonly Job[]) => jobs.filter((job) => job.state === 'inquiry');
+
+function jobsOnDesk(db: ReadableDb, now: number, zone: string): Job[] {
+  const today = wallAt(now, zone).slice(0, 10);
+  const monthBegins = midnight(`${today.slice(0, 7)}-01`, zone);
+  const monthEnds = midnight(dateLater(`${today.slice(0, 7)}-28`, 4), zone);
+  const ids = deskJobIds(db, monthBegins, Math.max(monthEnds, midnight(dateLater(today, AHEAD_DAYS + 1), zone)));
+  return ids.flatMap((id) => jobById(db, id, now) ?? []);
+}
+
+function deskJob(db: ReadableDb, job: Job, answer: z.infer<typeof FitAnswer> | null): DeskJob {
+  return {
+    id: job.id,
+    version: job.version,
+    title: job.title,
+    stage: job.state === 'ran out' ? 'pencilled' : job.state,
+    place: job.place,
+    days: daysOf(db, job.id),
+    questions: job.questions,
+    receivedAt: epochOf(job.received.at),
+    replyByAt: job.replyBy ? epochOf(job.replyBy.at) : null,
+    heldUntil: job.pencil?.state === 'live' || job.pencil?.state === 'ran out' ? epochOf(job.pencil.expires.at) : null,
+    total: job.total,
+    answer,
+  };
+}
+
+/** What the check says to an inquiry, where its place and days are known. */
+function answerFor(db: ReadableDb, job: Job, now: number): z.infer<typeof FitAnswer> | null {
+  const candidate = jobForBook(db, job);
+  if (!candidate) return null;
+  const book = bookNear(db, { ...spanOf(candidate.days), now, leaveOutJob: job.id });
+  return checkFit({ book, candidate, tryOn: undefined, now, replyBy: job.replyBy }).answer;
+}
+
+/** The small stringline from today on, with the most urgent inquiry laid on it. */
+function nextDays(db: ReadableDb, inquiry: Job | undefined, now: number, zone: string): Stringline {
+  const today = wallAt(now, zone).slice(0, 10);
+  const span = { from: midnight(today, zone), to: midnight(dateLater(today, AHEAD_DAYS), zone) };
+  const book = bookNear(db, { ...span, now, leaveOutJob: inquiry?.id ?? null });
+  return stringlineOf({ book, candidate: inquiry ? jobForBook(db, inquiry) : null, ...span, now });
+}
+
+export const desk = { see };
