@@ -32,7 +32,7 @@ export type TestHost = {
  */
 export async function startHost(options: { data?: string; page?: boolean } = {}): Promise<TestHost> {
   if (options.page !== false) {
-    const built = spawnSync(process.execPath, [join(root, 'electron/starting/bring-up.mjs'), 'build'], {
+    const built = spawnSync(process.execPath, [join(root, 'electron/starting/bring-up.mjs'), 'page'], {
       stdio: ['ignore', 'inherit', 'inherit'],
     });
     if (built.status !== 0) throw new Error('the page could not be built');

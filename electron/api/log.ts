@@ -4,6 +4,7 @@
  */
 import { appendFileSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
 export type LogEntry = { event: 'wrong inside' | 'slow' | 'started' | 'stopped'; [detail: string]: string | number | undefined };
 export type Log = (entry: LogEntry) => void;
@@ -28,12 +29,15 @@ export function fileLog(folder: string, now: () => number): Log {
   };
 }
 
-/** The places in the program that an error went through, without its message, which may quote data. */
+/** The places in the program that an error went through, without its message, which may quote data, and without folders. */
 export function framesOf(error: unknown): string {
   const stack = error instanceof Error ? (error.stack ?? '') : '';
   const frames = stack.split('\n').filter((line) => /^\s+at /.test(line));
   return frames
     .slice(0, 12)
-    .map((line) => line.trim().replace(/(?:file:\/\/)?\/\S*\/(core|db|electron|node_modules)\//g, '$1/'))
+    .map((line) => line.trim().replaceAll('file://', '').replaceAll(PROGRAM, '').replace(OTHER_FOLDER, ''))
     .join(' < ');
 }
+
+const PROGRAM = fileURLToPath(new URL('../..', import.meta.url));
+const OTHER_FOLDER = /(?:[A-Za-z]:)?[\\/].*[\\/]/;

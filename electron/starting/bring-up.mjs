@@ -36,6 +36,9 @@ const commands = {
   call() {
     runAs(node, [entry('electron', 'doors', 'command-line.ts'), ...args]);
   },
+  page() {
+    ensurePage();
+  },
   build() {
     ensurePage();
     ensureDesktop();

@@ -1,18 +1,19 @@
 /**
  * The loopback host: the program in this computer's browser, where there is no window.
  */
+import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { StoreError } from '../../db/trouble.ts';
 import { answererOf } from '../doors/answer-inside.ts';
 import { askRunning, openInnerSocket } from '../doors/inner-socket.ts';
-import { type Loopback, openLoopback } from '../doors/loopback.ts';
+import { openLoopback } from '../doors/loopback.ts';
 import { pageFiles } from '../doors/page-files.ts';
 import { beginPatiently } from './begin.ts';
 import { openBrowser } from './browser.ts';
 import { dataFolder } from './data-folder.ts';
 import { endWith } from './ending.ts';
 
-const PAGE = new URL('../../build/renderer', import.meta.url).pathname;
+const PAGE = fileURLToPath(new URL('../../build/renderer', import.meta.url));
 const say = (sentence: string): void => void process.stdout.write(`${sentence}\n`);
 
 const options = readOptions();
@@ -34,11 +35,11 @@ async function start(folder: string): Promise<void> {
   const address = `${host.address}/#key=${host.key}`;
   const inner = await openInnerSocket(
     folder,
-    answererOf(context, log, () => show(host, address)),
+    answererOf(context, log, () => show(address)),
   );
   store.announce(inner.announcement);
   log({ event: 'started' });
-  endWith(async () => {
+  endWith(log, async () => {
     await Promise.all([inner.close(), host.close()]);
     log({ event: 'stopped' });
     store.close();
@@ -49,7 +50,7 @@ async function start(folder: string): Promise<void> {
 }
 
 /** A second start was made: the first comes up again. */
-function show(_host: Loopback, address: string): string {
+function show(address: string): string {
   if (options.open) openBrowser(address);
   return address;
 }

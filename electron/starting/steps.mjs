@@ -57,37 +57,31 @@ function isInstalled(lock) {
   );
 }
 
-/** Build the page when its sources changed. The new one takes the old one's place only when it is whole. */
+/** Build the page when its sources changed. */
 export function ensurePage() {
-  buildWhenChanged('renderer', 'vite.config.ts', ['renderer', 'core', 'assets/fonts', 'vite.config.ts', 'package-lock.json']);
+  const sources = ['renderer', 'core', 'assets/fonts', 'vite.config.ts', 'package-lock.json'];
+  buildWhenChanged('renderer', sources, [['--config', 'vite.config.ts', '--emptyOutDir']]);
 }
 
 /** Build the window's main process and preload when their sources changed. */
 export function ensureDesktop() {
-  const sources = ['electron', 'db', 'core', 'migrations', 'vite.desktop.config.ts', 'package-lock.json'];
-  buildWhenChanged('desktop', 'vite.desktop.config.ts', sources);
+  const sources = ['electron', 'db', 'core', 'vite.desktop.config.ts', 'package-lock.json'];
+  const config = ['--config', 'vite.desktop.config.ts'];
+  buildWhenChanged('desktop', sources, [config, [...config, '--mode', 'preload']]);
 }
 
-function buildWhenChanged(name, config, sources) {
+/** The new build takes the old one's place only when it is whole. */
+function buildWhenChanged(name, sources, builds) {
   const wanted = hashOf(sources);
   const target = at('build', name);
   const stamp = at('build', `${name}.hash`);
   if (readOr(stamp, '') === wanted && existsSync(target)) return;
   const fresh = at('build', `${name}-${process.pid}`);
   mkdirSync(at('build'), { recursive: true });
-  const args = [
-    at('node_modules', 'vite', 'bin', 'vite.js'),
-    'build',
-    '--config',
-    config,
-    '--outDir',
-    fresh,
-    '--emptyOutDir',
-    '--logLevel',
-    'warn',
-  ];
-  const done = spawnSync(node, args, { cwd: root, stdio: ['ignore', 2, 2] });
-  if (done.status !== 0) {
+  for (const options of builds) {
+    const args = [at('node_modules', 'vite', 'bin', 'vite.js'), 'build', ...options, '--outDir', fresh, '--logLevel', 'warn'];
+    const done = spawnSync(node, args, { cwd: root, stdio: ['ignore', 2, 2] });
+    if (done.status === 0) continue;
     rmSync(fresh, { recursive: true, force: true });
     stop(`Building ${name} failed. The build from before was kept. Look at the lines above.`);
   }
