@@ -12,7 +12,7 @@ import { finishReplacement, newestGoodSnapshot, requireNotLost } from './recover
 import { breakSeal, sealOf } from './seal.ts';
 import { clearPartials, takeSnapshot } from './snapshot.ts';
 import type { Store } from './store.ts';
-import { StoreError, inStoreWords } from './trouble.ts';
+import { StoreError, inStoreWords, inStoreWordsAtOpening } from './trouble.ts';
 
 /** How long the result of a deed is kept for a repeat of it. */
 const DEEDS_KEPT_MS = 30 * 86_400_000;
@@ -54,9 +54,9 @@ async function openHeld({ folder, now, migrationsFolder, onNote }: Required<Open
     requireNotLost(folder);
     return sealOf(folder);
   });
-  const client = inStoreWords(() => connect(places.store));
+  const client = inStoreWordsAtOpening(() => connect(places.store));
   try {
-    const pending = inStoreWords(() => {
+    const pending = inStoreWordsAtOpening(() => {
       if (seal === 'none') requireSound(client);
       if (seal === 'broken') requireWhole(client);
       return pendingMigrations(client, migrations);
@@ -91,11 +91,12 @@ async function takeDailySnapshot(store: Store, now: number, onNote: (sentence: s
   }
 }
 
-/** Where the file is lost or damaged, say which snapshot there is to go on with. */
+/** Where the file cannot be used, say which snapshot there is to go on with. */
 function withOffer(error: unknown, folder: string, migrationsFolder: string): unknown {
-  if (!(error instanceof StoreError) || (error.kind !== 'damaged' && error.kind !== 'file missing')) return error;
+  if (!(error instanceof StoreError) || !['damaged', 'file missing', 'not ours'].includes(error.kind)) return error;
   const { kind, what, kept, cause } = error;
   const snapshot = newestGoodSnapshot(folder, migrationsFolder);
+  if (!snapshot && kind === 'not ours') return error;
   const todo = snapshot
     ? `Go on with the snapshot of ${snapshot.takenAt.slice(0, 16).replace('T', ' ')} UTC; what is in the folder now is set aside, not deleted.`
     : 'There is no good snapshot. Put a copy of your own back, or begin anew; what is in the folder now is set aside, not deleted.';

@@ -12,7 +12,7 @@ import { layout, storeFiles } from './folder.ts';
 import { takeLock } from './lock.ts';
 import { APPLICATION_ID, MIGRATIONS_FOLDER, pendingMigrations, readMigrations, type Migration } from './migrate.ts';
 import { listSnapshots, openSnapshot, stamp } from './snapshot.ts';
-import { StoreError, inStoreWords } from './trouble.ts';
+import { StoreError, inStoreWords, inStoreWordsAtOpening } from './trouble.ts';
 
 type Recovery = {
   /** The data folder; its store must be closed. */
@@ -131,7 +131,7 @@ function freeStamp(folder: string, now: number): string {
 /** See that a snapshot is whole and of a schema that we know, and close it. */
 function requireUsable(client: Database.Database, known: Migration[]): void {
   try {
-    inStoreWords(() => {
+    inStoreWordsAtOpening(() => {
       requireWhole(client);
       pendingMigrations(client, known);
     });

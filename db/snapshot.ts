@@ -1,7 +1,7 @@
 /**
  * Snapshots: whole copies of the store, written while it is open, believed only after a full check.
  */
-import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { chmodSync, existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Snapshot } from '../core/contract/store.ts';
@@ -37,6 +37,7 @@ export async function takeSnapshot({
     await client.backup(partial);
     // Nothing else ran since the last page was copied, so the counts must agree.
     settle(partial, countRows(client));
+    chmodSync(partial, 0o600);
     syncFile(partial);
     renameSync(partial, join(folder, name));
     syncFolder(folder);

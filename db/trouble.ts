@@ -121,3 +121,13 @@ export function inStoreWords<T>(act: () => T): T {
     throw storeTroubleBehind(error) ?? error;
   }
 }
+
+/** The same while a file is looked at for the first time: whatever else SQLite says of it then, it cannot be read as a store. */
+export function inStoreWordsAtOpening<T>(act: () => T): T {
+  try {
+    return inStoreWords(act);
+  } catch (error) {
+    const ofSqlite = error instanceof Error && 'code' in error && typeof error.code === 'string' && error.code.startsWith('SQLITE_');
+    throw ofSqlite ? storeError('damaged', error) : error;
+  }
+}

@@ -1,0 +1,28 @@
+/**
+ * A small disk of its own for a test, which can be filled and made read-only. Needs the right to mount.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+
+const mount = (...args: string[]) => spawnSync('mount', args).status === 0;
+
+/** The disk's folder, or undefined where mounting is not allowed. */
+export function smallDisk(megabytes: number): string | undefined {
+  const folder = mkdtempSync(join(tmpdir(), 'kitbound-disk-'));
+  if (process.platform !== 'linux' || !mount('-t', 'tmpfs', '-o', `size=${megabytes}m`, 'tmpfs', folder)) {
+    rmSync(folder, { recursive: true });
+    return undefined;
+  }
+  onTestFinished(() => {
+    spawnSync('umount', [folder]);
+    rmSync(folder, { recursive: true, force: true });
+  });
+  return folder;
+}
+
+export function makeReadOnly(disk: string): void {
+  if (!mount('-o', 'remount,ro', disk)) throw new Error('The small disk could not be made read-only.');
+}
