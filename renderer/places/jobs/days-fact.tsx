@@ -1,0 +1,82 @@
+import type { JobDay } from '../../../core/contract/jobs.ts';
+import { DayKind, type Place } from '../../../core/contract/parts.ts';
+import { dateIn, nextDate, wrapAfter } from '../../../core/time/wall.ts';
+import { dateInWords, datesInWords, zoneInWords } from '../../../core/words/dates.ts';
+import { Button } from '../../parts/button.tsx';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { fieldTrouble } from '../../trouble.ts';
+import { Fact } from './fact.tsx';
+import type { FactProps } from './facts.tsx';
+import style from './facts.module.css';
+
+const kindOptions = DayKind.options.map((kind) => ({ value: kind, label: kind }));
+type TypedDay = { date: string; kind: JobDay['kind']; call: string; wrap: string };
+
+const typedDay = (day: JobDay): TypedDay => ({ date: day.date, kind: day.kind, call: day.call.slice(11), wrap: day.wrap.slice(11) });
+const readDay = ({ date, kind, call, wrap }: TypedDay): JobDay => ({ date, kind, call: `${date}T${call}`, wrap: date && wrap ? wrapAfter(`${date}T${call}`, wrap) : `${date}T${wrap}` });
+
+/** The day after the last, with its times; the first one is tomorrow at home, nine to seven. */
+function following(days: readonly TypedDay[], home: Place): TypedDay {
+  const last = days.at(-1);
+  if (last?.date) return { ...last, date: nextDate(last.date) };
+  return { date: nextDate(dateIn(home.zone, Temporal.Now.instant().epochMilliseconds)), kind: 'shoot', call: '09:00', wrap: '19:00' };
+}
+
+/** Dates with call and wrap, at the place. A wrap before its call is on the next date. */
+export function DaysFact({ job, save, locked, home }: FactProps & { home: Place }) {
+  return (
+    <Fact<TypedDay[]>
+      label="Days"
+      shown={job.days.length > 0 ? <DaysShown days={job.days} place={job.place} /> : <span className={style.unknown}>not known</span>}
+      start={() => (job.days.length > 0 ? job.days.map(typedDay) : [following([], home)])}
+      editor={(days, change, trouble) => (
+        <div className={style.days}>
+          {days.map((day, at) => {
+            const set = (part: Partial<TypedDay>): void => change(days.map((each, index) => (index === at ? { ...each, ...part } : each)));
+            const label = `Day ${at + 1}`;
+            return (
+              <div key={`day ${at + 1}`} className={style.day}>
+                <Field label={`${label}: date`} bare type="date" value={day.date} onChange={(date) => set({ date })} error={fieldTrouble(trouble, `days[${at}].date`)} />
+                <Choice label={`${label}: kind`} bare value={day.kind} options={kindOptions} onChange={(kind) => set({ kind })} />
+                <Field label={`${label}: call`} bare type="time" value={day.call} onChange={(call) => set({ call })} error={fieldTrouble(trouble, `days[${at}].call`)} />
+                <Field label={`${label}: wrap`} bare type="time" value={day.wrap} onChange={(wrap) => set({ wrap })} error={fieldTrouble(trouble, `days[${at}].wrap`)} />
+                <Button kind="quiet" onPress={() => change(days.filter((_, index) => index !== at))} aria-label={`Take out day ${at + 1}`}>
+                  Take out
+                </Button>
+              </div>
+            );
+          })}
+          <p className={style.second}>Call and wrap are times at the place; a wrap before its call is on the next date.</p>
+          <div>
+            <Button kind="quiet" onPress={() => change([...days, following(days, home)])}>
+              One more day
+            </Button>
+          </div>
+        </div>
+      )}
+      read={(days) => ({ days: days.map(readDay) })}
+      settles={['start', 'end', 'firstCall', 'lastWrap', 'days']}
+      save={save}
+      locked={locked}
+    />
+  );
+}
+
+const MOST_LINES = 4;
+
+function DaysShown({ days, place }: { days: readonly JobDay[]; place: Place | null }) {
+  const alike = (day: JobDay): string => `${day.kind} ${day.call.slice(11)} to ${day.wrap.slice(11)}`;
+  const groups = [...Map.groupBy(days, alike)];
+  return (
+    <>
+      {groups.slice(0, MOST_LINES).map(([hours, same]) => (
+        <span key={hours} className={style.group}>
+          {datesInWords(same.map((day) => day.date))} <span className={style.second}>{hours}</span>
+        </span>
+      ))}
+      {groups.length > MOST_LINES ? <span className={style.second}>{`and ${groups.length - MOST_LINES} more kinds of day, the last on ${dateInWords(days.at(-1)?.date ?? '')}`}</span> : null}
+      {place ? <span className={style.second}>{`by the clock of ${zoneInWords(place.zone)}`}</span> : null}
+    </>
+  );
+}

@@ -1,0 +1,73 @@
+import { useState, type ReactNode } from 'react';
+import type { Trouble } from '../../../core/contract/base.ts';
+import { Button } from '../../parts/button.tsx';
+import { TroubleNote } from '../../parts/trouble-note.tsx';
+import style from './facts.module.css';
+import type { ChangeJob, FactChanges } from './use-change-job.ts';
+
+/**
+ * One fact: shown as words, changed in place.
+ * @param read turns what is typed into changes, or into the trouble that says why not
+ */
+export function Fact<T>(props: {
+  label: string;
+  shown: ReactNode;
+  start: () => T;
+  editor: (typed: T, change: (typed: T) => void, trouble: Trouble | null) => ReactNode;
+  read: (typed: T) => FactChanges | { trouble: Trouble };
+  save: ChangeJob;
+  settles?: string[];
+  locked: boolean;
+}) {
+  const [typed, setTyped] = useState<{ value: T } | null>(null);
+  const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const close = (): void => {
+    setTyped(null);
+    setTrouble(null);
+  };
+  const submit = async (value: T): Promise<void> => {
+    const read = props.read(value);
+    if ('trouble' in read) {
+      setTrouble(read.trouble);
+      return;
+    }
+    if (await props.save(read, { onTrouble: setTrouble, ...(props.settles ? { settled: props.settles } : {}) })) close();
+  };
+  return (
+    <>
+      <dt className={style.label}>{props.label}</dt>
+      <dd className={style.value}>
+        {typed === null ? (
+          <span className={style.shown}>
+            <span>{props.shown}</span>
+            {props.locked ? null : (
+              <Button kind="quiet" onPress={() => setTyped({ value: props.start() })} aria-label={`Change ${props.label}`}>
+                Change
+              </Button>
+            )}
+          </span>
+        ) : (
+          <form
+            className={style.editor}
+            onSubmit={(event) => {
+              event.preventDefault();
+              void submit(typed.value);
+            }}
+            onKeyDown={(event) => {
+              if (event.key === 'Escape') close();
+            }}
+          >
+            {props.editor(typed.value, (value) => setTyped({ value }), trouble)}
+            {trouble ? <TroubleNote trouble={trouble} /> : null}
+            <span className={style.buttons}>
+              <Button type="submit">Keep</Button>
+              <Button kind="quiet" onPress={close}>
+                Leave as it was
+              </Button>
+            </span>
+          </form>
+        )}
+      </dd>
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { Job } from '../../../core/contract/jobs.ts';
+import type { QuoteVersion } from '../../../core/contract/quotes.ts';
+import type { Setup } from '../../../core/contract/setup.ts';
+import { ask } from '../../ask.ts';
+import { Asked } from '../../parts/asked.tsx';
+import { useScene, useScenePart } from '../../scene.ts';
+import { Facts } from './facts.tsx';
+import { History } from './history.tsx';
+import style from './jobs.module.css';
+import { Made, type Next } from './made.tsx';
+import { Message } from './message.tsx';
+import { Questions } from './questions.tsx';
+import { Quote } from './quote.tsx';
+import { Title } from './title.tsx';
+import { changeJob } from './use-change-job.ts';
+import { Verdict } from './verdict.tsx';
+
+const CLOSED = ['let go', 'declined', 'cancelled'];
+
+/** The one thing to do next on a job: it alone is black. */
+function nextOf(job: Job, newest: QuoteVersion | undefined): Next {
+  if (CLOSED.includes(job.state) || job.state === 'inked') return 'none';
+  if (!newest) return 'make';
+  return newest.sentAt === null ? 'copy' : 'ink';
+}
+
+/** A job's sheet, with its answer on top. */
+export function JobPlace({ id }: { id: string }) {
+  const asked = useQuery(ask.jobs.get.queryOptions({ input: { id } }));
+  const setup = useQuery(ask.setup.get.queryOptions({ input: {} }));
+  return (
+    <Asked asked={setup}>
+      {({ setup: mine }) => (mine ? <Asked asked={asked}>{({ job }) => <JobSheet job={job} mine={mine} />}</Asked> : <p>A job needs a home to be measured from. Begin on the Desk.</p>)}
+    </Asked>
+  );
+}
+
+function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
+  const draft = useQuery(ask.quotes.draft.queryOptions({ input: { jobId: job.id } }));
+  const made = useQuery(ask.quotes.versions.queryOptions({ input: { jobId: job.id } }));
+  const { answer } = useScene();
+  const [wanted, setWanted] = useState<boolean | null>(null);
+  const pencil = wanted ?? answer !== 'not possible';
+  const versions = made.data?.versions ?? [];
+  useScenePart('job', job);
+  useScenePart('draft', draft.data?.draft);
+  useScenePart('version', versions[0]);
+  useScenePart('pencil', pencil);
+
+  const save = changeJob(job);
+  const locked = CLOSED.includes(job.state) || job.state === 'inked';
+  const next = nextOf(job, versions[0]);
+  return (
+    <div>
+      <Title job={job} save={save} />
+      <div className={style.columns}>
+        <div className={style.column}>
+          <Message job={job} />
+          <Questions job={job} save={save} homeZone={mine.home.zone} />
+          <Facts job={job} save={save} locked={locked} home={mine.home} />
+        </div>
+        <Verdict job={job} home={mine.home} unit={mine.distance} save={save} locked={locked} />
+        <div>
+          <Made job={job} versions={versions} zone={mine.home.zone} next={next} />
+          {job.state === 'inked' ? null : (
+            <Asked asked={draft}>
+              {({ draft: now }) => <Quote job={job} draft={now} made={versions.length} pencil={pencil} onPencil={setWanted} black={next === 'make'} />}
+            </Asked>
+          )}
+        </div>
+      </div>
+      <History job={job} zone={mine.home.zone} />
+    </div>
+  );
+}

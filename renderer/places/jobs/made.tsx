@@ -1,0 +1,98 @@
+import { useState } from 'react';
+import type { Job } from '../../../core/contract/jobs.ts';
+import type { QuoteVersion } from '../../../core/contract/quotes.ts';
+import { formatMoney } from '../../../core/money/format.ts';
+import { deadlineInWords, wallInWords } from '../../../core/words/dates.ts';
+import { epochOf, wallAt } from '../../../core/time/read.ts';
+import { copyReply } from '../../actions/copy-reply.ts';
+import { ink } from '../../actions/ink.ts';
+import { savePaper } from '../../actions/save-paper.ts';
+import { ActionButton } from '../../parts/action-button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Fold } from '../../parts/fold.tsx';
+import { useScenePart } from '../../scene.ts';
+import style from './quote.module.css';
+
+export type Next = 'make' | 'copy' | 'ink' | 'none';
+
+/** The newest made version: its paper, its reply, and the yes when it comes. */
+export function Made({ job, versions, zone, next }: { job: Job; versions: readonly QuoteVersion[]; zone: string; next: Next }) {
+  const [newest, ...older] = versions;
+  if (!newest) return null;
+  const moment = (at: string): string => wallInWords(wallAt(epochOf(at), zone));
+  return (
+    <section className={style.made} aria-labelledby="made">
+      <h2 id="made">
+        {`Version ${newest.number} is made`} <span className={style.second}>{moment(newest.madeAt)}</span>
+      </h2>
+      <p className={style.total}>
+        <span>{`Total ${newest.draft.currency}`}</span> <span>{formatMoney(newest.draft.totals.gross)}</span>
+      </p>
+      <div className={style.buttons}>
+        <ActionButton action={savePaper} />
+        <ActionButton action={copyReply} kind={next === 'copy' ? 'black' : 'plain'} />
+      </div>
+      <p className={style.second}>
+        {newest.sentAt ? `Sent ${moment(newest.sentAt)}. ` : 'Not sent yet. '}
+        {job.pencil?.state === 'live' ? `In pencil until ${deadlineInWords(job.pencil.expires)}.` : ''}
+        {job.pencil?.state === 'ran out' ? `The pencil ran out on ${deadlineInWords(job.pencil.expires)}; it holds nothing.` : ''}
+      </p>
+      <Fold title="The reply" open={newest.sentAt === null}>
+        <p className={style.second}>{`Subject: ${newest.reply.subject}`}</p>
+        <pre className={style.reply} tabIndex={0}>
+          {newest.reply.text}
+        </pre>
+      </Fold>
+      {job.ink ? (
+        <p>
+          <strong>{`Inked ${moment(job.ink.at)}.`}</strong> {`${job.ink.who} said yes by ${job.ink.how}.`}
+        </p>
+      ) : ['quoted', 'pencilled', 'ran out'].includes(job.state) ? (
+        <InkForm job={job} black={next === 'ink'} />
+      ) : null}
+      {older.length > 0 ? (
+        <Fold title={<span className={style.second}>Older versions</span>}>
+          <ul>
+            {older.map((version) => (
+              <li key={version.id}>{`Version ${version.number}, ${moment(version.madeAt)}, ${formatMoney(version.draft.totals.gross, { code: true })}`}</li>
+            ))}
+          </ul>
+        </Fold>
+      ) : null}
+    </section>
+  );
+}
+
+/** The written yes: who said it and how. */
+function InkForm({ job, black }: { job: Job; black: boolean }) {
+  const [who, setWho] = useState(job.contact.name);
+  const [how, setHow] = useState('mail');
+  const [yes, setYes] = useState({ who, how });
+  useScenePart('yes', yes);
+  return (
+    <div className={style.inside}>
+      <h2>They said yes</h2>
+      <div className={style.edit}>
+        <Field
+          label="Who"
+          value={who}
+          onChange={(next) => {
+            setWho(next);
+            setYes({ who: next, how });
+          }}
+        />
+        <Field
+          label="How"
+          value={how}
+          onChange={(next) => {
+            setHow(next);
+            setYes({ who, how: next });
+          }}
+        />
+      </div>
+      <div className={style.buttons}>
+        <ActionButton action={ink} kind={black ? 'black' : 'plain'} />
+      </div>
+    </div>
+  );
+}

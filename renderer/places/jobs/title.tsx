@@ -1,0 +1,54 @@
+import { useState } from 'react';
+import type { Job } from '../../../core/contract/jobs.ts';
+import { letGo } from '../../actions/let-go.ts';
+import { renew } from '../../actions/renew.ts';
+import { reopen } from '../../actions/reopen.ts';
+import { ActionButton } from '../../parts/action-button.tsx';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { StateMark } from '../../parts/state-mark.tsx';
+import { useScene } from '../../scene.ts';
+import style from './jobs.module.css';
+import type { ChangeJob } from './use-change-job.ts';
+
+/** The job's name, where it stands, and what can be done with its pencil. */
+export function Title({ job, save }: { job: Job; save: ChangeJob }) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const scene = useScene();
+  const close = (): void => setTyped(null);
+  return (
+    <div className={style.head}>
+      {typed === null ? (
+        <div className={style.titles}>
+          <h1 className={style.title}>{job.title}</h1>
+          <Button kind="quiet" onPress={() => setTyped(job.title)}>
+            Rename
+          </Button>
+          <StateMark state={job.state} />
+        </div>
+      ) : (
+        <form
+          className={style.rename}
+          onSubmit={(event) => {
+            event.preventDefault();
+            void save({ title: typed }).then((saved) => saved && close());
+          }}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') close();
+          }}
+        >
+          <Field label="Title of the job" bare value={typed} onChange={setTyped} autoFocus />
+          <Button type="submit">Keep</Button>
+          <Button kind="quiet" onPress={close}>
+            Leave as it was
+          </Button>
+        </form>
+      )}
+      <div className={style.deeds}>
+        {[renew, letGo, reopen].filter((action) => action.when(scene) && (action !== renew || job.state === 'ran out')).map((action) => (
+          <ActionButton key={action.name} action={action} />
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import type { Trouble } from '../../../core/contract/base.ts';
+import type { Place } from '../../../core/contract/parts.ts';
+import { parseLength } from '../../../core/money/parse.ts';
+import { deed, say } from '../../deeds.ts';
+import { client } from '../../door.ts';
+import { Button } from '../../parts/button.tsx';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { placeInWords } from '../../parts/place-field.tsx';
+import { Reader } from '../../parts/reader.ts';
+import { TroubleNote } from '../../parts/trouble-note.tsx';
+import { fieldTrouble } from '../../trouble.ts';
+import style from './verdict.module.css';
+
+/**
+ * Types how long a drive really takes; it is remembered for both directions and used instead of the estimate.
+ * @param label words of the lift that led here: the places named in it are offered first
+ */
+export function WayEditor({ label, home, place, places, onClose }: { label: string; home: Place; place: Place; places: readonly Place[]; onClose: () => void }) {
+  const all = [...new Map([home, place, ...places].map((each) => [each.key, each])).values()];
+  const named = all.filter((each) => label.includes(each.name)).sort((a, b) => label.indexOf(a.name) - label.indexOf(b.name));
+  const [fromKey, setFromKey] = useState((named[0] ?? home).key);
+  const [toKey, setToKey] = useState((named[1] ?? place).key);
+  const [typed, setTyped] = useState('');
+  const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const options = all.map((each) => ({ value: each.key, label: placeInWords(each) }));
+
+  const save = async (): Promise<void> => {
+    const reader = new Reader();
+    const length = reader.take('minutes', parseLength(typed));
+    if (length && !('minutes' in length)) reader.refuse('minutes', 'is in days; write it in hours, as 6h30');
+    const [from, to] = [all.find((each) => each.key === fromKey), all.find((each) => each.key === toKey)];
+    if (reader.trouble || !length || !('minutes' in length) || !from || !to) {
+      setTrouble(reader.trouble);
+      return;
+    }
+    const saved = await deed(() => client.trips.setWay({ fields: { from, to, mode: 'drive', minutes: length.minutes, distance: null, note: '' } }), setTrouble);
+    if (!saved) return;
+    say('The drive is remembered and used from now on, in both directions.');
+    onClose();
+  };
+
+  return (
+    <form
+      className={style.wayEditor}
+      aria-label="How long the drive takes"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') onClose();
+      }}
+    >
+      <div className={style.wayFields}>
+        <Choice label="Drive from" value={fromKey} options={options} onChange={setFromKey} />
+        <Choice label="To" value={toKey} options={options} onChange={setToKey} />
+        <Field label="Takes" placeholder="6h30" value={typed} onChange={setTyped} error={fieldTrouble(trouble, 'minutes')} autoFocus />
+      </div>
+      {trouble && !trouble.fields ? <TroubleNote trouble={trouble} /> : null}
+      <div className={style.lifts}>
+        <Button type="submit">Remember it</Button>
+        <Button kind="quiet" onPress={onClose}>
+          Leave the estimate
+        </Button>
+      </div>
+    </form>
+  );
+}
