@@ -1,8 +1,10 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Question, Span } from '../../core/contract/inquiries.ts';
+import type { Knows } from '../../core/contract/knows.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import { createdAt, id, updatedAt, version } from './columns.ts';
+import { clients } from './people.ts';
 
 /** The longest stay that may be stored. The overlap query reads only rows that start this long before the probe, so the bound is a check. */
 export const LONGEST_STAY_MS = 100 * 86_400_000;
@@ -29,19 +31,26 @@ export const jobs = sqliteTable(
     replyByWall: text('reply_by_wall'),
     replyByZone: text('reply_by_zone'),
     replyByAt: integer('reply_by_at'),
-    budget: text('budget', { mode: 'json' }).$type<{ amount: number; currency?: string | undefined; per?: 'day' | 'job' | 'hour' | undefined }>(),
+    budget: text('budget', { mode: 'json' }).$type<{
+      amount: number;
+      currency?: string | undefined;
+      per?: 'day' | 'job' | 'hour' | undefined;
+    }>(),
     deliverables: text('deliverables', { mode: 'json' }).$type<string[]>().notNull(),
     notes: text('notes').notNull().default(''),
     inkedWho: text('inked_who'),
     inkedHow: text('inked_how'),
     inkedAt: integer('inked_at'),
     inkedQuote: integer('inked_quote'),
+    clientId: text('client_id').references(() => clients.id),
+    knows: text('knows', { mode: 'json' }).$type<Knows>(),
     version: version(),
     createdAt: createdAt(),
     updatedAt: updatedAt(),
   },
   (t) => [
     index('jobs_by_stage').on(t.stage, t.replyByAt),
+    index('jobs_by_client').on(t.clientId),
     check('jobs_stage', sql`${t.stage} in ('inquiry', 'quoted', 'pencilled', 'inked', 'let go', 'declined', 'cancelled')`),
     check(
       'jobs_reply_by_whole',
