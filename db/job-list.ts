@@ -16,6 +16,7 @@ export type ListedJob = {
   version: number;
   title: string;
   organisation: string;
+  clientId: string | null;
   stage: Stage;
   role: string;
   place: Place | null;
@@ -55,6 +56,7 @@ const reading = perStore((db) => {
         version: jobs.version,
         title: jobs.title,
         organisation: jobs.organisation,
+        clientId: jobs.clientId,
         stage: jobs.stage,
         role: jobs.role,
         place: jobs.place,

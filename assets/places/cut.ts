@@ -133,4 +133,4 @@ const airportLines = airports
   });
 
 writeFileSync(join(import.meta.dirname, 'places.tsv'), `${[...cityLines, ...airportLines].join('\n')}\n`);
-console.log(`${cityLines.length} cities, ${airportLines.length} airports`);
+process.stdout.write(`${cityLines.length} cities, ${airportLines.length} airports\n`);

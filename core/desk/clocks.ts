@@ -2,7 +2,7 @@
  * What bites next: every running clock of the jobs on the books, each with the action that stops it.
  */
 import type { Clock } from '../contract/desk.ts';
-import type { FitAnswer } from '../contract/fit.ts';
+import type { FitResult } from '../contract/fit.ts';
 import type { Question } from '../contract/inquiries.ts';
 import type { Money, Place } from '../contract/parts.ts';
 import type { BookDay } from '../fit/book.ts';
@@ -13,7 +13,6 @@ import { countInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
 import { bareClockAt, clockAt } from '../words/moments.ts';
 import { dayWords, whenWords } from './when.ts';
-import type { z } from 'zod';
 
 const DAY = 86_400_000;
 /** Common practice: an inquiry that names no reply-by is answered within a day. */
@@ -35,7 +34,7 @@ export type DeskJob = {
   heldUntil: number | null;
   total: Money | null;
   /** What the check says, where it was asked. */
-  answer: z.infer<typeof FitAnswer> | null;
+  answer: FitResult['answer'] | null;
 };
 
 /** Clocks in order of their instants, so that the longest late stands first. `homeZone` is the zone in which times at home are said. */
@@ -90,7 +89,7 @@ function replyClock(job: DeskJob, now: number, homeZone: string): Running {
   return { kind: named ? 'reply-by' : 'question', at, job, sentence, second, action: 'answer' };
 }
 
-const answerWords: Record<z.infer<typeof FitAnswer>, string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
+const answerWords: Record<FitResult['answer'], string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
 
 /** The next call in ink, said in the clock of the place, with the one at home beside it where they differ. */
 function callClock(job: DeskJob, now: number, homeZone: string): Running | undefined {

@@ -1,12 +1,12 @@
 /**
  * What bites next, the next fourteen days, and this month's figures.
  */
-import { clocksOf, type DeskJob } from '../../core/desk/clocks.ts';
-import { monthOf } from '../../core/desk/month.ts';
+import type { FitResult } from '../../core/contract/fit.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Stringline } from '../../core/contract/road.ts';
+import { clocksOf, type DeskJob } from '../../core/desk/clocks.ts';
+import { monthOf } from '../../core/desk/month.ts';
 import { checkFit } from '../../core/fit/check.ts';
-import type { FitAnswer } from '../../core/contract/fit.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
@@ -18,7 +18,8 @@ import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
-import type { z } from 'zod';
+
+type Answer = FitResult['answer'];
 
 const AHEAD_DAYS = 14;
 /** So many open inquiries are checked against the books; more are listed without their answer. */
@@ -30,33 +31,18 @@ const see = os.desk.see.handler(({ context }) =>
     const setup = setupRow(db)?.fields;
     const zone = homeZone(db, context);
     const jobs = jobsOnDesk(db, now, zone);
-    const answers = new Map(
-      setup
-        ? waiting(jobs)
-            .slice(0, CHECKED)
-            .map((job) => [job.id, answerFor(db, job, now)])
-        : [],
-    );
-    const desk = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null));
-    const clocks = clocksOf(desk, now, zone);
+    const answers = setup ? answersTo(db, jobs, now) : new Map<string, Answer | null>();
+    const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null));
+    const clocks = clocksOf(asDeskJobs, now, zone);
+    const urgent = jobs.find((job) => job.id === clocks.find(({ kind }) => kind === 'reply-by' || kind === 'question')?.jobId);
     return {
       now: momentAt(now, zone),
       clocks,
-      stringline: setup
-        ? nextDays(
-            db,
-            jobs.find((job) => job.id === clocks.find(isReply)?.jobId),
-            now,
-            zone,
-          )
-        : null,
-      month: setup ? monthOf(desk, now, { zone, currency: setup.currency }) : null,
+      stringline: setup ? nextDays(db, urgent, now, zone) : null,
+      month: setup ? monthOf(asDeskJobs, now, { zone, currency: setup.currency }) : null,
     };
   }),
 );
-
-const isReply = ({ kind }: { kind: string }) => kind === 'reply-by' || kind === 'question';
-const waiting = (jobs: readonly Job[]) => jobs.filter((job) => job.state === 'inquiry');
 
 function jobsOnDesk(db: ReadableDb, now: number, zone: string): Job[] {
   const today = wallAt(now, zone).slice(0, 10);
@@ -66,7 +52,7 @@ function jobsOnDesk(db: ReadableDb, now: number, zone: string): Job[] {
   return ids.flatMap((id) => jobById(db, id, now) ?? []);
 }
 
-function deskJob(db: ReadableDb, job: Job, answer: z.infer<typeof FitAnswer> | null): DeskJob {
+function deskJob(db: ReadableDb, job: Job, answer: Answer | null): DeskJob {
   return {
     id: job.id,
     version: job.version,
@@ -83,8 +69,13 @@ function deskJob(db: ReadableDb, job: Job, answer: z.infer<typeof FitAnswer> | n
   };
 }
 
-/** What the check says to an inquiry, where its place and days are known. */
-function answerFor(db: ReadableDb, job: Job, now: number): z.infer<typeof FitAnswer> | null {
+/** What the check says to open inquiries, where place and days are known. */
+function answersTo(db: ReadableDb, jobs: readonly Job[], now: number): Map<string, Answer | null> {
+  const waiting = jobs.filter((job) => job.state === 'inquiry').slice(0, CHECKED);
+  return new Map(waiting.map((job) => [job.id, answerTo(db, job, now)]));
+}
+
+function answerTo(db: ReadableDb, job: Job, now: number): Answer | null {
   const candidate = jobForBook(db, job);
   if (!candidate) return null;
   const book = bookNear(db, { ...spanOf(candidate.days), now, leaveOutJob: job.id });

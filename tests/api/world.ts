@@ -55,9 +55,7 @@ export async function world(instant: string, fields: SetupFields | null = SETUP)
 }
 
 /** What a call was refused with: its code and its trouble. */
-export async function refusal(
-  call: Promise<unknown>,
-): Promise<{
+export async function refusal(call: Promise<unknown>): Promise<{
   code: string;
   what: string;
   todo: string;

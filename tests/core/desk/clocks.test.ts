@@ -41,6 +41,9 @@ const job = (facts: Partial<DeskJob>): DeskJob => ({
 });
 const clocks = (...jobs: DeskJob[]) => clocksOf(jobs, NOW, HOME);
 
+const usd = (minor: number) => ({ minor, currency: 'USD' });
+const held = (heldUntil: string) => clocks(job({ stage: 'pencilled', heldUntil: at(heldUntil), total: usd(984_000) }))[0];
+
 describe('clocks', () => {
   test('an inquiry runs to its reply-by and says what the check says', () => {
     const question = { field: 'firstCall' as const, ask: 'When is the call?', choices: [] };
@@ -69,8 +72,6 @@ describe('clocks', () => {
   });
 
   test('a pencil runs out, and then has run out for fourteen days', () => {
-    const held = (heldUntil: string) =>
-      clocks(job({ stage: 'pencilled', heldUntil: at(heldUntil), total: { minor: 984_000, currency: 'USD' } }))[0];
     expect(held('2026-12-05T18:00:00Z')).toMatchObject({
       kind: 'pencil',
       late: false,
@@ -127,7 +128,6 @@ test.each([
 ])('%s is said as %s', (instant, words) => expect(whenWords(at(instant), HOME, NOW)).toBe(words));
 
 test('the month counts ink and live pencil with first call in it, in the home currency only', () => {
-  const usd = (minor: number) => ({ minor, currency: 'USD' });
   const month = monthOf(
     [
       job({ stage: 'inked', total: usd(1_000_00) }),

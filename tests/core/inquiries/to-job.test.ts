@@ -94,8 +94,9 @@ test('reply-by is a moment at home', () => {
   });
 });
 
+const titled = (fields: InquiryFields, message: string, title = '') => jobOf(reading(fields), message, title, USUAL).facts.title;
+
 describe('a title', () => {
-  const titled = (fields: InquiryFields, message: string, title = '') => jobOf(reading(fields), message, title, USUAL).facts.title;
   test.each([
     ['as typed', { organisation: 'Gear League' }, 'x', 'Final', 'Final'],
     ['who and where', { organisation: 'Gear League', place: 'Fargo' }, 'x', '', 'Gear League, Fargo'],

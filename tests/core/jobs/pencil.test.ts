@@ -4,8 +4,8 @@ import { stateOf } from '../../../core/jobs/state.ts';
 
 const at = (instant: string) => Temporal.Instant.from(instant).epochMilliseconds;
 const NOW = at('2026-12-01T15:00:30Z');
+const instant = (text: string | undefined) => (text === undefined ? null : at(text));
 const ask = (given: { validUntil?: string; doorOut?: string; replyBy?: string }) => {
-  const instant = (text: string | undefined) => (text === undefined ? null : at(text));
   const expiry = defaultExpiry({
     now: NOW,
     validUntil: instant(given.validUntil),
