@@ -3,7 +3,11 @@ import { reads, writes } from './base.ts';
 import { Currency, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
 
 /** One named tax that the sender charges. Compound taxes and several taxes a line come with rate cards. */
-export const TaxRule = z.strictObject({ name: Name, percent: Percent, included: z.boolean().describe('prices are entered with it included') });
+export const TaxRule = z.strictObject({
+  name: Name,
+  percent: Percent,
+  included: z.boolean().describe('prices are entered with it included'),
+});
 
 /** My own year, from which the floor is worked out. Amounts in whole minor units of the home currency. */
 export const OwnYear = z.strictObject({
@@ -12,6 +16,13 @@ export const OwnYear = z.strictObject({
   setAsidePercent: Percent,
   days: z.int().min(1).max(366).describe('days that can be sold'),
 });
+
+/** A picture at the top of my papers. */
+export const Logo = z.strictObject({
+  type: z.enum(['image/png', 'image/jpeg']),
+  base64: z.base64('is not base64').max(300_000, 'is larger than 220 kB; make the picture smaller').describe('the bytes of the file'),
+});
+export type Logo = z.infer<typeof Logo>;
 
 export const SetupFields = z.strictObject({
   name: Name.describe('the name that papers are sent under'),
@@ -27,13 +38,23 @@ export const SetupFields = z.strictObject({
   tax: TaxRule.nullable(),
   restHours: Positive.describe('unbroken rest asked for between two jobs, hours'),
   year: OwnYear.nullable(),
+  logo: Logo.optional().describe('none if absent'),
+  accent: z
+    .string()
+    .regex(/^#[0-9a-f]{6}$/i, 'is not a colour; write it as #2f5877')
+    .optional()
+    .describe('one colour for the rules of my papers; ink if absent'),
 });
 export type SetupFields = z.infer<typeof SetupFields>;
 export const Setup = SetupFields.extend({ version: Version });
 export type Setup = z.infer<typeof Setup>;
 
 export const setup = {
-  get: reads('My details, or nothing when the program has not been set up.', Nothing, z.strictObject({ setup: Setup.nullable(), suggestedZone: z.string() })),
+  get: reads(
+    'My details, or nothing when the program has not been set up.',
+    Nothing,
+    z.strictObject({ setup: Setup.nullable(), suggestedZone: z.string() }),
+  ),
   save: writes(
     'Save my details. The first save needs no version; later ones name the version that was read.',
     z.strictObject({ version: Version.optional(), fields: SetupFields }),

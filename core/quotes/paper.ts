@@ -4,7 +4,7 @@
 import type { Job } from '../contract/jobs.ts';
 import type { QuoteDraft, QuoteLine, Section } from '../contract/quotes.ts';
 import { sections } from '../contract/quotes.ts';
-import type { SetupFields } from '../contract/setup.ts';
+import type { Logo, SetupFields } from '../contract/setup.ts';
 import { formatMoney, formatNumber, formatPrice } from '../money/format.ts';
 import { subtract, sum } from '../money/money.ts';
 import { countInWords } from '../words/amounts.ts';
@@ -34,7 +34,9 @@ export type PaperSum = { label: string; amount: string; note: string; weight: 'p
 export type QuotePaper = {
   size: SetupFields['paper'];
   title: string;
-  sender: { name: string; lines: string[] };
+  sender: { name: string; lines: string[]; logo: Logo | null };
+  /** `#rrggbb` of the strong rules, null for ink. */
+  accent: string | null;
   head: string;
   about: string[];
   /** Whom and what at the left, when and where at the right. */
@@ -69,7 +71,8 @@ export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePa
   return {
     size: setup.paper,
     title: `Quote, version ${number}: ${title}`,
-    sender: { name, lines: senderLines(setup) },
+    sender: { name, lines: senderLines(setup), logo: setup.logo ?? null },
+    accent: setup.accent ?? null,
     head: 'Quote',
     about: [`Version ${number}, ${paperDate(date)}`, `valid until ${validity(draft)}`],
     facts: factsOf(job, setup),

@@ -10,6 +10,9 @@ import { PDFArray, PDFHexString, PDFNumber, type PDFDocument, type PDFFont } fro
 export type Weight = 'plain' | 'strong';
 
 const FILES: Record<Weight, string> = { plain: 'plex-sans-400.ttf', strong: 'plex-sans-600.ttf' };
+/** Names in the file; a subset bears a tag of six capitals (ISO 32000-1:2008, 9.6.4). */
+const NAMES: Record<Weight, string> = { plain: 'IBMPlexSans', strong: 'IBMPlexSans-SemiBold' };
+const TAGS: Record<Weight, string> = { plain: 'PLAINS', strong: 'STRONG' };
 const read = new Map<Weight, { bytes: Uint8Array; typeface: fontkit.Typeface }>();
 
 function typefaceOf(weight: Weight): { bytes: Uint8Array; typeface: fontkit.Typeface } {
@@ -51,7 +54,7 @@ export async function embedFaces(document: PDFDocument, subset: boolean): Promis
 async function embedFace(document: PDFDocument, weight: Weight, subset: boolean): Promise<Face> {
   const { bytes, typeface } = typefaceOf(weight);
   document.registerFontkit({ create: () => typeface });
-  const font = await document.embedFont(bytes, { subset });
+  const font = await document.embedFont(bytes, { subset, customName: subset ? `${TAGS[weight]}+${NAMES[weight]}` : NAMES[weight] });
   const scale = 1000 / typeface.unitsPerEm;
   const widths = new Map<string, number>();
   // A letter that is not there whole is built from its base and marks.

@@ -21,6 +21,12 @@ import type { Faces, Weight } from './faces.ts';
 /** Colours of papers: ink on white, a second ink for small words, a line for rules. */
 export const colours = { ink: rgb(0.114, 0.102, 0.082), second: rgb(0.353, 0.325, 0.278), line: rgb(0.78, 0.75, 0.69) };
 
+/** A colour written as `#rrggbb`. */
+export function colourOf(hex: string): RGB {
+  const part = (from: number) => Number.parseInt(hex.slice(from, from + 2), 16) / 255;
+  return rgb(part(1), part(3), part(5));
+}
+
 /** How a text is set: its size in points, weight and colour. */
 export type Style = { size: number; weight: Weight; colour: RGB };
 

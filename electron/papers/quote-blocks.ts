@@ -1,6 +1,7 @@
 /**
  * A quote's content as blocks on a page.
  */
+import type { RGB } from 'pdf-lib';
 import type { PaperRow, PaperSum, QuotePaper } from '../../core/quotes/paper.ts';
 import type { Term } from '../../core/quotes/terms.ts';
 import type { Faces } from './faces.ts';
@@ -31,12 +32,15 @@ export type Area = { left: number; width: number };
 
 /** Width of the column of labels at the left. */
 const LABEL = 92;
-/** Space between two columns. */
+/** Space between two columns, and between a quantity and its unit. */
 const APART = 14;
+const BESIDE_UNIT = 4;
+/** The least room for the name of a line. */
+const LEAST_NAME = 130;
 
-/** Every block of the paper below the letterhead, in order. */
-export function quoteBlocks(content: QuotePaper, faces: Faces, area: Area, setting: Setting): Block[] {
-  const kit = tools(faces, area, setting);
+/** Every block of the paper below the letterhead, in order; `rule` is the colour of strong rules. */
+export function quoteBlocks(content: QuotePaper, faces: Faces, area: Area, setting: Setting, rule: RGB): Block[] {
+  const kit = tools(faces, area, setting, rule);
   return [
     kit.facts(content.facts),
     ...kit.listed(content.deliverables.length > 0 ? [{ label: 'To deliver', text: content.deliverables.join('\n') }] : [], 'plain'),
@@ -49,7 +53,7 @@ export function quoteBlocks(content: QuotePaper, faces: Faces, area: Area, setti
   ];
 }
 
-function tools(faces: Faces, { left, width }: Area, setting: Setting) {
+function tools(faces: Faces, { left, width }: Area, setting: Setting, rule: RGB) {
   const plain: Style = { size: setting.body, weight: 'plain', colour: colours.ink };
   const strong: Style = { ...plain, weight: 'strong' };
   const quiet: Style = { size: setting.small, weight: 'plain', colour: colours.second };
@@ -110,36 +114,33 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
     const rows = content.sections.flatMap((section) => section.rows);
     const widest = (pick: (row: PaperRow) => string, head = '') =>
       Math.max(faces.plain.width(head, setting.small), ...rows.map((row) => faces.plain.width(pick(row), setting.body)));
-    const priceRight =
-      right -
-      Math.max(
-        60,
-        widest((row) => row.amount, content.columns.amount),
-      ) -
-      APART;
-    const unitRight =
-      priceRight -
-      Math.max(
-        44,
-        widest((row) => row.price, content.columns.price),
-      ) -
-      APART;
-    const unitLeft =
-      unitRight -
+    const amount = Math.max(
+      60,
+      widest((row) => row.amount, content.columns.amount),
+    );
+    const price = Math.max(
+      44,
+      widest((row) => row.price, content.columns.price),
+    );
+    const quantity = Math.max(
+      20,
+      widest((row) => row.quantity),
+    );
+    const whatLeft = left + LABEL;
+    // Long units are broken rather than the names of lines.
+    const shared = width - LABEL - amount - price - quantity - 3 * APART - BESIDE_UNIT;
+    const unit = Math.min(
       Math.max(
         20,
         widest((row) => row.unit),
-      );
-    const quantityRight = unitLeft - 4;
-    const whatLeft = left + LABEL;
-    const room =
-      quantityRight -
-      Math.max(
-        20,
-        widest((row) => row.quantity),
-      ) -
-      APART -
-      whatLeft;
+      ),
+      Math.max(30, shared - LEAST_NAME),
+    );
+    const room = shared - unit;
+    const priceRight = right - amount - APART;
+    const unitRight = priceRight - price - APART;
+    const unitLeft = unitRight - unit;
+    const quantityRight = unitLeft - BESIDE_UNIT;
 
     const headRoom = LABEL - APART;
     const headLines = (head: string) => lines(head, headRoom, strong);
@@ -152,7 +153,7 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
         pen.text(content.columns.quantity, unitRight, base, quiet, 'right');
         pen.text(content.columns.price, priceRight, base, quiet, 'right');
         pen.text(content.columns.amount, right, base, quiet, 'right');
-        pen.rule(left, y + setting.smallLine + 4, width, 0.8, colours.ink);
+        pen.rule(left, y + setting.smallLine + 4, width, 0.8, rule);
       },
     };
     const sectionHead = (head: readonly string[]): Block => ({
@@ -162,9 +163,12 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
     });
     const rowBlock = (row: PaperRow, head: string, first: boolean, last: boolean): Block => {
       const what = lines(row.what, room, plain);
+      const units = lines(row.unit, unit, plain);
       const note = row.note === '' ? [] : lines(row.note, unitRight - whatLeft, quiet);
       const named = first && last ? headLines(head).length : 1;
-      const height = Math.max(what.length * setting.line + note.length * setting.smallLine, named * setting.line) + setting.row;
+      const height =
+        Math.max(what.length * setting.line + note.length * setting.smallLine, units.length * setting.line, named * setting.line) +
+        setting.row;
       return {
         height,
         repeated: [heads, sectionHead([clipped(head, headRoom, measured(strong))])],
@@ -172,7 +176,7 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
           const base = y + setting.row / 2 + setting.line - 3;
           what.forEach((line, index) => pen.text(line, whatLeft, base + index * setting.line, plain));
           pen.text(row.quantity, quantityRight, base, plain, 'right');
-          pen.text(row.unit, unitLeft, base, plain);
+          units.forEach((line, index) => pen.text(line, unitLeft, base + index * setting.line, plain));
           pen.text(row.price, priceRight, base, plain, 'right');
           pen.text(row.amount, right, base, plain, 'right');
           note.forEach((line, index) =>
@@ -204,7 +208,7 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting) {
         height: line + (total ? 3 : 0) + (label.length - 1) * setting.line + note.length * setting.smallLine,
         withNext: true,
         draw(pen, y) {
-          if (total) pen.rule(from, y + 2, right - from, 0.8, colours.ink);
+          if (total) pen.rule(from, y + 2, right - from, 0.8, rule);
           const base = y + line - (total ? 2.5 : 3);
           label.forEach((text, index) => pen.text(text, from, base + index * setting.line, style));
           pen.text(sum.amount, right, base, style, 'right');

@@ -7,8 +7,9 @@ import { typedTexts } from '../../core/quotes/typed.ts';
 import { uncovered } from '../../core/words/letters.ts';
 import { covers, embedFaces, type Faces } from './faces.ts';
 import { flow, type Placed } from './flow.ts';
-import { letterhead } from './letterhead.ts';
-import { colours, penFor, type Style } from './pen.ts';
+import { letterhead, type Dress } from './letterhead.ts';
+import { embedLogo } from './logo.ts';
+import { colourOf, colours, penFor, type Style } from './pen.ts';
 import { quoteBlocks, settingAt, type Area } from './quote-blocks.ts';
 import { lettersMissing } from './trouble.ts';
 import { clipped } from './wrap.ts';
@@ -40,14 +41,18 @@ export async function quotePaper(input: QuotePaperInput, options: { subset: bool
   document.setModificationDate(made);
 
   const faces = await embedFaces(document, options.subset);
-  draw(document, content, faces);
+  const dress: Dress = {
+    logo: content.sender.logo && (await embedLogo(document, content.sender.logo)),
+    strong: content.accent === null ? colours.ink : colourOf(content.accent),
+  };
+  draw(document, content, faces, dress);
   return document.save();
 }
 
-function draw(document: PDFDocument, content: QuotePaper, faces: Faces): void {
+function draw(document: PDFDocument, content: QuotePaper, faces: Faces, dress: Dress): void {
   const [width, height] = SIZES[content.size];
   const area: Area = { left: MARGIN, width: width - 2 * MARGIN };
-  const pages = bestPages(content, faces, area, height);
+  const pages = bestPages(content, faces, dress, area, height);
   pages.forEach((placed, index) => {
     const pen = penFor(document.addPage([width, height]), faces);
     const page = content.page(index + 1, pages.length);
@@ -65,10 +70,10 @@ function draw(document: PDFDocument, content: QuotePaper, faces: Faces): void {
 }
 
 /** The fewest pages, and among the settings that take no more the easiest on the eye. */
-function bestPages(content: QuotePaper, faces: Faces, area: Area, height: number): Placed[][] {
-  const head = letterhead(content, faces, area);
+function bestPages(content: QuotePaper, faces: Faces, dress: Dress, area: Area, height: number): Placed[][] {
+  const head = letterhead(content, faces, area, dress);
   const laid = [0, 0.25, 0.5, 0.75, 1].map((tightness) =>
-    flow([head, ...quoteBlocks(content, faces, area, settingAt(tightness))], MARGIN, height - MARGIN),
+    flow([head, ...quoteBlocks(content, faces, area, settingAt(tightness), dress.strong)], MARGIN, height - MARGIN),
   );
   return laid.reduce((best, pages) => (pages.length < best.length ? pages : best));
 }

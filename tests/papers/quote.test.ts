@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { z } from 'zod';
 import type { TaxGroup } from '../../core/contract/quotes.ts';
 import type { QuotePaperInput } from '../../core/quotes/paper.ts';
 import { quotePaper } from '../../electron/papers/quote.ts';
 import { PaperError } from '../../electron/papers/trouble.ts';
-import { differingPixels, inkPixels, pagesOfText, pixels, wordBoxes } from './read-back.ts';
+import { differingPixels, inkPixels, pagesOfText, pixels, propertiesOf, wordBoxes } from './read-back.ts';
 import { curlingQuote, draftOf, line, longQuote } from './sample.ts';
 
+/** A PNG of one red pixel. */
+const DOT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGP4z8AAAAMBAQDJ/pLvAAAAAElFTkSuQmCC';
 const MARGIN = (22 * 72) / 25.4;
 /** The foot and later heads stand in the margin, this far from the edge. */
 const EDGE = (11 * 72) / 25.4;
@@ -44,6 +47,16 @@ const names: Record<string, QuotePaperInput> = {
   }),
   'deliverables of a page': changed(({ job }) => {
     job.deliverables = Array.from({ length: 50 }, (_, index) => `${index + 1}: ${'a long thing to hand over '.repeat(11)}`);
+  }),
+  'units of 120 letters': changed((input) => {
+    input.draft = draftOf([
+      line('extras', 'N'.repeat(120), '1234567.8901', 'u'.repeat(120), '0.0001'),
+      line('extras', 'Tape', '1', 'roll', '9.00'),
+    ]);
+  }),
+  'a logo and an accent': changed(({ setup }) => {
+    setup.logo = { type: 'image/png', base64: DOT };
+    setup.accent = '#2f5877';
   }),
   'the largest amounts': changed((input) => {
     input.draft = draftOf([
@@ -88,7 +101,11 @@ describe.each(Object.entries(names))('%s', (_, input) => {
   test('the same bytes for the same version, nothing of the program in them', async () => {
     const bytes = await quotePaper(input);
     expect(Buffer.compare(bytes, await quotePaper(structuredClone(input)))).toBe(0);
-    expect(Buffer.from(bytes).toString('latin1')).not.toMatch(/kitbound|pdf-lib|cantoo|Producer|Creator\b|fontkit/i);
+    const properties = await propertiesOf(bytes);
+    expect(properties).toMatchObject({ CreationDate: 'D:20261204031200Z', ModDate: 'D:20261204031200Z' });
+    expect(Object.keys(properties)).not.toContain('Producer');
+    expect(Object.keys(properties)).not.toContain('Creator');
+    expect(Buffer.from(bytes).toString('latin1')).not.toMatch(/kitbound|pdf-lib|cantoo|fontkit/i);
   });
 });
 
@@ -153,7 +170,7 @@ describe('what stands on it', () => {
     expect(text).not.toContain('Rest is short');
   });
 
-  const group = (name: string, percent: string, net: number, tax: number, note = ''): TaxGroup => ({
+  const group = (name: string, percent: string, net: number, tax: number, note = ''): z.infer<typeof TaxGroup> => ({
     name,
     percent,
     net: { minor: net, currency: 'EUR' },
@@ -239,4 +256,19 @@ describe('letters that the typefaces do not have', () => {
     const input = changed(({ setup }) => void (setup.address = 'Somewhere long and far away, '.repeat(60)));
     await expect(quotePaper(input)).rejects.toThrow(/Your address takes \d+ lines on paper; a letterhead has 10\./);
   });
+
+  test.each([
+    ['no picture', 'image/png', 'bm90aGluZw==', 'Your logo cannot be read as a picture.'],
+    ['a picture of another type', 'image/jpeg', DOT, 'Your logo cannot be read as a picture.'],
+    ['a picture of 100,000 pixels', 'image/png', hugePng(), 'Your logo is more than 3000 pixels long.'],
+  ] as const)('%s as a logo is refused', async (_, type, base64, sentence) => {
+    await expect(quotePaper(changed(({ setup }) => void (setup.logo = { type, base64 })))).rejects.toThrow(sentence);
+  });
 });
+
+/** The one pixel, claiming to be 100,000 wide. */
+function hugePng(): string {
+  const bytes = Buffer.from(DOT, 'base64');
+  bytes.writeUInt32BE(100_000, 16);
+  return bytes.toString('base64');
+}
