@@ -7,11 +7,13 @@ import type { Job } from '../core/contract/jobs.ts';
 import type { Moment, Role } from '../core/contract/parts.ts';
 import type { BookDay } from '../core/fit/book.ts';
 import type { Facts } from '../core/jobs/facts.ts';
+import { blankKnows } from '../core/jobs/knows.ts';
 import { ranOut, type Stage, stateOf } from '../core/jobs/state.ts';
 import { epochOf, instantText, wallAt } from '../core/time/read.ts';
 import { newId } from './ids.ts';
 import { daysOf, replaceDays } from './job-days.ts';
 import { newestPencil, type PencilRow } from './pencils.ts';
+import { clientById } from './people.ts';
 import { perStore } from './prepared.ts';
 import { jobs } from './schema/jobs.ts';
 import { papers, quoteVersions } from './schema/quotes.ts';
@@ -64,6 +66,7 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
   const pencil = newestPencil(db, id);
   const quote = newestQuote(db, id);
   const made = reading(db).papers.all({ id });
+  const client = row.clientId === null ? undefined : clientById(db, row.clientId);
   return {
     id,
     version: row.version,
@@ -93,6 +96,8 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
       madeAt: instantText(paper.madeAt),
     })),
     total: quote ? { minor: quote.minor, currency: quote.currency } : null,
+    client: client ? { id: client.id, name: client.name } : null,
+    knows: row.knows ?? blankKnows(),
     updatedAt: instantText(row.updatedAt),
   };
 }

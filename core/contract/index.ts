@@ -7,6 +7,7 @@ import { fit } from './fit.ts';
 import { inquiries } from './inquiries.ts';
 import { jobs } from './jobs.ts';
 import { papers } from './papers.ts';
+import { people } from './people.ts';
 import { places } from './places.ts';
 import { quotes } from './quotes.ts';
 import { rates } from './rates.ts';
@@ -15,5 +16,5 @@ import { setup } from './setup.ts';
 import { store } from './store.ts';
 import { trips } from './trips.ts';
 
-export const contract = { desk, find, fit, inquiries, jobs, papers, places, quotes, rates, road, setup, store, trips };
+export const contract = { desk, find, fit, inquiries, jobs, papers, people, places, quotes, rates, road, setup, store, trips };
 export type Contract = typeof contract;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
 import { Budget, Question, Span } from './inquiries.ts';
+import { Knows } from './knows.ts';
 import { DateText, DayKind, DeedKey, Id, InstantText, Line, Moment, Money, Name, Note, Place, Role, Version, WallTime } from './parts.ts';
 
 /** Where a job stands. "ran out" is derived: a pencil whose expiry has passed and that holds nothing any more. */
@@ -11,11 +12,23 @@ export type JobState = z.infer<typeof JobState>;
 export const JobDay = z.strictObject({ date: DateText.describe('the date of the call'), kind: DayKind, call: WallTime, wrap: WallTime });
 export type JobDay = z.infer<typeof JobDay>;
 
-export const Pencil = z.strictObject({ id: Id, pencilledAt: InstantText, expires: Moment, state: z.enum(['live', 'ran out', 'let go', 'inked']) });
+export const Pencil = z.strictObject({
+  id: Id,
+  pencilledAt: InstantText,
+  expires: Moment,
+  state: z.enum(['live', 'ran out', 'let go', 'inked']),
+});
 export type Pencil = z.infer<typeof Pencil>;
 export const Ink = z.strictObject({ who: Name, at: InstantText, how: Name, quoteVersion: z.int().nullable() });
 
-export const Paper = z.strictObject({ id: Id, kind: z.enum(['quote']), name: z.string().describe('bare file name'), hash: z.string().describe('SHA-256, hex'), bytes: z.int(), madeAt: InstantText });
+export const Paper = z.strictObject({
+  id: Id,
+  kind: z.enum(['quote']),
+  name: z.string().describe('bare file name'),
+  hash: z.string().describe('SHA-256, hex'),
+  bytes: z.int(),
+  madeAt: InstantText,
+});
 export type Paper = z.infer<typeof Paper>;
 
 const Contact = z.strictObject({ name: Line, email: Line, phone: Line });
@@ -47,12 +60,21 @@ export const Job = JobFacts.extend({
   ink: Ink.nullable(),
   papers: z.array(Paper),
   total: Money.nullable().describe('gross of the newest made quote'),
+  client: z.strictObject({ id: Id, name: z.string() }).nullable(),
+  knows: Knows,
   updatedAt: InstantText,
 });
 export type Job = z.infer<typeof Job>;
 
 export const JobRow = z.strictObject({
-  id: Id, title: z.string(), organisation: z.string(), state: JobState, place: z.string().nullable(), firstCall: Moment.nullable(), lastWrap: Moment.nullable(), total: Money.nullable(),
+  id: Id,
+  title: z.string(),
+  organisation: z.string(),
+  state: JobState,
+  place: z.string().nullable(),
+  firstCall: Moment.nullable(),
+  lastWrap: Moment.nullable(),
+  total: Money.nullable(),
 });
 export type JobRow = z.infer<typeof JobRow>;
 
@@ -60,18 +82,56 @@ const JobAnswer = z.strictObject({ job: Job });
 const OneJob = { id: Id, version: Version, key: DeedKey };
 
 export const jobs = {
-  list: reads('Every job, next first call first; text narrows by title, organisation and place.', z.strictObject({ text: Line.optional(), states: z.array(JobState).optional() }), z.strictObject({ jobs: z.array(JobRow) })),
+  list: reads(
+    'Every job, next first call first; text narrows by title, organisation and place.',
+    z.strictObject({ text: Line.optional(), states: z.array(JobState).optional() }),
+    z.strictObject({ jobs: z.array(JobRow) }),
+  ),
   get: reads('One job, whole.', z.strictObject({ id: Id }), JobAnswer),
-  add: writes('Put a job on the books by hand, as an inquiry.', z.strictObject({ facts: JobFacts.partial().required({ title: true }), received: InstantText.optional(), key: DeedKey }), JobAnswer),
+  add: writes(
+    'Put a job on the books by hand, as an inquiry.',
+    z.strictObject({ facts: JobFacts.partial().required({ title: true }), received: InstantText.optional(), key: DeedKey }),
+    JobAnswer,
+  ),
   change: writes(
     'Change facts of a job. Questions whose field is changed are settled with it; `settled` names others that were answered.',
     z.strictObject({ ...OneJob, changes: JobFacts.partial(), settled: z.array(z.string()).optional() }),
     JobAnswer,
   ),
-  pencil: writes('Pencil the dates, or renew a pencil that ran out (it goes last). Without `expires` the default of the house holds.', z.strictObject({ ...OneJob, expires: InstantText.optional() }), JobAnswer),
+  pencil: writes(
+    'Pencil the dates, or renew a pencil that ran out (it goes last). Without `expires` the default of the house holds.',
+    z.strictObject({ ...OneJob, expires: InstantText.optional() }),
+    JobAnswer,
+  ),
   letGo: writes('Let a pencil go. The dates are free at once.', z.strictObject(OneJob), JobAnswer),
-  ink: writes('The written yes: who said it, when and how. Refused without a made quote version.', z.strictObject({ ...OneJob, who: Name, at: InstantText.optional(), how: Name }), JobAnswer),
-  decline: writes('Say no kindly: the inquiry is closed and a reply stands ready to copy.', z.strictObject(OneJob), z.strictObject({ job: Job, reply: z.strictObject({ subject: z.string(), text: z.string() }) })),
-  reopen: writes('Take back a decline or a letting go: the job is an inquiry again (or quoted, if a quote was made).', z.strictObject(OneJob), JobAnswer),
-  history: reads('What was done to a job, newest first.', z.strictObject({ id: Id }), z.strictObject({ entries: z.array(z.strictObject({ id: Id, at: InstantText, deed: z.string(), sentence: z.string() })) })),
+  ink: writes(
+    'The written yes: who said it, when and how. Refused without a made quote version.',
+    z.strictObject({ ...OneJob, who: Name, at: InstantText.optional(), how: Name }),
+    JobAnswer,
+  ),
+  decline: writes(
+    'Say no kindly: the inquiry is closed and a reply stands ready to copy.',
+    z.strictObject(OneJob),
+    z.strictObject({ job: Job, reply: z.strictObject({ subject: z.string(), text: z.string() }) }),
+  ),
+  setClient: writes(
+    'Name the client of a job, or none. What they always ask for is asked on the job too.',
+    z.strictObject({ ...OneJob, clientId: Id.nullable() }),
+    JobAnswer,
+  ),
+  saveKnows: writes(
+    'Save what a job knows: who pays, papers asked for, people on site, the place, what must be filmed.',
+    z.strictObject({ ...OneJob, knows: Knows }),
+    JobAnswer,
+  ),
+  reopen: writes(
+    'Take back a decline or a letting go: the job is an inquiry again (or quoted, if a quote was made).',
+    z.strictObject(OneJob),
+    JobAnswer,
+  ),
+  history: reads(
+    'What was done to a job, newest first.',
+    z.strictObject({ id: Id }),
+    z.strictObject({ entries: z.array(z.strictObject({ id: Id, at: InstantText, deed: z.string(), sentence: z.string() })) }),
+  ),
 };

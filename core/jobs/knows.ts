@@ -1,4 +1,5 @@
 import type { Knows } from '../contract/knows.ts';
+import type { ClientFields } from '../contract/people.ts';
 
 const unasked = () => ({ asked: false, due: null, sentOn: null, detail: '' });
 
@@ -27,5 +28,16 @@ export function blankKnows(): Knows {
     originals: '',
     cutsApprover: '',
     overtimeApprover: '',
+  };
+}
+
+/** What the client always asks for is asked on the job too; what was asked already, or is sent, stays as it is. */
+export function withAsked(knows: Knows, asks: ClientFields['asks']): Knows {
+  return {
+    ...knows,
+    purchaseOrder: { ...knows.purchaseOrder, required: knows.purchaseOrder.required || asks.purchaseOrder },
+    taxForm: { ...knows.taxForm, asked: knows.taxForm.asked || asks.taxForm },
+    insurance: { ...knows.insurance, asked: knows.insurance.asked || asks.insurance },
+    confidentiality: { ...knows.confidentiality, mayShow: knows.confidentiality.mayShow ?? (asks.confidentiality ? false : null) },
   };
 }

@@ -5,7 +5,7 @@ import type { JobState } from '../contract/jobs.ts';
 
 /** What was done last; "ran out" is not done but happens. */
 export type Stage = Exclude<JobState, 'ran out'>;
-export type JobDeed = 'pencil' | 'let go' | 'ink' | 'decline' | 'reopen' | 'change';
+export type JobDeed = 'pencil' | 'let go' | 'ink' | 'decline' | 'reopen' | 'change' | 'know';
 
 /** A pencil holds until its expiry, not at it. Both in epoch milliseconds. */
 export function ranOut(expiresAt: number, now: number): boolean {
@@ -29,6 +29,8 @@ const openFrom: Record<JobDeed, readonly JobState[]> = {
   decline: ['inquiry', 'quoted', 'pencilled', 'ran out'],
   reopen: ['let go', 'declined'],
   change: ['inquiry', 'quoted', 'pencilled', 'ran out', 'inked'],
+  // Papers, contacts and notes are put right at any time, also long after.
+  know: ['inquiry', 'quoted', 'pencilled', 'ran out', 'inked', 'let go', 'declined', 'cancelled'],
 };
 
 const standing: Record<JobState, string> = {

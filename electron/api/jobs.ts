@@ -1,12 +1,12 @@
 /**
  * Jobs: each procedure joins the store with the rules of `core/jobs`. Whatever changes a job names the version it was read at.
  */
-import type { Job, JobRow } from '../../core/contract/jobs.ts';
+import type { JobRow } from '../../core/contract/jobs.ts';
 import { againstInk } from '../../core/jobs/agreed.ts';
 import { factsOf, factWords, newFacts, withChanges } from '../../core/jobs/facts.ts';
 import { listed } from '../../core/jobs/listed.ts';
 import { changedFacts, stillOpen } from '../../core/jobs/questions.ts';
-import { type JobDeed, openStage, refusalOf } from '../../core/jobs/state.ts';
+import { openStage } from '../../core/jobs/state.ts';
 import { declineFor } from '../../core/quotes/reply.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
 import { epochOf, instantText } from '../../core/time/read.ts';
@@ -14,56 +14,17 @@ import { datesInWords, wallInWords } from '../../core/words/dates.ts';
 import { inkedOver } from '../../db/double-ink.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { listedJobs } from '../../db/job-list.ts';
-import { insertJob, jobById, momentAt, newestQuote, saveJobFacts, setInk, setStage } from '../../db/jobs.ts';
+import { insertJob, momentAt, newestQuote, saveJobFacts, setInk, setStage } from '../../db/jobs.ts';
 import { historyOf, writeHistory } from '../../db/keeping.ts';
 import { endPencil, holdPencil } from '../../db/pencils.ts';
 import { setupRow } from '../../db/setup.ts';
-import type { ReadableDb, WritableDb } from '../../db/store.ts';
-import type { Context } from './context.ts';
 import { deed } from './deed.ts';
+import { saveKnows, setClient } from './job-client.ts';
+import { done, note, opened, whole } from './job-deed.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
 import { askedExpiry, usualExpiry } from './job-pencil.ts';
 import { os } from './os.ts';
-import { notFound, refused, stale } from './trouble.ts';
-
-type OneJob = { id: string; version: number; key?: string | undefined };
-
-function whole(db: ReadableDb, id: string, now: number): Job {
-  const job = jobById(db, id, now);
-  if (!job) throw notFound('This job');
-  return job;
-}
-
-/** Load a job for a deed: refuse an old version with both states, and a deed that is not open to it. */
-function opened(db: ReadableDb, input: OneJob, act: JobDeed, now: number): Job {
-  const job = whole(db, input.id, now);
-  if (job.version !== input.version) throw stale(job.title, job, { ...input, key: undefined });
-  const refusal = refusalOf(act, job.state, job.title);
-  if (refusal) throw refused(refusal.what, refusal.todo);
-  return job;
-}
-
-/** One row of history: the job as it was, without the message, which never changes. */
-function note(db: WritableDb, job: Job, name: string, sentence: string, now: number): void {
-  const { message: _message, spans: _spans, papers: _papers, ...before } = job;
-  writeHistory(db, { at: now, subject: 'job', subjectId: job.id, deed: name, sentence, before });
-}
-
-/** Run a deed on one job; `act` changes it and says in a sentence what was done. */
-function done(
-  context: Context,
-  name: string,
-  open: JobDeed,
-  input: OneJob,
-  act: (db: WritableDb, job: Job, now: number) => string,
-): { job: Job } {
-  return deed(context, name, input, (db) => {
-    const now = context.now();
-    const job = opened(db, input, open, now);
-    note(db, job, name, act(db, job, now), now);
-    return { job: whole(db, job.id, now) };
-  });
-}
+import { refused } from './trouble.ts';
 
 const list = os.jobs.list.handler(({ input, context }): { jobs: JobRow[] } => {
   const now = context.now();
@@ -194,4 +155,4 @@ const history = os.jobs.history.handler(({ input, context }) =>
   }),
 );
 
-export const jobs = { list, get, add, change, pencil, letGo, ink, decline, reopen, history };
+export const jobs = { list, get, add, change, pencil, letGo, ink, decline, setClient, saveKnows, reopen, history };
