@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Currency, Decimal, DeedKey, Id, InstantText, Line, Moment, Money, Name, Percent, Positive, Version } from './parts.ts';
+import { Currency, DateText, Decimal, DeedKey, Id, InstantText, Line, Moment, Money, Name, Percent, Positive, Version } from './parts.ts';
 import { Job, Paper } from './jobs.ts';
 import { Terms } from './rates.ts';
 
@@ -23,7 +23,16 @@ export const QuoteLine = z.strictObject({
 });
 export type QuoteLine = z.infer<typeof QuoteLine>;
 
-export const TaxGroup = z.strictObject({ name: z.string(), percent: Decimal, net: Money, tax: Money, note: z.string() });
+/** Whether a tax is charged at its rate, or why it is not. */
+export const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
+export const TaxGroup = z.strictObject({
+  name: z.string(),
+  percent: Decimal,
+  net: Money,
+  tax: Money,
+  note: z.string(),
+  state: TaxState.optional(),
+});
 export const Totals = z.strictObject({ net: Money, taxes: z.array(TaxGroup), tax: Money, gross: Money });
 export type Totals = z.infer<typeof Totals>;
 
@@ -79,6 +88,17 @@ export const DraftChange = z.discriminatedUnion('op', [
     over: z.array(Section).max(8).optional().describe('sections that it applies to; all but expenses if not given'),
   }),
   z.strictObject({ op: z.literal('terms'), terms: Terms.partial() }),
+  z.strictObject({
+    op: z.literal('tax'),
+    ids: z.array(z.string().max(80)).max(200).optional().describe('lines; all of them if not given'),
+    state: TaxState.exclude(['not registered']),
+    names: z.array(z.string().max(120)).max(4).optional().describe('which of my taxes; all of them if not given'),
+    reason: Line.optional().describe('why no tax is charged; printed'),
+  }),
+  z.strictObject({
+    op: z.literal('holidays'),
+    dates: z.array(DateText).max(366).describe('dates of the job that count as public holidays'),
+  }),
 ]);
 export type DraftChange = z.infer<typeof DraftChange>;
 

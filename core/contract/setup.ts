@@ -2,11 +2,12 @@ import { z } from 'zod';
 import { reads, writes } from './base.ts';
 import { Currency, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
 
-/** One named tax that the sender charges. Compound taxes and several taxes a line come with rate cards. */
+/** One named tax that the sender charges. */
 export const TaxRule = z.strictObject({
   name: Name,
   percent: Percent,
   included: z.boolean().describe('prices are entered with it included'),
+  compound: z.boolean().optional().describe('also charged on the taxes before it'),
 });
 
 /** My own year, from which the floor is worked out. Amounts in whole minor units of the home currency. */
@@ -36,6 +37,7 @@ export const SetupFields = z.strictObject({
   registered: z.boolean().describe('registered for sales tax or VAT'),
   taxId: Line,
   tax: TaxRule.nullable(),
+  moreTaxes: z.array(TaxRule).max(3).optional().describe('further taxes that every line bears; included where the first is'),
   restHours: Positive.describe('unbroken rest asked for between two jobs, hours'),
   year: OwnYear.nullable(),
   logo: Logo.optional().describe('none if absent'),

@@ -89,17 +89,17 @@ export function percentOfKind(kind: WorkedDay['kind'], terms: DayTerms): string 
 }
 
 /** Started half hours of overtime for each tier, in the order of the tiers; what lies in no tier is not charged. */
-export function overtimeHalfHours(day: WorkedDay, terms: DayTerms): number[] {
+export function overtimeHalfHours(
+  day: WorkedDay,
+  terms: DayTerms,
+): { times: string; from: string; to: string | null; halfHours: number }[] {
   const over = workedMs(day) - hoursMs(terms.dayHours);
-  const counts = terms.overtime.map(() => 0);
-  if (over <= terms.graceMinutes * 60_000) return counts;
-  for (let start = 0; start < over; start += HALF_HOUR) {
-    const tier = terms.overtime.findIndex(
-      ({ fromHours, toHours }) => hoursMs(fromHours) <= start && (toHours === null || start < hoursMs(toHours)),
-    );
-    if (tier >= 0) counts[tier]! += 1;
-  }
-  return counts;
+  const started = over > terms.graceMinutes * 60_000 ? Math.ceil(over / HALF_HOUR) : 0;
+  const starts = Array.from({ length: started }, (_, count) => count * HALF_HOUR);
+  return terms.overtime.map(({ fromHours, toHours, times }) => {
+    const [begin, end] = [hoursMs(fromHours), toHours === null ? Infinity : hoursMs(toHours)];
+    return { times, from: fromHours, to: toHours, halfHours: starts.filter((start) => begin <= start && start < end).length };
+  });
 }
 
 /**
@@ -140,21 +140,19 @@ function overtimeParts(day: WorkedDay, kind: WorkedDay['kind'], share: Exact, te
   const hourly = hourlyBase(terms).mul(share);
   const worked = workedMs(day);
   const halves = Math.ceil(worked / HALF_HOUR);
-  return overtimeHalfHours(day, terms).map((count, order) => {
-    const tier = terms.overtime[order]!;
+  const lessBreaks = day.unpaidBreakMinutes > 0 ? ` after ${lengthInWords(day.unpaidBreakMinutes)} of unpaid breaks` : '';
+  return overtimeHalfHours(day, terms).map((tier) => {
+    const hours = exact(tier.halfHours).div(2n);
     const ends =
-      tier.toHours === null
-        ? `beyond ${formatNumber(tier.fromHours)} h`
-        : `from ${formatNumber(tier.fromHours)} h to ${formatNumber(tier.toHours)} h`;
-    const lessBreaks = day.unpaidBreakMinutes > 0 ? ` after ${lengthInWords(day.unpaidBreakMinutes)} of unpaid breaks` : '';
+      tier.to === null ? `beyond ${formatNumber(tier.from)} h` : `from ${formatNumber(tier.from)} h to ${formatNumber(tier.to)} h`;
     return part(terms, {
       key: `overtime ${kind} ${decimalText(tier.times)}`,
       sort: 'overtime',
       what: `overtime at ${formatNumber(tier.times)} times`,
-      quantity: exact(count).div(2n),
+      quantity: hours,
       unit: 'hour',
       unitPrice: hourly.mul(exact(tier.times)),
-      reason: `${lengthInWords(minutesOf(worked))}${lessBreaks}, billed in started half hours as ${formatNumber(exact(halves).div(2n))} h: ${formatNumber(exact(count).div(2n))} h lie ${ends} past the ${formatNumber(terms.dayHours)} h day, at ${formatNumber(tier.times)} x ${formatPrice(hourly, terms.currency)}.`,
+      reason: `${lengthInWords(minutesOf(worked))}${lessBreaks}, billed in started half hours as ${formatNumber(exact(halves).div(2n))} h: ${formatNumber(hours)} h lie ${ends} past the ${formatNumber(terms.dayHours)} h day, at ${formatNumber(tier.times)} x ${formatPrice(hourly, terms.currency)}.`,
     });
   });
 }

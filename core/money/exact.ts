@@ -1,7 +1,7 @@
 /**
  * Exact numbers: decimals and fractions of whole numbers of any size. Nothing here ever passes through a float.
  */
-import Fraction from 'fraction.js';
+import { Fraction } from 'fraction.js';
 
 /** An exact fraction. Add, multiply and divide it freely; only `roundHalfAway` loses anything. */
 export type Exact = Fraction;

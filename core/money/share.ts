@@ -31,3 +31,13 @@ export function shareOut<C extends string>(total: Money<C>, weights: readonly Ex
   }
   return parts.map((part) => money(total.minor < 0 ? -part.floor : part.floor, total.currency));
 }
+
+/** The same over things that know their weight: each thing with its share, in order. */
+export function shareOver<C extends string, T>(
+  total: Money<C>,
+  things: readonly T[],
+  weightOf: (thing: T) => ExactSource,
+): { thing: T; share: Money<C> }[] {
+  const shares = shareOut(total, things.map(weightOf));
+  return things.map((thing, order) => ({ thing, share: shares[order] ?? money(0n, total.currency) }));
+}

@@ -3,7 +3,7 @@
  */
 import { exact, roundHalfAway, type Exact } from './exact.ts';
 import { add, money, subtract, sum, zero, type Money } from './money.ts';
-import { shareOut } from './share.ts';
+import { shareOver } from './share.ts';
 
 /** Whether a tax is charged at its rate, or why it is not. */
 export type TaxState = 'rated' | 'exempt' | 'reverse charge' | 'not registered';
@@ -35,20 +35,21 @@ export type Taxed<C extends string> = {
 
 const keyOf = (tax: Tax): string => JSON.stringify([tax.name, exact(tax.percent).toFraction(), tax.state, tax.compound ?? false]);
 
+/** A tax with the share of the net that it comes to. */
+type Factored = { tax: Tax; factor: Exact };
+
 /** The share of the net that each tax of a set comes to, in order: 0.05 and 0.07; a compound one also taxes those before it. */
-export function factorsOf(taxes: readonly Tax[]): Exact[] {
-  const factors: Exact[] = [];
+export function factorsOf(taxes: readonly Tax[]): Factored[] {
   let soFar = exact(0);
-  for (const tax of taxes) {
+  return taxes.map((tax) => {
     const rate = tax.state === 'rated' ? exact(tax.percent).div(100n) : exact(0);
     const factor = tax.compound ? rate.mul(soFar.add(1n)) : rate;
-    factors.push(factor);
     soFar = soFar.add(factor);
-  }
-  return factors;
+    return { tax, factor };
+  });
 }
 
-const whole = (factors: readonly Exact[]): Exact => factors.reduce((total, factor) => total.add(factor), exact(0));
+const whole = (factored: readonly Factored[]): Exact => factored.reduce((total, { factor }) => total.add(factor), exact(0));
 const times = <C extends string>(amount: Money<C>, factor: Exact): Money<C> =>
   money(roundHalfAway(factor.mul(amount.minor)), amount.currency);
 
@@ -58,81 +59,87 @@ export function splitIncluded<C extends string>(gross: Money<C>, taxes: readonly
   return { net, tax: subtract(gross, net) };
 }
 
+type Entry<C extends string> = { taxes: readonly Tax[]; net: Money<C> };
+type Group<C extends string> = { tax: Tax; factor: Exact; net: Money<C>; amount: Money<C>; baskets: Basket<C>[] };
+
 /**
  * Net, taxes by group and gross of lines.
  * @param included the lines' amounts hold their tax already: each basket's gross is given and its net worked out
  * @throws CurrencyMixError when a line is in another currency
  */
 export function taxLines<C extends string>(currency: C, lines: readonly TaxedLine<NoInfer<C>>[], included: boolean): Taxed<C> {
-  const bySet = new Map<string, { taxes: readonly Tax[]; places: number[] }>();
-  lines.forEach((line, place) => {
-    const key = line.taxes.map(keyOf).join();
-    const basket = bySet.get(key) ?? { taxes: line.taxes, places: [] };
-    basket.places.push(place);
-    bySet.set(key, basket);
-  });
-
-  const lineNets = lines.map((line) => line.amount);
-  const groups = new Map<string, { tax: Tax; factor: Exact; net: Money<C>; amount: Money<C> }>();
+  const entries = lines.map((line): Entry<C> => ({ taxes: line.taxes, net: line.amount }));
+  const groups = new Map<string, Group<C>>();
   const baskets: Basket<C>[] = [];
-  for (const { taxes, places } of bySet.values()) {
+  for (const same of Map.groupBy(entries, (entry) => entry.taxes.map(keyOf).join()).values()) {
+    const taxes = same[0]?.taxes ?? [];
     const given = sum(
       currency,
-      places.map((place) => lines[place]!.amount),
+      same.map((entry) => entry.net),
     );
-    const factors = factorsOf(taxes);
     const split = included ? splitIncluded(given, taxes) : { net: given, tax: zero(currency) };
-    if (included) shareNets(split.tax, places, lineNets);
-    const parts = included && split.tax.minor !== 0 ? shareOut(split.tax, factors) : factors.map(() => zero(currency));
-    taxes.forEach((tax, order) => {
-      const key = keyOf(tax);
-      const group = groups.get(key) ?? { tax, factor: factors[order]!, net: zero(currency), amount: zero(currency) };
-      groups.set(key, { ...group, net: add(group.net, split.net), amount: add(group.amount, parts[order]!) });
-    });
-    baskets.push({ taxes, net: split.net, tax: split.tax, gross: add(split.net, split.tax) });
+    if (included) takeOut(split.tax, same);
+    const basket = { taxes, ...split, gross: add(split.net, split.tax) };
+    baskets.push(basket);
+    collect(groups, basket);
   }
 
-  const done = [...groups.values()].map(({ tax, factor, net, amount }) => ({ tax, net, amount: included ? amount : times(net, factor) }));
-  if (!included) shareTaxes(done, baskets);
+  if (!included) for (const group of groups.values()) chargeGroup(group);
   const net = sum(
     currency,
     baskets.map((basket) => basket.net),
   );
   const tax = sum(
     currency,
-    done.map((group) => group.amount),
+    [...groups.values()].map((group) => group.amount),
   );
-  return { net, groups: done, baskets, tax, gross: add(net, tax), lineNets };
+  return {
+    net,
+    groups: [...groups.values()].map((group) => ({ tax: group.tax, net: group.net, amount: group.amount })),
+    baskets,
+    tax,
+    gross: add(net, tax),
+    lineNets: entries.map((entry) => entry.net),
+  };
 }
 
-/** Takes the tax of a basket out of its lines' amounts, so that the nets add up to the basket's net. */
-function shareNets<C extends string>(tax: Money<C>, places: readonly number[], nets: Money<C>[]): void {
-  if (tax.minor === 0) return;
-  // A line of the other sign than its basket carries no share: shares are never below zero.
-  const sign = Math.sign(tax.minor);
-  const shares = shareOut(
+/** Adds a basket to the groups of its taxes; tax that was included is parted by the rates. */
+function collect<C extends string>(groups: Map<string, Group<C>>, basket: Basket<C>): void {
+  const nothing = zero(basket.net.currency);
+  for (const { thing, share } of shareOver(basket.tax, factorsOf(basket.taxes), ({ factor }) => factor)) {
+    const key = keyOf(thing.tax);
+    const group = groups.get(key) ?? { ...thing, net: nothing, amount: nothing, baskets: [] };
+    groups.set(key, { ...group, net: add(group.net, basket.net), amount: add(group.amount, share), baskets: [...group.baskets, basket] });
+  }
+}
+
+/** Takes the tax of a basket out of its lines, so that their nets add up to the basket's net. */
+function takeOut<C extends string>(tax: Money<C>, entries: readonly Entry<C>[]): void {
+  for (const { thing, share } of shareOver(
     tax,
-    places.map((place) => Math.max(0, sign * nets[place]!.minor)),
-  );
-  places.forEach((place, order) => (nets[place] = subtract(nets[place]!, shares[order]!)));
+    entries,
+    weightOn(tax, (entry: Entry<C>) => entry.net),
+  ))
+    thing.net = subtract(thing.net, share);
 }
 
 /** A group's tax is rounded on its whole net; where several baskets lie in it, each gets its share of that. */
-function shareTaxes<C extends string>(groups: readonly TaxedGroup<C>[], baskets: Basket<C>[]): void {
-  for (const group of groups) {
-    const key = keyOf(group.tax);
-    const inside = baskets.filter((basket) => basket.taxes.some((tax) => keyOf(tax) === key));
-    if (group.amount.minor === 0) continue;
-    const sign = Math.sign(group.amount.minor);
-    const shares = shareOut(
-      group.amount,
-      inside.map((basket) => Math.max(0, sign * basket.net.minor)),
-    );
-    inside.forEach((basket, order) => {
-      basket.tax = add(basket.tax, shares[order]!);
-      basket.gross = add(basket.gross, shares[order]!);
-    });
+function chargeGroup<C extends string>(group: Group<C>): void {
+  group.amount = times(group.net, group.factor);
+  for (const { thing, share } of shareOver(
+    group.amount,
+    group.baskets,
+    weightOn(group.amount, (basket: Basket<C>) => basket.net),
+  )) {
+    thing.tax = add(thing.tax, share);
+    thing.gross = add(thing.gross, share);
   }
+}
+
+/** Weights by amount; a part of the other sign than the whole carries no share, since shares are never below zero. */
+function weightOn<T>(total: Money, amountOf: (thing: T) => Money): (thing: T) => number {
+  const sign = Math.sign(total.minor);
+  return (thing) => Math.max(0, sign * amountOf(thing).minor);
 }
 
 /** One basket's part of a deposit. */
@@ -140,18 +147,17 @@ export type DepositPart<C extends string> = { taxes: readonly Tax[]; gross: Mone
 
 /** A deposit shared over the baskets by gross, each part split as tax-included. */
 export function depositParts<C extends string>(deposit: Money<C>, baskets: readonly Basket<NoInfer<C>>[]): DepositPart<C>[] {
-  const shares = shareOut(
-    deposit,
-    baskets.map((basket) => Math.max(0, basket.gross.minor)),
-  );
-  return baskets.map((basket, order) => ({ taxes: basket.taxes, gross: shares[order]!, ...splitIncluded(shares[order]!, basket.taxes) }));
+  return shareOver(deposit, baskets, (basket) => Math.max(0, basket.gross.minor)).map(({ thing, share }) => ({
+    taxes: thing.taxes,
+    gross: share,
+    ...splitIncluded(share, thing.taxes),
+  }));
 }
 
 /**
  * What an e-invoice says of an included group: tax = round(net x rate), and the unit by which that differs goes to the rounding amount (BT-114).
  */
 export function invoicedTax<C extends string>(group: TaxedGroup<C>): { tax: Money<C>; rounding: Money<C> } {
-  const [factor] = factorsOf([group.tax]);
-  const tax = times(group.net, factor!);
+  const tax = times(group.net, whole(factorsOf([group.tax])));
   return { tax, rounding: subtract(group.amount, tax) };
 }

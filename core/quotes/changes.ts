@@ -1,14 +1,14 @@
 /**
  * What a person changed against the rate card, laid over lines that are priced anew each time.
  */
-import type { z } from 'zod';
 import type { DraftChange, Section } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
 import { exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
 import type { PricedLine } from './line.ts';
 
-type SetChange = Extract<z.infer<typeof DraftChange>, { op: 'set' }>;
+export type TaxChange = Extract<DraftChange, { op: 'tax' }>;
+type SetChange = Extract<DraftChange, { op: 'set' }>;
 
 /** The discount that was asked for; the newest word counts. */
 export type DiscountAsked = { percent: string; fixed: string; over: readonly Section[] | null };
@@ -20,6 +20,8 @@ export type Overrides = {
   added: readonly PricedLine[];
   discount: DiscountAsked;
   terms: Partial<Terms>;
+  taxes: readonly TaxChange[];
+  holidays: ReadonlySet<string>;
 };
 
 /** Fold changes in the order in which they were made. An added line is named by its place among the additions, so its id stays. */
@@ -29,6 +31,8 @@ export function foldChanges(changes: readonly DraftChange[]): Overrides {
   const added: PricedLine[] = [];
   let discount: DiscountAsked = { percent: '0', fixed: '0', over: null };
   let terms: Partial<Terms> = {};
+  let holidays: readonly string[] = [];
+  const taxes: TaxChange[] = [];
   let additions = 0;
 
   for (const change of changes) {
@@ -43,9 +47,11 @@ export function foldChanges(changes: readonly DraftChange[]): Overrides {
       discount = { percent: change.percent ?? '0', fixed: change.fixed ?? '0', over: change.over ?? null };
       for (const id of [...dropped].filter((line) => line.startsWith('discount/') && !line.includes('added'))) dropped.delete(id);
     }
+    if (change.op === 'tax') taxes.push(change);
+    if (change.op === 'holidays') holidays = change.dates;
     if (change.op === 'terms') terms = { ...terms, ...(change.terms as Partial<Terms>) };
   }
-  return { sets, dropped, added, discount, terms };
+  return { sets, dropped, added, discount, terms, taxes, holidays: new Set(holidays) };
 }
 
 /** Lines with what was changed, taken off and added. Additions go to the end of those given; sections are put in order later. */

@@ -52,15 +52,17 @@ export function dayLines(input: DaysInput): PricedDays {
     ({ part }) => `${part.key} ${part.unitPrice.toFraction()}`,
   );
   const seen = new Map<string, number>();
-  const lines = [...byKey.values()].map((entries) => lineOf(entries, input, seen)).toSorted((a, b) => orderOf(a.id) - orderOf(b.id));
+  const lines = [...byKey.values()]
+    .flatMap(([first, ...more]) => (first ? [lineOf([first, ...more], input, seen)] : []))
+    .toSorted((a, b) => orderOf(a.id) - orderOf(b.id));
   const forced = forcedCalls(worked, input);
   return { lines: [...lines, ...forced.lines], cautions: forced.cautions, worked };
 }
 
 type Entry = { date: string; part: PayPart };
 
-function lineOf(entries: readonly Entry[], { role, terms }: DaysInput, seen: Map<string, number>): PricedLine {
-  const { part } = entries[0]!;
+function lineOf(entries: readonly [Entry, ...Entry[]], { role, terms }: DaysInput, seen: Map<string, number>): PricedLine {
+  const { part } = entries[0];
   const quantity = entries.reduce((sum, entry) => sum.add(entry.part.quantity), exact(0));
   // Two uplifts of one sort on bases of two prices need two names.
   const name = `days/${slug(part.key)}`;

@@ -5,6 +5,7 @@ import type { Section } from '../contract/quotes.ts';
 import { exact } from '../money/exact.ts';
 import { formatMoney, formatNumber } from '../money/format.ts';
 import { amountOf, compare, majorOf, money, negate, percentOf, subtract, sum, zero, type Money } from '../money/money.ts';
+import { joined } from '../words/lists.ts';
 import type { DiscountAsked } from './changes.ts';
 import { amountOfLine, type PricedLine } from './line.ts';
 
@@ -20,13 +21,14 @@ export function discountedSections(asked: DiscountAsked): readonly Section[] {
 /** The discount's lines, as negative amounts; never more than there is to discount. */
 export function discountLines(asked: DiscountAsked, lines: readonly PricedLine[], currency: string): PricedLine[] {
   const sections = discountedSections(asked);
+  const within = lines.filter((line) => sections.includes(line.section));
   const base = sum(
     currency,
-    lines.filter((line) => sections.includes(line.section)).map((line) => amountOfLine(line, currency)),
+    within.map((line) => amountOfLine(line, currency)),
   );
   const byPercent = capped(percentOf(base, asked.percent), base);
   const fixed = capped(amountOf(asked.fixed, currency), subtract(base, byPercent));
-  const over = `${sections.join(', ')}, ${formatMoney(base)}`;
+  const over = `${formatMoney(base)} for ${joined([...new Set(within.map((line) => line.section))])}`;
   const made: PricedLine[] = [];
   if (byPercent.minor > 0)
     made.push(

@@ -10,7 +10,7 @@ import { exact } from '../money/exact.ts';
 import { subtract, sum } from '../money/money.ts';
 import { epochOf } from '../time/read.ts';
 import { cautionsOf, missingOf } from './cautions.ts';
-import { foldChanges, overlay } from './changes.ts';
+import { foldChanges, overlay, type Overrides } from './changes.ts';
 import { dayLines, kitDays } from './days.ts';
 import { depositOf, validUntil } from './deadlines.ts';
 import { discountedSections, discountLines } from './discount.ts';
@@ -18,7 +18,8 @@ import { editingLine } from './editing.ts';
 import { amountOfLine, quoteLine, type PricedLine } from './line.ts';
 import { rushLine } from './rush.ts';
 import { floorOf, scaleOf } from './scale.ts';
-import { taxFactsOf, totalsOf } from './totals.ts';
+import { taxesOf, taxesOfLine } from './taxes.ts';
+import { totalsOf } from './totals.ts';
 import { allowanceLine, kitLines, mileageLines, travelDayLine, type QuotedTrip } from './travel.ts';
 
 export type PriceInput = {
@@ -33,8 +34,6 @@ export type PriceInput = {
   trip: QuotedTrip | null;
   changes: readonly DraftChange[];
   draftVersion: number;
-  /** Public holidays at the place, YYYY-MM-DD. */
-  holidays: ReadonlySet<string>;
   /** Epoch milliseconds. */
   now: number;
 };
@@ -51,7 +50,7 @@ export function priceQuote(input: PriceInput): QuoteDraft {
   const firstCallAt = firstCall(input.days);
   const home = setup.home.zone;
 
-  const base = baseLines(input);
+  const base = baseLines(input, overrides);
   const beforeRush = overlay(base.lines, overrides, (section) => section !== 'rush' && section !== 'discount', currency);
   const daysAmount = sum(currency, amountsIn(beforeRush, ['days'], currency));
   const notice = firstCallAt === null ? Infinity : firstCallAt - epochOf(input.job.received.at);
@@ -60,8 +59,9 @@ export function priceQuote(input: PriceInput): QuoteDraft {
   const discounts = discountLines(overrides.discount, withRush, currency);
   const lines = inOrder([...withRush, ...overlay(discounts, overrides, (section) => section === 'discount', currency)]);
 
-  const facts = taxFactsOf(setup);
-  const { totals, expenses } = totalsOf(lines, facts, discountedSections(overrides.discount), currency);
+  const mine = taxesOf(setup);
+  const taxed = lines.map((line) => ({ line, taxes: taxesOfLine(line.id, mine, overrides.taxes) }));
+  const { totals, expenses } = totalsOf(taxed, setup.tax?.included ?? false, discountedSections(overrides.discount), currency);
   const due = depositOf(totals.gross, terms, now, firstCallAt, home);
   const scale = scaleOf(
     { kept: subtract(totals.net, expenses), dates: base.dates, editHours: outsideHours(lines), hoursOut: hoursOut(input) },
@@ -76,7 +76,13 @@ export function priceQuote(input: PriceInput): QuoteDraft {
     cardId: card.id,
     cardName: card.name,
     currency,
-    lines: lines.map((line) => quoteLine(line, currency, facts.taxes.length > 0)),
+    lines: taxed.map(({ line, taxes }) =>
+      quoteLine(
+        line,
+        currency,
+        taxes.some((tax) => tax.state === 'rated'),
+      ),
+    ),
     dropped: all.filter((line) => overrides.dropped.has(line.id)).map(({ id, what }) => ({ id, what })),
     totals,
     deposit: due.deposit,
@@ -95,10 +101,10 @@ export function priceQuote(input: PriceInput): QuoteDraft {
 }
 
 /** What the card, the dates and the trip come to before anything was changed. */
-function baseLines(input: PriceInput): { lines: PricedLine[]; cautions: string[]; dates: number } {
+function baseLines(input: PriceInput, { holidays }: Overrides): { lines: PricedLine[]; cautions: string[]; dates: number } {
   const { card, trip, setup } = input;
   const zone = input.job.place?.zone ?? setup.home.zone;
-  const priced = dayLines({ days: input.days, zone, role: input.job.role, terms: card, holidays: input.holidays });
+  const priced = dayLines({ days: input.days, zone, role: input.job.role, terms: card, holidays });
   const way = trip ? mileageLines(trip, card, setup.home.zone, zone) : { lines: [], cautions: [] };
   const lines = [
     ...joined(priced.lines, trip ? travelDayLine(trip, card) : []),

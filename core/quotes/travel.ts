@@ -53,19 +53,20 @@ export function mileageLines(trip: QuotedTrip, terms: TripTerms, homeZone: strin
     const rate = rateOn(terms.mileage, leg.date);
     return rate ? [{ ...leg, rate }] : [];
   });
-  const byRate = [...Map.groupBy(rated, (leg) => leg.rate.from).values()];
-  const lines = byRate.map((same): PricedLine => {
-    const { rate } = same[0]!;
+  const byRate = [...Map.groupBy(rated, (leg) => leg.rate.rate)];
+  const lines = byRate.map(([rate, same]): PricedLine => {
     const quantity = distance.mul(BigInt(same.length));
-    const ways = same.length === 2 ? 'out and back' : `the way ${same[0]!.name}`;
+    const names = same.map((leg) => leg.name).join('-');
+    const ways = same.length === 2 ? 'out and back' : `the way ${names}`;
+    const from = same.map((leg) => leg.rate.from).at(-1);
     return {
-      id: byRate.length === 1 ? 'travel/mileage' : `travel/mileage-${same[0]!.name}`,
+      id: byRate.length === 1 ? 'travel/mileage' : `travel/mileage-${names}`,
       section: 'travel',
       what: 'Mileage',
       quantity,
       unit: terms.mileageUnit,
-      unitPrice: exact(rate.rate),
-      reason: `${formatNumber(distance)} ${terms.mileageUnit} one way, ${trip.source === 'typed' ? 'as typed' : 'estimated from the map'}; ${ways} at ${formatPrice(rate.rate, terms.currency)}, the rate valid from ${rate.from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
+      unitPrice: exact(rate),
+      reason: `${formatNumber(distance)} ${terms.mileageUnit} one way, ${trip.source === 'typed' ? 'as typed' : 'estimated from the map'}; ${ways} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
       estimated: trip.source !== 'typed',
       changed: false,
     };

@@ -6,7 +6,7 @@ import { exact } from '../money/exact.ts';
 
 export type CardTrouble = { field: string; sentence: string };
 
-const rising = (dates: readonly string[]): boolean => dates.every((date, order) => order === 0 || date > dates[order - 1]!);
+const rising = (dates: readonly string[]): boolean => dates.every((date, order) => order === 0 || date > (dates[order - 1] ?? ''));
 
 /** Everything about a card that contradicts itself, as field and sentence; none when it can be saved. */
 export function checkCard(card: RateCardFields): CardTrouble[] {

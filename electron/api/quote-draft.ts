@@ -56,10 +56,7 @@ type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: str
 
 function draftOf({ job, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
   const changes = kept.batches.flat();
-  const draft = priced(
-    { job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, holidays: new Set(), now },
-    changes,
-  );
+  const draft = priced({ job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes);
   const lastWrap = days.at(-1)?.wrapAt;
   if (lastWrap === undefined || lastWrap <= now) return draft;
   const expiry = defaultExpiry({

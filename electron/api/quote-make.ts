@@ -4,6 +4,8 @@
 import type { Job } from '../../core/contract/jobs.ts';
 import type { QuoteVersion } from '../../core/contract/quotes.ts';
 import { refusalOf } from '../../core/jobs/state.ts';
+import { quotePaperName } from '../../core/quotes/paper-name.ts';
+import { quotePaperName } from '../../core/quotes/paper-name.ts';
 import { replyFor } from '../../core/quotes/reply.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
 import { formatMoney } from '../../core/money/format.ts';
@@ -83,12 +85,12 @@ function putOnBooks(db: WritableDb, { job, draft, setup, number, now }: Frozen, 
     number,
     pencil: until,
     questions: job.questions,
-    tone: toneOf(job.message ?? '', job.contact.name),
+    tone: toneOf(job.message, job.contact.name),
   });
   const { id: paperId } = insertPaper(db, {
     jobId: job.id,
     kind: 'quote',
-    name: paperName(job.title, number),
+    name: quotePaperName(job.title, number),
     type: 'application/pdf',
     ...paper,
     madeAt: now,
@@ -112,15 +114,4 @@ function putOnBooks(db: WritableDb, { job, draft, setup, number, now }: Frozen, 
   const after = jobById(db, job.id, now);
   if (!version || !after) throw notFound('The version that was just made');
   return { version, job: after };
-}
-
-/** A bare file name that every file system takes. */
-function paperName(title: string, number: number): string {
-  const plain = title
-    .normalize('NFC')
-    .replace(/[^\p{L}\p{N} .,_-]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .slice(0, 80);
-  return `Quote ${number}, ${plain || 'job'}.pdf`.replace(/[. ]+(?=\.pdf$)/, '');
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { paidDates } from '../../../core/days/dates.ts';
 import { billedKind, payOfDay, workedMs, type DayTerms, type WorkedDay } from '../../../core/days/pay.ts';

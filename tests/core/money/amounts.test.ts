@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ceiling, decimalText, exact, fixedText, roundHalfAway } from '../../../core/money/exact.ts';
 import { formatMoney, formatNumber, formatPrice } from '../../../core/money/format.ts';
