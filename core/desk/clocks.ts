@@ -11,14 +11,14 @@ import { formatMoney } from '../money/format.ts';
 import { instantText } from '../time/read.ts';
 import { countInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
-import { bareClockAt, clockAt } from '../words/moments.ts';
+import { clockAt } from '../words/moments.ts';
 import { dayWords, whenWords } from './when.ts';
 
 const DAY = 86_400_000;
 /** Common practice: an inquiry that names no reply-by is answered within a day. */
 const ANSWER_WITHIN = DAY;
-/** How long a clock that has run out stays on the Desk, and how far ahead calls are shown. */
-const SHOWN = 14 * DAY;
+/** How long a clock that has run out stays on the Desk, and how far ahead calls are shown, milliseconds. */
+export const SHOWN = 14 * DAY;
 
 /** A job as the Desk needs it; instants in epoch milliseconds. */
 export type DeskJob = {
@@ -32,6 +32,8 @@ export type DeskJob = {
   receivedAt: number;
   replyByAt: number | null;
   heldUntil: number | null;
+  /** Valid-until of the newest made quote. */
+  quoteValidUntil: number | null;
   total: Money | null;
   /** What the check says, where it was asked. */
   answer: FitResult['answer'] | null;
@@ -63,19 +65,28 @@ function clockOf(job: DeskJob, now: number, homeZone: string): Running | undefin
   const state = stateOf(job.stage, job.heldUntil, now);
   if (state === 'inquiry') return replyClock(job, now, homeZone);
   if (state === 'inked') return callClock(job, now, homeZone);
-  if (job.heldUntil === null || (state !== 'pencilled' && state !== 'ran out')) return undefined;
-  const when = whenWords(job.heldUntil, homeZone, now);
-  if (state === 'pencilled')
-    return {
-      kind: 'pencil',
-      at: job.heldUntil,
-      job,
-      sentence: `${job.title}: pencil runs out ${when}`,
-      second: joinedParts([...whenAndWhere(job), price(job)]),
-      action: 'ask-or-let-go',
-    };
-  const second = joinedParts([...whenAndWhere(job), 'holds nothing now; renewed it goes last']);
-  return { kind: 'ran out', at: job.heldUntil, job, sentence: `${job.title}: pencil ran out ${when}`, second, action: 'renew' };
+  if (state === 'quoted') return quoteClock(job, now, homeZone);
+  return state === 'pencilled' || state === 'ran out' ? pencilClock(job, state, now, homeZone) : undefined;
+}
+
+/** A quote that nobody said yes or no to; without a pencil it holds no dates. */
+function quoteClock(job: DeskJob, now: number, homeZone: string): Running | undefined {
+  const at = job.quoteValidUntil;
+  if (at === null) return undefined;
+  const sentence = `${job.title}: quote ${at <= now ? 'was ' : ''}valid until ${whenWords(at, homeZone, now)}`;
+  return { kind: 'quote', at, job, sentence, second: joinedParts([...whenAndWhere(job), price(job), 'no dates held']), action: 'open' };
+}
+
+function pencilClock(job: DeskJob, state: 'pencilled' | 'ran out', now: number, homeZone: string): Running | undefined {
+  const at = job.heldUntil;
+  if (at === null) return undefined;
+  const when = whenWords(at, homeZone, now);
+  if (state === 'ran out') {
+    const second = joinedParts([...whenAndWhere(job), 'holds nothing now; renewed it goes last']);
+    return { kind: 'ran out', at, job, sentence: `${job.title}: pencil ran out ${when}`, second, action: 'renew' };
+  }
+  const second = joinedParts([...whenAndWhere(job), price(job)]);
+  return { kind: 'pencil', at, job, sentence: `${job.title}: pencil runs out ${when}`, second, action: 'ask-or-let-go' };
 }
 
 function replyClock(job: DeskJob, now: number, homeZone: string): Running {
@@ -101,7 +112,7 @@ function callClock(job: DeskJob, now: number, homeZone: string): Running | undef
   const which = job.days.length > 1 ? `, day ${index + 1} of ${job.days.length}` : '';
   const date = dayWords(day.callAt, place.zone, now);
   const sentence = `Call ${date ? `${date} ` : ''}${clockAt(day.callAt, place, home)}, ${job.title}${which}`;
-  const second = joinedParts([job.place?.name ?? '', `wrap ${bareClockAt(day.wrapAt, place)}`]);
+  const second = joinedParts([job.place?.name ?? '', `wrap ${day.wrap.slice(11)}`]);
   return { kind: 'call', at: day.callAt, job, sentence, second, action: 'open' };
 }
 

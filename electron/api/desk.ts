@@ -4,7 +4,7 @@
 import type { FitResult } from '../../core/contract/fit.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Stringline } from '../../core/contract/road.ts';
-import { clocksOf, type DeskJob } from '../../core/desk/clocks.ts';
+import { clocksOf, SHOWN, type DeskJob } from '../../core/desk/clocks.ts';
 import { monthOf } from '../../core/desk/month.ts';
 import { checkFit } from '../../core/fit/check.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
@@ -12,7 +12,7 @@ import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { deskJobIds } from '../../db/desk.ts';
 import { daysOf } from '../../db/job-days.ts';
-import { jobById, momentAt } from '../../db/jobs.ts';
+import { jobById, momentAt, newestQuote } from '../../db/jobs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
@@ -48,7 +48,8 @@ function jobsOnDesk(db: ReadableDb, now: number, zone: string): Job[] {
   const today = wallAt(now, zone).slice(0, 10);
   const monthBegins = midnight(`${today.slice(0, 7)}-01`, zone);
   const monthEnds = midnight(dateLater(`${today.slice(0, 7)}-28`, 4), zone);
-  const ids = deskJobIds(db, monthBegins, Math.max(monthEnds, midnight(dateLater(today, AHEAD_DAYS + 1), zone)));
+  const to = Math.max(monthEnds, midnight(dateLater(today, AHEAD_DAYS + 1), zone));
+  const ids = deskJobIds(db, { from: monthBegins, to, runningSince: now - SHOWN });
   return ids.flatMap((id) => jobById(db, id, now) ?? []);
 }
 
@@ -64,6 +65,7 @@ function deskJob(db: ReadableDb, job: Job, answer: Answer | null): DeskJob {
     receivedAt: epochOf(job.received.at),
     replyByAt: job.replyBy ? epochOf(job.replyBy.at) : null,
     heldUntil: job.pencil?.state === 'live' || job.pencil?.state === 'ran out' ? epochOf(job.pencil.expires.at) : null,
+    quoteValidUntil: newestQuote(db, job.id)?.validUntilAt ?? null,
     total: job.total,
     answer,
   };

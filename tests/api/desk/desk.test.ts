@@ -44,3 +44,24 @@ test('an inquiry over ink says that it is not possible, and the stringline shows
     pencilled: { minor: 0, currency: 'USD' },
   });
 });
+
+test('what ran out more than fourteen days ago, and what is closed, is not looked at', async () => {
+  const w = await world('2026-12-01T15:00:00Z');
+  const { context } = w;
+  const add = async (title: string) =>
+    (await call(jobs.add, { facts: { title, place: FARGO, days: days('2027-03-12') } }, { context })).job;
+  await add('Inquiry');
+  const pencilled = await add('Pencilled');
+  await call(jobs.pencil, { id: pencilled.id, version: 1 }, { context });
+  makeQuote(context, (await add('Quoted')).id);
+  const declined = await add('Declined');
+  await call(jobs.decline, { id: declined.id, version: 1 }, { context });
+
+  const titles = async () =>
+    (await call(desk.see, {}, { context })).clocks.map(({ kind, sentence }) => `${kind}: ${sentence.split(':')[0]}`);
+  expect(await titles()).toEqual(['question: Inquiry', 'pencil: Pencilled', 'quote: Quoted']);
+  w.at('2026-12-16T15:00:00Z');
+  expect(await titles()).toEqual(['ran out: Pencilled', 'quote: Quoted']);
+  w.at('2026-12-22T15:00:00Z');
+  expect(await titles()).toEqual([]);
+});

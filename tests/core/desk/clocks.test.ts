@@ -35,6 +35,7 @@ const job = (facts: Partial<DeskJob>): DeskJob => ({
   receivedAt: at('2026-12-04T02:52:00Z'),
   replyByAt: at('2026-12-04T06:00:00Z'),
   heldUntil: null,
+  quoteValidUntil: null,
   total: null,
   answer: null,
   ...facts,
@@ -87,6 +88,18 @@ describe('clocks', () => {
     });
     expect(held('2026-11-20T03:10:00.001Z')).toMatchObject({ kind: 'ran out' });
     expect(held('2026-11-20T03:10:00Z')).toBeUndefined();
+  });
+
+  test('a quote without an answer runs to the end of its validity, and says that it holds nothing', () => {
+    const quoted = (until: string) => clocks(job({ stage: 'quoted', quoteValidUntil: at(until), total: usd(984_000) }))[0];
+    expect(quoted('2026-12-11T05:59:00Z')).toMatchObject({
+      kind: 'quote',
+      late: false,
+      sentence: 'Curling championship: quote valid until the end of Thu 10 Dec',
+      second: 'Sun 6 and Mon 7 December 2026; Thunder Bay; USD 9,840.00; no dates held',
+      action: 'open',
+    });
+    expect(quoted('2026-12-04T03:10:00Z')).toMatchObject({ late: true, sentence: 'Curling championship: quote was valid until 21:10' });
   });
 
   test('ink shows its next call in the clock of the place, with the one at home', () => {
