@@ -5,7 +5,6 @@ import type { Job } from '../../core/contract/jobs.ts';
 import type { QuoteVersion } from '../../core/contract/quotes.ts';
 import { refusalOf } from '../../core/jobs/state.ts';
 import { quotePaperName } from '../../core/quotes/paper-name.ts';
-import { quotePaperName } from '../../core/quotes/paper-name.ts';
 import { replyFor } from '../../core/quotes/reply.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
 import { formatMoney } from '../../core/money/format.ts';
