@@ -6,8 +6,8 @@ const REFUSED = /[\\/:*?"<>|`$\p{Cc}]/gu;
 /** File systems count bytes, up to 255; a letter takes at most four. */
 const LONGEST = 60;
 
-/** "Quote 2 Provincial curling championship.pdf": a bare name that every common file system takes. */
+/** "Quote 2, Provincial curling championship.pdf": a bare name that every common file system takes. */
 export function quotePaperName(title: string, number: number): string {
-  const safe = [...paperText(title).replace(REFUSED, ' ').replace(/\s+/g, ' ').trim()].slice(0, LONGEST).join('');
-  return `${`Quote ${number} ${safe}`.replace(/[ .]+$/, '')}.pdf`;
+  const safe = Array.from(paperText(title).replace(REFUSED, ' ').replace(/\s+/g, ' ').trim()).slice(0, LONGEST).join('');
+  return `${`Quote ${number}, ${safe}`.replace(/[ .,]+$/, '')}.pdf`;
 }

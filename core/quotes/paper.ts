@@ -107,20 +107,22 @@ function validity({ validUntil }: QuoteDraft): string {
 
 function factsOf(job: QuotePaperInput['job'], setup: SetupFields): QuotePaper['facts'] {
   const { contact, organisation } = job;
-  const clean = (facts: PaperFact[]) =>
-    facts
-      .map(({ label, lines }) => ({ label, lines: lines.map(paperText).filter((line) => line !== '') }))
-      .filter(({ lines }) => lines.length > 0);
-  return {
-    left: clean([
-      { label: 'For', lines: [organisation, contact.name, contact.email, contact.phone] },
-      { label: 'Job', lines: [job.title, roleInWords(job.role)] },
-    ]),
-    right: clean([
-      { label: 'Dates', lines: [datesInWords(workDates(job)), ...hoursInWords(job, setup.home)] },
-      { label: 'Place', lines: [job.place ? placeInWords(job.place, setup.home) : ''] },
-    ]),
+  const facts = {
+    left: [factOf('For', [organisation, contact.name, contact.email, contact.phone]), factOf('Job', [job.title, roleInWords(job.role)])],
+    right: [
+      factOf('Dates', [datesInWords(workDates(job)), ...hoursInWords(job, setup.home)]),
+      factOf('Place', [job.place ? placeInWords(job.place, setup.home) : '']),
+    ],
   };
+  return { left: facts.left.filter(isKnown), right: facts.right.filter(isKnown) };
+}
+
+function isKnown({ lines }: PaperFact): boolean {
+  return lines.length > 0;
+}
+
+function factOf(label: string, lines: readonly string[]): PaperFact {
+  return { label, lines: lines.map(paperText).filter((line) => line !== '') };
 }
 
 function sectionOf(section: Section, { lines, currency }: QuoteDraft): PaperSection {

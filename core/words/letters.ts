@@ -30,7 +30,7 @@ export function uncovered(texts: readonly TypedText[], covers: (codePoint: numbe
   return texts
     .map(({ field, text }) => ({
       field,
-      letters: [...new Set(paperText(text))].filter((letter) => letter !== '\n' && !drawable(letter, covers)),
+      letters: Array.from(new Set(paperText(text))).filter((letter) => letter !== '\n' && !drawable(letter, covers)),
     }))
     .filter(({ letters }) => letters.length > 0);
 }
@@ -38,5 +38,5 @@ export function uncovered(texts: readonly TypedText[], covers: (codePoint: numbe
 /** True for a letter that is there whole, or whose base letter and marks all are. */
 function drawable(letter: string, covers: (codePoint: number) => boolean): boolean {
   const has = (part: string) => covers(part.codePointAt(0) ?? 0);
-  return has(letter) || [...letter.normalize('NFD')].every(has);
+  return has(letter) || Array.from(letter.normalize('NFD')).every(has);
 }

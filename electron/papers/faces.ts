@@ -1,4 +1,3 @@
-/// <reference path="./fontkit.d.ts" />
 /**
  * The typefaces of papers: read once, measured with kerning, embedded as subsets.
  */
@@ -13,13 +12,15 @@ const FILES: Record<Weight, string> = { plain: 'plex-sans-400.ttf', strong: 'ple
 /** Names in the file; a subset bears a tag of six capitals (ISO 32000-1:2008, 9.6.4). */
 const NAMES: Record<Weight, string> = { plain: 'IBMPlexSans', strong: 'IBMPlexSans-SemiBold' };
 const TAGS: Record<Weight, string> = { plain: 'PLAINS', strong: 'STRONG' };
-const read = new Map<Weight, { bytes: Uint8Array; typeface: fontkit.Typeface }>();
+const read = new Map<Weight, { bytes: Uint8Array; typeface: fontkit.Font }>();
 
-function typefaceOf(weight: Weight): { bytes: Uint8Array; typeface: fontkit.Typeface } {
+function typefaceOf(weight: Weight): { bytes: Uint8Array; typeface: fontkit.Font } {
   const known = read.get(weight);
   if (known) return known;
-  const bytes = new Uint8Array(readFileSync(new URL(`../../assets/fonts/${FILES[weight]}`, import.meta.url)));
-  const found = { bytes, typeface: fontkit.create(bytes) };
+  const bytes = readFileSync(new URL(`../../assets/fonts/${FILES[weight]}`, import.meta.url));
+  const typeface = fontkit.create(bytes);
+  if (!('layout' in typeface)) throw new TypeError(`${FILES[weight]} holds several typefaces`);
+  const found = { bytes: new Uint8Array(bytes), typeface };
   read.set(weight, found);
   return found;
 }
@@ -59,7 +60,7 @@ async function embedFace(document: PDFDocument, weight: Weight, subset: boolean)
   const widths = new Map<string, number>();
   // A letter that is not there whole is built from its base and marks.
   const built = (text: string) =>
-    [...text].map((letter) => (typeface.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0) ? letter : letter.normalize('NFD'))).join('');
+    Array.from(text, (letter) => (typeface.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0) ? letter : letter.normalize('NFD'))).join('');
   return {
     font,
     width(text, size) {
@@ -81,7 +82,7 @@ async function embedFace(document: PDFDocument, weight: Weight, subset: boolean)
  * A reader of the file moves on by a glyph's own width; what kerning and the place of a mark differ from it stands between the glyphs.
  * @param hex four digits for each glyph of the text's layout
  */
-function runsOf(document: PDFDocument, typeface: fontkit.Typeface, hex: string, text: string): GlyphRun[] {
+function runsOf(document: PDFDocument, typeface: fontkit.Font, hex: string, text: string): GlyphRun[] {
   const scale = 1000 / typeface.unitsPerEm;
   const { glyphs, positions } = typeface.layout(text);
   const runs: GlyphRun[] = [];

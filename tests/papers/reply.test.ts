@@ -91,9 +91,9 @@ hello@northlight.example`,
 });
 
 test.each([
-  ['Provincial curling championship', 1, 'Quote 1 Provincial curling championship.pdf'],
-  ['../etc: a/b\\c?', 2, 'Quote 2 .. etc a b c.pdf'],
-  ['Ends with dots...', 3, 'Quote 3 Ends with dots.pdf'],
+  ['Provincial curling championship', 1, 'Quote 1, Provincial curling championship.pdf'],
+  ['../etc: a/b\\c?', 2, 'Quote 2, .. etc a b c.pdf'],
+  ['Ends with dots...', 3, 'Quote 3, Ends with dots.pdf'],
   ['???', 4, 'Quote 4.pdf'],
-  ['Å'.repeat(120), 5, `Quote 5 ${'Å'.repeat(60)}.pdf`],
+  ['Å'.repeat(120), 5, `Quote 5, ${'Å'.repeat(60)}.pdf`],
 ])('a file name for %j', (title, version, name) => expect(quotePaperName(title, version)).toBe(name));
