@@ -18,7 +18,7 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
   // One handle under both types: what is allowed is decided by the type, and by `query_only` on the connection.
   const db = drizzle({ client }) as unknown as WritableDb;
   const { papers, snapshots } = layout(folder);
-  const immediate = client.transaction((deed: (db: WritableDb) => unknown) => deed(db)).immediate;
+  const transaction = client.transaction((deed: (db: WritableDb) => unknown) => waitForNothing(deed(db)));
   let damaged: StoreError | undefined;
   let reading = false;
   let newestSnapshot: Promise<unknown> = Promise.resolve();
@@ -57,7 +57,7 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
       if (damaged) throw damaged;
       try {
         allowWrites(client, true);
-        return immediate((handle) => waitForNothing(deed(handle))) as T;
+        return transaction.immediate(deed) as T;
       } catch (error) {
         throw inWords(error);
       } finally {

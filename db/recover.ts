@@ -82,7 +82,6 @@ export function newestGoodSnapshot(folder: string, migrationsFolder: string): Sn
  */
 export function requireNotLost(folder: string): void {
   const { store, seal, snapshots } = layout(folder);
-  const size = (file: string) => statSync(file, { throwIfNoEntry: false })?.size ?? 0;
   if (size(store) > 0) return;
   if (size(seal) === 0 && size(`${store}-wal`) === 0 && listSnapshots(snapshots).length === 0) return;
   throw new StoreError('file missing', {
@@ -119,6 +118,8 @@ function replaceStore(given: string, now: number, make: (file: string) => void):
     lock.release();
   }
 }
+
+const size = (file: string) => statSync(file, { throwIfNoEntry: false })?.size ?? 0;
 
 function freeStamp(folder: string, now: number): string {
   const { setAside } = layout(folder);

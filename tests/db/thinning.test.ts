@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, constantFrom, integer, property, record, uniqueArray } from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Snapshot } from '../../core/contract/store.ts';
 import { thinnedOut } from '../../db/thinning.ts';
@@ -47,15 +47,15 @@ describe('thinning, seen from 2026-12-01 15:00 UTC', () => {
     ).toEqual([]);
   });
 
-  const snapshots = fc.uniqueArray(
-    fc
-      .record({ hours: fc.integer({ min: -50, max: 12_000 }), why: fc.constantFrom<Snapshot['why']>('asked', 'daily', 'before migration') })
-      .map(({ hours, why }) => taken(hours, why)),
+  const snapshots = uniqueArray(
+    record({ hours: integer({ min: -50, max: 12_000 }), why: constantFrom<Snapshot['why']>('asked', 'daily', 'before migration') }).map(
+      ({ hours, why }) => taken(hours, why),
+    ),
     { selector: ({ name }) => name, maxLength: 60 },
   );
   test('law: the newest stays, the order of the list is nothing, and what is left stays', () => {
-    fc.assert(
-      fc.property(snapshots, (list) => {
+    assert(
+      property(snapshots, (list) => {
         const gone = new Set(thinnedOut(list, NOW));
         expect(new Set(thinnedOut(list.toReversed(), NOW)).size).toBe(gone.size);
         const left = list.filter(({ name }) => !gone.has(name));

@@ -33,7 +33,9 @@ test(
 
 /** Run a child until it says the word, then kill it after a while. */
 async function killAfterWord(script: string, args: string[], word: string, afterMs: number): Promise<void> {
-  const child = spawn(process.execPath, [join(import.meta.dirname, script), ...args], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, [join(import.meta.dirname, 'processes', script), ...args], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   child.stdout.on('data', (piece: Buffer) => {
     if (piece.includes(word)) setTimeout(() => child.kill('SIGKILL'), afterMs);
   });

@@ -12,7 +12,6 @@ import { refusalOf } from '../refusal.ts';
 import { NOW } from '../store.ts';
 import { makeReadOnly, smallDisk } from './small-disk.ts';
 
-const NO_MOUNT = 'mounting a small disk is not allowed here';
 const open = (folder: string) => openStore({ folder, now: () => NOW });
 const save = (store: Store) =>
   store.write((db) => writeHistory(db, { subject: 'job', subjectId: 'a', deed: 'note', sentence: 'x'.repeat(20_000), at: NOW }));
@@ -29,8 +28,7 @@ function saveUntilRefused(store: Store): { saved: number; error: unknown } {
 }
 
 test('a full disk: what was acknowledged is there, and it goes on once there is room', async ({ skip }) => {
-  const disk = smallDisk(4);
-  if (!disk) return skip(NO_MOUNT);
+  const disk = smallDisk(4, skip);
   const ballast = join(disk, 'ballast');
   writeFileSync(ballast, Buffer.alloc(1_000_000));
   const store = await open(join(disk, 'data'));
@@ -51,8 +49,7 @@ test('a full disk: what was acknowledged is there, and it goes on once there is 
 });
 
 test('a disk that is full at the start: refused in words, or open without its daily snapshot', async ({ skip }) => {
-  const disk = smallDisk(2);
-  if (!disk) return skip(NO_MOUNT);
+  const disk = smallDisk(2, skip);
   const folder = join(disk, 'data');
   const store = await open(folder);
   save(store);
@@ -66,8 +63,7 @@ test('a disk that is full at the start: refused in words, or open without its da
 });
 
 test('a read-only folder is refused in words, and so is a new one on it', async ({ skip }) => {
-  const disk = smallDisk(2);
-  if (!disk) return skip(NO_MOUNT);
+  const disk = smallDisk(2, skip);
   const folder = join(disk, 'data');
   (await open(folder)).close();
   makeReadOnly(disk);

@@ -7,11 +7,11 @@ import Database from 'better-sqlite3';
 import { expect } from 'vitest';
 import { pairKey } from './moment.ts';
 
-const WRITER = join(import.meta.dirname, 'writer.ts');
+const WRITER = join(import.meta.dirname, 'processes', 'writer.ts');
 
 export type Said = { acked: number[]; kinds: string[]; lines: string[] };
 
-export function heard(output: string): Said {
+function heard(output: string): Said {
   const lines = output.split('\n').filter((line) => line.length > 0);
   const acked = lines.flatMap((line) => (line.startsWith('ok ') ? [Number(line.slice(3))] : []));
   const kinds = lines.flatMap((line) => /^(?:no \d+|refused) (.+)$/.exec(line)?.[1] ?? []);
@@ -20,7 +20,7 @@ export function heard(output: string): Said {
 
 /** Run the writer to its end, under a wrapping command such as strace. */
 export function runWriter(folder: string, count: number, wrap: string[] = []): Said & { status: number | null; errors: string } {
-  const [command = '', ...args] = [...wrap, process.execPath, WRITER, folder, String(count)];
+  const [command, ...args] = [...wrap, process.execPath, WRITER, folder, String(count)];
   const { stdout, stderr, status } = spawnSync(command, args, { encoding: 'utf8', timeout: 60_000 });
   return { ...heard(stdout), status, errors: stderr };
 }

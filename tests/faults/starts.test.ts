@@ -8,7 +8,7 @@ import { openStore } from '../../db/open.ts';
 import { NOW, temporaryFolder } from '../store.ts';
 import { LONG } from './pairs.ts';
 
-const script = (name: string) => join(import.meta.dirname, name);
+const script = (name: string) => join(import.meta.dirname, 'processes', name);
 const ended = (child: ChildProcess) => new Promise((resolve) => child.on('close', resolve));
 
 /** Start a process on the folder; answers when it has the store or was refused it. */

@@ -4,11 +4,11 @@
  */
 import { writeSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
-import { historyOf, writeHistory } from '../../db/keeping.ts';
-import { openStore } from '../../db/open.ts';
-import { StoreBusy } from '../../db/trouble.ts';
-import type { Store } from '../../db/store.ts';
-import { FAULTS_NOW } from './moment.ts';
+import { historyOf, writeHistory } from '../../../db/keeping.ts';
+import { openStore } from '../../../db/open.ts';
+import { StoreBusy } from '../../../db/trouble.ts';
+import type { Store } from '../../../db/store.ts';
+import { FAULTS_NOW } from '../moment.ts';
 
 const [folder = '', count = '0'] = process.argv.slice(2);
 

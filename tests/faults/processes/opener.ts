@@ -3,9 +3,9 @@
  * "refused KIND".
  */
 import { writeSync } from 'node:fs';
-import { openStore } from '../../db/open.ts';
-import { StoreError } from '../../db/trouble.ts';
-import { FAULTS_NOW } from './moment.ts';
+import { openStore } from '../../../db/open.ts';
+import { StoreError } from '../../../db/trouble.ts';
+import { FAULTS_NOW } from '../moment.ts';
 
 const [folder = '', migrationsFolder] = process.argv.slice(2);
 writeSync(1, 'opening\n');

@@ -2,8 +2,8 @@
  * A process that takes one snapshot after another until it is stopped: `snapshotter.ts FOLDER`. Prints "taking" before the first.
  */
 import { writeSync } from 'node:fs';
-import { openStore } from '../../db/open.ts';
-import { FAULTS_NOW } from './moment.ts';
+import { openStore } from '../../../db/open.ts';
+import { FAULTS_NOW } from '../moment.ts';
 
 const [folder = ''] = process.argv.slice(2);
 const store = await openStore({ folder, now: () => FAULTS_NOW });

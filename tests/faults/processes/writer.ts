@@ -5,11 +5,11 @@
  */
 import { writeSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
-import { deedByKey, historyOf, keepDeed, writeHistory } from '../../db/keeping.ts';
-import { openStore } from '../../db/open.ts';
-import type { Store } from '../../db/store.ts';
-import { StoreError } from '../../db/trouble.ts';
-import { FAULTS_NOW, pairKey } from './moment.ts';
+import { deedByKey, historyOf, keepDeed, writeHistory } from '../../../db/keeping.ts';
+import { openStore } from '../../../db/open.ts';
+import type { Store } from '../../../db/store.ts';
+import { StoreError } from '../../../db/trouble.ts';
+import { FAULTS_NOW, pairKey } from '../moment.ts';
 
 const [folder = '', count = '0'] = process.argv.slice(2);
 const say = (line: string) => writeSync(1, `${line}\n`);
