@@ -40,15 +40,18 @@ export function checkFit(input: FitInput): FitResult {
   const neighbours = neighboursOf(lane, ground);
   const ink = others.filter((job) => job.firmness === 'ink');
   const { moves } = movesOf(candidate, ink, ground);
+  const over = overlapFindings(lane, home);
+  // Where one cannot be in two places anyway, hours and days in a row say nothing.
+  const impossible = over.some((finding) => finding.hardness === 'blocks');
   const findings = inOrder([
-    ...overlapFindings(lane, home),
+    ...over,
     ...movableFindings(lane, candidate, others, home),
     ...neighbours.flatMap((pair) => findingOf(pair, home)),
     ...personalFindings(book.personal ?? [], lane, moves, home),
     ...kitFindings(candidate, lane, book.kit ?? [], kitSpan(candidate, moves), home),
     ...departureFindings(lane, home, find, input.now),
     ...replyByFindings(input.replyBy, input.now, home),
-    ...loadFindings(candidate, ink, ground),
+    ...(impossible ? [] : loadFindings(candidate, ink, ground)),
   ]);
   const stays = lane.filter((entry) => entry.standing === 'own').length;
   return { answer: answerOf(findings), findings, fine: fineSentence(findings, neighbours, stays), missing: [] };

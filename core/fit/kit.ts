@@ -5,7 +5,7 @@
 import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { countInWords, lengthInWords } from '../words/amounts.ts';
-import { momentAt } from '../words/moments.ts';
+import { spanAt } from '../words/moments.ts';
 import type { BookJob, KitItem, KitNeed } from './book.ts';
 import { concerning, softened } from './findings.ts';
 import type { LaneEntry, Standing, StayEntry } from './lane.ts';
@@ -134,7 +134,7 @@ function finding(item: KitItem, short: Shortage, standing: Standing, items: read
       lasts: Math.ceil((short.to - short.from) / MINUTE),
       item: item.name,
     },
-    sentence: `${item.name}: short by ${short.count} from ${momentAt(short.from, home, home)} to ${momentAt(short.to, home, home)} (${lengthInWords(Math.ceil((short.to - short.from) / MINUTE))})${reset}. ${short.demand} asked for${users}, ${item.owned} owned${service}.`,
+    sentence: `${item.name}: short by ${short.count} from ${spanAt(short.from, short.to, home, home)} (${lengthInWords(Math.ceil((short.to - short.from) / MINUTE))})${reset}. ${short.demand} asked for${users}, ${item.owned} owned${service}.`,
     lifts: liftsOf(item, short.count, items),
   };
 }

@@ -4,7 +4,7 @@
 import type { Finding } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { lengthInWords } from '../words/amounts.ts';
-import { momentAt, weekdayAt } from '../words/moments.ts';
+import { momentAt, spanAt } from '../words/moments.ts';
 import type { BookDay, BookJob } from './book.ts';
 import { concerning, softened } from './findings.ts';
 import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
@@ -38,7 +38,7 @@ function stayOverStay(own: StayEntry, other: StayEntry, home: Place): Finding {
     hardness: softened('blocks', other.standing),
     concerns: concerning(other.job),
     numbers: { overlap: minutes },
-    sentence: `${other.job.title} is ${firmness} in ${other.from.name} from ${momentAt(other.startAt, other.from, home)} to ${momentAt(other.endAt, other.to, home)}: ${lengthInWords(minutes)} at the same time.`,
+    sentence: `${other.job.title} ${firmness}: ${other.from.name}, ${spanAt(other.startAt, other.endAt, other.from, home)}, ${lengthInWords(minutes)} at the same time.`,
     lifts,
   };
 }
@@ -84,7 +84,7 @@ function movable(day: BookDay, job: BookJob, stay: StayEntry, standing: Pick<Sta
     hardness: softened('settle', standing.standing),
     concerns: concerning(other),
     numbers: { overlap: minutes },
-    sentence: `The ${day.kind} day of ${job.title} from ${momentAt(day.callAt, job.place, home)} to ${weekdayAt(day.wrapAt, job.place, home)} falls on ${stay.job.title} for ${lengthInWords(minutes)}: it must be moved.`,
+    sentence: `The ${day.kind} day of ${job.title} on ${spanAt(day.callAt, day.wrapAt, job.place, home)} falls on ${stay.job.title} for ${lengthInWords(minutes)}: it must be moved.`,
     lifts: [{ kind: 'move day', label: `Move the ${day.kind} day` }],
   };
 }

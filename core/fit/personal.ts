@@ -4,7 +4,7 @@
 import type { Finding } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { lengthInWords } from '../words/amounts.ts';
-import { momentAt, weekdayAt } from '../words/moments.ts';
+import { spanAt } from '../words/moments.ts';
 import type { PersonalTime } from './book.ts';
 import { overlaps, type LaneEntry } from './lane.ts';
 import type { Move } from './moves.ts';
@@ -43,7 +43,7 @@ function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['h
     hardness,
     concerns: [{ jobId: null, title: time.title }],
     numbers: { overlap },
-    sentence: `${time.title} is yours from ${momentAt(time.startAt, home, home)} to ${weekdayAt(time.endAt, home, home)}${firm}: ${lengthInWords(overlap)} of it fall on ${what}.`,
+    sentence: `${time.title} is yours on ${spanAt(time.startAt, time.endAt, home, home)}${firm}: ${lengthInWords(overlap)} of it fall on ${what}.`,
     lifts,
   };
 }

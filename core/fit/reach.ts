@@ -79,7 +79,7 @@ function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input
       verdict = gap;
       failing = { from, to, have, route };
     }
-    const berth = to.kind === 'ticket' && to.leg.berth ? minutes(to.leg.departAt, to.leg.arriveAt) : 0;
+    const berth = to.kind === 'ticket' && to.leg.berth ? minutes(to.leg.departAt, to.leg.arriveAt) : -Infinity;
     restLong = Math.max(restLong, have - route.long, berth);
     restShort = Math.max(restShort, have - route.short, berth);
     short += route.short;

@@ -31,6 +31,12 @@ export function bareClockAt(at: number, place: Zoned): string {
   return clock(zoned(at, place.zone));
 }
 
+/** "Saturday 12 December 12:00 to 20:00", or with the second moment whole where it is on another date. */
+export function spanAt(from: number, to: number, place: Zoned, home: Zoned): string {
+  const sameDate = zoned(from, place.zone).toPlainDate().equals(zoned(to, place.zone).toPlainDate());
+  return `${momentAt(from, place, home)} to ${sameDate ? clockAt(to, place, home) : momentAt(to, place, home)}`;
+}
+
 /** Nothing where both clocks agree; else what the clock at home shows, with its weekday where that differs. */
 function atHome(at: number, there: Temporal.ZonedDateTime, home: Zoned): string {
   const here = zoned(at, home.zone);

@@ -1,0 +1,135 @@
+/**
+ * A situation as plain data: what is on the books, what is asked for, and what the answer must be.
+ * Wall times are at the place of their job. A day is "2026-12-12 08:00-18:00"; a wrap at or before the call is on the next date.
+ */
+import type { Finding, FitAnswer, TryOn } from '../../core/contract/fit.ts';
+import type { DayKind, Place } from '../../core/contract/parts.ts';
+import type { Mode } from '../../core/contract/trips.ts';
+import type { Book, BookDay, BookJob, BookLeg, KitItem } from '../../core/fit/book.ts';
+import type { FitInput } from '../../core/fit/check.ts';
+import { instantOf, instantText } from '../../core/time/read.ts';
+import { dateLater, wrapAfter } from '../../core/time/wall.ts';
+import { timeAround } from '../../core/trips/ways.ts';
+import type { z } from 'zod';
+
+export type SituationJob = {
+  title: string;
+  place: Place;
+  days: readonly string[];
+  /** Order of pencilling, any number; ink where it is left out. */
+  pencilled?: number;
+  tickets?: readonly Ticket[];
+  kit?: Readonly<Record<string, number>>;
+};
+
+/** Wall times at each end. */
+export type Ticket = { mode: Mode; from: Place; to: Place; depart: string; arrive: string; berth?: boolean; cost?: string };
+export type OwnThing = {
+  name: string;
+  owned: number;
+  resetHours?: number;
+  resetOnRoad?: boolean;
+  does?: string;
+  subHire?: string;
+  service?: readonly [from: string, to: string, count: number];
+};
+
+export type Situation = {
+  name: string;
+  home: Place;
+  restHours?: number;
+  ways?: readonly { between: readonly [Place, Place]; minutes: number; mode?: Mode }[];
+  personal?: readonly { title: string; from: string; to: string; hardness: 'never' | 'settle' }[];
+  kit?: readonly OwnThing[];
+  booked: readonly SituationJob[];
+  candidate: Omit<SituationJob, 'title'>;
+  /** Wall time at home. */
+  now?: string;
+  /** Wall time at home. */
+  replyBy?: string;
+  tryOn?: TryOn;
+  answer: z.infer<typeof FitAnswer>;
+  /** Kinds of caution that must not be there. */
+  silent?: readonly string[];
+  /** All that block or must be settled, in order, and those cautions that matter here; of the numbers those that are named. */
+  findings: readonly { kind: string; hardness: Finding['hardness']; with?: string; numbers?: Finding['numbers']; says?: string }[];
+};
+
+const LONG_AGO = Temporal.Instant.from('2025-06-01T12:00:00Z').epochMilliseconds;
+
+export function inputOf({
+  home,
+  restHours = 8,
+  ways = [],
+  personal = [],
+  kit = [],
+  booked,
+  candidate,
+  now,
+  replyBy,
+  tryOn,
+}: Situation): FitInput {
+  const book: Book = {
+    home,
+    jobs: booked.map((job, index) => jobOf(job, `job-${index}`)),
+    ways: ways.map(({ between: [from, to], minutes, mode = 'drive' }) => ({ fromKey: from.key, toKey: to.key, mode, minutes })),
+    restMinutes: restHours * 60,
+    personal: personal.map(({ title, from, to, hardness }) => ({
+      id: null,
+      title,
+      startAt: at(from, home),
+      endAt: at(to, home),
+      hardness,
+    })),
+    kit: kit.map((thing) => thingOf(thing, home)),
+  };
+  const reply = replyBy === undefined ? null : { wall: replyBy, zone: home.zone, at: instantText(at(replyBy, home)) };
+  const asked = jobOf({ title: 'This job', ...candidate }, null);
+  return {
+    book,
+    candidate: candidate.pencilled === undefined ? { ...asked, firmness: 'candidate' } : asked,
+    now: now === undefined ? LONG_AGO : at(now, home),
+    replyBy: reply,
+    tryOn,
+  };
+}
+
+function at(wall: string, place: Place): number {
+  return instantOf(wall, place.zone).epochMilliseconds;
+}
+
+/** Battery or not, a thing here resets at once unless it says otherwise. A service includes its last day at home. */
+function thingOf({ name, owned, resetHours = 0, resetOnRoad = true, does = '', subHire = '', service }: OwnThing, home: Place): KitItem {
+  const services = service
+    ? [{ startAt: at(`${service[0]}T00:00`, home), endAt: at(`${dateLater(service[1], 1)}T00:00`, home), count: service[2] }]
+    : [];
+  return { id: name, name, owned, resetMinutes: resetHours * 60, resetOnRoad, does, subHire, services };
+}
+
+function legOf({ mode, from, to, depart, arrive, berth = false, cost = '' }: Ticket): BookLeg {
+  return { id: null, mode, from, to, departAt: at(depart, from), arriveAt: at(arrive, to), ...timeAround(mode, from, to), berth, cost };
+}
+
+function jobOf({ title, place, days, pencilled, tickets = [], kit = {} }: SituationJob, id: string | null): BookJob {
+  return {
+    id,
+    title,
+    firmness: pencilled === undefined ? 'ink' : 'pencil',
+    pencilledAt: pencilled ?? null,
+    expiresAt: pencilled === undefined ? null : Infinity,
+    place,
+    days: days.map((text) => dayOf(text, place.zone)),
+    legs: tickets.map(legOf),
+    kit: Object.entries(kit).map(([item, count]) => ({ item, count })),
+  };
+}
+
+/** Reads "2026-12-12 08:00-18:00" and "2026-12-12 08:00-12:00 half". */
+export function dayOf(text: string, zone: string): BookDay {
+  const [date = '', times = '', kind = 'shoot'] = text.split(' ');
+  const [from = '', to = ''] = times.split('-');
+  const call = `${date}T${from}`;
+  const wrap = wrapAfter(call, to);
+  const at = (wall: string) => instantOf(wall, zone).epochMilliseconds;
+  return { date, kind: kind as DayKind, call, wrap, callAt: at(call), wrapAt: at(wrap) };
+}
