@@ -29,7 +29,8 @@ export const take = os.inquiries.take.handler(({ input, context }) =>
       text: input.text,
       receivedAt,
       homeZone,
-      ...(setup ? { homePlace: setup.home, homeCurrency: setup.currency } : {}),
+      homePlace: setup?.home,
+      homeCurrency: setup?.currency,
       gazetteer: context.gazetteer(),
     });
     const card = cardFor(db, reading.fields, setup?.currency ?? 'USD', wallAt(now, homeZone).slice(0, 10));

@@ -49,11 +49,21 @@ test('taken twice with one key it is one job; a title and a moment that were giv
   expect(await call(take, input, { context })).toEqual(first);
   const rows = (await call(jobs.list, {}, { context })).jobs;
   expect(rows.map(({ title }) => title)).toEqual(['Sales meeting']);
-  expect((await call(jobs.get, { id: first.jobId }, { context })).job.received).toEqual({ wall: '2026-11-30T20:00', zone: 'America/Toronto', at: '2026-12-01T01:00:00Z' });
+  expect((await call(jobs.get, { id: first.jobId }, { context })).job.received).toEqual({
+    wall: '2026-11-30T20:00',
+    zone: 'America/Toronto',
+    at: '2026-12-01T01:00:00Z',
+  });
 });
 
 test('before the first set-up, and from words that say nothing', async () => {
   const { context } = await world('2026-12-01T15:00:00Z', null);
   const { jobId } = await call(take, { text: 'hello?' }, { context });
-  expect((await call(jobs.get, { id: jobId }, { context })).job).toMatchObject({ title: 'hello?', place: null, days: [], replyBy: null, budget: null });
+  expect((await call(jobs.get, { id: jobId }, { context })).job).toMatchObject({
+    title: 'hello?',
+    place: null,
+    days: [],
+    replyBy: null,
+    budget: null,
+  });
 });
