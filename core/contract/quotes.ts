@@ -60,6 +60,7 @@ export const QuoteDraft = z.strictObject({
     .array(z.strictObject({ id: z.string(), what: z.string() }))
     .describe('lines that were taken off by hand; they can be restored'),
   totals: Totals,
+  cancelBase: Money.describe('net of days, kit and editing: what a cancellation owes its share of'),
   deposit: Deposit,
   validUntil: Moment,
   terms: Terms,
@@ -69,6 +70,21 @@ export const QuoteDraft = z.strictObject({
   missing: z.array(z.string()).describe('what must be known before a quote can be made'),
 });
 export type QuoteDraft = z.infer<typeof QuoteDraft>;
+
+/** What a cancellation owes. The deposit is set against it: what is left is owed, or paid back. */
+export const Cancellation = z.strictObject({
+  noticeHours: z.number(),
+  percent: Decimal,
+  base: Money,
+  fee: Money,
+  bound: Money,
+  total: Money,
+  owed: Money,
+  paidBack: Money,
+  reason: z.string(),
+  caution: z.string(),
+});
+export type Cancellation = z.infer<typeof Cancellation>;
 
 export const DraftChange = z.discriminatedUnion('op', [
   z.strictObject({
@@ -141,6 +157,22 @@ export const quotes = {
     "Every made version of a job's quote, newest first.",
     z.strictObject({ jobId: Id }),
     z.strictObject({ versions: z.array(QuoteVersion) }),
+  ),
+  differences: reads(
+    "What differs between two versions of a job's quote, or between a version and the draft as it is now, in words.",
+    z.strictObject({ jobId: Id, from: z.int().min(1), to: z.int().min(1).nullable().describe('null for the draft') }),
+    z.strictObject({ sentences: z.array(z.string()) }),
+  ),
+  cancellation: reads(
+    'What a cancellation or postponement would owe at an instant, by the scale that was frozen into the version agreed on (else the newest).',
+    z.strictObject({
+      jobId: Id,
+      at: InstantText.optional().describe('now, if not given'),
+      postponed: z.boolean().optional().describe('to a date agreed within 30 days'),
+      bound: Positive.optional().describe('costs already bound, currency units'),
+      depositPaid: Positive.optional().describe('currency units'),
+    }),
+    z.strictObject({ version: z.int(), cancellation: Cancellation }),
   ),
   sent: writes(
     'Note that a version is sent: its reply was copied or drafted as a mail.',

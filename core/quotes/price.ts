@@ -9,11 +9,12 @@ import type { BookDay } from '../fit/book.ts';
 import { exact } from '../money/exact.ts';
 import { subtract, sum } from '../money/money.ts';
 import { epochOf } from '../time/read.ts';
+import { cancelSections } from './cancellation.ts';
 import { cautionsOf, missingOf } from './cautions.ts';
 import { foldChanges, overlay, type Overrides } from './changes.ts';
 import { dayLines, kitDays } from './days.ts';
 import { depositOf, validUntil } from './deadlines.ts';
-import { discountedSections, discountLines } from './discount.ts';
+import { discountedSections, discountLines, expenseSections } from './discount.ts';
 import { editingLine } from './editing.ts';
 import { amountOfLine, quoteLine, type PricedLine } from './line.ts';
 import { rushLine } from './rush.ts';
@@ -61,10 +62,10 @@ export function priceQuote(input: PriceInput): QuoteDraft {
 
   const mine = taxesOf(setup);
   const taxed = lines.map((line) => ({ line, taxes: taxesOfLine(line.id, mine, overrides.taxes) }));
-  const { totals, expenses } = totalsOf(taxed, setup.tax?.included ?? false, discountedSections(overrides.discount), currency);
+  const { totals, netOf } = totalsOf(taxed, setup.tax?.included ?? false, discountedSections(overrides.discount), currency);
   const due = depositOf(totals.gross, terms, now, firstCallAt, home);
   const scale = scaleOf(
-    { kept: subtract(totals.net, expenses), dates: base.dates, editHours: outsideHours(lines), hoursOut: hoursOut(input) },
+    { kept: subtract(totals.net, netOf(expenseSections)), dates: base.dates, editHours: outsideHours(lines), hoursOut: hoursOut(input) },
     setup.year && setup.currency === currency ? floorOf(setup.year, currency) : null,
     input.job.budget,
     card.dayHours,
@@ -85,6 +86,7 @@ export function priceQuote(input: PriceInput): QuoteDraft {
     ),
     dropped: all.filter((line) => overrides.dropped.has(line.id)).map(({ id, what }) => ({ id, what })),
     totals,
+    cancelBase: netOf(cancelSections),
     deposit: due.deposit,
     validUntil: validUntil(now, terms, firstCallAt, home),
     terms,

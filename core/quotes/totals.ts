@@ -5,7 +5,6 @@ import type { Section, Totals } from '../contract/quotes.ts';
 import { sum, type Money } from '../money/money.ts';
 import { shareOver } from '../money/share.ts';
 import { taxLines, type Basket, type Tax, type Taxed } from '../money/taxes.ts';
-import { expenseSections } from './discount.ts';
 import { amountOfLine, type PricedLine } from './line.ts';
 
 /** A line with the taxes that it bears; a discount bears those of the lines that it is shared over. */
@@ -13,8 +12,8 @@ export type LineWithTaxes = { line: PricedLine; taxes: readonly Tax[] };
 export type QuoteTotals = {
   totals: Totals;
   baskets: Basket<string>[];
-  /** Net of what is passed on as it is, after its part of any discount. */
-  expenses: Money;
+  /** Net of some sections, after their part of any discount. */
+  netOf(sections: readonly Section[]): Money;
 };
 
 type Piece = { section: Section; amount: Money; taxes: readonly Tax[] };
@@ -38,8 +37,12 @@ export function totalsOf(
   );
   const all = [...goods, ...sharesOf(off, goods, discounted)];
   const taxed = taxLines(currency, all, included);
-  const expenses = taxed.lineNets.filter((_, place) => expenseSections.some((section) => section === all[place]?.section));
-  return { totals: totalsText(taxed), baskets: taxed.baskets, expenses: sum(currency, expenses) };
+  const netOf = (sections: readonly Section[]): Money =>
+    sum(
+      currency,
+      taxed.lineNets.filter((_, place) => sections.some((section) => section === all[place]?.section)),
+    );
+  return { totals: totalsText(taxed), baskets: taxed.baskets, netOf };
 }
 
 /** The discount cut into pieces that bear the taxes of the lines they belong to. */

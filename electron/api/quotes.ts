@@ -1,6 +1,11 @@
 import type { z } from 'zod';
 import type { DraftChange, QuoteDraft, QuoteVersion } from '../../core/contract/quotes.ts';
+import { amountOf } from '../../core/money/money.ts';
+import { cancellationOf } from '../../core/quotes/cancellation.ts';
+import { differencesOf } from '../../core/quotes/differences.ts';
 import { unknownLines } from '../../core/quotes/known.ts';
+import { epochOf } from '../../core/time/read.ts';
+import { daysOf } from '../../db/job-days.ts';
 import { noteSent, saveChanges, versionById, versionsOf, type KeptChanges } from '../../db/quotes.ts';
 import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
@@ -76,4 +81,45 @@ function markSent(db: WritableDb, id: string, now: number): QuoteVersion {
   return versionById(db, id) ?? before;
 }
 
-export const quotes = { draft, change, undo, make, versions, sent };
+const differences = os.quotes.differences.handler(({ input, context }) =>
+  context.store.read((db) => {
+    const { draft: current } = quoteFacts(db, input.jobId, context.now());
+    const made = versionsOf(db, input.jobId);
+    const numbered = (number: number): QuoteDraft => {
+      const found = made.find((version) => version.number === number);
+      if (!found) throw notFound(`Version ${number} of this quote`);
+      return found.draft;
+    };
+    return { sentences: differencesOf(numbered(input.from), input.to === null ? current : numbered(input.to)) };
+  }),
+);
+
+const cancellation = os.quotes.cancellation.handler(({ input, context }) =>
+  context.store.read((db) => {
+    const now = context.now();
+    const job = jobById(db, input.jobId, now);
+    if (!job) throw notFound('This job');
+    const made = versionsOf(db, input.jobId);
+    const agreed = made.find((version) => version.number === job.ink?.quoteVersion) ?? made[0];
+    const firstCallAt = daysOf(db, input.jobId)[0]?.callAt;
+    if (!agreed || firstCallAt === undefined)
+      throw refused(
+        `${job.title} has no made quote.`,
+        'A cancellation owes what the frozen quote says; without one, nothing is owed by its terms.',
+      );
+    const { currency } = agreed.draft;
+    return {
+      version: agreed.number,
+      cancellation: cancellationOf({
+        draft: agreed.draft,
+        firstCallAt,
+        at: input.at ? epochOf(input.at) : now,
+        postponed: input.postponed ?? false,
+        bound: amountOf(input.bound ?? '0', currency),
+        depositPaid: amountOf(input.depositPaid ?? '0', currency),
+      }),
+    };
+  }),
+);
+
+export const quotes = { draft, change, undo, make, versions, differences, cancellation, sent };

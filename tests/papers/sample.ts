@@ -100,6 +100,7 @@ export function draftOf(lines: QuoteLine[], currency = 'USD'): QuoteDraft {
     currency,
     lines,
     dropped: [],
+    cancelBase: net,
     totals: { net, taxes: [], tax: { minor: 0, currency }, gross: net },
     deposit: { amount: half, due: 'to ink the dates', note: '' },
     validUntil: { wall: '2026-12-04T18:30', zone: 'America/Chicago', at: '2026-12-05T00:30:00Z' },

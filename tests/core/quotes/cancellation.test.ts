@@ -1,0 +1,78 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { money } from '../../../core/money/money.ts';
+import { cancellationOf, type CancelInput } from '../../../core/quotes/cancellation.ts';
+import { tried } from '../laws.ts';
+import { at, drive, fargo, quoteOf, taxed } from './facts.ts';
+
+const firstCallAt = at('2026-09-08T08:00');
+const draft = quoteOf({ card: { kit: [{ name: 'Mixer', perDay: '100' }] }, trip: drive, job: { place: fargo } });
+const HOUR = 3_600_000;
+
+const cancel = (hoursBefore: number, changes: Partial<CancelInput> = {}) =>
+  cancellationOf({
+    draft,
+    firstCallAt,
+    at: firstCallAt - hoursBefore * HOUR,
+    postponed: false,
+    bound: money(0, 'USD'),
+    depositPaid: money(0, 'USD'),
+    ...changes,
+  });
+
+test('the base is the net of days, kit and editing: no travel, no rush', () => expect(draft.cancelBase.minor).toBe(300_000 + 20_000));
+test('the base is net of included tax and of its share of a discount', () => {
+  const included = quoteOf({ setup: taxed('20', true), changes: [{ op: 'discount', percent: '10' }] });
+  expect(included.cancelBase.minor).toBe(150_000);
+});
+
+describe('the scale', () => {
+  test.each([
+    [14 * 24, '0', 0],
+    [14 * 24 - 0.001, '25', 80_000],
+    [7 * 24, '25', 80_000],
+    [7 * 24 - 0.001, '50', 160_000],
+    [48, '50', 160_000],
+    [48 - 0.001, '100', 320_000],
+    [0, '100', 320_000],
+    [-3, '100', 320_000],
+  ])('%d h before first call owes %s %%', (hours, percent, fee) => expect(cancel(hours)).toMatchObject({ percent, fee: { minor: fee } }));
+
+  test('counts elapsed hours over a clock change, not dates', () => {
+    const call = at('2026-11-02T08:00');
+    const called = (wall: string) =>
+      cancellationOf({ draft, firstCallAt: call, at: at(wall), postponed: false, bound: money(0, 'USD'), depositPaid: money(0, 'USD') })
+        .percent;
+    // from 31 October 09:00 to 2 November 08:00 are 48 h: the night between has an hour more
+    expect([called('2026-10-31T09:00'), called('2026-10-31T09:01')]).toEqual(['50', '100']);
+  });
+  test('postponed to a date agreed within 30 days: half', () => {
+    expect(cancel(100, { postponed: true })).toMatchObject({ percent: '25', fee: { minor: 80_000 } });
+    expect(cancel(200, { postponed: true })).toMatchObject({ percent: '12.5', fee: { minor: 40_000 } });
+  });
+  test('bound costs are owed in full, and the deposit is set against it', () => {
+    expect(cancel(100, { bound: money(12_345, 'USD'), depositPaid: money(150_000, 'USD') })).toMatchObject({
+      total: { minor: 172_345 },
+      owed: { minor: 22_345 },
+      paidBack: { minor: 0 },
+    });
+    expect(cancel(400, { depositPaid: money(150_000, 'USD') })).toMatchObject({
+      total: { minor: 0 },
+      owed: { minor: 0 },
+      paidBack: { minor: 150_000 },
+    });
+  });
+  test('says its numbers', () => {
+    expect(cancel(100, { postponed: true }).reason).toBe(
+      '100 h before first call the scale says 50 % of 3,200.00 for days, kit and editing, half of it for a date agreed anew within 30 days: 25 %.',
+    );
+  });
+});
+
+test('calling off later never owes less', () =>
+  fc.assert(
+    fc.property(fc.integer({ min: -100, max: 800 }), fc.integer({ min: 0, max: 400 }), fc.boolean(), (hours, later, postponed) => {
+      expect(cancel(hours - later, { postponed }).fee.minor).toBeGreaterThanOrEqual(cancel(hours, { postponed }).fee.minor);
+    }),
+    tried,
+  ));
