@@ -61,7 +61,7 @@ export function FindBox() {
       <Label className="reader">Find a job, a paper, a rate card or an action</Label>
       <Input id={FIND_BOX} className={style.findInput ?? ''} placeholder="Find a job, a paper, an action …  /" />
       <Popover className={list.popover ?? ''} placement="top start">
-        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={style.nothing}>{words === '' ? 'Type a few letters.' : 'Nothing holds these words.'}</p>}>
+        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={list.empty}>{words === '' ? 'Type a few letters.' : 'Nothing holds these words.'}</p>}>
           {(row: Row) => (
             <ListBoxItem id={row.id} textValue={row.title} className={list.item ?? ''}>
               {row.title} <span className={list.second}>{row.second}</span>

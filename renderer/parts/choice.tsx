@@ -19,6 +19,7 @@ export function Choice<T extends string>(props: {
         const chosen = props.options.find((option) => option.value === key);
         if (chosen) props.onChange(chosen.value);
       }}
+      validationBehavior="aria"
       isInvalid={props.error !== undefined}
     >
       <Label className={props.bare ? 'reader' : (field.label ?? '')}>{props.label}</Label>

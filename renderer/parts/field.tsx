@@ -21,7 +21,7 @@ export type FieldProps = Omit<TextFieldProps, 'children' | 'className' | 'style'
 export function Field({ label, error, hint, unit, rows, figures = false, bare = false, placeholder, ...props }: FieldProps) {
   const input = `${style.input} ${figures ? style.figures : ''}`;
   return (
-    <TextField {...props} isInvalid={error !== undefined} className={style.field ?? ''}>
+    <TextField {...props} validationBehavior="aria" isInvalid={error !== undefined} className={style.field ?? ''}>
       <Label className={bare ? 'reader' : (style.label ?? '')}>{label}</Label>
       <span className={style.row}>
         {rows ? <TextArea rows={rows} className={input} {...(placeholder ? { placeholder } : {})} /> : <Input className={input} {...(placeholder ? { placeholder } : {})} />}

@@ -33,15 +33,16 @@ export function PlaceField(props: { label: string; value: Place | null; onChange
       }}
       onBlur={() => setTyped(null)}
       allowsCustomValue
-      allowsEmptyCollection={false}
+      allowsEmptyCollection={typed !== null}
       menuTrigger="input"
+      validationBehavior="aria"
       isInvalid={props.error !== undefined}
     >
       <Label className={props.bare ? 'reader' : (field.label ?? '')}>{props.label}</Label>
       <Input className={field.input ?? ''} placeholder="Begin to type a town" autoFocus={props.autoFocus} />
-      <FieldError className={field.error ?? ''}>{props.error}</FieldError>
+      <FieldError className={field.error ?? ''}>{props.error ? `${props.label.split(',')[0]} ${props.error}.` : null}</FieldError>
       <Popover className={list.popover ?? ''}>
-        <ListBox className={list.list ?? ''}>
+        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={list.empty}>{text.trim().length < 2 ? 'Type two letters or more.' : found.isFetching ? 'Looking …' : 'No town of that name is known. Try the nearest larger one.'}</p>}>
           {(place: (typeof places)[number]) => (
             <ListBoxItem id={place.key} textValue={placeInWords(place)} className={list.item ?? ''}>
               {place.name} <span className={list.second}>{[place.region, place.country, place.zone].filter((part) => part !== '').join(', ')}</span>

@@ -1,5 +1,5 @@
 import type { Question } from '../../../core/contract/inquiries.ts';
-import { settle } from '../../../core/inquiries/settle.ts';
+import { chosenChanges } from '../../../core/inquiries/chosen.ts';
 import { useDeeds } from '../../deeds.ts';
 import { Button } from '../../parts/button.tsx';
 import type { FactProps } from './facts.tsx';
@@ -10,7 +10,7 @@ export function Questions({ job, save, homeZone }: Omit<FactProps, 'locked'> & {
   const { running } = useDeeds();
   if (job.questions.length === 0) return null;
   const answer = (question: Question, value: unknown): void => {
-    const changes = settle(job, question.field, value, homeZone);
+    const changes = chosenChanges(job, question.field, value, homeZone);
     if (changes) void save(changes, { settled: [question.field] });
   };
   return (
@@ -22,7 +22,7 @@ export function Questions({ job, save, homeZone }: Omit<FactProps, 'locked'> & {
             <strong>{question.ask}</strong>
             <div className={style.choices}>
               {question.choices
-                .filter((choice) => settle(job, question.field, choice.value, homeZone) !== null)
+                .filter((choice) => chosenChanges(job, question.field, choice.value, homeZone) !== null)
                 .map((choice) => (
                   <Button key={choice.label} isDisabled={running > 0} onPress={() => answer(question, choice.value)}>
                     {choice.label}

@@ -46,11 +46,11 @@ export function WhatItIsFor({ form }: { form: CardForm }) {
   );
 }
 
-export function TheDay({ form }: { form: CardForm }) {
+export function TheDay({ form, rate = true }: { form: CardForm; rate?: boolean }) {
   const { currency } = form.typed;
   return (
     <div className={style.grid}>
-      <CardField form={form} name="dayRate" label="A day" unit={currency} />
+      {rate ? <CardField form={form} name="dayRate" label="A day" unit={currency} /> : null}
       <CardField form={form} name="dayHours" label="Length of a day" unit="hours" />
       <CardField form={form} name="graceMinutes" label="Grace before overtime" unit="min" />
       <CardField form={form} name="halfPercent" label="Half day" unit="% of a day" />

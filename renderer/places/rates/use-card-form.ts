@@ -21,5 +21,14 @@ export function useCardForm(start: RateCardFields, stored?: RateCard): CardForm 
     const saved = await deed(() => client.rates.save({ fields: read.fields, ...(stored ? { id: stored.id, version: stored.version } : {}) }), setTrouble);
     return saved?.card;
   };
-  return { typed, change: (part) => setTyped((before) => ({ ...before, ...part })), trouble, save };
+  const change = (part: Partial<TypedCard>): void => {
+    const next = { ...typed, ...part };
+    setTyped(next);
+    // Once a save was refused, every correction is read at once.
+    if (trouble) {
+      const read = fieldsFrom(next);
+      setTrouble('trouble' in read ? read.trouble : null);
+    }
+  };
+  return { typed, change, trouble, save };
 }

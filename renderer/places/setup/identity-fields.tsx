@@ -61,9 +61,11 @@ export function Taxes({ typed, change, trouble }: SetupPart) {
           <Field label="Name of the tax" placeholder="Sales tax" value={typed.taxName} onChange={(taxName) => change({ taxName })} error={fieldTrouble(trouble, 'tax.name')} />
           <Field label="Rate" unit="%" figures inputMode="decimal" value={typed.taxPercent} onChange={(taxPercent) => change({ taxPercent })} error={fieldTrouble(trouble, 'percent')} />
           <Field label="Tax number" value={typed.taxId} onChange={(taxId) => change({ taxId })} error={fieldTrouble(trouble, 'taxId')} />
-          <Tick checked={typed.taxIncluded} onChange={(taxIncluded) => change({ taxIncluded })}>
-            My prices are entered with it included
-          </Tick>
+          <div className={style.wide}>
+            <Tick checked={typed.taxIncluded} onChange={(taxIncluded) => change({ taxIncluded })}>
+              My prices are entered with it included
+            </Tick>
+          </div>
         </div>
       ) : null}
     </>

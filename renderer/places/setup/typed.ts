@@ -41,6 +41,7 @@ export function typedFrom({ tax, year, version: _version, ...fields }: Setup): T
 export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { trouble: Trouble } {
   const reader = new Reader();
   const { home, taxName, taxPercent, taxIncluded, hasYear, costs, pay, setAside, days, ...plain } = typed;
+  if (plain.name.trim() === '') reader.refuse('name', 'is empty; give it a name');
   if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
   const minor = (field: string, text: string): number => amountOf(reader.take(field, parseAmount(text, exponentOf(plain.currency))) ?? '0', plain.currency).minor;
   const fields = {

@@ -9,7 +9,15 @@ import { emptySetup, fieldsFrom, typedFrom, type TypedSetup } from './typed.ts';
 export function useSetupForm(stored: Setup | null) {
   const [typed, setTyped] = useState<TypedSetup>(() => (stored ? typedFrom(stored) : emptySetup));
   const [trouble, setTrouble] = useState<Trouble | null>(null);
-  const change = (part: Partial<TypedSetup>): void => setTyped((before) => ({ ...before, ...part }));
+  const change = (part: Partial<TypedSetup>): void => {
+    const next = { ...typed, ...part };
+    setTyped(next);
+    // Once a save was refused, every correction is read at once.
+    if (trouble) {
+      const read = fieldsFrom(next);
+      setTrouble('trouble' in read ? read.trouble : null);
+    }
+  };
   const save = async (): Promise<boolean> => {
     const read = fieldsFrom(typed);
     if ('trouble' in read) {

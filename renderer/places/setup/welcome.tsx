@@ -88,7 +88,7 @@ function RateForm({ fields }: { fields: RateCardFields }) {
       <Fold title="Everything else is filled with the defaults of the trade: look, or leave it">
         <div className={style.defaults}>
           <h2>The day</h2>
-          <TheDay form={form} />
+          <TheDay form={form} rate={false} />
           <h2>Overtime and turnaround</h2>
           <Overtime form={form} />
           <h2>Rush and editing</h2>

@@ -17,7 +17,7 @@ type Facts = z.infer<typeof JobFacts>;
  * @param value the choice's value, as the question carries it
  * @param homeZone zone of a reply-by
  */
-export function settle(facts: Facts, field: Question['field'], value: unknown, homeZone: string): Partial<Facts> | null {
+export function chosenChanges(facts: Facts, field: Question['field'], value: unknown, homeZone: string): Partial<Facts> | null {
   switch (field) {
     case 'role':
       return taken(Role, value, (role) => ({ role }));
