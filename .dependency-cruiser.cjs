@@ -26,8 +26,8 @@ const lists = {
   ],
 };
 const inModules = (names) => `^node_modules/(@types/)?(${names.join('|').replaceAll('.', '\\.')})/`;
-/** How a package appears when only its types are taken. */
-const packages = ['npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-bundled'];
+/** Every way in which a dependency can be a package, also one that package.json does not name. */
+const packages = ['npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-bundled', 'npm-no-pkg', 'npm-unknown'];
 
 /** A room may not reach what is not in its list of other rooms. */
 const wall = (room, others) => ({
@@ -54,8 +54,15 @@ module.exports = {
     wall('renderer', ['core']),
     takes('core', lists.core),
     takes('db', lists.core, lists.node),
-    takes('electron', lists.core, lists.node),
+    takes('electron', lists.core, lists.node, ['vite']),
     takes('renderer', lists.core, lists.browser),
+    {
+      name: 'program-takes-a-package-of-building',
+      severity: 'error',
+      from: { path: '^(core|db|electron|renderer)/', pathNot: '^electron/starting/dev\\.ts$' },
+      to: { dependencyTypes: packages, path: inModules(lists.dev) },
+    },
+    { name: 'store-is-opened-in-one-room', severity: 'error', from: { path: '^electron/' }, to: { path: '^node_modules/better-sqlite3/' } },
     { name: 'core-needs-node', severity: 'error', from: { path: '^core/' }, to: { dependencyTypes: ['core'] } },
     { name: 'renderer-needs-node', severity: 'error', from: { path: '^renderer/' }, to: { dependencyTypes: ['core'] } },
     {
@@ -67,11 +74,16 @@ module.exports = {
   ],
   options: {
     parser: 'swc',
+    preserveSymlinks: true,
     doNotFollow: { path: 'node_modules' },
     exclude: { path: '\\.(css|tsv|html)$' },
     tsPreCompilationDeps: true,
     combinedDependencies: false,
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'require', 'node', 'types', 'default'], extensions: ['.ts', '.tsx', '.mjs', '.js', '.d.ts'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'types', 'default'],
+      extensions: ['.ts', '.tsx', '.mjs', '.js', '.d.ts'],
+    },
     skipAnalysisNotInRules: false,
   },
 };

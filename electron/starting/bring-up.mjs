@@ -44,7 +44,8 @@ const commands = {
     ensureDesktop();
   },
   dev() {
-    runAs(node, [entry('electron', 'starting', 'dev.ts'), ...args]);
+    const watched = ['core', 'db', 'electron'].map((room) => `--watch-path=${entry(room)}`);
+    runAs(node, ['--watch', ...watched, '--watch-preserve-output', entry('electron', 'starting', 'dev.ts'), ...args]);
   },
   test() {
     ensurePage();
