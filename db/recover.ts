@@ -48,9 +48,11 @@ export function beginAnew({ folder, now }: Recovery): void {
   });
 }
 
-/** Finish a replacement that was cut short after its new file was whole. */
+/** Finish a replacement that was cut short after its new file was whole; one that was cut short before has changed nothing. */
 export function finishReplacement(folder: string): void {
-  const waiting = readdirSync(folder).find((file) => file.startsWith(INCOMING) && !file.endsWith(PARTIAL));
+  const incoming = readdirSync(folder).filter((file) => file.startsWith(INCOMING));
+  for (const file of incoming) if (file.includes(PARTIAL)) rmSync(join(folder, file));
+  const waiting = incoming.find((file) => !file.includes(PARTIAL));
   if (!waiting) return;
   const { store, seal, setAside } = layout(folder);
   const aside = join(setAside, waiting.slice(INCOMING.length));
@@ -102,7 +104,6 @@ function replaceStore(given: string, now: number, make: (file: string) => void):
       finishReplacement(folder);
       const incoming = join(folder, INCOMING + freeStamp(folder, now));
       const partial = incoming + PARTIAL;
-      for (const file of storeFiles(partial)) rmSync(file, { force: true });
       try {
         make(partial);
         syncFile(partial);

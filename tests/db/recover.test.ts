@@ -113,6 +113,13 @@ describe('going on with a snapshot', () => {
   });
 });
 
+test('what a replacement left behind that was cut short early goes at the next start', async () => {
+  const { folder } = await folderWithSnapshot();
+  writeFileSync(join(folder, `kitbound.sqlite.incoming-${STAMP}.partial`), 'half');
+  expect(await said(folder)).toHaveLength(2);
+  expect(readdirSync(folder).filter((name) => name.includes('incoming'))).toEqual([]);
+});
+
 describe('a store that is lost or damaged', () => {
   const lose: [string, string, (file: string) => void][] = [
     ['is missing', 'file missing', (file) => rmSync(file)],

@@ -2,6 +2,7 @@ import { assert, constantFrom, integer, property, record, uniqueArray } from 'fa
 import { describe, expect, test } from 'vitest';
 import type { Snapshot } from '../../core/contract/store.ts';
 import { thinnedOut } from '../../db/thinning.ts';
+import { tried } from '../core/laws.ts';
 import { NOW } from '../store.ts';
 
 const HOUR = 3_600_000;
@@ -66,7 +67,7 @@ describe('thinning, seen from 2026-12-01 15:00 UTC', () => {
           .at(-1);
         if (newest) expect(left.some(({ takenAt }) => takenAt === newest)).toBe(true);
       }),
-      { seed: 20261201, numRuns: 200 },
+      tried,
     );
   });
 });
