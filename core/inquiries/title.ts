@@ -3,6 +3,7 @@
  */
 import type { InquiryFields } from '../contract/inquiries.ts';
 import type { Place } from '../contract/parts.ts';
+import { oneLine } from '../words/visible.ts';
 
 const LONGEST = 60;
 
@@ -11,21 +12,13 @@ export function titleOf(fields: InquiryFields, place: Place | null, message: str
   const where = place?.name ?? fields.place;
   const parts = fields.organisation ? [fields.organisation, where] : where ? [capital(fields.role ?? 'job'), where] : [];
   const words = parts.filter((part) => part !== undefined && part !== '').join(', ');
-  return shortened(visible(words || firstWords(message))) || 'Inquiry';
+  return shortened(oneLine(words || firstWords(message))) || 'Inquiry';
 }
 
 /** The first line with words, without the marks of mail headers and quoting. */
 function firstWords(message: string): string {
   const line = message.split('\n').find((one) => /\p{L}/u.test(one)) ?? '';
   return line.replace(/^[\s>*#-]*(?:(?:subject|betreff|re|fwd?)\s*:\s*)*/i, '');
-}
-
-// A title must not hold what a name may not: control and direction marks.
-function visible(text: string): string {
-  return text
-    .replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
 }
 
 function shortened(text: string): string {

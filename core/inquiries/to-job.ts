@@ -7,6 +7,7 @@ import type { Question, Reading } from '../contract/inquiries.ts';
 import { type Facts, newFacts } from '../jobs/facts.ts';
 import { readDays } from '../jobs/days.ts';
 import { instantOf, instantText, WallTimeError } from '../time/read.ts';
+import { oneLine } from '../words/visible.ts';
 import { assumedDays } from './assumed-days.ts';
 import { titleOf } from './title.ts';
 
@@ -20,8 +21,11 @@ export type Usual = {
 
 export type ReadJob = { facts: Facts; questions: Question[] };
 
+/** The most that the books keep of a short line, of a deliverable, and of deliverables. */
 const LINE = 120;
-const cut = (text: string | undefined) => (text ?? '').replace(/\s+/g, ' ').trim().slice(0, LINE);
+const DELIVERABLE = 300;
+const DELIVERABLES = 50;
+const cut = (text = '', longest = LINE) => oneLine(text).slice(0, longest).trim();
 
 /**
  * Facts and open questions of a new job.
@@ -48,7 +52,10 @@ export function jobOf(reading: Reading, message: string, title: string, usual: U
       days: days.days,
       replyBy: replyBy.moment,
       budget: fields.budget ?? null,
-      deliverables: (fields.deliverables ?? []).map((one) => one.trim()).filter((one) => one !== ''),
+      deliverables: (fields.deliverables ?? [])
+        .map((one) => cut(one, DELIVERABLE))
+        .filter((one) => one !== '')
+        .slice(0, DELIVERABLES),
     }),
     questions: [...reading.questions, ...assumed.filter((question) => !asked.has(question.field))],
   };

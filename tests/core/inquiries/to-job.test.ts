@@ -86,6 +86,12 @@ test('what the reader asks already is not asked again', () => {
   expect(read.questions).toEqual([question]);
 });
 
+test('what is kept of names is one visible line of at most 120 characters', () => {
+  const { facts } = job({ organisation: `Gear\u202e\nLeague ${'x'.repeat(200)}`, deliverables: [' ', ' a  highlight\u0007 '] });
+  expect(facts.organisation).toBe(`Gear League ${'x'.repeat(108)}`);
+  expect(facts.deliverables).toEqual(['a highlight']);
+});
+
 test('reply-by is a moment at home', () => {
   expect(job({ replyBy: '2026-12-04T00:00' }).facts.replyBy).toEqual({
     wall: '2026-12-04T00:00',
