@@ -3,12 +3,12 @@
  */
 import type Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
+import { sqliteVersion } from './connect.ts';
 import { layout } from './folder.ts';
 import type { Lock } from './lock.ts';
 import { sealStore } from './seal.ts';
 import { listSnapshots, takeSnapshot } from './snapshot.ts';
 import type { ReadableDb, Store, WritableDb } from './store.ts';
-import { sqliteVersion } from './connect.ts';
 import { StoreError, inStoreWords, storeTroubleBehind } from './trouble.ts';
 
 type Parts = { folder: string; client: Database.Database; lock: Lock; schema: number };
