@@ -3,13 +3,30 @@ import { reads, writes } from './base.ts';
 import { Country, Currency, DateText, DeedKey, Id, Line, Message, Place, Role, WallTime, Zone } from './parts.ts';
 
 export const factNames = [
-  'start', 'end', 'firstCall', 'lastWrap', 'place', 'country', 'role', 'days', 'replyBy', 'budget',
-  'contactName', 'contactEmail', 'contactPhone', 'organisation', 'deliverables',
+  'start',
+  'end',
+  'firstCall',
+  'lastWrap',
+  'place',
+  'country',
+  'role',
+  'days',
+  'replyBy',
+  'budget',
+  'contactName',
+  'contactEmail',
+  'contactPhone',
+  'organisation',
+  'deliverables',
 ] as const;
 export const FactName = z.enum(factNames);
 export type FactName = z.infer<typeof FactName>;
 
-export const Budget = z.strictObject({ amount: z.number().min(0), currency: Currency.optional(), per: z.enum(['day', 'job', 'hour']).optional() });
+export const Budget = z.strictObject({
+  amount: z.number().min(0),
+  currency: Currency.optional(),
+  per: z.enum(['day', 'job', 'hour']).optional(),
+});
 
 /** What was read from a message. A fact that is not known is absent; nothing is guessed silently. */
 export const InquiryFields = z.strictObject({
@@ -35,7 +52,13 @@ export type InquiryFields = z.infer<typeof InquiryFields>;
 export const Question = z.strictObject({
   field: FactName,
   ask: z.string().describe('the question as a sentence'),
-  choices: z.array(z.strictObject({ label: z.string(), value: z.unknown().describe('the value that the fact would take') })),
+  choices: z.array(
+    z.strictObject({
+      label: z.string(),
+      value: z.unknown().describe('the value that the fact would take'),
+      place: Place.optional().describe('the gazetteer entry behind a choice of place'),
+    }),
+  ),
 });
 export type Question = z.infer<typeof Question>;
 
@@ -68,12 +91,23 @@ export const ReceivedAt = z
 export const inquiries = {
   read: reads(
     'Read dates, times, place, role, budget and people from a pasted message. Stores nothing.',
-    z.strictObject({ text: Message, receivedAt: ReceivedAt, homeZone: Zone, homePlace: Place.optional().describe('my home if it is not the stored one'), homeCurrency: Currency.optional() }),
+    z.strictObject({
+      text: Message,
+      receivedAt: ReceivedAt,
+      homeZone: Zone,
+      homePlace: Place.optional().describe('my home if it is not the stored one'),
+      homeCurrency: Currency.optional(),
+    }),
     Reading,
   ),
   take: writes(
     'Read a pasted message and put it on the books as an inquiry.',
-    z.strictObject({ text: Message, receivedAt: ReceivedAt.optional().describe('now, if not given'), title: Line.optional(), key: DeedKey }),
+    z.strictObject({
+      text: Message,
+      receivedAt: ReceivedAt.optional().describe('now, if not given'),
+      title: Line.optional(),
+      key: DeedKey,
+    }),
     z.strictObject({ jobId: Id, reading: Reading }),
   ),
 };

@@ -57,8 +57,13 @@ export function jobOf(reading: Reading, message: string, title: string, usual: U
         .filter((one) => one !== '')
         .slice(0, DELIVERABLES),
     }),
-    questions: [...reading.questions, ...assumed.filter((question) => !asked.has(question.field))],
+    questions: [...reading.questions.map(withPlaces), ...assumed.filter((question) => !asked.has(question.field))],
   };
+}
+
+/** A job keeps the whole place, so its questions offer whole places. */
+function withPlaces(question: Question): Question {
+  return { ...question, choices: question.choices.map(({ label, value, place }) => ({ label, value: place ?? value })) };
 }
 
 /** Days on the clock of the place; none where they cannot lie on it, with the reason asked. */

@@ -1,7 +1,18 @@
 import { readInquiry } from '../../core/inquiries/read.ts';
+import { setupRow } from '../../db/setup.ts';
 import { os } from './os.ts';
 import { take } from './take-inquiry.ts';
 
-const read = os.inquiries.read.handler(({ input, context }) => readInquiry({ ...input, gazetteer: context.gazetteer() }));
+/** What is not given about home is taken from the stored set-up, where that stands in the same zone. */
+const read = os.inquiries.read.handler(({ input, context }) => {
+  const setup = context.store.read((db) => setupRow(db)?.fields);
+  const stored = setup?.home.zone === input.homeZone ? setup : undefined;
+  return readInquiry({
+    ...input,
+    homePlace: input.homePlace ?? stored?.home,
+    homeCurrency: input.homeCurrency ?? stored?.currency,
+    gazetteer: context.gazetteer(),
+  });
+});
 
 export const inquiries = { read, take };

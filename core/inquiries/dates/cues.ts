@@ -1,0 +1,55 @@
+/**
+ * What a date or a time is said of: the shoot, the first call, the wrap, the answer, a delivery, or something that is no part of the work.
+ */
+
+export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
+
+const reply =
+  /(?:(?:let (?:me|us) know|get back to (?:me|us)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|response|answer|confirm(?:ation)?|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))[^.;?!]{0,40}?\b(?:by|before|until|till|no later than|not later than|latest|at the latest|deadline|within|on|is)|(?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids)[^.;?!]{0,20}|(?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?|(?:quote|reply|answer|response|confirm) deadline(?: is|:)?|(?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till))/gi;
+const call =
+  /(?:\bload[- ]?in\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b|\bcalls?\b(?=\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bthe\b))|\bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b|\barriv(?:e|al|ing)\b|\baccess\b|\bbe there\b|\bneed you (?:there|here|in place|on set)\b|\byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport\b|\bbuild\b|\bbump[- ]?in\b|\bmove[- ]?in\b|\bstart time for (?:you|crew)\b|\brehears\w*|\bsound ?check\b|\btech (?:check|run)\b|\bcamera check\b|\bdoors open for crew\b|\bvenue opens (?:for|to) (?:us|crew)\b)/gi;
+const wrap =
+  /(?:\bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\b|\btear ?down\b|\bbump[- ]?out\b|\bout by\b|\bdone by\b|\bfinish\w*|\bends?\b|\bending\b|\brelease(?:d)?\b|\boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed)? (?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b|\bhard out\b|\bcurfew\b|\bover by\b)/gi;
+const show =
+  /(?:\bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b|\bopening\b|\bceremony\b|\bkeynote\b|\bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b|\bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b|\bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b|\bservice is\b|\bsessions?\b|\btalks?\b|\bmeeting (?:is|at)\b)/gi;
+const delivery =
+  /(?:\bdeliver\w*|\bedits?\b|\bedited\b|\bfinal (?:cut|video|film|version|files)\b|\bdraft\b|\brough cut\b|\bfirst cut\b|\bcut by\b|\bturn ?around\b|\bturned around\b|\bfootage\b|\bfiles?\b|\bhighlights?\b|\brecap\b|\bpublish\w*|\bupload\w*|\bpost(?:ed|ing)?\b|\bgo(?:es)? (?:live|out)\b|\bpremier\w*|\bair(?:s|ing)\b|\bneed (?:it|them|everything|the (?:video|film|clips|photos|reel|finished))\b|\bvideos? (?:by|back|ready|done)\b|\bready by\b|\bsizzle\b|\bteaser\b|\breels?\b|\bclips?\b|\bphotos (?:by|back)\b|\bfinished (?:video|film|piece)\b|\blaunch(?:ing|es) (?:it|the video)\b)/gi;
+const other =
+  /(?:\binvoice\w*|\bpayment\w*|\bpaid\b|\bpay(?:able|ing)?\b|\bdeposit\b|\bpurchase order\b|\bcontract\b|\bticket\w*|\bon sale\b|\bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bbirthday\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|\bholiday\b|\bvacation\b|\bannual leave\b|\bon leave\b|\b(?:away|off|out(?: of (?:the )?office)?|abroad|travel+ing|unavailable|not available|busy|booked|offline|back|return\w*|in the office)\b|\bchat\b|\bquick call\b|\b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b|\bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b|\brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you|me|us|for)\b|\bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b|\bsigned\b|\bsent\b|\bgot your (?:name|number|details)|\bmy flight\b|\bflight\w*|\bfly\w*|\bhotel\b|\bcheck-?in\b|\bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b|\bavailable (?:to talk|by phone)|\bour (?:last|previous|next) (?:event|show|conference|one)\b|\bnext (?:event|edition|one)\b|\bfollow(?:ing)?[- ]?up\b|\bdrone permit\b|\bpermit\b)/gi;
+const past =
+  /(?:\blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b|\bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b|\bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\bit was\b|\bthat was\b|\bour \d{4}\b|\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b|\bwas scheduled\b|\brescheduled from\b|\binstead of\b|\bnot (?:on )?(?:the )?$)/gi;
+const event =
+  /(?:\bshoot(?:ing)?\b|\bfilm(?:ing)?\b|\bevent\b|\bconference\b|\bwedding\b|\bshow\b|\bgig\b|\bjob\b|\bfestival\b|\bsummit\b|\bgala\b|\bworkshop\b|\bcongress\b|\bavailable (?:on|for|from)?\b|\bfree (?:on|for|from)\b|\bavailability (?:on|for)\b|\bdates?\b|\bwhen\b|\bcover(?:age|ing)?\b|\bevent dates?\b|\btak(?:es|ing) place\b|\bhappening\b|\bhappens\b|\bwe(?:'re| are) (?:on|doing|hosting|holding|having|running)\b|\bmeeting\b|\blaunch\b|\bagm\b|\btournament\b|\bchampionships?\b|\bconcert\b|\brecital\b|\bworks?\b|\bfair\b|\bexpo\b|\bstream(?:ing)?\b|\bscheduled\b|\bmoved to\b|\bnow (?:on|to)\b|\brescheduled (?:to|for)\b|\bceremony\b|\bgraduation\b|\bparty\b|\bawards\b)/gi;
+
+const cues: readonly (readonly [Cue, RegExp])[] = [
+  ['event', event],
+  ['show', show],
+  ['delivery', delivery],
+  ['wrap', wrap],
+  ['call', call],
+  ['other', other],
+  ['past', past],
+  ['reply', reply],
+];
+
+export type CueHit = { cue: Cue; start: number; end: number };
+
+/** Longest stretch of a sentence that is searched for cues, in characters. */
+export const CUE_REACH = 140;
+
+/** A call of the crew is told from a telephone call by what follows, so a little more is looked at than the piece itself. */
+const LOOK_AHEAD = 14;
+
+/** Every cue in text[from, to), offsets counted from `from`, the last first; of two that end together the more particular one. */
+export function cuesIn(text: string, from: number, to: number): CueHit[] {
+  const piece = text.slice(from, to + LOOK_AHEAD);
+  const hits: CueHit[] = [];
+  for (const [cue, pattern] of cues) {
+    for (const match of piece.matchAll(pattern)) {
+      const end = match.index + match[0].length;
+      if (from + end <= to) hits.push({ cue, start: match.index, end });
+    }
+  }
+  const rank = (cue: Cue): number => cues.findIndex(([name]) => name === cue);
+  return hits.sort((a, b) => b.end - a.end || rank(b.cue) - rank(a.cue));
+}

@@ -1,0 +1,39 @@
+/**
+ * Whether 3/4 is the third of April or the fourth of March, by country and by what else is written in the message.
+ */
+import type { Token } from '../parts/tokens.ts';
+
+export type Order = 'day first' | 'month first' | 'either';
+
+/** Countries that write the month first in numbers, and those where both are met: short date patterns of Unicode CLDR. */
+const monthFirst = new Set('US PH GU PR VI AS MP FM MH PW JP KR KP CN TW HU LT MN'.split(' '));
+const both = new Set(['CA']);
+
+/** The order that a country's writers use. */
+export function orderOf(country: string | undefined): Order {
+  if (country === undefined || both.has(country)) return 'either';
+  return monthFirst.has(country) ? 'month first' : 'day first';
+}
+
+/** A date of the message that can be read in one way only (29/11) tells how its writer writes all of them. */
+export function orderSeen(tokens: readonly Token[]): Order | undefined {
+  let dayFirst = false;
+  let first = false;
+  for (const [index, token] of tokens.entries()) {
+    const [mark, second] = [tokens[index + 1], tokens[index + 2]];
+    if (
+      token.num === undefined ||
+      token.text.length > 2 ||
+      mark?.text !== '/' ||
+      !mark.tight ||
+      !second?.tight ||
+      second.num === undefined ||
+      second.text.length > 2
+    )
+      continue;
+    if (tokens[index - 1]?.text === '/') continue;
+    if (token.num > 12 && token.num <= 31 && second.num >= 1 && second.num <= 12) dayFirst = true;
+    if (second.num > 12 && second.num <= 31 && token.num >= 1 && token.num <= 12) first = true;
+  }
+  return dayFirst === first ? undefined : dayFirst ? 'day first' : 'month first';
+}

@@ -1,0 +1,317 @@
+/**
+ * From dates as written to dates of the calendar, seen from the day on which the message came. Where two readings are possible both are given.
+ */
+import type { Atom, Relative } from './atoms.ts';
+import type { Order } from './order.ts';
+import type { Item, Sequence } from './sequences.ts';
+
+type PlainDate = Temporal.PlainDate;
+const { PlainDate: Dates } = Temporal;
+
+/** Why a date is not certain. */
+export type Doubt = 'weekday' | 'passed' | 'impossible' | 'order' | 'which week' | 'choice' | 'month';
+
+export type Resolved = {
+  /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */
+  readings: string[][];
+  doubt?: Doubt;
+  /** Written as a range or as days in a row. */
+  range: boolean;
+  /** Has a month, said or in numbers. */
+  explicit: boolean;
+  /** Only weekdays are named. */
+  weekdayOnly: boolean;
+  /** Clearly before the message: "last Friday", a year gone by. */
+  past: boolean;
+  /** Known only as a month or week. */
+  vague: boolean;
+};
+
+export type Seen = { today: PlainDate; order: Order; month?: number | undefined };
+
+/** Dates without a year that lie this little before the message are more likely a slip or a look back than next year's. */
+const PASSED_DAYS = 45;
+/** A longer run of dates is a season, not a shoot. */
+const LONGEST_RUN = 45;
+
+function dateOf(year: number, month: number, day: number): PlainDate | undefined {
+  try {
+    return Dates.from({ year, month, day }, { overflow: 'reject' });
+  } catch {
+    return undefined;
+  }
+}
+
+const before = (a: PlainDate, b: PlainDate): boolean => Dates.compare(a, b) < 0;
+const nextWeekday = (from: PlainDate, weekday: number): PlainDate => from.add({ days: (weekday - from.dayOfWeek + 7) % 7 });
+
+type Choices = { dates: PlainDate[][]; doubt?: Doubt; past?: boolean };
+const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
+
+function resolveRelative(relative: Relative, today: PlainDate): Choices {
+  switch (relative.kind) {
+    case 'days':
+      return { dates: [[today.add({ days: relative.days })]], past: relative.days < 0 };
+    case 'months':
+      return one(today.add({ months: relative.months }));
+    case 'week':
+      return { dates: [], past: relative.weeks < 0 };
+    case 'weekday': {
+      const monday = today.subtract({ days: today.dayOfWeek - 1 });
+      const coming = nextWeekday(today.add({ days: 1 }), relative.weekday);
+      if (relative.which === 'last') return { dates: [[coming.subtract({ days: 7 })]], past: true };
+      if (relative.which === 'this' && relative.weeks !== 0) return one(monday.add({ days: relative.weekday - 1 + 7 * relative.weeks }));
+      if (relative.which === 'next') {
+        const sunday = today.dayOfWeek === 7 ? today : monday.add({ days: 6 });
+        const doubtful = today.dayOfWeek === 7 || !before(sunday, coming);
+        const shift = 7 * relative.weeks;
+        if (doubtful && today.dayOfWeek !== relative.weekday)
+          return { dates: [[coming.add({ days: shift })], [coming.add({ days: shift + 7 })]], doubt: 'which week' };
+        return one(coming.add({ days: shift }));
+      }
+      if (today.dayOfWeek === relative.weekday && relative.which !== 'coming') {
+        if (relative.weeks > 0) return one(today.add({ days: 7 * relative.weeks }));
+        return { dates: [[today], [coming]], doubt: 'which week' };
+      }
+      return one(coming.add({ days: 7 * relative.weeks }));
+    }
+    case 'weekend': {
+      const saturday = today.dayOfWeek === 7 ? today.subtract({ days: 1 }) : nextWeekday(today, 6);
+      const pair = (from: PlainDate): PlainDate[] => [from, from.add({ days: 1 })];
+      if (relative.which === 'last') return { dates: [pair(saturday.subtract({ days: 7 }))], past: true };
+      const inside = today.dayOfWeek >= 6;
+      if (relative.which === 'next')
+        return inside
+          ? one(...pair(saturday.add({ days: 7 })))
+          : { dates: [pair(saturday), pair(saturday.add({ days: 7 }))], doubt: 'which week' };
+      return inside ? { dates: [pair(saturday), pair(saturday.add({ days: 7 }))], doubt: 'which week' } : one(...pair(saturday));
+    }
+    case 'nth': {
+      const years = relative.year === undefined ? [today.year, today.year + 1] : [relative.year];
+      const found = years
+        .map((year) => nthWeekday(year, relative.month, relative.weekday, relative.nth))
+        .find((date) => date && (relative.year !== undefined || !before(date, today)));
+      return found ? { dates: [[found]], past: before(found, today) } : { dates: [] };
+    }
+    case 'monthEnd': {
+      const year = relative.year ?? (before(lastDay(today.year, relative.month), today) ? today.year + 1 : today.year);
+      const last = lastDay(year, relative.month);
+      return { dates: [[last]], past: before(last, today) };
+    }
+  }
+}
+
+const lastDay = (year: number, month: number): PlainDate => Dates.from({ year, month, day: 31 }, { overflow: 'constrain' });
+
+function nthWeekday(year: number, month: number, weekday: number, nth: number): PlainDate | undefined {
+  if (nth === -1) {
+    const last = lastDay(year, month);
+    return last.subtract({ days: (last.dayOfWeek - weekday + 7) % 7 });
+  }
+  const date = nextWeekday(Dates.from({ year, month, day: 1 }), weekday).add({ days: 7 * (nth - 1) });
+  return date.month === month ? date : undefined;
+}
+
+/** Candidates for a day and month without a year: this year's if still to come, else the next year that has it. */
+function comingOf(month: number, day: number, today: PlainDate): PlainDate | undefined {
+  for (let year = today.year; year <= today.year + 8; year++) {
+    const date = dateOf(year, month, day);
+    if (date && !before(date, today)) return date;
+  }
+  return undefined;
+}
+
+/** The date nearest to a numbered one that falls on the weekday that was said. */
+function onWeekday(date: PlainDate, weekday: number): PlainDate {
+  const ahead = (weekday - date.dayOfWeek + 7) % 7;
+  return ahead <= 3 ? date.add({ days: ahead }) : date.subtract({ days: 7 - ahead });
+}
+
+function resolveDay(atom: Atom, seen: Seen): Choices {
+  const { today } = seen;
+  const day = atom.day as number;
+  if (atom.month === undefined) return resolveOrdinal(atom, seen);
+  const month = atom.month;
+  if (atom.year !== undefined) {
+    const date = dateOf(atom.year, month, day);
+    if (!date) return { dates: [], doubt: 'impossible' };
+    const past = before(date, today);
+    if (atom.weekday !== undefined && date.dayOfWeek !== atom.weekday)
+      return { dates: [[date], [onWeekday(date, atom.weekday)]], doubt: 'weekday', past };
+    return { dates: [[date]], past };
+  }
+  const coming = comingOf(month, day, today);
+  if (!coming) return { dates: [], doubt: 'impossible' };
+  const gone = dateOf(coming.year - 1, month, day);
+  const justPassed = gone !== undefined && before(gone, today) && gone.until(today).days <= PASSED_DAYS;
+  if (atom.weekday !== undefined) {
+    if (coming.dayOfWeek === atom.weekday) return one(coming);
+    if (justPassed && gone.dayOfWeek === atom.weekday) return { dates: [[gone]], past: true };
+    return { dates: [[coming], [onWeekday(coming, atom.weekday)]], doubt: 'weekday' };
+  }
+  return justPassed ? { dates: [[coming]], doubt: 'passed' } : one(coming);
+}
+
+/** "the 12th", "Saturday the 12th": the next month that has it. */
+function resolveOrdinal(atom: Atom, seen: Seen): Choices {
+  const { today } = seen;
+  const day = atom.day as number;
+  if (seen.month !== undefined) return resolveDay({ ...atom, month: seen.month }, { today, order: seen.order });
+  for (let months = 0; months <= 6; months++) {
+    const first = today.with({ day: 1 }).add({ months });
+    const date = dateOf(first.year, first.month, day);
+    if (date && !before(date, today) && (atom.weekday === undefined || date.dayOfWeek === atom.weekday)) {
+      return atom.weekday === undefined || months <= 2 ? one(date) : { dates: [[date]], doubt: 'month' };
+    }
+  }
+  return { dates: [], doubt: 'impossible' };
+}
+
+function resolveAtom(atom: Atom, seen: Seen): Choices {
+  if (atom.relative) return resolveRelative(atom.relative, seen.today);
+  if (atom.day === undefined)
+    return resolveRelative({ kind: 'weekday', weekday: atom.weekday as number, which: 'plain', weeks: 0 }, seen.today);
+  if (!atom.slashed) return resolveDay(atom, seen);
+  const swapped: Atom = { ...atom, day: atom.month as number, month: atom.day };
+  const order = seen.order;
+  if (order === 'day first') return resolveDay(atom, seen);
+  if (order === 'month first') return resolveDay(swapped, seen);
+  const readings = [resolveDay(atom, seen), resolveDay(swapped, seen)];
+  const fitting = readings.filter((reading) => reading.dates.length > 0 && reading.doubt === undefined && !reading.past);
+  if (fitting.length === 1 && atom.weekday !== undefined) return fitting[0] as Choices;
+  return { dates: readings.flatMap((reading) => reading.dates), doubt: 'order' };
+}
+
+/** Months and years that are said once for several days. */
+function filled(items: readonly Item[]): Atom[] {
+  const atoms = items.map(({ atom }) => ({ ...atom }));
+  let month: number | undefined;
+  let year: number | undefined;
+  for (const atom of atoms.toReversed()) {
+    if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
+    if (atom.month !== undefined && atom.year === undefined && year !== undefined) atom.year = year;
+    month = atom.monthFirst ? undefined : (atom.month ?? month);
+    year = atom.year ?? year;
+  }
+  month = undefined;
+  for (const atom of atoms) {
+    if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
+    month = atom.month ?? month;
+  }
+  return atoms;
+}
+
+const LATER_WEEKS = 7;
+
+/** A later date of a run is sought from the one before it: "Sunday to Thursday", "30 Dec to 2 Jan". */
+function resolveChain(items: readonly Item[], seen: Seen): Choices {
+  const atoms = filled(items);
+  const runs: PlainDate[][] = [[]];
+  let doubt: Doubt | undefined;
+  let past = false;
+  let last: PlainDate | undefined;
+  let chains: PlainDate[][] = runs;
+  for (const [index, atom] of atoms.entries()) {
+    const join = items[index]?.join;
+    const from: Seen = last === undefined ? seen : atom.day === undefined && atom.relative === undefined ? { ...seen, today: last } : seen;
+    let choice = resolveAtom(atom, from);
+    const first = choice.dates[0]?.[0];
+    if (last && first && atom.year === undefined && choice.dates.length === 1 && before(first, last) && atom.day !== undefined) {
+      const later = atom.month === undefined ? undefined : comingOf(atom.month, atom.day, last);
+      if (later && last.until(later).days <= LATER_WEEKS * 7) choice = { dates: [[later]] };
+    }
+    if (
+      index > 0 &&
+      atom.year !== undefined &&
+      atoms[index - 1]?.year === atom.year &&
+      items[index - 1]?.atom.year === undefined &&
+      last &&
+      first &&
+      before(first, last) &&
+      join === 'range'
+    ) {
+      chains = chains.map((chain) => chain.map((date, at) => (at === chain.length - 1 ? date.subtract({ years: 1 }) : date)));
+      last = last.subtract({ years: 1 });
+    }
+    if (choice.dates.length === 0) return { dates: [], doubt: choice.doubt ?? 'impossible', past: choice.past ?? false };
+    doubt ??= choice.doubt;
+    past ||= choice.past === true;
+    const grown: PlainDate[][] = [];
+    for (const [at, chain] of chains.entries()) {
+      const options = chains.length === choice.dates.length && chains.length > 1 ? [choice.dates[at] as PlainDate[]] : choice.dates;
+      for (const dates of options) {
+        const begin = chain.at(-1);
+        const end = dates.at(-1) as PlainDate;
+        if (join === 'range' && begin) {
+          const length = begin.until(dates[0] as PlainDate).days;
+          if (length < 0 || length > LONGEST_RUN) continue;
+          grown.push([...chain, ...Array.from({ length }, (_, step) => begin.add({ days: step + 1 })), ...dates.slice(1)]);
+        } else if (begin && atom.day === undefined && before(end, begin)) continue;
+        else grown.push([...chain, ...dates]);
+      }
+    }
+    if (grown.length === 0 || grown.length > 4) return { dates: [], doubt: doubt ?? 'impossible', past };
+    chains = grown;
+    last = chains[0]?.at(-1);
+  }
+  return { dates: chains, past, ...(doubt ? { doubt } : {}) };
+}
+
+const text = (dates: readonly PlainDate[]): string[] => [...new Set(dates.map((date) => date.toString()))].sort();
+
+/** "the weekend of the 21st": the Saturday and Sunday beside that day; nothing sure for a day in the middle of the week. */
+function weekendAround(dates: readonly PlainDate[]): PlainDate[] | undefined {
+  const first = dates[0];
+  if (!first) return undefined;
+  if (dates.length > 1) return [...dates];
+  if (first.dayOfWeek === 7) return [first.subtract({ days: 1 }), first];
+  if (first.dayOfWeek < 5) return undefined;
+  const saturday = nextWeekday(first, 6);
+  return [saturday, saturday.add({ days: 1 })];
+}
+
+/** All readings of a run of dates. */
+export function resolve(sequence: Sequence, seen: Seen): Resolved {
+  const atoms = sequence.items.map(({ atom }) => atom);
+  const explicit = atoms.some((atom) => atom.month !== undefined || atom.relative?.kind === 'nth' || atom.relative?.kind === 'monthEnd');
+  const shape = {
+    explicit,
+    weekdayOnly:
+      atoms.length > 0 &&
+      atoms.every((atom) => atom.day === undefined && (atom.relative === undefined || atom.relative.kind === 'weekday')),
+    range: sequence.items.some(({ join }) => join === 'range') || atoms.some((atom) => atom.relative?.kind === 'weekend'),
+  };
+  const roughly = { readings: [], vague: true, past: false, ...shape };
+  if (sequence.month) {
+    const { month, year } = sequence.month;
+    return { ...roughly, explicit: true, past: year !== undefined && before(lastDay(year, month), seen.today) };
+  }
+  const groups: Item[][] = [[]];
+  const either = sequence.items.some(({ join }) => join === 'or');
+  for (const item of sequence.items) {
+    if (
+      item.join === 'or' ||
+      (either && item.join === 'and' && item.atom.day !== undefined && sequence.items.every(({ join }) => join !== 'range'))
+    )
+      groups.push([]);
+    groups.at(-1)?.push(item);
+  }
+  // Months and years reach over an "or", so they are filled in before the groups are parted.
+  const whole = filled(sequence.items);
+  let at = 0;
+  const parted = groups.map((group) => group.map((item) => ({ ...item, atom: whole[at++] as Atom })));
+  const choices = parted.map((group) => resolveChain(group, seen));
+  const doubt = choices.find((choice) => choice.doubt)?.doubt;
+  const past = choices.every((choice) => choice.past === true);
+  let dates = choices.flatMap((choice) => choice.dates);
+  if (sequence.around === 'week') return { ...roughly, past };
+  if (sequence.around === 'weekend') {
+    const weekends = dates.map(weekendAround);
+    if (weekends.some((weekend) => weekend === undefined)) return { ...roughly, past };
+    dates = weekends as PlainDate[][];
+    shape.range = true;
+  }
+  const readings = [...new Map(dates.map((list) => [text(list).join(), text(list)])).values()];
+  const chosen = choices.length > 1 && readings.length > 1 ? 'choice' : doubt;
+  return { readings, past, vague: readings.length === 0 && chosen === undefined, ...(chosen ? { doubt: chosen } : {}), ...shape };
+}

@@ -1,0 +1,183 @@
+/**
+ * Dates that belong together: "12-13 December", "Fri 12 to Sun 14 Dec", "3, 4 and 7 March", "12 or 19 December", "between 5 and 8 Nov".
+ */
+import type { Token } from '../parts/tokens.ts';
+import { timeAt } from '../times/at.ts';
+import { monthWord } from '../words.ts';
+import { atomAt, type Atom } from './atoms.ts';
+
+export type Join = 'range' | 'and' | 'or';
+export type Item = { atom: Atom; join: Join | undefined };
+export type Sequence = {
+  /** Token indexes, the last exclusive. */
+  first: number;
+  next: number;
+  items: Item[];
+  /** "the weekend of ...", "the week of ..." */
+  around?: 'weekend' | 'week';
+  /** "early March", "in March", "mid June": a month without a day. */
+  month?: { month: number; year: number | undefined };
+};
+
+type Tokens = readonly Token[];
+
+const rangeWords = new Set(['to', 'through', 'thru', 'until', 'till', 'til', '-', '>', 'bis']);
+const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then']);
+/** A number after one of these counts rooms or cameras, not days. */
+const counters = new Set(
+  'room rooms hall studio camera cam stage level suite gate unit no number version day part chapter page block building floor session track category section highway hwy route channel series season bay dock door lot phase tier grade year pier platform at'.split(
+    ' ',
+  ),
+);
+/** What may follow a bare last day of a list. */
+const AFTER_LIST =
+  /^(?:[^\p{L}]+|in|at|for|with|from|and|or|to|on|is|are|we|i|call|load|which|this|if|as|but|so|please|then|both|all|each|if|would|could|can|do|are|the|our|inclusive|plus|only|work|works|need|needing|needed|near|around|during|starting|any|next|of)$/u;
+
+function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; next: number; comma: boolean } | undefined {
+  const token = tokens[index];
+  if (!token || (token.breaks > 0 && !/\p{L}/u.test(token.text))) return undefined;
+  let at = index;
+  let comma = false;
+  if (token.text === ',') {
+    comma = true;
+    at++;
+    const word = tokens[at]?.lower ?? '';
+    if (word !== 'and' && word !== '&' && word !== 'or' && word !== 'then') return { join: 'and', next: at, comma };
+  }
+  const word = tokens[at]?.lower ?? '';
+  if (word === 'or' || word === 'alternatively')
+    return { join: 'or', next: tokens[at + 1]?.lower === 'else' ? at + 2 : at + 1, comma: false };
+  if (word === 'and' && between) return { join: 'range', next: at + 1, comma: false };
+  if (word === 'up' && tokens[at + 1]?.lower === 'to')
+    return {
+      join: 'range',
+      next: tokens[at + 2]?.lower === 'and' && tokens[at + 3]?.lower === 'including' ? at + 4 : at + 2,
+      comma: false,
+    };
+  if (rangeWords.has(word)) return { join: 'range', next: word === '-' && tokens[at + 1]?.text === '>' ? at + 2 : at + 1, comma: false };
+  if (word === 'and' && (tokens[at + 1]?.lower === 'on' || tokens[at + 1]?.lower === 'then' || tokens[at + 1]?.lower === 'again'))
+    return { join: 'and', next: at + 2, comma: false };
+  if (andWords.has(word)) return { join: 'and', next: at + 1, comma: false };
+  return undefined;
+}
+
+/** A time of day between two dates: "Fri 12 Dec 9am to Sun 14 Dec 5pm". */
+function afterTime(tokens: Tokens, index: number): number {
+  let at = index;
+  if (/^(?:,|at|from|@|\()$/.test(tokens[at]?.lower ?? '')) at++;
+  const time = timeAt(tokens, at);
+  if (!time) return index;
+  return tokens[time.next]?.text === ')' ? time.next + 1 : time.next;
+}
+
+function known(atom: Atom): boolean {
+  return atom.month !== undefined || atom.weekday !== undefined || atom.relative !== undefined || (atom.ordinal === true && !atom.bare);
+}
+
+/** The longest run of joined dates that begins at a token. */
+function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence | undefined {
+  const first = atomAt(tokens, index);
+  if (!first) return undefined;
+  if (first.bare && counters.has(tokens[index - 1]?.lower ?? '') && (tokens[index]?.breaks ?? 0) === 0) return undefined;
+  const items: Item[] = [{ atom: first, join: undefined }];
+  const commas: boolean[] = [false];
+  let at = first.next;
+  while (items.length < 40) {
+    const skipped = afterTime(tokens, at);
+    const join = joinAt(tokens, skipped, between) ?? (skipped === at ? undefined : joinAt(tokens, at, between));
+    if (!join) break;
+    let from = join.next;
+    while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;
+    const atom = atomAt(tokens, from);
+    if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
+    if (join.comma && atom.relative && !first.relative) break;
+    items.push({ atom, join: join.join });
+    commas.push(join.comma);
+    at = atom.next;
+  }
+  trimEnd(tokens, items, commas);
+  trimStart(items, commas);
+  const begin = items[0]?.atom;
+  const end = items.at(-1)?.atom;
+  if (!begin || !end || !items.some(({ atom }) => known(atom))) return undefined;
+  if (begin.bare && counters.has(tokens[begin.first - 1]?.lower ?? '')) return undefined;
+  return { first: begin.first, next: end.next, items: items.map((item, at) => (at === 0 ? { ...item, join: undefined } : item)) };
+}
+
+/** Trailing numbers that are no days: "Dec 12, 4 rooms". */
+function trimEnd(tokens: Tokens, items: Item[], commas: boolean[]): void {
+  while (items.length > 1) {
+    const last = items.at(-1) as Item;
+    if (!last.atom.bare) return;
+    const after = tokens[last.atom.next];
+    const monthBefore = items
+      .slice(0, -1)
+      .some(
+        ({ atom }) =>
+          atom.monthFirst ||
+          (atom.month !== undefined && !atom.bare && last.atom.ordinal) ||
+          (atom.ordinal && last.atom.ordinal) ||
+          (atom.weekday !== undefined && atom.day !== undefined && last.atom.ordinal),
+      );
+    const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower);
+    if (monthBefore && followed && !(commas.at(-1) && !last.atom.ordinal)) return;
+    if (monthBefore && last.join === 'range' && followed) return;
+    items.pop();
+    commas.pop();
+  }
+}
+
+/** Leading numbers that are no days: "room 4, 12 December". */
+function trimStart(items: Item[], commas: boolean[]): void {
+  while (items.length > 1 && items[0]?.atom.bare) {
+    const dated = items.findIndex(({ atom }) => !atom.bare);
+    const next = items[dated];
+    const dayFirst = next?.atom.month !== undefined && !next.atom.monthFirst && !next.atom.iso;
+    const joinedWell = dayFirst && !(commas[dated] && !items[0].atom.ordinal);
+    if (joinedWell) return;
+    items.shift();
+    commas.shift();
+  }
+}
+
+/** "in March", "early June 2027", "end of May": said of a month only. */
+function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
+  const lead = tokens[index]?.lower ?? '';
+  const two = tokens[index + 1]?.lower === 'of' ? 2 : 1;
+  const name = tokens[index + two];
+  const month = name && /^\p{Lu}/u.test(name.text) ? monthWord(name.lower) : undefined;
+  if (!/^(?:in|early|mid|late|end|middle|beginning|start|during|next|this|for|sometime|until)$/.test(lead) || month === undefined)
+    return undefined;
+  const dash = tokens[index + 1]?.text === '-' ? 1 : 0;
+  const year = tokens[index + two + 1]?.num;
+  const stated = year !== undefined && year >= 2000 && year < 2100 ? year : undefined;
+  if (dash) return undefined;
+  return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };
+}
+
+/** Every date and run of dates in a text, in order. */
+export function sequencesOf(tokens: Tokens): Sequence[] {
+  const found: Sequence[] = [];
+  let index = 0;
+  while (index < tokens.length) {
+    const word = tokens[index]?.lower ?? '';
+    let at = index;
+    let around: 'weekend' | 'week' | undefined;
+    if ((word === 'weekend' || word === 'week') && /^(?:of|commencing|beginning|starting)$/.test(tokens[index + 1]?.lower ?? '')) {
+      around = word;
+      at = index + 2;
+    } else if (word === 'wc' || (word === 'w' && tokens[index + 1]?.text === '/' && tokens[index + 2]?.lower === 'c')) {
+      around = 'week';
+      at = word === 'wc' ? index + 1 : index + 3;
+    }
+    const between = tokens[at - 1]?.lower === 'between';
+    const sequence = sequenceAt(tokens, at, between) ?? (around ? undefined : monthOnlyAt(tokens, at));
+    if (!sequence) {
+      index++;
+      continue;
+    }
+    found.push(around ? { ...sequence, first: index, around } : sequence);
+    index = Math.max(sequence.next, index + 1);
+  }
+  return found;
+}

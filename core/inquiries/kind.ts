@@ -1,0 +1,45 @@
+/**
+ * Whether a message asks for work at all, or is a newsletter, a reminder, a thank-you or a machine's answer.
+ */
+import { rolesIn } from './work/role.ts';
+
+/** A machine or a mailing list wrote it, whatever else it says. */
+const MACHINE =
+  /\b(?:auto(?:matic)?[- ]?reply|automated (?:message|response|email)|out[- ]of[- ](?:the[- ])?office|i am currently (?:out|away)|i'm currently (?:out|away)|limited access to (?:e-?mail|my inbox)|will respond (?:to your (?:e-?mail|message) )?(?:when|upon|as soon)|do not reply to this|no-?reply|this mailbox is not|delivery (?:status notification|has failed)|undeliverable|mailer-daemon|unsubscribe|manage (?:your )?(?:email )?preferences|view (?:this email )?in (?:your )?browser|your order (?:#|has|number|is)|order confirmation|has shipped|tracking number|verification code|security code|one-time (?:code|password)|password reset|reset your password|your (?:subscription|trial|plan|membership) (?:renews|expires|has|will)|you(?:'re| are) receiving this)\b/i;
+/** Money that is owed, in either direction. */
+const MONEY_LETTER =
+  /\b(?:(?:friendly |gentle |payment |second |final )reminder|past due|overdue|outstanding (?:balance|invoice|amount)|invoice (?:#|no\.?|number|attached|\d)|please (?:find|see) (?:attached|enclosed) (?:the |our |my |your )?(?:invoice|receipt|statement)|remittance|payment (?:received|has been|was|is due|confirmation|sent)|we have (?:paid|processed|received your (?:payment|invoice))|receipt for|your (?:invoice|statement|payslip) (?:is|for|#|was))\b/i;
+const THANKS =
+  /\b(?:thanks? (?:you )?(?:so much |again |very much )?for (?:(?:all |the |your )?(?:great |amazing |wonderful |fantastic |brilliant |lovely |hard |beautiful |quick )?(?:work|job|video|film|filming|photos|edit|footage|help|reply|quote|response|everything|coming|yesterday|last|today|saturday|sunday|friday|files|link|highlights?)|coming|covering|filming|shooting|sending|your patience|being)|(?:we|everyone|the team|they) (?:all )?(?:loved|love) (?:it|the (?:video|film|edit|photos|footage|highlight))|looks? (?:great|amazing|fantastic)|great job|well done|it was (?:a pleasure|great|lovely|wonderful))\b/i;
+const DECLINED =
+  /\b(?:we(?:'ve| have) (?:decided to go|gone) with|no longer need|don't need (?:anyone|a|you)|decided not to|have (?:already )?(?:found|booked) (?:someone|another|a)|position (?:has been|is) filled|been cancelled|is cancelled|has been called off|won't be (?:needing|going ahead))\b/i;
+const SELLING =
+  /\b(?:webinar|% off|discount code|limited[- ]time|special offer|sale ends|shop now|buy now|free shipping|sign up (?:now|today|here)|register (?:now|today|here|for)|join us (?:for|on|at)|save the date|early[- ]bird|book your (?:seat|ticket|place|stand)|tickets (?:are )?(?:on sale|available)|new arrivals|this week's deals|grow your business|seo|rank (?:higher|on)|boost your|increase your (?:traffic|sales|leads)|our services include|we offer (?:a range|professional|video editing|outsourc)|lead generation|rsvp to our|you(?:'re| are) invited|newsletter|in this issue|read more|click here|learn more)\b/gi;
+const ASKS =
+  /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|you (?:\w+ )?(?:free|available|around|up for)\b|your availability|availability (?:for|on)|(?:can|could|would|will) you (?:\w+ ){0,4}(?:film|shoot|record|cover|run|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|in need of|need(?:ed|ing)? (?:a|an|someone|somebody|you|one|two|2|video|camera|coverage|filming|help)|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing)|haben sie|hätten sie|hättest du|hast du|suchen (?:wir|ich|einen|eine|noch)|wir (?:suchen|brauchen|benötigen)|ich suche|seriez-vous|êtes-vous|es-tu (?:dispo|libre)|nous (?:cherchons|recherchons)|je cherche|avez-vous|disponible|disponibles|estás libre|buscamos|necesitamos|busco|cerchiamo|sei libero|sareste|zoeken (?:wij|we|een)|ben je (?:vrij|beschikbaar)|bent u|procuramos|está disponível)\b/i;
+
+/** Words of a trade that hires: enough where a message is only notes. */
+const NOTES =
+  /\b(?:inquiry|enquiry|job|gig|shoot|wants? (?:us|me|a|you|someone|video)|needs? (?:us|me|a|you|someone|video|filming|coverage)|asked (?:if|for|about|whether)|asking|called (?:re|about)|voicemail|client|budget|rate|quote|day rate|load-?in|call (?:time)?|wrap|venue)\b/gi;
+
+const count = (text: string, pattern: RegExp): number => [...text.matchAll(pattern)].length;
+
+/**
+ * True when somebody asks for work on dates.
+ * @param body what the sender wrote, without quotes and signature
+ * @param whole the message with its head and foot, where machines sign
+ * @param dated whether a date still to come is named
+ */
+export function isInquiry(body: string, whole: string, dated: boolean): boolean {
+  const asks = ASKS.test(body);
+  const roles = rolesIn(body);
+  if (roles.length === 0 && !/\b(?:crew|event|conference|wedding|gig|job|production)\b/i.test(body)) return false;
+  if (MACHINE.test(whole) && !(asks && dated && roles.length > 0 && !/unsubscribe|out of (?:the )?office|auto/i.test(whole))) return false;
+  const selling = count(whole, SELLING);
+  if (selling >= 2) return false;
+  if (DECLINED.test(body) && !/\b(?:instead|replacement|pulled out|dropped out|looking for|need (?:a|someone))\b/i.test(body)) return false;
+  if (MONEY_LETTER.test(body) && !(asks && dated)) return false;
+  if (asks) return !(THANKS.test(body) && !dated) && (roles.length > 0 || dated) && selling <= 1;
+  if (THANKS.test(body) || selling > 0) return false;
+  return dated && roles.length > 0 && count(body, NOTES) >= 2;
+}

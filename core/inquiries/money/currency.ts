@@ -1,0 +1,90 @@
+/**
+ * Which currency a sign stands for: by itself, by the place of the job, by home. Where it could be two, both.
+ */
+
+/** Currencies by country, where people hire for events: ISO 4217 list one. */
+const byCountry = new Map<string, string>();
+const table =
+  'US USD,CA CAD,GB GBP,IE EUR,AU AUD,NZ NZD,DE EUR,FR EUR,ES EUR,IT EUR,NL EUR,BE EUR,AT EUR,PT EUR,FI EUR,GR EUR,LU EUR,EE EUR,LV EUR,LT EUR,SK EUR,SI EUR,HR EUR,MT EUR,CY EUR,CH CHF,LI CHF,SE SEK,NO NOK,DK DKK,IS ISK,PL PLN,CZ CZK,HU HUF,RO RON,BG EUR,RS RSD,UA UAH,TR TRY,IL ILS,AE AED,SA SAR,QA QAR,EG EGP,MA MAD,ZA ZAR,NG NGN,KE KES,GH GHS,IN INR,PK PKR,BD BDT,LK LKR,NP NPR,TH THB,VN VND,MY MYR,SG SGD,ID IDR,PH PHP,HK HKD,TW TWD,CN CNY,JP JPY,KR KRW,MX MXN,BR BRL,AR ARS,CL CLP,CO COP,PE PEN,UY UYU,CR CRC,PA USD,EC USD,SV USD,PR USD,GU USD,JM JMD,BS BSD,BB BBD,TT TTD,BM BMD,FJ FJD';
+for (const entry of table.split(',')) {
+  const [country = '', currency = ''] = entry.split(' ');
+  byCountry.set(country, currency);
+}
+
+const dollars = new Set([
+  'USD',
+  'CAD',
+  'AUD',
+  'NZD',
+  'SGD',
+  'HKD',
+  'TWD',
+  'MXN',
+  'CLP',
+  'ARS',
+  'COP',
+  'JMD',
+  'BSD',
+  'BBD',
+  'TTD',
+  'BMD',
+  'FJD',
+  'UYU',
+]);
+const krona = new Set(['SEK', 'NOK', 'DKK', 'ISK']);
+const rupee = new Set(['INR', 'PKR', 'NPR', 'LKR']);
+const sure = new Map<string, string>([
+  ['US$', 'USD'],
+  ['U.S', 'USD'],
+  ['CA$', 'CAD'],
+  ['CDN', 'CAD'],
+  ['CDN$', 'CAD'],
+  ['C$', 'CAD'],
+  ['AU$', 'AUD'],
+  ['A$', 'AUD'],
+  ['NZ$', 'NZD'],
+  ['HK$', 'HKD'],
+  ['S$', 'SGD'],
+  ['R$', 'BRL'],
+  ['€', 'EUR'],
+  ['EURO', 'EUR'],
+  ['EUROS', 'EUR'],
+  ['£', 'GBP'],
+  ['POUND', 'GBP'],
+  ['POUNDS', 'GBP'],
+  ['QUID', 'GBP'],
+  ['FRANC', 'CHF'],
+  ['FRANCS', 'CHF'],
+  ['FR', 'CHF'],
+  ['₹', 'INR'],
+  ['YEN', 'JPY'],
+  ['RAND', 'ZAR'],
+]);
+
+/** The currency of a country; nothing for one that the table does not hold. */
+export function currencyOf(country: string | undefined): string | undefined {
+  return country === undefined ? undefined : byCountry.get(country);
+}
+
+/**
+ * The currencies that an amount can be in.
+ * @param mark sign or word, folded; undefined for a bare number
+ * @param home currency of the house
+ * @param place currency where the job is; undefined where that is not known
+ */
+export function currenciesFor(mark: string | undefined, home: string | undefined, place: string | undefined): string[] {
+  if (mark !== undefined) {
+    const known = sure.get(mark);
+    if (known) return [known];
+    if (/^[A-Z]{3}$/.test(mark) && !/^(?:YEN)$/.test(mark)) return [mark];
+  }
+  const fits = (currency: string): boolean => {
+    if (mark === undefined) return true;
+    if (mark === '$' || /^(?:DOLLARS?|BUCKS)$/.test(mark)) return dollars.has(currency);
+    if (mark === '¥') return currency === 'JPY' || currency === 'CNY';
+    if (/^(?:KRONOR|KRONER)$/.test(mark)) return krona.has(currency);
+    if (/^(?:RS|RUPEES)$/.test(mark)) return rupee.has(currency);
+    return false;
+  };
+  return [...new Set([home, place].filter((currency) => currency !== undefined && fits(currency)))] as string[];
+}

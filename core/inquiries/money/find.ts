@@ -1,0 +1,84 @@
+/**
+ * Amounts of money as people write them: "$1,200", "900 a day", "1.2k", "3.500 €", "CHF 1'200", "£450 per day".
+ */
+
+export type Amount = {
+  start: number;
+  end: number;
+  amount: number;
+  /** The other end of "800 to 900 a day". */
+  upTo?: number;
+  /** The sign or word as written, folded; undefined where there is none. */
+  mark?: string;
+  per?: 'day' | 'job' | 'hour' | 'other';
+};
+
+const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|ZAR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
+const WORD = String.raw`dollars?|bucks|pounds?|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
+const GROUPED = String.raw`\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
+const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2}(?!\d))?)`;
+const PER = String.raw`(?:a|per|each|every|\/|p\/?|an)\s?(?:shoot(?:ing)? |working |camera )?(day|d\b|hour|hr|h\b|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member)|(daily|hourly)\b|(day rate|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|both days|full \w+)|for (?:both|all \w+|the whole|the two|the three|the four|the five|two|three|four|five) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether)`;
+const AMOUNT = new RegExp(
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>${MARK})?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>${MARK}|(?:${WORD})\b))?(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?<per>${PER}))?`,
+  'giu',
+);
+
+/** A number as written, in any country's separators. Undefined where "1.250" could be either. */
+export function numberOf(written: string): number | undefined {
+  const text = written.replace(/[' ]/g, '');
+  const groups = /^(\d{1,3})((?:[.,]\d{3})+)([.,]\d{1,2})?$/.exec(text);
+  if (groups) {
+    const whole = `${groups[1]}${(groups[2] ?? '').replace(/[.,]/g, '')}`;
+    return Number(`${whole}${(groups[3] ?? '').replace(',', '.')}`);
+  }
+  const plain = Number(text.replace(',', '.'));
+  return Number.isFinite(plain) ? plain : undefined;
+}
+
+function perOf(
+  written: string | undefined,
+  unit: string | undefined,
+  adverb: string | undefined,
+  phrase: string | undefined,
+): Amount['per'] | undefined {
+  if (written === undefined) return undefined;
+  if (unit !== undefined) {
+    const word = unit.toLowerCase();
+    if (word === 'day' || word === 'd') return 'day';
+    if (word === 'hour' || word === 'hr' || word === 'h') return 'hour';
+    return 'other';
+  }
+  if (adverb !== undefined) return adverb.toLowerCase() === 'daily' ? 'day' : 'hour';
+  return phrase?.toLowerCase() === 'day rate' ? 'day' : 'job';
+}
+
+/** The currency sign or word of an amount, folded to one writing. */
+const folded = (mark: string | undefined): string | undefined => mark?.toUpperCase().replace(/\.$/, '');
+
+/** Every number that could be an amount: with a currency, a "k", or a "per" beside it, or standing alone with at least three digits. */
+export function amountsIn(text: string): Amount[] {
+  const found: Amount[] = [];
+  for (const match of text.matchAll(AMOUNT)) {
+    const groups = match.groups ?? {};
+    const first = numberOf(groups['num'] ?? '');
+    if (first === undefined) continue;
+    const second = groups['num2'] === undefined ? undefined : numberOf(groups['num2']);
+    const thousand = groups['k'] !== undefined || (groups['k2'] !== undefined && first < 100);
+    const amount = thousand ? Math.round(first * 1000) : first;
+    const upTo =
+      second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;
+    const mark = folded(groups['pre'] ?? groups['post']);
+    const per = perOf(groups['per'], match[match.length - 3], match[match.length - 2], match[match.length - 1]);
+    if (mark === undefined && per === undefined && !thousand && amount < 100) continue;
+    const lead = /^\s/.exec(match[0])?.[0].length ?? 0;
+    found.push({
+      start: match.index + lead,
+      end: match.index + match[0].trimEnd().length,
+      amount,
+      ...(upTo === undefined ? {} : { upTo }),
+      ...(mark === undefined ? {} : { mark }),
+      ...(per === undefined ? {} : { per }),
+    });
+  }
+  return found;
+}

@@ -1,0 +1,37 @@
+/**
+ * Where a sentence begins and ends in text that people typed: lists, wrapped lines and abbreviations included.
+ */
+
+const ABBREVIATION =
+  /(?:^|[\s.(])(?:[ap]\.?m|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thur?s?|fri|sat|sun|no|st|ste|approx|vs|mr|mrs|ms|dr|e\.g|i\.e|etc|incl|ca|min|max|hrs?|\p{L})$/iu;
+/** A line that ends before this column was ended by its writer, not by a mail program. */
+const WRAP_COLUMN = 55;
+/** Longest stretch that is looked through on either side. */
+const REACH = 240;
+
+function endsAt(text: string, at: number): boolean {
+  const mark = text[at];
+  if (mark === ';' || mark === '!' || mark === '?') return true;
+  if (mark === '.') {
+    const next = text[at + 1];
+    if (next !== undefined && !/\s/.test(next)) return false;
+    if (!ABBREVIATION.test(text.slice(Math.max(0, at - 8), at))) return true;
+    return /^\s+\p{Lu}/u.test(text.slice(at + 1, at + 4)) && /(?:^|[\s\d.])[ap]\.?m$/i.test(text.slice(Math.max(0, at - 5), at));
+  }
+  if (mark !== '\n') return false;
+  const lineStart = text.lastIndexOf('\n', at - 1) + 1;
+  const line = text.slice(Math.max(lineStart, at - 200), at).trim();
+  const nextEnd = text.indexOf('\n', at + 1);
+  const next = text.slice(at + 1, nextEnd === -1 ? at + 200 : Math.min(nextEnd, at + 200)).trim();
+  if (next === '' || line === '') return true;
+  return line.length < WRAP_COLUMN || /^(?:[-+>]\s|\d{1,2}[.)]\s|[\p{L} ]{2,24}:)/u.test(next);
+}
+
+/** The sentence around a stretch of text, at most `REACH` characters to either side. */
+export function sentenceAround(text: string, start: number, end: number): { start: number; end: number } {
+  let from = start;
+  while (from > 0 && start - from < REACH && !endsAt(text, from - 1)) from--;
+  let to = end;
+  while (to < text.length && to - end < REACH && !endsAt(text, to)) to++;
+  return { start: from, end: to };
+}

@@ -1,0 +1,241 @@
+/**
+ * A pasted message taken apart by lines: what the sender wrote now, what was forwarded, what is only quoted, and who signed.
+ */
+
+export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
+export type Part = { kind: PartKind; start: number; end: number };
+type Line = { text: string; start: number; end: number };
+
+const QUOTED_LINE = /^\s{0,3}>/;
+const ATTRIBUTION =
+  /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
+const FORWARD = /^[-\s]{0,20}(?:(?:begin )?forwarded message|weitergeleitete nachricht|message transféré|mensaje reenviado)\b.{0,20}$/i;
+const ORIGINAL =
+  /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original)[-_\s:]{0,40}$/i;
+const HEADER = /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet)\s?:\s*(.*)$/i;
+const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet)\s?:/i;
+const SUBJECT = /^(?:subject|betreff|objet|asunto)\s?:\s*/i;
+const SIGN_OFF =
+  /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|cheers|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
+const SIGN_OFF_AND_NAME =
+  /^(?:many thanks|thanks(?: so much| again| a lot| in advance)?|thank you(?: so much)?|cheers|best|(?:kind |best |warm )?regards|thx|ta|talk soon|speak soon|all the best|sincerely|warmly)\s?[,!.-]{1,2}\s?((?:\p{Lu}[\p{L}'-]{0,20}\.?\s?){1,4})[,.!]?\s*$/u;
+const POSTSCRIPT = /^\s*(?:p\.?\s?p?\.?\s?s\b\.?|update\b|edit:|one more thing)/i;
+const FOOTER =
+  /^(?:sent from (?:my|a)\b|get outlook\b|this (?:e-?mail|message|communication)\b.{0,60}\b(?:confidential|intended|privileged)|confidentiality notice|the information (?:contained )?in this|please consider the environment|unsubscribe|view (?:this email )?in (?:your )?browser|registered (?:office|in|company)|disclaimer\b|von meinem|envoyé de mon|company (?:no|number|registration))/i;
+const CHAT_STAMP =
+  /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
+const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
+const CONTACT_LINE = /@|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
+
+export function linesOf(text: string): Line[] {
+  const lines: Line[] = [];
+  let start = 0;
+  for (const line of text.split('\n')) {
+    lines.push({ text: line, start, end: start + line.length });
+    start += line.length + 1;
+  }
+  return lines;
+}
+
+/** Long lines are prose, never a header or a sign-off: no pattern is tried on them. */
+const LONGEST_MARK = 200;
+const short = (line: Line | undefined): string => (line && line.text.length <= LONGEST_MARK ? line.text.trim() : '');
+const blank = (line: Line | undefined): boolean => line === undefined || line.text.trim() === '';
+
+/** True when the text above a quoted block sends the reader down to it. */
+const POINTS_BELOW =
+  /\b(?:fwd?:|forwarding|forwarded|passing (?:this|it) (?:on|along)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/i;
+
+/** Cut a message into parts, in order, covering all of it line by line. */
+export function split(text: string): Part[] {
+  const lines = linesOf(text);
+  const kinds: PartKind[] = [];
+  const stamps = new Map<number, number>();
+  let flow: 'own' | 'forwarded' | 'quoted' = 'own';
+  let signing = false;
+  let index = 0;
+  const pointsBelow = () => POINTS_BELOW.test(text.slice(0, Math.min(lines[index]?.start ?? 0, 3000)));
+  while (index < lines.length) {
+    const line = lines[index] as Line;
+    const words = short(line);
+    const put = (kind: PartKind) => {
+      kinds[index] = kind;
+      index++;
+    };
+    if (QUOTED_LINE.test(line.text)) {
+      put('quoted');
+      continue;
+    }
+    const attribution = ATTRIBUTION.test(words)
+      ? 1
+      : ATTRIBUTION.test(`${words} ${short(lines[index + 1])}`) && /^(?:on|am|le|el)\b.*\d/i.test(words)
+        ? 2
+        : 0;
+    if (attribution > 0) {
+      for (let n = 0; n < attribution; n++) put('header');
+      let next = index;
+      while (blank(lines[next]) && next < lines.length) next++;
+      signing = false;
+      if (next < lines.length && !QUOTED_LINE.test(lines[next]?.text ?? '')) flow = pointsBelow() ? 'forwarded' : 'quoted';
+      continue;
+    }
+    if (FORWARD.test(words)) {
+      flow = flow === 'quoted' ? 'quoted' : 'forwarded';
+      signing = false;
+      put('header');
+      continue;
+    }
+    if (ORIGINAL.test(words)) {
+      flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      signing = false;
+      put('header');
+      continue;
+    }
+    const block = headerBlock(lines, index);
+    if (block > 0) {
+      const begins = lines.slice(0, index).every(blank);
+      const above = kinds.slice(Math.max(0, index - 3), index).filter((_, back) => !blank(lines[index - Math.min(3, index) + back]));
+      if (!begins && above.at(-1) !== 'header') flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      signing = false;
+      for (let n = 0; n < block; n++) put(SUBJECT.test(short(lines[index])) && flow !== 'quoted' ? 'subject' : 'header');
+      continue;
+    }
+    if (flow === 'quoted') {
+      put('quoted');
+      continue;
+    }
+    if (POSTSCRIPT.test(words)) {
+      signing = false;
+      put(flow);
+      continue;
+    }
+    if (FOOTER.test(words)) {
+      put('footer');
+      continue;
+    }
+    if (/^--\s*$/.test(line.text) || /^_{5,}$/.test(words)) {
+      signing = true;
+      put('footer');
+      continue;
+    }
+    if (!signing && (SIGN_OFF.test(words) || SIGN_OFF_AND_NAME.test(words)) && endsHere(lines, index)) signing = true;
+    if (signing && words.length > 90 && !CONTACT_LINE.test(words)) put(FOOTER.test(words) ? 'footer' : 'signature');
+    else if (signing) put('signature');
+    else {
+      const stamp = CHAT_STAMP.exec(line.text.slice(0, LONGEST_MARK)) ?? CHAT_NAME.exec(line.text.slice(0, 20));
+      if (stamp) {
+        if (/^(?:me|you|myself)$/i.test(stamp[1]?.trim() ?? '')) {
+          put('quoted');
+          continue;
+        }
+        stamps.set(index, stamp[0].length);
+      }
+      put(flow);
+    }
+  }
+  signUnannounced(lines, kinds);
+  return lines.flatMap((line, at): Part[] => {
+    const kind = kinds[at] ?? 'own';
+    const stamp = stamps.get(at) ?? 0;
+    const label = kind === 'subject' ? (SUBJECT.exec(line.text)?.[0].length ?? 0) : 0;
+    if (stamp > 0)
+      return [
+        { kind: 'stamp', start: line.start, end: line.start + stamp },
+        { kind, start: line.start + stamp, end: line.end },
+      ];
+    if (label > 0)
+      return [
+        { kind: 'header', start: line.start, end: line.start + label },
+        { kind, start: line.start + label, end: line.end },
+      ];
+    return [{ kind, start: line.start, end: line.end }];
+  });
+}
+
+/** How many lines from here on are the head of a mail; a form with "Date:" and "Name:" is none. */
+function headerBlock(lines: readonly Line[], from: number): number {
+  let at = from;
+  let mailOnly = 0;
+  while (at < lines.length && HEADER.test(short(lines[at]))) {
+    if (MAIL_ONLY.test(short(lines[at]))) mailOnly++;
+    at++;
+  }
+  const size = at - from;
+  if (size === 0 || mailOnly === 0) return 0;
+  const first = short(lines[from]);
+  if (size === 1) return SUBJECT.test(first) || (/^(?:from|von|de)\s?:/i.test(first) && first.includes('@')) ? 1 : 0;
+  return mailOnly >= 2 || /@/.test(first) ? size : SUBJECT.test(first) ? 1 : 0;
+}
+
+/** A sign-off stands near the end of what its writer wrote: only short lines follow, until a quote, a postscript or nothing. */
+function endsHere(lines: readonly Line[], from: number): boolean {
+  let written = 0;
+  for (let at = from + 1; at < lines.length; at++) {
+    const words = lines[at]?.text.trim() ?? '';
+    if (words === '') continue;
+    if (
+      QUOTED_LINE.test(words) ||
+      POSTSCRIPT.test(words) ||
+      FOOTER.test(words) ||
+      FORWARD.test(words) ||
+      ORIGINAL.test(words) ||
+      HEADER.test(words)
+    )
+      return true;
+    if (words.length <= LONGEST_MARK && ATTRIBUTION.test(words)) return true;
+    written++;
+    if (words.length > 90 && !CONTACT_LINE.test(words.slice(0, LONGEST_MARK)) && written <= 2) return false;
+    if (written > 12) return true;
+  }
+  return true;
+}
+
+const NAME_ONLY = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}[,.]?(?:\s?x{1,3})?$/u;
+
+/** Last lines that only name, phone or link are a signature also without a word of farewell. */
+function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
+  for (const flow of ['own', 'forwarded'] as const) {
+    const last = kinds.lastIndexOf(flow);
+    let at = last;
+    while (at >= 0 && kinds[at] === flow && blank(lines[at])) at--;
+    let contacts = 0;
+    let from = at + 1;
+    while (at > 0 && kinds[at] === flow) {
+      const words = short(lines[at]);
+      if (words === '') {
+        if (contacts > 0 || from <= last) {
+          if (from <= at + 1) break;
+        }
+        at--;
+        continue;
+      }
+      const contact =
+        words.length <= 80 &&
+        CONTACT_LINE.test(words) &&
+        !/[?]/.test(words) &&
+        words.split(/\s+/).length <= 9 &&
+        !/\b(?:call|email|mail|reach|text|ring)\b/i.test(words);
+      const name = NAME_ONLY.test(words) && words.length <= 40 && words.split(/\s+/).length <= 4;
+      if (!contact && !name) break;
+      if (contact) contacts++;
+      from = at;
+      at--;
+    }
+    const first = lines.slice(0, from).some((line, index) => kinds[index] === flow && !blank(line));
+    if (first) for (let line = from; line <= last; line++) if (kinds[line] === flow) kinds[line] = 'signature';
+  }
+}
+
+/** The text with all but some kinds of parts blanked: offsets stay, line breaks stay. */
+export function only(text: string, parts: readonly Part[], ...kinds: PartKind[]): string {
+  let at = 0;
+  const pieces: string[] = [];
+  const blanked = (from: number, to: number) => text.slice(from, to).replace(/[^\n]/g, ' ');
+  for (const part of parts) {
+    pieces.push(blanked(at, part.start));
+    pieces.push(kinds.includes(part.kind) ? text.slice(part.start, part.end) : blanked(part.start, part.end));
+    at = part.end;
+  }
+  pieces.push(blanked(at, text.length));
+  return pieces.join('');
+}

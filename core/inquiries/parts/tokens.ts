@@ -1,0 +1,54 @@
+/**
+ * Words, numbers and marks with where they stand: what the finders of dates, times and amounts read instead of letters.
+ */
+
+export type Token = {
+  text: string;
+  lower: string;
+  /** The value of a run of digits. */
+  num: number | undefined;
+  start: number;
+  end: number;
+  /** True when nothing stands between this token and the one before. */
+  tight: boolean;
+  /** Line breaks between this token and the one before. */
+  breaks: number;
+};
+
+const TOKEN = /\d+|[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*|[^\s]/gu;
+/** More digits than this are no date, time or price. */
+const LONGEST_NUMBER = 9;
+
+export function tokensOf(text: string): Token[] {
+  const tokens: Token[] = [];
+  let before = 0;
+  for (const match of text.matchAll(TOKEN)) {
+    const word = match[0];
+    const start = match.index;
+    const gap = text.slice(before, start);
+    const digits = /^\d/.test(word);
+    tokens.push({
+      text: word,
+      lower: word.toLowerCase(),
+      num: digits && word.length <= LONGEST_NUMBER ? Number(word) : undefined,
+      start,
+      end: start + word.length,
+      tight: gap === '' && start > 0,
+      breaks: gap.includes('\n') ? gap.split('\n').length - 1 : 0,
+    });
+    before = start + word.length;
+  }
+  return tokens;
+}
+
+/** The index of the first token that ends after an offset. */
+export function tokenAt(tokens: readonly Token[], offset: number): number {
+  let low = 0;
+  let high = tokens.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((tokens[middle]?.end ?? 0) > offset) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}

@@ -1,0 +1,80 @@
+/**
+ * Countries by their names and by their time zones.
+ */
+import { foldName } from '../../places/fold.ts';
+
+const aliases: Record<string, string> = {
+  usa: 'US',
+  'u s a': 'US',
+  'u s': 'US',
+  us: 'US',
+  america: 'US',
+  'united states of america': 'US',
+  'the states': 'US',
+  uk: 'GB',
+  'u k': 'GB',
+  england: 'GB',
+  scotland: 'GB',
+  wales: 'GB',
+  britain: 'GB',
+  'great britain': 'GB',
+  'northern ireland': 'GB',
+  holland: 'NL',
+  'the netherlands': 'NL',
+  'czech republic': 'CZ',
+  uae: 'AE',
+  deutschland: 'DE',
+  osterreich: 'AT',
+  schweiz: 'CH',
+  suisse: 'CH',
+  espana: 'ES',
+  italia: 'IT',
+  brasil: 'BR',
+  'south korea': 'KR',
+  korea: 'KR',
+  turkey: 'TR',
+  'hong kong': 'HK',
+  eire: 'IE',
+  'republic of ireland': 'IE',
+  belgique: 'BE',
+  danmark: 'DK',
+  sverige: 'SE',
+  norge: 'NO',
+  polska: 'PL',
+};
+/** Names of countries that are more often something else in an English message. */
+const otherThings = new Set(['georgia', 'jordan', 'chad', 'jersey', 'guinea', 'mali', 'niger', 'togo', 'cuba', 'malta street', 'oman']);
+
+const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+const byName = new Map<string, string>(Object.entries(aliases));
+const zoneCountry = new Map<string, string>();
+const displayNames = new Intl.DisplayNames('en', { type: 'region', fallback: 'none' });
+/** Codes that the locale library names but ISO 3166-1 does not hold as countries. */
+const noCountries = new Set(['EU', 'EZ', 'UN', 'XA', 'XB', 'ZZ', 'QO', 'AC', 'CP', 'DG', 'EA', 'IC', 'TA', 'CQ', 'XK']);
+for (const first of letters) {
+  for (const second of letters) {
+    const code = first + second;
+    const locale = new Intl.Locale(`und-${code}`);
+    // Codes of states that are gone are read as their successors (DD as DE).
+    const name = noCountries.has(code) || locale.region !== code ? undefined : displayNames.of(code);
+    if (!name || name === code) continue;
+    const folded = foldName(name);
+    if (!otherThings.has(folded) && !byName.has(folded)) byName.set(folded, code);
+    for (const zone of new Intl.Locale(`und-${code}`).getTimeZones?.() ?? []) if (!zoneCountry.has(zone)) zoneCountry.set(zone, code);
+  }
+}
+
+/** The country of a name such as "Canada" or "UK", folded before; nothing for a name that is more often something else. */
+export function countryNamed(folded: string): string | undefined {
+  return byName.get(folded);
+}
+
+/** The country in which a zone's clocks stand: US for America/Chicago. */
+export function countryOfZone(zone: string): string | undefined {
+  return zoneCountry.get(zone) ?? zoneCountry.get(new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone);
+}
+
+/** A country as a person reads it. */
+export function countryInWords(code: string): string {
+  return displayNames.of(code) ?? code;
+}

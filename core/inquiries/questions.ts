@@ -1,0 +1,43 @@
+/**
+ * The questions that a reading leaves: what is missing or could be meant in two ways, as a sentence, with the choices as values of the field.
+ */
+import type { FactName, InquiryFields, Question } from '../contract/inquiries.ts';
+import { datesInWords, deadlineInWords, wallInWords } from '../words/dates.ts';
+
+const missing: readonly (readonly [FactName, string])[] = [
+  ['start', 'On which dates is it?'],
+  ['firstCall', 'When is the first call or load-in?'],
+  ['place', 'Where is it?'],
+  ['role', 'What is asked of you?'],
+];
+
+/** A question with its choices. */
+export function question<F extends FactName>(field: F, ask: string, choices: readonly Question['choices'][number][] = []): Question {
+  return { field, ask, choices: [...choices] };
+}
+
+/** Wall times to choose from, written out. */
+export function wallChoices(walls: readonly string[], zone?: string): Question['choices'] {
+  void zone;
+  return walls.map((wall) => ({ label: wallInWords(wall), value: wall }));
+}
+
+/** Ends of a deadline to choose from. */
+export function deadlineChoices(walls: readonly string[], zone: string): Question['choices'] {
+  return walls.map((wall) => ({ label: deadlineInWords({ wall, zone, at: '' }), value: wall }));
+}
+
+/** Sets of days to choose from; the value is the first (or last) day of each. */
+export function dayChoices(sets: readonly (readonly string[])[], which: 'start' | 'end'): Question['choices'] {
+  return sets.flatMap((dates) => {
+    const value = which === 'start' ? dates[0] : dates.at(-1);
+    return value === undefined ? [] : [{ label: datesInWords(dates), value }];
+  });
+}
+
+/** What every inquiry needs and this one does not say, unless it is asked already. */
+export function missingQuestions(fields: InquiryFields, asked: readonly Question[]): Question[] {
+  return missing
+    .filter(([field]) => fields[field] === undefined && !asked.some((one) => one.field === field))
+    .map(([field, ask]) => question(field, ask));
+}

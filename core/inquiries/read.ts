@@ -1,0 +1,260 @@
+/**
+ * Reading an inquiry: from a pasted message to facts, each with the words that it came from, and questions for what is not certain.
+ * A fact is stated only when one reading is left; two readings are a question, none is a question too. Nothing is guessed in silence.
+ */
+import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
+import type { Place } from '../contract/parts.ts';
+import type { Gazetteer } from '../places/gazetteer.ts';
+import { resolve } from './dates/resolve.ts';
+import { orderOf, orderSeen } from './dates/order.ts';
+import { sequencesOf } from './dates/sequences.ts';
+import { isInquiry } from './kind.ts';
+import { currencyOf } from './money/currency.ts';
+import { amountsIn } from './money/find.ts';
+import { clean } from './parts/clean.ts';
+import { only, split } from './parts/split.ts';
+import { tokensOf } from './parts/tokens.ts';
+import { peopleIn, phonesIn } from './people/find.ts';
+import { countryOfZone } from './places/countries.ts';
+import { placeOf, placesIn } from './places/find.ts';
+import { dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
+import { budgetOf } from './settle/budget.ts';
+import { callsOf } from './settle/calls.ts';
+import { daysOf } from './settle/days.ts';
+import { eventDays } from './settle/event.ts';
+import { placeOfJob } from './settle/place.ts';
+import { replyOf } from './settle/reply.ts';
+import { sayDates, sayTimes, type Scene, type Where } from './settle/scene.ts';
+import { timesOf } from './times/find.ts';
+import { deliverablesIn } from './work/deliverables.ts';
+import { roleAsked } from './work/role.ts';
+
+export type ReadInput = {
+  /** The message as it came, at most 200,000 characters. */
+  text: string;
+  /** `2026-11-25T09:12:00-06:00[America/Chicago]` */
+  receivedAt: string;
+  /** IANA zone in which I live; reply-by is in it. */
+  homeZone: string;
+  homePlace?: Place | undefined;
+  /** ISO 4217; the currency of the home zone's country when not given. */
+  homeCurrency?: string | undefined;
+  gazetteer: Gazetteer;
+};
+
+/** More text than this is no message. */
+export const LONGEST_MESSAGE = 200_000;
+
+/**
+ * Read a message.
+ * @throws RangeError for a text over 200,000 characters or a `receivedAt` that is no moment with a zone
+ */
+export function readInquiry(input: ReadInput): Reading {
+  if (input.text.length > LONGEST_MESSAGE)
+    throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
+  const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
+  const plain = clean(input.text);
+  const parts = split(plain.text);
+  const body = only(plain.text, parts, 'own', 'forwarded', 'subject');
+  const tokens = tokensOf(body);
+  const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
+  const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
+
+  const seen = { today: received.toPlainDate(), order: orderSeen(tokens) ?? orderOf(homeCountry) };
+  const sequences = sequencesOf(tokens).map((sequence) => ({
+    sequence,
+    resolved: resolve(sequence, seen),
+    start: tokens[sequence.first]?.start ?? 0,
+    end: tokens[sequence.next - 1]?.end ?? 0,
+  }));
+  const amounts = amountsIn(body);
+  const phones = phonesIn(body, true);
+  const dates = sayDates(body, sequences);
+  const priced = amounts.filter(
+    (amount) => amount.mark !== undefined || (amount.per !== undefined && amount.per !== 'other' && amount.amount >= 50),
+  );
+  const taken = takenBy([...dates, ...priced, ...phones]);
+  const takenToken = (index: number): boolean => taken(tokens[index]?.start ?? 0);
+  const times = sayTimes(body, timesOf(tokens, takenToken), dates);
+  const scene: Scene = { text: body, tokens, received, dates, times, amounts };
+
+  const ahead = dates.some((mention) => !mention.past && (mention.readings.length > 0 || mention.vague));
+  if (!isInquiry(body, plain.text, ahead)) return { isInquiry: false, fields: {}, questions: [], spans: [] };
+
+  const fields: InquiryFields = {};
+  const spans: Span[] = [];
+  const questions: Question[] = [];
+  const point = (field: FactName, ...where: Where[]): void => {
+    for (const { start, end } of where) {
+      const [from, to] = [plain.from(start), plain.from(end - 1) + 1];
+      spans.push({ field, start: from, end: to, text: input.text.slice(from, to) });
+    }
+  };
+
+  const event = eventDays(scene);
+  const [first, last] = [event.dates[0], event.dates.at(-1)];
+  if (first !== undefined && last !== undefined) {
+    fields.start = first;
+    fields.end = last;
+    point('start', ...event.where);
+    point('end', ...event.where);
+  } else if (event.choices.length > 0) {
+    questions.push(
+      question(
+        'start',
+        event.doubt === 'weekday' ? 'The weekday and the date do not agree. Which day is meant?' : 'Which dates are meant?',
+        dayChoices(event.choices, 'start'),
+      ),
+    );
+    questions.push(question('end', 'Which last day is meant?', dayChoices(event.choices, 'end')));
+    point('start', ...event.where);
+  } else if (event.doubt === 'impossible') {
+    questions.push(question('start', 'There is no such date. Which day is meant?'));
+    point('start', ...event.where);
+  }
+
+  const calls = callsOf(scene, event);
+  if (calls.firstCall) {
+    fields.firstCall = calls.firstCall.wall;
+    point('firstCall', ...calls.firstCall.where);
+  } else if (calls.callChoices) {
+    const ask =
+      calls.callChoices.why === 'show' ? 'That is when it starts. When is your first call?' : 'Morning or evening? When is the first call?';
+    questions.push(question('firstCall', ask, wallChoices(calls.callChoices.walls)));
+    point('firstCall', calls.callChoices.where);
+  }
+  if (calls.lastWrap) {
+    fields.lastWrap = calls.lastWrap.wall;
+    point('lastWrap', ...calls.lastWrap.where);
+  } else if (calls.wrapChoices) {
+    questions.push(question('lastWrap', 'When is the wrap?', wallChoices(calls.wrapChoices.walls)));
+    point('lastWrap', calls.wrapChoices.where);
+  }
+
+  const days = daysOf(body, event.dates, event.where);
+  if (days.days !== undefined) {
+    fields.days = days.days;
+    point('days', ...days.where);
+  } else if (days.choices.length > 0) {
+    questions.push(
+      question(
+        'days',
+        'The dates and the number of days do not agree. How many days is it?',
+        days.choices.map((count) => ({ label: String(count), value: count })),
+      ),
+    );
+    point('days', ...days.where);
+  }
+
+  const countries = new Set<string>();
+  const { towns, areas } = placesIn(
+    body,
+    tokens,
+    input.gazetteer,
+    { home: input.homePlace ?? zoneTown(input.gazetteer, input.homeZone), homeCountry, countries },
+    takenToken,
+  );
+  const place = placeOfJob(towns, areas);
+  if (place.name !== undefined) fields.place = place.name;
+  if (place.country !== undefined) fields.country = place.country;
+  point('place', ...place.where);
+  if (place.country !== undefined) point('country', ...place.countryWhere);
+  if (place.ask) questions.push(question(place.ask.field, 'Which of these is it?', place.ask.choices));
+
+  const roles = roleAsked(body);
+  const role = roles.length === 1 ? roles[0] : undefined;
+  if (role) fields.role = role.role;
+  else if (roles.length > 1)
+    questions.push(
+      question(
+        'role',
+        'What is asked of you?',
+        roles.map((hit) => ({ label: hit.role, value: hit.role })),
+      ),
+    );
+  point('role', ...roles);
+
+  const reply = replyOf(scene);
+  if (reply.wall !== undefined) fields.replyBy = reply.wall;
+  else if (reply.choices.length > 0)
+    questions.push(question('replyBy', 'By when exactly is an answer wanted?', deadlineChoices(reply.choices, input.homeZone)));
+  point('replyBy', ...reply.where);
+
+  const noAmount = takenBy([...dates, ...times, ...phones]);
+  const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
+    home: homeCurrency,
+    place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
+  });
+  if (budget.budget) fields.budget = budget.budget;
+  if (budget.ask)
+    questions.push(
+      question(
+        'budget',
+        budgetAsk(budget.ask),
+        budget.choices.map((choice) => ({ label: budgetLabel(choice), value: choice })),
+      ),
+    );
+  point('budget', ...budget.where);
+
+  const people = peopleIn({
+    body,
+    signature: only(plain.text, parts, 'signature'),
+    header: only(plain.text, parts, 'header'),
+    stamp: only(plain.text, parts, 'stamp'),
+  });
+  for (const [field, fact] of [
+    ['contactName', people.name],
+    ['contactEmail', people.email],
+    ['contactPhone', people.phone],
+    ['organisation', people.organisation],
+  ] as const) {
+    if (!fact) continue;
+    fields[field] = fact.value;
+    point(field, fact);
+  }
+
+  const things = deliverablesIn(body);
+  if (things.length > 0) {
+    fields.deliverables = things.map(({ value }) => value);
+    point('deliverables', ...things);
+  }
+
+  return {
+    isInquiry: true,
+    fields,
+    questions: [...questions, ...missingQuestions(fields, questions)],
+    spans: spans.toSorted((a, b) => a.start - b.start || a.end - b.end),
+    ...(place.found ? { placeFound: placeOf(place.found) } : {}),
+  };
+}
+
+/** True for an offset inside one of some stretches. */
+function takenBy(stretches: readonly Where[]): (offset: number) => boolean {
+  const sorted = stretches.toSorted((a, b) => a.start - b.start);
+  return (offset) => {
+    let [low, high] = [0, sorted.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((sorted[middle]?.end ?? 0) > offset) high = middle;
+      else low = middle + 1;
+    }
+    return (sorted[low]?.start ?? Infinity) <= offset;
+  };
+}
+
+/** Where home is when only its zone is known: the town that the zone is named after. */
+function zoneTown(gazetteer: Gazetteer, zone: string): Place | undefined {
+  const name = zone.split('/').at(-1)?.replaceAll('_', ' ');
+  return gazetteer.find((place) => place.zone === zone && place.name === name);
+}
+
+function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
+  if (why === 'amount') return 'Which amount do they mean?';
+  return why === 'currency' ? 'Which currency do they mean?' : 'Is that for a day or for the whole job?';
+}
+
+function budgetLabel(budget: { amount: number; currency?: string | undefined; per?: string | undefined }): string {
+  return [String(budget.amount), budget.currency, budget.per ? `a ${budget.per}`.replace('a hour', 'an hour') : undefined]
+    .filter((part) => part !== undefined)
+    .join(' ');
+}

@@ -1,0 +1,111 @@
+/**
+ * What they can pay: the amount that is offered, not the price of a ticket, a hotel or last year's film.
+ */
+import type { z } from 'zod';
+import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
+import { currenciesFor } from '../money/currency.ts';
+import type { Amount } from '../money/find.ts';
+import { sentenceAround } from '../parts/sentences.ts';
+import type { Where } from './scene.ts';
+
+export type Budget = z.infer<typeof BudgetSchema>;
+export type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'amount' | 'currency' | 'per' };
+
+const OFFERED =
+  /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|we have|i have|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok)\b/gi;
+const STRONG =
+  /\b(?:budget(?:ed)?|day rate|our rate|the rate|rate is|rate of|rate:|pays?|paying|fee|honorarium|offer(?:ing)?|can (?:do|go|offer|afford)|allocated|set aside)\b/i;
+const JOB_WORDS = /\b(?:budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
+const RATE_WORDS = /\bday[- ]rate\b/i;
+const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
+const ELSE =
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize|donat\w*|fundrais\w*|revenue|turnover|worth|valued|insurance|liability|cover of|deposit|invoice|last year|last time|previous\w*|paid|per diem|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|members|equipment|rental|hire of|sponsor\w*|grant|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|charged|other (?:guy|videographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine)\b/gi;
+
+/** The word for money and the word for something else that stand nearest before an amount. */
+function lastIndex(pattern: RegExp, text: string): number {
+  let last = -1;
+  for (const match of text.matchAll(pattern)) last = match.index + match[0].length;
+  return last;
+}
+
+function weigh(text: string, amount: Amount, previous: number): number {
+  if (amount.per === 'other') return -1;
+  const sentence = sentenceAround(text, amount.start, amount.end);
+  const before = text.slice(Math.max(sentence.start, amount.start - 110, previous), amount.start);
+  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 40));
+  const offered = lastIndex(OFFERED, before);
+  const otherwise = lastIndex(ELSE, before);
+  const afterElse =
+    /^[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){0,2}(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|seats|insurance|liability|members|students|runners|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i.test(
+      after,
+    );
+  if (afterElse) return -1;
+  if (otherwise > offered) return -1;
+  const daily = amount.per === 'day' || amount.per === 'hour';
+  const strong = STRONG.test(before) || /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate)/i.test(after);
+  if (amount.mark === undefined && amount.per === undefined && !strong) return -1;
+  let score = 0;
+  if (daily) score += 2;
+  if (amount.per === 'job') score += 1.5;
+  if (amount.mark !== undefined) score += 0.5;
+  if (offered >= 0) score += 1;
+  if (strong) score += 1.5;
+  return score;
+}
+
+/** Decide on the offer. Two amounts, two currencies or no unit of time are asked. */
+export function budgetOf(
+  text: string,
+  amounts: readonly Amount[],
+  taken: (where: Where) => boolean,
+  currencies: { home: string | undefined; place: string | undefined },
+): BudgetRead {
+  const offers: { amount: Amount; score: number }[] = [];
+  let previous = 0;
+  for (const amount of amounts) {
+    if (taken(amount) && amount.mark === undefined && amount.per === undefined) continue;
+    const score = weigh(text, amount, previous);
+    previous = amount.end;
+    if (score >= 1.5) offers.push({ amount, score });
+  }
+  const best = offers.toSorted((a, b) => b.score - a.score)[0];
+  if (!best) return { where: [], choices: [] };
+  const { amount } = best;
+  const where = [{ start: amount.start, end: amount.end }];
+  const per = perOf(text, amount);
+  const found = currenciesFor(amount.mark, currencies.home, currencies.place);
+  const shaped = (value: number, currency: string | undefined): Budget => ({
+    amount: value,
+    ...(currency ? { currency } : {}),
+    ...(per ? { per } : {}),
+  });
+  const single = found.length === 1 ? found[0] : undefined;
+  const rivals = offers.filter((other) => other.amount.amount !== amount.amount && other.score >= best.score - 0.5);
+  if (amount.upTo !== undefined && amount.upTo > amount.amount)
+    return { where, choices: [shaped(amount.amount, single), shaped(amount.upTo, single)], ask: 'amount' };
+  if (rivals.length > 0)
+    return {
+      where,
+      choices: [amount, ...rivals.map((rival) => rival.amount)]
+        .slice(0, 4)
+        .map((one) => ({
+          ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.place)[0]),
+          ...(perOf(text, one) ? { per: perOf(text, one) as 'day' } : {}),
+        })),
+      ask: 'amount',
+    };
+  const budget = shaped(amount.amount, single);
+  if (found.length > 1) return { budget, where, choices: found.map((currency) => shaped(amount.amount, currency)), ask: 'currency' };
+  if (!per) return { budget, where, choices: (['day', 'job'] as const).map((unit) => ({ ...budget, per: unit })), ask: 'per' };
+  return { budget, where, choices: [] };
+}
+
+function perOf(text: string, amount: Amount): 'day' | 'job' | 'hour' | undefined {
+  if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
+  const sentence = sentenceAround(text, amount.start, amount.end);
+  const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
+  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 30));
+  if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate/i.test(after)) return 'day';
+  if (HOUR_WORDS.test(around)) return 'hour';
+  return JOB_WORDS.test(around) || /^\s(?:budget|total|flat|fee|all in)/i.test(after) ? 'job' : undefined;
+}

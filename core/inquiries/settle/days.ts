@@ -1,0 +1,55 @@
+/**
+ * How many event days: counted from the dates, or as said. Two that differ are a question.
+ */
+import { numberWord } from '../words.ts';
+import type { Where } from './scene.ts';
+
+export type DaysSaid = { days: number; start: number; end: number };
+
+const SAID =
+  /(?<![\p{L}\p{N}/.,:-])(?:(?:a|the|all|over|for|full)\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen)(?:[\s-](?:full|whole|shoot|shooting|event|consecutive|filming|camera|working|straight))?[\s-]days?\b(?:[\s-](?:long\s)?(?:event|conference|shoot|festival|summit|workshop|congress|tournament|meeting|gig|job|show|expo|fair|training|retreat))?/giu;
+const SINGLE =
+  /\b(?:one|single|1)[- ]day (?:event|conference|shoot|job|gig|workshop|meeting|summit|seminar)\b|\bjust the one day\b|\bone full day\b|\bfor (?:one|a) day\b|\ba (?:one-day|single day)\b/giu;
+/** Counts of days that are about something else. */
+const NOT_THE_SHOOT =
+  /\b(?:within|in|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|after|later|ago|valid|next|last|every|per|of|past|business|working|another|plus|pay|paid|ready|reply|respond|hours? (?:a|per)|total of|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?$/i;
+const AFTER =
+  /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt)|to (?:edit|deliver|respond|reply|pay)|of (?:editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
+
+/** Every count of event days that is said. */
+export function daysSaid(text: string): DaysSaid[] {
+  const found: DaysSaid[] = [];
+  for (const match of text.matchAll(SAID)) {
+    const word = match[1] ?? '';
+    const days = numberWord(word.toLowerCase()) ?? Number(word);
+    const lead = text.slice(Math.max(0, match.index - 30), match.index);
+    if (
+      !days ||
+      NOT_THE_SHOOT.test(`${lead.split(/[.;!?\n]/).at(-1)}`) ||
+      AFTER.test(text.slice(match.index + match[0].length, match.index + match[0].length + 30))
+    )
+      continue;
+    if (days === 1 && !new RegExp(SINGLE.source, 'iu').test(text.slice(Math.max(0, match.index - 6), match.index + match[0].length + 12)))
+      continue;
+    found.push({ days, start: match.index, end: match.index + match[0].length });
+  }
+  return found;
+}
+
+export type DaysRead = { days?: number; where: Where[]; choices: number[] };
+
+/** Decide on the count; a length said without dates stands by itself. */
+export function daysOf(text: string, dates: readonly string[], dateWhere: readonly Where[]): DaysRead {
+  const said = daysSaid(text);
+  const numbers = [...new Set(said.map(({ days }) => days))];
+  const first = said[0];
+  if (dates.length === 0)
+    return numbers.length === 1 && first ? { days: first.days, where: [first], choices: [] } : { where: [], choices: [] };
+  if (first === undefined || numbers.includes(dates.length))
+    return {
+      days: dates.length,
+      where: first ? said.filter(({ days }) => days === dates.length).slice(0, 1) : [...dateWhere],
+      choices: [],
+    };
+  return { where: [first], choices: [dates.length, ...numbers] };
+}

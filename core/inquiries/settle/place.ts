@@ -1,0 +1,74 @@
+/**
+ * Where the job is: the best-led town of the message, and its country when that is stated or beyond doubt.
+ */
+import type { Place } from '../../contract/parts.ts';
+import { regionCode } from '../../places/regions.ts';
+import type { GazetteerPlace } from '../../places/gazetteer.ts';
+import { countryInWords } from '../places/countries.ts';
+import { placeOf, type AreaHit, type PlaceHit } from '../places/find.ts';
+import type { Where } from './scene.ts';
+
+export type PlaceRead = {
+  name?: string;
+  country?: string;
+  found?: GazetteerPlace;
+  where: Where[];
+  countryWhere: Where[];
+  ask?: { field: 'place' | 'country'; choices: { label: string; value: string; place?: Place }[] };
+};
+
+/** Hits this close in score are rivals. */
+const RIVAL = 0.9;
+const MOST_CHOICES = 4;
+
+export function placeLabel(place: GazetteerPlace): string {
+  const region = regionCode(place.country, place.region) ?? place.region;
+  return [place.name, region, countryInWords(place.country)].filter((part) => part !== '').join(', ');
+}
+
+/** Decide on the town; two towns that are led equally well are a question. */
+export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]): PlaceRead {
+  const ranked = towns.toSorted((a, b) => b.score - a.score || a.start - b.start);
+  const best = ranked[0];
+  if (!best) {
+    const countries = [...new Set(areas.map(({ country }) => country))];
+    const area = areas[0];
+    return countries.length === 1 && area ? { country: area.country, where: [], countryWhere: [area] } : { where: [], countryWhere: [] };
+  }
+  const same = (hit: PlaceHit): boolean =>
+    hit.candidates[0]?.key === best.candidates[0]?.key || hit.name.toLowerCase() === best.name.toLowerCase();
+  const rivals = ranked.filter((hit) => !same(hit) && best.score - hit.score < RIVAL);
+  const where = [{ start: best.start, end: best.end }];
+  if (rivals.length > 0) {
+    const choices = [best, ...rivals].slice(0, MOST_CHOICES).map((hit) => ({
+      label: hit.candidates[0] ? placeLabel(hit.candidates[0]) : hit.name,
+      value: hit.name,
+      ...(hit.candidates[0] ? { place: placeOf(hit.candidates[0]) } : {}),
+    }));
+    const unique = [...new Map(choices.map((choice) => [choice.value, choice])).values()];
+    const countries = new Set([best, ...rivals].map((hit) => (hit.sure ? hit.candidates[0]?.country : undefined)));
+    const only = countries.size === 1 ? [...countries][0] : undefined;
+    return { where, countryWhere: where, ...(only ? { country: only } : {}), ask: { field: 'place', choices: unique } };
+  }
+  const first = best.candidates[0] as GazetteerPlace;
+  const sure = best.sure || ranked.some((hit) => same(hit) && hit.sure);
+  if (sure) {
+    const surest = ranked.find((hit) => same(hit) && hit.sure) ?? best;
+    const found = surest.candidates[0] ?? first;
+    return { name: best.name, country: found.country, found, where, countryWhere: where };
+  }
+  const area = areas.find(({ country }) => best.candidates.some((place) => place.country === country));
+  const pool = area ? best.candidates.filter((place) => place.country === area.country) : best.candidates;
+  if (pool.length === 1 && pool[0])
+    return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere: area ? [area] : where };
+  const countries = new Set(pool.map((place) => place.country));
+  const only = countries.size === 1 ? [...countries][0] : undefined;
+  const choices = pool.slice(0, MOST_CHOICES).map((place) => ({ label: placeLabel(place), value: best.name, place: placeOf(place) }));
+  return {
+    name: best.name,
+    where,
+    countryWhere: area ? [area] : where,
+    ...(only ? { country: only } : {}),
+    ask: { field: 'place', choices },
+  };
+}

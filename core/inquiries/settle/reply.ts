@@ -1,0 +1,128 @@
+/**
+ * By when an answer is wanted: wall time in the home zone. Midnight after a day is 00:00 of the next date; a day alone lasts to 23:59.
+ */
+import type { SaidTime, Scene, Where } from './scene.ts';
+import { wallOf } from './calls.ts';
+
+export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };
+
+const WITHIN =
+  /\b(?:within|in|over) (?:the )?(?:next )?(\d{1,3}|an?|one|two|three|four|six|twelve|twenty-four|couple of|half an) ?(?:-)?(hours?|hrs?|h|minutes?|mins?|days?)\b/gi;
+const WORDS: Record<string, number> = {
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  six: 6,
+  twelve: 12,
+  'twenty-four': 24,
+  'couple of': 2,
+  'half an': 0.5,
+};
+const REPLY_NEAR =
+  /\b(?:let (?:me|us) know|get back|hear (?:back )?from|repl(?:y|ies)|respond|response|answer|confirm|rsvp|decide|decision|quote|yes or no|need to know|know|come back to|book someone|lock)\b/i;
+const END_OF_DAY = /\b(?:eod|end of (?:the )?(?:day|play)|tonight|this evening|end of today)\b/i;
+const CLOSE = /\b(?:cob|close of (?:business|play)|eob|end of business|close of day|end of (?:the )?working day)\b/i;
+
+/** Half past five, when offices close, is no rule: it is asked. */
+const OFFICE_CLOSES = 17 * 60;
+
+const later = (scene: Scene, minutes: number): string =>
+  scene.received.add({ minutes }).toPlainDateTime().toString({ smallestUnit: 'minute', roundingMode: 'floor' });
+
+function converted(scene: Scene, wall: string, zone: string | undefined): string {
+  const home = scene.received.timeZoneId;
+  if (zone === undefined || zone === home) return wall;
+  return Temporal.PlainDateTime.from(wall).toZonedDateTime(zone).withTimeZone(home).toPlainDateTime().toString({ smallestUnit: 'minute' });
+}
+
+/** A time without morning or evening: the one that is still to come on that day; both where both are. */
+function hoursOf(time: SaidTime): number[] {
+  const { minutes, open } = time.from;
+  if (!open) return [minutes];
+  if (minutes >= 60 && minutes < 7 * 60) return [minutes + 720];
+  return minutes === 720 ? [720] : [minutes, minutes + 720];
+}
+
+/** Decide by when; nothing where no answer is asked for by a time. */
+export function replyOf(scene: Scene): ReplyBy {
+  const today = scene.received.toPlainDate();
+  const nowWall = later(scene, 0);
+  const within = withinOf(scene);
+  const date = scene.dates.find((mention) => mention.said === 'reply' && !mention.past);
+  const time = scene.times.find(
+    (one) =>
+      (one.said === 'reply' && (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
+      (one.date !== undefined && one.date === date && one.said === undefined),
+  );
+  if (!date && !time) return within ?? { where: [], choices: [] };
+  const around = date ?? time;
+  const clause = scene.text.slice(Math.max(0, (around?.start ?? 0) - 70), (around?.end ?? 0) + 30);
+  const where = [date, time].filter((one) => one !== undefined).map(({ start, end }) => ({ start, end }));
+  if (!date && time) {
+    if (time.to) return { where, choices: [] };
+    const walls = hoursOf(time).map((minutes) => converted(scene, wallOf(today, minutes), time.zone));
+    const ahead = walls.filter((wall) => wall > nowWall);
+    if (ahead.length === 1) return { wall: ahead[0] as string, where, choices: [] };
+    return {
+      where,
+      choices:
+        ahead.length > 1
+          ? ahead
+          : walls.map((wall) => Temporal.PlainDateTime.from(wall).add({ days: 1 }).toString({ smallestUnit: 'minute' })),
+    };
+  }
+  if (!date) return { where, choices: [] };
+  const before = /\bbefore\s+(?:the\s+)?$/i.test(scene.text.slice(Math.max(0, date.start - 14), date.start));
+  const walls: string[] = [];
+  for (const reading of date.readings) {
+    const on = reading.length === 1 ? reading[0] : undefined;
+    if (on === undefined) continue;
+    const plain = Temporal.PlainDate.from(on);
+    if (time && !time.to) walls.push(...hoursOf(time).map((minutes) => converted(scene, wallOf(plain, minutes), time.zone)));
+    else if (CLOSE.test(clause)) walls.push(wallOf(plain, OFFICE_CLOSES), wallOf(plain, 23 * 60 + 59));
+    else if (partOf(scene.text, date.end) !== undefined)
+      walls.push(wallOf(plain, partOf(scene.text, date.end) as number), wallOf(plain, 23 * 60 + 59));
+    else if (before) walls.push(wallOf(plain.subtract({ days: 1 }), 23 * 60 + 59), wallOf(plain, 23 * 60 + 59));
+    else walls.push(wallOf(plain, 23 * 60 + 59));
+  }
+  const ahead = [...new Set(walls)].filter((wall) => wall > nowWall);
+  const doubtful = date.doubt !== undefined && date.readings.length > 1;
+  return ahead.length === 1 && !doubtful ? { wall: ahead[0] as string, where, choices: [] } : { where, choices: ahead };
+}
+
+/** "Friday morning", "tomorrow afternoon": an end that is not said to the hour. */
+function partOf(text: string, end: number): number | undefined {
+  const word = /^\s(?:in the )?(morning|lunchtime|lunch|afternoon)\b/i.exec(text.slice(end, end + 24))?.[1]?.toLowerCase();
+  return word === undefined ? undefined : word === 'afternoon' ? 18 * 60 : 12 * 60;
+}
+
+/** "let me know within 24 hours", "by end of day", "by tonight" */
+function withinOf(scene: Scene): ReplyBy | undefined {
+  for (const match of scene.text.matchAll(WITHIN)) {
+    const sentence = scene.text.slice(Math.max(0, match.index - 90), match.index + match[0].length + 40);
+    if (!REPLY_NEAR.test(sentence)) continue;
+    const count = WORDS[(match[1] ?? '').toLowerCase()] ?? Number(match[1]);
+    const unit = (match[2] ?? '').toLowerCase();
+    if (!Number.isFinite(count)) continue;
+    const where = [{ start: match.index, end: match.index + match[0].length }];
+    if (unit.startsWith('day')) {
+      if (/^in\b/i.test(match[0])) continue;
+      return { wall: later(scene, count * 1440), where, choices: [] };
+    }
+    return { wall: later(scene, unit.startsWith('m') ? count : count * 60), where, choices: [] };
+  }
+  const match =
+    /\b(?:by|before|until)\s(?:the\s)?(eod|end of (?:the )?day|end of play|cob|close of (?:business|play)|end of business)\b(?!\s+(?:on\s)?(?:mon|tue|wed|thu|fri|sat|sun|tom|\d))/i.exec(
+      scene.text.slice(0, 20_000),
+    );
+  if (match && REPLY_NEAR.test(scene.text.slice(Math.max(0, match.index - 90), match.index + match[0].length + 40))) {
+    const today = scene.received.toPlainDate();
+    const where = [{ start: match.index, end: match.index + match[0].length }];
+    if (END_OF_DAY.test(match[0])) return { wall: wallOf(today, 23 * 60 + 59), where, choices: [] };
+    return { where, choices: [wallOf(today, OFFICE_CLOSES), wallOf(today, 23 * 60 + 59)] };
+  }
+  return undefined;
+}

@@ -1,0 +1,209 @@
+/**
+ * One time of day as it is written: "8am", "0700", "14h00", "half eight", "noon", "6a". An hour without morning or evening stays open.
+ */
+import type { Token } from '../parts/tokens.ts';
+import { numberWord } from '../words.ts';
+
+export type ClockTime = {
+  first: number;
+  next: number;
+  /** Minutes after midnight; 1440 for a midnight that ends its day. */
+  minutes: number;
+  /** True when the writing leaves morning or evening open: "at 8", "7:30" where clocks of twelve hours are used. */
+  open: boolean;
+  /** A bare number, which is a time only beside a word that says so. */
+  bare: boolean;
+  midnight?: boolean;
+};
+
+type Tokens = readonly Token[];
+
+const counts =
+  /^(?:%|people|persons?|pax|guests?|days?|weeks?|hours?|hrs?|minutes?|mins?|cameras?|cams?|ops?|operators?|speakers?|sessions?|rooms?|k|usd|cad|eur|gbp|per|x|of|years?|months?|miles?|km|stage|th|st|nd|rd|seconds?|secs?|nights?|clips?|videos?)$/;
+const partOfDay = new Map<string, 'am' | 'pm'>([
+  ['morning', 'am'],
+  ['evening', 'pm'],
+  ['afternoon', 'pm'],
+  ['night', 'pm'],
+]);
+
+/** "am", "a.m.", "a", "p" after an hour. */
+function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
+  const token = tokens[index];
+  if (!token || token.breaks > 0) return undefined;
+  if (token.lower === 'am' || token.lower === 'pm')
+    return {
+      half: token.lower,
+      next:
+        tokens[index + 1]?.text === '.' &&
+        tokens[index + 1]?.tight &&
+        tokens[index + 2]?.breaks === 0 &&
+        /^\p{Ll}/u.test(tokens[index + 2]?.text ?? '')
+          ? index + 2
+          : index + 1,
+    };
+  if ((token.lower === 'a' || token.lower === 'p') && tokens[index + 1]?.text === '.' && tokens[index + 2]?.lower === 'm')
+    return {
+      half: token.lower === 'a' ? 'am' : 'pm',
+      next: tokens[index + 3]?.text === '.' && tokens[index + 3]?.tight ? index + 4 : index + 3,
+    };
+  if ((token.lower === 'a' || token.lower === 'p') && token.tight) return { half: token.lower === 'a' ? 'am' : 'pm', next: index + 1 };
+  return undefined;
+}
+
+/** "in the morning", "this evening", "tonight", "at night" */
+function dayPartAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  if (word(0) === 'tonight') return { half: 'pm', next: index };
+  const skip = word(0) === 'in' && word(1) === 'the' ? 2 : word(0) === 'at' || word(0) === 'this' ? 1 : 0;
+  const half = partOfDay.get(word(skip));
+  return half ? { half, next: skip === 0 ? index : index + skip + 1 } : undefined;
+}
+
+function settle(hour: number, minute: number, half: 'am' | 'pm'): number {
+  return ((hour % 12) + (half === 'pm' ? 12 : 0)) * 60 + minute;
+}
+
+function made(
+  tokens: Tokens,
+  first: number,
+  next: number,
+  hour: number,
+  minute: number,
+  sure: boolean,
+  bare: boolean,
+): ClockTime | undefined {
+  if (hour > 24 || minute > 59 || (hour === 24 && minute > 0)) return undefined;
+  const half = meridiemAt(tokens, next) ?? dayPartAt(tokens, next);
+  if (half && hour >= 1 && hour <= 12)
+    return { first, next: half.next, minutes: settle(hour, minute, half.half), open: false, bare: false };
+  const settled = sure || hour > 12 || hour === 0;
+  return { first, next, minutes: hour * 60 + minute, open: !settled && hour <= 12, bare };
+}
+
+function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  const hourAt = (offset: number): number | undefined => {
+    const hour = tokens[index + offset]?.num ?? numberWord(word(offset));
+    return hour !== undefined && hour >= 1 && hour <= 12 && word(offset) !== 'a' && word(offset) !== 'an' && word(offset) !== 'couple'
+      ? hour
+      : undefined;
+  };
+  if (word(0) === 'noon' || word(0) === 'midday' || word(0) === 'noontime')
+    return { first: index, next: index + 1, minutes: 720, open: false, bare: false };
+  if (word(0) === '12' && (word(1) === 'noon' || word(1) === 'midday'))
+    return { first: index, next: index + 2, minutes: 720, open: false, bare: false };
+  if (word(0) === '12' && word(1) === 'midnight')
+    return { first: index, next: index + 2, minutes: 1440, open: false, bare: false, midnight: true };
+  if (word(0) === 'midnight') return { first: index, next: index + 1, minutes: 1440, open: false, bare: false, midnight: true };
+  if (word(0) === 'half') {
+    const past = word(1) === 'past' ? 1 : 0;
+    const hour = hourAt(1 + past);
+    if (hour !== undefined && !counts.test(word(2 + past))) return made(tokens, index, index + 2 + past, hour, 30, false, false);
+  }
+  const quarter = word(0) === 'quarter' ? 0 : word(0) === 'a' && word(1) === 'quarter' ? 1 : undefined;
+  if (quarter !== undefined) {
+    const way = word(quarter + 1);
+    const hour = hourAt(quarter + 2);
+    if (hour !== undefined && (way === 'past' || way === 'after')) return made(tokens, index, index + quarter + 3, hour, 15, false, false);
+    if (hour !== undefined && (way === 'to' || way === 'before' || way === 'of'))
+      return made(tokens, index, index + quarter + 3, hour === 1 ? 12 : hour - 1, 45, false, false);
+  }
+  const minutes = tokens[index]?.num ?? numberWord(word(0));
+  if (
+    (minutes === 10 || minutes === 20 || minutes === 5 || minutes === 25) &&
+    (word(1) === 'past' || (word(1) === 'to' && tokens[index]?.num === undefined))
+  ) {
+    const hour = hourAt(2);
+    if (hour !== undefined)
+      return word(1) === 'past'
+        ? made(tokens, index, index + 3, hour, minutes, false, false)
+        : made(tokens, index, index + 3, hour === 1 ? 12 : hour - 1, 60 - minutes, false, false);
+  }
+  const hour = tokens[index]?.num === undefined ? hourAt(0) : undefined;
+  if (hour !== undefined) {
+    const clock = word(1) === "o'clock" || word(1) === 'oclock' ? 1 : 0;
+    const thirty = word(1) === 'thirty' ? 1 : word(1) === 'fifteen' ? 1 : 0;
+    const minute = word(1) === 'thirty' ? 30 : word(1) === 'fifteen' ? 15 : 0;
+    const time = made(tokens, index, index + 1 + clock + thirty, hour, minute, false, clock + thirty === 0);
+    if (time && (!time.bare || !counts.test(word(1)))) return time;
+  }
+  return undefined;
+}
+
+/** The time of day written at a token, if there is one. A bare number up to 24 counts as one; its neighbours decide. */
+export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
+  const token = tokens[index];
+  if (!token) return undefined;
+  const before = tokens[index - 1];
+  if (token.tight && before && /[\p{L}\d$£€.,:/#]$/u.test(before.text) && token.num !== undefined) return undefined;
+  const spoken = spokenAt(tokens, index);
+  if (spoken) return spoken;
+  if (token.num === undefined || (before && /^[$£€¥₹#]$/.test(before.text))) return undefined;
+  const [mark, second] = [tokens[index + 1], tokens[index + 2]];
+  const twoDigits = second?.tight && second.text.length === 2 && second.num !== undefined && second.num < 60;
+  if (token.text.length <= 2 && mark?.tight && twoDigits && (mark.text === ':' || mark.lower === 'h' || mark.text === '.')) {
+    const afterwards = tokens[index + 3];
+    if (afterwards?.tight && /^[.:/%]$/.test(afterwards.text) && tokens[index + 4]?.tight && tokens[index + 4]?.num !== undefined) {
+      if (!(mark.text === ':' && afterwards.text === ':')) return undefined;
+    }
+    const hours = tokens[index + 3]?.lower;
+    const suffix = hours === 'h' || hours === 'hrs' || hours === 'hours' || hours === 'uhr' ? 1 : 0;
+    const padded = token.text.startsWith('0');
+    const time = made(
+      tokens,
+      index,
+      index + 3 + suffix,
+      token.num,
+      second.num as number,
+      padded || mark.lower === 'h' || suffix > 0,
+      mark.text === '.',
+    );
+    return time;
+  }
+  if (token.text.length === 4 && token.num <= 2400 && token.num % 100 < 60) {
+    const hours = mark?.lower === 'h' || mark?.lower === 'hrs' || mark?.lower === 'hours' || mark?.lower === 'hr';
+    const half = meridiemAt(tokens, index + 1);
+    if (half && Math.floor(token.num / 100) <= 12 && token.num >= 100)
+      return {
+        first: index,
+        next: half.next,
+        minutes: settle(Math.floor(token.num / 100), token.num % 100, half.half),
+        open: false,
+        bare: false,
+      };
+    return {
+      first: index,
+      next: index + (hours ? 2 : 1),
+      minutes: Math.floor(token.num / 100) * 60 + (token.num % 100),
+      open: false,
+      bare: !hours,
+    };
+  }
+  if (token.text.length === 3 && token.num >= 100 && token.num <= 1259 && token.num % 100 < 60) {
+    const half = meridiemAt(tokens, index + 1);
+    return half
+      ? {
+          first: index,
+          next: half.next,
+          minutes: settle(Math.floor(token.num / 100), token.num % 100, half.half),
+          open: false,
+          bare: false,
+        }
+      : undefined;
+  }
+  if (token.text.length > 2) return undefined;
+  if ((mark?.lower === 'h' || mark?.lower === 'uhr') && (mark.tight || mark.lower === 'uhr') && token.num <= 24)
+    return { first: index, next: index + 2, minutes: token.num * 60, open: false, bare: false };
+  if (mark?.lower === "o'clock" || mark?.lower === 'oclock') return made(tokens, index, index + 2, token.num, 0, false, false);
+  const time = made(tokens, index, index + 1, token.num, 0, token.text.startsWith('0') && token.text.length === 2, true);
+  if (!time || !time.bare) return time;
+  if (
+    mark &&
+    mark.breaks === 0 &&
+    (counts.test(mark.lower) ||
+      (mark.tight && /^[/%.,]$/.test(mark.text) && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined))
+  )
+    return undefined;
+  return time;
+}

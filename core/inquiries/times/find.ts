@@ -1,0 +1,145 @@
+/**
+ * Times of day in a text, single or from one to the other, and which of them are only numbers until a neighbour says otherwise.
+ */
+import type { Token } from '../parts/tokens.ts';
+import { timeAt, type ClockTime } from './at.ts';
+
+export type TimeMention = {
+  first: number;
+  next: number;
+  start: number;
+  end: number;
+  from: ClockTime;
+  to?: ClockTime;
+  /** Nothing but a number: needs a cue right before it. */
+  bare: boolean;
+  /** A zone named after it: "5pm ET". */
+  zone?: string;
+};
+
+type Tokens = readonly Token[];
+
+const joins = new Set(['to', '-', 'until', 'till', 'til', 'through', 'thru']);
+
+/** Zones as people write them after a time; a summer and a winter name stand for the same clock on the wall. IANA time zone database. */
+const zoneWords = new Map<string, string>([
+  ['et', 'America/New_York'],
+  ['est', 'America/New_York'],
+  ['edt', 'America/New_York'],
+  ['eastern', 'America/New_York'],
+  ['ct', 'America/Chicago'],
+  ['cdt', 'America/Chicago'],
+  ['central', 'America/Chicago'],
+  ['cst', 'America/Chicago'],
+  ['mt', 'America/Denver'],
+  ['mst', 'America/Denver'],
+  ['mdt', 'America/Denver'],
+  ['mountain', 'America/Denver'],
+  ['pt', 'America/Los_Angeles'],
+  ['pst', 'America/Los_Angeles'],
+  ['pdt', 'America/Los_Angeles'],
+  ['pacific', 'America/Los_Angeles'],
+  ['gmt', 'UTC'],
+  ['utc', 'UTC'],
+  ['bst', 'Europe/London'],
+  ['cet', 'Europe/Paris'],
+  ['cest', 'Europe/Paris'],
+  ['eet', 'Europe/Athens'],
+  ['akst', 'America/Anchorage'],
+  ['hst', 'Pacific/Honolulu'],
+  ['ast', 'America/Halifax'],
+  ['nst', 'America/St_Johns'],
+  ['aest', 'Australia/Brisbane'],
+  ['aedt', 'Australia/Sydney'],
+  ['awst', 'Australia/Perth'],
+  ['nzst', 'Pacific/Auckland'],
+  ['nzdt', 'Pacific/Auckland'],
+  ['jst', 'Asia/Tokyo'],
+  ['sgt', 'Asia/Singapore'],
+  ['hkt', 'Asia/Hong_Kong'],
+]);
+
+/** "ET", "Eastern time", "(CET)" after a time. */
+function zoneAt(tokens: Tokens, index: number): { zone: string; next: number } | undefined {
+  const open = tokens[index]?.text === '(' ? 1 : 0;
+  const token = tokens[index + open];
+  const zone = token && token.breaks === 0 ? zoneWords.get(token.lower) : undefined;
+  if (!token || zone === undefined) return undefined;
+  const spelled = /^(?:eastern|central|mountain|pacific)$/.test(token.lower);
+  const time = tokens[index + open + 1]?.lower === 'time' || tokens[index + open + 1]?.lower === 'standard';
+  if (spelled ? !time : token.text !== token.text.toUpperCase() && !/^(?:gmt|utc|cet|cest|est|pst|aest)$/.test(token.lower))
+    return undefined;
+  return { zone, next: index + open + (time ? 2 : 1) + (open && tokens[index + 2]?.text === ')' ? 1 : 0) };
+}
+
+/** Every time outside the tokens that are already taken by dates and amounts. */
+export function timesOf(tokens: Tokens, taken: (index: number) => boolean): TimeMention[] {
+  const found: TimeMention[] = [];
+  let index = 0;
+  while (index < tokens.length) {
+    const from = taken(index) ? undefined : timeAt(tokens, index);
+    if (!from) {
+      index++;
+      continue;
+    }
+    const between = tokens[index - 1]?.lower === 'between';
+    const join = tokens[from.next]?.lower ?? '';
+    let to = (joins.has(join) || (between && join === 'and')) && !taken(from.next + 1) ? timeAt(tokens, from.next + 1) : undefined;
+    if (to && tokens[from.next + 1]?.breaks !== 0) to = undefined;
+    const next = to?.next ?? from.next;
+    const zone = zoneAt(tokens, next);
+    found.push({
+      first: index,
+      next: zone?.next ?? next,
+      start: tokens[index]?.start ?? 0,
+      end: tokens[(zone?.next ?? next) - 1]?.end ?? 0,
+      from,
+      ...(to ? { to } : {}),
+      bare: from.bare && (to === undefined || to.bare),
+      ...(zone ? { zone: zone.zone } : {}),
+    });
+    index = Math.max(zone?.next ?? next, index + 1);
+  }
+  return found;
+}
+
+/** Both ends of "9 to 5": morning to evening where only that makes sense. Undefined where it stays open. */
+export function settledPair(from: ClockTime, to: ClockTime): { from: number; to: number } | undefined {
+  let [begin, end] = [from.minutes, to.minutes];
+  if (from.open && to.open) {
+    // "9 to 5": a start in the morning and an end at an hour that lies before it on the dial.
+    if (begin >= 6 * 60 && begin < 12 * 60 && end < begin && end >= 60) return { from: begin, to: end + 720 };
+    if (begin >= 6 * 60 && begin < 12 * 60 && end === 720) return { from: begin, to: end };
+    if (begin === 720 && end < 720) return { from: begin, to: end + 720 };
+    if (begin >= 60 && begin < 6 * 60 && end > begin && end < 720) return { from: begin + 720, to: end + 720 };
+    return undefined;
+  }
+  if (from.open) {
+    // "9-5pm" begins in the morning; "6-10pm" in the evening.
+    const later = (begin % 720) + 720;
+    if (end >= 1440 || end <= 6 * 60)
+      return begin >= 60 && begin < 12 * 60 && begin !== 720
+        ? begin >= 6 * 60 && begin <= 11 * 60
+          ? undefined
+          : { from: later, to: end }
+        : { from: begin, to: end };
+    if (end < 720) return begin < end ? { from: begin, to: end } : undefined;
+    const morning = begin % 720 === begin ? begin : 0;
+    if (later >= end) return { from: begin === 720 ? 720 : morning, to: end };
+    return morning < 6 * 60 || begin === 720
+      ? { from: begin === 720 ? 720 : later, to: end }
+      : end - later >= 120 && end - morning > 12 * 60
+        ? { from: later, to: end }
+        : undefined;
+  }
+  if (to.open) {
+    if (end === 720) return { from: begin, to: begin < 720 ? 720 : 1440 };
+    if (begin < 720) {
+      const sameHalf = end > begin;
+      return sameHalf ? (end < 720 && begin >= 6 * 60 ? undefined : { from: begin, to: end }) : { from: begin, to: end + 720 };
+    }
+    return end + 720 > begin ? { from: begin, to: end + 720 } : { from: begin, to: end };
+  }
+  if (end === 0) end = 1440;
+  return { from: begin, to: end };
+}

@@ -1,0 +1,79 @@
+/**
+ * The words for numbers, months and weekdays that the finders know.
+ */
+
+const numberWords =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
+    ' ',
+  );
+const ordinalWords =
+  'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth twenty-first twenty-second twenty-third twenty-fourth twenty-fifth twenty-sixth twenty-seventh twenty-eighth twenty-ninth thirtieth thirty-first'.split(
+    ' ',
+  );
+
+const numbers = new Map(numberWords.map((word, value) => [word, value]));
+for (const [word, value] of [
+  ['thirty', 30],
+  ['forty', 40],
+  ['fifty', 50],
+  ['sixty', 60],
+  ['ninety', 90],
+  ['a', 1],
+  ['an', 1],
+  ['couple', 2],
+] as const)
+  numbers.set(word, value);
+const ordinals = new Map(ordinalWords.map((word, index) => [word, index + 1]));
+
+/** 5 for "five"; nothing for a word that is no number. */
+export function numberWord(lower: string): number | undefined {
+  return numbers.get(lower);
+}
+
+/** 12 for "twelfth", 22 for "twenty-second". */
+export function ordinalWord(lower: string): number | undefined {
+  return ordinals.get(lower);
+}
+
+const monthWords = [
+  'january jan',
+  'february feb febr',
+  'march mar',
+  'april apr',
+  'may',
+  'june jun',
+  'july jul',
+  'august aug',
+  'september sep sept',
+  'october oct',
+  'november nov',
+  'december dec decem',
+];
+const weekdayWords = [
+  'monday mon',
+  'tuesday tue tues',
+  'wednesday wed weds',
+  'thursday thu thur thurs',
+  'friday fri',
+  'saturday sat',
+  'sunday sun',
+];
+const table = (lists: readonly string[]) =>
+  new Map(lists.flatMap((list, index) => list.split(' ').map((word) => [word, index + 1] as const)));
+const months = table(monthWords);
+const weekdays = table(weekdayWords);
+
+/** Month names that are also other words: they count only beside a day, or written with a capital. */
+export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'jan', 'dec', 'august', 'sept']);
+/** Weekday names that are also other words or names. */
+export const doubtfulWeekdays: ReadonlySet<string> = new Set(['sun', 'sat', 'wed', 'mon', 'fri', 'thu', 'tue', 'weds']);
+
+/** 1 for "January" and "jan". */
+export function monthWord(lower: string): number | undefined {
+  return months.get(lower);
+}
+
+/** 1 for Monday to 7 for Sunday, as ISO 8601 counts. */
+export function weekdayWord(lower: string): number | undefined {
+  return weekdays.get(lower.replace(/'s$/, ''));
+}

@@ -1,0 +1,111 @@
+/**
+ * What is asked of me: cameras, second camera, mixing, streaming, photographs, sound, an edit of pictures that exist.
+ */
+import type { Role } from '../../contract/parts.ts';
+
+export type RoleHit = { role: Role; start: number; end: number; text: string };
+
+const particular: readonly (readonly [Role, RegExp])[] = [
+  [
+    'second camera',
+    /\b(?:(?:second|2nd|extra|additional|third|3rd|another|b)[- ](?:camera|cam|shooter|cameraman|cameraperson|camera ?operator|videographer|operator|angle)s?\b(?: op(?:erator)?s?\b)?|b[- ]cam(?:era)?\b(?: op(?:erator)?)?|cam(?:era)? (?:two|2|b)\b|second shoot(?:ing)?|2nd shoot(?:er|ing)?|second pair of hands on camera)/gi,
+  ],
+  [
+    'vision mixing',
+    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
+  ],
+  [
+    'livestream',
+    /\b(?:live[- ]?stream(?:ing|ed|er|s)?|live streaming|stream (?:it|this|the|our|to|live|everything|both)|streaming|streamed|webcast(?:ing)?|go(?:ing)? (?:out )?live (?:on|to)|broadcast (?:it |this )?live|hybrid (?:event|meeting|conference)|streamer)\b/gi,
+  ],
+  [
+    'edit only',
+    /\b(?:edit(?:ing)?[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|(?:someone|an editor|you) to (?:edit|cut)|need an editor|looking for an editor|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
+  ],
+  ['photo', /\b(?:photograph(?:er|y|s|ers|ing)?|photos?|photo ?shoot|stills|headshots?|pictures of|fotograf\w*)\b/gi],
+  [
+    'audio',
+    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|(?:record|mix|do|run) (?:the )?(?:sound|audio)|location sound|foh|a1|tonmann|tonmeister)\b/gi,
+  ],
+  [
+    'other',
+    /\b(?:drone (?:op(?:erator)?|pilot|footage|shots|work|flying|filming|video)|fly (?:a|the|your) drone|teleprompter(?: op(?:erator)?)?|autocue(?: op(?:erator)?)?|prompter op|gaffer|lighting (?:op(?:erator)?|tech(?:nician)?|designer|engineer|person)|key grip|production assistant|graphics op(?:erator)?|playback op(?:erator)?|camera assistant|focus puller|1st ac|first ac|2nd ac|video tech(?:nician)?|projection(?:ist)?|slides op(?:erator)?|stage manager|shader|jib op(?:erator)?|replay op(?:erator)?)\b/gi,
+  ],
+];
+const shoot =
+  /\b(?:film(?:ing|ed|maker)?|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman)\b/gi;
+
+const NOT_WANTED =
+  /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;
+const LOST_ONE =
+  /\b(?:lost|replace|replacement|replacing|dropped out|fell ill|fell through|pulled out|cancelled on us|sick|let us down|cover for|fill in|stand in|in place of|bailed|no longer|can't make it|injured)\b/i;
+const HANDLED =
+  /^(?:[^.;!?\n]{0,40}\b(?:is|are|will be|has been|have been|'s) (?:already )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|on board)|s? ?(?:is|are) (?:already )?(?:booked|sorted|covered))/i;
+
+function wanted(text: string, start: number, end: number, role: Role): boolean {
+  const sentence =
+    text
+      .slice(Math.max(0, start - 90), start)
+      .split(/[.;!?\n]/)
+      .at(-1) ?? '';
+  const after = text.slice(end, end + 70);
+  if (HANDLED.test(after)) return false;
+  if (LOST_ONE.test(sentence) || LOST_ONE.test(after.split(/[.;!?\n]/)[0] ?? '')) return true;
+  if (role === 'shoot' || role === 'edit only') return true;
+  return !NOT_WANTED.test(sentence);
+}
+
+/** Roles that are asked for, each once, the particular before the general; and where. */
+export function rolesIn(text: string): RoleHit[] {
+  const hits = new Map<Role, RoleHit>();
+  for (const [role, pattern] of particular) {
+    for (const match of text.matchAll(pattern)) {
+      const [start, end] = [match.index, match.index + match[0].length];
+      if (hits.has(role) || !wanted(text, start, end, role)) continue;
+      hits.set(role, { role, start, end, text: match[0] });
+    }
+  }
+  for (const match of text.matchAll(shoot)) {
+    const [start, end] = [match.index, match.index + match[0].length];
+    const inside = [...hits.values()].some((hit) => start < hit.end && end > hit.start);
+    if (inside || hits.has('shoot')) continue;
+    hits.set('shoot', { role: 'shoot', start, end, text: match[0] });
+  }
+  return [...hits.values()];
+}
+
+/** True when a message speaks of this work at all. */
+export function speaksOfWork(text: string): boolean {
+  shoot.lastIndex = 0;
+  return rolesIn(text).length > 0;
+}
+
+const ASKED =
+  /\b(?:need|needs|want|looking for|require|hire|book|free to|available to|can you|could you|able to|interested in|after|seeking|be our|as (?:a|our|the)|for (?:a|the)|to|someone to|would you)\b/i;
+
+/** The one role that a message asks for; more than one where it cannot be told. */
+export function roleAsked(text: string): RoleHit[] {
+  const hits = rolesIn(text);
+  const general = hits.find(({ role }) => role === 'shoot');
+  const special = hits.filter(({ role }) => role !== 'shoot');
+  if (special.length === 0) return general ? [general] : [];
+  const strong = special.filter(({ role }) => role === 'second camera' || role === 'vision mixing' || role === 'edit only');
+  if (strong.length === 1) return strong;
+  if (strong.length > 1) {
+    const asked = strong.filter((hit) =>
+      ASKED.test(
+        text
+          .slice(Math.max(0, hit.start - 60), hit.start)
+          .split(/[.;!?\n]/)
+          .at(-1) ?? '',
+      ),
+    );
+    return asked.length === 1 ? asked : strong;
+  }
+  // "film and photograph", "record and stream": two trades that one person may or may not do at once.
+  const filming =
+    general &&
+    /\b(?:film(?:ing)?|videograph(?:er|y)|shoot|record(?:ing)?|camera ?(?:op(?:erator)?s?|man|person)?s?|cover)\b/i.test(general.text);
+  if (filming && special.length >= 1) return [general, ...special];
+  return special;
+}
