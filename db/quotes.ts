@@ -14,6 +14,11 @@ import type { ReadableDb, WritableDb } from './store.ts';
 /** The changes of a draft in batches, oldest first; a draft that nobody changed has version 0. */
 export type KeptChanges = { batches: readonly DraftChange[][]; draftVersion: number };
 
+// One row a job: with a single max(), SQLite takes the other columns from the row that holds it.
+const LATEST = `
+  select job_id as jobId, max(number) as number, made_at as madeAt from quote_versions
+  where json_extract(draft, '$.cardId') = ? group by job_id order by made_at desc limit ?`;
+
 const reading = perStore((db) => {
   const versions = () =>
     db
@@ -34,7 +39,7 @@ const reading = perStore((db) => {
     version: versions()
       .where(eq(quoteVersions.id, sql.placeholder('id')))
       .prepare(),
-    latest: versions().orderBy(desc(quoteVersions.madeAt), desc(quoteVersions.id)).limit(sql.placeholder('count')).prepare(),
+    latest: db.$client.prepare<[string, number], { jobId: string; number: number; madeAt: number }>(LATEST),
   };
 });
 
@@ -66,9 +71,11 @@ export function versionById(db: ReadableDb, id: string): QuoteVersion | undefine
   return row && versionOf(row);
 }
 
-/** The versions that were made last, over all jobs, newest first. */
-export function latestVersions(db: ReadableDb, count: number): QuoteVersion[] {
-  return reading(db).latest.all({ count }).map(versionOf);
+/** The newest version of each of the jobs that were quoted last from a card, newest first. */
+export function latestQuotes(db: ReadableDb, cardId: string, count: number): { jobId: string; number: number; madeAt: string }[] {
+  return reading(db)
+    .latest.all(cardId, count)
+    .map((row) => ({ ...row, madeAt: instantText(row.madeAt) }));
 }
 
 export type NewVersion = {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Currency, DateText, Id, Name, Note, Nothing, Percent, Positive, Role, Version } from './parts.ts';
+import { Currency, DateText, Id, Money, Name, Note, Nothing, Percent, Positive, Role, Version } from './parts.ts';
 
 /** Overtime in hours past the day length: from (inclusive) to (exclusive, null = without end), times the hourly base. */
 export const OvertimeTier = z.strictObject({ fromHours: Positive, toHours: Positive.nullable(), times: Positive });
@@ -60,12 +60,26 @@ export type RateCardFields = z.infer<typeof RateCardFields>;
 export const RateCard = RateCardFields.extend({ id: Id, version: Version });
 export type RateCard = z.infer<typeof RateCard>;
 
+/** Terms that suit a kind of client; texts are starting points, not legal advice. */
+export const TermsPreset = z.strictObject({ name: z.string(), about: z.string(), terms: Terms });
+export type TermsPreset = z.infer<typeof TermsPreset>;
+
+/** One job's quote, priced with the card as it is and as it would be; facts of the job as they stand now. */
+export const PreviewRow = z.strictObject({ jobId: Id, title: z.string(), number: z.int(), before: Money, after: Money, difference: Money });
+export type PreviewRow = z.infer<typeof PreviewRow>;
+
 export const rates = {
   list: reads('All rate cards, newest validity first.', Nothing, z.strictObject({ cards: z.array(RateCard) })),
   defaults: reads(
     'A rate card filled with the defaults of the trade, for a role and currency; nothing is saved.',
     z.strictObject({ role: Role, currency: Currency, validFrom: DateText }),
     z.strictObject({ fields: RateCardFields }),
+  ),
+  presets: reads('Sets of terms to start from, each with what it is for.', Nothing, z.strictObject({ presets: z.array(TermsPreset) })),
+  preview: reads(
+    'What a change to a card would do to the last ten quotes that were made from it. Nothing is saved.',
+    z.strictObject({ id: Id, fields: RateCardFields }),
+    z.strictObject({ rows: z.array(PreviewRow), sentence: z.string() }),
   ),
   save: writes(
     'Save a rate card: without an id a new one, with id and version a change.',

@@ -52,6 +52,12 @@ export function quoteFacts(db: ReadableDb, jobId: string, now: number): QuoteFac
   return { job, days, setup, kept, trip, draft };
 }
 
+/** A job's quote as another card would price it at an instant, with the facts and changes that stand now. */
+export function quoteAt(db: ReadableDb, jobId: string, card: RateCard, at: number): QuoteDraft {
+  const { job, days, setup, kept, trip } = quoteFacts(db, jobId, at);
+  return draftOf({ job, days, card, cardCaution: null, setup, trip, kept, now: at });
+}
+
 type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: string | null; now: number };
 
 function draftOf({ job, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {

@@ -1,25 +1,38 @@
 import type { RateCardFields } from '../../core/contract/rates.ts';
 import { checkCard } from '../../core/rates/check.ts';
 import { defaultCard } from '../../core/rates/defaults.ts';
+import { termsPresets } from '../../core/rates/presets.ts';
+import { previewRow, previewSentence } from '../../core/rates/preview.ts';
+import { epochOf } from '../../core/time/read.ts';
+import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
+import { latestQuotes } from '../../db/quotes.ts';
 import { allCards, cardById, insertCard, updateCard } from '../../db/rates.ts';
 import type { WritableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
 import { os } from './os.ts';
+import { quoteAt } from './quote-draft.ts';
 import { badInput, notFound, stale } from './trouble.ts';
+
+/** How many quotes a preview looks at. */
+const PREVIEWED = 10;
 
 const list = os.rates.list.handler(({ context }) => ({ cards: context.store.read(allCards) }));
 
 const defaults = os.rates.defaults.handler(({ input }) => ({ fields: defaultCard(input.role, input.currency, input.validFrom) }));
 
 const save = os.rates.save.handler(({ input, context }) => {
-  const troubles = checkCard(input.fields);
-  if (troubles.length > 0) throw badInput(troubles.map(({ field, sentence }) => ({ field: `fields.${field}`, sentence })));
+  checked(input.fields);
   return deed(context, 'rates.save', {}, (db) => {
     const now = context.now();
     return { card: input.id === undefined ? added(db, input.fields, now) : changed(db, input.id, input.version, input.fields, now) };
   });
 });
+
+function checked(fields: RateCardFields): void {
+  const troubles = checkCard(fields);
+  if (troubles.length > 0) throw badInput(troubles.map(({ field, sentence }) => ({ field: `fields.${field}`, sentence })));
+}
 
 function added(db: WritableDb, fields: RateCardFields, now: number) {
   const card = insertCard(db, fields, now);
@@ -49,4 +62,23 @@ function changed(db: WritableDb, id: string, version: number | undefined, fields
   return card;
 }
 
-export const rates = { list, defaults, save };
+const presets = os.rates.presets.handler(() => ({ presets: [...termsPresets] }));
+
+const preview = os.rates.preview.handler(({ input, context }) => {
+  checked(input.fields);
+  return context.store.read((db) => {
+    const card = cardById(db, input.id);
+    if (!card) throw notFound('This rate card');
+    if (card.currency !== input.fields.currency)
+      throw badInput([{ field: 'fields.currency', sentence: `is not ${card.currency}, in which these quotes were made` }]);
+    const rows = latestQuotes(db, card.id, PREVIEWED).map(({ jobId, number, madeAt }) => {
+      const at = epochOf(madeAt);
+      const before = quoteAt(db, jobId, card, at);
+      const after = quoteAt(db, jobId, { ...input.fields, id: card.id, version: card.version }, at);
+      return previewRow({ jobId, title: jobById(db, jobId, at)?.title ?? '', number }, before.totals.gross, after.totals.gross);
+    });
+    return { rows, sentence: previewSentence(rows, card.currency) };
+  });
+});
+
+export const rates = { list, defaults, presets, preview, save };

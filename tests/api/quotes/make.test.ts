@@ -153,3 +153,52 @@ describe('rate cards', () => {
     expect(said).toMatchObject({ code: 'STALE', current: { dayRate: '1100', version: 2 }, mine: { dayRate: '1200', version: 1 } });
   });
 });
+
+describe('after a quote was made', () => {
+  async function made() {
+    const at = await world('2026-12-01T15:00:00Z');
+    const card = await withCard(at);
+    const job = await inquiry(at);
+    const { version } = await call(quotes.make, { jobId: job.id, jobVersion: job.version, draftVersion: 0, pencil: false }, at);
+    return { at, card, jobId: job.id, version };
+  }
+
+  test('its differences from the draft, and from the next version, are said in words', async () => {
+    const { at, jobId } = await made();
+    await call(quotes.change, { jobId, draftVersion: 0, changes: [{ op: 'set', id: 'days/shoot', quantity: '3' }] }, at);
+    const { sentences } = await call(quotes.differences, { jobId, from: 1, to: null }, at);
+    expect(sentences).toContain('Shooting: 3 instead of 2 days: 3,000.00 instead of 2,000.00.');
+    const job = (await call(jobs.get, { id: jobId }, at)).job;
+    const { version } = await call(quotes.make, { jobId, jobVersion: job.version, draftVersion: 1, pencil: true }, at);
+    expect(version.number).toBe(2);
+    expect((await call(quotes.differences, { jobId, from: 1, to: 2 }, at)).sentences).toEqual(sentences);
+    expect(await refusal(call(quotes.differences, { jobId, from: 3, to: 2 }, at))).toMatchObject({ code: 'NOT_FOUND' });
+  });
+
+  test('a cancellation owes the frozen scale, whatever the card says later', async () => {
+    const { at, card, jobId } = await made();
+    const { id, version, ...fields } = card;
+    await call(rates.save, { id, version, fields: { ...fields, terms: { ...fields.terms, cancellation: [] } } }, at);
+    const owed = await call(quotes.cancellation, { jobId, at: '2026-12-11T14:00:00Z', depositPaid: '500' }, at);
+    expect(owed).toMatchObject({ version: 1, cancellation: { percent: '100', noticeHours: 24, owed: { currency: 'USD' } } });
+    expect(owed.cancellation.owed.minor).toBe(owed.cancellation.fee.minor - 50_000);
+  });
+
+  test('a preview says what a dearer day would do to it, and saves nothing', async () => {
+    const { at, card } = await made();
+    const { id, version: _version, ...fields } = card;
+    const { rows, sentence } = await call(rates.preview, { id, fields: { ...fields, dayRate: '1100' } }, at);
+    expect(rows).toMatchObject([{ title: 'League final', number: 1 }]);
+    expect(rows[0]?.difference.minor).toBeGreaterThanOrEqual(20_000);
+    expect(sentence).toMatch(/^The last quote would come to USD .* more together\.$/);
+    expect((await call(rates.list, {}, at)).cards).toEqual([card]);
+  });
+
+  test('terms can be started from a preset', async () => {
+    const { at, jobId } = await made();
+    const { presets } = await call(rates.presets, {}, at);
+    const company = presets.find((preset) => preset.name === 'Company that pays late');
+    const { draft } = await call(quotes.change, { jobId, draftVersion: 0, changes: [{ op: 'terms', terms: company?.terms ?? {} }] }, at);
+    expect(draft).toMatchObject({ deposit: null, terms: { payDays: 30 } });
+  });
+});
