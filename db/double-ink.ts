@@ -16,7 +16,7 @@ const reading = perStore((db) => ({
     .innerJoin(jobs, sql`${jobs.id} = ${stays.jobId} and ${jobs.stage} = 'inked' and ${jobs.id} <> ${sql.placeholder('except')}`)
     .innerJoin(
       jobDays,
-      sql`${jobDays.jobId} = ${jobs.id} and ${jobDays.callAt} < ${sql.placeholder('wrapAt')} and ${jobDays.wrapAt} > ${sql.placeholder('callAt')}`,
+      sql`${jobDays.jobId} = ${jobs.id} and ${jobDays.kind} <> 'edit' and ${jobDays.callAt} < ${sql.placeholder('wrapAt')} and ${jobDays.wrapAt} > ${sql.placeholder('callAt')}`,
     )
     .where(
       sql`${stays.startAt} < ${sql.placeholder('wrapAt')} and ${stays.startAt} > ${sql.placeholder('earliest')} and ${stays.endAt} > ${sql.placeholder('callAt')}`,

@@ -11,7 +11,6 @@ import { declineFor } from '../../core/quotes/reply.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
 import { epochOf, instantText } from '../../core/time/read.ts';
 import { datesInWords, wallInWords } from '../../core/words/dates.ts';
-import { inkedOver } from '../../db/double-ink.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { listedJobs } from '../../db/job-list.ts';
 import { insertJob, momentAt, newestQuote, saveJobFacts, setInk, setStage } from '../../db/jobs.ts';
@@ -21,6 +20,7 @@ import { setupRow } from '../../db/setup.ts';
 import { deed } from './deed.ts';
 import { saveKnows, setClient } from './job-client.ts';
 import { done, note, opened, whole } from './job-deed.ts';
+import { refuseDoubleInk } from './double-ink.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
 import { askedExpiry, usualExpiry } from './job-pencil.ts';
 import { os } from './os.ts';
@@ -61,14 +61,9 @@ const change = os.jobs.change.handler(({ input, context }) =>
     const holds = job.state !== 'inquiry' && job.state !== 'quoted';
     if (holds && (facts.days.length === 0 || !facts.place))
       throw refused(`${job.title} holds dates at a place.`, 'Let the pencil go before taking them out.');
-    saveJobFacts(
-      db,
-      job.id,
-      facts,
-      placedDays(facts.days, facts.place, homeZone(db, context)),
-      stillOpen(job.questions, changed, input.settled),
-      now,
-    );
+    const placed = placedDays(facts.days, facts.place, homeZone(db, context));
+    if (job.state === 'inked') refuseDoubleInk(db, job, placed.days);
+    saveJobFacts(db, job.id, facts, placed, stillOpen(job.questions, changed, input.settled), now);
     return changed.length > 0 ? `Changed: ${changed.map((name) => factWords[name]).join(', ')}.` : 'Questions were answered.';
   }),
 );
@@ -107,13 +102,7 @@ const ink = os.jobs.ink.handler(({ input, context }) =>
     if (!quote) throw refused(`${job.title} has no made quote.`, 'Make the quote first: ink says yes to a version of it.');
     const at = input.at ? epochOf(input.at) : now;
     if (at > now) throw badFacts([{ field: 'at', sentence: `The yes is dated ${input.at}, after now. Give the moment it was said.` }]);
-    const doubled = inkedOver(db, job.id, daysOf(db, job.id));
-    if (doubled.length > 0) {
-      const findings = doubled.map(
-        (day) => `${day.title} is in ink on ${wallInWords(day.call)} to ${wallInWords(day.wrap)} (${day.zone}).`,
-      );
-      throw refused(`${job.title} would be in ink over other ink.`, 'Correct the calls and wraps of one, or decline this one.', findings);
-    }
+    refuseDoubleInk(db, job, daysOf(db, job.id));
     endPencil(db, job.id, 'inked');
     setInk(db, job.id, { who: input.who, how: input.how, at, quote: quote.number }, now);
     return `In ink: ${input.who} said yes to version ${quote.number} of the quote, ${input.how}.`;

@@ -18,6 +18,13 @@ const FINAL = { title: 'Robotics final', organisation: 'Gear League', place: FAR
 async function added({ context }: World, facts: FactChanges & { title: string } = FINAL) {
   return (await call(jobs.add, { facts }, { context })).job;
 }
+/** A job that was added, quoted and inked. */
+async function inked(w: World, title: string, days: JobDay[]) {
+  const { id } = await added(w, { ...FINAL, title, days });
+  makeQuote(w.context, id);
+  const { version } = (await call(jobs.get, { id }, { context: w.context })).job;
+  return (await call(jobs.ink, { id, version, who: 'Ada Byrd', how: 'mail' }, { context: w.context })).job;
+}
 const versionOf = ({ id, version }: { id: string; version: number }) => ({ id, version });
 
 describe('from inquiry to ink', () => {
@@ -106,19 +113,19 @@ describe('from inquiry to ink', () => {
 
   test('ink over ink is refused, naming it; touching is not overlapping', async () => {
     const w = await world('2026-12-01T15:00:00Z');
-    const { context } = w;
-    const inked = async (title: string, days: JobDay[]) => {
-      const job = await added(w, { ...FINAL, title, days });
-      makeQuote(context, job.id);
-      const now = (await call(jobs.get, { id: job.id }, { context })).job;
-      return call(jobs.ink, { ...versionOf(now), who: 'A', how: 'mail' }, { context });
-    };
-    await inked('First', [day('2026-12-12', '09:00', '12:00', 'half')]);
-    await inked('Second', [day('2026-12-12', '12:00', '15:00', 'half')]);
-    expect(await refusal(inked('Third', [day('2026-12-12', '11:59', '12:00', 'half')]))).toMatchObject({
-      code: 'REFUSED',
-      findings: ['First is in ink on Sat 12 December 2026, 09:00 to Sat 12 December 2026, 12:00 (America/Chicago).'],
-    });
+    await inked(w, 'First', [day('2026-12-12', '09:00', '12:00', 'half')]);
+    const second = await inked(w, 'Second', [day('2026-12-12', '12:00', '15:00', 'half')]);
+    const findings = ['First is in ink on Sat 12 December 2026, 09:00 to Sat 12 December 2026, 12:00 (America/Chicago).'];
+    expect(await refusal(inked(w, 'Third', [day('2026-12-12', '11:59', '12:00', 'half')]))).toMatchObject({ code: 'REFUSED', findings });
+
+    const earlier = { ...versionOf(second), changes: { days: [day('2026-12-12', '11:59', '15:00', 'half')] } };
+    expect(await refusal(call(jobs.change, earlier, { context: w.context }))).toMatchObject({ code: 'REFUSED', findings });
+  });
+
+  test('edit work under a shoot can be moved and refuses nothing', async () => {
+    const w = await world('2026-12-01T15:00:00Z');
+    await inked(w, 'Cut', [day('2026-12-12', '09:00', '19:00', 'edit')]);
+    expect((await inked(w, 'Shoot', [day('2026-12-12')])).state).toBe('inked');
   });
 });
 
@@ -174,10 +181,7 @@ describe('changing facts', () => {
   test('ink fixes dates and role; calls may still be corrected', async () => {
     const w = await world('2026-12-01T15:00:00Z');
     const { context } = w;
-    let job = await added(w);
-    makeQuote(context, job.id);
-    job = (await call(jobs.get, { id: job.id }, { context })).job;
-    job = (await call(jobs.ink, { ...versionOf(job), who: 'A', how: 'mail' }, { context })).job;
+    const job = await inked(w, FINAL.title, FINAL.days);
     expect(
       await refusal(call(jobs.change, { ...versionOf(job), changes: { days: [day('2026-12-12')], role: 'audio' } }, { context })),
     ).toMatchObject({

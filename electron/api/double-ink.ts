@@ -1,0 +1,23 @@
+/**
+ * Nobody can be in two places at one instant: ink over ink is refused, naming the other.
+ */
+import type { Job } from '../../core/contract/jobs.ts';
+import type { BookDay } from '../../core/fit/book.ts';
+import { wallInWords } from '../../core/words/dates.ts';
+import { inkedOver } from '../../db/double-ink.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { refused } from './trouble.ts';
+
+/** @throws REFUSED when paid time of these days lies on paid time in ink of another job; edit work can be moved and does not count */
+export function refuseDoubleInk(db: ReadableDb, job: Pick<Job, 'id' | 'title'>, days: readonly BookDay[]): void {
+  const doubled = inkedOver(
+    db,
+    job.id,
+    days.filter((day) => day.kind !== 'edit'),
+  );
+  if (doubled.length === 0) return;
+  const findings = new Set(doubled.map(
+    ({ title, call, wrap, zone }) => `${title} is in ink on ${wallInWords(call)} to ${wallInWords(wrap)} (${zone}).`,
+  );
+  throw refused(`${job.title} would be in ink over other ink.`, 'Correct the calls and wraps of one, or decline this one.', [...findings]);
+}
