@@ -19,8 +19,13 @@ export type Clock = z.infer<typeof Clock>;
 
 export const desk = {
   see: reads(
-    'What bites next, the next fourteen days, and this month\'s figures.',
+    "What bites next, the next fourteen days, and this month's figures.",
     Nothing,
-    z.strictObject({ now: Moment, clocks: z.array(Clock), stringline: Stringline.nullable(), month: z.strictObject({ label: z.string(), inked: Money, pencilled: Money }).nullable() }),
+    z.strictObject({
+      now: Moment,
+      clocks: z.array(Clock),
+      stringline: Stringline.nullable(),
+      month: z.strictObject({ label: z.string(), inked: Money, pencilled: Money }).nullable(),
+    }),
   ),
 };

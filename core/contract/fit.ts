@@ -3,7 +3,8 @@ import { reads } from './base.ts';
 import { Id, InstantText, Moment, Place } from './parts.ts';
 import { JobDay } from './jobs.ts';
 import { Stringline } from './road.ts';
-import { Mode } from './trips.ts';
+import { KitNeed } from './kit.ts';
+import { LegFields, Mode } from './trips.ts';
 
 export const Hardness = z.enum(['blocks', 'settle', 'know']);
 export type Hardness = z.infer<typeof Hardness>;
@@ -16,7 +17,9 @@ export const Finding = z.strictObject({
   kind: z.string(),
   hardness: Hardness,
   concerns: z.array(z.strictObject({ jobId: Id.nullable(), title: z.string() })),
-  numbers: z.record(z.string(), z.union([z.number(), z.string()])).describe('the figures that the sentence was made from; minutes unless the name says otherwise'),
+  numbers: z
+    .record(z.string(), z.union([z.number(), z.string()]))
+    .describe('the figures that the sentence was made from; minutes unless the name says otherwise'),
   sentence: z.string(),
   lifts: z.array(Lift),
 });
@@ -27,17 +30,57 @@ export const Candidate = z.strictObject({
   place: Place,
   days: z.array(JobDay).min(1, 'has no day; give at least one').max(366),
   replyBy: Moment.nullable().default(null),
+  legs: z.array(LegFields).max(60).default([]),
+  kit: z.array(KitNeed).max(200).default([]),
 });
 export type Candidate = z.infer<typeof Candidate>;
 
 /** Changes to try on before anything is saved. */
 export const TryOn = z.strictObject({
-  restMinutes: z.int().min(0).max(24 * 60).optional(),
-  firstCallLaterMinutes: z.int().min(0).max(48 * 60).optional(),
-  lastWrapEarlierMinutes: z.int().min(0).max(24 * 60).optional(),
-  ways: z.array(z.strictObject({ fromKey: z.string().max(80), toKey: z.string().max(80), mode: Mode, minutes: z.int().min(1).max(20_000) })).max(20).optional().describe('ways as if they had been typed; both directions'),
-  kitExtra: z.array(z.strictObject({ item: z.string().max(120), count: z.int().min(1).max(10_000) })).max(50).optional().describe('things as if so many more were owned'),
-  kitInstead: z.array(z.strictObject({ item: z.string().max(120), other: z.string().max(120), count: z.int().min(1).max(10_000) })).max(50).optional().describe('so many of one thing met by another'),
+  restMinutes: z
+    .int()
+    .min(0)
+    .max(24 * 60)
+    .optional(),
+  firstCallLaterMinutes: z
+    .int()
+    .min(0)
+    .max(48 * 60)
+    .optional(),
+  lastWrapEarlierMinutes: z
+    .int()
+    .min(0)
+    .max(24 * 60)
+    .optional(),
+  ways: z
+    .array(z.strictObject({ fromKey: z.string().max(80), toKey: z.string().max(80), mode: Mode, minutes: z.int().min(1).max(20_000) }))
+    .max(20)
+    .optional()
+    .describe('ways as if they had been typed; both directions'),
+  kitExtra: z
+    .array(z.strictObject({ item: z.string().max(120), count: z.int().min(1).max(10_000) }))
+    .max(50)
+    .optional()
+    .describe('things as if so many more were owned'),
+  kitInstead: z
+    .array(z.strictObject({ item: z.string().max(120), other: z.string().max(120), count: z.int().min(1).max(10_000) }))
+    .max(50)
+    .optional()
+    .describe('so many of one thing met by another'),
+  withJobs: z
+    .array(
+      z.strictObject({
+        title: z.string().trim().min(1).max(120),
+        place: Place,
+        days: z.array(JobDay).min(1).max(366),
+        firmness: z.enum(['ink', 'pencil']).default('ink'),
+        legs: z.array(LegFields).max(60).default([]),
+        kit: z.array(KitNeed).max(200).default([]),
+      }),
+    )
+    .max(50)
+    .optional()
+    .describe('jobs as if they were on the books too'),
   withoutJobs: z.array(Id).max(20).optional().describe('jobs as if they were not on the books'),
 });
 export type TryOn = z.infer<typeof TryOn>;
@@ -52,10 +95,35 @@ export const FitResult = z.strictObject({
 });
 export type FitResult = z.infer<typeof FitResult>;
 
+export const Nearest = z.strictObject({
+  shiftDays: z.int().describe('later is above zero'),
+  days: z.array(JobDay),
+  answer: z.enum(['free', 'free if']),
+  reason: z.string().describe('what must be settled, or what is fine'),
+});
+export type Nearest = z.infer<typeof Nearest>;
+
 export const fit = {
   check: reads(
     'Can this be taken, against everything on the books? For a stored job or a candidate that is not stored.',
-    z.strictObject({ jobId: Id.optional(), candidate: Candidate.optional(), tryOn: TryOn.optional(), now: InstantText.optional().describe('the real now, if not given') }),
+    z.strictObject({
+      jobId: Id.optional(),
+      candidate: Candidate.optional(),
+      tryOn: TryOn.optional(),
+      now: InstantText.optional().describe('the real now, if not given'),
+    }),
     z.strictObject({ result: FitResult, stringline: Stringline.nullable() }),
+  ),
+  nearest: reads(
+    'The nearest dates that work: those that are free, then those free if. Typed ways move along, tickets do not.',
+    z.strictObject({
+      jobId: Id.optional(),
+      candidate: Candidate.optional(),
+      tryOn: TryOn.optional(),
+      now: InstantText.optional(),
+      withinDays: z.int().min(1).max(90).default(28),
+      limit: z.int().min(1).max(20).default(6),
+    }),
+    z.strictObject({ nearest: z.array(Nearest) }),
   ),
 };

@@ -46,13 +46,22 @@ export const WallTime = z
   .string('must be a time')
   .refine(isWallTime, 'is not a time; write it as 2026-12-12T08:00')
   .describe('YYYY-MM-DDTHH:MM, wall time at the place');
-export const Zone = z.string('must be a time zone').refine(isZone, 'is not a known time zone; write it as America/Chicago').describe('IANA zone');
-export const InstantText = z.string('must be an instant').refine(isInstant, 'is not an instant; write it as 2026-12-12T14:00:00Z').describe('UTC instant with Z');
+export const Zone = z
+  .string('must be a time zone')
+  .refine(isZone, 'is not a known time zone; write it as America/Chicago')
+  .describe('IANA zone');
+export const InstantText = z
+  .string('must be an instant')
+  .refine(isInstant, 'is not an instant; write it as 2026-12-12T14:00:00Z')
+  .describe('UTC instant with Z');
 /** A moment as a person meets it: the wall time, its zone, and the instant that follows from them. */
 export const Moment = z.strictObject({ wall: WallTime, zone: Zone, at: InstantText });
 export type Moment = z.infer<typeof Moment>;
 
-export const Currency = z.string('must be a currency').refine(isCurrency, 'is not an ISO 4217 currency; write it as USD').describe('ISO 4217 code');
+export const Currency = z
+  .string('must be a currency')
+  .refine(isCurrency, 'is not an ISO 4217 currency; write it as USD')
+  .describe('ISO 4217 code');
 /** The largest amount that is kept: 10^12 minor units, far past any job and well inside exact integers. */
 export const MINOR_LIMIT = 1_000_000_000_000;
 export const Minor = z.int('must be a whole number of minor units').min(-MINOR_LIMIT, 'is too large').max(MINOR_LIMIT, 'is too large');
@@ -71,7 +80,10 @@ export const Positive = z
   .describe('exact decimal, zero or more');
 export const Percent = Positive.refine((text) => Number(text) <= 1000, 'is over 1000 per cent');
 
-export const Country = z.string().regex(/^[A-Z]{2}$/, 'is not a country; write it as US').describe('ISO 3166 alpha-2');
+export const Country = z
+  .string()
+  .regex(/^[A-Z]{2}$/, 'is not a country; write it as US')
+  .describe('ISO 3166 alpha-2');
 export const Place = z.strictObject({
   key: z.string().min(1).max(80).describe('gazetteer key, or own:UUID for a place typed by hand'),
   name: Name,

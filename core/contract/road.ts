@@ -11,7 +11,14 @@ export const Stringline = z.strictObject({
   to: InstantText,
   now: InstantText,
   zone: z.string().describe('zone whose midnights are drawn: home'),
-  places: z.array(z.strictObject({ place: Place, km: z.number().describe('geodesic distance from home'), shiftMinutes: z.int().describe('clock there less clock at home at `from`'), home: z.boolean() })),
+  places: z.array(
+    z.strictObject({
+      place: Place,
+      km: z.number().describe('geodesic distance from home'),
+      shiftMinutes: z.int().describe('clock there less clock at home at `from`'),
+      home: z.boolean(),
+    }),
+  ),
   jobs: z.array(
     z.strictObject({
       jobId: Id.nullable(),
@@ -19,11 +26,29 @@ export const Stringline = z.strictObject({
       firmness: Firmness,
       note: z.string().describe('one or two words: inked, first pencil, candidate'),
       blocks: z.array(z.strictObject({ placeKey: z.string(), start: InstantText, end: InstantText, kind: z.string() })),
-      moves: z.array(z.strictObject({ fromKey: z.string(), toKey: z.string(), start: InstantText, end: InstantText, mode: z.string(), source: z.enum(['ticketed', 'typed', 'estimated']) })),
+      moves: z.array(
+        z.strictObject({
+          fromKey: z.string(),
+          toKey: z.string(),
+          start: InstantText,
+          end: InstantText,
+          mode: z.string(),
+          source: z.enum(['ticketed', 'typed', 'estimated']),
+        }),
+      ),
       rests: z.array(z.strictObject({ placeKey: z.string(), start: InstantText, end: InstantText })),
     }),
   ),
-  clashes: z.array(z.strictObject({ placeKey: z.string(), start: InstantText, end: InstantText, short: z.string().describe('a few words beside the ring'), sentence: z.string(), jobIds: z.array(Id) })),
+  clashes: z.array(
+    z.strictObject({
+      placeKey: z.string(),
+      start: InstantText,
+      end: InstantText,
+      short: z.string().describe('a few words beside the ring'),
+      sentence: z.string(),
+      jobIds: z.array(Id),
+    }),
+  ),
 });
 export type Stringline = z.infer<typeof Stringline>;
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Id, Line, Nothing, Place, Positive, Version } from './parts.ts';
+import { Id, Line, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
 
 export const Mode = z.enum(['drive', 'flight', 'rail', 'ferry', 'ride']);
 export type Mode = z.infer<typeof Mode>;
@@ -18,13 +18,58 @@ export type WayFields = z.infer<typeof WayFields>;
 export const Way = WayFields.extend({ id: Id, version: Version });
 export type Way = z.infer<typeof Way>;
 
+/** One movement of a job. Wall times are on the clock of their end; a ticketed leg stands, a typed one says how long that way takes. */
+export const LegFields = z.strictObject({
+  mode: Mode,
+  from: Place,
+  to: Place,
+  depart: WallTime.describe('on the clock of `from`'),
+  arrive: WallTime.describe('on the clock of `to`'),
+  source: z.enum(['ticketed', 'typed']).default('ticketed'),
+  before: z
+    .int()
+    .min(0)
+    .max(1440)
+    .nullable()
+    .default(null)
+    .describe('minutes needed before the departure; null for the default of the mode'),
+  after: z.int().min(0).max(1440).nullable().default(null).describe('minutes needed after the arrival; null for the default of the mode'),
+  berth: z.boolean().default(false).describe('a berth overnight counts as rest'),
+  cost: Line.default('').describe('what giving it up costs'),
+  note: Line.default(''),
+});
+export type LegFields = z.infer<typeof LegFields>;
+export const Leg = LegFields.extend({ id: Id, jobId: Id, version: Version });
+export type Leg = z.infer<typeof Leg>;
+
 export const trips = {
+  legs: reads(
+    'The legs of a job in order of time, and what does not hang together: two legs that jump or run backwards.',
+    z.strictObject({ jobId: Id }),
+    z.strictObject({ legs: z.array(Leg), troubles: z.array(z.string()) }),
+  ),
+  setLeg: writes(
+    'Save a leg of a job: without an id a new one, with id and version a change.',
+    z.strictObject({ jobId: Id, id: Id.optional(), version: Version.optional(), fields: LegFields }),
+    z.strictObject({ leg: Leg }),
+  ),
+  dropLeg: writes('Take a leg off the books.', z.strictObject({ id: Id, version: Version }), Nothing),
   ways: reads('Ways that were typed.', Nothing, z.strictObject({ ways: z.array(Way) })),
-  setWay: writes('Remember how long a way takes. A pair of places and mode that is known already is changed.', z.strictObject({ fields: WayFields, version: Version.optional() }), z.strictObject({ way: Way })),
+  setWay: writes(
+    'Remember how long a way takes. A pair of places and mode that is known already is changed.',
+    z.strictObject({ fields: WayFields, version: Version.optional() }),
+    z.strictObject({ way: Way }),
+  ),
   forgetWay: writes('Forget a typed way; the estimate is used again.', z.strictObject({ id: Id, version: Version }), Nothing),
   estimate: reads(
     'How long the drive between two places takes: typed if it was typed, else a band from the geodesic distance.',
     z.strictObject({ from: Place, to: Place }),
-    z.strictObject({ source: z.enum(['typed', 'estimated', 'same place']), shortMinutes: z.int(), longMinutes: z.int(), km: z.number(), sentence: z.string() }),
+    z.strictObject({
+      source: z.enum(['typed', 'estimated', 'same place']),
+      shortMinutes: z.int(),
+      longMinutes: z.int(),
+      km: z.number(),
+      sentence: z.string(),
+    }),
   ),
 };

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { reads, writes } from './base.ts';
+import { DateText, DeedKey, Id, Line, Name, Nothing, Note, Version } from './parts.ts';
+
+const Count = z.int('must be a whole number').min(1, 'must be at least one').max(10_000, 'is more than 10,000');
+
+/** Dates at home, both included, on which so many are not there. */
+export const Service = z.strictObject({ from: DateText, to: DateText, count: Count });
+
+export const KitItemFields = z.strictObject({
+  name: Name,
+  does: Line.describe('what it does; another thing with the same word can stand in for it').default(''),
+  owned: z.int('must be a whole number').min(0, 'is below zero').max(10_000, 'is more than 10,000'),
+  serials: z.array(Line).max(500).default([]).describe('of units; a counted stock has none'),
+  resetMinutes: z.int('must be whole minutes').min(0).max(10_080).default(120).describe('between last use and next use; batteries 360'),
+  resetOnRoad: z.boolean().default(false).describe('the reset can be done away from home'),
+  subHire: Line.default('').describe('price of renting one more, as told'),
+  services: z.array(Service).max(200).default([]),
+  note: Note.default(''),
+});
+export type KitItemFields = z.infer<typeof KitItemFields>;
+export const KitItem = KitItemFields.extend({ id: Id, version: Version });
+export type KitItem = z.infer<typeof KitItem>;
+
+export const KitNeed = z.strictObject({ item: z.string().trim().min(1).max(120).describe('id or name of a thing'), count: Count });
+export type KitNeed = z.infer<typeof KitNeed>;
+
+export const PresetFields = z.strictObject({
+  name: Name,
+  needs: z.array(KitNeed).min(1, 'is empty; a preset has at least one thing').max(200),
+});
+export const Preset = PresetFields.extend({ id: Id, version: Version });
+export type Preset = z.infer<typeof Preset>;
+
+const Needs = z.strictObject({ needs: z.array(KitNeed.extend({ name: z.string() })) });
+
+export const kit = {
+  list: reads(
+    'Everything that I own, and the presets, by name.',
+    Nothing,
+    z.strictObject({ items: z.array(KitItem), presets: z.array(Preset) }),
+  ),
+  save: writes(
+    'Save a thing: without an id a new one, with id and version a change.',
+    z.strictObject({ id: Id.optional(), version: Version.optional(), fields: KitItemFields }),
+    z.strictObject({ item: KitItem }),
+  ),
+  drop: writes(
+    'Take a thing off the list. Refused while a job still to come needs it.',
+    z.strictObject({ id: Id, version: Version }),
+    Nothing,
+  ),
+  savePreset: writes(
+    'Save a preset: without an id a new one, with id and version a change.',
+    z.strictObject({ id: Id.optional(), version: Version.optional(), fields: PresetFields }),
+    z.strictObject({ preset: Preset }),
+  ),
+  dropPreset: writes('Take a preset off the list; jobs keep what it stood for.', z.strictObject({ id: Id, version: Version }), Nothing),
+  forJob: reads('What a job needs.', z.strictObject({ jobId: Id }), Needs),
+  setForJob: writes(
+    'Say what a job needs, in place of what was said before. A preset is expanded into its things; the larger count of a thing counts.',
+    z.strictObject({ jobId: Id, needs: z.array(KitNeed).max(200).default([]), presets: z.array(Name).max(20).default([]), key: DeedKey }),
+    Needs,
+  ),
+};
