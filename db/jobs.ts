@@ -107,7 +107,7 @@ export function momentAt(at: number, zone: string): Moment {
   return { wall: wallAt(at, zone), zone, at: instantText(at) };
 }
 
-export function replyByOf(row: Pick<JobRecord, 'replyByAt' | 'replyByWall' | 'replyByZone'>): Moment | null {
+function replyByOf(row: Pick<JobRecord, 'replyByAt' | 'replyByWall' | 'replyByZone'>): Moment | null {
   if (row.replyByAt === null || row.replyByWall === null || row.replyByZone === null) return null;
   return { wall: row.replyByWall, zone: row.replyByZone, at: instantText(row.replyByAt) };
 }

@@ -16,7 +16,7 @@ const asked: Partial<Record<keyof Facts, readonly FactName[]>> = {
 };
 
 /** True when two facts say the same, whatever the order of their parts. */
-export function sameFact(a: unknown, b: unknown): boolean {
+function sameFact(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
   const left = Object.entries(a).filter(([, value]) => value !== undefined);

@@ -16,8 +16,10 @@ export function refuseDoubleInk(db: ReadableDb, job: Pick<Job, 'id' | 'title'>, 
     days.filter((day) => day.kind !== 'edit'),
   );
   if (doubled.length === 0) return;
-  const findings = new Set(doubled.map(
+  const sentences = doubled.map(
     ({ title, call, wrap, zone }) => `${title} is in ink on ${wallInWords(call)} to ${wallInWords(wrap)} (${zone}).`,
   );
-  throw refused(`${job.title} would be in ink over other ink.`, 'Correct the calls and wraps of one, or decline this one.', [...findings]);
+  throw refused(`${job.title} would be in ink over other ink.`, 'Correct the calls and wraps of one, or decline this one.', [
+    ...new Set(sentences),
+  ]);
 }
