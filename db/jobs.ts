@@ -21,7 +21,7 @@ import type { ReadableDb, WritableDb } from './store.ts';
 
 export { holdPencil } from './pencils.ts';
 
-export type JobRecord = typeof jobs.$inferSelect;
+type JobRecord = typeof jobs.$inferSelect;
 /** Paid dates with their instants, and the zone of their wall times. */
 export type PlacedDays = { days: readonly BookDay[]; zone: string };
 

@@ -4,8 +4,6 @@
 import type { Gazetteer } from '../../core/places/gazetteer.ts';
 import type { Store } from '../../db/store.ts';
 
-export type { Gazetteer, GazetteerPlace } from '../../core/places/gazetteer.ts';
-
 export type Context = {
   store: Store;
   /** Epoch milliseconds; the only clock of the program. */
