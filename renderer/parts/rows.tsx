@@ -18,6 +18,9 @@ export function Rows<K extends string>(props: {
   const set = (at: number, key: K, value: string): void => onChange(rows.map((row, index) => (index === at ? { ...row, [key]: value } : row)));
   return (
     <div className={style.rows} role="group" aria-label={props.label}>
+      <p className={style.label} aria-hidden>
+        {props.label}
+      </p>
       {rows.length > 0 ? (
         <div className={style.heads} aria-hidden>
           {columns.map((column) => (
@@ -31,8 +34,8 @@ export function Rows<K extends string>(props: {
       {rows.map((row, at) => (
         <div key={`row ${at + 1}`} className={style.row}>
           {columns.map((column) => (
+            <div key={column.key} className={column.figures ? style.narrow : undefined}>
             <Field
-              key={column.key}
               bare
               label={`${props.label}, row ${at + 1}: ${column.label}`}
               type={column.type ?? 'text'}
@@ -42,6 +45,7 @@ export function Rows<K extends string>(props: {
               onChange={(value) => set(at, column.key, value)}
               error={props.error(at, column.key)}
             />
+            </div>
           ))}
           <span className={style.out}>
             <Button kind="quiet" onPress={() => onChange(rows.filter((_, index) => index !== at))} aria-label={`Take out row ${at + 1} of ${props.label}`}>

@@ -61,8 +61,9 @@ function Calendar({ data, layout, size }: { data: Data; layout: Layout; size: Si
           <line className={tick.major ? style.midnight : style.hour} x1={layout.x(tick.at)} x2={layout.x(tick.at)} y1={layout.top - 8} y2={layout.bottom + 8} />
           {index % step === 0 ? (
             <text className={style.tick} x={layout.x(tick.at) + 4} y={size === 'large' ? 18 : 12}>
-              {size === 'large' && wide ? `${tick.plain} ` : ''}
+              {size === 'large' && wide ? `${tick.before} ` : ''}
               <tspan className={style.bold}>{tick.bold}</tspan>
+              {size === 'large' && wide ? ` ${tick.after}` : ''}
             </text>
           ) : null}
         </g>

@@ -1,5 +1,5 @@
 /** Where the lines of the calendar stand on a strip of time, and what is written on them. */
-export type Tick = { at: number; bold: string; plain: string; major: boolean };
+export type Tick = { at: number; before: string; bold: string; after: string; major: boolean };
 export type Shade = { from: number; to: number };
 
 const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
@@ -28,19 +28,21 @@ export function ticks(from: number, to: number, zone: string): Tick[] {
     return all.map((date, index) => ({
       at: at(date, zone),
       bold: String(date.day),
-      plain: `${WEEKDAYS[date.dayOfWeek - 1]}${index === 0 || date.day === 1 ? ` ${month(date)}` : ''}`,
+      before: WEEKDAYS[date.dayOfWeek - 1] ?? '',
+      after: index === 0 || date.day === 1 ? month(date) : '',
       major: true,
     }));
   }
-  if (days <= 130) return all.filter((date) => date.dayOfWeek === 1).map((date) => ({ at: at(date, zone), bold: String(date.day), plain: month(date), major: true }));
-  return all.filter((date) => date.day === 1).map((date) => ({ at: at(date, zone), bold: month(date), plain: date.month === 1 ? String(date.year) : '', major: true }));
+  if (days <= 130) return all.filter((date) => date.dayOfWeek === 1).map((date) => ({ at: at(date, zone), before: '', bold: String(date.day), after: month(date), major: true }));
+  return all.filter((date) => date.day === 1).map((date) => ({ at: at(date, zone), before: '', bold: month(date), after: date.month === 1 ? String(date.year) : '', major: true }));
 }
 
 function hours(date: Temporal.PlainDate, zone: string): Tick[] {
   return [0, 3, 6, 9, 12, 15, 18, 21].map((hour) => ({
     at: date.toZonedDateTime({ timeZone: zone, plainTime: Temporal.PlainTime.from({ hour }) }).epochMilliseconds,
     bold: hour === 0 ? String(date.day) : `${String(hour).padStart(2, '0')}:00`,
-    plain: hour === 0 ? (WEEKDAYS[date.dayOfWeek - 1] ?? '') : '',
+    before: hour === 0 ? (WEEKDAYS[date.dayOfWeek - 1] ?? '') : '',
+    after: '',
     major: hour === 0,
   }));
 }

@@ -39,9 +39,12 @@ export function QuoteLines({ draft, change, locked }: { draft: QuoteDraft; chang
       {locked ? null : adding ? (
         <AddLine change={change} onClose={() => setAdding(false)} />
       ) : (
-        <Button kind="quiet" onPress={() => setAdding(true)}>
-          Add a line
-        </Button>
+        <p className={style.foot}>
+          <Button kind="quiet" onPress={() => setAdding(true)}>
+            Add a line
+          </Button>
+          <span className={style.second}>Open a line to see how it came about.</span>
+        </p>
       )}
     </div>
   );

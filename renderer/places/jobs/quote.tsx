@@ -1,5 +1,6 @@
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { QuoteDraft } from '../../../core/contract/quotes.ts';
+import { fixedText } from '../../../core/money/exact.ts';
 import { formatMoney, formatNumber } from '../../../core/money/format.ts';
 import { deadlineInWords } from '../../../core/words/dates.ts';
 import { decline } from '../../actions/decline.ts';
@@ -42,7 +43,7 @@ export function Quote({ job, draft, made, pencil, onPencil, black }: Props) {
         <>
           <Scale scale={draft.scale} />
           <dl className={style.figures}>
-            <dt>{`Kept per hour away (${formatNumber(draft.scale.hoursAway)} h)`}</dt>
+            <dt>{`Kept per hour away (${fixedText(draft.scale.hoursAway, 0)} h)`}</dt>
             <dd className={style.strong}>{formatMoney(draft.scale.keptPerHourAway)}</dd>
           </dl>
         </>

@@ -3,7 +3,8 @@ import { useState } from 'react';
 import { TryOn, type Finding, type FitResult, type Lift } from '../../../core/contract/fit.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
-import { countInWords } from '../../../core/words/amounts.ts';
+import type { Stringline as Data } from '../../../core/contract/road.ts';
+import { joined } from '../../../core/words/lists.ts';
 import { ask } from '../../ask.ts';
 import { Button } from '../../parts/button.tsx';
 import { Stringline } from '../../parts/stringline/stringline.tsx';
@@ -17,12 +18,15 @@ import { WayEditor } from './way-editor.tsx';
 
 const heads: Record<FitResult['answer'], string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
 
+const WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const thingsInWords = (count: number): string => `${WORDS[count] ?? count} ${count === 1 ? 'thing' : 'things'}`;
+
 function counts(findings: readonly Finding[]): string {
   const of = (hardness: Finding['hardness']): number => findings.filter((finding) => finding.hardness === hardness).length;
   const parts = [
-    of('blocks') > 0 ? `${countInWords(of('blocks'), 'thing')} ${of('blocks') === 1 ? 'stands' : 'stand'} against it` : '',
-    of('settle') > 0 ? `${countInWords(of('settle'), 'thing')} must be settled` : '',
-    of('know') > 0 ? `${of('know')} ${of('know') === 1 ? 'is' : 'are'} good to know` : '',
+    of('blocks') > 0 ? `${thingsInWords(of('blocks'))} ${of('blocks') === 1 ? 'stands' : 'stand'} against it` : '',
+    of('settle') > 0 ? `${thingsInWords(of('settle'))} must be settled` : '',
+    of('know') > 0 ? `${WORDS[of('know')] ?? of('know')} ${of('know') === 1 ? 'is' : 'are'} good to know` : '',
   ];
   return parts.filter((part) => part !== '').join('; ') || 'nothing stands against it';
 }
@@ -46,7 +50,7 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
   return (
     <section className={style.verdict} aria-labelledby="verdict" aria-live="polite">
       <h2 id="verdict" className={`${style.answer} ${result.answer === 'not possible' ? style.no : ''}`}>
-        {result.missing.length > 0 ? 'Not known yet' : heads[result.answer]}
+        {result.missing.length > 0 ? 'Not known yet' : job.state === 'inked' ? 'Inked' : heads[result.answer]}
       </h2>
       <p className={style.counts}>{result.missing.length > 0 ? 'something is missing before it can be answered' : counts(result.findings)}</p>
       {tried.length > 0 ? (
@@ -79,10 +83,16 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
         </p>
       ) : null}
       {way !== null && job.place ? <WayEditor label={way} home={home} place={job.place} places={places} onClose={() => setWay(null)} /> : null}
-      {stringline ? <Stringline data={stringline} size="small" unit={unit} /> : null}
+      {stringline ? <Stringline data={asStored(stringline, job)} size="small" unit={unit} /> : null}
       {way === null && job.place && job.place.key !== home.key ? <WaySentence home={home} place={job.place} onType={() => setWay('')} /> : null}
     </section>
   );
+}
+
+/** A job that is in pencil or ink already is drawn as that, not as a candidate. */
+function asStored(stringline: Data, job: Job): Data {
+  const firmness = job.state === 'inked' ? 'ink' : job.state === 'pencilled' ? 'pencil' : 'candidate';
+  return { ...stringline, jobs: stringline.jobs.map((each) => (each.jobId === job.id || each.jobId === null ? { ...each, firmness } : each)) };
 }
 
 const hardnessWords: Record<Finding['hardness'], string> = { blocks: 'stands against it', settle: 'must be settled', know: 'good to know' };
@@ -95,6 +105,7 @@ function FindingRow({ finding, onLift }: { finding: Finding; onLift: (lift: Lift
       <p>
         <span className="reader">{`${hardnessWords[finding.hardness]}: `}</span>
         {finding.sentence}
+        {words.length > 0 ? <span className={style.or}>{` Or ${joined(words.map((lift) => lift.label.charAt(0).toLowerCase() + lift.label.slice(1)), 'or')}.`}</span> : null}
       </p>
       {finding.lifts.some(canAct) ? (
         <div className={style.lifts}>
@@ -105,7 +116,6 @@ function FindingRow({ finding, onLift }: { finding: Finding; onLift: (lift: Lift
           ))}
         </div>
       ) : null}
-      {words.length > 0 ? <p className={style.or}>{`Or: ${words.map((lift) => lift.label.charAt(0).toLowerCase() + lift.label.slice(1)).join('; ')}.`}</p> : null}
     </li>
   );
 }
