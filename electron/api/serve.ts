@@ -71,9 +71,13 @@ export function portHandler(log: Log): PortHandler<Context> {
 }
 
 function procedureNamed(name: string) {
-  const [subject, procedure, more] = name.split('.');
-  if (!subject || !procedure || more !== undefined || !Object.hasOwn(router, subject)) return null;
-  const ofSubject: Record<string, unknown> = router[subject as keyof typeof router];
-  const found = Object.hasOwn(ofSubject, procedure) ? ofSubject[procedure] : null;
+  const [subject = '', procedure = '', more] = name.split('.');
+  const ofSubject = more === undefined ? own(router, subject) : undefined;
+  const found = own(ofSubject, procedure);
   return isProcedure(found) ? found : null;
+}
+
+/** A property of an object itself, never of what it inherits from. */
+function own(object: unknown, key: string): unknown {
+  return typeof object === 'object' && object !== null && Object.hasOwn(object, key) ? Reflect.get(object, key) : undefined;
 }

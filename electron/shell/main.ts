@@ -35,7 +35,7 @@ async function start(): Promise<void> {
   setUpNavigation();
   setUpMenu(process.platform);
   setUpPages(join(BUILD, 'renderer'));
-  const window = await setUpWindow(context, log, join(BUILD, 'desktop', 'preload.cjs'));
+  const window = await setUpWindow(context, log, join(BUILD, 'program', 'preload.cjs'));
   const show = (): string => {
     showWindow(window);
     return 'its window';

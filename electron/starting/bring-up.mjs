@@ -4,12 +4,13 @@
 import { join } from 'node:path';
 import {
   electronBinary,
-  ensureDesktop,
+  ensureProgram,
   ensurePackages,
   ensurePage,
   fetchElectron,
   hasDisplay,
   node,
+  program,
   root,
   runAs,
   say,
@@ -22,26 +23,29 @@ const entry = (...path) => join(root, ...path);
 const commands = {
   start() {
     ensurePage();
+    ensureProgram();
     if (electronBinary() && hasDisplay()) return openWindow();
     say(whyNoWindow());
-    runAs(node, [entry('electron', 'starting', 'host.ts'), ...args]);
+    runAs(node, [program('host.mjs'), ...args]);
   },
   window() {
     if (!hasDisplay())
       stop('There is no display to open a window on. Nothing was fetched. npm start serves the program on this computer instead.');
     if (!electronBinary()) fetchElectron();
     ensurePage();
+    ensureProgram();
     openWindow();
   },
   call() {
-    runAs(node, [entry('electron', 'doors', 'command-line.ts'), ...args]);
+    ensureProgram();
+    runAs(node, [program('command-line.mjs'), ...args]);
   },
   page() {
     ensurePage();
   },
   build() {
     ensurePage();
-    ensureDesktop();
+    ensureProgram();
   },
   dev() {
     const watched = ['core', 'db', 'electron'].map((room) => `--watch-path=${entry(room)}`);
@@ -49,12 +53,12 @@ const commands = {
   },
   test() {
     ensurePage();
-    ensureDesktop();
+    ensureProgram();
     runAs(node, [entry('tests', 'run.ts'), ...args]);
   },
   long() {
     ensurePage();
-    ensureDesktop();
+    ensureProgram();
     runAs(node, [entry('tests', 'run-long.ts'), ...args]);
   },
   bench() {
@@ -67,8 +71,7 @@ const commands = {
 };
 
 function openWindow() {
-  ensureDesktop();
-  runAs(electronBinary(), [entry('build', 'desktop', 'main.mjs'), ...args]);
+  runAs(electronBinary(), [program('main.mjs'), ...args]);
 }
 
 function whyNoWindow() {

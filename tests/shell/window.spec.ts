@@ -20,7 +20,7 @@ test.skip(
 
 test('the window opens on the Desk and asks through its port', async () => {
   const data = mkdtempSync(join(tmpdir(), 'kitbound-window-'));
-  const app = await _electron.launch({ executablePath: binary, args: [join(root, 'build', 'desktop', 'main.mjs'), '--data', data] });
+  const app = await _electron.launch({ executablePath: binary, args: [join(root, 'build', 'program', 'main.mjs'), '--data', data] });
   try {
     const page = await app.firstWindow();
     expect(page.url()).toBe('kitbound://app/index.html');

@@ -1,0 +1,20 @@
+/**
+ * The one router: every subject's procedures under its name, as the contract lists them.
+ */
+import { desk } from './desk.ts';
+import { find } from './find.ts';
+import { fit } from './fit.ts';
+import { inquiries } from './inquiries.ts';
+import { jobs } from './jobs.ts';
+import { os } from './os.ts';
+import { papers } from './papers.ts';
+import { people } from './people.ts';
+import { places } from './places.ts';
+import { quotes } from './quotes.ts';
+import { rates } from './rates.ts';
+import { road } from './road.ts';
+import { setup } from './setup.ts';
+import { store } from './store.ts';
+import { trips } from './trips.ts';
+
+export const router = os.router({ desk, find, fit, inquiries, jobs, papers, people, places, quotes, rates, road, setup, store, trips });
