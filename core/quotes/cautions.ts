@@ -1,10 +1,10 @@
 /**
  * What a person should know before a quote goes out, and what must be known before it can be made.
  */
-import type { Scale } from '../contract/quotes.ts';
+import type { Scale, Section } from '../contract/quotes.ts';
 import { exact } from '../money/exact.ts';
 import { formatMoney } from '../money/format.ts';
-import { compare, subtract } from '../money/money.ts';
+import { compare, negate, subtract, type Money } from '../money/money.ts';
 import type { Overrides } from './changes.ts';
 import type { PricedLine } from './line.ts';
 import type { PriceInput } from './price.ts';
@@ -56,15 +56,17 @@ function budgetCautions({ job, card }: PriceInput): string[] {
   return budget.per ? [] : ['Their budget does not say whether it is for a day or for the job; it is not drawn.'];
 }
 
-/** Facts without which no quote is made. */
-export function missingOf({ job, days, card }: PriceInput, lines: readonly PricedLine[]): string[] {
+/** Facts without which no quote is made. A price that was typed on the line itself will do. */
+export function missingOf({ job, days, card }: PriceInput, lines: readonly PricedLine[], gross: Money): string[] {
+  const unpriced = (section: Section): boolean =>
+    lines.some((line) => line.section === section && line.unitPrice.equals(0) && !line.changed);
   const missing: string[] = [];
   if (!job.place) missing.push('Where it is: the job has no place.');
   if (days.length === 0) missing.push('When it is: the job has no days.');
-  if (days.some((day) => day.kind !== 'edit') && exact(card.dayRate).equals(0))
-    missing.push(`What a day costs: the day rate of "${card.name}" is zero.`);
-  if (lines.some((line) => line.id === 'editing/days' && line.unitPrice.equals(0)))
+  if (exact(card.dayRate).equals(0) && unpriced('days')) missing.push(`What a day costs: the day rate of "${card.name}" is zero.`);
+  if (exact(card.editHour).equals(0) && unpriced('editing'))
     missing.push(`What an edit hour costs: the edit hour of "${card.name}" is zero.`);
   if (days.length > 0 && lines.length === 0) missing.push('What is sold: every line was taken off.');
+  if (gross.minor < 0) missing.push(`What is left: the discount is ${formatMoney(negate(gross))} more than everything else.`);
   return missing;
 }

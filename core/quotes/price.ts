@@ -98,7 +98,7 @@ export function priceQuote(input: PriceInput): QuoteDraft {
       ...(due.caution ? [due.caution] : []),
       ...cautionsOf({ input, lines, scale, firstCallAt, known: new Set(all.map((line) => line.id)), overrides }),
     ],
-    missing: missingOf(input, lines),
+    missing: missingOf(input, lines, totals.gross),
   };
 }
 

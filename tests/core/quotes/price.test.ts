@@ -258,6 +258,15 @@ describe('what is missing', () => {
     expect(quoteOf({ days: [], job: { place: null } }).missing).toHaveLength(2);
     expect(quoteOf({ card: { dayRate: '0' } }).missing).toEqual(['What a day costs: the day rate of "Shooting 2026" is zero.']);
   });
+  test('a price that was typed on the line will do', () => {
+    expect(quoteOf({ card: { dayRate: '0' }, changes: [{ op: 'set', id: 'days/shoot', unitPrice: '900' }] }).missing).toEqual([]);
+  });
+  test('something must be left of it', () => {
+    expect(
+      quoteOf({ changes: [{ op: 'add', section: 'discount', what: 'Friends', quantity: '1', unit: '', unitPrice: '2500' }] }).missing,
+    ).toEqual(['What is left: the discount is 500.00 more than everything else.']);
+    expect(quoteOf({ changes: [{ op: 'drop', id: 'days/shoot' }] }).missing).toEqual(['What is sold: every line was taken off.']);
+  });
   test('a job of nothing but edit days needs no day rate', () => {
     expect(quoteOf({ card: { dayRate: '0' }, days: [day('2026-09-09', '09:00', '14:00', 'edit')] }).missing).toEqual([]);
   });
