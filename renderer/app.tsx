@@ -26,7 +26,9 @@ export function App() {
             <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
             <Route path="/setup" component={SetupPlace} />
             <Route>
-              <TroubleNote trouble={{ what: 'There is nothing at this address.', kept: 'Nothing was changed.', todo: 'Choose a place above.' }} />
+              <TroubleNote
+                trouble={{ what: 'There is nothing at this address.', kept: 'Nothing was changed.', todo: 'Choose a place above.' }}
+              />
             </Route>
           </Switch>
         </Frame>

@@ -16,10 +16,8 @@ type Row = { id: string; title: string; second: string; open: () => void };
 
 function open(found: Found): void {
   const { go } = sceneNow();
-  if (found.kind === 'paper' && found.id) void deed(() => savePaper(found.id));
-  else if (found.kind === 'rate card') go(`/rates/${found.id}`);
-  else if (found.jobId) go(`/jobs/${found.jobId}`);
-  else go(found.kind === 'job' ? `/jobs/${found.id}` : '/road');
+  if (found.kind === 'paper') void deed(() => savePaper(found.id));
+  else go(found.kind === 'rate card' ? `/rates/${found.id}` : `/jobs/${found.jobId ?? found.id}`);
 }
 
 const actionRow = (action: Action, scene: Scene): Row => ({
@@ -34,13 +32,29 @@ export function FindBox() {
   const scene = useScene();
   const [text, setText] = useState('');
   const words = text.trim().toLowerCase();
-  const { data } = useQuery(ask.find.search.queryOptions({ input: { text: words.slice(0, 100), limit: 10 }, enabled: words.length > 0, placeholderData: (before) => before }));
+  const { data } = useQuery(
+    ask.find.search.queryOptions({
+      input: { text: words.slice(0, 100), limit: 10 },
+      enabled: words.length > 0,
+      placeholderData: (before) => before,
+    }),
+  );
   const rows: Row[] =
     words === ''
       ? []
       : [
-          ...(data?.found ?? []).map((found) => ({ id: `${found.kind} ${found.id}`, title: found.title, second: `${found.kind} · ${found.second}`, open: () => open(found) })),
-          ...actions.filter((action) => action.name !== 'find' && action.when(scene) && action.label(scene).toLowerCase().includes(words)).map((action) => actionRow(action, scene)),
+          // A place has no sheet of its own to open.
+          ...(data?.found ?? [])
+            .filter((found) => found.kind !== 'place')
+            .map((found) => ({
+              id: `${found.kind} ${found.id}`,
+              title: found.title,
+              second: `${found.kind} · ${found.second}`,
+              open: () => open(found),
+            })),
+          ...actions
+            .filter((action) => action.name !== 'find' && action.when(scene) && action.label(scene).toLowerCase().includes(words))
+            .map((action) => actionRow(action, scene)),
         ];
   return (
     <ComboBox
@@ -61,7 +75,10 @@ export function FindBox() {
       <Label className="reader">Find a job, a paper, a rate card or an action</Label>
       <Input id={FIND_BOX} className={style.findInput ?? ''} placeholder="Find a job, a paper, an action …  /" />
       <Popover className={list.popover ?? ''} placement="top start">
-        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={list.empty}>{words === '' ? 'Type a few letters.' : 'Nothing holds these words.'}</p>}>
+        <ListBox
+          className={list.list ?? ''}
+          renderEmptyState={() => <p className={list.empty}>{words === '' ? 'Type a few letters.' : 'Nothing holds these words.'}</p>}
+        >
           {(row: Row) => (
             <ListBoxItem id={row.id} textValue={row.title} className={list.item ?? ''}>
               {row.title} <span className={list.second}>{row.second}</span>

@@ -2,6 +2,7 @@ import { useEffect, useRef, type ReactNode } from 'react';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { pressed } from './actions/action.ts';
 import { actions } from './actions/all.ts';
+import { clearSlip } from './deeds.ts';
 import { Foot } from './foot.tsx';
 import { sceneNow } from './scene.ts';
 import { Slip } from './slip.tsx';
@@ -15,7 +16,8 @@ const places = [
   { path: '/setup', name: 'Setup' },
 ] as const;
 
-const isTyping = (target: EventTarget | null): boolean => target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]') !== null;
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]') !== null;
 
 function onKey(event: KeyboardEvent): void {
   const action = actions.find((each) => each.shortcut && pressed(each.shortcut, event) && each.when(sceneNow()));
@@ -38,6 +40,7 @@ export function Frame({ children }: { children: ReactNode }) {
   useEffect(() => {
     document.title = `${here.name} · Kitbound`;
     main.current?.scrollTo(0, 0);
+    clearSlip();
   }, [path, here.name]);
 
   return (

@@ -22,7 +22,15 @@ export type SceneParts = {
 };
 export type Scene = SceneParts & { go: (path: string) => void };
 
-const empty: SceneParts = { message: '', job: undefined, draft: undefined, answer: undefined, pencil: true, version: undefined, yes: { who: '', how: '' } };
+const empty: SceneParts = {
+  message: '',
+  job: undefined,
+  draft: undefined,
+  answer: undefined,
+  pencil: true,
+  version: undefined,
+  yes: { who: '', how: '' },
+};
 
 let scene: Scene = { ...empty, go: (path) => navigate(path) };
 const listeners = new Set<() => void>();

@@ -20,6 +20,22 @@ import { savePaper } from './save-paper.ts';
 import { snapshot } from './snapshot.ts';
 
 export const actions: readonly Action[] = [
-  readMessage, makeQuote, copyReply, savePaper, ink, renew, letGo, decline, reopen,
-  goDesk, goRoad, goJobs, goRates, goSetup, newJob, newCard, snapshot, find,
+  readMessage,
+  makeQuote,
+  copyReply,
+  savePaper,
+  ink,
+  renew,
+  letGo,
+  decline,
+  reopen,
+  goDesk,
+  goRoad,
+  goJobs,
+  goRates,
+  goSetup,
+  newJob,
+  newCard,
+  snapshot,
+  find,
 ];

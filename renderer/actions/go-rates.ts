@@ -1,3 +1,9 @@
 import type { Action } from './action.ts';
 
-export const goRates: Action = { name: 'go-rates', label: () => 'Go to Rates', shortcut: 'Alt+4', when: () => true, perform: (scene) => scene.go('/rates') };
+export const goRates: Action = {
+  name: 'go-rates',
+  label: () => 'Go to Rates',
+  shortcut: 'Alt+4',
+  when: () => true,
+  perform: (scene) => scene.go('/rates'),
+};

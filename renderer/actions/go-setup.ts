@@ -1,3 +1,9 @@
 import type { Action } from './action.ts';
 
-export const goSetup: Action = { name: 'go-setup', label: () => 'Go to Setup', shortcut: 'Alt+5', when: () => true, perform: (scene) => scene.go('/setup') };
+export const goSetup: Action = {
+  name: 'go-setup',
+  label: () => 'Go to Setup',
+  shortcut: 'Alt+5',
+  when: () => true,
+  perform: (scene) => scene.go('/setup'),
+};

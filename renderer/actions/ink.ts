@@ -7,7 +7,11 @@ export const ink: Action = {
   name: 'ink',
   label: () => 'Ink it',
   when: ({ job, version, yes }) =>
-    version !== undefined && job !== undefined && ['quoted', 'pencilled', 'ran out'].includes(job.state) && yes.who.trim() !== '' && yes.how.trim() !== '',
+    version !== undefined &&
+    job !== undefined &&
+    ['quoted', 'pencilled', 'ran out'].includes(job.state) &&
+    yes.who.trim() !== '' &&
+    yes.how.trim() !== '',
   perform: ({ job, yes }) =>
     deed(async () => {
       if (!job) return;

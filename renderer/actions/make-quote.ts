@@ -11,7 +11,8 @@ export const mayPencil = (scene: Scene): boolean => scene.pencil && scene.job !=
 export const makeQuote: Action = {
   name: 'make-quote',
   label: (scene) => (mayPencil(scene) ? 'Make the quote, pencil it' : 'Make the quote'),
-  when: ({ job, draft }) => job !== undefined && draft !== undefined && draft.missing.length === 0 && !['let go', 'declined', 'cancelled'].includes(job.state),
+  when: ({ job, draft }) =>
+    job !== undefined && draft !== undefined && draft.missing.length === 0 && !['let go', 'declined', 'cancelled'].includes(job.state),
   perform: (scene) =>
     deed(async () => {
       const { job, draft } = scene;
@@ -23,6 +24,6 @@ export const makeQuote: Action = {
         pencil: mayPencil(scene),
         key: crypto.randomUUID(),
       });
-      say(`Version ${version.number} is made. Its paper and the reply stand below.`);
+      say(`Version ${version.number} is made. Save its PDF and copy the reply.`);
     }),
 };

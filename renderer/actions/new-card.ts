@@ -1,3 +1,8 @@
 import type { Action } from './action.ts';
 
-export const newCard: Action = { name: 'new-card', label: () => 'New rate card', when: () => true, perform: (scene) => scene.go('/rates/new') };
+export const newCard: Action = {
+  name: 'new-card',
+  label: () => 'New rate card',
+  when: () => true,
+  perform: (scene) => scene.go('/rates/new'),
+};

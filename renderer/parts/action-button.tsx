@@ -8,7 +8,12 @@ export function ActionButton({ action, kind = 'plain' }: { action: Action; kind?
   const scene = useScene();
   const { running } = useDeeds();
   return (
-    <Button kind={kind} isDisabled={running > 0 || !action.when(scene)} onPress={() => void action.perform(sceneNow())} {...(action.shortcut ? { 'aria-keyshortcuts': ariaKeys(action.shortcut) } : {})}>
+    <Button
+      kind={kind}
+      isDisabled={running > 0 || !action.when(scene)}
+      onPress={() => void action.perform(sceneNow())}
+      {...(action.shortcut ? { 'aria-keyshortcuts': ariaKeys(action.shortcut) } : {})}
+    >
       {action.label(scene)}
     </Button>
   );

@@ -24,7 +24,11 @@ export function Field({ label, error, hint, unit, rows, figures = false, bare = 
     <TextField {...props} validationBehavior="aria" isInvalid={error !== undefined} className={style.field ?? ''}>
       <Label className={bare ? 'reader' : (style.label ?? '')}>{label}</Label>
       <span className={style.row}>
-        {rows ? <TextArea rows={rows} className={input} {...(placeholder ? { placeholder } : {})} /> : <Input className={input} {...(placeholder ? { placeholder } : {})} />}
+        {rows ? (
+          <TextArea rows={rows} className={input} {...(placeholder ? { placeholder } : {})} />
+        ) : (
+          <Input className={input} {...(placeholder ? { placeholder } : {})} />
+        )}
         {unit ? <span className={style.unit}>{unit}</span> : null}
       </span>
       {hint ? (

@@ -10,10 +10,23 @@ import field from './field.module.css';
 export const placeInWords = (place: Place): string => [place.name, place.region, place.country].filter((part) => part !== '').join(', ');
 
 /** A place found in the gazetteer while its name is typed. What is typed but not found can be taken as a place of one's own. */
-export function PlaceField(props: { label: string; value: Place | null; onChange: (place: Place) => void; error?: string | undefined; bare?: boolean; autoFocus?: boolean }) {
+export function PlaceField(props: {
+  label: string;
+  value: Place | null;
+  onChange: (place: Place) => void;
+  error?: string | undefined;
+  bare?: boolean;
+  autoFocus?: boolean;
+}) {
   const [typed, setTyped] = useState<string | null>(null);
   const text = typed ?? (props.value ? placeInWords(props.value) : '');
-  const found = useQuery(ask.places.search.queryOptions({ input: { text: text.slice(0, 100), limit: 8 }, enabled: typed !== null && typed.trim().length > 1, placeholderData: (before) => before }));
+  const found = useQuery(
+    ask.places.search.queryOptions({
+      input: { text: text.slice(0, 100), limit: 8 },
+      enabled: typed !== null && typed.trim().length > 1,
+      placeholderData: (before) => before,
+    }),
+  );
   const places = typed !== null && typed.trim().length > 1 ? (found.data?.places ?? []) : [];
   return (
     <ComboBox
@@ -42,10 +55,22 @@ export function PlaceField(props: { label: string; value: Place | null; onChange
       <Input className={field.input ?? ''} placeholder="Begin to type a town" autoFocus={props.autoFocus} />
       <FieldError className={field.error ?? ''}>{props.error ? `${props.label.split(',')[0]} ${props.error}.` : null}</FieldError>
       <Popover className={list.popover ?? ''}>
-        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={list.empty}>{text.trim().length < 2 ? 'Type two letters or more.' : found.isFetching ? 'Looking …' : 'No town of that name is known. Try the nearest larger one.'}</p>}>
+        <ListBox
+          className={list.list ?? ''}
+          renderEmptyState={() => (
+            <p className={list.empty}>
+              {text.trim().length < 2
+                ? 'Type two letters or more.'
+                : found.isFetching
+                  ? 'Looking …'
+                  : 'No town of that name is known. Try the nearest larger one.'}
+            </p>
+          )}
+        >
           {(place: (typeof places)[number]) => (
             <ListBoxItem id={place.key} textValue={placeInWords(place)} className={list.item ?? ''}>
-              {place.name} <span className={list.second}>{[place.region, place.country, place.zone].filter((part) => part !== '').join(', ')}</span>
+              {place.name}{' '}
+              <span className={list.second}>{[place.region, place.country, place.zone].filter((part) => part !== '').join(', ')}</span>
             </ListBoxItem>
           )}
         </ListBox>

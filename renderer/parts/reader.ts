@@ -20,6 +20,11 @@ export class Reader {
 
   get trouble(): Trouble | null {
     if (this.fields.length === 0) return null;
-    return { what: 'Something here cannot be read.', kept: 'Nothing was saved; what you typed is still here.', todo: 'Correct what is marked and save again.', fields: this.fields };
+    return {
+      what: 'Something here cannot be read.',
+      kept: 'Nothing was saved; what you typed is still here.',
+      todo: 'Correct what is marked and save again.',
+      fields: this.fields,
+    };
   }
 }

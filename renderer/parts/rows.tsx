@@ -15,7 +15,8 @@ export function Rows<K extends string>(props: {
   error: (at: number, key: K) => string | undefined;
 }) {
   const { rows, columns, onChange } = props;
-  const set = (at: number, key: K, value: string): void => onChange(rows.map((row, index) => (index === at ? { ...row, [key]: value } : row)));
+  const set = (at: number, key: K, value: string): void =>
+    onChange(rows.map((row, index) => (index === at ? { ...row, [key]: value } : row)));
   return (
     <div className={style.rows} role="group" aria-label={props.label}>
       <p className={style.label} aria-hidden>
@@ -35,20 +36,24 @@ export function Rows<K extends string>(props: {
         <div key={`row ${at + 1}`} className={style.row}>
           {columns.map((column) => (
             <div key={column.key} className={column.figures ? style.narrow : undefined}>
-            <Field
-              bare
-              label={`${props.label}, row ${at + 1}: ${column.label}`}
-              type={column.type ?? 'text'}
-              figures={column.figures ?? false}
-              {...(column.placeholder ? { placeholder: column.placeholder } : {})}
-              value={row[column.key]}
-              onChange={(value) => set(at, column.key, value)}
-              error={props.error(at, column.key)}
-            />
+              <Field
+                bare
+                label={`${props.label}, row ${at + 1}: ${column.label}`}
+                type={column.type ?? 'text'}
+                figures={column.figures ?? false}
+                {...(column.placeholder ? { placeholder: column.placeholder } : {})}
+                value={row[column.key]}
+                onChange={(value) => set(at, column.key, value)}
+                error={props.error(at, column.key)}
+              />
             </div>
           ))}
           <span className={style.out}>
-            <Button kind="quiet" onPress={() => onChange(rows.filter((_, index) => index !== at))} aria-label={`Take out row ${at + 1} of ${props.label}`}>
+            <Button
+              kind="quiet"
+              onPress={() => onChange(rows.filter((_, index) => index !== at))}
+              aria-label={`Take out row ${at + 1} of ${props.label}`}
+            >
               Take out
             </Button>
           </span>

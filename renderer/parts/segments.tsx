@@ -2,7 +2,13 @@ import { Label, Radio, RadioGroup } from 'react-aria-components';
 import style from './segments.module.css';
 
 /** One of a few words in a row; the chosen one is bold and underlined. */
-export function Segments<T extends string>(props: { label: string; value: T; options: readonly { value: T; label: string }[]; onChange: (value: T) => void; bare?: boolean }) {
+export function Segments<T extends string>(props: {
+  label: string;
+  value: T;
+  options: readonly { value: T; label: string }[];
+  onChange: (value: T) => void;
+  bare?: boolean;
+}) {
   return (
     <RadioGroup
       orientation="horizontal"

@@ -29,7 +29,15 @@ export function JobLine({ job, layout, hatch }: { job: JobOnLine; layout: Layout
         <line key={`s${each.from}`} className={style.way} x1={x(each.from)} x2={x(each.to)} y1={y(each.key)} y2={y(each.key)} />
       ))}
       {job.rests.filter(seen).map((each) => (
-        <rect key={`r${each.start}`} className={style.rest} fill={`url(#${hatch})`} x={x(epochOf(each.start))} width={x(epochOf(each.end)) - x(epochOf(each.start))} y={y(each.placeKey) - 4} height={8} />
+        <rect
+          key={`r${each.start}`}
+          className={style.rest}
+          fill={`url(#${hatch})`}
+          x={x(epochOf(each.start))}
+          width={x(epochOf(each.end)) - x(epochOf(each.start))}
+          y={y(each.placeKey) - 4}
+          height={8}
+        />
       ))}
       {job.moves.filter(seen).map((each) => (
         <Move key={`m${each.start}${each.fromKey}`} move={each} layout={layout} />

@@ -20,7 +20,9 @@ export function place(data: Stringline, layout: Layout): Label[] {
     const width = (title.length + job.note.length + 1) * LETTER;
     const start = layout.x(epochOf(first.start)) - 2;
     const end = start + width > layout.width;
-    const x = end ? Math.min(layout.width - 2, Math.max(layout.left + width, layout.x(epochOf(job.blocks.at(-1)?.end ?? first.end)))) : start;
+    const x = end
+      ? Math.min(layout.width - 2, Math.max(layout.left + width, layout.x(epochOf(job.blocks.at(-1)?.end ?? first.end))))
+      : start;
     const left = end ? x - width : x;
     let y = layout.y(first.placeKey) - layout.block / 2 - 6;
     const touches = (other: Label): boolean => {

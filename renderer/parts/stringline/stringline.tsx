@@ -54,12 +54,25 @@ function Calendar({ data, layout, size }: { data: Data; layout: Layout; size: Si
   return (
     <>
       {weekends(layout.from, layout.to, data.zone).map((shade) => (
-        <rect key={shade.from} className={style.weekend} x={layout.x(shade.from)} width={layout.x(shade.to) - layout.x(shade.from)} y={layout.top - 8} height={layout.bottom - layout.top + 16} />
+        <rect
+          key={shade.from}
+          className={style.weekend}
+          x={layout.x(shade.from)}
+          width={layout.x(shade.to) - layout.x(shade.from)}
+          y={layout.top - 8}
+          height={layout.bottom - layout.top + 16}
+        />
       ))}
       {all.map((tick, index) => (
         <g key={tick.at}>
-          <line className={tick.major ? style.midnight : style.hour} x1={layout.x(tick.at)} x2={layout.x(tick.at)} y1={layout.top - 8} y2={layout.bottom + 8} />
-          {index % step === 0 ? (
+          <line
+            className={tick.major ? style.midnight : style.hour}
+            x1={layout.x(tick.at)}
+            x2={layout.x(tick.at)}
+            y1={layout.top - 8}
+            y2={layout.bottom + 8}
+          />
+          {index % step === 0 && layout.x(tick.at) < layout.width - (size === 'large' ? 48 : 18) ? (
             <text className={style.tick} x={layout.x(tick.at) + 4} y={size === 'large' ? 18 : 12}>
               {size === 'large' && wide ? `${tick.before} ` : ''}
               <tspan className={style.bold}>{tick.bold}</tspan>
@@ -81,7 +94,12 @@ function Places({ data, layout, size, unit }: { data: Data; layout: Layout; size
     return (
       <g key={place.key}>
         <line className={style.lane} x1={layout.left} x2={layout.width} y1={y} y2={y} />
-        <text className={`${style.place} ${home ? style.bold : ''}`} x={layout.left - 10} y={second && size === 'large' ? y - 1 : y + 4} textAnchor="end">
+        <text
+          className={`${style.place} ${home ? style.bold : ''}`}
+          x={layout.left - 10}
+          y={second && size === 'large' ? y - 1 : y + 4}
+          textAnchor="end"
+        >
           {place.name === name ? null : <title>{place.name}</title>}
           {name}
         </text>

@@ -33,8 +33,13 @@ export function ticks(from: number, to: number, zone: string): Tick[] {
       major: true,
     }));
   }
-  if (days <= 130) return all.filter((date) => date.dayOfWeek === 1).map((date) => ({ at: at(date, zone), before: '', bold: String(date.day), after: month(date), major: true }));
-  return all.filter((date) => date.day === 1).map((date) => ({ at: at(date, zone), before: '', bold: month(date), after: date.month === 1 ? String(date.year) : '', major: true }));
+  if (days <= 130)
+    return all
+      .filter((date) => date.dayOfWeek === 1)
+      .map((date) => ({ at: at(date, zone), before: '', bold: String(date.day), after: month(date), major: true }));
+  return all
+    .filter((date) => date.day === 1)
+    .map((date) => ({ at: at(date, zone), before: '', bold: month(date), after: date.month === 1 ? String(date.year) : '', major: true }));
 }
 
 function hours(date: Temporal.PlainDate, zone: string): Tick[] {

@@ -39,7 +39,12 @@ export function Clocks({ clocks, now, quiet }: { clocks: readonly Clock[]; now: 
                 <p>{clock.sentence}</p>
                 {clock.second ? <p className={style.second}>{clock.second}</p> : null}
               </div>
-              <Button kind={clock === next ? 'black' : 'plain'} isDisabled={running > 0} onPress={() => void stop.perform(clock)} aria-label={`${stop.label}: ${clock.sentence}`}>
+              <Button
+                kind={clock === next ? 'black' : 'plain'}
+                isDisabled={running > 0}
+                onPress={() => void stop.perform(clock)}
+                aria-label={`${stop.label}: ${clock.sentence}`}
+              >
                 {stop.label}
               </Button>
             </li>

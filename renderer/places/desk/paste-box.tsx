@@ -22,7 +22,11 @@ export function PasteBox({ onText }: { onText: (has: boolean) => void }) {
   return (
     <div className={style.box}>
       <TextField aria-label="Inquiry as it came" value={text} onChange={setText}>
-        <TextArea className={style.text ?? ''} placeholder="Paste an inquiry as it came: mail, chat, a voicemail you typed down." rows={1} />
+        <TextArea
+          className={style.text ?? ''}
+          placeholder="Paste an inquiry as it came: mail, chat, a voicemail you typed down."
+          rows={1}
+        />
       </TextField>
       <div className={style.row}>
         <p className={style.second}>The words it understood are shown beside what it read. Ctrl+Enter reads it.</p>

@@ -1,7 +1,7 @@
 import type { TryOn } from '../../../core/contract/fit.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import { wallLater } from '../../../core/time/wall.ts';
-import type { FactChanges } from './use-change-job.ts';
+import type { FactChanges } from './change-job.ts';
 
 /** The days as they are once the client agreed to a later first call or an earlier last wrap; null when neither was tried on or a day would vanish. */
 export function agreedChanges(job: Job, tryOn: TryOn): FactChanges | null {

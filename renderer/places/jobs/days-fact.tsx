@@ -7,14 +7,19 @@ import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import { Fact } from './fact.tsx';
-import type { FactProps } from './facts.tsx';
+import type { FactProps } from './change-job.ts';
 import style from './facts.module.css';
 
 const kindOptions = DayKind.options.map((kind) => ({ value: kind, label: kind }));
 type TypedDay = { date: string; kind: JobDay['kind']; call: string; wrap: string };
 
 const typedDay = (day: JobDay): TypedDay => ({ date: day.date, kind: day.kind, call: day.call.slice(11), wrap: day.wrap.slice(11) });
-const readDay = ({ date, kind, call, wrap }: TypedDay): JobDay => ({ date, kind, call: `${date}T${call}`, wrap: date && wrap ? wrapAfter(`${date}T${call}`, wrap) : `${date}T${wrap}` });
+const readDay = ({ date, kind, call, wrap }: TypedDay): JobDay => ({
+  date,
+  kind,
+  call: `${date}T${call}`,
+  wrap: date && wrap ? wrapAfter(`${date}T${call}`, wrap) : `${date}T${wrap}`,
+});
 
 /** The day after the last, with its times; the first one is tomorrow at home, nine to seven. */
 function following(days: readonly TypedDay[], home: Place): TypedDay {
@@ -24,7 +29,8 @@ function following(days: readonly TypedDay[], home: Place): TypedDay {
 }
 
 /** Dates with call and wrap, at the place. A wrap before its call is on the next date. */
-export function DaysFact({ job, save, locked, home }: FactProps & { home: Place }) {
+export function DaysFact(of: FactProps) {
+  const { job, home } = of;
   return (
     <Fact<TypedDay[]>
       label="Days"
@@ -37,10 +43,31 @@ export function DaysFact({ job, save, locked, home }: FactProps & { home: Place 
             const label = `Day ${at + 1}`;
             return (
               <div key={`day ${at + 1}`} className={style.day}>
-                <Field label={`${label}: date`} bare type="date" value={day.date} onChange={(date) => set({ date })} error={fieldTrouble(trouble, `days[${at}].date`)} />
+                <Field
+                  label={`${label}: date`}
+                  bare
+                  type="date"
+                  value={day.date}
+                  onChange={(date) => set({ date })}
+                  error={fieldTrouble(trouble, `days[${at}].date`)}
+                />
                 <Choice label={`${label}: kind`} bare value={day.kind} options={kindOptions} onChange={(kind) => set({ kind })} />
-                <Field label={`${label}: call`} bare type="time" value={day.call} onChange={(call) => set({ call })} error={fieldTrouble(trouble, `days[${at}].call`)} />
-                <Field label={`${label}: wrap`} bare type="time" value={day.wrap} onChange={(wrap) => set({ wrap })} error={fieldTrouble(trouble, `days[${at}].wrap`)} />
+                <Field
+                  label={`${label}: call`}
+                  bare
+                  type="time"
+                  value={day.call}
+                  onChange={(call) => set({ call })}
+                  error={fieldTrouble(trouble, `days[${at}].call`)}
+                />
+                <Field
+                  label={`${label}: wrap`}
+                  bare
+                  type="time"
+                  value={day.wrap}
+                  onChange={(wrap) => set({ wrap })}
+                  error={fieldTrouble(trouble, `days[${at}].wrap`)}
+                />
                 <Button kind="quiet" onPress={() => change(days.filter((_, index) => index !== at))} aria-label={`Take out day ${at + 1}`}>
                   Take out
                 </Button>
@@ -57,8 +84,7 @@ export function DaysFact({ job, save, locked, home }: FactProps & { home: Place 
       )}
       read={(days) => ({ days: days.map(readDay) })}
       settles={['start', 'end', 'firstCall', 'lastWrap', 'days']}
-      save={save}
-      locked={locked}
+      {...of}
     />
   );
 }
@@ -75,7 +101,11 @@ function DaysShown({ days, place }: { days: readonly JobDay[]; place: Place | nu
           {datesInWords(same.map((day) => day.date))} <span className={style.second}>{hours}</span>
         </span>
       ))}
-      {groups.length > MOST_LINES ? <span className={style.second}>{`and ${groups.length - MOST_LINES} more kinds of day, the last on ${dateInWords(days.at(-1)?.date ?? '')}`}</span> : null}
+      {groups.length > MOST_LINES ? (
+        <span
+          className={style.second}
+        >{`and ${groups.length - MOST_LINES} more kinds of day, the last on ${dateInWords(days.at(-1)?.date ?? '')}`}</span>
+      ) : null}
       {place ? <span className={style.second}>{`by the clock of ${zoneInWords(place.zone)}`}</span> : null}
     </>
   );

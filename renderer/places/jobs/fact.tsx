@@ -3,22 +3,23 @@ import type { Trouble } from '../../../core/contract/base.ts';
 import { Button } from '../../parts/button.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import style from './facts.module.css';
-import type { ChangeJob, FactChanges } from './use-change-job.ts';
+import type { FactChanges, FactProps } from './change-job.ts';
+import { Questions } from './questions.tsx';
 
 /**
  * One fact: shown as words, changed in place.
  * @param read turns what is typed into changes, or into the trouble that says why not
  */
-export function Fact<T>(props: {
-  label: string;
-  shown: ReactNode;
-  start: () => T;
-  editor: (typed: T, change: (typed: T) => void, trouble: Trouble | null) => ReactNode;
-  read: (typed: T) => FactChanges | { trouble: Trouble };
-  save: ChangeJob;
-  settles?: string[];
-  locked: boolean;
-}) {
+export function Fact<T>(
+  props: {
+    label: string;
+    shown: ReactNode;
+    start: () => T;
+    editor: (typed: T, change: (typed: T) => void, trouble: Trouble | null) => ReactNode;
+    read: (typed: T) => FactChanges | { trouble: Trouble };
+    settles?: string[];
+  } & FactProps,
+) {
   const [typed, setTyped] = useState<{ value: T } | null>(null);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const close = (): void => {
@@ -66,6 +67,9 @@ export function Fact<T>(props: {
               </Button>
             </span>
           </form>
+        )}
+        {props.locked ? null : (
+          <Questions {...props} questions={props.job.questions.filter(({ field }) => props.settles?.includes(field))} />
         )}
       </dd>
     </>

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place, Role } from '../../../core/contract/parts.ts';
 import { Role as Roles } from '../../../core/contract/parts.ts';
 import { WallTimeError, instantOf, instantText } from '../../../core/time/read.ts';
@@ -12,19 +11,23 @@ import { BudgetFact } from './budget-fact.tsx';
 import { DaysFact } from './days-fact.tsx';
 import { Fact } from './fact.tsx';
 import style from './facts.module.css';
-import type { ChangeJob } from './use-change-job.ts';
+import type { FactProps } from './change-job.ts';
 
 const roleOptions = Roles.options.map((role) => ({ value: role, label: role }));
-const linesOf = (text: string): string[] => text.split('\n').map((line) => line.trim()).filter((line) => line !== '');
+const linesOf = (text: string): string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
 
-export type FactProps = { job: Job; save: ChangeJob; locked: boolean };
 const nothing = (words = 'not known') => <span className={style.unknown}>{words}</span>;
 
 /** What is known of the job, each changed in place; and what is asked. */
-export function Facts({ job, save, locked, home }: FactProps & { home: Place }) {
+export function Facts(of: FactProps) {
+  const { job, home } = of;
   return (
     <dl className={style.facts}>
-      <DaysFact job={job} save={save} locked={locked} home={home} />
+      <DaysFact {...of} />
       <Fact<Place | null>
         label="Place"
         shown={job.place ? placeInWords(job.place) : nothing()}
@@ -32,8 +35,7 @@ export function Facts({ job, save, locked, home }: FactProps & { home: Place }) 
         editor={(place, change) => <PlaceField label="Place" bare value={place} onChange={change} autoFocus />}
         read={(place) => ({ place })}
         settles={['place', 'country']}
-        save={save}
-        locked={locked}
+        {...of}
       />
       <Fact<Role>
         label="Role"
@@ -42,36 +44,70 @@ export function Facts({ job, save, locked, home }: FactProps & { home: Place }) 
         editor={(role, change) => <Choice label="Role" bare value={role} options={roleOptions} onChange={change} />}
         read={(role) => ({ role })}
         settles={['role']}
-        save={save}
-        locked={locked}
+        {...of}
       />
       <Fact<string>
         label="Reply by"
-        shown={job.replyBy ? `${wallInWords(job.replyBy.wall)}${job.replyBy.zone === home.zone ? '' : ` in ${zoneInWords(job.replyBy.zone)}`}` : nothing('not asked for')}
+        shown={
+          job.replyBy
+            ? `${wallInWords(job.replyBy.wall)}${job.replyBy.zone === home.zone ? '' : ` in ${zoneInWords(job.replyBy.zone)}`}`
+            : nothing('not asked for')
+        }
         start={() => job.replyBy?.wall ?? ''}
-        editor={(wall, change, trouble) => <Field label="Reply by" bare type="datetime-local" value={wall} onChange={change} error={fieldTrouble(trouble, 'replyBy')} autoFocus />}
+        editor={(wall, change, trouble) => (
+          <Field
+            label="Reply by"
+            bare
+            type="datetime-local"
+            value={wall}
+            onChange={change}
+            error={fieldTrouble(trouble, 'replyBy')}
+            autoFocus
+          />
+        )}
         read={(wall) => readMoment(wall, home.zone)}
         settles={['replyBy']}
-        save={save}
-        locked={locked}
+        {...of}
       />
-      <BudgetFact job={job} save={save} locked={locked} />
+      <BudgetFact {...of} />
       <Fact<{ organisation: string; name: string; email: string; phone: string }>
         label="Client"
-        shown={[job.organisation, job.contact.name, job.contact.email, job.contact.phone].filter((part) => part !== '').join(', ') || nothing()}
+        shown={
+          [job.organisation, job.contact.name, job.contact.email, job.contact.phone].filter((part) => part !== '').join(', ') || nothing()
+        }
         start={() => ({ organisation: job.organisation, ...job.contact })}
         editor={(typed, change, trouble) => (
           <>
-            <Field label="Organisation" value={typed.organisation} onChange={(organisation) => change({ ...typed, organisation })} error={fieldTrouble(trouble, 'organisation')} autoFocus />
-            <Field label="Name" value={typed.name} onChange={(name) => change({ ...typed, name })} error={fieldTrouble(trouble, 'contact.name')} />
-            <Field label="Mail" value={typed.email} onChange={(email) => change({ ...typed, email })} error={fieldTrouble(trouble, 'contact.email')} />
-            <Field label="Phone" value={typed.phone} onChange={(phone) => change({ ...typed, phone })} error={fieldTrouble(trouble, 'contact.phone')} />
+            <Field
+              label="Organisation"
+              value={typed.organisation}
+              onChange={(organisation) => change({ ...typed, organisation })}
+              error={fieldTrouble(trouble, 'organisation')}
+              autoFocus
+            />
+            <Field
+              label="Name"
+              value={typed.name}
+              onChange={(name) => change({ ...typed, name })}
+              error={fieldTrouble(trouble, 'contact.name')}
+            />
+            <Field
+              label="Mail"
+              value={typed.email}
+              onChange={(email) => change({ ...typed, email })}
+              error={fieldTrouble(trouble, 'contact.email')}
+            />
+            <Field
+              label="Phone"
+              value={typed.phone}
+              onChange={(phone) => change({ ...typed, phone })}
+              error={fieldTrouble(trouble, 'contact.phone')}
+            />
           </>
         )}
         read={({ organisation, ...contact }) => ({ organisation, contact })}
         settles={['organisation', 'contactName', 'contactEmail', 'contactPhone']}
-        save={save}
-        locked={locked}
+        {...of}
       />
       <Fact<string>
         label="To deliver"
@@ -80,16 +116,17 @@ export function Facts({ job, save, locked, home }: FactProps & { home: Place }) 
         editor={(text, change) => <Field label="To deliver, one a line" rows={3} value={text} onChange={change} autoFocus />}
         read={(text) => ({ deliverables: linesOf(text) })}
         settles={['deliverables']}
-        save={save}
-        locked={locked}
+        {...of}
       />
       <Fact<string>
         label="Notes"
         shown={job.notes ? <span className={style.note}>{job.notes}</span> : nothing('none')}
         start={() => job.notes}
-        editor={(text, change, trouble) => <Field label="Notes" bare rows={4} value={text} onChange={change} error={fieldTrouble(trouble, 'notes')} autoFocus />}
+        editor={(text, change, trouble) => (
+          <Field label="Notes" bare rows={4} value={text} onChange={change} error={fieldTrouble(trouble, 'notes')} autoFocus />
+        )}
         read={(notes) => ({ notes })}
-        save={save}
+        {...of}
         locked={false}
       />
     </dl>
@@ -101,7 +138,14 @@ const Wall = z.string().regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d$/);
 /** A wall time typed for home as a moment; empty is none. */
 function readMoment(wall: string, zone: string) {
   if (wall === '') return { replyBy: null };
-  const sentence = (text: string) => ({ trouble: { what: text, kept: 'Nothing was changed.', todo: 'Give another time.', fields: [{ field: 'replyBy', sentence: 'cannot be placed on the clock of home' }] } });
+  const sentence = (text: string) => ({
+    trouble: {
+      what: text,
+      kept: 'Nothing was changed.',
+      todo: 'Give another time.',
+      fields: [{ field: 'replyBy', sentence: 'cannot be placed on the clock of home' }],
+    },
+  });
   if (!Wall.safeParse(wall).success) return sentence('The date and time are not whole.');
   try {
     return { replyBy: { wall, zone, at: instantText(instantOf(wall, zone).epochMilliseconds) } };

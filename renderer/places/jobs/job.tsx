@@ -1,20 +1,20 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useState, type ReactNode } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { QuoteVersion } from '../../../core/contract/quotes.ts';
 import type { Setup } from '../../../core/contract/setup.ts';
 import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
+import { Fold } from '../../parts/fold.tsx';
 import { useScene, useScenePart } from '../../scene.ts';
 import { Facts } from './facts.tsx';
 import { History } from './history.tsx';
 import style from './jobs.module.css';
 import { Made, type Next } from './made.tsx';
 import { Message } from './message.tsx';
-import { Questions } from './questions.tsx';
 import { Quote } from './quote.tsx';
 import { Title } from './title.tsx';
-import { changeJob } from './use-change-job.ts';
+import { changeJob } from './change-job.ts';
 import { Verdict } from './verdict.tsx';
 
 const CLOSED = ['let go', 'declined', 'cancelled'];
@@ -26,13 +26,24 @@ function nextOf(job: Job, newest: QuoteVersion | undefined): Next {
   return newest.sentAt === null ? 'copy' : 'ink';
 }
 
+/** The quote as it stands is open until a version is made; then the next one is folded away. */
+function NextVersion({ made, children }: { made: number; children: ReactNode }) {
+  return made === 0 ? children : <Fold title={`Next version, ${made + 1}`}>{children}</Fold>;
+}
+
 /** A job's sheet, with its answer on top. */
 export function JobPlace({ id }: { id: string }) {
   const asked = useQuery(ask.jobs.get.queryOptions({ input: { id } }));
   const setup = useQuery(ask.setup.get.queryOptions({ input: {} }));
   return (
     <Asked asked={setup}>
-      {({ setup: mine }) => (mine ? <Asked asked={asked}>{({ job }) => <JobSheet job={job} mine={mine} />}</Asked> : <p>A job needs a home to be measured from. Begin on the Desk.</p>)}
+      {({ setup: mine }) =>
+        mine ? (
+          <Asked asked={asked}>{({ job }) => <JobSheet job={job} mine={mine} />}</Asked>
+        ) : (
+          <p>A job needs a home to be measured from. Begin on the Desk.</p>
+        )
+      }
     </Asked>
   );
 }
@@ -58,7 +69,6 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
       <div className={style.columns}>
         <div className={style.column}>
           <Message job={job} />
-          <Questions job={job} save={save} homeZone={mine.home.zone} />
           <Facts job={job} save={save} locked={locked} home={mine.home} />
         </div>
         <Verdict job={job} home={mine.home} unit={mine.distance} save={save} locked={locked} />
@@ -66,7 +76,11 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
           <Made job={job} versions={versions} zone={mine.home.zone} next={next} />
           {job.state === 'inked' ? null : (
             <Asked asked={draft}>
-              {({ draft: now }) => <Quote job={job} draft={now} made={versions.length} pencil={pencil} onPencil={setWanted} black={next === 'make'} />}
+              {({ draft: now }) => (
+                <NextVersion made={versions.length}>
+                  <Quote job={job} draft={now} pencil={pencil} onPencil={setWanted} black={next === 'make'} />
+                </NextVersion>
+              )}
             </Asked>
           )}
         </div>

@@ -22,28 +22,52 @@ const kinds = {
 } satisfies Record<string, JobState[] | undefined>;
 type Kind = keyof typeof kinds;
 const isKind = (text: string): text is Kind => text in kinds;
-const kindOptions = Object.keys(kinds).filter(isKind).map((kind) => ({ value: kind, label: kind }));
+const kindOptions = Object.keys(kinds)
+  .filter(isKind)
+  .map((kind) => ({ value: kind, label: kind }));
 
 /** Jobs: what did we agree, and where does it stand? */
 export function JobsPlace() {
   const [text, setText] = useState('');
   const [kind, setKind] = useState<Kind>('all');
   const states = kinds[kind];
-  const asked = useQuery(ask.jobs.list.queryOptions({ input: { ...(text.trim() ? { text: text.trim().slice(0, 120) } : {}), ...(states ? { states } : {}) }, placeholderData: (before) => before }));
+  const asked = useQuery(
+    ask.jobs.list.queryOptions({
+      input: { ...(text.trim() ? { text: text.trim().slice(0, 120) } : {}), ...(states ? { states } : {}) },
+      placeholderData: (before) => before,
+    }),
+  );
   const narrowed = text.trim() !== '' || kind !== 'all';
   return (
     <div className={style.list}>
       <div className={style.listHead}>
         <h1 className={style.title}>Jobs</h1>
         <div className={style.search}>
-          <Field label="Search jobs by title, client or place" bare placeholder="Title, client or place" type="search" value={text} onChange={setText} />
+          <Field
+            label="Search jobs by title, client or place"
+            bare
+            placeholder="Title, client or place"
+            type="search"
+            value={text}
+            onChange={setText}
+          />
         </div>
         <Segments label="Which jobs" bare value={kind} options={kindOptions} onChange={setKind} />
         <span className={style.push}>
           <ActionButton action={newJob} />
         </span>
       </div>
-      <Asked asked={asked}>{({ jobs }) => (jobs.length > 0 ? <JobTable jobs={jobs} /> : <p className={style.second}>{narrowed ? 'No job holds these words.' : 'No job yet. Paste an inquiry on the Desk; it becomes the first.'}</p>)}</Asked>
+      <Asked asked={asked}>
+        {({ jobs }) =>
+          jobs.length > 0 ? (
+            <JobTable jobs={jobs} />
+          ) : (
+            <p className={style.second}>
+              {narrowed ? 'No job holds these words.' : 'No job yet. Paste an inquiry on the Desk; it becomes the first.'}
+            </p>
+          )
+        }
+      </Asked>
     </div>
   );
 }

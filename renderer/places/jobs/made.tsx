@@ -54,7 +54,9 @@ export function Made({ job, versions, zone, next }: { job: Job; versions: readon
         <Fold title={<span className={style.second}>Older versions</span>}>
           <ul>
             {older.map((version) => (
-              <li key={version.id}>{`Version ${version.number}, ${moment(version.madeAt)}, ${formatMoney(version.draft.totals.gross, { code: true })}`}</li>
+              <li
+                key={version.id}
+              >{`Version ${version.number}, ${moment(version.madeAt)}, ${formatMoney(version.draft.totals.gross, { code: true })}`}</li>
             ))}
           </ul>
         </Fold>

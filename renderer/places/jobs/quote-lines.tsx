@@ -26,7 +26,9 @@ export function QuoteLines({ draft, change, locked }: { draft: QuoteDraft; chang
             <span className={style.what}>
               {line.what}
               <span className={style.second}>
-                {formatNumber(line.quantity) === '1' ? '' : ` ${formatNumber(line.quantity)} ${line.unit} × ${formatPrice(line.unitPrice, draft.currency)}`}
+                {formatNumber(line.quantity) === '1'
+                  ? ''
+                  : ` ${formatNumber(line.quantity)} ${line.unit} × ${formatPrice(line.unitPrice, draft.currency)}`}
                 {line.estimated ? ' estimated' : ''}
                 {line.changed ? ' changed by hand' : ''}
               </span>
@@ -74,8 +76,23 @@ function LineInside({ line, change, locked }: { line: QuoteLine; change: ChangeD
             void keep();
           }}
         >
-          <Field label="Quantity" figures inputMode="decimal" unit={line.unit} value={quantity} onChange={setQuantity} error={fieldTrouble(trouble, 'quantity')} />
-          <Field label="Unit price" figures inputMode="decimal" value={price} onChange={setPrice} error={fieldTrouble(trouble, 'unitPrice')} />
+          <Field
+            label="Quantity"
+            figures
+            inputMode="decimal"
+            unit={line.unit}
+            value={quantity}
+            onChange={setQuantity}
+            error={fieldTrouble(trouble, 'quantity')}
+          />
+          <Field
+            label="Unit price"
+            figures
+            inputMode="decimal"
+            value={price}
+            onChange={setPrice}
+            error={fieldTrouble(trouble, 'unitPrice')}
+          />
           {trouble && !trouble.fields ? <TroubleNote trouble={trouble} /> : null}
           <div className={style.buttons}>
             <Button type="submit">Change</Button>
@@ -101,7 +118,10 @@ function AddLine({ change, onClose }: { change: ChangeDraft; onClose: () => void
   const add = async (): Promise<void> => {
     const reader = new Reader();
     if (what.trim() === '') reader.refuse('what', 'is empty; say what it is for');
-    const read = { quantity: reader.take('quantity', parseNumber(quantity)), unitPrice: reader.take('unitPrice', parseAmount(unitPrice, 9)) };
+    const read = {
+      quantity: reader.take('quantity', parseNumber(quantity)),
+      unitPrice: reader.take('unitPrice', parseAmount(unitPrice, 9)),
+    };
     if (reader.trouble || read.quantity === undefined || read.unitPrice === undefined) {
       setTrouble(reader.trouble);
       return;
@@ -120,8 +140,22 @@ function AddLine({ change, onClose }: { change: ChangeDraft; onClose: () => void
       <div className={style.edit}>
         <Field label="What" value={what} onChange={setWhat} error={fieldTrouble(trouble, 'what')} autoFocus />
         <Choice label="Section" value={section} options={sectionOptions} onChange={setSection} />
-        <Field label="Quantity" figures inputMode="decimal" value={quantity} onChange={setQuantity} error={fieldTrouble(trouble, 'quantity')} />
-        <Field label="Unit price" figures inputMode="decimal" value={unitPrice} onChange={setUnitPrice} error={fieldTrouble(trouble, 'unitPrice')} />
+        <Field
+          label="Quantity"
+          figures
+          inputMode="decimal"
+          value={quantity}
+          onChange={setQuantity}
+          error={fieldTrouble(trouble, 'quantity')}
+        />
+        <Field
+          label="Unit price"
+          figures
+          inputMode="decimal"
+          value={unitPrice}
+          onChange={setUnitPrice}
+          error={fieldTrouble(trouble, 'unitPrice')}
+        />
       </div>
       {trouble && !trouble.fields ? <TroubleNote trouble={trouble} /> : null}
       <div className={style.buttons}>

@@ -26,16 +26,16 @@ function draftChanger(draft: QuoteDraft): ChangeDraft {
   };
 }
 
-type Props = { job: Job; draft: QuoteDraft; made: number; pencil: boolean; onPencil: (pencil: boolean) => void; black: boolean };
+type Props = { job: Job; draft: QuoteDraft; pencil: boolean; onPencil: (pencil: boolean) => void; black: boolean };
 
 /** The quote as it stands: lines, totals, the scale, and the one action that makes it. */
-export function Quote({ job, draft, made, pencil, onPencil, black }: Props) {
+export function Quote({ job, draft, pencil, onPencil, black }: Props) {
   const closed = ['let go', 'declined', 'cancelled'].includes(job.state);
   const holds = ['inquiry', 'quoted', 'pencilled', 'ran out'].includes(job.state);
   return (
     <section className={style.quote} aria-labelledby="quote">
       <h2 id="quote">
-        {made === 0 ? 'Quote' : `Next version, ${made + 1}`} <span className={style.second}>{`by ${draft.cardName}`}</span>
+        Quote <span className={style.second}>{`by ${draft.cardName}`}</span>
       </h2>
       <QuoteLines draft={draft} change={draftChanger(draft)} locked={closed} />
       <Totals draft={draft} />
@@ -92,7 +92,12 @@ function Totals({ draft }: { draft: QuoteDraft }) {
           <dt>Net</dt>
           <dd>{formatMoney(totals.net)}</dd>
           {totals.taxes.map((tax) => (
-            <TaxRow key={`${tax.name} ${tax.percent}`} label={`${tax.name} ${formatNumber(tax.percent)} % of ${formatMoney(tax.net)}`} note={tax.note} amount={formatMoney(tax.tax)} />
+            <TaxRow
+              key={`${tax.name} ${tax.percent}`}
+              label={`${tax.name} ${formatNumber(tax.percent)} % of ${formatMoney(tax.net)}`}
+              note={tax.note}
+              amount={formatMoney(tax.tax)}
+            />
           ))}
         </dl>
       ) : null}
@@ -122,13 +127,17 @@ function TaxRow({ label, note, amount }: { label: string; note: string; amount: 
 
 function TermsFold({ draft }: { draft: QuoteDraft }) {
   const { terms } = draft;
-  const texts = [terms.overtimeApprover, terms.illness, terms.weather, terms.usage, terms.originals, terms.postponement].filter((text) => text.trim() !== '');
+  const texts = [terms.overtimeApprover, terms.illness, terms.weather, terms.usage, terms.originals, terms.postponement].filter(
+    (text) => text.trim() !== '',
+  );
   return (
     <Fold title={<span className={style.second}>Terms that this quote freezes</span>}>
       <ul className={style.terms}>
         <li>{`Pay within ${terms.payDays} days, deposit ${formatNumber(terms.depositPercent)} %, ${terms.rounds} rounds of notes.`}</li>
         {terms.cancellation.map((step) => (
-          <li key={step.underHours}>{`Cancelled under ${step.underHours} h before first call: ${formatNumber(step.percent)} % of days, kit and editing.`}</li>
+          <li
+            key={step.underHours}
+          >{`Cancelled under ${step.underHours} h before first call: ${formatNumber(step.percent)} % of days, kit and editing.`}</li>
         ))}
         {texts.map((text) => (
           <li key={text}>{text}</li>

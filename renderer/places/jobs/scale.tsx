@@ -25,7 +25,13 @@ export function Scale({ scale }: { scale: Data }) {
   return (
     <div ref={box}>
       {width > 0 ? (
-        <svg className={style.scale} role="img" aria-label={`A day: ${marks.map((mark) => mark.words).join(', ')}.`} width={width} height={74}>
+        <svg
+          className={style.scale}
+          role="img"
+          aria-label={`A day: ${marks.map((mark) => mark.words).join(', ')}.`}
+          width={width}
+          height={74}
+        >
           <line className={style.axis} x1="0" x2={width} y1="44" y2="44" />
           {marks.map((mark) => {
             const at = x(mark.amount.minor);
@@ -33,7 +39,11 @@ export function Scale({ scale }: { scale: Data }) {
             const middle = Math.min(Math.max(at, half), width - half);
             return (
               <g key={mark.key} className={style[mark.key]}>
-                {mark.key === 'job' ? <rect x={at - 4} y={36} width="9" height="16" /> : <line x1={at} x2={at} y1={mark.key === 'floor' ? 34 : 37} y2={mark.key === 'floor' ? 54 : 51} />}
+                {mark.key === 'job' ? (
+                  <rect x={at - 4} y={36} width="9" height="16" />
+                ) : (
+                  <line x1={at} x2={at} y1={mark.key === 'floor' ? 34 : 37} y2={mark.key === 'floor' ? 54 : 51} />
+                )}
                 <text x={middle} y={{ budget: 12, job: 27, floor: 69 }[mark.key]} textAnchor="middle">
                   {mark.words}
                 </text>

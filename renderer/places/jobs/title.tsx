@@ -9,7 +9,7 @@ import { Field } from '../../parts/field.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { useScene } from '../../scene.ts';
 import style from './jobs.module.css';
-import type { ChangeJob } from './use-change-job.ts';
+import type { ChangeJob } from './change-job.ts';
 
 /** The job's name, where it stands, and what can be done with its pencil. */
 export function Title({ job, save }: { job: Job; save: ChangeJob }) {
@@ -45,9 +45,11 @@ export function Title({ job, save }: { job: Job; save: ChangeJob }) {
         </form>
       )}
       <div className={style.deeds}>
-        {[renew, letGo, reopen].filter((action) => action.when(scene) && (action !== renew || job.state === 'ran out')).map((action) => (
-          <ActionButton key={action.name} action={action} />
-        ))}
+        {[renew, letGo, reopen]
+          .filter((action) => action.when(scene) && (action !== renew || job.state === 'ran out'))
+          .map((action) => (
+            <ActionButton key={action.name} action={action} />
+          ))}
       </div>
     </div>
   );

@@ -12,7 +12,7 @@ import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { useScenePart } from '../../scene.ts';
 import { troubleOf } from '../../trouble.ts';
 import { agreedChanges } from './agreed.ts';
-import type { ChangeJob } from './use-change-job.ts';
+import type { ChangeJob } from './change-job.ts';
 import style from './verdict.module.css';
 import { WayEditor } from './way-editor.tsx';
 
@@ -36,7 +36,9 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
   const [tried, setTried] = useState<Lift[]>([]);
   const [way, setWay] = useState<string | null>(null);
   const tryOn = tried.reduce<TryOn>((all, lift) => ({ ...all, ...TryOn.parse(lift.tryOn ?? {}) }), {});
-  const asked = useQuery(ask.fit.check.queryOptions({ input: { jobId: job.id, ...(tried.length > 0 ? { tryOn } : {}) }, placeholderData: (before) => before }));
+  const asked = useQuery(
+    ask.fit.check.queryOptions({ input: { jobId: job.id, ...(tried.length > 0 ? { tryOn } : {}) }, placeholderData: (before) => before }),
+  );
   useScenePart('answer', tried.length === 0 ? asked.data?.result.answer : undefined);
   if (!asked.data) return asked.error ? <TroubleNote trouble={troubleOf(asked.error)} /> : null;
 
@@ -52,13 +54,17 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
       <h2 id="verdict" className={`${style.answer} ${result.answer === 'not possible' ? style.no : ''}`}>
         {result.missing.length > 0 ? 'Not known yet' : job.state === 'inked' ? 'Inked' : heads[result.answer]}
       </h2>
-      <p className={style.counts}>{result.missing.length > 0 ? 'something is missing before it can be answered' : counts(result.findings)}</p>
+      <p className={style.counts}>
+        {result.missing.length > 0 ? 'something is missing before it can be answered' : counts(result.findings)}
+      </p>
       {tried.length > 0 ? (
         <div className={style.tried}>
           <span>{`Tried on, not saved: ${tried.map((lift) => lift.label).join('; ')}.`}</span>
           <span className={style.lifts}>
             {agreed && !locked ? (
-              <Button onPress={() => void save(agreed, { settled: ['firstCall', 'lastWrap'] }).then((saved) => saved && setTried([]))}>They agreed: write it into the days</Button>
+              <Button onPress={() => void save(agreed, { settled: ['firstCall', 'lastWrap'] }).then((saved) => saved && setTried([]))}>
+                They agreed: write it into the days
+              </Button>
             ) : null}
             <Button onPress={() => setTried([])}>Take off</Button>
           </span>
@@ -82,9 +88,13 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
           {result.fine}
         </p>
       ) : null}
-      {way !== null && job.place ? <WayEditor label={way} home={home} place={job.place} places={places} onClose={() => setWay(null)} /> : null}
+      {way !== null && job.place ? (
+        <WayEditor label={way} home={home} place={job.place} places={places} onClose={() => setWay(null)} />
+      ) : null}
       {stringline ? <Stringline data={asStored(stringline, job)} size="small" unit={unit} /> : null}
-      {way === null && job.place && job.place.key !== home.key ? <WaySentence home={home} place={job.place} onType={() => setWay('')} /> : null}
+      {way === null && job.place && job.place.key !== home.key ? (
+        <WaySentence home={home} place={job.place} onType={() => setWay('')} />
+      ) : null}
     </section>
   );
 }
@@ -92,7 +102,10 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
 /** A job that is in pencil or ink already is drawn as that, not as a candidate. */
 function asStored(stringline: Data, job: Job): Data {
   const firmness = job.state === 'inked' ? 'ink' : job.state === 'pencilled' ? 'pencil' : 'candidate';
-  return { ...stringline, jobs: stringline.jobs.map((each) => (each.jobId === job.id || each.jobId === null ? { ...each, firmness } : each)) };
+  return {
+    ...stringline,
+    jobs: stringline.jobs.map((each) => (each.jobId === job.id || each.jobId === null ? { ...each, firmness } : each)),
+  };
 }
 
 const hardnessWords: Record<Finding['hardness'], string> = { blocks: 'stands against it', settle: 'must be settled', know: 'good to know' };
@@ -105,7 +118,12 @@ function FindingRow({ finding, onLift }: { finding: Finding; onLift: (lift: Lift
       <p>
         <span className="reader">{`${hardnessWords[finding.hardness]}: `}</span>
         {finding.sentence}
-        {words.length > 0 ? <span className={style.or}>{` Or ${joined(words.map((lift) => lift.label.charAt(0).toLowerCase() + lift.label.slice(1)), 'or')}.`}</span> : null}
+        {words.length > 0 ? (
+          <span className={style.or}>{` Or ${joined(
+            words.map((lift) => lift.label.charAt(0).toLowerCase() + lift.label.slice(1)),
+            'or',
+          )}.`}</span>
+        ) : null}
       </p>
       {finding.lifts.some(canAct) ? (
         <div className={style.lifts}>

@@ -17,7 +17,19 @@ import style from './verdict.module.css';
  * Types how long a drive really takes; it is remembered for both directions and used instead of the estimate.
  * @param label words of the lift that led here: the places named in it are offered first
  */
-export function WayEditor({ label, home, place, places, onClose }: { label: string; home: Place; place: Place; places: readonly Place[]; onClose: () => void }) {
+export function WayEditor({
+  label,
+  home,
+  place,
+  places,
+  onClose,
+}: {
+  label: string;
+  home: Place;
+  place: Place;
+  places: readonly Place[];
+  onClose: () => void;
+}) {
   const all = [...new Map([home, place, ...places].map((each) => [each.key, each])).values()];
   const named = all.filter((each) => label.includes(each.name)).sort((a, b) => label.indexOf(a.name) - label.indexOf(b.name));
   const [fromKey, setFromKey] = useState((named[0] ?? home).key);
@@ -35,7 +47,10 @@ export function WayEditor({ label, home, place, places, onClose }: { label: stri
       setTrouble(reader.trouble);
       return;
     }
-    const saved = await deed(() => client.trips.setWay({ fields: { from, to, mode: 'drive', minutes: length.minutes, distance: null, note: '' } }), setTrouble);
+    const saved = await deed(
+      () => client.trips.setWay({ fields: { from, to, mode: 'drive', minutes: length.minutes, distance: null, note: '' } }),
+      setTrouble,
+    );
     if (!saved) return;
     say('The drive is remembered and used from now on, in both directions.');
     onClose();

@@ -16,7 +16,21 @@ type TextKey = {
 }[keyof CardForm['typed']];
 
 /** One number or text of the card by its name. */
-export function CardField({ form, name, label, unit, type, hint }: { form: CardForm; name: TextKey; label: string; unit?: string; type?: 'date' | 'text'; hint?: string }) {
+export function CardField({
+  form,
+  name,
+  label,
+  unit,
+  type,
+  hint,
+}: {
+  form: CardForm;
+  name: TextKey;
+  label: string;
+  unit?: string;
+  type?: 'date' | 'text';
+  hint?: string;
+}) {
   const figures = type === undefined;
   return (
     <Field

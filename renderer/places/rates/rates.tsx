@@ -53,7 +53,8 @@ function CardList({ cards }: { cards: readonly RateCard[] }) {
                   <td>{card.role}</td>
                   <td>{`from ${paperDate(card.validFrom)}${card.validTo ? ` to ${paperDate(card.validTo)}` : ''}`}</td>
                   <td className={table.figures}>
-                    {formatPrice(card.dayRate, card.currency)} <span className={style.second}>{`for ${formatNumber(card.dayHours)} h`}</span>
+                    {formatPrice(card.dayRate, card.currency)}{' '}
+                    <span className={style.second}>{`for ${formatNumber(card.dayHours)} h`}</span>
                   </td>
                   <td className={table.figures}>{formatPrice(card.editHour, card.currency)}</td>
                   <td>{card.currency}</td>
@@ -75,7 +76,17 @@ export function CardPlace({ id }: { id: string }) {
     <Asked asked={asked}>
       {({ cards }) => {
         const card = cards.find((each) => each.id === id);
-        return card ? <CardSheet key={`${card.id} ${card.version}`} start={card} stored={card} /> : <TroubleNote trouble={{ what: 'This rate card is not on the books.', kept: 'Nothing was changed.', todo: 'Go to Rates and open it from there.' }} />;
+        return card ? (
+          <CardSheet key={`${card.id} ${card.version}`} start={card} stored={card} />
+        ) : (
+          <TroubleNote
+            trouble={{
+              what: 'This rate card is not on the books.',
+              kept: 'Nothing was changed.',
+              todo: 'Go to Rates and open it from there.',
+            }}
+          />
+        );
       }}
     </Asked>
   );

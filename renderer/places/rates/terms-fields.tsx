@@ -19,7 +19,15 @@ export function TermsFields({ form }: { form: CardForm }) {
   const { terms } = form.typed;
   const change = (part: Partial<TypedTerms>): void => form.change({ terms: { ...terms, ...part } });
   const number = (name: 'validDays' | 'payDays' | 'rounds' | 'depositPercent', label: string, unit: string) => (
-    <Field label={label} unit={unit} figures inputMode="decimal" value={terms[name]} onChange={(value) => change({ [name]: value })} error={fieldTrouble(form.trouble, name)} />
+    <Field
+      label={label}
+      unit={unit}
+      figures
+      inputMode="decimal"
+      value={terms[name]}
+      onChange={(value) => change({ [name]: value })}
+      error={fieldTrouble(form.trouble, name)}
+    />
   );
   return (
     <>
@@ -43,7 +51,14 @@ export function TermsFields({ form }: { form: CardForm }) {
       />
       <div className={style.texts}>
         {termTexts.map((name) => (
-          <Field key={name} label={textLabels[name]} rows={2} value={terms[name]} onChange={(value) => change({ [name]: value })} error={fieldTrouble(form.trouble, name)} />
+          <Field
+            key={name}
+            label={textLabels[name]}
+            rows={2}
+            value={terms[name]}
+            onChange={(value) => change({ [name]: value })}
+            error={fieldTrouble(form.trouble, name)}
+          />
         ))}
       </div>
       <p className={style.second}>Starting points, not legal advice: have them read by somebody who knows your local law.</p>

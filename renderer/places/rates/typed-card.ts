@@ -9,7 +9,19 @@ import { Reader } from '../../parts/reader.ts';
 /** Prices in currency units. */
 const prices = ['dayRate', 'editHour'] as const;
 /** Hours, shares and multipliers. */
-const numbers = ['dayHours', 'halfUpToHours', 'halfPercent', 'prepPercent', 'standbyPercent', 'travelPercent', 'weekendPercent', 'holidayPercent', 'nightPercent', 'turnaroundHours', 'forcedTimes'] as const;
+const numbers = [
+  'dayHours',
+  'halfUpToHours',
+  'halfPercent',
+  'prepPercent',
+  'standbyPercent',
+  'travelPercent',
+  'weekendPercent',
+  'holidayPercent',
+  'nightPercent',
+  'turnaroundHours',
+  'forcedTimes',
+] as const;
 const wholes = ['graceMinutes', 'halfGraceMinutes'] as const;
 const termWholes = ['validDays', 'payDays', 'rounds'] as const;
 export const termTexts = ['overtimeApprover', 'illness', 'weather', 'usage', 'originals', 'postponement'] as const;
@@ -39,7 +51,13 @@ export function typedFrom(fields: RateCardFields): TypedCard {
     allowanceNight: fields.allowanceNight ?? '',
     overtime: fields.overtime.map((tier) => ({ ...tier, toHours: tier.toHours ?? '' })),
     rush: fields.rush.map(stepText),
-    terms: { ...terms, validDays: String(terms.validDays), payDays: String(terms.payDays), rounds: String(terms.rounds), cancellation: terms.cancellation.map(stepText) },
+    terms: {
+      ...terms,
+      validDays: String(terms.validDays),
+      payDays: String(terms.payDays),
+      rounds: String(terms.rounds),
+      cancellation: terms.cancellation.map(stepText),
+    },
   };
 }
 
@@ -52,7 +70,10 @@ export function fieldsFrom(typed: TypedCard): { fields: RateCardFields } | { tro
   const all = <K extends string, T>(names: readonly K[], read: (field: string, text: string) => T, from: Texts<K>): Record<K, T> =>
     Object.fromEntries(names.map((name) => [name, read(name, from[name])])) as Record<K, T>;
   const steps = (field: string, typedSteps: readonly Step[]) =>
-    typedSteps.map((step, at) => ({ underHours: whole(`${field}[${at}].underHours`, step.underHours), percent: number(`${field}[${at}].percent`, step.percent) }));
+    typedSteps.map((step, at) => ({
+      underHours: whole(`${field}[${at}].underHours`, step.underHours),
+      percent: number(`${field}[${at}].percent`, step.percent),
+    }));
 
   const { terms } = typed;
   const fields: RateCardFields = {

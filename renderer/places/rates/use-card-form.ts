@@ -5,7 +5,12 @@ import { deed } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { fieldsFrom, typedFrom, type TypedCard } from './typed-card.ts';
 
-export type CardForm = { typed: TypedCard; change: (part: Partial<TypedCard>) => void; trouble: Trouble | null; save: () => Promise<RateCard | undefined> };
+export type CardForm = {
+  typed: TypedCard;
+  change: (part: Partial<TypedCard>) => void;
+  trouble: Trouble | null;
+  save: () => Promise<RateCard | undefined>;
+};
 
 /** The rate card form's state: what is typed, what is wrong with it, and saving it. */
 export function useCardForm(start: RateCardFields, stored?: RateCard): CardForm {
@@ -18,7 +23,10 @@ export function useCardForm(start: RateCardFields, stored?: RateCard): CardForm 
       return undefined;
     }
     setTrouble(null);
-    const saved = await deed(() => client.rates.save({ fields: read.fields, ...(stored ? { id: stored.id, version: stored.version } : {}) }), setTrouble);
+    const saved = await deed(
+      () => client.rates.save({ fields: read.fields, ...(stored ? { id: stored.id, version: stored.version } : {}) }),
+      setTrouble,
+    );
     return saved?.card;
   };
   const change = (part: Partial<TypedCard>): void => {

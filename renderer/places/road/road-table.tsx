@@ -14,9 +14,27 @@ export function RoadTable({ data }: { data: Stringline }) {
     .flatMap((job) => {
       const about = { job: job.title, note: job.note };
       return [
-        ...job.blocks.map((each) => ({ ...about, key: `${job.jobId} ${each.start} block`, start: epochOf(each.start), end: epochOf(each.end), what: `${each.kind} in ${name(each.placeKey)}` })),
-        ...job.moves.map((each) => ({ ...about, key: `${job.jobId} ${each.start} ${each.fromKey}`, start: epochOf(each.start), end: epochOf(each.end), what: `${each.mode} ${name(each.fromKey)} to ${name(each.toKey)}, ${each.source}` })),
-        ...job.rests.map((each) => ({ ...about, key: `${job.jobId} ${each.start} rest`, start: epochOf(each.start), end: epochOf(each.end), what: `rest in ${name(each.placeKey)}` })),
+        ...job.blocks.map((each) => ({
+          ...about,
+          key: `${job.jobId} ${each.start} block`,
+          start: epochOf(each.start),
+          end: epochOf(each.end),
+          what: `${each.kind} in ${name(each.placeKey)}`,
+        })),
+        ...job.moves.map((each) => ({
+          ...about,
+          key: `${job.jobId} ${each.start} ${each.fromKey}`,
+          start: epochOf(each.start),
+          end: epochOf(each.end),
+          what: `${each.mode} ${name(each.fromKey)} to ${name(each.toKey)}, ${each.source}`,
+        })),
+        ...job.rests.map((each) => ({
+          ...about,
+          key: `${job.jobId} ${each.start} rest`,
+          start: epochOf(each.start),
+          end: epochOf(each.end),
+          what: `rest in ${name(each.placeKey)}`,
+        })),
       ];
     })
     .sort((a, b) => a.start - b.start);

@@ -25,7 +25,11 @@ export function RoadPlace() {
   return (
     <Asked asked={setup}>
       {({ setup: mine, suggestedZone }) =>
-        mine ? <Road unit={mine.distance} zone={mine.home.zone} /> : <p>{`The Road needs a home to measure from (this computer's clock is ${suggestedZone}). Begin on the Desk.`}</p>
+        mine ? (
+          <Road unit={mine.distance} zone={mine.home.zone} />
+        ) : (
+          <p>{`The Road needs a home to measure from (this computer's clock is ${suggestedZone}). Begin on the Desk.`}</p>
+        )
       }
     </Asked>
   );
@@ -41,7 +45,9 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
   const [day, setDay] = useState(today);
   const [candidate, setCandidate] = useState(NONE);
   const [from, days] = [firstDate(day, zoom), lengths[zoom]];
-  const asked = useQuery(ask.road.see.queryOptions({ input: { from, days, ...(candidate === NONE ? {} : { candidate }) }, placeholderData: (before) => before }));
+  const asked = useQuery(
+    ask.road.see.queryOptions({ input: { from, days, ...(candidate === NONE ? {} : { candidate }) }, placeholderData: (before) => before }),
+  );
   const open = useQuery(ask.jobs.list.queryOptions({ input: { states: ['inquiry', 'quoted', 'ran out'] } }));
   const candidates = open.data?.jobs.filter((job) => job.firstCall !== null) ?? [];
   const height = useWindowHeight();
@@ -49,7 +55,13 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
   const move = (strips: number): void => setDay(dateLater(day, Math.sign(strips) * Math.max(1, Math.round(days / 2))));
   const zoomBy = (steps: number): void => setZoom(zooms[Math.min(zooms.length - 1, Math.max(0, zooms.indexOf(zoom) + steps))] ?? zoom);
   const onKey = (event: KeyboardEvent): void => {
-    const moves: Record<string, () => void> = { ArrowLeft: () => move(-1), ArrowRight: () => move(1), '+': () => zoomBy(-1), '-': () => zoomBy(1), Home: () => setDay(today) };
+    const moves: Record<string, () => void> = {
+      ArrowLeft: () => move(-1),
+      ArrowRight: () => move(1),
+      '+': () => zoomBy(-1),
+      '-': () => zoomBy(1),
+      Home: () => setDay(today),
+    };
     const act = moves[event.key];
     if (!act || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
@@ -72,7 +84,10 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
               label="Lay an inquiry on"
               bare
               value={candidate}
-              options={[{ value: NONE, label: 'Nothing laid on' }, ...candidates.map((job) => ({ value: job.id, label: `Laid on: ${job.title}` }))]}
+              options={[
+                { value: NONE, label: 'Nothing laid on' },
+                ...candidates.map((job) => ({ value: job.id, label: `Laid on: ${job.title}` })),
+              ]}
               onChange={(chosen) => {
                 setCandidate(chosen);
                 const first = candidates.find((job) => job.id === chosen)?.firstCall;
@@ -85,19 +100,27 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
       <Asked asked={asked}>
         {({ stringline }) => (
           <>
-            <div className={style.sheet} role="group" aria-label="The road. Arrow left and right move it, plus and minus zoom, Home goes to today." tabIndex={0} onKeyDown={onKey}>
+            <div
+              className={style.sheet}
+              role="group"
+              aria-label="The road. Arrow left and right move it, plus and minus zoom, Home goes to today."
+              tabIndex={0}
+              onKeyDown={onKey}
+            >
               <Stringline data={stringline} size="large" unit={unit} room={Math.max(320, height - 330)} />
             </div>
             <p className={style.legend}>
-              Height is distance from home; a slope is a journey, flat is being somewhere, a block is paid time, hatching is rest, dashes are pencil. One person can be on one line only: where
-              a solid and a dashed line run at once, something has to give.
+              Height is distance from home; a slope is a journey, flat is being somewhere, a block is paid time, hatching is rest, dashes
+              are pencil. One person can be on one line only: where a solid and a dashed line run at once, something has to give.
             </p>
-            {stringline.jobs.length === 0 ? <p className={style.empty}>Nothing is on the road in these days. What you pencil or ink appears here.</p> : null}
+            {stringline.jobs.length === 0 ? (
+              <p className={style.empty}>Nothing is on the road in these days. What you pencil or ink appears here.</p>
+            ) : null}
             {stringline.clashes.length > 0 ? (
               <ul className={style.clashes} aria-label="Clashes">
                 {stringline.clashes.map((clash) => (
                   <li key={`${clash.placeKey} ${clash.start}`}>
-                    <strong className={style.short}>{`${clash.short}. `}</strong>
+                    <strong className={style.short}>{`${clash.short.charAt(0).toUpperCase()}${clash.short.slice(1)}. `}</strong>
                     {clash.sentence}
                     {clash.jobIds.map((id) => (
                       <a key={id} href={`#/jobs/${id}`}>{`Open ${stringline.jobs.find((job) => job.jobId === id)?.title ?? 'the job'}`}</a>

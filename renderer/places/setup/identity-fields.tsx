@@ -42,9 +42,31 @@ export function WhoAndWhere({ typed, change, trouble, first = false }: SetupPart
 export function Units({ typed, change, trouble }: SetupPart) {
   return (
     <div className={style.three}>
-      <Choice label="Currency" value={typed.currency} options={currencyOptions} onChange={(currency) => change({ currency })} error={fieldTrouble(trouble, 'currency')} />
-      <Segments label="Paper" value={typed.paper} options={[{ value: 'Letter', label: 'Letter' }, { value: 'A4', label: 'A4' }]} onChange={(paper) => change({ paper })} />
-      <Segments label="Distance" value={typed.distance} options={[{ value: 'mi', label: 'miles' }, { value: 'km', label: 'kilometres' }]} onChange={(distance) => change({ distance })} />
+      <Choice
+        label="Currency"
+        value={typed.currency}
+        options={currencyOptions}
+        onChange={(currency) => change({ currency })}
+        error={fieldTrouble(trouble, 'currency')}
+      />
+      <Segments
+        label="Paper"
+        value={typed.paper}
+        options={[
+          { value: 'Letter', label: 'Letter' },
+          { value: 'A4', label: 'A4' },
+        ]}
+        onChange={(paper) => change({ paper })}
+      />
+      <Segments
+        label="Distance"
+        value={typed.distance}
+        options={[
+          { value: 'mi', label: 'miles' },
+          { value: 'km', label: 'kilometres' },
+        ]}
+        onChange={(distance) => change({ distance })}
+      />
     </div>
   );
 }
@@ -58,8 +80,22 @@ export function Taxes({ typed, change, trouble }: SetupPart) {
       </Tick>
       {typed.registered ? (
         <div className={style.three}>
-          <Field label="Name of the tax" placeholder="Sales tax" value={typed.taxName} onChange={(taxName) => change({ taxName })} error={fieldTrouble(trouble, 'tax.name')} />
-          <Field label="Rate" unit="%" figures inputMode="decimal" value={typed.taxPercent} onChange={(taxPercent) => change({ taxPercent })} error={fieldTrouble(trouble, 'percent')} />
+          <Field
+            label="Name of the tax"
+            placeholder="Sales tax"
+            value={typed.taxName}
+            onChange={(taxName) => change({ taxName })}
+            error={fieldTrouble(trouble, 'tax.name')}
+          />
+          <Field
+            label="Rate"
+            unit="%"
+            figures
+            inputMode="decimal"
+            value={typed.taxPercent}
+            onChange={(taxPercent) => change({ taxPercent })}
+            error={fieldTrouble(trouble, 'percent')}
+          />
           <Field label="Tax number" value={typed.taxId} onChange={(taxId) => change({ taxId })} error={fieldTrouble(trouble, 'taxId')} />
           <div className={style.wide}>
             <Tick checked={typed.taxIncluded} onChange={(taxIncluded) => change({ taxIncluded })}>

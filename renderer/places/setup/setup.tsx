@@ -37,7 +37,13 @@ function SetupSheet({ stored }: { stored: Setup | null }) {
         <section className={style.part}>
           <h2>My details</h2>
           <WhoAndWhere {...form} />
-          <Field label="Address on papers" rows={3} value={typed.address} onChange={(address) => change({ address })} error={fieldTrouble(trouble, 'address')} />
+          <Field
+            label="Address on papers"
+            rows={3}
+            value={typed.address}
+            onChange={(address) => change({ address })}
+            error={fieldTrouble(trouble, 'address')}
+          />
           <div className={style.two}>
             <Field label="Mail" value={typed.email} onChange={(email) => change({ email })} error={fieldTrouble(trouble, 'email')} />
             <Field label="Phone" value={typed.phone} onChange={(phone) => change({ phone })} error={fieldTrouble(trouble, 'phone')} />
@@ -48,7 +54,15 @@ function SetupSheet({ stored }: { stored: Setup | null }) {
         <section className={style.part}>
           <h2>Rest and my year</h2>
           <div className={style.two}>
-            <Field label="Unbroken rest between two jobs" unit="hours" figures inputMode="decimal" value={typed.restHours} onChange={(restHours) => change({ restHours })} error={fieldTrouble(trouble, 'restHours')} />
+            <Field
+              label="Unbroken rest between two jobs"
+              unit="hours"
+              figures
+              inputMode="decimal"
+              value={typed.restHours}
+              onChange={(restHours) => change({ restHours })}
+              error={fieldTrouble(trouble, 'restHours')}
+            />
           </div>
           <YearFields {...form} />
         </section>

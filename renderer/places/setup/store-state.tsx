@@ -16,7 +16,11 @@ export function StoreState() {
         <dt>Folder</dt>
         <dd className={style.mono}>{data.folder}</dd>
         <dt>Newest snapshot</dt>
-        <dd>{data.lastSnapshot ? `${snapshotInWords(data.lastSnapshot.takenAt)}, of ${countInWords(data.snapshots, 'snapshot')} kept` : 'none yet; the first is written with the day'}</dd>
+        <dd>
+          {data.lastSnapshot
+            ? `${snapshotInWords(data.lastSnapshot.takenAt)}, of ${countInWords(data.snapshots, 'snapshot')} kept`
+            : 'none yet; the first is written with the day'}
+        </dd>
         <dt>Version</dt>
         <dd>{`Kitbound ${data.version}, store ${data.schema}, SQLite ${data.sqlite}`}</dd>
       </dl>

@@ -23,8 +23,25 @@ export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'year'> & {
 };
 
 export const emptySetup: TypedSetup = {
-  name: '', address: '', email: '', phone: '', home: null, currency: 'USD', paper: 'Letter', distance: 'mi', registered: false, taxId: '', restHours: '8',
-  taxName: '', taxPercent: '', taxIncluded: false, hasYear: false, costs: '', pay: '', setAside: '28', days: '95',
+  name: '',
+  address: '',
+  email: '',
+  phone: '',
+  home: null,
+  currency: 'USD',
+  paper: 'Letter',
+  distance: 'mi',
+  registered: false,
+  taxId: '',
+  restHours: '8',
+  taxName: '',
+  taxPercent: '',
+  taxIncluded: false,
+  hasYear: false,
+  costs: '',
+  pay: '',
+  setAside: '28',
+  days: '95',
 };
 
 export function typedFrom({ tax, year, version: _version, ...fields }: Setup): TypedSetup {
@@ -33,7 +50,15 @@ export function typedFrom({ tax, year, version: _version, ...fields }: Setup): T
     ...emptySetup,
     ...fields,
     ...(tax ? { taxName: tax.name, taxPercent: tax.percent, taxIncluded: tax.included } : {}),
-    ...(year ? { hasYear: true, costs: typedAmount(year.costs), pay: typedAmount(year.pay), setAside: year.setAsidePercent, days: String(year.days) } : {}),
+    ...(year
+      ? {
+          hasYear: true,
+          costs: typedAmount(year.costs),
+          pay: typedAmount(year.pay),
+          setAside: year.setAsidePercent,
+          days: String(year.days),
+        }
+      : {}),
   };
 }
 
@@ -43,15 +68,29 @@ export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { troub
   const { home, taxName, taxPercent, taxIncluded, hasYear, costs, pay, setAside, days, ...plain } = typed;
   if (plain.name.trim() === '') reader.refuse('name', 'is empty; give it a name');
   if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
-  const minor = (field: string, text: string): number => amountOf(reader.take(field, parseAmount(text, exponentOf(plain.currency))) ?? '0', plain.currency).minor;
+  const minor = (field: string, text: string): number =>
+    amountOf(reader.take(field, parseAmount(text, exponentOf(plain.currency))) ?? '0', plain.currency).minor;
   const fields = {
     ...plain,
     restHours: reader.take('restHours', parseNumber(plain.restHours)) ?? '0',
-    tax: plain.registered ? { name: taxName, percent: reader.take('percent', parseNumber(taxPercent)) ?? '0', included: taxIncluded } : null,
-    year: hasYear ? { costs: minor('costs', costs), pay: minor('pay', pay), setAsidePercent: reader.take('setAsidePercent', parseNumber(setAside)) ?? '0', days: Number(days) } : null,
+    tax: plain.registered
+      ? { name: taxName, percent: reader.take('percent', parseNumber(taxPercent)) ?? '0', included: taxIncluded }
+      : null,
+    year: hasYear
+      ? {
+          costs: minor('costs', costs),
+          pay: minor('pay', pay),
+          setAsidePercent: reader.take('setAsidePercent', parseNumber(setAside)) ?? '0',
+          days: Number(days),
+        }
+      : null,
   };
   if (plain.registered && taxName.trim() === '') reader.refuse('tax.name', 'is empty; write it as it stands on your papers');
   return home && !reader.trouble ? { fields: { ...fields, home } } : { trouble: reader.trouble ?? noHome };
 }
 
-const noHome: Trouble = { what: 'Home is not known yet.', kept: 'Nothing was saved; what you typed is still here.', todo: 'Type a town and choose it from the list.' };
+const noHome: Trouble = {
+  what: 'Home is not known yet.',
+  kept: 'Nothing was saved; what you typed is still here.',
+  todo: 'Type a town and choose it from the list.',
+};

@@ -29,10 +29,13 @@ export function Welcome({ setup }: { setup: Setup | null }) {
             <strong>Read the answer:</strong> free, free if, or not possible, with the hours that decide it and what would lift it.
           </li>
           <li>
-            <strong>Make the quote.</strong> It stands ready from your rate card; one action writes the PDF and the reply, and pencils the dates.
+            <strong>Make the quote.</strong> It stands ready from your rate card; one action writes the PDF and the reply, and pencils the
+            dates.
           </li>
         </ol>
-        <p className={style.second}>Everything stays on this computer. Nothing is sent anywhere, and all of it can be changed later under Setup and Rates.</p>
+        <p className={style.second}>
+          Everything stays on this computer. Nothing is sent anywhere, and all of it can be changed later under Setup and Rates.
+        </p>
       </aside>
     </div>
   );
@@ -65,7 +68,9 @@ function DetailsStep() {
 
 function RateStep({ setup }: { setup: Setup }) {
   const validFrom = dateIn(setup.home.zone, Temporal.Now.instant().epochMilliseconds);
-  const asked = useQuery(ask.rates.defaults.queryOptions({ input: { role: 'shoot', currency: setup.currency, validFrom }, staleTime: Number.POSITIVE_INFINITY }));
+  const asked = useQuery(
+    ask.rates.defaults.queryOptions({ input: { role: 'shoot', currency: setup.currency, validFrom }, staleTime: Number.POSITIVE_INFINITY }),
+  );
   return <Asked asked={asked}>{({ fields }) => <RateForm fields={fields} />}</Asked>;
 }
 
@@ -82,7 +87,12 @@ function RateForm({ fields }: { fields: RateCardFields }) {
       <p className={style.second}>Second of two short steps</p>
       <h1>What does a day of yours cost?</h1>
       <div className={style.two}>
-        <Choice label="Role you are hired for most" value={form.typed.role} options={roleOptions} onChange={(role) => form.change({ role })} />
+        <Choice
+          label="Role you are hired for most"
+          value={form.typed.role}
+          options={roleOptions}
+          onChange={(role) => form.change({ role })}
+        />
         <CardField form={form} name="dayRate" label="A day" unit={form.typed.currency} />
       </div>
       <Fold title="Everything else is filled with the defaults of the trade: look, or leave it">

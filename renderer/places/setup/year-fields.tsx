@@ -1,8 +1,11 @@
 import { Field } from '../../parts/field.tsx';
+import { floorOf } from '../../../core/quotes/scale.ts';
+import { formatMoney } from '../../../core/money/format.ts';
 import { Tick } from '../../parts/tick.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import type { SetupPart } from './identity-fields.tsx';
 import style from './setup.module.css';
+import { fieldsFrom } from './typed.ts';
 
 /** My own year, from which the floor follows. */
 export function YearFields({ typed, change, trouble }: SetupPart) {
@@ -13,12 +16,52 @@ export function YearFields({ typed, change, trouble }: SetupPart) {
       </Tick>
       {typed.hasYear ? (
         <div className={style.two}>
-          <Field label="Costs a year, wear of kit left out" unit={typed.currency} figures inputMode="decimal" value={typed.costs} onChange={(costs) => change({ costs })} error={fieldTrouble(trouble, 'costs')} />
-          <Field label="Pay I want a year, after set-aside" unit={typed.currency} figures inputMode="decimal" value={typed.pay} onChange={(pay) => change({ pay })} error={fieldTrouble(trouble, 'pay')} />
-          <Field label="Set aside for tax" unit="%" figures inputMode="decimal" value={typed.setAside} onChange={(setAside) => change({ setAside })} error={fieldTrouble(trouble, 'setAsidePercent')} />
-          <Field label="Days I can sell a year" unit="days" figures inputMode="numeric" value={typed.days} onChange={(days) => change({ days })} error={fieldTrouble(trouble, 'days')} />
+          <Field
+            label="Costs a year, wear of kit left out"
+            unit={typed.currency}
+            figures
+            inputMode="decimal"
+            value={typed.costs}
+            onChange={(costs) => change({ costs })}
+            error={fieldTrouble(trouble, 'costs')}
+          />
+          <Field
+            label="Pay I want a year, after set-aside"
+            unit={typed.currency}
+            figures
+            inputMode="decimal"
+            value={typed.pay}
+            onChange={(pay) => change({ pay })}
+            error={fieldTrouble(trouble, 'pay')}
+          />
+          <Field
+            label="Set aside for tax"
+            unit="%"
+            figures
+            inputMode="decimal"
+            value={typed.setAside}
+            onChange={(setAside) => change({ setAside })}
+            error={fieldTrouble(trouble, 'setAsidePercent')}
+          />
+          <Field
+            label="Days I can sell a year"
+            unit="days"
+            figures
+            inputMode="numeric"
+            value={typed.days}
+            onChange={(days) => change({ days })}
+            error={fieldTrouble(trouble, 'days')}
+          />
+          <FloorInWords typed={typed} />
         </div>
       ) : null}
     </>
   );
+}
+
+/** The floor that follows from what is typed, as soon as it can be read. */
+function FloorInWords({ typed }: Pick<SetupPart, 'typed'>) {
+  const read = fieldsFrom(typed);
+  const floor = 'fields' in read && read.fields.year && read.fields.year.days > 0 ? floorOf(read.fields.year, typed.currency) : null;
+  return floor ? <p className={style.wide}>{`Your floor is ${formatMoney(floor, { code: true })} a day.`}</p> : null;
 }
