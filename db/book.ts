@@ -2,7 +2,12 @@
  * What the check is given: the jobs whose stays lie near a span of time, never the whole history.
  */
 import type { DayKind, Place } from '../core/contract/parts.ts';
-import type { Book, BookDay, BookJob } from '../core/fit/book.ts';
+import type { LegFields } from '../core/contract/trips.ts';
+import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../core/fit/book.ts';
+import { bookItem } from '../core/fit/kit-list.ts';
+import { legAt, ticketsAndWays, type PlacedLeg } from '../core/trips/legs.ts';
+import { allItems } from './kit.ts';
+import { personalNear } from './personal.ts';
 import { perStore } from './prepared.ts';
 import { LONGEST_STAY_MS } from './schema/jobs.ts';
 import type { ReadableDb } from './store.ts';
@@ -27,6 +32,8 @@ export type BookSpan = {
 };
 
 type JobRow = { id: string; title: string; stage: string; place: string; pencilledAt: number | null; expiresAt: number | null };
+type LegRow = { id: string; jobId: string; departAt: number; arriveAt: number; fields: string };
+type KitRow = { jobId: string; item: string; count: number };
 type DayRow = { jobId: string; date: string; kind: DayKind; call: string; wrap: string; callAt: number; wrapAt: number };
 
 // Only the stretch of the index that can reach into the span is read: no stay is longer than the schema's bound.
@@ -42,36 +49,73 @@ export const JOBS_NEAR = `
   where jobs.place is not null and (jobs.stage = 'inked' or pencils.expires_at > :now)
   order by jobs.id`;
 
+// One query for all the jobs at once; their ids are few.
+const OF_JOBS = 'in (select value from json_each(?))';
 const DAYS_OF = `
   select job_id as jobId, date, kind, call, wrap, call_at as callAt, wrap_at as wrapAt
-  from job_days where job_id = ? order by call_at`;
+  from job_days where job_id ${OF_JOBS} order by job_id, call_at`;
+const LEGS_OF = `select id, job_id as jobId, depart_at as departAt, arrive_at as arriveAt, fields from legs where job_id ${OF_JOBS} order by job_id, depart_at`;
+const KIT_OF = `select job_id as jobId, item_id as item, count from job_kit where job_id ${OF_JOBS} order by job_id, item_id`;
 
 const reading = perStore((db) => ({
   jobs: db.$client.prepare<[{ from: number; to: number; now: number }], JobRow>(JOBS_NEAR),
   days: db.$client.prepare<[string], DayRow>(DAYS_OF),
+  legs: db.$client.prepare<[string], LegRow>(LEGS_OF),
+  kit: db.$client.prepare<[string], KitRow>(KIT_OF),
 }));
 
-/** Ink and live pencils near a span, with their days and every way that was typed. */
+/** Ink and live pencils near a span with their days, tickets and kit; my own time; what I own; and every way that was typed. */
 export function loadBook(db: ReadableDb, span: BookSpan): Book {
-  const { jobs, days } = reading(db);
-  const rows = jobs.all({ from: span.from - NEIGHBOURS_MS, to: span.to + NEIGHBOURS_MS, now: span.now });
+  const near = { from: span.from - NEIGHBOURS_MS, to: span.to + NEIGHBOURS_MS };
+  const rows = reading(db)
+    .jobs.all({ ...near, now: span.now })
+    .filter((row) => row.id !== span.leaveOutJob);
+  const belongings = belongingsOf(
+    db,
+    rows.map((row) => row.id),
+  );
+  const jobs = rows.map((row) => jobOf(row, belongings(row.id)));
   return {
     home: span.home,
-    jobs: rows.filter((row) => row.id !== span.leaveOutJob).map((row) => jobOf(row, days.all(row.id))),
-    ways: bookWays(db, span.distance),
+    jobs: jobs.map(({ job }) => job),
+    ways: [...bookWays(db, span.distance), ...jobs.flatMap(({ ways }) => ways)],
     restMinutes: span.restMinutes,
+    personal: personalNear(db, near),
+    kit: allItems(db).map((item) => bookItem(item, span.home.zone)),
   };
 }
 
-function jobOf(row: JobRow, days: readonly DayRow[]): BookJob {
+export type Belongings = { days: BookDay[]; legs: PlacedLeg[]; kit: KitNeed[] };
+
+/** Days, legs and kit of jobs, read at once. */
+export function belongingsOf(db: ReadableDb, ids: readonly string[]): (id: string) => Belongings {
+  const { days, legs, kit } = reading(db);
+  const list = JSON.stringify(ids);
+  const daysBy = Map.groupBy(days.all(list), (row) => row.jobId);
+  const legsBy = Map.groupBy(legs.all(list), (row) => row.jobId);
+  const kitBy = Map.groupBy(kit.all(list), (row) => row.jobId);
+  return (id) => ({
+    days: (daysBy.get(id) ?? []).map(({ date, kind, call, wrap, callAt, wrapAt }) => ({ date, kind, call, wrap, callAt, wrapAt })),
+    legs: (legsBy.get(id) ?? []).map((row) =>
+      legAt(JSON.parse(row.fields) as LegFields, row.id, { departAt: row.departAt, arriveAt: row.arriveAt }),
+    ),
+    kit: (kitBy.get(id) ?? []).map(({ item, count }) => ({ item, count })),
+  });
+}
+
+function jobOf(row: JobRow, { days, legs, kit }: Belongings): { job: BookJob; ways: BookWay[] } {
   const ink = row.stage === 'inked';
-  return {
+  const { tickets, ways } = ticketsAndWays(legs);
+  const job: BookJob = {
     id: row.id,
     title: row.title,
     firmness: ink ? 'ink' : 'pencil',
     pencilledAt: ink ? null : row.pencilledAt,
     expiresAt: ink ? null : row.expiresAt,
     place: JSON.parse(row.place) as Place,
-    days: days.map(({ date, kind, call, wrap, callAt, wrapAt }): BookDay => ({ date, kind, call, wrap, callAt, wrapAt })),
+    days,
+    legs: tickets,
+    kit,
   };
+  return { job, ways };
 }

@@ -3,11 +3,11 @@
  */
 import type { Job } from '../../core/contract/jobs.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
-import type { Book, BookDay, BookJob } from '../../core/fit/book.ts';
+import type { Book, BookDay, BookJob, BookWay } from '../../core/fit/book.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
-import { loadBook } from '../../db/book.ts';
-import { daysOf } from '../../db/job-days.ts';
+import { ticketsAndWays } from '../../core/trips/legs.ts';
+import { belongingsOf, loadBook } from '../../db/book.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { refused } from './trouble.ts';
@@ -28,13 +28,16 @@ export function bookNear(db: ReadableDb, span: { from: number; to: number; now: 
   return loadBook(db, { ...span, home, restMinutes: Math.round(Number(restHours) * 60), distance });
 }
 
-/** A stored job as the rules take it, or nothing while its place or its days are not known. */
-export function jobForBook(db: ReadableDb, job: Job): BookJob | null {
+export type OnBooks = { candidate: BookJob; ways: BookWay[] };
+
+/** A stored job as the rules take it with the ways that its legs typed, or nothing while its place or its days are not known. */
+export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
   const { id, title, place, pencil } = job;
-  const days = daysOf(db, id);
+  const { days, legs, kit } = belongingsOf(db, [id])(id);
   if (!place || days.length === 0) return null;
   const live = pencil?.state === 'live' ? pencil : null;
-  return {
+  const { tickets, ways } = ticketsAndWays(legs);
+  const candidate: BookJob = {
     id,
     title,
     firmness: job.state === 'inked' ? 'ink' : live ? 'pencil' : 'candidate',
@@ -42,7 +45,15 @@ export function jobForBook(db: ReadableDb, job: Job): BookJob | null {
     expiresAt: live ? epochOf(live.expires.at) : null,
     place,
     days,
+    legs: tickets,
+    kit,
   };
+  return { candidate, ways };
+}
+
+/** A stored job as the rules take it, or nothing while its place or its days are not known. */
+export function jobForBook(db: ReadableDb, job: Job): BookJob | null {
+  return jobOnBooks(db, job)?.candidate ?? null;
 }
 
 /** First call to last wrap, epoch ms. */

@@ -1,67 +1,94 @@
 /**
- * Can this be taken? For a stored job or a candidate that is not stored.
+ * Can this be taken, and when else could it be? For a stored job or a candidate that is not stored.
  */
-import type { Candidate, FitResult, TryOn } from '../../core/contract/fit.ts';
+import type { Candidate, FitResult, Nearest, TryOn } from '../../core/contract/fit.ts';
 import type { Moment } from '../../core/contract/parts.ts';
 import type { Stringline } from '../../core/contract/road.ts';
-import type { BookJob } from '../../core/fit/book.ts';
+import type { Book, BookJob } from '../../core/fit/book.ts';
 import { checkFit } from '../../core/fit/check.ts';
+import { nearestDates } from '../../core/fit/nearest.ts';
 import { triedOn } from '../../core/fit/try-on.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { epochOf } from '../../core/time/read.ts';
 import { jobById } from '../../db/jobs.ts';
 import type { ReadableDb } from '../../db/store.ts';
-import { bookNear, jobForBook, midnightsAround, spanOf } from './book.ts';
+import { bookNear, jobOnBooks, midnightsAround, spanOf } from './book.ts';
 import { agreeing, placedDays } from './job-facts.ts';
 import { os } from './os.ts';
 import { badInput, notFound } from './trouble.ts';
+import { booksAsIf, unsavedCandidate } from './unsaved.ts';
 
-type Checked = { result: FitResult; stringline: Stringline | null };
-type Probe = { candidate: BookJob; replyBy: Moment | null };
+type Asked = { jobId?: string | undefined; candidate?: Candidate | undefined; tryOn?: TryOn | undefined };
+type Probe = { book: Book; candidate: BookJob; replyBy: Moment | null };
 
 /** Days that the small stringline shows on each side. */
 const AROUND = 4;
+const DAY = 86_400_000;
 
-const check = os.fit.check.handler(({ input, context }): Checked => {
+const check = os.fit.check.handler(({ input, context }): { result: FitResult; stringline: Stringline | null } => {
   const now = input.now ? epochOf(input.now) : context.now();
   return context.store.read((db) => {
-    const probe = probeOf(db, input.jobId, input.candidate, now);
-    return 'missing' in probe ? unknown(probe.missing) : checked(db, probe, input.tryOn, now);
+    const probe = probeOf(db, input, now, 0);
+    if ('missing' in probe) return unknown(probe.missing);
+    const tried = triedOn(probe.book, probe.candidate, input.tryOn);
+    const shown = midnightsAround(spanOf(probe.candidate.days), AROUND, probe.book.home.zone);
+    return { result: checkFit({ ...probe, tryOn: input.tryOn, now }), stringline: stringlineOf({ ...tried, ...shown, now }) };
   });
 });
 
-function probeOf(db: ReadableDb, jobId: string | undefined, candidate: Candidate | undefined, now: number): Probe | { missing: string[] } {
+const nearest = os.fit.nearest.handler(({ input, context }): { nearest: Nearest[] } => {
+  const now = input.now ? epochOf(input.now) : context.now();
+  return context.store.read((db) => {
+    const probe = probeOf(db, input, now, input.withinDays * DAY);
+    if ('missing' in probe) return { nearest: [] };
+    const found = nearestDates({ ...probe, tryOn: input.tryOn, now }, input.withinDays, input.limit);
+    return {
+      nearest: found.map((dates) => ({ ...dates, days: dates.days.map(({ date, kind, call, wrap }) => ({ date, kind, call, wrap })) })),
+    };
+  });
+});
+
+/** What is asked about, with the books around it. @param margin more of the books on each side, ms */
+function probeOf(db: ReadableDb, { jobId, candidate, tryOn }: Asked, now: number, margin: number): Probe | { missing: string[] } {
   if ((jobId === undefined) === (candidate === undefined))
     throw badInput([{ field: 'candidate', sentence: 'or a jobId is needed, one of the two.' }]);
-  if (candidate) return { candidate: unsaved(candidate), replyBy: candidate.replyBy && agreeing('candidate.replyBy', candidate.replyBy) };
+  if (candidate) {
+    const days = [...placedDays(candidate.days, candidate.place, candidate.place.zone).days];
+    const book = bookAround(db, days, null, now, margin);
+    const { job, ways } = unsavedCandidate(candidate, book.kit);
+    return {
+      book: laidOver(book, tryOn, ways),
+      candidate: job,
+      replyBy: candidate.replyBy && agreeing('candidate.replyBy', candidate.replyBy),
+    };
+  }
   const job = jobById(db, jobId ?? '', now);
   if (!job) throw notFound('This job');
-  const known = jobForBook(db, job);
-  if (known) return { candidate: known, replyBy: job.state === 'inked' ? null : job.replyBy };
-  return { missing: [...(job.place ? [] : ['place']), ...(job.days.length > 0 ? [] : ['days'])] };
+  const known = jobOnBooks(db, job);
+  if (!known) return { missing: [...(job.place ? [] : ['place']), ...(job.days.length > 0 ? [] : ['days'])] };
+  const book = bookAround(db, known.candidate.days, job.id, now, margin);
+  return { book: laidOver(book, tryOn, known.ways), candidate: known.candidate, replyBy: job.state === 'inked' ? null : job.replyBy };
 }
 
-/** @throws BAD_INPUT for days that cannot be, such as a call at a wall time that the clock skips */
-function unsaved({ title, place, days }: Candidate): BookJob {
-  const placed = placedDays(days, place, place.zone);
-  return { id: null, title, firmness: 'candidate', pencilledAt: null, expiresAt: null, place, days: [...placed.days] };
+function bookAround(db: ReadableDb, days: BookJob['days'], leaveOutJob: string | null, now: number, margin: number): Book {
+  const { from, to } = spanOf(days);
+  return bookNear(db, { from: from - margin, to: to + margin, now, leaveOutJob });
 }
 
-function checked(db: ReadableDb, { candidate, replyBy }: Probe, tryOn: TryOn | undefined, now: number): Checked {
-  const span = spanOf(candidate.days);
-  const book = bookNear(db, { ...span, now, leaveOutJob: candidate.id });
-  const tried = triedOn(book, candidate, tryOn);
-  const shown = midnightsAround(span, AROUND, book.home.zone);
+/** Ways that legs of the candidate typed, and jobs as if they were on the books. */
+function laidOver(book: Book, tryOn: TryOn | undefined, ways: Book['ways']): Book {
+  const asIf = booksAsIf(tryOn, book.kit);
   return {
-    result: checkFit({ book, candidate, tryOn, now, replyBy }),
-    stringline: stringlineOf({ book: tried.book, candidate: tried.candidate, ...shown, now }),
+    ...book,
+    jobs: [...book.jobs, ...asIf.map(({ job }) => job)],
+    ways: [...ways, ...asIf.flatMap((one) => one.ways), ...book.ways],
   };
 }
 
 /** Without place and days there is nothing to lay on the books. */
-function unknown(missing: string[]): Checked {
+function unknown(missing: string[]): { result: FitResult; stringline: null } {
   const fine = `Give the ${missing.join(' and the ')}, and the answer stands here.`;
   return { result: { answer: 'free if', findings: [], fine, missing }, stringline: null };
 }
 
-export const fit = { check };
+export const fit = { check, nearest };

@@ -4,7 +4,7 @@
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { jobById } from '../../db/jobs.ts';
-import { bookNear, jobForBook, midnight, ownSetup } from './book.ts';
+import { bookNear, jobOnBooks, midnight, ownSetup } from './book.ts';
 import { os } from './os.ts';
 import { notFound } from './trouble.ts';
 
@@ -16,7 +16,9 @@ const see = os.road.see.handler(({ input, context }) =>
     const job = input.candidate === undefined ? null : jobById(db, input.candidate, now);
     if (job === undefined) throw notFound('This job');
     const book = bookNear(db, { ...span, now, leaveOutJob: job?.id ?? null });
-    return { stringline: stringlineOf({ book, candidate: job && jobForBook(db, job), ...span, now }) };
+    const laid = job && jobOnBooks(db, job);
+    const ways = [...(laid?.ways ?? []), ...book.ways];
+    return { stringline: stringlineOf({ book: { ...book, ways }, candidate: laid?.candidate ?? null, ...span, now }) };
   }),
 );
 

@@ -6,9 +6,12 @@ import { find } from './find.ts';
 import { fit } from './fit.ts';
 import { inquiries } from './inquiries.ts';
 import { jobs } from './jobs.ts';
+import { kit } from './kit.ts';
 import { os } from './os.ts';
 import { papers } from './papers.ts';
+import { pencils } from './pencils.ts';
 import { people } from './people.ts';
+import { personal } from './personal.ts';
 import { places } from './places.ts';
 import { quotes } from './quotes.ts';
 import { rates } from './rates.ts';
@@ -17,4 +20,22 @@ import { setup } from './setup.ts';
 import { store } from './store.ts';
 import { trips } from './trips.ts';
 
-export const router = os.router({ desk, find, fit, inquiries, jobs, papers, people, places, quotes, rates, road, setup, store, trips });
+export const router = os.router({
+  desk,
+  find,
+  fit,
+  inquiries,
+  jobs,
+  kit,
+  papers,
+  pencils,
+  people,
+  personal,
+  places,
+  quotes,
+  rates,
+  road,
+  setup,
+  store,
+  trips,
+});

@@ -7,6 +7,7 @@ import { writeHistory } from '../../db/keeping.ts';
 import { setupRow } from '../../db/setup.ts';
 import { allWays, bookWays, forgetWay, keepWay, wayById, wayOfPair } from '../../db/trips.ts';
 import { deed } from './deed.ts';
+import { legs, removeLeg, setLeg } from './legs.ts';
 import { os } from './os.ts';
 import { badInput, notFound, stale } from './trouble.ts';
 
@@ -57,4 +58,4 @@ const estimate = os.trips.estimate.handler(({ input, context }) => {
   };
 });
 
-export const trips = { ways, setWay, forgetWay: forget, estimate };
+export const trips = { legs, setLeg, dropLeg: removeLeg, ways, setWay, forgetWay: forget, estimate };

@@ -1,0 +1,40 @@
+/**
+ * Kit as the contract has it, made ready for the check.
+ */
+import type { KitItem as Listed, KitNeed as Asked } from '../contract/kit.ts';
+import { dateLater } from '../time/wall.ts';
+import type { KitItem, KitNeed } from './book.ts';
+
+/** A thing with its services on the clock at home; the last day of a service is in it. */
+export function bookItem({ id, name, owned, resetMinutes, resetOnRoad, does, subHire, services }: Listed, homeZone: string): KitItem {
+  const midnight = (date: string) => Temporal.PlainDate.from(date).toZonedDateTime(homeZone).epochMilliseconds;
+  return {
+    id,
+    name,
+    owned,
+    resetMinutes,
+    resetOnRoad,
+    does,
+    subHire,
+    services: services.map(({ from, to, count }) => ({ startAt: midnight(from), endAt: midnight(dateLater(to, 1)), count })),
+  };
+}
+
+/** Needs by the id of their thing, which may be given by its name; what is not on the list keeps the name that was given. */
+export function needsById(asked: readonly Asked[], items: readonly { id: string; name: string }[]): KitNeed[] {
+  const counts = new Map<string, number>();
+  for (const { item, count } of asked) {
+    const found = items.find(({ id }) => id === item) ?? items.find(({ name }) => name.toLowerCase() === item.toLowerCase());
+    const key = found?.id ?? item;
+    counts.set(key, (counts.get(key) ?? 0) + count);
+  }
+  return [...counts].map(([item, count]) => ({ item, count }));
+}
+
+/** Presets laid over needs: of a thing that stands in several, the larger count. */
+export function expanded(needs: readonly Asked[], presets: readonly { needs: readonly Asked[] }[]): Asked[] {
+  const counts = new Map<string, number>();
+  for (const { item, count } of [...needs, ...presets.flatMap((preset) => preset.needs)])
+    counts.set(item, Math.max(count, counts.get(item) ?? 0));
+  return [...counts].map(([item, count]) => ({ item, count }));
+}
