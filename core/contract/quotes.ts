@@ -49,12 +49,11 @@ export type Scale = z.infer<typeof Scale>;
 
 export const Deposit = z.strictObject({ amount: Money, due: z.string().describe('when, in words'), note: z.string() }).nullable();
 
-export const QuoteDraft = z.strictObject({
-  jobId: Id,
-  draftVersion: z.int().min(0),
-  cardId: Id,
-  cardName: z.string(),
-  currency: Currency,
+/** One of up to three offers on a paper. */
+export const OfferNumber = z.int().min(1).max(3);
+
+/** What is said of one offer: its lines and what they come to. */
+const offerShape = {
   lines: z.array(QuoteLine),
   dropped: z
     .array(z.strictObject({ id: z.string(), what: z.string() }))
@@ -62,9 +61,28 @@ export const QuoteDraft = z.strictObject({
   totals: Totals,
   cancelBase: Money.describe('net of days, kit and editing: what a cancellation owes its share of'),
   deposit: Deposit,
+  scale: Scale,
+};
+export const Offer = z.strictObject({
+  number: OfferNumber,
+  name: z.string(),
+  ticked: z.boolean(),
+  forMoney: z.boolean().describe('the one that counts for money: the ticked, until then the cheapest'),
+  forTime: z.boolean().describe('the one that counts for time: the ticked, until then the dearest'),
+  ...offerShape,
+});
+export type Offer = z.infer<typeof Offer>;
+
+export const QuoteDraft = z.strictObject({
+  jobId: Id,
+  draftVersion: z.int().min(0),
+  cardId: Id,
+  cardName: z.string(),
+  currency: Currency,
+  ...offerShape,
+  offers: z.array(Offer).describe('none, or two to three; the lines and totals above are those of the one that counts for money'),
   validUntil: Moment,
   terms: Terms,
-  scale: Scale,
   pencilUntil: Moment.nullable().describe('when the pencil would run out'),
   cautions: z.array(z.string()),
   missing: z.array(z.string()).describe('what must be known before a quote can be made'),
@@ -86,6 +104,9 @@ export const Cancellation = z.strictObject({
 });
 export type Cancellation = z.infer<typeof Cancellation>;
 
+/** A change with this holds in one offer only; without, in all. */
+const inOffer = { offer: OfferNumber.optional() };
+
 export const DraftChange = z.discriminatedUnion('op', [
   z.strictObject({
     op: z.literal('set'),
@@ -93,15 +114,17 @@ export const DraftChange = z.discriminatedUnion('op', [
     quantity: Positive.optional(),
     unitPrice: Positive.optional(),
     what: Name.optional(),
+    ...inOffer,
   }),
-  z.strictObject({ op: z.literal('add'), section: Section, what: Name, quantity: Positive, unit: Line, unitPrice: Decimal }),
-  z.strictObject({ op: z.literal('drop'), id: z.string().max(80) }),
-  z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says') }),
+  z.strictObject({ op: z.literal('add'), section: Section, what: Name, quantity: Positive, unit: Line, unitPrice: Decimal, ...inOffer }),
+  z.strictObject({ op: z.literal('drop'), id: z.string().max(80), ...inOffer }),
+  z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says'), ...inOffer }),
   z.strictObject({
     op: z.literal('discount'),
     percent: Percent.optional().describe('worked out first'),
     fixed: Positive.optional().describe('currency units, taken off after the per cent'),
     over: z.array(Section).max(8).optional().describe('sections that it applies to; all but expenses if not given'),
+    ...inOffer,
   }),
   z.strictObject({ op: z.literal('terms'), terms: Terms.partial() }),
   z.strictObject({
@@ -115,6 +138,8 @@ export const DraftChange = z.discriminatedUnion('op', [
     op: z.literal('holidays'),
     dates: z.array(DateText).max(366).describe('dates of the job that count as public holidays'),
   }),
+  z.strictObject({ op: z.literal('offers'), names: z.array(Name).max(3).describe('fewer than two: one plain quote') }),
+  z.strictObject({ op: z.literal('tick'), offer: OfferNumber.nullable().describe('the offer that the client took, or none yet') }),
 ]);
 export type DraftChange = z.infer<typeof DraftChange>;
 

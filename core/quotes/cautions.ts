@@ -7,7 +7,7 @@ import { formatMoney } from '../money/format.ts';
 import { compare, negate, subtract, type Money } from '../money/money.ts';
 import type { Overrides } from './changes.ts';
 import type { PricedLine } from './line.ts';
-import type { PriceInput } from './price.ts';
+import type { PriceInput } from './input.ts';
 
 export type CautionInput = {
   input: PriceInput;

@@ -24,8 +24,11 @@ export type Overrides = {
   holidays: ReadonlySet<string>;
 };
 
-/** Fold changes in the order in which they were made. An added line is named by its place among the additions, so its id stays. */
-export function foldChanges(changes: readonly DraftChange[]): Overrides {
+/**
+ * Fold the changes that hold in an offer, in the order in which they were made.
+ * An added line is named by its place among all additions, so its id stays.
+ */
+export function foldChanges(changes: readonly DraftChange[], offer: number): Overrides {
   const sets = new Map<string, Omit<SetChange, 'op' | 'id'>>();
   const dropped = new Set<string>();
   const added: PricedLine[] = [];
@@ -36,13 +39,15 @@ export function foldChanges(changes: readonly DraftChange[]): Overrides {
   let additions = 0;
 
   for (const change of changes) {
+    if (change.op === 'add') additions += 1;
+    if ('offer' in change && change.offer !== undefined && change.offer !== offer) continue;
     if (change.op === 'set') sets.set(change.id, { ...sets.get(change.id), ...definedOf(change) });
     if (change.op === 'drop') dropped.add(change.id);
     if (change.op === 'restore') {
       sets.delete(change.id);
       dropped.delete(change.id);
     }
-    if (change.op === 'add') added.push(addedLine(change, ++additions));
+    if (change.op === 'add') added.push(addedLine(change, additions));
     if (change.op === 'discount') {
       discount = { percent: change.percent ?? '0', fixed: change.fixed ?? '0', over: change.over ?? null };
       for (const id of [...dropped].filter((line) => line.startsWith('discount/') && !line.includes('added'))) dropped.delete(id);

@@ -4,8 +4,8 @@
 import type { DraftChange, QuoteDraft } from '../contract/quotes.ts';
 
 /** Ids that changes name though neither a line nor one that was taken off bears them. */
-export function unknownLines(changes: readonly DraftChange[], draft: Pick<QuoteDraft, 'lines' | 'dropped'>): string[] {
-  const known = new Set([...draft.lines, ...draft.dropped].map((line) => line.id));
+export function unknownLines(changes: readonly DraftChange[], draft: Pick<QuoteDraft, 'lines' | 'dropped' | 'offers'>): string[] {
+  const known = new Set([draft, ...draft.offers].flatMap(({ lines, dropped }) => [...lines, ...dropped]).map((line) => line.id));
   const named = changes.flatMap((change) => (change.op === 'set' || change.op === 'drop' || change.op === 'restore' ? [change.id] : []));
   return [...new Set(named.filter((id) => !known.has(id)))];
 }

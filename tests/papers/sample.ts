@@ -100,6 +100,7 @@ export function draftOf(lines: QuoteLine[], currency = 'USD'): QuoteDraft {
     currency,
     lines,
     dropped: [],
+    offers: [],
     cancelBase: net,
     totals: { net, taxes: [], tax: { minor: 0, currency }, gross: net },
     deposit: { amount: half, due: 'to ink the dates', note: '' },

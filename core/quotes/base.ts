@@ -1,0 +1,37 @@
+/**
+ * The lines of a quote before anything was changed by hand: what card, dates and trip come to, but for rush and discount.
+ */
+import { dayLines, kitDays } from './days.ts';
+import { editingLine } from './editing.ts';
+import type { PricedLine } from './line.ts';
+import type { PriceInput } from './input.ts';
+import { allowanceLine, kitLines, mileageLines, travelDayLine } from './travel.ts';
+
+/** Lines, what to know about them, and how many dates the job uses up. */
+export type BaseLines = { lines: PricedLine[]; cautions: string[]; dates: number };
+
+/** @param holidays dates that count as public holidays, YYYY-MM-DD */
+export function baseLines(input: PriceInput, holidays: ReadonlySet<string>): BaseLines {
+  const { card, trip, setup } = input;
+  const zone = input.job.place?.zone ?? setup.home.zone;
+  const priced = dayLines({ days: input.days, zone, role: input.job.role, terms: card, holidays });
+  const way = trip ? mileageLines(trip, card, setup.home.zone, zone) : { lines: [], cautions: [] };
+  const lines = [
+    ...joined(priced.lines, trip ? travelDayLine(trip, card) : []),
+    ...kitLines(card, kitDays(priced.worked, card)),
+    ...way.lines,
+    ...(trip ? allowanceLine(trip, card) : []),
+    ...editingLine(input.days, card),
+  ];
+  return { lines, cautions: [...priced.cautions, ...way.cautions], dates: priced.worked.length + (trip?.travelDates.length ?? 0) };
+}
+
+/** Travel days that were sold as such and those that the way asks for are one line. */
+function joined(lines: readonly PricedLine[], travel: readonly PricedLine[]): PricedLine[] {
+  const [more] = travel;
+  const place = lines.findIndex((line) => line.id === more?.id);
+  const same = lines[place];
+  if (!more || !same) return [...lines, ...travel];
+  const quantity = same.quantity.add(more.quantity);
+  return lines.with(place, { ...same, quantity, unit: more.unit, reason: `${same.reason} ${more.reason}`, estimated: more.estimated });
+}

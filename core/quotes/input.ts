@@ -1,0 +1,25 @@
+/**
+ * What a quote is priced from.
+ */
+import type { Job } from '../contract/jobs.ts';
+import type { DraftChange } from '../contract/quotes.ts';
+import type { RateCard } from '../contract/rates.ts';
+import type { SetupFields } from '../contract/setup.ts';
+import type { BookDay } from '../fit/book.ts';
+import type { QuotedTrip } from './travel.ts';
+
+export type PriceInput = {
+  job: Pick<Job, 'id' | 'role' | 'place' | 'budget' | 'received' | 'deliverables'>;
+  /** Paid dates with their instants. */
+  days: readonly BookDay[];
+  card: RateCard;
+  /** Why this card, where it is not quite the one asked for. */
+  cardCaution: string | null;
+  setup: SetupFields;
+  /** Null when place or days are not known. */
+  trip: QuotedTrip | null;
+  changes: readonly DraftChange[];
+  draftVersion: number;
+  /** Epoch milliseconds. */
+  now: number;
+};
