@@ -24,7 +24,7 @@ export const QuoteLine = z.strictObject({
 export type QuoteLine = z.infer<typeof QuoteLine>;
 
 /** Whether a tax is charged at its rate, or why it is not. */
-export const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
+const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
 export const TaxGroup = z.strictObject({
   name: z.string(),
   percent: Decimal,
@@ -50,7 +50,7 @@ export type Scale = z.infer<typeof Scale>;
 export const Deposit = z.strictObject({ amount: Money, due: z.string().describe('when, in words'), note: z.string() }).nullable();
 
 /** One of up to three offers on a paper. */
-export const OfferNumber = z.int().min(1).max(3);
+const OfferNumber = z.int().min(1).max(3);
 
 /** What is said of one offer: its lines and what they come to. */
 const offerShape = {

@@ -3,14 +3,14 @@ import { reads, writes } from './base.ts';
 import { Currency, DateText, Id, Money, Name, Note, Nothing, Percent, Positive, Role, Version } from './parts.ts';
 
 /** Overtime in hours past the day length: from (inclusive) to (exclusive, null = without end), times the hourly base. */
-export const OvertimeTier = z.strictObject({ fromHours: Positive, toHours: Positive.nullable(), times: Positive });
+const OvertimeTier = z.strictObject({ fromHours: Positive, toHours: Positive.nullable(), times: Positive });
 /** A surcharge on the section "days" when notice is strictly under so many hours. */
-export const RushStep = z.strictObject({ underHours: z.int().min(1).max(2000), percent: Percent });
+const RushStep = z.strictObject({ underHours: z.int().min(1).max(2000), percent: Percent });
 /** What a cancellation owes of the net of days, kit and editing, under so many hours before first call. */
-export const CancelStep = z.strictObject({ underHours: z.int().min(1).max(5000), percent: Percent });
+const CancelStep = z.strictObject({ underHours: z.int().min(1).max(5000), percent: Percent });
 /** A distance rate with the date it is valid from. */
 export const MileageRate = z.strictObject({ from: DateText, rate: Positive.describe('currency units for one mile or km') });
-export const KitFee = z.strictObject({ name: Name, perDay: Positive });
+const KitFee = z.strictObject({ name: Name, perDay: Positive });
 
 export const Terms = z.strictObject({
   validDays: z.int().min(1).max(365).describe('days that a quote is valid, at most to first call'),

@@ -89,7 +89,7 @@ export function percentOfKind(kind: WorkedDay['kind'], terms: DayTerms): string 
 }
 
 /** Started half hours of overtime for each tier, in the order of the tiers; what lies in no tier is not charged. */
-export function overtimeHalfHours(
+function overtimeHalfHours(
   day: WorkedDay,
   terms: DayTerms,
 ): { times: string; from: string; to: string | null; halfHours: number }[] {

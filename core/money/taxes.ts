@@ -6,7 +6,7 @@ import { add, money, subtract, sum, zero, type Money } from './money.ts';
 import { shareOver } from './share.ts';
 
 /** Whether a tax is charged at its rate, or why it is not. */
-export type TaxState = 'rated' | 'exempt' | 'reverse charge' | 'not registered';
+type TaxState = 'rated' | 'exempt' | 'reverse charge' | 'not registered';
 
 /** One named tax that a line bears. */
 export type Tax = {

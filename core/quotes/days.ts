@@ -26,7 +26,7 @@ const work: Record<Role, string> = {
 };
 
 /** The dates of a job as days to be paid; breaks that are not paid are known only at wrap. */
-export function workedDays({ days, zone, holidays }: Pick<DaysInput, 'days' | 'zone' | 'holidays'>): WorkedDay[] {
+function workedDays({ days, zone, holidays }: Pick<DaysInput, 'days' | 'zone' | 'holidays'>): WorkedDay[] {
   return paidDates(days).flatMap((day) =>
     day.kind === 'edit'
       ? []

@@ -88,10 +88,11 @@ const termNames: Record<keyof Terms, string> = {
 
 function termDifferences(was: Terms, is: Terms): string[] {
   return (Object.keys(termNames) as (keyof Terms)[]).flatMap((key) => {
-    if (JSON.stringify(was[key]) === JSON.stringify(is[key])) return [];
     const [before, now] = [was[key], is[key]];
-    return typeof now === 'number' || key === 'depositPercent'
-      ? [`${termNames[key]}: ${String(now)} instead of ${String(before)}.`]
+    if (JSON.stringify(before) === JSON.stringify(now)) return [];
+    const figures = typeof now === 'number' || key === 'depositPercent';
+    return figures
+      ? [`${termNames[key]}: ${JSON.stringify(now)} instead of ${JSON.stringify(before)}.`.replaceAll('"', '')]
       : [`${termNames[key]} is worded anew.`];
   });
 }

@@ -11,7 +11,7 @@ import { plural, type PricedLine } from './line.ts';
 const HALF_HOUR = 30 * 60_000;
 
 /** Hours of the edit days of a job, by started half hour a day. */
-export function editHours(days: readonly BookDay[]): Exact {
+function editHours(days: readonly BookDay[]): Exact {
   return days
     .filter((day) => day.kind === 'edit')
     .reduce((sum, day) => sum.add(exact(Math.ceil((day.wrapAt - day.callAt) / HALF_HOUR)).div(2n)), exact(0));

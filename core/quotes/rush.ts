@@ -9,7 +9,7 @@ import { lengthInWords } from '../words/amounts.ts';
 import type { PricedLine } from './line.ts';
 
 /** The step that a notice falls under: strictly under its hours; of several the shortest. Notice in milliseconds. */
-export function rushStep(noticeMs: number, steps: RateCardFields['rush']): RateCardFields['rush'][number] | undefined {
+function rushStep(noticeMs: number, steps: RateCardFields['rush']): RateCardFields['rush'][number] | undefined {
   return steps.toSorted((a, b) => a.underHours - b.underHours).find((step) => noticeMs < step.underHours * 3_600_000);
 }
 

@@ -21,7 +21,7 @@ export function floorOf(year: Year, currency: string): Money | null {
 }
 
 /** A budget as a day's figure, or null when its currency or unit is not known or is not the quote's. */
-export function budgetADay(budget: z.infer<typeof Budget> | null, currency: string, daysUsed: Exact, dayHours: string): Money | null {
+function budgetADay(budget: z.infer<typeof Budget> | null, currency: string, daysUsed: Exact, dayHours: string): Money | null {
   if (!budget?.per || budget.currency !== currency) return null;
   const amount = exact(budget.amount.toFixed(4));
   if (budget.per === 'day') return amountOf(amount, currency);
@@ -42,7 +42,7 @@ export type JobYield = {
 };
 
 /** Days used up: dates, and edit hours by how many make a day. */
-export function daysUsed(job: Pick<JobYield, 'dates' | 'editHours'>, editHoursADay: string): Exact {
+function daysUsed(job: Pick<JobYield, 'dates' | 'editHours'>, editHoursADay: string): Exact {
   return exact(job.dates).add(job.editHours.div(exact(editHoursADay)));
 }
 

@@ -13,7 +13,7 @@ export type QuoteTotals = {
   totals: Totals;
   baskets: Basket<string>[];
   /** Net of some sections, after their part of any discount. */
-  netOf(sections: readonly Section[]): Money;
+  netOf: (sections: readonly Section[]) => Money;
 };
 
 type Piece = { section: Section; amount: Money; taxes: readonly Tax[] };

@@ -12,7 +12,7 @@ import type { QuotedTrip } from '../../../core/quotes/travel.ts';
 import { defaultCard } from '../../../core/rates/defaults.ts';
 import { instantOf } from '../../../core/time/read.ts';
 
-export const duluth: Place = {
+const duluth: Place = {
   key: 'own:duluth',
   name: 'Duluth',
   region: 'Minnesota',
@@ -31,7 +31,7 @@ export const fargo: Place = {
   zone: 'America/Chicago',
 };
 
-export const setup: SetupFields = {
+const setup: SetupFields = {
   name: 'Lakeline Pictures',
   address: '12 Harbor Street',
   email: 'post@lakeline.example',
