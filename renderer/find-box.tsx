@@ -56,6 +56,11 @@ export function FindBox() {
             .filter((action) => action.name !== 'find' && action.when(scene) && action.label(scene).toLowerCase().includes(words))
             .map((action) => actionRow(action, scene)),
         ];
+  const choose = (row: Row | undefined): void => {
+    if (!row) return;
+    setText('');
+    row.open();
+  };
   return (
     <ComboBox
       className={style.find ?? ''}
@@ -63,22 +68,23 @@ export function FindBox() {
       onInputChange={setText}
       items={rows}
       selectedKey={null}
-      onSelectionChange={(key) => {
-        const row = rows.find((each) => each.id === key);
-        setText('');
-        row?.open();
-      }}
+      onSelectionChange={(key) => choose(rows.find((each) => each.id === key))}
       menuTrigger="input"
       allowsCustomValue
-      allowsEmptyCollection
+      allowsEmptyCollection={words !== ''}
     >
       <Label className="reader">Find a job, a paper, a rate card or an action</Label>
-      <Input id={FIND_BOX} className={style.findInput ?? ''} placeholder="Find a job, a paper, an action …  /" />
+      <Input
+        id={FIND_BOX}
+        className={style.findInput ?? ''}
+        placeholder="Find a job, a paper, an action …  /"
+        onKeyDown={(event) => {
+          // Enter before anything is marked takes the first row.
+          if (event.key === 'Enter' && !event.currentTarget.getAttribute('aria-activedescendant')) choose(rows[0]);
+        }}
+      />
       <Popover className={list.popover ?? ''} placement="top start">
-        <ListBox
-          className={list.list ?? ''}
-          renderEmptyState={() => <p className={list.empty}>{words === '' ? 'Type a few letters.' : 'Nothing holds these words.'}</p>}
-        >
+        <ListBox className={list.list ?? ''} renderEmptyState={() => <p className={list.empty}>Nothing holds these words.</p>}>
           {(row: Row) => (
             <ListBoxItem id={row.id} textValue={row.title} className={list.item ?? ''}>
               {row.title} <span className={list.second}>{row.second}</span>

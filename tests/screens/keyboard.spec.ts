@@ -1,0 +1,96 @@
+import { expect, test } from 'playwright/test';
+import { startHost, type TestHost } from '../host.ts';
+import { fill, goTo, ordinaryMessage, setUp } from './stage.ts';
+
+let host: TestHost;
+test.beforeAll(async () => {
+  host = await startHost();
+  await setUp(host);
+  await fill(host);
+});
+test.afterAll(async () => {
+  await host.close();
+});
+
+test('the find box opens a job and does an action', async ({ page }) => {
+  await page.goto(host.page);
+  await page.getByRole('heading', { name: 'What bites next' }).waitFor();
+  await page.keyboard.press('/');
+  await page.keyboard.type('robot');
+  await page
+    .getByRole('option', { name: /Robotics league final/ })
+    .first()
+    .waitFor();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Robotics league final', level: 1 })).toBeVisible();
+
+  await page.getByLabel('Find a job, a paper, a rate card or an action').focus();
+  await page.keyboard.type('snapshot');
+  await page.getByRole('option', { name: /Snapshot now/ }).waitFor();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText(/Snapshot .* is written and checked/)).toBeVisible();
+});
+
+test('places by Alt and a figure; a key in a text box types', async ({ page }) => {
+  await page.goto(host.page);
+  for (const [key, title] of [
+    ['Alt+2', 'Road'],
+    ['Alt+3', 'Jobs'],
+    ['Alt+4', 'Rates'],
+    ['Alt+5', 'Setup'],
+    ['Alt+1', 'Desk'],
+  ] as const) {
+    await page.keyboard.press(key);
+    await expect(page).toHaveTitle(`${title} · Kitbound`);
+  }
+  await page.getByLabel('Inquiry as it came').focus();
+  await page.keyboard.type('a/b');
+  await expect(page.getByLabel('Inquiry as it came')).toHaveValue('a/b');
+});
+
+test('the single key can be switched off', async ({ page }) => {
+  await page.goto(host.page);
+  await goTo(page, '/setup');
+  await page.getByText('The key / goes to the find box').click();
+  await page.locator('h2', { hasText: 'Cautions' }).click();
+  await page.keyboard.press('/');
+  await expect(page.getByLabel('Find a job, a paper, a rate card or an action')).not.toBeFocused();
+});
+
+test('the skip link leads into the page', async ({ page }) => {
+  await page.goto(host.page);
+  await page.getByRole('heading', { name: 'What bites next' }).waitFor();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('main')).toBeFocused();
+});
+
+test('the road moves and zooms by its keys', async ({ page }) => {
+  await page.goto(host.page);
+  await goTo(page, '/road');
+  const road = page.getByRole('group', { name: /The road\. Arrow left/ });
+  await road.focus();
+  const before = await page.getByRole('heading', { level: 1 }).textContent();
+  await page.keyboard.press('ArrowRight');
+  await expect(page.getByRole('heading', { level: 1 })).not.toHaveText(before ?? '');
+  await page.keyboard.press('+');
+  await expect(page.getByRole('radio', { name: 'week' })).toBeChecked();
+  await page.keyboard.press('Home');
+  await expect(page.getByRole('button', { name: 'Today' })).toBeDisabled();
+});
+
+test('paste to PDF without a mouse', async ({ page }) => {
+  await page.goto(host.page);
+  await page.getByLabel('Inquiry as it came').focus();
+  await page.keyboard.insertText(ordinaryMessage());
+  await page.keyboard.press('Control+Enter');
+  await page.getByRole('button', { name: 'Make the quote, pencil it' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: /Version 1 is made/ })).toBeVisible();
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the PDF' }).focus();
+  await page.keyboard.press('Enter');
+  expect((await saving).suggestedFilename()).toMatch(/\.pdf$/);
+});
