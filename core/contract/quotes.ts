@@ -20,6 +20,7 @@ export const QuoteLine = z.strictObject({
   reason: z.string().describe('how this came about, with its numbers'),
   estimated: z.boolean(),
   changed: z.boolean().describe('changed by hand against the rate card'),
+  cost: Money.optional().describe('what the line costs me (a hand, sub-hire); never printed'),
 });
 export type QuoteLine = z.infer<typeof QuoteLine>;
 
@@ -114,9 +115,19 @@ export const DraftChange = z.discriminatedUnion('op', [
     quantity: Positive.optional(),
     unitPrice: Positive.optional(),
     what: Name.optional(),
+    cost: Positive.optional().describe('what the whole line costs me, currency units'),
     ...inOffer,
   }),
-  z.strictObject({ op: z.literal('add'), section: Section, what: Name, quantity: Positive, unit: Line, unitPrice: Decimal, ...inOffer }),
+  z.strictObject({
+    op: z.literal('add'),
+    section: Section,
+    what: Name,
+    quantity: Positive,
+    unit: Line,
+    unitPrice: Decimal,
+    cost: Positive.optional(),
+    ...inOffer,
+  }),
   z.strictObject({ op: z.literal('drop'), id: z.string().max(80), ...inOffer }),
   z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says'), ...inOffer }),
   z.strictObject({

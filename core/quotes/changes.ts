@@ -3,7 +3,7 @@
  */
 import type { DraftChange, Section } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
-import { exact } from '../money/exact.ts';
+import { exact, type Exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
 import type { PricedLine } from './line.ts';
 
@@ -90,8 +90,9 @@ function changedLine(line: PricedLine, set: Omit<SetChange, 'op' | 'id'>, curren
     quantity,
     unitPrice,
     reason,
-    changed: true,
+    changed: line.changed || said.length > 0 || set.what !== undefined,
     estimated: line.estimated && said.length === 0,
+    ...costOf(set),
   };
 }
 
@@ -107,13 +108,19 @@ function addedLine(change: Extract<DraftChange, { op: 'add' }>, number: number):
     reason: 'Added by hand.',
     estimated: false,
     changed: true,
+    ...costOf(change),
   };
 }
 
-function definedOf({ quantity, unitPrice, what }: SetChange): Omit<SetChange, 'op' | 'id'> {
+function costOf({ cost }: { cost?: string | undefined }): { cost?: Exact } {
+  return cost === undefined ? {} : { cost: exact(cost) };
+}
+
+function definedOf({ quantity, unitPrice, what, cost }: SetChange): Omit<SetChange, 'op' | 'id'> {
   return {
     ...(quantity === undefined ? {} : { quantity }),
     ...(unitPrice === undefined ? {} : { unitPrice }),
     ...(what === undefined ? {} : { what }),
+    ...(cost === undefined ? {} : { cost }),
   };
 }

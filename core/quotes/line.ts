@@ -3,7 +3,7 @@
  */
 import type { QuoteLine, Section } from '../contract/quotes.ts';
 import { decimalText, type Exact } from '../money/exact.ts';
-import { lineAmount, type Money } from '../money/money.ts';
+import { amountOf, lineAmount, type Money } from '../money/money.ts';
 
 export type PricedLine = {
   id: string;
@@ -15,6 +15,8 @@ export type PricedLine = {
   reason: string;
   estimated: boolean;
   changed: boolean;
+  /** What the whole line costs me, currency units. */
+  cost?: Exact;
 };
 
 /** A line's amount: the one place where a quote rounds. */
@@ -24,8 +26,9 @@ export function amountOfLine(line: PricedLine, currency: string): Money {
 
 /** A line as the contract writes it. A unit price that no decimal can hold is shown to nine places; the amount is exact. */
 export function quoteLine(line: PricedLine, currency: string, taxed: boolean): QuoteLine {
-  const { quantity, unitPrice, ...words } = line;
-  return { ...words, quantity: decimalText(quantity), unitPrice: decimalText(unitPrice), amount: amountOfLine(line, currency), taxed };
+  const { quantity, unitPrice, cost, ...words } = line;
+  const price = { quantity: decimalText(quantity), unitPrice: decimalText(unitPrice), amount: amountOfLine(line, currency), taxed };
+  return { ...words, ...price, ...(cost ? { cost: amountOf(cost, currency) } : {}) };
 }
 
 /** A name as part of a line's id: lower case, dashes, nothing else. */

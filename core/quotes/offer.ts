@@ -5,7 +5,7 @@ import { sections, type QuoteDraft, type Section } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
 import type { BookDay } from '../fit/book.ts';
 import { exact } from '../money/exact.ts';
-import { subtract, sum } from '../money/money.ts';
+import { add, amountOf, subtract, sum, type Money } from '../money/money.ts';
 import { epochOf } from '../time/read.ts';
 import { baseLines } from './base.ts';
 import { cancelSections } from './cancellation.ts';
@@ -48,7 +48,12 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   const { totals, netOf } = totalsOf(taxed, setup.tax?.included ?? false, discountedSections(overrides.discount), currency);
   const due = depositOf(totals.gross, terms, now, firstCallAt, home);
   const scale = scaleOf(
-    { kept: subtract(totals.net, netOf(expenseSections)), dates: base.dates, editHours: outsideHours(lines), hoursOut: hoursOut(input) },
+    {
+      kept: subtract(totals.net, add(netOf(expenseSections), costsOf(lines, currency))),
+      dates: base.dates,
+      editHours: outsideHours(lines),
+      hoursOut: hoursOut(input),
+    },
     setup.year && setup.currency === currency ? floorOf(setup.year, currency) : null,
     input.job.budget,
     card.dayHours,
@@ -76,6 +81,14 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
     ],
     missing: missingOf(input, lines, totals.gross),
   };
+}
+
+/** What lines cost me; what is passed on as it is counts as a whole already. */
+function costsOf(lines: readonly PricedLine[], currency: string): Money {
+  const costs = lines
+    .filter((line) => !expenseSections.includes(line.section))
+    .flatMap(({ cost }) => (cost ? [amountOf(cost, currency)] : []));
+  return sum(currency, costs);
 }
 
 function inOrder(lines: readonly PricedLine[]): PricedLine[] {

@@ -31,7 +31,7 @@ function budgetADay(budget: z.infer<typeof Budget> | null, currency: string, day
 
 /** What is left of a job and what it uses up. */
 export type JobYield = {
-  /** Net less expenses passed through. */
+  /** Net less expenses passed through and what hands and sub-hire cost me. */
   kept: Money;
   /** Shoot, half, travel, prep and standby dates, each counting 1. */
   dates: number;

@@ -87,6 +87,27 @@ describe('a quote from an inquiry', () => {
   });
 });
 
+test('of two that make the same quote at once, one is refused as stale', async () => {
+  const at = await world('2026-12-01T15:00:00Z');
+  await withCard(at);
+  const job = await inquiry(at);
+  const input = { jobId: job.id, jobVersion: job.version, draftVersion: 0, pencil: false };
+  const both = await Promise.allSettled([call(quotes.make, input, at), call(quotes.make, input, at)]);
+  expect(both.map((one) => one.status).toSorted()).toEqual(['fulfilled', 'rejected']);
+  expect((await call(quotes.versions, { jobId: job.id }, at)).versions.map((version) => version.number)).toEqual([1]);
+});
+
+test('a letter that no paper can hold is refused by its field, and nothing is numbered', async () => {
+  const at = await world('2026-12-01T15:00:00Z');
+  await withCard(at);
+  const job = await inquiry(at);
+  await call(quotes.change, { jobId: job.id, draftVersion: 0, changes: [{ op: 'set', id: 'days/shoot', what: 'Кино 映画' }] }, at);
+  const said = await refusal(call(quotes.make, { jobId: job.id, jobVersion: job.version, draftVersion: 1, pencil: true }, at));
+  expect(said).toMatchObject({ code: 'REFUSED', what: expect.stringContaining('映') });
+  expect((await call(quotes.versions, { jobId: job.id }, at)).versions).toEqual([]);
+  expect((await call(jobs.get, { id: job.id }, at)).job.state).toBe('inquiry');
+});
+
 describe('a draft changed by hand', () => {
   test('is priced with the changes and taken back step by step', async () => {
     const at = await world('2026-12-01T15:00:00Z');

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { DraftChange } from '../../../core/contract/quotes.ts';
 import { priceQuote } from '../../../core/quotes/price.ts';
 import { at, day, drive, extra, fargo, inputOf, lineOf, quoteOf, taxed } from './facts.ts';
 
@@ -233,6 +234,17 @@ describe('the scale', () => {
   test('edit hours count by the day, and add to the hours', () => {
     const { scale } = quoteOf({ days: [day('2026-09-08'), day('2026-09-09', '09:00', '14:00', 'edit')] });
     expect(scale).toMatchObject({ daysUsed: '1.5', hoursAway: '15', thisJob: { minor: 86_667 } });
+  });
+  test('what a hand or sub-hire costs me is taken off, but for expenses', () => {
+    const changes: DraftChange[] = [
+      { op: 'add', section: 'extras', what: 'Second hand', quantity: '1', unit: 'day', unitPrice: '500', cost: '400' },
+      { op: 'add', section: 'travel', what: 'Parking', quantity: '1', unit: '', unitPrice: '30', cost: '30' },
+      { op: 'set', id: 'days/shoot', cost: '100.50' },
+    ];
+    const draft = quoteOf({ changes });
+    expect(draft.scale.thisJob.minor).toBe((200_000 + 50_000 - 40_000 - 10_050) / 2);
+    expect(lineOf(draft, 'days/shoot')).toMatchObject({ changed: false, cost: { minor: 10_050 } });
+    expect(draft.totals.net.minor).toBe(253_000);
   });
   test('a job under the floor is said so', () => {
     expect(quoteOf({ setup: { year }, card: { dayRate: '900' } }).cautions).toContain(
