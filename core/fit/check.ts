@@ -39,7 +39,11 @@ export function checkFit(input: FitInput): FitResult {
   const ground: Ground = { home, find, restMinutes: book.restMinutes, kit: book.kit };
   const neighbours = neighboursOf(lane, ground);
   const ink = others.filter((job) => job.firmness === 'ink');
-  const { moves } = movesOf(candidate, ink, ground);
+  const { moves } = movesOf(
+    candidate,
+    lane.filter(({ standing }) => standing === 'ink' || standing === 'own'),
+    ground,
+  );
   const over = overlapFindings(lane, home);
   // Where one cannot be in two places anyway, hours and days in a row say nothing.
   const impossible = over.some((finding) => finding.hardness === 'blocks');

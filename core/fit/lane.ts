@@ -22,7 +22,12 @@ const MINUTE = 60_000;
 /** Everything that stands, the candidate's own included, by time. */
 export function laneOf(book: Book, candidate: BookJob): LaneEntry[] {
   const others = book.jobs.filter((job) => candidate.id === null || job.id !== candidate.id);
-  const entries = [entriesOf(candidate, 'own'), ...others.map((job) => entriesOf(job, standingOf(job, candidate)))].flat();
+  return rowOf([candidate, ...others], (job) => (job === candidate ? 'own' : standingOf(job, candidate)));
+}
+
+/** What stands in these jobs, by time. */
+export function rowOf(jobs: readonly BookJob[], standing: (job: BookJob) => Standing = () => 'ink'): LaneEntry[] {
+  const entries = jobs.flatMap((job) => entriesOf(job, standing(job)));
   return entries.sort((a, b) => a.startAt - b.startAt || a.endAt - b.endAt || compare(a.job, b.job));
 }
 

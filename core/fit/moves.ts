@@ -4,7 +4,7 @@
  */
 import type { Place } from '../contract/parts.ts';
 import type { BookJob } from './book.ts';
-import { laneOf, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
+import { type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 import { reach, type ReachInput } from './reach.ts';
 import { departureFor, leavingAfter } from '../trips/plan.ts';
 
@@ -18,20 +18,28 @@ const MINUTE = 60_000;
 /** A gap that leaves this much at home is spent at home. */
 const WORTH_GOING_HOME = 10 * 60 * MINUTE;
 
-/** @param fixed jobs that the chain runs through: those in ink, and the candidate */
-export function movesOf(job: BookJob, fixed: readonly BookJob[], ground: Ground): Moves {
-  const lane = laneOf({ home: ground.home, jobs: [...fixed], ways: [], restMinutes: ground.restMinutes }, job);
-  const stays = lane.filter((entry) => entry.kind === 'stay');
-  const tickets = lane.filter((entry) => entry.kind === 'ticket');
+/** @param row what the chain runs through, by time: the job itself, those in ink, the candidate */
+export function movesOf(job: BookJob, row: readonly LaneEntry[], ground: Ground): Moves {
+  const stays = row.filter((entry) => entry.kind === 'stay');
+  const tickets = row.filter((entry) => entry.kind === 'ticket');
   const all: Moves = { moves: [], rests: [] };
-  for (const own of stays.filter((stay) => stay.standing === 'own')) {
-    const before = stays.filter((stay) => stay !== own && stay.endAt <= own.startAt).sort((a, b) => b.endAt - a.endAt)[0];
-    const after = stays.filter((stay) => stay !== own && stay.startAt >= own.endAt).sort((a, b) => a.startAt - b.startAt)[0];
-    add(all, into(own, before, tickets, ground));
-    add(all, outOf(own, after, tickets, ground));
+  for (const own of stays.filter((stay) => stay.job === job)) {
+    add(all, into(own, nearestBefore(own, stays), tickets, ground));
+    add(all, outOf(own, nearestAfter(own, stays), tickets, ground));
   }
-  const ticketed = tickets.filter((ticket) => ticket.standing === 'own').map(ticketMove);
+  const ticketed = tickets.filter((ticket) => ticket.job === job).map(ticketMove);
   return { moves: [...all.moves, ...ticketed].sort((a, b) => a.start - b.start), rests: all.rests };
+}
+
+function nearestBefore(own: StayEntry, stays: readonly StayEntry[]): StayEntry | undefined {
+  return stays.reduce<StayEntry | undefined>(
+    (nearest, stay) => (stay !== own && stay.endAt <= own.startAt && (!nearest || stay.endAt > nearest.endAt) ? stay : nearest),
+    undefined,
+  );
+}
+
+function nearestAfter(own: StayEntry, stays: readonly StayEntry[]): StayEntry | undefined {
+  return stays.find((stay) => stay !== own && stay.startAt >= own.endAt);
 }
 
 function into(own: StayEntry, before: StayEntry | undefined, tickets: readonly TicketEntry[], ground: Ground): Moves {

@@ -3,6 +3,7 @@
  */
 import type { Place } from '../contract/parts.ts';
 import type { BookJob } from './book.ts';
+import { rowOf, type LaneEntry } from './lane.ts';
 import { movesOf, type Ground, type Move } from './moves.ts';
 
 export type Work = {
@@ -22,8 +23,9 @@ const MINUTE = 60_000;
 
 /** Work of every job, with the moves as they are planned among all of them. */
 export function workOf(jobs: readonly BookJob[], candidate: BookJob | null, ground: Ground): Work[] {
+  const row = rowOf(jobs);
   return jobs
-    .flatMap((job) => [...paidWork(job, candidate), ...travelWork(job, jobs, candidate, ground)])
+    .flatMap((job) => [...paidWork(job, candidate), ...travelWork(job, row, candidate, ground)])
     .sort((a, b) => a.startAt - b.startAt || a.endAt - b.endAt);
 }
 
@@ -32,11 +34,12 @@ export function workOf(jobs: readonly BookJob[], candidate: BookJob | null, grou
  * Where a rest from other work would be lost they stay as planned.
  */
 export function workOnTheDay(jobs: readonly BookJob[], candidate: BookJob | null, ground: Ground): Work[] {
+  const row = rowOf(jobs);
   const paid = jobs.flatMap((job) => paidWork(job, candidate));
   const rest = ground.restMinutes * MINUTE;
   const free = (from: number, to: number) => !paid.some((work) => work.startAt < to && work.endAt > from);
   const travel = jobs.flatMap((job) =>
-    travelWork(job, jobs, candidate, ground).map((work) => {
+    travelWork(job, row, candidate, ground).map((work) => {
       const length = work.endAt - work.startAt;
       const call = nearest(
         paidWork(job, candidate)
@@ -77,14 +80,10 @@ function paidWork(job: BookJob, candidate: BookJob | null): Work[] {
 }
 
 /** A paid travel day is that movement itself and is not counted twice. */
-function travelWork(job: BookJob, jobs: readonly BookJob[], candidate: BookJob | null, ground: Ground): Work[] {
+function travelWork(job: BookJob, row: readonly LaneEntry[], candidate: BookJob | null, ground: Ground): Work[] {
   const travelled = job.days.filter((day) => day.kind === 'travel');
   const paidAlready = (move: Move) => travelled.some((day) => day.callAt < move.end && day.wrapAt > move.start);
-  const { moves } = movesOf(
-    job,
-    jobs.filter((other) => other !== job),
-    ground,
-  );
+  const { moves } = movesOf(job, row, ground);
   return moves
     .filter((move) => !paidAlready(move))
     .map((move) => ({

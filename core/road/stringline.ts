@@ -4,6 +4,7 @@
 import type { Place } from '../contract/parts.ts';
 import type { Stringline } from '../contract/road.ts';
 import type { Book, BookJob } from '../fit/book.ts';
+import { rowOf } from '../fit/lane.ts';
 import { movesOf, type Ground } from '../fit/moves.ts';
 import { distanceKm } from '../places/distance.ts';
 import { instantText } from '../time/read.ts';
@@ -76,7 +77,7 @@ export function stringlineOf({ book, candidate, from, to, now }: StringlineInput
 
 function lineOf(job: BookJob, fixed: readonly BookJob[], ground: Ground) {
   const blocks = job.days.map((day) => ({ placeKey: job.place.key, start: day.callAt, end: day.wrapAt, kind: day.kind }));
-  return { job, blocks, ...movesOf(job, fixed, ground) };
+  return { job, blocks, ...movesOf(job, rowOf([job, ...fixed]), ground) };
 }
 
 /** A pair that clashes is ringed once. */

@@ -17,7 +17,18 @@ export type Stay = {
  * The stays of a job, in order of time. Travel dates belong to the trip and edit dates can be worked anywhere: neither makes a stay,
  * but a job of nothing else stays where its days are.
  */
-export function staysOf(days: readonly BookDay[]): Stay[] {
+export function staysOf(days: readonly BookDay[]): readonly Stay[] {
+  const before = known.get(days);
+  if (before) return before;
+  const stays = runsIn(days);
+  known.set(days, stays);
+  return stays;
+}
+
+/** Days are never changed in place, so the stays of one list are worked out once. */
+const known = new WeakMap<readonly BookDay[], readonly Stay[]>();
+
+function runsIn(days: readonly BookDay[]): Stay[] {
   const onSite = days.filter((day) => day.kind !== 'travel' && day.kind !== 'edit');
   const sorted = (onSite.length > 0 ? onSite : [...days]).sort((a, b) => a.callAt - b.callAt || a.wrapAt - b.wrapAt);
   const runs: BookDay[][] = [];

@@ -1,0 +1,114 @@
+/**
+ * Generated years: jobs strewn over a few places in one fixed-offset zone, some ways typed, some left to the estimate.
+ */
+import type { Place } from '../../../core/contract/parts.ts';
+import { wayFinder } from '../../../core/trips/ways.ts';
+import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../../../core/fit/book.ts';
+
+export const MINUTE = 60_000;
+export const HOUR = 60 * MINUTE;
+export const DAY = 24 * HOUR;
+export const YEAR_START = Temporal.Instant.from('2026-01-01T00:00:00Z').epochMilliseconds;
+
+export type Random = () => number;
+
+/** A small seeded generator (mulberry32): the same numbers on every machine. */
+export function randomFrom(seed: number): Random {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
+
+const between = (random: Random, low: number, high: number) => low + Math.floor(random() * (high - low + 1));
+export const pick = <T>(random: Random, items: readonly T[]): T => {
+  const item = items[Math.floor(random() * items.length)];
+  if (item === undefined) throw new RangeError('nothing to pick from');
+  return item;
+};
+
+const place = (name: string, lat: number, lon: number): Place => ({
+  key: name,
+  name,
+  region: '',
+  country: 'IS',
+  lat,
+  lon,
+  zone: 'Atlantic/Reykjavik',
+});
+export const HOME = place('Home', 64.1, -21.9);
+export const PLACES = [HOME, place('Near', 64.4, -21.6), place('Mid', 65.7, -18.1), place('Far', 60.4, 5.3), place('Coast', 66.0, -23.1)];
+export const ITEMS = [
+  { id: 'battery', name: 'Battery', owned: 4, resetMinutes: 360, resetOnRoad: true, does: '', subHire: '', services: [] },
+  { id: 'camera', name: 'Camera', owned: 2, resetMinutes: 0, resetOnRoad: true, does: '', subHire: '', services: [] },
+];
+
+export function generatedYear(seed: number, { pencils = true, kit = false } = {}): { book: Book; candidate: BookJob; random: Random } {
+  const random = randomFrom(seed);
+  const jobs = Array.from({ length: between(random, 3, 24) }, (_, index) =>
+    jobAt(random, `job-${index}`, between(random, 0, 40), { pencils, kit }),
+  );
+  const ways: BookWay[] = PLACES.flatMap((from, index) =>
+    PLACES.slice(index + 1).flatMap((to) =>
+      random() < 0.5 ? [{ fromKey: from.key, toKey: to.key, mode: 'drive' as const, minutes: between(random, 2, 48) * 15 }] : [],
+    ),
+  );
+  const anywhere = {
+    ...jobAt(random, 'candidate', between(random, 2, 38), { pencils: false, kit }),
+    id: null,
+    firmness: 'candidate' as const,
+  };
+  const candidate = random() < 0.6 ? atTheBorder(anywhere, pick(random, jobs), ways, random) : anywhere;
+  return { book: { home: HOME, jobs, ways, restMinutes: 480, ...(kit ? { kit: ITEMS } : {}) }, candidate, random };
+}
+
+function jobAt(random: Random, id: string, firstDate: number, { pencils, kit }: { pencils: boolean; kit: boolean }): BookJob {
+  const days: BookDay[] = [];
+  for (let index = 0, date = firstDate; index < between(random, 1, 3); index += 1, date += random() < 0.8 ? 1 : 2) {
+    const callAt = YEAR_START + date * DAY + between(random, 20, 68) * 15 * MINUTE;
+    days.push(dayBetween(callAt, callAt + between(random, 4, 44) * 15 * MINUTE));
+  }
+  const inPencil = pencils && random() < 0.4;
+  const needs: KitNeed[] = kit ? ITEMS.flatMap(({ id: item }) => (random() < 0.6 ? [{ item, count: between(random, 1, 3) }] : [])) : [];
+  return {
+    id,
+    title: id,
+    firmness: inPencil ? 'pencil' : 'ink',
+    pencilledAt: inPencil ? between(random, 1, 1000) : null,
+    expiresAt: inPencil ? Infinity : null,
+    place: pick(random, PLACES),
+    days,
+    kit: needs,
+  };
+}
+
+/** Moved to where an answer turns: right after another job, with its way, its rest or a reset between, or a minute from that. */
+function atTheBorder(candidate: BookJob, other: BookJob, ways: readonly BookWay[], random: Random): BookJob {
+  const first = candidate.days[0];
+  if (!first) return candidate;
+  const way = wayFinder(ways)(other.place, candidate.place);
+  const gap =
+    pick(random, [0, 360, way.shortMinutes, way.longMinutes, way.shortMinutes + 480, way.longMinutes + 480]) + pick(random, [-1, 0, 0, 1]);
+  const wrap = Math.max(...other.days.map((day) => day.wrapAt));
+  return shifted(candidate, wrap + gap * MINUTE - first.callAt);
+}
+
+export function dayBetween(callAt: number, wrapAt: number): BookDay {
+  const wall = (at: number) => new Temporal.Instant(BigInt(at) * 1_000_000n).toString({ smallestUnit: 'minute' }).slice(0, 16);
+  return { date: wall(callAt).slice(0, 10), kind: 'shoot', call: wall(callAt), wrap: wall(wrapAt), callAt, wrapAt };
+}
+
+export function shifted(job: BookJob, by: number): BookJob {
+  return { ...job, days: job.days.map((day) => dayBetween(day.callAt + by, day.wrapAt + by)) };
+}
+
+export function shuffled<T>(items: readonly T[], random: Random): T[] {
+  const left = [...items];
+  return items.map(() => left.splice(Math.floor(random() * left.length), 1)[0] as T);
+}
+
+/** How many cases a law is tried on: the full count only when it is asked for. */
+export const CASES = process.env['KITBOUND_LONG'] === '1' ? 10_000 : 200;
