@@ -28,12 +28,6 @@ export function roundHalfAway(value: Exact): bigint {
   return value.s < 0n ? -magnitude : magnitude;
 }
 
-/** The smallest whole number that is not below the value. */
-export function ceiling(value: Exact): bigint {
-  const up = value.ceil();
-  return up.s * up.n;
-}
-
 /**
  * An exact number as a decimal with a point, without trailing zeros: "1250.5".
  * What needs more than `places` decimals (a third, say) is rounded half away from zero for showing; sums are never made from it.

@@ -15,7 +15,7 @@ export function baseLines(input: PriceInput, holidays: ReadonlySet<string>): Bas
   const { card, trip, setup } = input;
   const zone = input.job.place?.zone ?? setup.home.zone;
   const priced = dayLines({ days: input.days, zone, role: input.job.role, terms: card, holidays });
-  const way = trip ? mileageLines(trip, card, setup.home.zone, zone) : { lines: [], cautions: [] };
+  const way = trip ? mileageLines(trip, card) : { lines: [], cautions: [] };
   const lines = [
     ...joined(priced.lines, trip ? travelDayLine(trip, card) : []),
     ...kitLines(card, kitDays(priced.worked, card)),

@@ -6,7 +6,7 @@ import type { DraftChange } from '../contract/quotes.ts';
 import type { RateCard } from '../contract/rates.ts';
 import type { SetupFields } from '../contract/setup.ts';
 import type { BookDay } from '../fit/book.ts';
-import type { QuotedTrip } from './travel.ts';
+import type { QuotedTrip } from './trip.ts';
 
 export type PriceInput = {
   job: Pick<Job, 'id' | 'role' | 'place' | 'budget' | 'received' | 'deliverables'>;

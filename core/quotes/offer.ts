@@ -112,7 +112,7 @@ function outsideHours(lines: readonly PricedLine[]) {
 
 /** Hours from door-out to door-in; where nobody travels, those from call to wrap. */
 function hoursOut({ trip, days }: PriceInput) {
-  if (trip?.away) return exact(Math.round((trip.doorInAt - trip.doorOutAt) / 60_000)).div(60n);
+  if (trip?.away) return exact(Math.round(trip.hoursAway * 60)).div(60n);
   const worked = days.filter((day) => day.kind !== 'edit').reduce((sum, day) => sum + day.wrapAt - day.callAt, 0);
   return exact(Math.round(worked / 60_000)).div(60n);
 }

@@ -1,19 +1,15 @@
 /**
  * What the trip costs: travel days, distance, nights away.
  */
-import type { Mode } from '../contract/trips.ts';
 import type { RateCardFields } from '../contract/rates.ts';
 import { decimalText, exact, type Exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
 import { rateOn } from '../rates/mileage.ts';
-import { wallAt } from '../time/read.ts';
-import type { TripPlan } from '../trips/plan.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
 import { plural, slug, type PricedLine } from './line.ts';
+import type { QuotedLeg, QuotedTrip } from './trip.ts';
 
-/** A plan of the trip with what it is made by. */
-export type QuotedTrip = TripPlan & { mode: Mode };
 export type TripTerms = Pick<RateCardFields, 'currency' | 'dayRate' | 'travelPercent' | 'mileage' | 'mileageUnit' | 'allowanceNight'>;
 export type TripLines = { lines: PricedLine[]; cautions: string[] };
 
@@ -41,37 +37,39 @@ export function travelDayLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] 
   ];
 }
 
-/** Distance at the rate valid on the date that each leg departs, in the home zone for the way out and at the place for the way back. */
-export function mileageLines(trip: QuotedTrip, terms: TripTerms, homeZone: string, placeZone: string): TripLines {
+/** Distance at the rate valid on the date that each way is left for. */
+export function mileageLines(trip: QuotedTrip, terms: TripTerms): TripLines {
   if (!trip.away || trip.mode !== 'drive') return { lines: [], cautions: otherWay(trip) };
-  const legs = [
-    { name: 'out', date: wallAt(trip.doorOutAt, homeZone).slice(0, 10) },
-    { name: 'back', date: wallAt(trip.doorInAt - trip.backMinutes * 60_000, placeZone).slice(0, 10) },
-  ];
   const distance = distanceOf(trip, terms);
-  const rated = legs.flatMap((leg) => {
+  const rated = trip.legs.flatMap((leg) => {
     const rate = rateOn(terms.mileage, leg.date);
     return rate ? [{ ...leg, rate }] : [];
   });
   const byRate = [...Map.groupBy(rated, (leg) => leg.rate.rate)];
   const lines = byRate.map(([rate, same]): PricedLine => {
-    const quantity = distance.mul(BigInt(same.length));
-    const names = same.map((leg) => leg.name).join('-');
-    const ways = same.length === 2 ? 'out and back' : `the way ${names}`;
     const from = same.map((leg) => leg.rate.from).at(-1);
+    const measured = trip.source === 'typed' ? 'as typed' : 'estimated from the map';
     return {
-      id: byRate.length === 1 ? 'travel/mileage' : `travel/mileage-${names}`,
+      id: byRate.length === 1 ? 'travel/mileage' : `travel/mileage-${from}`,
       section: 'travel',
       what: 'Mileage',
-      quantity,
+      quantity: distance.mul(BigInt(same.length)),
       unit: terms.mileageUnit,
       unitPrice: exact(rate),
-      reason: `${formatNumber(distance)} ${terms.mileageUnit} one way, ${trip.source === 'typed' ? 'as typed' : 'estimated from the map'}; ${ways} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
+      reason: `${formatNumber(distance)} ${terms.mileageUnit} one way, ${measured}; ${waysInWords(same)} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
       estimated: trip.source !== 'typed',
       changed: false,
     };
   });
   return { lines, cautions: rated.flatMap((leg) => oldRate(leg.rate.from, leg.date)).slice(-1) };
+}
+
+function waysInWords(legs: readonly QuotedLeg[]): string {
+  const outs = legs.filter((leg) => leg.name === 'out').length;
+  const backs = legs.length - outs;
+  if (outs === 0 || backs === 0) return outs > 0 ? 'the way out' : 'the way back';
+  if (outs !== backs) return `${legs.length} ways`;
+  return outs === 1 ? 'out and back' : `home every night, ${outs} times out and back`;
 }
 
 /** The charged allowance for each night away. The per-diem log for the tax office is another thing. */

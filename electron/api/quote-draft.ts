@@ -10,7 +10,7 @@ import { defaultExpiry } from '../../core/jobs/pencil.ts';
 import { momentAt } from '../../core/quotes/deadlines.ts';
 import type { PriceInput } from '../../core/quotes/input.ts';
 import { priceQuote } from '../../core/quotes/price.ts';
-import type { QuotedTrip } from '../../core/quotes/travel.ts';
+import { quotedTrip, type QuotedTrip } from '../../core/quotes/trip.ts';
 import { chooseCard } from '../../core/rates/choose.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { planTrip } from '../../core/trips/plan.ts';
@@ -96,5 +96,7 @@ function tripOf(db: ReadableDb, job: Job, days: readonly BookDay[], setup: Setup
   if (!place || days.length === 0) return null;
   const ways = bookWays(db, setup.distance);
   const restMinutes = Math.round(Number(setup.restHours) * 60);
-  return { ...planTrip({ home: setup.home, place, days, ways, restMinutes }), mode: wayFinder(ways)(setup.home, place).mode };
+  const plan = planTrip({ home: setup.home, place, days, ways, restMinutes });
+  const { mode } = wayFinder(ways)(setup.home, place);
+  return quotedTrip({ plan, mode, days, homeZone: setup.home.zone, placeZone: place.zone, restMinutes });
 }

@@ -8,7 +8,7 @@ import type { SetupFields } from '../../../core/contract/setup.ts';
 import type { BookDay } from '../../../core/fit/book.ts';
 import type { PriceInput } from '../../../core/quotes/input.ts';
 import { priceQuote } from '../../../core/quotes/price.ts';
-import type { QuotedTrip } from '../../../core/quotes/travel.ts';
+import type { QuotedTrip } from '../../../core/quotes/trip.ts';
 import { defaultCard } from '../../../core/rates/defaults.ts';
 import { instantOf } from '../../../core/time/read.ts';
 
@@ -77,6 +77,10 @@ export const drive: QuotedTrip = {
   nights: 3,
   travelDates: ['2026-09-07', '2026-09-10'],
   hoursAway: 71.5,
+  legs: [
+    { name: 'out', date: '2026-09-07' },
+    { name: 'back', date: '2026-09-10' },
+  ],
 };
 
 export type Facts = Partial<Omit<PriceInput, 'job' | 'setup' | 'card'>> & {

@@ -63,8 +63,8 @@ describe('trip', () => {
     ];
     const lines = quoteOf({ trip: drive, job: { place: fargo }, card: { mileage } }).lines.filter((line) => line.section === 'travel');
     expect(lines.map((line) => [line.id, line.amount.minor])).toEqual([
-      ['travel/mileage-out', 18_125],
-      ['travel/mileage-back', 18_750],
+      ['travel/mileage-2026-01-01', 18_125],
+      ['travel/mileage-2026-09-10', 18_750],
     ]);
   });
   test('a flight has no mileage, and says that its fare is not in the quote', () => {
@@ -78,7 +78,7 @@ describe('trip', () => {
     expect(guessed.cautions.join(' ')).toContain('The drive is estimated');
   });
   test('a year without a known rate says so', () => {
-    const later = { ...drive, doorOutAt: at('2027-01-07T14:00'), doorInAt: at('2027-01-10T13:30') };
+    const later = { ...drive, legs: drive.legs.map((leg) => ({ ...leg, date: '2027-01-07' })) };
     expect(quoteOf({ trip: later, job: { place: fargo } }).cautions.join(' ')).toContain(
       'valid from 2026-01-01; ask whether there is one for 2027',
     );

@@ -8,7 +8,7 @@ import { decimalText } from '../../../core/money/exact.ts';
 import { card, drive } from '../../core/quotes/facts.ts';
 
 const quantity = (oneWayKm: number, mileageUnit: 'mi' | 'km') => {
-  const { lines } = mileageLines({ ...drive, oneWayKm }, { ...card, mileageUnit }, 'America/Chicago', 'America/Chicago');
+  const { lines } = mileageLines({ ...drive, oneWayKm }, { ...card, mileageUnit });
   return lines.map((line) => decimalText(line.quantity));
 };
 test('100 miles are 160.9344 km', () => expect(quantity(160.9344, 'mi')).toEqual(['200']));

@@ -1,0 +1,47 @@
+/**
+ * The trip as a quote takes it: a plan from home to home, or home every night where the way is short.
+ */
+import type { Mode } from '../contract/trips.ts';
+import type { BookDay } from '../fit/book.ts';
+import { wallAt } from '../time/read.ts';
+import type { TripPlan } from '../trips/plan.ts';
+
+/** One way, with the date on which it is left for: at home on the way out, at the place on the way back. */
+export type QuotedLeg = { name: 'out' | 'back'; date: string };
+/** A plan with what it is made by and each way that is driven; `nights` and `hoursAway` leave out what is spent at home. */
+export type QuotedTrip = TripPlan & { mode: Mode; legs: QuotedLeg[] };
+
+export type TripFacts = { plan: TripPlan; mode: Mode; days: readonly BookDay[]; homeZone: string; placeZone: string; restMinutes: number };
+
+const MINUTE = 60_000;
+/** Common practice: up to an hour each way one goes home for the night. */
+const SHORT_WAY_MINUTES = 60;
+
+/** The trip of a quote from the plan of the way. */
+export function quotedTrip(facts: TripFacts): QuotedTrip {
+  const { plan, mode, homeZone, placeZone } = facts;
+  const days = facts.days.filter((day) => day.kind !== 'edit').toSorted((a, b) => a.callAt - b.callAt);
+  const dateAt = (at: number, zone: string): string => wallAt(at, zone).slice(0, 10);
+  if (!homeEveryNight(facts, days)) {
+    const out: QuotedLeg = { name: 'out', date: dateAt(plan.doorOutAt, homeZone) };
+    const back: QuotedLeg = { name: 'back', date: dateAt(plan.doorInAt - plan.backMinutes * MINUTE, placeZone) };
+    return { ...plan, mode, legs: plan.away ? [out, back] : [] };
+  }
+  const legs = days.flatMap((day): QuotedLeg[] => [
+    { name: 'out', date: dateAt(day.callAt - plan.outMinutes * MINUTE, homeZone) },
+    { name: 'back', date: dateAt(day.wrapAt, placeZone) },
+  ]);
+  const minutes = days.reduce((sum, day) => sum + (day.wrapAt - day.callAt) / MINUTE + plan.outMinutes + plan.backMinutes, 0);
+  return { ...plan, mode, legs, nights: 0, hoursAway: minutes / 60 };
+}
+
+/** Several dates, a short way, and time enough between them for both ways and the rest that I ask for. */
+function homeEveryNight({ plan, mode, restMinutes }: TripFacts, days: readonly BookDay[]): boolean {
+  const short = Math.max(plan.outMinutes, plan.backMinutes) <= SHORT_WAY_MINUTES;
+  if (!plan.away || mode !== 'drive' || !short || days.length < 2) return false;
+  const needed = (plan.outMinutes + plan.backMinutes + restMinutes) * MINUTE;
+  return days.every((day, order) => {
+    const next = days[order + 1];
+    return !next || next.callAt - day.wrapAt >= needed;
+  });
+}
