@@ -36,13 +36,25 @@ export function chosenChanges(facts: Facts, field: Question['field'], value: unk
     case 'replyBy':
       return taken(WallTime, value, (wall) => replyByAt(wall, homeZone));
     case 'firstCall':
-      return withDays(facts, taken(WallTime, value, (call) => firstCallAt(facts.days, call)));
+      return withDays(
+        facts,
+        taken(WallTime, value, (call) => firstCallAt(facts.days, call)),
+      );
     case 'lastWrap':
-      return withDays(facts, taken(WallTime, value, (wrap) => facts.days.map((day, at) => (at === facts.days.length - 1 ? { ...day, wrap } : day))));
+      return withDays(
+        facts,
+        taken(WallTime, value, (wrap) => facts.days.map((day, at) => (at === facts.days.length - 1 ? { ...day, wrap } : day))),
+      );
     case 'start':
-      return withDays(facts, taken(DateText, value, (date) => movedTo(facts.days, date)));
+      return withDays(
+        facts,
+        taken(DateText, value, (date) => movedTo(facts.days, date)),
+      );
     case 'end':
-      return withDays(facts, taken(DateText, value, (date) => endingOn(facts.days, date)));
+      return withDays(
+        facts,
+        taken(DateText, value, (date) => endingOn(facts.days, date)),
+      );
     case 'days':
     case 'country':
     case 'deliverables':
@@ -68,7 +80,12 @@ const withDays = (facts: Facts, days: JobDay[] | null): Partial<Facts> | null =>
 
 const daysBetween = (from: string, to: string): number => Temporal.PlainDate.from(from).until(to, { largestUnit: 'day' }).days;
 const moved = (wall: string, days: number): string => `${dateLater(wall.slice(0, 10), days)}${wall.slice(10)}`;
-const shifted = (day: JobDay, days: number): JobDay => ({ ...day, date: dateLater(day.date, days), call: moved(day.call, days), wrap: moved(day.wrap, days) });
+const shifted = (day: JobDay, days: number): JobDay => ({
+  ...day,
+  date: dateLater(day.date, days),
+  call: moved(day.call, days),
+  wrap: moved(day.wrap, days),
+});
 
 /** The first day begins at this call; its wrap stays. */
 function firstCallAt(days: readonly JobDay[], call: string): JobDay[] {

@@ -15,12 +15,18 @@ const DECLINED =
   /\b(?:we(?:'ve| have) (?:decided to go|gone) with|no longer need|don't need (?:anyone|a|you)|decided not to|have (?:already )?(?:found|booked) (?:someone|another|a)|position (?:has been|is) filled|been cancelled|is cancelled|has been called off|won't be (?:needing|going ahead))\b/i;
 const SELLING =
   /\b(?:webinar|% off|discount code|limited[- ]time|special offer|sale ends|shop now|buy now|free shipping|sign up (?:now|today|here)|register (?:now|today|here|for)|join us (?:for|on|at)|save the date|early[- ]bird|book your (?:seat|ticket|place|stand)|tickets (?:are )?(?:on sale|available)|new arrivals|this week's deals|grow your business|seo|rank (?:higher|on)|boost your|increase your (?:traffic|sales|leads)|our services include|we offer (?:a range|professional|video editing|outsourc)|lead generation|rsvp to our|you(?:'re| are) invited|newsletter|in this issue|read more|click here|learn more)\b/gi;
+/** Talk about talking, or about a thing that was made already. */
+const CHATS =
+  /\b(?:reschedule (?:our|the) (?:call|chat|meeting)|to chat\b|hop on|catch up|critique|resend|raw footage from|footage from|copy (?:of|for)|rent (?:out )?(?:gear|your)|do you rent|preserve)\b/i;
 const ASKS =
   /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|you (?:\w+ )?(?:free|available|around|up for)\b|your availability|availability (?:for|on)|(?:can|could|would|will) you (?:\w+ ){0,4}(?:film|shoot|record|cover|run|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|in need of|need(?:ed|ing)? (?:a|an|someone|somebody|you|one|two|2|video|camera|coverage|filming|help)|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing)|haben sie|hätten sie|hättest du|hast du|suchen (?:wir|ich|einen|eine|noch)|wir (?:suchen|brauchen|benötigen)|ich suche|seriez-vous|êtes-vous|es-tu (?:dispo|libre)|nous (?:cherchons|recherchons)|je cherche|avez-vous|disponible|disponibles|estás libre|buscamos|necesitamos|busco|cerchiamo|sei libero|sareste|zoeken (?:wij|we|een)|ben je (?:vrij|beschikbaar)|bent u|procuramos|está disponível)\b/i;
 
-/** Words of a trade that hires: enough where a message is only notes. */
-const NOTES =
-  /\b(?:inquiry|enquiry|job|gig|shoot|wants? (?:us|me|a|you|someone|video)|needs? (?:us|me|a|you|someone|video|filming|coverage)|asked (?:if|for|about|whether)|asking|called (?:re|about)|voicemail|client|budget|rate|quote|day rate|load-?in|call (?:time)?|wrap|venue)\b/gi;
+/** What else makes a dated note a request: money, hours of work, a question mark. */
+const WORKING =
+  /\?|\b(?:inquiry|enquiry|gig|wants?|needs?|needed|wanted|asked|asking|called (?:re|about)|voicemail|client|budget|rate|quotation|quote|day rate|load-?in|bump-?in|get-?in|set-?up|crew call|call time|call|wrap|pays?|paying|flat|all in|interested|keen|lmk|after a|chasing|coverage|require|request(?:ing)?|please|hiring|offer)\b|[$£€]\s?\d|\d\s?(?:€|\$|usd|cad|eur|gbp)/i;
+/** Work of this trade, when no role is named. */
+const OCCASION =
+  /\b(?:crew|event|conference|wedding|gig|production|gala|festival|party|ceremony|congress|shoot|tournament|awards|anniversary|launch|retreat|summit|workshop|concert|recital|dinner|fundraiser|contest|marathon|parade|nativity|show)\b/i;
 
 const count = (text: string, pattern: RegExp): number => [...text.matchAll(pattern)].length;
 
@@ -28,18 +34,21 @@ const count = (text: string, pattern: RegExp): number => [...text.matchAll(patte
  * True when somebody asks for work on dates.
  * @param body what the sender wrote, without quotes and signature
  * @param whole the message with its head and foot, where machines sign
- * @param dated whether a date still to come is named
+ * @param dated whether a date still to come is named for the work; false also when every date is of something else
+ * @param elsewhere whether dates are named and all of them are of something else
  */
-export function isInquiry(body: string, whole: string, dated: boolean): boolean {
+export function isInquiry(body: string, whole: string, dated: boolean, elsewhere: boolean): boolean {
   const asks = ASKS.test(body);
   const roles = rolesIn(body);
-  if (roles.length === 0 && !/\b(?:crew|event|conference|wedding|gig|job|production)\b/i.test(body)) return false;
-  if (MACHINE.test(whole) && !(asks && dated && roles.length > 0 && !/unsubscribe|out of (?:the )?office|auto/i.test(whole))) return false;
+  const work = roles.length > 0 || OCCASION.test(body);
+  if (!work) return false;
+  if (MACHINE.test(whole)) return false;
   const selling = count(whole, SELLING);
   if (selling >= 2) return false;
   if (DECLINED.test(body) && !/\b(?:instead|replacement|pulled out|dropped out|looking for|need (?:a|someone))\b/i.test(body)) return false;
   if (MONEY_LETTER.test(body) && !(asks && dated)) return false;
-  if (asks) return !(THANKS.test(body) && !dated) && (roles.length > 0 || dated) && selling <= 1;
+  if (elsewhere && !dated) return asks && roles.length > 0 && !CHATS.test(body);
+  if (asks) return dated || (roles.length > 0 && !THANKS.test(body) && !CHATS.test(body));
   if (THANKS.test(body) || selling > 0) return false;
-  return dated && roles.length > 0 && count(body, NOTES) >= 2;
+  return dated && WORKING.test(body);
 }

@@ -5,6 +5,7 @@
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import type { Place } from '../contract/parts.ts';
 import type { Gazetteer } from '../places/gazetteer.ts';
+import { placesNamed } from '../places/search.ts';
 import { resolve } from './dates/resolve.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
 import { sequencesOf } from './dates/sequences.ts';
@@ -14,7 +15,8 @@ import { amountsIn } from './money/find.ts';
 import { clean } from './parts/clean.ts';
 import { only, split } from './parts/split.ts';
 import { tokensOf } from './parts/tokens.ts';
-import { peopleIn, phonesIn } from './people/find.ts';
+import { peopleIn } from './people/find.ts';
+import { phonesIn } from './people/reach.ts';
 import { countryOfZone } from './places/countries.ts';
 import { placeOf, placesIn } from './places/find.ts';
 import { dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
@@ -78,8 +80,9 @@ export function readInquiry(input: ReadInput): Reading {
   const times = sayTimes(body, timesOf(tokens, takenToken), dates);
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };
 
-  const ahead = dates.some((mention) => !mention.past && (mention.readings.length > 0 || mention.vague));
-  if (!isInquiry(body, plain.text, ahead)) return { isInquiry: false, fields: {}, questions: [], spans: [] };
+  const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
+  const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
+  if (!isInquiry(body, plain.text, ofWork, ahead.length > 0 && !ofWork)) return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
   const spans: Span[] = [];
@@ -196,12 +199,13 @@ export function readInquiry(input: ReadInput): Reading {
     );
   point('budget', ...budget.where);
 
-  const people = peopleIn({
+  const layers = {
     body,
     signature: only(plain.text, parts, 'signature'),
     header: only(plain.text, parts, 'header'),
     stamp: only(plain.text, parts, 'stamp'),
-  });
+  };
+  const people = peopleIn(layers, (name) => placesNamed(input.gazetteer, name).length > 0);
   for (const [field, fact] of [
     ['contactName', people.name],
     ['contactEmail', people.email],

@@ -63,12 +63,34 @@ const table = (lists: readonly string[]) =>
 const months = table(monthWords);
 const weekdays = table(weekdayWords);
 
+/** Languages whose month and weekday names are known besides English; the names come from Unicode CLDR, which ships with the engine. */
+export const otherLanguages = ['de', 'fr', 'es', 'it', 'nl', 'pt', 'da', 'nb', 'sv'] as const;
+for (const language of otherLanguages) {
+  const name = (options: Intl.DateTimeFormatOptions, month: number, day: number): string =>
+    new Intl.DateTimeFormat(language, { ...options, timeZone: 'UTC' })
+      .formatToParts(Temporal.PlainDate.from({ year: 2024, month, day }).toZonedDateTime('UTC').epochMilliseconds)
+      .find((part) => part.type === 'month' || part.type === 'weekday')
+      ?.value.toLowerCase()
+      .replace(/\.$/, '') ?? '';
+  for (let month = 1; month <= 12; month++) {
+    for (const width of ['long', 'short'] as const) {
+      const word = name({ day: 'numeric', month: width }, month, 1);
+      if (word.length >= 3 && /^\p{L}+$/u.test(word) && !months.has(word)) months.set(word, month);
+    }
+  }
+  // 1 January 2024 was a Monday.
+  for (let day = 1; day <= 7; day++) {
+    const word = name({ weekday: 'long' }, 1, day);
+    if (/^\p{L}+$/u.test(word) && !weekdays.has(word)) weekdays.set(word, day);
+  }
+}
+
 /** Month names that are also other words: they count only beside a day, or written with a capital. */
 export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'jan', 'dec', 'august', 'sept']);
 /** Weekday names that are also other words or names. */
-export const doubtfulWeekdays: ReadonlySet<string> = new Set(['sun', 'sat', 'wed', 'mon', 'fri', 'thu', 'tue', 'weds']);
+export const doubtfulWeekdays: ReadonlySet<string> = new Set(['sun', 'sat', 'wed', 'mon', 'fri', 'thu', 'tue', 'weds', 'mardi']);
 
-/** 1 for "January" and "jan". */
+/** 1 for "January", "jan" and "Januar". */
 export function monthWord(lower: string): number | undefined {
   return months.get(lower);
 }

@@ -65,7 +65,7 @@ function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordi
     if (
       before &&
       (/^[$£€¥₹#@]$/.test(before.text) ||
-        (token.tight && /^[\p{L}:.,/]$/u.test(before.text) && before.num === undefined && !/^[,(]$/.test(before.text)))
+        (token.tight && /^[\p{L}:,]$/u.test(before.text) && before.num === undefined && !/^[,(]$/.test(before.text)))
     )
       return undefined;
     const ending = tokens[index + 1];
@@ -74,6 +74,8 @@ function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordi
       return { day: token.num, next: index + 2, ordinal: true };
     }
     if (isTime(tokens, index)) return undefined;
+    if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|u|et|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
+      return { day: token.num, next: index + 2, ordinal: false };
     if (ending?.tight && /^\p{L}/u.test(ending.text) && monthWord(ending.lower) === undefined) return undefined;
     return { day: token.num, next: index + 1, ordinal: false };
   }
@@ -137,12 +139,16 @@ function namedAt(tokens: Tokens, index: number): Atom | undefined {
   const day = dayAt(tokens, index);
   if (day) {
     let at = day.next;
-    if (tokens[at]?.lower === 'of' || tokens[at]?.lower === 'in') at++;
+    if (/^(?:of|in|de|di)$/.test(tokens[at]?.lower ?? '')) at++;
     else if (tokens[at]?.text === '.' || ((tokens[at]?.text === '-' || tokens[at]?.text === '/') && tokens[at]?.tight)) at++;
     const month = monthAt(tokens, at);
     if (month && (tokens[at]?.breaks ?? 0) === 0) {
       let after = month.next;
-      if (tokens[after]?.text === '-' && tokens[after]?.tight && isYear(tokens[after + 1]?.num)) after++;
+      if (
+        ((tokens[after]?.text === '-' && tokens[after]?.tight) || /^(?:de|del)$/.test(tokens[after]?.lower ?? '')) &&
+        isYear(tokens[after + 1]?.num)
+      )
+        after++;
       const year = yearAt(tokens, after) ?? shortYearAt(tokens, after);
       return { first: index, next: year?.next ?? month.next, day: day.day, month: month.month, ...(year ? { year: year.year } : {}) };
     }
@@ -191,7 +197,13 @@ function numericAt(tokens: Tokens, index: number): Atom | undefined {
   const [a, s1, b, s2, c] = [tokens[index], tokens[index + 1], tokens[index + 2], tokens[index + 3], tokens[index + 4]];
   if (a?.num === undefined || b?.num === undefined || !s1?.tight || !b.tight || !/^[/.-]$/.test(s1.text)) return undefined;
   const before = tokens[index - 1];
-  if (a.tight && before && /^[\p{L}$£€/:.,#@\d-]$/u.test(before.text.slice(-1)) && before.text !== '(') return undefined;
+  if (
+    a.tight &&
+    before &&
+    /^[\p{L}$£€/:.,#@\d-]$/u.test(before.text.slice(-1)) &&
+    !(before.text === '-' && s1.text !== '-' && /^[.\d]/.test(tokens[index - 2]?.text ?? ''))
+  )
+    return undefined;
   const mark = s1.text;
   const third = s2?.tight && s2.text === mark && c?.tight && c.num !== undefined ? c : undefined;
   const trailing = (next: number): boolean => {

@@ -21,8 +21,8 @@ export type Sequence = {
 
 type Tokens = readonly Token[];
 
-const rangeWords = new Set(['to', 'through', 'thru', 'until', 'till', 'til', '-', '>', 'bis']);
-const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then']);
+const rangeWords = new Set(['to', 'through', 'thru', 'until', 'till', 'til', '-', '>', 'bis', 'au', 'al', 'tot']);
+const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then', 'und', 'et', 'y', 'e', 'og', 'och']);
 /** A number after one of these counts rooms or cameras, not days. */
 const counters = new Set(
   'room rooms hall studio camera cam stage level suite gate unit no number version day part chapter page block building floor session track category section highway hwy route channel series season bay dock door lot phase tier grade year pier platform at'.split(
@@ -90,7 +90,9 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;
     const atom = atomAt(tokens, from);
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
-    if (join.comma && atom.relative && !first.relative) break;
+    if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
+    // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.
+    if (join.comma && atom.day !== undefined && items.every((item) => item.atom.day === undefined)) break;
     items.push({ atom, join: join.join });
     commas.push(join.comma);
     at = atom.next;
@@ -150,6 +152,7 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
     return undefined;
   const dash = tokens[index + 1]?.text === '-' ? 1 : 0;
   const year = tokens[index + two + 1]?.num;
+  if (year !== undefined && year >= 1 && year <= 31) return undefined;
   const stated = year !== undefined && year >= 2000 && year < 2100 ? year : undefined;
   if (dash) return undefined;
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };

@@ -17,9 +17,11 @@ const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZ
 const WORD = String.raw`dollars?|bucks|pounds?|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
 const GROUPED = String.raw`\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2}(?!\d))?)`;
-const PER = String.raw`(?:a|per|each|every|\/|p\/?|an)\s?(?:shoot(?:ing)? |working |camera )?(day|d\b|hour|hr|h\b|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member)|(daily|hourly)\b|(day rate|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|both days|full \w+)|for (?:both|all \w+|the whole|the two|the three|the four|the five|two|three|four|five) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether)`;
+const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|talk`;
+const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera )?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|d\b|h\b)|(?<pd>p\.?d\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
+const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
-  String.raw`(?<![\p{L}\d.,:/])(?<pre>${MARK})?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>${MARK}|(?:${WORD})\b))?(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?<per>${PER}))?`,
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>${MARK})?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>${MARK}|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
 );
 
@@ -35,21 +37,17 @@ export function numberOf(written: string): number | undefined {
   return Number.isFinite(plain) ? plain : undefined;
 }
 
-function perOf(
-  written: string | undefined,
-  unit: string | undefined,
-  adverb: string | undefined,
-  phrase: string | undefined,
-): Amount['per'] | undefined {
-  if (written === undefined) return undefined;
-  if (unit !== undefined) {
-    const word = unit.toLowerCase();
-    if (word === 'day' || word === 'd') return 'day';
-    if (word === 'hour' || word === 'hr' || word === 'h') return 'hour';
-    return 'other';
-  }
-  if (adverb !== undefined) return adverb.toLowerCase() === 'daily' ? 'day' : 'hour';
-  return phrase?.toLowerCase() === 'day rate' ? 'day' : 'job';
+/** Words for a day and an hour in the languages that are read. */
+const DAY = /^(?:day|d|tag|jour|día|dia|giorno|dag)$/i;
+const HOUR = /^(?:hour|hr|h|stunde|heure|hora|ora)$/i;
+
+function perOf(groups: Record<string, string | undefined>): Amount['per'] | undefined {
+  const unit = groups['unit'] ?? groups['slash'];
+  if (unit !== undefined) return DAY.test(unit) ? 'day' : HOUR.test(unit) ? 'hour' : 'other';
+  if (groups['pd'] !== undefined) return 'day';
+  if (groups['adverb'] !== undefined) return groups['adverb'].toLowerCase() === 'daily' ? 'day' : 'hour';
+  if (groups['phrase'] === undefined) return undefined;
+  return /^(?:day rate|for the day)$/i.test(groups['phrase']) ? 'day' : 'job';
 }
 
 /** The currency sign or word of an amount, folded to one writing. */
@@ -68,7 +66,7 @@ export function amountsIn(text: string): Amount[] {
     const upTo =
       second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;
     const mark = folded(groups['pre'] ?? groups['post']);
-    const per = perOf(groups['per'], match[match.length - 3], match[match.length - 2], match[match.length - 1]);
+    const per = perOf(groups);
     if (mark === undefined && per === undefined && !thousand && amount < 100) continue;
     const lead = /^\s/.exec(match[0])?.[0].length ?? 0;
     found.push({

@@ -2,6 +2,8 @@
  * A pasted message taken apart by lines: what the sender wrote now, what was forwarded, what is only quoted, and who signed.
  */
 
+import { ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
+
 export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
 export type Part = { kind: PartKind; start: number; end: number };
 type Line = { text: string; start: number; end: number };
@@ -16,7 +18,7 @@ const HEADER = /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betr
 const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet)\s?:/i;
 const SUBJECT = /^(?:subject|betreff|objet|asunto)\s?:\s*/i;
 const SIGN_OFF =
-  /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|cheers|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
+  /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|cheers|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
 const SIGN_OFF_AND_NAME =
   /^(?:many thanks|thanks(?: so much| again| a lot| in advance)?|thank you(?: so much)?|cheers|best|(?:kind |best |warm )?regards|thx|ta|talk soon|speak soon|all the best|sincerely|warmly)\s?[,!.-]{1,2}\s?((?:\p{Lu}[\p{L}'-]{0,20}\.?\s?){1,4})[,.!]?\s*$/u;
 const POSTSCRIPT = /^\s*(?:p\.?\s?p?\.?\s?s\b\.?|update\b|edit:|one more thing)/i;
@@ -190,6 +192,16 @@ function endsHere(lines: readonly Line[], from: number): boolean {
   return true;
 }
 
+/** "Head of People", "Production Coordinator | Fable & Crane Productions": a line that says who somebody is. */
+const isCredential = (words: string): boolean =>
+  words.length <= 70 &&
+  !/[?!.:]$|\d/.test(words) &&
+  /^[(]?\p{Lu}/u.test(words) &&
+  (TITLE_WORDS.test(words) || ORG_WORDS.test(words)) &&
+  !SENTENCE.test(words);
+const SENTENCE =
+  /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
+const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
 const NAME_ONLY = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}[,.]?(?:\s?x{1,3})?$/u;
 
 /** Last lines that only name, phone or link are a signature also without a word of farewell. */
@@ -216,7 +228,9 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
         words.split(/\s+/).length <= 9 &&
         !/\b(?:call|email|mail|reach|text|ring)\b/i.test(words);
       const name = NAME_ONLY.test(words) && words.length <= 40 && words.split(/\s+/).length <= 4;
-      if (!contact && !name) break;
+      const more = NAME_AND_MORE.exec(words)?.[1];
+      const titled = more !== undefined && isCredential(more.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase()));
+      if (!contact && !name && !titled && !isCredential(words)) break;
       if (contact) contacts++;
       from = at;
       at--;

@@ -86,12 +86,10 @@ export function budgetOf(
   if (rivals.length > 0)
     return {
       where,
-      choices: [amount, ...rivals.map((rival) => rival.amount)]
-        .slice(0, 4)
-        .map((one) => ({
-          ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.place)[0]),
-          ...(perOf(text, one) ? { per: perOf(text, one) as 'day' } : {}),
-        })),
+      choices: [amount, ...rivals.map((rival) => rival.amount)].slice(0, 4).map((one) => ({
+        ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.place)[0]),
+        ...(perOf(text, one) ? { per: perOf(text, one) as 'day' } : {}),
+      })),
       ask: 'amount',
     };
   const budget = shaped(amount.amount, single);

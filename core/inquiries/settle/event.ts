@@ -1,6 +1,7 @@
 /**
  * The days of the event: the dates that no cue gives to anything else. Two that cannot both be meant are a question.
  */
+import { daysSaid } from './days.ts';
 import type { DateMention, Scene, Where } from './scene.ts';
 
 export type EventDays = {
@@ -24,15 +25,6 @@ const consecutive = (dates: readonly string[]): boolean =>
   );
 const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
 
-/** Days that are named beside an explicit date only to say more about it. */
-function repeats(mention: DateMention, days: readonly string[]): boolean {
-  if (mention.weekdayOnly) {
-    const weekdays = mention.sequence.items.map(({ atom }) => atom.weekday);
-    return days.some((day) => weekdays.includes(Temporal.PlainDate.from(day).dayOfWeek));
-  }
-  return mention.readings.length === 1 && within(mention.readings[0] ?? [], days);
-}
-
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
   const today = scene.received.toPlainDate().toString();
@@ -54,21 +46,33 @@ export function eventDays(scene: Scene): EventDays {
   if (!main) return { dates: [], where: [], choices: [] };
   const settled = settleTier(scene, main, today);
   if (settled.dates.length === 0) return settled;
-  // "on Saturday" beside "12 December": a weekday that fits no day is a slip of one of them.
-  const more = tiers.slice(1).flat();
-  for (const mention of more) {
-    if (repeats(mention, settled.dates)) continue;
-    if (
-      mention.weekdayOnly &&
-      mention.said === undefined &&
-      settled.dates.length === 1 &&
-      main.length === 1 &&
-      mention.sequence.items.length > 1 &&
-      /\b(?:both|two|three|all) days\b/i.test(scene.text)
-    )
-      continue;
+  return lengthened(scene, settled);
+}
+
+const ENDS = /\b(?:ends?|ending|finish(?:es|ing)?|runs? (?:to|until|through)|return(?:s|ing)?|back)\s(?:on\s)?(?:the\s)?$/i;
+const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s(?:on\s)?(?:the\s)?$/i;
+const LONGEST_STATED = 14;
+
+/** A single day that is only the first: "starts Wednesday ... ends Friday", "three days from 12 March". */
+function lengthened(scene: Scene, settled: EventDays): EventDays {
+  const first = settled.dates[0];
+  if (settled.dates.length !== 1 || first === undefined) return settled;
+  const start = Temporal.PlainDate.from(first);
+  const run = (days: number): string[] => Array.from({ length: days }, (_, step) => start.add({ days: step }).toString());
+  const end = scene.dates.find(
+    (mention) => mention.said === 'wrap' && mention.readings.length === 1 && !mention.doubt && ENDS.test(mention.before),
+  );
+  const last = end?.readings[0]?.at(-1);
+  if (end && last !== undefined && last > first) {
+    const length = start.until(Temporal.PlainDate.from(last)).days + 1;
+    if (length <= LONGEST_STATED) return { ...settled, dates: run(length), where: [...settled.where, { start: end.start, end: end.end }] };
   }
-  return settled;
+  const begins = scene.dates.some((mention) => settled.where.some((where) => where.start === mention.start) && STARTS.test(mention.before));
+  const said = [...new Set(daysSaid(scene.text).map(({ days }) => days))];
+  const days = said[0];
+  return begins && said.length === 1 && days !== undefined && days > 1 && days <= LONGEST_STATED
+    ? { ...settled, dates: run(days) }
+    : settled;
 }
 
 function settleTier(scene: Scene, tier: readonly DateMention[], today: string): EventDays {

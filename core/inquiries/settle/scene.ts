@@ -16,6 +16,8 @@ export type DateMention = Resolved & {
   said: Cue | undefined;
   /** "by Friday" */
   by: boolean;
+  /** What stands before it in its sentence. */
+  before: string;
 };
 export type SaidTime = TimeMention & {
   said: Cue | undefined;
@@ -37,7 +39,14 @@ export type Scene = {
 
 const BY = /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|wants?|needs?)\b[^,;]{0,28}$/i;
 const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;
+const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
+const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
+const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
+
+/** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
+const TO_NUMBER =
+  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
 function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cue: Cue | undefined; end: number; after: boolean } {
@@ -50,6 +59,10 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
   const lead = follows ? after.slice(0, follows.start) : '';
   const close = follows !== undefined && /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=)\s+){0,3}$/i.test(lead);
   const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
+  if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
+  if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
+  if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
+    return { cue: 'event', end: 0, after: false };
   const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
   if (mine && !tight) return fromAfter;
   if (
@@ -68,6 +81,7 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
     )
       return { cue: undefined, end: 0, after: false };
     if (last.cue === 'past' && ASKS_NOW.test(gap)) return { cue: 'event', end: 0, after: false };
+    if (last.cue === 'show' && !isDate && !TO_NUMBER.test(gap)) return { cue: undefined, end: 0, after: false };
     if (last.cue === 'other' && gap.length > 45) return { cue: undefined, end: 0, after: false };
     return { cue: last.cue, end: 0, after: false };
   }
@@ -96,7 +110,7 @@ export function sayDates(
     const tail = tailOf(text, item.end, Math.min(sentence.end, next?.start ?? text.length, item.end + 60));
     const hit = nearest(text, { start: from, end: item.start }, tail, true);
     if (hit.after) consumed = item.end + hit.end;
-    return { ...item.resolved, start: item.start, end: item.end, sequence: item.sequence, said: hit.cue, by: BY.test(before) };
+    return { ...item.resolved, start: item.start, end: item.end, sequence: item.sequence, said: hit.cue, by: BY.test(before), before };
   });
 }
 
@@ -127,10 +141,6 @@ function nthIn(piece: string): number | undefined {
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
 }
 
-/** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
-const TO_NUMBER =
-  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
-
 /** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
 export function sayTimes(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
   const said: SaidTime[] = [];
@@ -146,7 +156,7 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const date = dateBeside(text, time, dates, sentence);
     if (time.bare && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
     if (hit.after) consumed = time.end + hit.end;
-    const clause = `${before} ${text.slice(tail.start, tail.end)}`;
+    const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
     said.push({ ...time, said: hit.cue, date, dayBefore: DAY_BEFORE.test(clause), nthDay: nthIn(clause), evening: EVENING.test(clause) });
   }
   return said;

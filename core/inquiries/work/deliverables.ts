@@ -14,7 +14,7 @@ const THING = new RegExp(
 /** Words that promise a thing by themselves; the rest need a count, a length or an adjective. */
 const PLAIN = /^(?:videos?|films?|edits?|recordings?|footage|clips?|reels?|stories|gallery|trailers?|promos?)$/i;
 const NOT_ASKED =
-  /\b(?:no|not|without|saw|seen|watched|loved|love|liked|enjoyed|last year'?s|previous|your|don't need|won't need|skip|for example|like the|similar to|than|already|old|existing|linked|attached|showreel|on your (?:site|website)|show|play|project|screen|screening of)\b[^.;!?]{0,24}$/i;
+  /\b(?:no|not|without|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of)\b[^.;!?]{0,24}$|\b(?:existing|already|old|linked|attached|your|show|play|screen)\s(?:the |our |my |an? )?$/i;
 
 /** Things that the sender asks for, each once, in order. */
 export function deliverablesIn(text: string): Thing[] {

@@ -12,7 +12,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'vision mixing',
-    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
+    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
   ],
   [
     'livestream',
@@ -40,7 +40,9 @@ const NOT_WANTED =
 const LOST_ONE =
   /\b(?:lost|replace|replacement|replacing|dropped out|fell ill|fell through|pulled out|cancelled on us|sick|let us down|cover for|fill in|stand in|in place of|bailed|no longer|can't make it|injured)\b/i;
 const HANDLED =
-  /^(?:[^.;!?\n]{0,40}\b(?:is|are|will be|has been|have been|'s) (?:already )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|on board)|s? ?(?:is|are) (?:already )?(?:booked|sorted|covered))/i;
+  /^(?:[^.;!?()\n]{0,40}\b(?:is|are|will be|has been|have been|'s) (?:already )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|on board)|s? ?(?:is|are) (?:already )?(?:booked|sorted|covered))/i;
+
+const GEAR = /^ (?:call|meeting|conferenc\w*|game|wall|link|footage (?:from|of)|card)/i;
 
 function wanted(text: string, start: number, end: number, role: Role): boolean {
   const sentence =
@@ -68,16 +70,10 @@ export function rolesIn(text: string): RoleHit[] {
   for (const match of text.matchAll(shoot)) {
     const [start, end] = [match.index, match.index + match[0].length];
     const inside = [...hits.values()].some((hit) => start < hit.end && end > hit.start);
-    if (inside || hits.has('shoot')) continue;
+    if (inside || hits.has('shoot') || HANDLED.test(text.slice(end, end + 70)) || GEAR.test(text.slice(end, end + 20))) continue;
     hits.set('shoot', { role: 'shoot', start, end, text: match[0] });
   }
   return [...hits.values()];
-}
-
-/** True when a message speaks of this work at all. */
-export function speaksOfWork(text: string): boolean {
-  shoot.lastIndex = 0;
-  return rolesIn(text).length > 0;
 }
 
 const ASKED =

@@ -1,0 +1,50 @@
+/**
+ * Mail addresses and telephone numbers.
+ */
+import type { PersonFact } from './words.ts';
+
+const EMAIL = /(?<![\w.+-])\w[\w.+-]{0,60}@[\w-]{1,60}(?:\.[\w-]{1,40}){1,4}(?![\w-])/g;
+const PHONE =
+  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?)?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/:])|(?<![\w$£€.,/:@-])(?:\+\d{8,14}|0\d{8,11}|\d{10,11})(?![\w@/:]|[,.]\d)/g;
+const LABEL =
+  /(?:\b(?:tel|phone|ph|mob|mobile|cell|call|text|ring|reach me|reached|whatsapp|number|direct|m|t|p|c|contact|on|at|me|back)\b[\s.:]{0,3}(?:is |at |on |me at |me on )?)$/i;
+const OTHER_NUMBER =
+  /(?:\b(?:iban|order|ref(?:erence)?|invoice|account|acct|vat|reg|po|no|id|meeting id|passcode|fax|f)\b[\s.:#]{0,3}|#)$/i;
+/** National writings that are a phone also without a label. */
+const UNMISTAKABLE = /^(?:\+|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|\(0\d{1,4}\))/;
+
+/** The first mail address. */
+export function emailIn(text: string): PersonFact | undefined {
+  const match = text.matchAll(EMAIL).next().value;
+  if (!match) return undefined;
+  const value = match[0].replace(/[.-]+$/, '');
+  return { value, start: match.index, end: match.index + value.length };
+}
+
+/** A text without its mail addresses. */
+export function withoutEmails(text: string): string {
+  return text.replace(EMAIL, '');
+}
+
+function isDateOrHours(written: string): boolean {
+  return /^\d{4}[-.\s]\d{2}[-.\s]\d{2}$|^\d{1,2}[-.\s]\d{1,2}[-.\s](?:19|20)\d\d$|^[0-2]\d[0-5]\d\s?-\s?[0-2]\d[0-5]\d$/.test(written);
+}
+
+/**
+ * Runs of digits that are phones and not dates, hours, order numbers or amounts.
+ * @param labelled true in running text, where a number needs a word for it or an unmistakable writing
+ */
+export function phonesIn(text: string, labelled: boolean): PersonFact[] {
+  const phones: PersonFact[] = [];
+  for (const match of text.matchAll(PHONE)) {
+    const written = match[0];
+    const digits = written.replace(/\D/g, '');
+    if (digits.length < 7 || digits.length > 15 || isDateOrHours(written)) continue;
+    if (/^\d{1,3}(?: \d{3})+$/.test(written) && digits.length < 9) continue;
+    const lead = text.slice(Math.max(0, match.index - 30), match.index);
+    if (OTHER_NUMBER.test(lead)) continue;
+    if (labelled && !LABEL.test(lead) && !UNMISTAKABLE.test(written)) continue;
+    phones.push({ value: written, start: match.index, end: match.index + written.length });
+  }
+  return phones;
+}

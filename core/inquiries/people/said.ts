@@ -1,0 +1,121 @@
+/**
+ * Who asks, as the running text says it: "I'm Odalys from the Harbor Bakers' Guild", "call Ruth on ...", a form's labels, a last word.
+ */
+import { emailIn, phonesIn } from './reach.ts';
+import type { People } from './signature.ts';
+import { NAME, nameFrom, ORG_FOR_CERTAIN, ORG_NAME, ORG_WORDS, trimmed, type PersonFact } from './words.ts';
+
+const start = String.raw`(?:^|[\s,.!?(:-])`;
+const INTRODUCED = new RegExp(
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|[\s,.;!?)-])`,
+  'gu',
+);
+const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
+const REACH = new RegExp(
+  String.raw`${start}(?:[Cc]all|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|,?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  'gmu',
+);
+const CALLED = new RegExp(
+  String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:called|rang|phoned|emailed|texted|wants|needs|asked|left|is looking)\b`,
+  'gu',
+);
+const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
+const FAREWELL = new RegExp(
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
+  'u',
+);
+const DASHED = new RegExp(String.raw`[\s.!?)]-\s?(${NAME})\s*$`, 'u');
+const LAST_WORD = new RegExp(String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s\p{Lu}[\p{L}'-]{1,20})?)[.!]?\s*$`, 'u');
+const LABEL_NAME = /^[^\S\n]*(?:name|contact|contact name|full name|your name)[^\S\n]?:[^\S\n]*([^\n@<\d,]{2,50})/gim;
+const LABEL_ORG = /^[^\S\n]*(?:company|organi[sz]ation|client|organiser|organizer|company name|business)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
+const AFTER_NAME = new RegExp(
+  String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
+  'u',
+);
+const BEHALF = new RegExp(
+  String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with)\s(${ORG_NAME})`,
+  'gu',
+);
+const CERTAIN = new RegExp(
+  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|[.!?\n]\s?)([Tt]he\s)?(\p{Lu}[\p{L}'&-]{1,30}(?:\s(?:(?:of|and|&|for|the)\s){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
+  'gmu',
+);
+
+function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined {
+  for (const found of pattern.global ? text.matchAll(pattern) : [pattern.exec(text)].filter((one) => one !== null)) {
+    const written = found[group];
+    if (!written) continue;
+    const name = nameFrom(written, found.index + found[0].lastIndexOf(written));
+    if (name) return name;
+  }
+  return undefined;
+}
+
+function organisation(written: string, at: number): PersonFact | undefined {
+  const plain = written.replace(/^the\s/i, '').replace(/[.,]$/, '');
+  const lead = written.length - written.replace(/^the\s/i, '').length;
+  return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
+}
+
+function organisationAfter(text: string, from: number): PersonFact | undefined {
+  const found = AFTER_NAME.exec(text.slice(from, from + 120));
+  if (!found?.[1]) return undefined;
+  const known = ORG_WORDS.test(found[1]) || found[1].includes(' ');
+  return known ? organisation(found[1], from + found[0].length - found[1].length) : undefined;
+}
+
+function organisationSaid(body: string): PersonFact | undefined {
+  for (const found of body.matchAll(LABEL_ORG)) {
+    const written = found[1] ?? '';
+    return trimmed(written, found.index + found[0].length - written.length);
+  }
+  for (const found of body.matchAll(BEHALF)) {
+    const written = found[1] ?? '';
+    if (!ORG_WORDS.test(written)) continue;
+    return organisation(written, found.index + found[0].length - written.length);
+  }
+  for (const found of body.matchAll(CERTAIN)) {
+    const written = found[2] ?? '';
+    if (!ORG_FOR_CERTAIN.test(written)) continue;
+    return organisation(written, found.index + found[0].length - written.length);
+  }
+  return undefined;
+}
+
+/**
+ * What the text says of its writer.
+ * @param isTown true for a name that is a town's: a last word may be where the job is
+ */
+export function fromText(body: string, isTown: (name: string) => boolean): People {
+  const people: People = {};
+  const called = body.matchAll(CALLED).next().value;
+  const last = body.trimEnd();
+  const foot = last.slice(-120);
+  const shift = (fact: PersonFact | undefined): PersonFact | undefined => {
+    const by = last.length - foot.length;
+    return fact && { ...fact, start: fact.start + by, end: fact.end + by };
+  };
+  const lastWord = shift(match(LAST_WORD, foot));
+  const name =
+    match(LABEL_NAME, body) ??
+    match(INTRODUCED, body) ??
+    match(HERE, body) ??
+    match(CALLED, body) ??
+    shift(match(BY_PHONE, foot)) ??
+    match(REACH, body) ??
+    shift(match(FAREWELL, foot)) ??
+    shift(match(DASHED, foot)) ??
+    (lastWord && !isTown(lastWord.value) ? lastWord : undefined);
+  if (name) people.name = name;
+  const introduced = match(INTRODUCED, body) ?? match(HERE, body);
+  const after =
+    introduced && organisationAfter(body, introduced.end + (/^ here/.test(body.slice(introduced.end, introduced.end + 5)) ? 5 : 0));
+  const byCall = called?.[2] ? organisation(called[2], called.index + called[0].lastIndexOf(called[2])) : undefined;
+  const org = after ?? byCall ?? organisationSaid(body);
+  if (org) people.organisation = org;
+  const email = emailIn(body);
+  if (email) people.email = email;
+  const phone = phonesIn(body, true)[0];
+  if (phone) people.phone = phone;
+  return people;
+}

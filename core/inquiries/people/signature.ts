@@ -1,0 +1,75 @@
+/**
+ * The lines of a signature: name, title, organisation, mail, phone.
+ */
+import { emailIn, phonesIn, withoutEmails } from './reach.ts';
+import { NAME, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+
+export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
+
+const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|[.!]?$|\\sx{1,3}$))`, 'u');
+const FAREWELL =
+  /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[cC]heers|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
+const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
+/** A longer foot is no signature. */
+const MOST_LINES = 14;
+
+type Line = { text: string; start: number };
+
+function linesOf(text: string): Line[] {
+  const lines: Line[] = [];
+  let start = 0;
+  for (const line of text.split('\n')) {
+    if (line.trim() !== '' && line.length <= 200) lines.push({ text: line, start });
+    start += line.length + 1;
+  }
+  return lines.slice(0, MOST_LINES);
+}
+
+/** The organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
+function organisationIn(line: string, start: number): PersonFact | undefined {
+  let at = 0;
+  for (const piece of line.split(/(\s*[|,/]\s*|\s-\s|\bat\b)/)) {
+    const from = at;
+    at += piece.length;
+    const words = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
+    if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || !ORG_WORDS.test(words))
+      continue;
+    if (
+      TITLE_WORDS.test(words) &&
+      !/\b(?:ltd|llc|inc|gmbh|group|agency|association|society|foundation|university|alliance|guild)\b/i.test(words)
+    )
+      continue;
+    const lead = piece.indexOf(words);
+    return { value: words, start: start + from + lead, end: start + from + lead + words.length };
+  }
+  return undefined;
+}
+
+/** What a signature says; all but it is blanked in the text. */
+export function fromSignature(signature: string): People {
+  const people: People = {};
+  for (const line of linesOf(signature)) {
+    const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
+    const skip = farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length)) ? farewell[0].length : 0;
+    const text = line.text.slice(skip);
+    const start = line.start + skip;
+    if (text.trim() === '') continue;
+    let rest = 0;
+    if (!people.name && !/[@\d]/.test(text.split(/[,|(]/)[0] ?? '')) {
+      const match = NAME_LINE.exec(text);
+      const found = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
+      if (match && found && !TITLE_WORDS.test(found.value)) {
+        people.name = found;
+        rest = match[0].length;
+      }
+    }
+    if (people.organisation || LINK_LINE.test(text) || withoutEmails(text) !== text) continue;
+    const organisation = organisationIn(text.slice(rest), start + rest);
+    if (organisation) people.organisation = organisation;
+  }
+  const email = emailIn(signature);
+  if (email) people.email = email;
+  const phone = phonesIn(signature, false)[0];
+  if (phone) people.phone = phone;
+  return people;
+}

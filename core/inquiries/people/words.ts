@@ -1,0 +1,37 @@
+/**
+ * What names, organisations and job titles look like. Patterns are case-sensitive: capitals are what tells a name.
+ */
+
+export type PersonFact = { value: string; start: number; end: number };
+
+/** One to four capitalised words, with particles between them. */
+export const NAME = String.raw`\p{Lu}[\p{L}'-]{1,20}\.?(?:\s(?:(?:van|von|de|der|den|da|di|del|la|le|bin|al)\s){0,2}\p{Lu}[\p{L}'-]{0,20}\.?){0,3}`;
+/** Capitalised words with "of", "and" or "&" between them. */
+export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
+
+const orgWords =
+  'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta';
+export const ORG_WORDS = new RegExp(String.raw`(?<![\p{L}'])(?:${orgWords.replaceAll(' ', '|')}|& sons|and sons)(?![\p{L}])`, 'iu');
+/** Words that make a capitalised phrase an organisation wherever it stands. */
+export const ORG_FOR_CERTAIN =
+  /(?<![\p{L}'])(?:Ltd|LLC|LLP|Inc|GmbH|AG|PLC|Association|Society|Foundation|Institute|Guild|Alliance|Federation|Council|Chamber|League|Union|Trust|Corporation|Co|Company|Cooperative|Collective|Committee|Verein|Fund)\.?$/u;
+export const TITLE_WORDS =
+  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|pr|clerk|volunteer|programs?)\b/i;
+/** Words with a capital that begin no name. */
+const NOT_NAME =
+  /^(?:thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an)$/i;
+
+export function trimmed(text: string, start: number): PersonFact {
+  const value = text.trim();
+  const lead = text.length - text.trimStart().length;
+  return { value, start: start + lead, end: start + lead + value.length };
+}
+
+/** A name, unless it begins with a word that begins none or is too long for one. */
+export function nameFrom(written: string, start: number): PersonFact | undefined {
+  const fact = trimmed(written.replace(/[.,!]+$/, ''), start);
+  const first = fact.value.split(/\s/)[0] ?? '';
+  if (fact.value.length < 2 || fact.value.length > 50 || NOT_NAME.test(first.replace(/[.,]/g, ''))) return undefined;
+  if (ORG_WORDS.test(fact.value) && fact.value.includes(' ')) return undefined;
+  return fact;
+}
