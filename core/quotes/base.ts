@@ -3,9 +3,10 @@
  */
 import { dayLines, kitDays } from './days.ts';
 import { editingLine } from './editing.ts';
+import { kitLines } from './kit.ts';
 import type { PricedLine } from './line.ts';
 import type { PriceInput } from './input.ts';
-import { allowanceLine, kitLines, mileageLines, travelDayLine } from './travel.ts';
+import { allowanceLine, mileageLines, travelDayLine } from './travel.ts';
 
 /** Lines, what to know about them, and how many dates the job uses up. */
 export type BaseLines = { lines: PricedLine[]; cautions: string[]; dates: number };

@@ -26,8 +26,8 @@ export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides 
   if (firstCallAt !== null && firstCallAt <= input.now) said.push('First call is past.');
   if (trip?.away && trip.source === 'estimated')
     said.push('The drive is estimated; type how long it takes and how far it is, and the quote follows.');
-  if (trip?.away && trip.mode === 'drive' && card.mileage.length === 0)
-    said.push('The rate card has no mileage rate; the drive is not charged.');
+  if (trip?.away && trip.mode === 'drive' && ![...known].some((id) => id.startsWith('travel/mileage')))
+    said.push('The rate card has no mileage rate for these dates; the drive is not charged.');
   if (trip && trip.nights > 0 && card.allowanceNight === null)
     said.push(
       `${trip.nights === 1 ? 'One night' : `${trip.nights} nights`} away, and the rate card charges no allowance. Who pays the room?`,

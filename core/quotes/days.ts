@@ -9,7 +9,7 @@ import type { BookDay } from '../fit/book.ts';
 import { exact } from '../money/exact.ts';
 import { formatNumber } from '../money/format.ts';
 import { datesInWords } from '../words/dates.ts';
-import { plural, slug, type PricedLine } from './line.ts';
+import { plural, slug, withOwnIds, type PricedLine } from './line.ts';
 
 export type DaysInput = { days: readonly BookDay[]; zone: string; role: Role; terms: DayTerms; holidays: ReadonlySet<string> };
 export type PricedDays = { lines: PricedLine[]; cautions: string[]; worked: WorkedDay[] };
@@ -51,25 +51,22 @@ export function dayLines(input: DaysInput): PricedDays {
     worked.flatMap((day) => payOfDay(day, input.terms).map((part) => ({ date: day.date, part }))),
     ({ part }) => `${part.key} ${part.unitPrice.toFraction()}`,
   );
-  const seen = new Map<string, number>();
-  const lines = [...byKey.values()]
-    .flatMap(([first, ...more]) => (first ? [lineOf([first, ...more], input, seen)] : []))
-    .toSorted((a, b) => orderOf(a.id) - orderOf(b.id));
+  const lines = [...byKey.values()].flatMap(([first, ...more]) => (first ? [lineOf([first, ...more], input)] : []));
   const forced = forcedCalls(worked, input);
-  return { lines: [...lines, ...forced.lines], cautions: forced.cautions, worked };
+  return {
+    lines: [...withOwnIds(lines).toSorted((a, b) => orderOf(a.id) - orderOf(b.id)), ...forced.lines],
+    cautions: forced.cautions,
+    worked,
+  };
 }
 
 type Entry = { date: string; part: PayPart };
 
-function lineOf(entries: readonly [Entry, ...Entry[]], { role, terms }: DaysInput, seen: Map<string, number>): PricedLine {
+function lineOf(entries: readonly [Entry, ...Entry[]], { role, terms }: DaysInput): PricedLine {
   const { part } = entries[0];
   const quantity = entries.reduce((sum, entry) => sum.add(entry.part.quantity), exact(0));
-  // Two uplifts of one sort on bases of two prices need two names.
-  const name = `days/${slug(part.key)}`;
-  const count = (seen.get(name) ?? 0) + 1;
-  seen.set(name, count);
   return {
-    id: count === 1 ? name : `${name}-${count}`,
+    id: `days/${slug(part.key)}`,
     section: 'days',
     what: whatOf(part, role, terms),
     quantity,

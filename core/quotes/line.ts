@@ -41,6 +41,16 @@ export function slug(name: string): string {
     .slice(0, 40);
 }
 
+/** Lines whose names are their own: a second "kit/mixer" becomes "kit/mixer-2". */
+export function withOwnIds(lines: readonly PricedLine[]): PricedLine[] {
+  const seen = new Map<string, number>();
+  return lines.map((line) => {
+    const count = (seen.get(line.id) ?? 0) + 1;
+    seen.set(line.id, count);
+    return count === 1 ? line : { ...line, id: `${line.id}-${count}` };
+  });
+}
+
 /** A thing's name in the number that its count asks for: "day", "days". */
 export function plural(count: Exact, one: string, many = `${one}s`): string {
   return count.equals(1) ? one : many;

@@ -1,7 +1,7 @@
 /**
  * One offer of a quote: the lines of card and trip, what was changed by hand, rush, discount, taxes, and what it is worth to me.
  */
-import { sections, type QuoteDraft, type Section } from '../contract/quotes.ts';
+import { sections, type QuoteDraft } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
 import type { BookDay } from '../fit/book.ts';
 import { exact } from '../money/exact.ts';
@@ -36,9 +36,9 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
 
   const base = baseLines(input, overrides.holidays);
   const beforeRush = overlay(base.lines, overrides, (section) => section !== 'rush' && section !== 'discount', currency);
-  const daysAmount = sum(currency, amountsIn(beforeRush, ['days'], currency));
+  const ofDays = beforeRush.filter((line) => line.section === 'days').map((line) => amountOfLine(line, currency));
   const notice = firstCallAt === null ? Infinity : firstCallAt - epochOf(input.job.received.at);
-  const rush = rushLine(notice, card.rush, daysAmount);
+  const rush = rushLine(notice, card.rush, sum(currency, ofDays));
   const withRush = [...beforeRush, ...overlay(rush, overrides, (section) => section === 'rush', currency)];
   const discounts = discountLines(overrides.discount, withRush, currency);
   const lines = inOrder([...withRush, ...overlay(discounts, overrides, (section) => section === 'discount', currency)]);
@@ -93,10 +93,6 @@ function costsOf(lines: readonly PricedLine[], currency: string): Money {
 
 function inOrder(lines: readonly PricedLine[]): PricedLine[] {
   return sections.flatMap((section) => lines.filter((line) => line.section === section));
-}
-
-function amountsIn(lines: readonly PricedLine[], within: readonly Section[], currency: string) {
-  return lines.filter((line) => within.includes(line.section)).map((line) => amountOfLine(line, currency));
 }
 
 function firstCall(days: readonly BookDay[]): number | null {

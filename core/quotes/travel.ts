@@ -7,7 +7,7 @@ import { formatNumber, formatPrice } from '../money/format.ts';
 import { rateOn } from '../rates/mileage.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
-import { plural, slug, type PricedLine } from './line.ts';
+import { plural, type PricedLine } from './line.ts';
 import type { QuotedLeg, QuotedTrip } from './trip.ts';
 
 export type TripTerms = Pick<RateCardFields, 'currency' | 'dayRate' | 'travelPercent' | 'mileage' | 'mileageUnit' | 'allowanceNight'>;
@@ -106,22 +106,4 @@ function oldRate(from: string, date: string): string[] {
   return from.slice(0, 4) < date.slice(0, 4)
     ? [`The newest mileage rate is valid from ${from}; ask whether there is one for ${date.slice(0, 4)}.`]
     : [];
-}
-
-/** Kit fees for each date that uses the kit. */
-export function kitLines(card: Pick<RateCardFields, 'kit' | 'currency'>, dates: number): PricedLine[] {
-  const quantity = exact(dates);
-  return dates === 0
-    ? []
-    : card.kit.map((fee) => ({
-        id: `kit/${slug(fee.name)}`,
-        section: 'kit',
-        what: fee.name,
-        quantity,
-        unit: plural(quantity, 'day'),
-        unitPrice: exact(fee.perDay),
-        reason: `${formatNumber(quantity)} shooting ${plural(quantity, 'day')} at ${formatPrice(fee.perDay, card.currency)}.`,
-        estimated: false,
-        changed: false,
-      }));
 }

@@ -67,6 +67,11 @@ describe('trip', () => {
       ['travel/mileage-2026-09-10', 18_750],
     ]);
   });
+  test('a date before the first rate is not charged, and says so', () => {
+    const draft = quoteOf({ trip: drive, job: { place: fargo }, card: { mileage: [{ from: '2027-01-01', rate: '1' }] } });
+    expect(lineOf(draft, 'travel/mileage')).toBeUndefined();
+    expect(draft.cautions).toContain('The rate card has no mileage rate for these dates; the drive is not charged.');
+  });
   test('a flight has no mileage, and says that its fare is not in the quote', () => {
     const flown = quoteOf({ trip: { ...drive, mode: 'flight' }, job: { place: fargo } });
     expect(lineOf(flown, 'travel/mileage')).toBeUndefined();
@@ -91,6 +96,18 @@ describe('trip', () => {
     });
     expect(lineOf(sold, 'days/travel')).toMatchObject({ quantity: '3', amount: { minor: 150_000 } });
   });
+});
+
+test('kit is charged for each shooting day; two fees of like names keep their own lines', () => {
+  const kit = [
+    { name: 'Mixer', perDay: '120' },
+    { name: 'mixer!', perDay: '30' },
+  ];
+  const draft = quoteOf({ card: { kit }, days: [day('2026-09-08'), day('2026-09-09'), day('2026-09-10', '08:00', '12:00', 'prep')] });
+  expect(draft.lines.filter((line) => line.section === 'kit').map((line) => [line.id, line.amount.minor])).toEqual([
+    ['kit/mixer', 24_000],
+    ['kit/mixer-2', 6_000],
+  ]);
 });
 
 describe('rush', () => {

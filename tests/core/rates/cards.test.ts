@@ -96,6 +96,40 @@ describe('a card that contradicts itself', () => {
   });
 });
 
+test.each<[Partial<RateCardFields>, string]>([
+  [
+    {
+      rush: [
+        { underHours: 72, percent: '25' },
+        { underHours: 72, percent: '10' },
+      ],
+    },
+    'rush',
+  ],
+  [
+    {
+      rush: [
+        { underHours: 72, percent: '10' },
+        { underHours: 168, percent: '25' },
+      ],
+    },
+    'rush',
+  ],
+  [
+    {
+      terms: {
+        ...card().terms,
+        cancellation: [
+          { underHours: 48, percent: '50' },
+          { underHours: 96, percent: '100' },
+        ],
+      },
+    },
+    'terms.cancellation',
+  ],
+  [{ halfUpToHours: '0' }, 'halfUpToHours'],
+])('less notice costs no less, and a half day has a length: %j', (changes, field) => expect(troubled(changes)).toEqual([field]));
+
 describe('which card', () => {
   const cards = [
     card({ name: 'old', validFrom: '2025-01-01' }),
