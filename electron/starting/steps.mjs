@@ -53,7 +53,7 @@ export function ensurePackages() {
 function isInstalled(lock) {
   const installed = JSON.parse(readOr(at('node_modules', '.package-lock.json'), '{"packages":{}}')).packages;
   return Object.entries(lock.packages).every(
-    ([path, entry]) => path === '' || entry.optional || installed[path]?.version === entry.version,
+    ([path, entry]) => path === '' || entry.optional || entry.devOptional || installed[path]?.version === entry.version,
   );
 }
 

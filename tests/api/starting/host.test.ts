@@ -54,10 +54,15 @@ describe('starting the host', () => {
     const nowhere = second('--data', join(temporaryFolder(), 'no', 'such'));
     expect([nowhere.status, nowhere.stdout]).toEqual([1, '']);
     expect(nowhere.stderr).toContain('The data folder is not there');
-    expect(second('--port', '80').status).toBe(2);
+    for (const args of [['--port', '80'], ['--port', 'x'], ['--unknown'], ['word']]) {
+      const refused = second(...args);
+      expect([refused.status, refused.stderr]).toEqual([2, expect.stringContaining('Nothing was started.')]);
+    }
     const host = await startHost({ page: false });
-    const taken = second('--data', temporaryFolder(), '--port', new URL(host.address).port);
+    const data = temporaryFolder();
+    const taken = second('--data', data, '--port', new URL(host.address).port);
     await host.close();
+    expect(existsSync(join(data, 'kitbound.sqlite-wal'))).toBe(false);
     expect([taken.status, taken.stderr]).toEqual([1, expect.stringContaining('is taken by another program')]);
   });
 });
