@@ -3,7 +3,7 @@ import { Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { queries } from './ask.ts';
 import { Frame } from './frame.tsx';
-import { TroubleNote } from './parts/trouble-note.tsx';
+import { Empty } from './parts/empty.tsx';
 import { DeskPlace } from './places/desk/desk.tsx';
 import { JobPlace } from './places/jobs/job.tsx';
 import { JobsPlace } from './places/jobs/jobs.tsx';
@@ -26,9 +26,7 @@ export function App() {
             <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
             <Route path="/setup" component={SetupPlace} />
             <Route>
-              <TroubleNote
-                trouble={{ what: 'There is nothing at this address.', kept: 'Nothing was changed.', todo: 'Choose a place above.' }}
-              />
+              <Empty title="Nothing at this address">Nothing was changed. Choose a place above.</Empty>
             </Route>
           </Switch>
         </Frame>

@@ -45,10 +45,10 @@ export function Frame({ children }: { children: ReactNode }) {
 
   return (
     <div className={style.frame}>
-      <a className={style.skip} href={`#${path}`} onClick={() => main.current?.focus()}>
-        Skip to the page
-      </a>
       <header className={style.head}>
+        <a className={style.skip} href={`#${path}`} onClick={() => main.current?.focus()}>
+          Skip to the page
+        </a>
         <span className={style.name}>Kitbound</span>
         <nav aria-label="Places" className={style.places}>
           {places.map((place) => (

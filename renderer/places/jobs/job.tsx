@@ -5,6 +5,7 @@ import type { QuoteVersion } from '../../../core/contract/quotes.ts';
 import type { Setup } from '../../../core/contract/setup.ts';
 import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
+import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { useScene, useScenePart } from '../../scene.ts';
 import { Facts } from './facts.tsx';
@@ -41,7 +42,9 @@ export function JobPlace({ id }: { id: string }) {
         mine ? (
           <Asked asked={asked}>{({ job }) => <JobSheet job={job} mine={mine} />}</Asked>
         ) : (
-          <p>A job needs a home to be measured from. Begin on the Desk.</p>
+          <Empty title="Jobs">
+            A job needs a home to be measured from. <a href="#/">Begin on the Desk.</a>
+          </Empty>
         )
       }
     </Asked>

@@ -7,8 +7,8 @@ import { newCard } from '../../actions/new-card.ts';
 import { ask } from '../../ask.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Asked } from '../../parts/asked.tsx';
+import { Empty } from '../../parts/empty.tsx';
 import table from '../../parts/table.module.css';
-import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { CardSheet } from './card-sheet.tsx';
 import style from './rates.module.css';
 

@@ -6,6 +6,7 @@ import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
+import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import { Stringline } from '../../parts/stringline/stringline.tsx';
@@ -24,11 +25,13 @@ export function RoadPlace() {
   const setup = useQuery(ask.setup.get.queryOptions({ input: {} }));
   return (
     <Asked asked={setup}>
-      {({ setup: mine, suggestedZone }) =>
+      {({ setup: mine }) =>
         mine ? (
           <Road unit={mine.distance} zone={mine.home.zone} />
         ) : (
-          <p>{`The Road needs a home to measure from (this computer's clock is ${suggestedZone}). Begin on the Desk.`}</p>
+          <Empty title="The Road">
+            The Road needs a home to measure from. <a href="#/">Begin on the Desk.</a>
+          </Empty>
         )
       }
     </Asked>
