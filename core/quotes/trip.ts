@@ -14,6 +14,7 @@ export type QuotedTrip = TripPlan & { mode: Mode; legs: QuotedLeg[] };
 export type TripFacts = { plan: TripPlan; mode: Mode; days: readonly BookDay[]; homeZone: string; placeZone: string; restMinutes: number };
 
 const MINUTE = 60_000;
+const dateAt = (at: number, zone: string): string => wallAt(at, zone).slice(0, 10);
 /** Common practice: up to an hour each way one goes home for the night. */
 const SHORT_WAY_MINUTES = 60;
 
@@ -21,7 +22,6 @@ const SHORT_WAY_MINUTES = 60;
 export function quotedTrip(facts: TripFacts): QuotedTrip {
   const { plan, mode, homeZone, placeZone } = facts;
   const days = facts.days.filter((day) => day.kind !== 'edit').toSorted((a, b) => a.callAt - b.callAt);
-  const dateAt = (at: number, zone: string): string => wallAt(at, zone).slice(0, 10);
   if (!homeEveryNight(facts, days)) {
     const out: QuotedLeg = { name: 'out', date: dateAt(plan.doorOutAt, homeZone) };
     const back: QuotedLeg = { name: 'back', date: dateAt(plan.doorInAt - plan.backMinutes * MINUTE, placeZone) };
