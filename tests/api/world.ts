@@ -11,7 +11,7 @@ import { temporaryStore } from '../store.ts';
 const gazetteer = gazetteerFrom();
 
 /** A place of the gazetteer by its key. */
-function placeByKey(key: string): Place {
+export function placeByKey(key: string): Place {
   const found = gazetteer().find((place) => place.key === key);
   if (!found) throw new Error(`no place ${key}`);
   const { kind: _kind, people: _people, ...place } = found;
