@@ -79,13 +79,9 @@ export function CardPlace({ id }: { id: string }) {
         return card ? (
           <CardSheet key={`${card.id} ${card.version}`} start={card} stored={card} />
         ) : (
-          <TroubleNote
-            trouble={{
-              what: 'This rate card is not on the books.',
-              kept: 'Nothing was changed.',
-              todo: 'Go to Rates and open it from there.',
-            }}
-          />
+          <Empty title="No such rate card">
+            Nothing was changed. <a href="#/rates">Open it from the list of rate cards.</a>
+          </Empty>
         );
       }}
     </Asked>
