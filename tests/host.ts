@@ -1,13 +1,11 @@
 /**
  * A loopback host of our own for a test: the real program in a child process, on a store of its own.
  */
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-
-const root = fileURLToPath(new URL('..', import.meta.url));
+import { builtProgram, ensureBuilt } from './built.ts';
 
 export type TestHost = {
   /** `http://127.0.0.1:PORT` */
@@ -31,14 +29,9 @@ export type TestHost = {
  * @param options.page false where no screen is needed, so that the page is not built first
  */
 export async function startHost(options: { data?: string; page?: boolean } = {}): Promise<TestHost> {
-  if (options.page !== false) {
-    const built = spawnSync(process.execPath, [join(root, 'electron/starting/bring-up.mjs'), 'page'], {
-      stdio: ['ignore', 'inherit', 'inherit'],
-    });
-    if (built.status !== 0) throw new Error('the page could not be built');
-  }
+  if (options.page !== false) ensureBuilt('page');
   const data = options.data ?? mkdtempSync(join(tmpdir(), 'kitbound-test-'));
-  const child = spawn(process.execPath, [join(root, 'electron/starting/host.ts'), '--no-open', '--data', data], {
+  const child = spawn(process.execPath, [builtProgram('host.mjs'), '--no-open', '--data', data], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, TZ: 'America/Chicago' },
   });

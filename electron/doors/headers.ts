@@ -19,7 +19,7 @@ function contentPolicy(connect: string): string {
   ].join('; ');
 }
 
-export const CONTENT_POLICY = contentPolicy("'self'");
+const CONTENT_POLICY = contentPolicy("'self'");
 /** The window asks through its message port alone. */
 export const WINDOW_CONTENT_POLICY = contentPolicy("'none'");
 

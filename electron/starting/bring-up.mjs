@@ -43,6 +43,9 @@ const commands = {
   page() {
     ensurePage();
   },
+  program() {
+    ensureProgram();
+  },
   build() {
     ensurePage();
     ensureProgram();

@@ -91,11 +91,20 @@ function buildWhenChanged(name, sources, builds) {
     rmSync(fresh, { recursive: true, force: true });
     stop(`Building ${name} failed. The build from before was kept. Look at the lines above.`);
   }
-  const old = `${fresh}-old`;
-  if (existsSync(target)) renameSync(target, old);
-  renameSync(fresh, target);
-  rmSync(old, { recursive: true, force: true });
+  takePlace(fresh, target);
   writeFileSync(stamp, wanted);
+}
+
+/** Put a whole build in the place of the one before. Whoever builds the same at the same time may come first. */
+function takePlace(fresh, target) {
+  const old = `${fresh}-old`;
+  try {
+    if (existsSync(target)) renameSync(target, old);
+    renameSync(fresh, target);
+  } catch (error) {
+    if (!existsSync(target)) throw error;
+  }
+  for (const left of [old, fresh]) rmSync(left, { recursive: true, force: true });
 }
 
 function hashOf(sources) {

@@ -1,17 +1,16 @@
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { builtProgram } from '../built.ts';
 import { startHost } from '../host.ts';
 import { temporaryFolder } from '../store.ts';
 
-const ENTRY = fileURLToPath(new URL('../../electron/doors/command-line.ts', import.meta.url));
 type Ran = { status: number | null; out: unknown; err: string };
 
 function call(args: readonly string[], stdin = ''): Promise<Ran> {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, [ENTRY, ...args]);
+    const child = spawn(process.execPath, [builtProgram('command-line.mjs'), ...args]);
     const out: string[] = [];
     const err: string[] = [];
     child.stdout.on('data', (chunk: Buffer) => out.push(chunk.toString()));

@@ -15,7 +15,7 @@ import { openStore } from '../../db/open.ts';
 import { NOW } from '../store.ts';
 
 export type OpenDoor = { door: Loopback; store: Store; context: Context; logged: LogEntry[]; close(): Promise<void> };
-export const PAGE_FOLDER = fileURLToPath(new URL('page', import.meta.url));
+const PAGE_FOLDER = fileURLToPath(new URL('page', import.meta.url));
 
 export function contextOf(store: Store): Context {
   return { store, now: () => NOW, systemZone: 'America/Chicago', gazetteer: gazetteerFrom(), programVersion: '0.0.0' };

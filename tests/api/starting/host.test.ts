@@ -1,15 +1,14 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { conventionalFolder } from '../../../electron/starting/data-folder.ts';
 import { hasDisplay } from '../../../electron/starting/browser.ts';
+import { builtProgram } from '../../built.ts';
 import { startHost } from '../../host.ts';
 import { temporaryFolder } from '../../store.ts';
 
-const HOST = fileURLToPath(new URL('../../../electron/starting/host.ts', import.meta.url));
-const second = (...args: string[]) => spawnSync(process.execPath, [HOST, '--no-open', ...args], { encoding: 'utf8' });
+const second = (...args: string[]) => spawnSync(process.execPath, [builtProgram('host.mjs'), '--no-open', ...args], { encoding: 'utf8' });
 
 describe('starting the host', () => {
   test('a second start brings up the first and changes nothing', async () => {
