@@ -12,6 +12,7 @@ import { datesInWords, deadlineInWords, paperDate, zoneInWords } from '../words/
 import { paperLines, paperText } from '../words/letters.ts';
 import { hoursInWords, placeInWords, roleInWords, workDates } from './facts.ts';
 import { notesForClient } from './notes.ts';
+import { offeredOf, type Offered } from './paper-offers.ts';
 import { termsInWords, type Term } from './terms.ts';
 
 /** What a paper is made from; `madeAt` is the instant at which the version was frozen, UTC with Z. */
@@ -68,6 +69,9 @@ export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePa
   const name = paperText(setup.name);
   const title = paperText(job.title);
   const date = Temporal.Instant.from(madeAt).toZonedDateTimeISO(setup.home.zone).toPlainDate().toString();
+  const offered = offeredOf(draft);
+  const several = offered.length > 1;
+  const price = several ? 'the offer named below' : signed(formatMoney(draft.totals.gross, { code: true }));
   return {
     size: setup.paper,
     title: `Quote, version ${number}: ${title}`,
@@ -78,14 +82,14 @@ export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePa
     facts: factsOf(job, setup),
     deliverables: job.deliverables.map(paperText).filter((line) => line !== ''),
     columns: { what: 'What', quantity: 'Quantity', price: 'Price', amount: `Amount, ${draft.currency}` },
-    sections: sections.map((section) => sectionOf(section, draft)).filter(({ rows }) => rows.length > 0),
-    sums: sumsOf(draft),
+    sections: offered.flatMap(sectionsOf),
+    sums: offered.flatMap(sumsOf),
     terms: termsInWords(draft).map(({ label, text }) => ({ label, text: paperText(text) })),
     notes: notesForClient({ setup, job, draft }),
     sign: {
       head: 'Accepted',
-      sentence: `Signing confirms the dates above for ${signed(formatMoney(draft.totals.gross, { code: true }))}, on the terms above.`,
-      fields: ['Name', 'Signature', 'Date', 'Your order number, if you need one'],
+      sentence: `Signing confirms the dates above for ${price}, on the terms above.`,
+      fields: [...(several ? ['Offer taken'] : []), 'Name', 'Signature', 'Date', 'Your order number, if you need one'],
     },
     foot: `${name} · Quote, version ${number} · ${title}`,
     page: (page, of) => `page ${page} of ${of}`,
@@ -125,6 +129,13 @@ function factOf(label: string, lines: readonly string[]): PaperFact {
   return { label, lines: lines.map(paperText).filter((line) => line !== '') };
 }
 
+/** An offer among others begins with a line that names it. */
+function sectionsOf({ draft, number, name }: Offered): PaperSection[] {
+  const head =
+    number === null ? [] : [{ head: `Offer ${number}`, rows: [{ what: paperText(name), quantity: '', unit: '', price: '', amount: '' }] }];
+  return [...head, ...sections.map((section) => sectionOf(section, draft)).filter(({ rows }) => rows.length > 0)];
+}
+
 function sectionOf(section: Section, { lines, currency }: QuoteDraft): PaperSection {
   return { head: HEADS[section], rows: lines.filter((line) => line.section === section).map((line) => rowOf(line, currency)) };
 }
@@ -145,7 +156,9 @@ function rowOf(line: QuoteLine, currency: string): PaperRow {
 /**
  * Net, each tax group, the total, then deposit and rest. Where lines bear their tax inside, the total comes first and the taxes say "of which".
  */
-function sumsOf({ lines, totals, deposit, currency, terms }: QuoteDraft): PaperSum[] {
+function sumsOf({ draft, number }: Offered): PaperSum[] {
+  const { lines, totals, deposit, currency, terms } = draft;
+  const ofOffer = number === null ? '' : `, offer ${number}`;
   const plain = (label: string, amount: PaperSum['amount'], note = ''): PaperSum => ({
     label,
     amount,
@@ -168,7 +181,12 @@ function sumsOf({ lines, totals, deposit, currency, terms }: QuoteDraft): PaperS
   );
   // A single group without tax has nothing to add up: its reason stands under the total.
   const untaxed = totals.tax.minor === 0 && totals.taxes.length === 1 ? paperText(totals.taxes[0]?.note ?? '') : '';
-  const total: PaperSum = { label: `Total ${currency}`, amount: signed(formatMoney(totals.gross)), note: untaxed, weight: 'total' };
+  const total: PaperSum = {
+    label: `Total ${currency}${ofOffer}`,
+    amount: signed(formatMoney(totals.gross)),
+    note: untaxed,
+    weight: 'total',
+  };
   const taxed = totals.tax.minor !== 0 || groups.length > 1;
   const sums = inside ? [total, net, ...groups] : [...(taxed ? [net, ...groups] : []), total];
   if (!deposit) return sums;

@@ -19,7 +19,7 @@ type AskedJob = Pick<Job, 'title' | 'role' | 'place' | 'days'>;
 export type ReplyInput = {
   setup: Sender;
   job: AskedJob;
-  draft: Pick<QuoteDraft, 'totals' | 'deposit' | 'validUntil'>;
+  draft: Pick<QuoteDraft, 'totals' | 'deposit' | 'validUntil' | 'offers'>;
   /** Version of the quote, from 1. */
   number: number;
   /** Until when the dates are pencilled; null where they are not. */
@@ -70,7 +70,11 @@ function whereOf({ place }: AskedJob): string {
   return place ? ` in ${place.name}` : '';
 }
 
-function price({ totals, deposit }: ReplyInput['draft']): string {
+function price({ totals, deposit, offers }: ReplyInput['draft']): string {
+  if (offers.length > 0) {
+    const each = offers.map((offer) => `- ${offer.number}. ${offer.name}: ${formatMoney(offer.totals.gross, { code: true })}`);
+    return `There are ${offers.length} offers to choose from:\n${each.join('\n')}`;
+  }
   const tax = totals.tax.minor === 0 ? '' : `, ${formatMoney(totals.tax)} of it tax`;
   const first = deposit ? ` A deposit of ${formatMoney(deposit.amount, { code: true })} is due ${deposit.due || 'on your yes'}.` : '';
   return `It comes to ${formatMoney(totals.gross, { code: true })}${tax}.${first}`;

@@ -20,7 +20,10 @@ export function typedTexts({ setup, job, draft }: QuotePaperInput): TypedText[] 
     { field: "the job's title", text: job.title },
     { field: "the job's place", text: job.place ? `${job.place.name} ${job.place.region}` : '' },
     ...job.deliverables.map((text) => ({ field: "the job's deliverables", text })),
-    ...draft.lines.map((line, index) => ({ field: `line ${index + 1} of the quote`, text: `${line.what} ${line.unit}` })),
+    ...[draft, ...draft.offers].flatMap(({ lines }) =>
+      lines.map((line, index) => ({ field: `line ${index + 1} of the quote`, text: `${line.what} ${line.unit}` })),
+    ),
+    ...draft.offers.map(({ number, name }) => ({ field: `the name of offer ${number}`, text: name })),
     ...draft.totals.taxes.map((group) => ({ field: 'a tax and its note', text: `${group.name} ${group.note}` })),
     { field: 'the deposit', text: draft.deposit ? `${draft.deposit.due} ${draft.deposit.note}` : '' },
     { field: 'the terms on overtime', text: terms.overtimeApprover },
