@@ -7,6 +7,7 @@ import { epochOf } from '../time/read.ts';
 import type { WayFinder } from '../trips/ways.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { momentAt } from '../words/moments.ts';
+import type { BookJob } from './book.ts';
 import type { LaneEntry } from './lane.ts';
 
 const MINUTE = 60_000;
@@ -24,6 +25,23 @@ export function replyByFindings(replyBy: Moment | null, now: number, home: Place
       numbers: { late: past },
       sentence: `They asked to hear by ${momentAt(epochOf(replyBy.at), replyBy, home)}; that was ${past === 0 ? 'this minute' : `${lengthInWords(past)} ago`}.`,
       lifts: [{ kind: 'ask', label: 'Ask whether it is still open' }],
+    },
+  ];
+}
+
+/** A candidate whose first call is over may have the wrong year in it. */
+export function pastFindings({ firmness, place, days }: BookJob, home: Place, now: number): Finding[] {
+  const first = Math.min(...days.map((day) => day.callAt));
+  if (firmness === 'ink' || first > now) return [];
+  const past = Math.floor((now - first) / MINUTE);
+  return [
+    {
+      kind: 'past',
+      hardness: 'know',
+      concerns: [],
+      numbers: { past },
+      sentence: `The first call, on ${momentAt(first, place, home)}, is past.`,
+      lifts: [],
     },
   ];
 }

@@ -8,7 +8,15 @@ import { type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 import { reach, type ReachInput } from './reach.ts';
 import { departureFor, leavingAfter } from '../trips/plan.ts';
 
-export type Move = { from: Place; to: Place; start: number; end: number; mode: string; source: 'ticketed' | 'typed' | 'estimated' };
+export type Move = {
+  from: Place;
+  to: Place;
+  start: number;
+  end: number;
+  mode: string;
+  source: 'ticketed' | 'typed' | 'estimated';
+  berth: boolean;
+};
 export type Rest = { place: Place; start: number; end: number };
 export type Moves = { moves: Move[]; rests: Rest[] };
 
@@ -135,11 +143,19 @@ function legBefore(from: Place, to: Place, by: number, ground: Ground): Move[] {
 
 function legOf(from: Place, to: Place, start: number, { find }: Ground): Move {
   const way = find(from, to);
-  return { from, to, start, end: start + way.longMinutes * MINUTE, mode: way.mode, source: way.source === 'typed' ? 'typed' : 'estimated' };
+  return {
+    from,
+    to,
+    start,
+    end: start + way.longMinutes * MINUTE,
+    mode: way.mode,
+    source: way.source === 'typed' ? 'typed' : 'estimated',
+    berth: false,
+  };
 }
 
 function ticketMove({ leg }: TicketEntry): Move {
-  return { from: leg.from, to: leg.to, start: leg.departAt, end: leg.arriveAt, mode: leg.mode, source: 'ticketed' };
+  return { from: leg.from, to: leg.to, start: leg.departAt, end: leg.arriveAt, mode: leg.mode, source: 'ticketed', berth: leg.berth };
 }
 
 function add(all: Moves, more: Moves): void {

@@ -84,15 +84,18 @@ function travelWork(job: BookJob, row: readonly LaneEntry[], candidate: BookJob 
   const travelled = job.days.filter((day) => day.kind === 'travel');
   const paidAlready = (move: Move) => travelled.some((day) => day.callAt < move.end && day.wrapAt > move.start);
   const { moves } = movesOf(job, row, ground);
-  return moves
-    .filter((move) => !paidAlready(move))
-    .map((move) => ({
-      startAt: move.start,
-      endAt: move.end,
-      place: move.from,
-      to: move.to,
-      own: job === candidate,
-      date: null,
-      counts: move.mode === 'drive',
-    }));
+  return (
+    moves
+      // A berth overnight is rest, not work.
+      .filter((move) => !move.berth && !paidAlready(move))
+      .map((move) => ({
+        startAt: move.start,
+        endAt: move.end,
+        place: move.from,
+        to: move.to,
+        own: job === candidate,
+        date: null,
+        counts: move.mode === 'drive',
+      }))
+  );
 }
