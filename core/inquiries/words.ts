@@ -45,9 +45,9 @@ const monthWords = [
   'july jul',
   'august aug',
   'september sep sept',
-  'october oct',
+  'october oct okt',
   'november nov',
-  'december dec decem',
+  'december dec dez',
 ];
 const weekdayWords = [
   'monday mon',
@@ -73,10 +73,9 @@ for (const language of otherLanguages) {
       ?.value.toLowerCase()
       .replace(/\.$/, '') ?? '';
   for (let month = 1; month <= 12; month++) {
-    for (const width of ['long', 'short'] as const) {
-      const word = name({ day: 'numeric', month: width }, month, 1);
-      if (word.length >= 3 && /^\p{L}+$/u.test(word) && !months.has(word)) months.set(word, month);
-    }
+    // Only whole names: "ago", "set" and "out" are short months elsewhere and plain words in English.
+    const word = name({ day: 'numeric', month: 'long' }, month, 1);
+    if (word.length >= 3 && /^\p{L}+$/u.test(word) && !months.has(word)) months.set(word, month);
   }
   // 1 January 2024 was a Monday.
   for (let day = 1; day <= 7; day++) {

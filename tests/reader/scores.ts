@@ -3,6 +3,7 @@
  */
 import { factNames, type FactName, type InquiryFields, type Reading } from '../../core/contract/inquiries.ts';
 import { readInquiry } from '../../core/inquiries/read.ts';
+import { foldName } from '../../core/places/fold.ts';
 import { gazetteer, type Message } from './corpus.ts';
 
 export type Count = { right: number; stated: number; there: number };
@@ -25,6 +26,7 @@ function same(field: FactName, want: InquiryFields[FactName], got: InquiryFields
     const [a, b] = [want, got] as { amount: number; currency?: string; per?: string }[];
     return a?.amount === b?.amount && a?.currency === b?.currency && a?.per === b?.per;
   }
+  if (field === 'place') return foldName(String(want)) === foldName(String(got));
   if (field === 'contactPhone') return String(want).replace(/\D/g, '') === String(got).replace(/\D/g, '');
   return typeof want === 'number' ? want === got : lower(want) === lower(got);
 }

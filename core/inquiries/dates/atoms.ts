@@ -31,6 +31,8 @@ export type Atom = {
   bare?: boolean;
   /** "the 12th" */
   ordinal?: boolean;
+  /** Index after a weekday that a comma parts from its date: "Sunday, 12 December". */
+  comma?: number;
   /** The month stands before the day: "December 12". */
   monthFirst?: boolean;
   relative?: Relative;
@@ -122,7 +124,7 @@ function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: numb
     const dated =
       beside &&
       (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
-    if (!dated && !/^(?:on|this|next|by|until|from|to|-|and|or|&|coming|till|thru|through|call|,|\/|every|last)$/.test(before))
+    if (!dated && !/^(?:on|this|next|by|until|from|to|-|and|or|&|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(before))
       return undefined;
   }
   const dot =
@@ -270,7 +272,7 @@ function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   if (word(0) === 'the' && word(1) === 'day' && word(2) === 'after' && word(3) === 'tomorrow') return atom(4, { kind: 'days', days: 2 });
   if (word(0) === 'day' && word(1) === 'after' && word(2) === 'tomorrow') return atom(3, { kind: 'days', days: 2 });
   if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
-  return inLength(tokens, index) ?? weekdayPhrase(tokens, index) ?? monthPhrase(tokens, index);
+  return inLength(tokens, index) ?? monthPhrase(tokens, index) ?? weekdayPhrase(tokens, index);
 }
 
 function inLength(tokens: Tokens, index: number): Atom | undefined {
@@ -433,7 +435,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const dated = sameLine ? (numericAt(tokens, at) ?? namedAt(tokens, at)) : undefined;
   const after = dated && !weekday ? trailingWeekday(tokens, dated.next) : undefined;
   const weekdayPart = weekday ? { weekday: weekday.weekday } : after ? { weekday: after.weekday } : {};
-  if (dated) return { ...dated, ...weekdayPart, first: index, next: after?.next ?? dated.next };
+  const comma = weekday && tokens[weekday.next]?.text === ',' ? { comma: weekday.next } : {};
+  if (dated) return { ...dated, ...weekdayPart, ...comma, first: index, next: after?.next ?? dated.next };
   const day = sameLine ? dayAt(tokens, at) : undefined;
   if (weekday) {
     const close = day && at <= weekday.next + 1 && tokens[at - 1]?.text !== ',';
@@ -442,7 +445,14 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   }
   if (!day) return undefined;
   const numeric = tokens[at]?.num !== undefined;
-  if (day.ordinal && numeric) return { first: index, next: day.next, day: day.day, ordinal: true, ...(at === index ? { bare: true } : {}) };
+  if (day.ordinal && numeric)
+    return {
+      first: index,
+      next: day.next,
+      day: day.day,
+      ordinal: true,
+      ...(at === index && tokens[index - 1]?.lower !== 'on' ? { bare: true } : {}),
+    };
   if (at !== index && !numeric) return undefined;
   return { first: index, next: day.next, day: day.day, bare: true };
 }

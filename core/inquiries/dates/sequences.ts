@@ -66,12 +66,23 @@ function afterTime(tokens: Tokens, index: number): number {
   let at = index;
   if (/^(?:,|at|from|@|\()$/.test(tokens[at]?.lower ?? '')) at++;
   const time = timeAt(tokens, at);
-  if (!time) return index;
+  if (!time || time.bare) return index;
   return tokens[time.next]?.text === ')' ? time.next + 1 : time.next;
 }
 
 function known(atom: Atom): boolean {
   return atom.month !== undefined || atom.weekday !== undefined || atom.relative !== undefined || (atom.ordinal === true && !atom.bare);
+}
+
+/** "Fri-Sun, June 18-20": the second weekday belongs to the first, not to the date after the comma. */
+function weekdayOf(atom: Atom | undefined, items: readonly Item[]): Atom | undefined {
+  if (
+    atom?.comma === undefined ||
+    atom.weekday === undefined ||
+    !items.every((item) => item.atom.weekday !== undefined && item.atom.day === undefined)
+  )
+    return atom;
+  return { first: atom.first, next: atom.comma, weekday: atom.weekday };
 }
 
 /** The longest run of joined dates that begins at a token. */
@@ -88,7 +99,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;
-    const atom = atomAt(tokens, from);
+    const atom = weekdayOf(atomAt(tokens, from), items);
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
     // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.
@@ -158,6 +169,9 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };
 }
 
+/** "12 March Street" is an address. */
+const STREET = /^(?:street|st|road|rd|avenue|ave|lane|drive|square|crescent|terrace|boulevard|blvd)$/;
+
 /** Every date and run of dates in a text, in order. */
 export function sequencesOf(tokens: Tokens): Sequence[] {
   const found: Sequence[] = [];
@@ -177,6 +191,10 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     const sequence = sequenceAt(tokens, at, between) ?? (around ? undefined : monthOnlyAt(tokens, at));
     if (!sequence) {
       index++;
+      continue;
+    }
+    if (STREET.test(tokens[sequence.next]?.lower ?? '') && tokens[sequence.next]?.breaks === 0) {
+      index = sequence.next;
       continue;
     }
     found.push(around ? { ...sequence, first: index, around } : sequence);

@@ -17,7 +17,7 @@ const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZ
 const WORD = String.raw`dollars?|bucks|pounds?|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
 const GROUPED = String.raw`\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2}(?!\d))?)`;
-const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|talk`;
+const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
 const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera )?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|d\b|h\b)|(?<pd>p\.?d\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
 const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
@@ -43,7 +43,8 @@ const HOUR = /^(?:hour|hr|h|stunde|heure|hora|ora)$/i;
 
 function perOf(groups: Record<string, string | undefined>): Amount['per'] | undefined {
   const unit = groups['unit'] ?? groups['slash'];
-  if (unit !== undefined) return DAY.test(unit) ? 'day' : HOUR.test(unit) ? 'hour' : 'other';
+  if (unit !== undefined)
+    return DAY.test(unit) ? 'day' : HOUR.test(unit) ? 'hour' : /^(?:event|job|gig|shoot)$/i.test(unit) ? 'job' : 'other';
   if (groups['pd'] !== undefined) return 'day';
   if (groups['adverb'] !== undefined) return groups['adverb'].toLowerCase() === 'daily' ? 'day' : 'hour';
   if (groups['phrase'] === undefined) return undefined;
@@ -67,7 +68,7 @@ export function amountsIn(text: string): Amount[] {
       second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;
     const mark = folded(groups['pre'] ?? groups['post']);
     const per = perOf(groups);
-    if (mark === undefined && per === undefined && !thousand && amount < 100) continue;
+    if (mark === undefined && !thousand && amount < (per === undefined ? 100 : 50)) continue;
     const lead = /^\s/.exec(match[0])?.[0].length ?? 0;
     found.push({
       start: match.index + lead,

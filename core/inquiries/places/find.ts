@@ -20,6 +20,10 @@ export type PlaceHit = {
   candidates: GazetteerPlace[];
   /** True when the first candidate is the one beyond doubt. */
   sure: boolean;
+  /** True when at least its country is. */
+  countrySure: boolean;
+  /** Known only by the region or country written after it. */
+  country?: string;
   score: number;
 };
 export type AreaHit = { start: number; end: number; country: string };
@@ -35,7 +39,7 @@ const near = /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtow
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** Towns after these words are where people live or work, or where another job is. */
 const NOT_THE_JOB =
-  /\b(?:based (?:in|near|out of)|(?:live|living|located|headquartered|offices?|hq|studio) (?:is |are )?(?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
+  /\b(?:(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
 
 /** The name that begins at a token, longest first. */
 function namedAt(
@@ -53,13 +57,14 @@ function namedAt(
     if (tokens.slice(index + 1, index + length).some((token) => token.breaks > 1 || /^[,;:!?()]$/.test(token.text))) continue;
     const name = text.slice(first.start, last.end).replace(/\s+/g, ' ');
     if (name.length > 60) continue;
-    const places = placesNamed(gazetteer, aliasOf(foldName(name)) ?? name, home);
+    const alias = aliasOf(foldName(name));
+    const places = [...(alias === undefined ? [] : placesNamed(gazetteer, alias, home)), ...placesNamed(gazetteer, name, home)];
     if (places.length > 0) return { places, next: index + length, name };
   }
   return undefined;
 }
 
-type Qualifier = { country?: string; regionCountry?: string; region?: string; next: number };
+type Qualifier = { country?: string; regionCountry?: string; region?: string; next: number; comma: boolean; coded: boolean };
 
 /** ", ND", ", Ontario", "(Germany)", ", North Dakota, USA" after a name. */
 function qualifierAt(text: string, tokens: Tokens, index: number): Qualifier | undefined {
@@ -81,14 +86,14 @@ function qualifierAt(text: string, tokens: Tokens, index: number): Qualifier | u
     const area = areaNamed(folded, written);
     const country = countryNamed(folded);
     if (!area && !country) continue;
-    // Without a comma a two-letter word in capitals may be anything but the region ("Duluth MN" is fine, "Paris IT team" is not).
-    const dotted = tokens[at + length]?.text === '.' ? 0 : 0;
     const more = area && tokens[at + length]?.text === ',' ? qualifierAt(text, tokens, at + length) : undefined;
+    const stated = more?.country ?? country;
     return {
-      ...(country ? { country } : {}),
+      ...(stated ? { country: stated } : {}),
       ...(area ? { regionCountry: area.country, region: area.region } : {}),
-      ...(more?.country ? { country: more.country } : {}),
-      next: more?.next ?? at + length + dotted,
+      next: more?.next ?? at + length,
+      comma: mark === ',' || mark === '(',
+      coded: written === written.toUpperCase(),
     };
   }
   return undefined;
@@ -107,33 +112,115 @@ function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
   );
 }
 
-/** Size weighed with nearness: what a person at this home most likely means. */
+/** Size weighed with nearness: what a person at this home most likely means. A city known all over the world is meant from afar, too. */
 function weightOf(place: GazetteerPlace, hints: Hints): number {
-  const size = Math.log10((place.people ?? 1000) + 1000);
-  const far = hints.home ? 1.2 * Math.log10(1 + distanceKm(hints.home, place) / 100) : 0;
-  const country = hints.countries.size > 0 ? (hints.countries.has(place.country) ? 1.5 : 0) : place.country === hints.homeCountry ? 0.6 : 0;
+  const people = place.people ?? 1000;
+  const size = Math.log10(people + 1000) + (people > WORLD_CITY ? 0.5 : 0);
+  const far = hints.home ? 1.5 * Math.log10(1 + distanceKm(hints.home, place) / 100) : 0;
+  const country = hints.countries.size > 0 ? (hints.countries.has(place.country) ? 1.5 : 0) : place.country === hints.homeCountry ? 0.9 : 0;
   return size - far + country;
 }
 
-/** How much the likeliest must outweigh the next to be taken without asking. */
-const CLEAR_LEAD = 1.3;
+const WORLD_CITY = 3_000_000;
+/** How much the likeliest must outweigh the next to be taken without asking: abroad, and in the same country. */
+const CLEAR_LEAD = 1.2;
+const LEAD_AT_HOME = 0.9;
 /** Namesakes within this distance are one place in two lists. */
 const SAME_PLACE_KM = 30;
 
-function ranked(places: readonly GazetteerPlace[], hints: Hints): { candidates: GazetteerPlace[]; sure: boolean } {
+type Ranked = { candidates: GazetteerPlace[]; sure: boolean; countrySure: boolean };
+
+function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked {
   const cities = places.filter((place) => place.kind !== 'airport');
   const weighed = (cities.length > 0 ? cities : [...places])
     .map((place) => ({ place, weight: weightOf(place, hints) }))
     .sort((a, b) => b.weight - a.weight);
   const first = weighed[0];
-  if (!first) return { candidates: [], sure: false };
+  if (!first) return { candidates: [], sure: false, countrySure: false };
   const apart = weighed.slice(1).filter(({ place }) => distanceKm(first.place, place) > SAME_PLACE_KM);
-  const second = apart[0];
+  const inside = apart.find(({ place }) => place.country === first.place.country);
+  const abroad = apart.find(({ place }) => place.country !== first.place.country);
+  const countrySure = abroad === undefined || first.weight - abroad.weight >= CLEAR_LEAD;
+  // A small town at the other end of the world is more likely a nearer one that the list does not have.
+  const plausible =
+    first.place.country === hints.homeCountry ||
+    (first.place.people ?? 0) >= 200_000 ||
+    !hints.home ||
+    distanceKm(hints.home, first.place) <= 1500;
+  const sure = plausible && countrySure && (inside === undefined || first.weight - inside.weight >= LEAD_AT_HOME);
+  return { candidates: [first, ...apart].map(({ place }) => place), sure, countrySure: plausible && countrySure };
+}
+
+/** What stands around a name, as far as it tells whether a town is meant. */
+type Setting = {
+  led: boolean;
+  strongly: boolean;
+  labelled: boolean;
+  slot: boolean;
+  away: boolean;
+  afterCapital: boolean;
+  beforeCapital: boolean;
+  sentenceStart: boolean;
+};
+
+const COMES_TO =
+  /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
+/** "at our Duluth warehouse", "at the Bismarck library" */
+const VENUE =
+  /^(?:office|offices|warehouse|plant|factory|hall|studio|campus|hotel|headquarters|hq|location|site|store|shop|library|arena|church|museum|school|theatre|theater|rink|stadium|gym|club|clinic|hospital|venue|branch|showroom|centre|center|auditorium|convention)$/;
+const isDateWord = (token: Token | undefined): boolean =>
+  token !== undefined && (token.num !== undefined || monthWord(token.lower) !== undefined || weekdayWord(token.lower) !== undefined);
+const properName = (token: Token | undefined): boolean => token !== undefined && /^\p{Lu}\p{Ll}/u.test(token.text) && !isDateWord(token);
+
+function settingOf(text: string, tokens: Tokens, index: number, next: number, taken: (index: number) => boolean): Setting {
+  const [before, first, after] = [tokens[index - 1], tokens[index] as Token, tokens[next]];
+  const lead = text.slice(Math.max(0, first.start - 60), first.start);
+  const led = before !== undefined && near.test(before.lower) && before.breaks <= 1;
+  const housed =
+    before !== undefined &&
+    /^(?:our|the)$/.test(before.lower) &&
+    /^(?:at|in)$/.test(tokens[index - 2]?.lower ?? '') &&
+    VENUE.test(after?.lower ?? '');
+  const strongly = housed || (led && (!/^(?:for|from|over|to|across|just)$/.test(before.lower) || COMES_TO.test(lead)));
+  const openBefore =
+    before === undefined || first.breaks > 0 || /^[,.(:;/-]$/.test(before.text) || taken(index - 1) || before.num !== undefined;
+  const openAfter = after === undefined || after.breaks > 0 || /^[,.):;?!/-]$/.test(after.text) || taken(next) || after.num !== undefined;
   return {
-    candidates: [first, ...apart].map(({ place }) => place),
-    sure: second === undefined || first.weight - second.weight >= CLEAR_LEAD,
+    led,
+    strongly,
+    labelled: before?.text === ':' && label.test(tokens[index - 2]?.lower ?? ''),
+    slot: openBefore && openAfter,
+    away: NOT_THE_JOB.test(lead),
+    afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
+    beforeCapital: after !== undefined && after.breaks === 0 && properName(after),
+    sentenceStart: before === undefined || /^[.!?:]$/.test(before.text) || first.breaks > 0,
   };
 }
+
+/** How surely a town is meant by a name in its setting; below `ENOUGH` it is not taken. */
+function scoreOf(
+  setting: Setting,
+  name: { single: boolean; common: boolean; capital: boolean; people: number; nearHome: boolean; qualified: boolean },
+): number {
+  const { led, strongly, labelled, slot } = setting;
+  let score = strongly ? 3 : led ? 1 : 0;
+  if (labelled) score += 4;
+  if (name.qualified) score += 4;
+  if (!led && !labelled && !name.qualified) {
+    score += name.people >= 100_000 ? 0.5 : name.people >= 20_000 ? 0 : -0.5;
+    if (slot) score += name.nearHome ? 1.5 : name.people >= 50_000 ? 1 : 0;
+    if (setting.sentenceStart && name.single && !slot) score -= 0.5;
+  }
+  if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
+  if (name.common && !name.qualified) score -= 2.5;
+  if (!name.qualified) score -= (setting.afterCapital ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
+  return setting.away ? score - 6 : score;
+}
+
+const ENOUGH = 0.4;
+const NEAR_HOME_KM = 600;
+/** Messages typed without capitals name towns without them, too. */
+const isCasual = (text: string): boolean => (text.match(/(?<![\p{L}])\p{Lu}\p{Ll}/gu)?.length ?? 0) <= 1 + text.length / 200;
 
 /** Towns that a text names, and regions or countries that it names alone. */
 export function placesIn(
@@ -145,90 +232,108 @@ export function placesIn(
 ): { towns: PlaceHit[]; areas: AreaHit[] } {
   const towns: PlaceHit[] = [];
   const areas: AreaHit[] = [];
+  const casual = isCasual(text);
   let tried = 0;
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
-    if (!token || token.num !== undefined || taken(index) || !/^\p{L}/u.test(token.text)) continue;
+    if (!token || token.num !== undefined || taken(index) || !/^\p{L}/u.test(token.text) || isDateWord(token)) continue;
     const capital = /^\p{Lu}/u.test(token.text);
-    const before = tokens[index - 1];
-    const led = before !== undefined && near.test(before.lower) && before.breaks <= 1;
-    const labelled = before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '');
-    if (!capital && !led && !labelled) continue;
-    if (monthWord(token.lower) !== undefined && tokens[index + 1]?.num !== undefined) continue;
-    if (weekdayWord(token.lower) !== undefined) continue;
+    const led = near.test(tokens[index - 1]?.lower ?? '');
+    if (!capital && !led && !(casual && token.text.length > 3 && !commonWords.has(token.lower))) continue;
     tried++;
     const found = namedAt(gazetteer, text, tokens, index, hints.home);
-    if (!found) {
-      const area = areaAt(text, tokens, index, led);
-      if (area) {
-        areas.push(area.hit);
-        index = area.next - 1;
-      }
+    const hit = found
+      ? townAt(text, tokens, index, found, hints, taken, capital)
+      : capital
+        ? unlistedAt(text, tokens, index, taken)
+        : undefined;
+    if (hit) {
+      towns.push(hit.hit);
+      index = hit.next - 1;
       continue;
     }
-    const last = tokens[found.next - 1] as Token;
-    const single = found.next - index === 1;
-    const folded = foldName(found.name);
-    const common = commonWords.has(folded) || (single && folded.length <= 2);
-    const qualifier = qualifierAt(text, tokens, found.next);
-    const qualified = qualifier ? found.places.filter((place) => fits(place, qualifier)) : [];
-    const pool = qualified.length > 0 ? qualified : found.places;
-    const { candidates, sure } = ranked(pool, hints);
-    const best = candidates[0];
-    if (!best) continue;
-    const lead = text.slice(Math.max(0, token.start - 60), token.start);
-    const away = NOT_THE_JOB.test(lead);
-    const sentenceStart = before === undefined || /^[.!?:]$/.test(before.text) || before.breaks > 0;
-    const afterCapital =
-      before !== undefined &&
-      before.breaks === 0 &&
-      /^\p{Lu}\p{Ll}/u.test(before.text) &&
-      !near.test(before.lower) &&
-      weekdayWord(before.lower) === undefined &&
-      monthWord(before.lower) === undefined;
-    const beforeCapital =
-      /^\p{Lu}/u.test(tokens[found.next]?.text ?? '') &&
-      (tokens[found.next]?.breaks ?? 1) === 0 &&
-      qualified.length === 0 &&
-      monthWord(tokens[found.next]?.lower ?? '') === undefined &&
-      weekdayWord(tokens[found.next]?.lower ?? '') === undefined;
-    const people = best.people ?? 0;
-    let score = 0;
-    if (led)
-      score +=
-        before.lower === 'for' || before.lower === 'from' || before.lower === 'over' || before.lower === 'to' || before.lower === 'across'
-          ? 1
-          : 3;
-    if (labelled) score += 4;
-    if (qualified.length > 0) score += common && !led ? 3 : 4;
-    if (before?.text === ',' && /^\p{Lu}/u.test(tokens[index - 2]?.text ?? '')) score += 1;
-    if (!capital) score -= people >= 50_000 && !common ? 0.5 : 2;
-    if (common) score -= qualified.length > 0 ? 0 : 2.5;
-    if (!led && !labelled && qualified.length === 0) score += people >= 100_000 ? 0.5 : people >= 20_000 ? 0 : -1;
-    if (sentenceStart && single && qualified.length === 0 && !labelled) score -= 0.5;
-    if (afterCapital && qualified.length === 0) score -= 2;
-    if (beforeCapital) score -= led ? 1 : 2;
-    if (away) score -= 6;
-    if (score < 0.4) {
-      if (single || capital) {
-        const area = areaAt(text, tokens, index, led);
-        if (area && !away) areas.push(area.hit);
-      }
-      continue;
-    }
-    const written = found.name;
-    const same = written.toLowerCase() === best.name.toLowerCase();
-    towns.push({
-      start: token.start,
-      end: last.end,
-      name: same ? best.name : titled(written),
-      candidates,
-      sure: sure || (qualified.length > 0 && candidates.length === 1),
-      score,
-    });
-    index = (qualified.length > 0 ? (qualifier as Qualifier).next : found.next) - 1;
+    const area = areaAt(text, tokens, index, led);
+    if (!area || NOT_THE_JOB.test(text.slice(Math.max(0, token.start - 60), token.start))) continue;
+    areas.push(area.hit);
+    index = area.next - 1;
   }
   return { towns, areas };
+}
+
+type Taken = (index: number) => boolean;
+type Named = { places: GazetteerPlace[]; next: number; name: string };
+
+function townAt(
+  text: string,
+  tokens: Tokens,
+  index: number,
+  found: Named,
+  hints: Hints,
+  taken: Taken,
+  capital: boolean,
+): { hit: PlaceHit; next: number } | undefined {
+  const folded = foldName(found.name);
+  const single = found.next - index === 1;
+  const qualifier = qualifierAt(text, tokens, found.next);
+  const qualified = qualifier ? found.places.filter((place) => fits(place, qualifier)) : [];
+  // "Goa, India" is no Goa elsewhere; "Bayfield, WI" is none of those that the list has.
+  if (qualifier && qualified.length === 0 && qualifier.comma) return unlistedAt(text, tokens, index, taken);
+  const { candidates, sure, countrySure } = ranked(qualified.length > 0 ? qualified : found.places, hints);
+  const best = candidates[0];
+  if (!best) return undefined;
+  const setting = settingOf(text, tokens, index, found.next, taken);
+  const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
+  const common = commonWords.has(folded) || (single && folded.length <= 2);
+  const score = scoreOf(setting, { single, common, capital, people: best.people ?? 0, nearHome, qualified: qualified.length > 0 });
+  if (score < ENOUGH) return undefined;
+  const last = tokens[found.next - 1] as Token;
+  const name = found.name.toLowerCase() === best.name.toLowerCase() ? best.name : titled(found.name);
+  return {
+    hit: {
+      start: (tokens[index] as Token).start,
+      end: last.end,
+      name,
+      candidates,
+      sure: sure || (qualified.length > 0 && candidates.length === 1),
+      countrySure: countrySure || qualified.length > 0,
+      score,
+    },
+    next: qualified.length > 0 ? (qualifier as Qualifier).next : found.next,
+  };
+}
+
+/** A town that the list does not have, known by its region: "Bayfield, WI", "Lutsen MN". */
+function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
+  const first = tokens[index] as Token;
+  for (let length = 3; length >= 1; length--) {
+    const words = tokens.slice(index, index + length);
+    const last = words.at(-1);
+    if (
+      !last ||
+      words.length < length ||
+      words.some((token, at) => !/^\p{Lu}\p{Ll}/u.test(token.text) || isDateWord(token) || (at > 0 && token.breaks > 0))
+    )
+      continue;
+    const qualifier = qualifierAt(text, tokens, index + length);
+    const country = qualifier?.regionCountry ?? qualifier?.country;
+    if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
+    const setting = settingOf(text, tokens, index, qualifier.next, taken);
+    if (setting.away || commonWords.has(foldName(first.text)) || !(setting.led || setting.labelled || setting.slot)) return undefined;
+    return {
+      hit: {
+        start: first.start,
+        end: last.end,
+        name: text.slice(first.start, last.end),
+        candidates: [],
+        sure: true,
+        countrySure: true,
+        country,
+        score: setting.strongly ? 5 : 4,
+      },
+      next: qualifier.next,
+    };
+  }
+  return undefined;
 }
 
 const titled = (name: string): string =>

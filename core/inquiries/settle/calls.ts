@@ -95,8 +95,11 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const last = day(days.at(-1) as string);
   const calls: Point[] = [];
   const wraps: Point[] = [];
+  /** Hours from and to that name no day: two of them on several days cannot be told apart. */
+  const undated: Point[] = [];
   const answer: Calls = {};
   const shows: SaidTime[] = [];
+  const ends: SaidTime[] = [];
   for (const time of scene.times) {
     if (time.said === 'reply' || time.said === 'delivery' || time.said === 'other' || time.said === 'past') continue;
     if (time.date && (time.date.said === 'reply' || time.date.said === 'delivery' || time.date.said === 'other' || time.date.past))
@@ -115,7 +118,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
         else calls.push({ date: on, minutes: from, where: [time] });
         continue;
       }
-      calls.push({ date: on, minutes: pair.from, where: time.date ? [time, time.date] : [time] });
+      const point = { date: on, minutes: pair.from, where: time.date ? [time, time.date] : [time] };
+      calls.push(point);
+      if (!time.date && time.nthDay === undefined && time.said !== 'call') undated.push(point);
       const setUp =
         time.said === 'call' &&
         /\b(?:load|set|rig|rehears|sound|access|tech|build|bump|get)/i.test(scene.text.slice(Math.max(0, time.start - 40), time.start));
@@ -139,7 +144,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
         answer.callChoices ??= { walls: [wallOf(on, base), wallOf(on, base + 720)], where: time, why: 'open' };
       } else
         calls.push({ date: on, minutes: time.from.midnight && !time.date ? 1440 : minutes, where: time.date ? [time, time.date] : [time] });
-    } else if (time.said === 'wrap') wrapPoint(scene, time, days, wraps, answer);
+    } else if (time.said === 'wrap') ends.push(time);
     else if (time.said === 'show') shows.push(time);
     else if (time.date && isEventDate(time.date) && !time.from.open) {
       const on = callDay(time, days);
@@ -149,12 +154,21 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const earliest = calls
     .filter(({ date }) => date.until(first).days <= MOST_DAYS_AHEAD && Temporal.PlainDate.compare(date, last) <= 0)
     .toSorted((a, b) => compare(a, b))[0];
+  const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);
+  if (rivals.length > 0 && undated.some((point) => point === earliest))
+    answer.callChoices ??= {
+      walls: [...new Set(undated.map((point) => wallOf(point.date, point.minutes)))],
+      where: undated[0]?.where[0] ?? { start: 0, end: 0 },
+      why: 'open',
+    };
   if (earliest && !answer.callChoices) answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
   else if (earliest && answer.callChoices?.why === 'show') {
     answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
     delete answer.callChoices;
   }
-  const latest = wraps.toSorted((a, b) => compare(b, a))[0];
+  const onDay = earliest && Temporal.PlainDate.compare(earliest.date, first) >= 0 ? earliest.minutes : undefined;
+  for (const end of ends) wrapPoint(end, days, onDay, wraps, answer);
+  const latest = rivals.length > 0 ? undefined : wraps.toSorted((a, b) => compare(b, a))[0];
   if (latest && !answer.wrapChoices) {
     const wall = wallOf(latest.date, latest.minutes);
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
@@ -171,32 +185,40 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
 const isEventDate = (date: DateMention): boolean => date.said === undefined || date.said === 'event';
 const compare = (a: Point, b: Point): number => Temporal.PlainDate.compare(a.date, b.date) || a.minutes - b.minutes;
 
-function wrapPoint(scene: Scene, time: SaidTime, days: readonly string[], wraps: Point[], answer: Calls): void {
-  const first = day(days[0] as string);
-  const last = day(days.at(-1) as string);
-  let on: Day | undefined = last;
+/** A shorter stay than this is no working day, a longer one is not meant by an hour without morning or evening. */
+const SHORTEST_STAY = 90;
+const LONGEST_STAY = 14 * 60;
+
+function wrapDay(time: SaidTime, days: readonly string[]): Day | undefined {
+  const [first, last] = [day(days[0] as string), day(days.at(-1) as string)];
   if (time.nthDay !== undefined)
-    on = time.nthDay < 0 ? last : days[time.nthDay - 1] === undefined ? undefined : day(days[time.nthDay - 1] as string);
-  else if (time.date) on = dayBeside(time.date, first, last, days, 'wrap');
+    return time.nthDay < 0 ? last : days[time.nthDay - 1] === undefined ? undefined : day(days[time.nthDay - 1] as string);
+  return time.date ? dayBeside(time.date, first, last, days, 'wrap') : last;
+}
+
+/** One end of a day. `called` are the minutes at which the days begin, where that is known. */
+function wrapPoint(time: SaidTime, days: readonly string[], called: number | undefined, wraps: Point[], answer: Calls): void {
+  const last = day(days.at(-1) as string);
+  const on = wrapDay(time, days);
   if (!on) return;
   const { minutes, open, midnight } = time.from;
+  const nextDate = time.date !== undefined && Temporal.PlainDate.compare(on, last) > 0;
   if (midnight) wraps.push({ date: on, minutes: 1440, where: [time] });
-  else if (!open)
-    wraps.push({
-      date: on,
-      minutes: minutes < SMALL_HOURS && !(time.date && Temporal.PlainDate.compare(on, last) > 0) ? minutes + 1440 : minutes,
-      where: [time],
-    });
+  else if (!open) wraps.push({ date: on, minutes: minutes < SMALL_HOURS && !nextDate ? minutes + 1440 : minutes, where: [time] });
   else {
+    const base = minutes % 720;
+    const options = [base, base + 720, base + 1440].filter(
+      (end) => called === undefined || (end - called >= SHORTEST_STAY && end - called <= LONGEST_STAY),
+    );
     // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
-    const late = minutes + 720;
-    if (minutes >= 4 * 60 && minutes < 11 * 60 + 59) wraps.push({ date: on, minutes: late, where: [time] });
-    else if (!answer.wrapChoices)
-      answer.wrapChoices = {
-        walls: [wallOf(on, minutes === 720 ? 720 : late), wallOf(on, (minutes % 720) + 1440)],
+    const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;
+    const end = usual ?? (options.length === 1 ? options[0] : undefined);
+    if (end !== undefined) wraps.push({ date: on, minutes: end, where: [time] });
+    else
+      answer.wrapChoices ??= {
+        walls: (called === undefined ? [base + 720, base + 1440] : options).map((one) => wallOf(on, one)),
         where: time,
         why: 'open',
       };
   }
-  void scene;
 }

@@ -36,7 +36,8 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
     return countries.length === 1 && area ? { country: area.country, where: [], countryWhere: [area] } : { where: [], countryWhere: [] };
   }
   const same = (hit: PlaceHit): boolean =>
-    hit.candidates[0]?.key === best.candidates[0]?.key || hit.name.toLowerCase() === best.name.toLowerCase();
+    (hit.candidates[0] !== undefined && hit.candidates[0].key === best.candidates[0]?.key) ||
+    hit.name.toLowerCase() === best.name.toLowerCase();
   const rivals = ranked.filter((hit) => !same(hit) && best.score - hit.score < RIVAL);
   const where = [{ start: best.start, end: best.end }];
   if (rivals.length > 0) {
@@ -50,25 +51,17 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
     const only = countries.size === 1 ? [...countries][0] : undefined;
     return { where, countryWhere: where, ...(only ? { country: only } : {}), ask: { field: 'place', choices: unique } };
   }
-  const first = best.candidates[0] as GazetteerPlace;
-  const sure = best.sure || ranked.some((hit) => same(hit) && hit.sure);
-  if (sure) {
-    const surest = ranked.find((hit) => same(hit) && hit.sure) ?? best;
-    const found = surest.candidates[0] ?? first;
+  if (best.country !== undefined) return { name: best.name, country: best.country, where, countryWhere: where };
+  const surest = ranked.find((hit) => same(hit) && hit.sure);
+  if (surest) {
+    const found = surest.candidates[0] as GazetteerPlace;
     return { name: best.name, country: found.country, found, where, countryWhere: where };
   }
   const area = areas.find(({ country }) => best.candidates.some((place) => place.country === country));
-  const pool = area ? best.candidates.filter((place) => place.country === area.country) : best.candidates;
-  if (pool.length === 1 && pool[0])
-    return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere: area ? [area] : where };
-  const countries = new Set(pool.map((place) => place.country));
-  const only = countries.size === 1 ? [...countries][0] : undefined;
+  const home = best.countrySure ? best.candidates[0]?.country : area?.country;
+  const pool = home === undefined ? best.candidates : best.candidates.filter((place) => place.country === home);
+  const countryWhere = area && !best.countrySure ? [area] : where;
+  if (pool.length === 1 && pool[0]) return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere };
   const choices = pool.slice(0, MOST_CHOICES).map((place) => ({ label: placeLabel(place), value: best.name, place: placeOf(place) }));
-  return {
-    name: best.name,
-    where,
-    countryWhere: area ? [area] : where,
-    ...(only ? { country: only } : {}),
-    ask: { field: 'place', choices },
-  };
+  return { name: best.name, where, countryWhere, ...(home === undefined ? {} : { country: home }), ask: { field: 'place', choices } };
 }

@@ -37,10 +37,12 @@ export type Scene = {
   amounts: readonly Amount[];
 };
 
-const BY = /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|wants?|needs?)\b[^,;]{0,28}$/i;
+const BY = /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest)\b[^,;]{0,28}$/i;
 const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;
 const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
+const CHAT_AFTER =
+  /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
@@ -60,6 +62,7 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
   const close = follows !== undefined && /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=)\s+){0,3}$/i.test(lead);
   const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
+  if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
     return { cue: 'event', end: 0, after: false };
@@ -90,6 +93,8 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
 
 /** What follows up to the next comma. */
 function tailOf(text: string, start: number, to: number): Where {
+  // A point that ends a short month may end the sentence as well.
+  if (text[start - 1] === '.' && /^\s+\p{Lu}/u.test(text.slice(start, start + 4))) return { start, end: start };
   const end = Math.max(start, to);
   const comma = text.slice(start, end).search(/[,;]/);
   return { start, end: comma < 0 ? end : start + comma };
@@ -114,6 +119,7 @@ export function sayDates(
   });
 }
 
+const UNTIL = /\b(?:until|till|til|thru|through)\s(?:about |around )?$/i;
 const DAY_BEFORE =
   /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of)\b/i;
 const NTH = /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) day)\b/i;
@@ -156,8 +162,12 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const date = dateBeside(text, time, dates, sentence);
     if (time.bare && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
     if (hit.after) consumed = time.end + hit.end;
+    const until = hit.cue === undefined && !time.to && UNTIL.test(before);
+    const cue = until ? 'wrap' : hit.cue;
+    // "10am call Friday": the weekday is the call's, not the event's.
+    if (date?.weekdayOnly && date.said === undefined && (cue === 'call' || cue === 'wrap' || cue === 'reply')) date.said = cue;
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
-    said.push({ ...time, said: hit.cue, date, dayBefore: DAY_BEFORE.test(clause), nthDay: nthIn(clause), evening: EVENING.test(clause) });
+    said.push({ ...time, said: cue, date, dayBefore: DAY_BEFORE.test(clause), nthDay: nthIn(clause), evening: EVENING.test(clause) });
   }
   return said;
 }

@@ -14,6 +14,8 @@ export type ClockTime = {
   /** A bare number, which is a time only beside a word that says so. */
   bare: boolean;
   midnight?: boolean;
+  /** Four digits: two of them with a dash are hours, whatever stands around them. */
+  military?: boolean;
 };
 
 type Tokens = readonly Token[];
@@ -178,6 +180,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       minutes: Math.floor(token.num / 100) * 60 + (token.num % 100),
       open: false,
       bare: !hours,
+      military: true,
     };
   }
   if (token.text.length === 3 && token.num >= 100 && token.num <= 1259 && token.num % 100 < 60) {

@@ -72,6 +72,10 @@ function zoneAt(tokens: Tokens, index: number): { zone: string; next: number } |
   return { zone, next: index + open + (time ? 2 : 1) + (open && tokens[index + 2]?.text === ')' ? 1 : 0) };
 }
 
+/** "2024-2026" */
+const isYears = (from: ClockTime, to: ClockTime): boolean =>
+  from.minutes >= 20 * 60 && to.minutes >= 20 * 60 && from.minutes < 21 * 60 && to.minutes < 21 * 60;
+
 /** Every time outside the tokens that are already taken by dates and amounts. */
 export function timesOf(tokens: Tokens, taken: (index: number) => boolean): TimeMention[] {
   const found: TimeMention[] = [];
@@ -95,7 +99,7 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean): Time
       end: tokens[(zone?.next ?? next) - 1]?.end ?? 0,
       from,
       ...(to ? { to } : {}),
-      bare: from.bare && (to === undefined || to.bare),
+      bare: from.bare && (to === undefined || to.bare) && !(from.military && to?.military && !isYears(from, to)),
       ...(zone ? { zone: zone.zone } : {}),
     });
     index = Math.max(zone?.next ?? next, index + 1);

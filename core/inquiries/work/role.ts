@@ -33,7 +33,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 const shoot =
-  /\b(?:film(?:ing|ed|maker)?|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman)\b/gi;
+  /\b(?:film(?:ing|ed|maker)?|camo op|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman)\b/gi;
 
 const NOT_WANTED =
   /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;
@@ -44,6 +44,10 @@ const HANDLED =
 
 const GEAR = /^ (?:call|meeting|conferenc\w*|game|wall|link|footage (?:from|of)|card)/i;
 
+/** Verbs that make "the livestream" or "our autocue operator" the thing that is asked for. */
+const ASKED_FOR =
+  /\b(?:run|do|operate|handle|manage|mix|man|be|as|need|needs|want|book|hire|after|seeking|looking for|act as|us with|do you have (?:\w+ ){0,3}|with) (?:(?:the|our|a|an|your|my) )?(?:\w+ )?$/i;
+
 function wanted(text: string, start: number, end: number, role: Role): boolean {
   const sentence =
     text
@@ -53,7 +57,9 @@ function wanted(text: string, start: number, end: number, role: Role): boolean {
   const after = text.slice(end, end + 70);
   if (HANDLED.test(after)) return false;
   if (LOST_ONE.test(sentence) || LOST_ONE.test(after.split(/[.;!?\n]/)[0] ?? '')) return true;
-  if (role === 'shoot' || role === 'edit only') return true;
+  if (role === 'edit only') return true;
+  if (/\b(?:no|not|without) $/i.test(sentence)) return false;
+  if (ASKED_FOR.test(sentence) && !/\b(?:with|already|have) (?:a|an|our|the) (?:\w+ )?$/i.test(sentence)) return true;
   return !NOT_WANTED.test(sentence);
 }
 
@@ -70,7 +76,14 @@ export function rolesIn(text: string): RoleHit[] {
   for (const match of text.matchAll(shoot)) {
     const [start, end] = [match.index, match.index + match[0].length];
     const inside = [...hits.values()].some((hit) => start < hit.end && end > hit.start);
-    if (inside || hits.has('shoot') || HANDLED.test(text.slice(end, end + 70)) || GEAR.test(text.slice(end, end + 20))) continue;
+    if (
+      inside ||
+      hits.has('shoot') ||
+      /\b(?:no|without|not) $/i.test(text.slice(Math.max(0, start - 12), start)) ||
+      HANDLED.test(text.slice(end, end + 70)) ||
+      GEAR.test(text.slice(end, end + 20))
+    )
+      continue;
     hits.set('shoot', { role: 'shoot', start, end, text: match[0] });
   }
   return [...hits.values()];
@@ -78,6 +91,9 @@ export function rolesIn(text: string): RoleHit[] {
 
 const ASKED =
   /\b(?:need|needs|want|looking for|require|hire|book|free to|available to|can you|could you|able to|interested in|after|seeking|be our|as (?:a|our|the)|for (?:a|the)|to|someone to|would you)\b/i;
+
+/** Every word for filming in the text. */
+const filmWords = (text: string): string => [...text.matchAll(shoot)].map((match) => match[0]).join(' ');
 
 /** The one role that a message asks for; more than one where it cannot be told. */
 export function roleAsked(text: string): RoleHit[] {
@@ -101,7 +117,9 @@ export function roleAsked(text: string): RoleHit[] {
   // "film and photograph", "record and stream": two trades that one person may or may not do at once.
   const filming =
     general &&
-    /\b(?:film(?:ing)?|videograph(?:er|y)|shoot|record(?:ing)?|camera ?(?:op(?:erator)?s?|man|person)?s?|cover)\b/i.test(general.text);
+    /\b(?:film(?:ing)?|videograph(?:er|y)|shoot|record(?:ing)?|camera ?(?:op(?:erator)?s?|man|person)?s?|cover|video)\b/i.test(
+      filmWords(text),
+    );
   if (filming && special.length >= 1) return [general, ...special];
   return special;
 }
