@@ -175,6 +175,31 @@ describe('rate cards', () => {
   });
 });
 
+test('a quote of two offers is made whole; the cheapest counts for its total', async () => {
+  const at = await world('2026-12-01T15:00:00Z');
+  await withCard(at);
+  const job = await inquiry(at);
+  const { draft } = await call(
+    quotes.change,
+    {
+      jobId: job.id,
+      draftVersion: 0,
+      changes: [
+        { op: 'offers', names: ['With a crane', 'Plain'] },
+        { op: 'add', section: 'kit', what: 'Crane', quantity: '2', unit: 'days', unitPrice: '400', offer: 1 },
+      ],
+    },
+    at,
+  );
+  const made = await call(quotes.make, { jobId: job.id, jobVersion: job.version, draftVersion: 1, pencil: true }, at);
+  expect(made.version.draft.offers.map((offer) => [offer.name, offer.forMoney, offer.forTime])).toEqual([
+    ['With a crane', false, true],
+    ['Plain', true, false],
+  ]);
+  expect(made.job.total).toEqual(draft.offers[1]?.totals.gross);
+  expect(made.version.reply.text).toContain('2 offers to choose from');
+});
+
 describe('after a quote was made', () => {
   async function made() {
     const at = await world('2026-12-01T15:00:00Z');
