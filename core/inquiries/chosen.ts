@@ -55,9 +55,7 @@ export function chosenChanges(facts: Facts, field: Question['field'], value: unk
         facts,
         taken(DateText, value, (date) => endingOn(facts.days, date)),
       );
-    case 'days':
-    case 'country':
-    case 'deliverables':
+    default:
       return null;
   }
 }

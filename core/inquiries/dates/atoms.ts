@@ -124,7 +124,7 @@ function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: numb
     const dated =
       beside &&
       (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
-    if (!dated && !/^(?:on|this|next|by|until|from|to|-|and|or|&|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(before))
+    if (!dated && !/^(?:on|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(before))
       return undefined;
   }
   const dot =
@@ -272,7 +272,46 @@ function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   if (word(0) === 'the' && word(1) === 'day' && word(2) === 'after' && word(3) === 'tomorrow') return atom(4, { kind: 'days', days: 2 });
   if (word(0) === 'day' && word(1) === 'after' && word(2) === 'tomorrow') return atom(3, { kind: 'days', days: 2 });
   if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
-  return inLength(tokens, index) ?? monthPhrase(tokens, index) ?? weekdayPhrase(tokens, index);
+  return namedDayAt(tokens, index) ?? inLength(tokens, index) ?? monthPhrase(tokens, index) ?? weekdayPhrase(tokens, index);
+}
+
+/** Days of the calendar that bear a name: with them a month and a day are said. */
+const namedDays: readonly (readonly [string, number, number])[] = [
+  ["new year's eve", 12, 31],
+  ['new years eve', 12, 31],
+  ["new year's day", 1, 1],
+  ['new years day', 1, 1],
+  ['christmas eve', 12, 24],
+  ['christmas day', 12, 25],
+  ['boxing day', 12, 26],
+  ["valentine's day", 2, 14],
+  ['valentines day', 2, 14],
+  ["st . patrick's day", 3, 17],
+  ["st patrick's day", 3, 17],
+  ['halloween', 10, 31],
+];
+const LONGEST_DAY_NAME = 4;
+
+/** "on New Year's Eve"; not "our Halloween party". */
+function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
+  if (!/^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '')) return undefined;
+  for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
+    const words = tokens
+      .slice(index, index + length)
+      .map((token) => token.lower)
+      .join(' ');
+    const found = namedDays.find(([name]) => name === words);
+    const after = tokens[index + length];
+    if (
+      found &&
+      (after === undefined ||
+        after.breaks > 0 ||
+        !/^\p{L}/u.test(after.text) ||
+        /^(?:in|at|from|for|and|to|with|near|we|this)$/.test(after.lower))
+    )
+      return { first: index, next: index + length, month: found[1], day: found[2], monthFirst: true };
+  }
+  return undefined;
 }
 
 function inLength(tokens: Tokens, index: number): Atom | undefined {
@@ -454,6 +493,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       ...(at === index && tokens[index - 1]?.lower !== 'on' ? { bare: true } : {}),
     };
   if (at !== index && !numeric) return undefined;
+  const year = numeric ? yearAt(tokens, day.next) : undefined;
+  if (year && tokens[day.next]?.text !== ',') return { first: index, next: year.next, day: day.day, year: year.year, bare: true };
   return { first: index, next: day.next, day: day.day, bare: true };
 }
 

@@ -187,7 +187,12 @@ function filled(items: readonly Item[]): Atom[] {
   const atoms = items.map(({ atom }) => ({ ...atom }));
   let month: number | undefined;
   let year: number | undefined;
+  let week: Relative | undefined;
   for (const atom of atoms.toReversed()) {
+    // "Thursday through Sunday of next week": the week is said once.
+    if (atom.relative?.kind === 'weekday' && atom.relative.which === 'this') week = atom.relative;
+    else if (week?.kind === 'weekday' && atom.weekday !== undefined && atom.day === undefined && atom.relative === undefined)
+      atom.relative = { ...week, weekday: atom.weekday };
     if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
     if (atom.month !== undefined && atom.year === undefined && year !== undefined) atom.year = year;
     month = atom.monthFirst ? undefined : (atom.month ?? month);

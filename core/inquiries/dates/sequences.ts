@@ -132,12 +132,20 @@ function trimEnd(tokens: Tokens, items: Item[], commas: boolean[]): void {
           (atom.ordinal && last.atom.ordinal) ||
           (atom.weekday !== undefined && atom.day !== undefined && last.atom.ordinal),
       );
+    if (last.atom.year !== undefined && monthBefore) return;
     const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower);
-    if (monthBefore && followed && !(commas.at(-1) && !last.atom.ordinal)) return;
+    if (monthBefore && followed && (!commas.at(-1) || last.atom.ordinal || rises(items))) return;
     if (monthBefore && last.join === 'range' && followed) return;
     items.pop();
     commas.pop();
   }
+}
+
+/** "July 9, 10, 11": numbers that rise and follow each other, or three and more that rise. */
+function rises(items: readonly Item[]): boolean {
+  const days = items.map(({ atom }) => atom.day ?? 0);
+  const up = days.every((day, at) => at === 0 || day > (days[at - 1] ?? 0));
+  return up && (days.length > 2 || days.every((day, at) => at === 0 || day === (days[at - 1] ?? 0) + 1));
 }
 
 /** Leading numbers that are no days: "room 4, 12 December". */

@@ -52,7 +52,7 @@ const sure = new Map<string, string>([
   ['£', 'GBP'],
   ['POUND', 'GBP'],
   ['POUNDS', 'GBP'],
-  ['QUID', 'GBP'],
+
   ['FRANC', 'CHF'],
   ['FRANCS', 'CHF'],
   ['FR', 'CHF'],
@@ -81,6 +81,7 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
   const fits = (currency: string): boolean => {
     if (mark === undefined) return true;
     if (mark === '$' || /^(?:DOLLARS?|BUCKS)$/.test(mark)) return dollars.has(currency);
+    if (mark === 'QUID') return currency === 'GBP' || currency === 'EUR';
     if (mark === '¥') return currency === 'JPY' || currency === 'CNY';
     if (/^(?:KRONOR|KRONER)$/.test(mark)) return krona.has(currency);
     if (/^(?:RS|RUPEES)$/.test(mark)) return rupee.has(currency);

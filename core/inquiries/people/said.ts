@@ -12,7 +12,7 @@ const INTRODUCED = new RegExp(
 );
 const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
 const REACH = new RegExp(
-  String.raw`${start}(?:[Cc]all|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|,?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?:[Cc]all|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
 const CALLED = new RegExp(
@@ -21,7 +21,7 @@ const CALLED = new RegExp(
 );
 const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
   'u',
 );
 const DASHED = new RegExp(String.raw`[\s.!?)]-\s?(${NAME})\s*$`, 'u');
@@ -71,7 +71,7 @@ function organisationSaid(body: string): PersonFact | undefined {
   }
   for (const found of body.matchAll(BEHALF)) {
     const written = found[1] ?? '';
-    if (!ORG_WORDS.test(written)) continue;
+    if (!ORG_WORDS.test(written) && !/behalf|represent/.test(found[0])) continue;
     return organisation(written, found.index + found[0].length - written.length);
   }
   for (const found of body.matchAll(CERTAIN)) {

@@ -64,6 +64,10 @@ function namedAt(
   return undefined;
 }
 
+/** Codes of states that are no words when typed small. */
+const SAFE_CODE =
+  /^(?:mn|wi|nd|sd|ia|il|mi|ny|nj|nc|sc|ca|tx|fl|az|nv|wa|ga|va|md|tn|ky|ks|ct|ut|nm|wv|vt|nh|ri|bc|ab|sk|mb|qc|ns|nb|nsw|qld|uk|usa)$/;
+
 type Qualifier = { country?: string; regionCountry?: string; region?: string; next: number; comma: boolean; coded: boolean };
 
 /** ", ND", ", Ontario", "(Germany)", ", North Dakota, USA" after a name. */
@@ -78,8 +82,10 @@ function qualifierAt(text: string, tokens: Tokens, index: number): Qualifier | u
   if (!first || first.breaks > 1 || !/^\p{L}/u.test(first.text)) return undefined;
   for (let length = 4; length >= 1; length--) {
     const last = tokens[at + length - 1];
-    if (!last || tokens.slice(at + 1, at + length).some((token) => token.breaks > 0 || token.text === ',')) continue;
-    const written = text.slice(first.start, last.end);
+    if (!last || !/^\p{L}/u.test(last.text) || tokens.slice(at + 1, at + length).some((token) => token.breaks > 0 || token.text === ','))
+      continue;
+    const typed = text.slice(first.start, last.end);
+    const written = length === 1 && SAFE_CODE.test(typed) && /^\p{Ll}/u.test(tokens[index - 1]?.text ?? '') ? typed.toUpperCase() : typed;
     if (length === 1 && written.length <= 3 && written !== written.toUpperCase() && !/^(?:Ont|Que|Cal|Wis|Ind|Pa|Va)$/.test(written))
       continue;
     const folded = foldName(written);
@@ -151,6 +157,9 @@ function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked {
   return { candidates: [first, ...apart].map(({ place }) => place), sure, countrySure: plausible && countrySure };
 }
 
+/** "in Bristol last year" */
+const AFTERWARDS = /^,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|years? ago|back in|in 20\d\d\b(?=.{0,3}$))/i;
+
 /** What stands around a name, as far as it tells whether a town is meant. */
 type Setting = {
   led: boolean;
@@ -190,7 +199,7 @@ function settingOf(text: string, tokens: Tokens, index: number, next: number, ta
     strongly,
     labelled: before?.text === ':' && label.test(tokens[index - 2]?.lower ?? ''),
     slot: openBefore && openAfter,
-    away: NOT_THE_JOB.test(lead),
+    away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
     beforeCapital: after !== undefined && after.breaks === 0 && properName(after),
     sentenceStart: before === undefined || /^[.!?:]$/.test(before.text) || first.breaks > 0,
@@ -239,7 +248,7 @@ export function placesIn(
     if (!token || token.num !== undefined || taken(index) || !/^\p{L}/u.test(token.text) || isDateWord(token)) continue;
     const capital = /^\p{Lu}/u.test(token.text);
     const led = near.test(tokens[index - 1]?.lower ?? '');
-    if (!capital && !led && !(casual && token.text.length > 3 && !commonWords.has(token.lower))) continue;
+    if (!capital && !led && !(casual && token.text.length > 3)) continue;
     tried++;
     const found = namedAt(gazetteer, text, tokens, index, hints.home);
     const hit = found
@@ -333,7 +342,36 @@ function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): 
       next: qualifier.next,
     };
   }
-  return undefined;
+  return besideDate(text, tokens, index, taken);
+}
+
+const NO_TOWN =
+  /^(?:english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
+
+/** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date. */
+function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
+  const [before, first] = [tokens[index - 1], tokens[index] as Token];
+  if (before?.lower !== 'in' || NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))) return undefined;
+  let next = index;
+  while (next - index < 3 && properName(tokens[next]) && (next === index || tokens[next]?.breaks === 0)) next++;
+  const last = tokens[next - 1];
+  if (next === index || !last || NO_TOWN.test(first.text) || commonWords.has(foldName(first.text)) || VENUE.test(last.lower))
+    return undefined;
+  const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
+  const dateBefore = taken(index - 2) || (tokens[index - 2]?.text === ')' && taken(index - 3));
+  if (!dateAfter && !dateBefore) return undefined;
+  return {
+    hit: {
+      start: first.start,
+      end: last.end,
+      name: text.slice(first.start, last.end),
+      candidates: [],
+      sure: false,
+      countrySure: false,
+      score: 3,
+    },
+    next,
+  };
 }
 
 const titled = (name: string): string =>

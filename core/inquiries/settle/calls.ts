@@ -45,8 +45,9 @@ function callDay(time: SaidTime, days: readonly string[]): Day | undefined {
 function dayBeside(date: DateMention, first: Day, last: Day, days: readonly string[], side: 'call' | 'wrap'): Day | undefined {
   const atom = date.sequence.items[0]?.atom;
   const weekday = atom?.weekday;
-  if (date.weekdayOnly && date.sequence.items.length === 1 && weekday !== undefined) {
-    const inside = days.map(day).filter((one) => one.dayOfWeek === weekday);
+  const weekdays = date.sequence.items.map((item) => item.atom.weekday);
+  if (date.weekdayOnly && weekday !== undefined) {
+    const inside = days.map(day).filter((one) => weekdays.includes(one.dayOfWeek));
     const chosen = side === 'call' ? inside[0] : inside.at(-1);
     if (chosen) return chosen;
     if (side === 'wrap') return undefined;
@@ -148,7 +149,10 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     else if (time.said === 'show') shows.push(time);
     else if (time.date && isEventDate(time.date) && !time.from.open) {
       const on = callDay(time, days);
-      if (on) answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
+      // "at 14:00 ... until 20:30": both ends of my time.
+      if (on && scene.times.some((other) => other.until && other.start > time.start))
+        calls.push({ date: on, minutes: time.from.minutes, where: [time] });
+      else if (on) answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
     }
   }
   const earliest = calls

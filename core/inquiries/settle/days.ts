@@ -7,7 +7,7 @@ import type { Where } from './scene.ts';
 export type DaysSaid = { days: number; start: number; end: number };
 
 const SAID =
-  /(?<![\p{L}\p{N}/.,:-])(?:(?:a|the|all|over|for|full)\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen)(?:[\s-](?:full|whole|shoot|shooting|event|consecutive|filming|camera|working|straight))?[\s-]days?\b(?:[\s-](?:long\s)?(?:event|conference|shoot|festival|summit|workshop|congress|tournament|meeting|gig|job|show|expo|fair|training|retreat))?/giu;
+  /(?<![\p{L}\p{N}/.,:-])(?:(?:a|the|all|over|for|full)\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen)(?:[\s-](?:full|whole|shoot|shooting|event|interview|training|consecutive|filming|camera|working|straight))?[\s-]days?\b(?:[\s-](?:long\s)?(?:event|conference|shoot|festival|summit|workshop|congress|tournament|meeting|gig|job|show|expo|fair|training|retreat))?/giu;
 const SINGLE =
   /\b(?:one|single|1)[- ]day (?:event|conference|shoot|job|gig|workshop|meeting|summit|seminar)\b|\bjust the one day\b|\bone full day\b|\bfor (?:one|a) day\b|\ba (?:one-day|single day)\b/giu;
 /** Counts of days that are about something else. */

@@ -49,7 +49,8 @@ export function eventDays(scene: Scene): EventDays {
   return lengthened(scene, settled);
 }
 
-const ENDS = /\b(?:ends?|ending|finish(?:es|ing)?|runs? (?:to|until|through)|return(?:s|ing)?|back)\s(?:on\s)?(?:the\s)?$/i;
+const ENDS =
+  /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back)\s(?:on\s)?(?:the\s)?$/i;
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s(?:on\s)?(?:the\s)?$/i;
 const LONGEST_STATED = 14;
 
@@ -111,6 +112,19 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   const largest = sets.map((mention) => mention.readings[0] ?? []).toSorted((a, b) => b.length - a.length)[0] ?? [];
   if (within(all, largest)) return { dates: largest, where: where.slice(0, 1), choices: [] };
   if (consecutive(all) && all.length <= 14) return { dates: all, where, choices: [] };
+  const [from, to] = [all[0], all.at(-1)];
+  const span = from === undefined || to === undefined ? 0 : Temporal.PlainDate.from(from).until(to).days + 1;
+  // "from the 9th ... closes on the 11th, all three days": the count tells that the days between are meant.
+  if (span > all.length && span <= LONGEST_STATED && daysSaid(scene.text).some(({ days }) => days === span))
+    return {
+      dates: Array.from({ length: span }, (_, step) =>
+        Temporal.PlainDate.from(from as string)
+          .add({ days: step })
+          .toString(),
+      ),
+      where,
+      choices: [],
+    };
   if (joinedUp(scene.text, sets)) return { dates: all, where, choices: [] };
   return { dates: [], where, choices: sets.map((mention) => mention.readings[0] ?? []).slice(0, 4), doubt: 'several' };
 }

@@ -51,6 +51,10 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
     const only = countries.size === 1 ? [...countries][0] : undefined;
     return { where, countryWhere: where, ...(only ? { country: only } : {}), ask: { field: 'place', choices: unique } };
   }
+  if (best.candidates.length === 0 && best.country === undefined) {
+    const only = areas.length === 1 ? areas[0] : undefined;
+    return { name: best.name, where, countryWhere: only ? [only] : [], ...(only ? { country: only.country } : {}) };
+  }
   if (best.country !== undefined) return { name: best.name, country: best.country, where, countryWhere: where };
   const surest = ranked.find((hit) => same(hit) && hit.sure);
   if (surest) {
@@ -61,7 +65,8 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
   const home = best.countrySure ? best.candidates[0]?.country : area?.country;
   const pool = home === undefined ? best.candidates : best.candidates.filter((place) => place.country === home);
   const countryWhere = area && !best.countrySure ? [area] : where;
-  if (pool.length === 1 && pool[0]) return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere };
+  if (pool.length === 1 && pool[0] && home !== undefined)
+    return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere };
   const choices = pool.slice(0, MOST_CHOICES).map((place) => ({ label: placeLabel(place), value: best.name, place: placeOf(place) }));
   return { name: best.name, where, countryWhere, ...(home === undefined ? {} : { country: home }), ask: { field: 'place', choices } };
 }

@@ -7,7 +7,7 @@ import type { Resolved } from '../dates/resolve.ts';
 import type { Sequence } from '../dates/sequences.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import type { Token } from '../parts/tokens.ts';
-import type { TimeMention } from '../times/find.ts';
+import { settledPair, type TimeMention } from '../times/find.ts';
 
 export type DateMention = Resolved & {
   start: number;
@@ -24,6 +24,8 @@ export type SaidTime = TimeMention & {
   date: DateMention | undefined;
   dayBefore: boolean;
   nthDay: number | undefined;
+  /** "until 20:30" */
+  until: boolean;
   evening: boolean;
 };
 export type Where = { start: number; end: number };
@@ -37,12 +39,16 @@ export type Scene = {
   amounts: readonly Amount[];
 };
 
-const BY = /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest)\b[^,;]{0,28}$/i;
+const BY =
+  /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b[^,;]{0,28}$/i;
 const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;
 const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
+/** "bis zum 15. Februar Bescheid" */
+const ANSWER_AFTER = /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*)/i;
+const NOT_IT = /\b(?:was|were|not|originally|instead of|rather than|except|excluding|unless|moved from)\s(?:on\s|for\s)?(?:the\s)?$/i;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
@@ -62,6 +68,8 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
   const close = follows !== undefined && /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=)\s+){0,3}$/i.test(lead);
   const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
+  if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
+  if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
@@ -167,7 +175,15 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     // "10am call Friday": the weekday is the call's, not the event's.
     if (date?.weekdayOnly && date.said === undefined && (cue === 'call' || cue === 'wrap' || cue === 'reply')) date.said = cue;
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
-    said.push({ ...time, said: cue, date, dayBefore: DAY_BEFORE.test(clause), nthDay: nthIn(clause), evening: EVENING.test(clause) });
+    said.push({
+      ...time,
+      said: cue,
+      until,
+      date,
+      dayBefore: DAY_BEFORE.test(clause),
+      nthDay: nthIn(clause),
+      evening: EVENING.test(clause),
+    });
   }
   return said;
 }
@@ -181,6 +197,13 @@ function bareTime(
 ): boolean {
   if (time.to) {
     const lead = text.slice(Math.max(0, time.start - 24), time.start);
+    if (
+      /(?:^|[.,;:\n(])\s*$/.test(lead) &&
+      /^\s*(?:[.,;)\n]|$)/.test(text.slice(time.end, time.end + 3)) &&
+      settledPair(time.from, time.to) &&
+      time.from.minutes >= 6 * 60
+    )
+      return true;
     const tail = text.slice(time.end, time.end + 24);
     return (
       /\b(?:from|hours?|times?|between)\s?:?\s$/i.test(lead) ||
@@ -215,7 +238,9 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
         )
       : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|,)[\s,]*){0,3}$/i.test(between);
     if (!small) continue;
-    if (!best || between.length < best.gap) best = { date, gap: between.length };
+    // A comma parts more than a few words do: "Friday, noon call Saturday".
+    const gap = between.length + (between.includes(',') ? 8 : 0);
+    if (!best || gap < best.gap) best = { date, gap };
   }
   return best?.date;
 }

@@ -33,12 +33,12 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 const shoot =
-  /\b(?:film(?:ing|ed|maker)?|camo op|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman)\b/gi;
+  /\b(?:film(?:ing|ed|maker)?|camo op|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman)\b/gi;
 
 const NOT_WANTED =
   /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;
 const LOST_ONE =
-  /\b(?:lost|replace|replacement|replacing|dropped out|fell ill|fell through|pulled out|cancelled on us|sick|let us down|cover for|fill in|stand in|in place of|bailed|no longer|can't make it|injured)\b/i;
+  /\b(?:lost|replace|replacement|replacing|dropped out|fell ill|fell through|pulled out|cancelled on us|sick|let us down|cover for|fill in|stand in|in place of|bailed|no longer|can't make it|injured|tested positive|ill|quit|went under|no-show|unwell|flu|covid|stuck|double-booked)\b/i;
 const HANDLED =
   /^(?:[^.;!?()\n]{0,40}\b(?:is|are|will be|has been|have been|'s) (?:already )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|on board)|s? ?(?:is|are) (?:already )?(?:booked|sorted|covered))/i;
 
@@ -46,7 +46,9 @@ const GEAR = /^ (?:call|meeting|conferenc\w*|game|wall|link|footage (?:from|of)|
 
 /** Verbs that make "the livestream" or "our autocue operator" the thing that is asked for. */
 const ASKED_FOR =
-  /\b(?:run|do|operate|handle|manage|mix|man|be|as|need|needs|want|book|hire|after|seeking|looking for|act as|us with|do you have (?:\w+ ){0,3}|with) (?:(?:the|our|a|an|your|my) )?(?:\w+ )?$/i;
+  /\b(?:run|do|operate|handle|manage|mix|man|be|as|need|needs|want|book|hire|after|seeking|looking for|act as|us with|with) (?:(?:the|our|a|an|your|my) )?(?:\w+ )?$/i;
+
+const CAN_YOU = /\b(?:do you have|someone who|who can|able to|can you|could you|would you)\b[^.;,]{0,30}$/i;
 
 function wanted(text: string, start: number, end: number, role: Role): boolean {
   const sentence =
@@ -59,6 +61,7 @@ function wanted(text: string, start: number, end: number, role: Role): boolean {
   if (LOST_ONE.test(sentence) || LOST_ONE.test(after.split(/[.;!?\n]/)[0] ?? '')) return true;
   if (role === 'edit only') return true;
   if (/\b(?:no|not|without) $/i.test(sentence)) return false;
+  if (CAN_YOU.test(sentence)) return true;
   if (ASKED_FOR.test(sentence) && !/\b(?:with|already|have) (?:a|an|our|the) (?:\w+ )?$/i.test(sentence)) return true;
   return !NOT_WANTED.test(sentence);
 }
@@ -117,7 +120,7 @@ export function roleAsked(text: string): RoleHit[] {
   // "film and photograph", "record and stream": two trades that one person may or may not do at once.
   const filming =
     general &&
-    /\b(?:film(?:ing)?|videograph(?:er|y)|shoot|record(?:ing)?|camera ?(?:op(?:erator)?s?|man|person)?s?|cover|video)\b/i.test(
+    /\b(?:film(?:ing)?|videograph(?:er|y)|shoot|record(?:ing)?|camera ?(?:op(?:erator)?s?|man|person)|cover|video)\b/i.test(
       filmWords(text),
     );
   if (filming && special.length >= 1) return [general, ...special];
