@@ -1,5 +1,5 @@
 import { QueryClientProvider } from '@tanstack/react-query';
-import { Route, Router, Switch } from 'wouter';
+import { Route, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { queries } from './ask.ts';
 import { Frame } from './frame.tsx';
@@ -11,26 +11,25 @@ import { CardPlace, RatesPlace } from './places/rates/rates.tsx';
 import { RoadPlace } from './places/road/road.tsx';
 import { SetupPlace } from './places/setup/setup.tsx';
 
-/** Every place and its address. */
+/** Every place and its address, which stands behind the # so that the page is loaded once. */
 export function App() {
+  const [path] = useHashLocation();
   return (
     <QueryClientProvider client={queries}>
-      <Router hook={useHashLocation}>
-        <Frame>
-          <Switch>
-            <Route path="/" component={DeskPlace} />
-            <Route path="/road" component={RoadPlace} />
-            <Route path="/jobs" component={JobsPlace} />
-            <Route path="/jobs/:id">{({ id }) => <JobPlace key={id} id={id} />}</Route>
-            <Route path="/rates" component={RatesPlace} />
-            <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
-            <Route path="/setup" component={SetupPlace} />
-            <Route>
-              <Empty title="Nothing at this address">Nothing was changed. Choose a place above.</Empty>
-            </Route>
-          </Switch>
-        </Frame>
-      </Router>
+      <Frame path={path}>
+        <Switch location={path}>
+          <Route path="/" component={DeskPlace} />
+          <Route path="/road" component={RoadPlace} />
+          <Route path="/jobs" component={JobsPlace} />
+          <Route path="/jobs/:id">{({ id }) => <JobPlace key={id} id={id} />}</Route>
+          <Route path="/rates" component={RatesPlace} />
+          <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
+          <Route path="/setup" component={SetupPlace} />
+          <Route>
+            <Empty title="Nothing at this address">Nothing was changed. Choose a place above.</Empty>
+          </Route>
+        </Switch>
+      </Frame>
     </QueryClientProvider>
   );
 }

@@ -27,7 +27,7 @@ export const useDeeds = (): Deeds => useSyncExternalStore(subscribe, () => state
 
 /** Say one line on the slip, such as "Copied." */
 export const say = (said: string): void => change({ said, trouble: null });
-export const showTrouble = (error: unknown): void => change({ trouble: troubleOf(error), said: '' });
+const showTrouble = (error: unknown): void => change({ trouble: troubleOf(error), said: '' });
 export const clearSlip = (): void => change({ trouble: null, said: '' });
 
 /**

@@ -13,10 +13,10 @@ export function Foot() {
   return (
     <footer className={style.foot}>
       <FindBox />
-      <p className={style.state} role="status">
+      <output className={style.state}>
         {running > 0 ? 'saving …' : trouble ? <span className={style.failed}>◆ the last step was not saved</span> : 'all saved'}
         <Snapshot /> · nothing leaves this computer
-      </p>
+      </output>
     </footer>
   );
 }

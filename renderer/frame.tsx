@@ -1,9 +1,9 @@
 import { useEffect, useRef, type ReactNode } from 'react';
-import { useHashLocation } from 'wouter/use-hash-location';
-import { pressed } from './actions/action.ts';
+import { isSingleKey, pressed } from './actions/action.ts';
 import { actions } from './actions/all.ts';
 import { clearSlip } from './deeds.ts';
 import { Foot } from './foot.tsx';
+import { singleKeys } from './look/choices.ts';
 import { sceneNow } from './scene.ts';
 import { Slip } from './slip.tsx';
 import style from './frame.module.css';
@@ -16,19 +16,22 @@ const places = [
   { path: '/setup', name: 'Setup' },
 ] as const;
 
+/** Where keys mean what the part under them says. */
 const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]') !== null;
+  target instanceof HTMLElement && target.closest('input, textarea, select, [role=listbox]') !== null;
 
 function onKey(event: KeyboardEvent): void {
   const action = actions.find((each) => each.shortcut && pressed(each.shortcut, event) && each.when(sceneNow()));
-  if (!action?.shortcut || (!action.shortcut.includes('+') && isTyping(event.target))) return;
+  const shortcut = action?.shortcut;
+  if (!shortcut || event.defaultPrevented) return;
+  const bare = !/^(Ctrl|Alt)\+/.test(shortcut);
+  if ((bare && isTyping(event.target)) || (isSingleKey(shortcut) && singleKeys.get() === 'off')) return;
   event.preventDefault();
   void action.perform(sceneNow());
 }
 
 /** The sheet that every place is shown on: the places above, the foot rule below, and the keyboard. */
-export function Frame({ children }: { children: ReactNode }) {
-  const [path] = useHashLocation();
+export function Frame({ path, children }: { path: string; children: ReactNode }) {
   const main = useRef<HTMLElement>(null);
   const here = places.findLast((place) => path === place.path || path.startsWith(`${place.path}/`)) ?? places[0];
 
@@ -39,9 +42,16 @@ export function Frame({ children }: { children: ReactNode }) {
 
   useEffect(() => {
     document.title = `${here.name} · Kitbound`;
-    main.current?.scrollTo(0, 0);
-    clearSlip();
-  }, [path, here.name]);
+  }, [here.name]);
+
+  useEffect(() => {
+    const onMove = (): void => {
+      main.current?.scrollTo(0, 0);
+      clearSlip();
+    };
+    window.addEventListener('hashchange', onMove);
+    return () => window.removeEventListener('hashchange', onMove);
+  }, []);
 
   return (
     <div className={style.frame}>

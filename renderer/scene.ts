@@ -8,6 +8,8 @@ import type { Job } from '../core/contract/jobs.ts';
 import type { QuoteDraft, QuoteVersion } from '../core/contract/quotes.ts';
 
 export type SceneParts = {
+  /** The road as it is shown, for moving it. */
+  road: { move: (strips: number) => void; zoom: (steps: number) => void; toToday: () => void; atToday: boolean } | undefined;
   /** Words in the paste box. */
   message: string;
   job: Job | undefined;
@@ -23,6 +25,7 @@ export type SceneParts = {
 export type Scene = SceneParts & { go: (path: string) => void };
 
 const empty: SceneParts = {
+  road: undefined,
   message: '',
   job: undefined,
   draft: undefined,

@@ -3,6 +3,9 @@ import type { Scene } from '../scene.ts';
 /** Keys as they are written on the screen: "/", "Alt+1", "Ctrl+Enter". */
 export type Shortcut = string;
 
+/** True for a shortcut that is one character without Ctrl or Alt, which a person may switch off. */
+export const isSingleKey = (shortcut: Shortcut): boolean => shortcut.length === 1;
+
 /** Something that can be done: the one place where its words, its keys and its doing stand. Buttons, the find box and the keyboard read it. */
 export type Action = {
   name: string;
@@ -17,7 +20,7 @@ export type Action = {
 
 /** True when a key press is the shortcut's. Meta counts as Ctrl, as on a Mac. */
 export function pressed(shortcut: Shortcut, event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>): boolean {
-  const keys = shortcut.split('+');
+  const keys = shortcut === '+' ? ['+'] : shortcut.split('+');
   const key = keys.at(-1) ?? '';
   return (
     event.key.toLowerCase() === key.toLowerCase() &&

@@ -16,6 +16,11 @@ import { newJob } from './new-job.ts';
 import { readMessage } from './read-message.ts';
 import { renew } from './renew.ts';
 import { reopen } from './reopen.ts';
+import { roadCloser } from './road-closer.ts';
+import { roadEarlier } from './road-earlier.ts';
+import { roadLater } from './road-later.ts';
+import { roadToday } from './road-today.ts';
+import { roadWider } from './road-wider.ts';
 import { savePaper } from './save-paper.ts';
 import { snapshot } from './snapshot.ts';
 
@@ -29,6 +34,11 @@ export const actions: readonly Action[] = [
   letGo,
   decline,
   reopen,
+  roadEarlier,
+  roadLater,
+  roadToday,
+  roadCloser,
+  roadWider,
   goDesk,
   goRoad,
   goJobs,

@@ -1,4 +1,3 @@
-import { singleKeys } from '../look/choices.ts';
 import type { Action } from './action.ts';
 
 /** Id of the find box's input; the box itself stands in the foot rule. */
@@ -8,6 +7,6 @@ export const find: Action = {
   name: 'find',
   label: () => 'Find',
   shortcut: '/',
-  when: () => singleKeys.get() === 'on',
+  when: () => true,
   perform: () => document.getElementById(FIND_BOX)?.focus(),
 };

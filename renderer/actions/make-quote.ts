@@ -5,7 +5,7 @@ import type { Action } from './action.ts';
 
 /** States in which a made quote may hold the dates. */
 const holdable = new Set(['inquiry', 'quoted', 'pencilled', 'ran out']);
-export const mayPencil = (scene: Scene): boolean => scene.pencil && scene.job !== undefined && holdable.has(scene.job.state);
+const mayPencil = (scene: Scene): boolean => scene.pencil && scene.job !== undefined && holdable.has(scene.job.state);
 
 /** Freezes the draft as a version, writes its paper and reply, and pencils the dates where ticked. */
 export const makeQuote: Action = {

@@ -16,7 +16,6 @@ export function PlaceField(props: {
   onChange: (place: Place) => void;
   error?: string | undefined;
   bare?: boolean;
-  autoFocus?: boolean;
 }) {
   const [typed, setTyped] = useState<string | null>(null);
   const text = typed ?? (props.value ? placeInWords(props.value) : '');
@@ -52,7 +51,7 @@ export function PlaceField(props: {
       isInvalid={props.error !== undefined}
     >
       <Label className={props.bare ? 'reader' : (field.label ?? '')}>{props.label}</Label>
-      <Input className={field.input ?? ''} placeholder="Begin to type a town" autoFocus={props.autoFocus} />
+      <Input className={field.input ?? ''} placeholder="Begin to type a town" />
       <FieldError className={field.error ?? ''}>{props.error ? `${props.label.split(',')[0]} ${props.error}.` : null}</FieldError>
       <Popover className={list.popover ?? ''}>
         <ListBox

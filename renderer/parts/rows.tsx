@@ -18,10 +18,8 @@ export function Rows<K extends string>(props: {
   const set = (at: number, key: K, value: string): void =>
     onChange(rows.map((row, index) => (index === at ? { ...row, [key]: value } : row)));
   return (
-    <div className={style.rows} role="group" aria-label={props.label}>
-      <p className={style.label} aria-hidden>
-        {props.label}
-      </p>
+    <fieldset className={style.rows}>
+      <legend className={style.label}>{props.label}</legend>
       {rows.length > 0 ? (
         <div className={style.heads} aria-hidden>
           {columns.map((column) => (
@@ -64,6 +62,6 @@ export function Rows<K extends string>(props: {
           {props.add}
         </Button>
       </div>
-    </div>
+    </fieldset>
   );
 }

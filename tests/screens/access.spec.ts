@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from 'playwright/test';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';

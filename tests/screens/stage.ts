@@ -6,11 +6,11 @@ import type { Place } from '../../core/contract/parts.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { TestHost } from '../host.ts';
 
-export const HOME_ZONE = 'America/Chicago';
+const HOME_ZONE = 'America/Chicago';
 /** A name as long as sixty characters, as people do give. */
-export const LONG_NAME = 'Northern lake harbour masters’ yearly gathering and supper';
+const LONG_NAME = 'Northern lake harbour masters’ yearly gathering and supper';
 
-export const today = (): Temporal.PlainDate => Temporal.Now.plainDateISO(HOME_ZONE);
+const today = (): Temporal.PlainDate => Temporal.Now.plainDateISO(HOME_ZONE);
 
 async function place(host: TestHost, text: string, country: string): Promise<Place> {
   const { places } = (await host.call('places.search', { text, country, limit: 1 })) as {

@@ -11,7 +11,7 @@ const LONGEST = 34;
 const shorten = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST - 1).trimEnd()}…` : text);
 
 /** Names above the first block of each job, moved up where two would touch, left out where there is no room. */
-export function place(data: Stringline, layout: Layout): Label[] {
+function place(data: Stringline, layout: Layout): Label[] {
   const placed: Label[] = [];
   for (const job of data.jobs) {
     const first = job.blocks.find((block) => epochOf(block.end) > layout.from && epochOf(block.start) < layout.to);

@@ -6,6 +6,7 @@ const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const DAY_MS = 86_400_000;
 
+const month = (date: Temporal.PlainDate): string => MONTHS[date.month - 1] ?? '';
 const at = (date: Temporal.PlainDate, zone: string): number => date.toZonedDateTime(zone).epochMilliseconds;
 
 function dates(from: number, to: number, zone: string): Temporal.PlainDate[] {
@@ -22,7 +23,6 @@ function dates(from: number, to: number, zone: string): Temporal.PlainDate[] {
 export function ticks(from: number, to: number, zone: string): Tick[] {
   const days = (to - from) / DAY_MS;
   const all = dates(from, to, zone);
-  const month = (date: Temporal.PlainDate): string => MONTHS[date.month - 1] ?? '';
   if (days <= 2.1) return all.flatMap((date) => hours(date, zone)).filter((tick) => tick.at >= from && tick.at < to);
   if (days <= 21.1) {
     return all.map((date, index) => ({

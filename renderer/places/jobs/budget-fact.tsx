@@ -20,7 +20,7 @@ const perOptions = pers.map((per) => ({
   label: per === UNKNOWN ? UNKNOWN : `a ${per}`.replace('a hour', 'an hour').replace('a job', 'the job'),
 }));
 
-export function budgetInWords(budget: z.infer<typeof Budget>): string {
+function budgetInWords(budget: z.infer<typeof Budget>): string {
   const per = { day: ' a day', job: ' for the job', hour: ' an hour' };
   return `${budget.currency ? `${budget.currency} ` : ''}${formatNumber(budget.amount)}${budget.per ? per[budget.per] : ''}`;
 }
@@ -37,7 +37,7 @@ export function BudgetFact(of: FactProps) {
         currency: job.budget?.currency ?? UNKNOWN,
         per: job.budget?.per ?? UNKNOWN,
       })}
-      editor={(typed, change, trouble) => (
+      renderEditor={(typed, change, trouble) => (
         <>
           <Field
             label="Amount, empty for none"
@@ -46,7 +46,6 @@ export function BudgetFact(of: FactProps) {
             value={typed.amount}
             onChange={(amount) => change({ ...typed, amount })}
             error={fieldTrouble(trouble, 'budget.amount')}
-            autoFocus
           />
           <Choice
             label="Currency"

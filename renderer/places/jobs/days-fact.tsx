@@ -36,7 +36,7 @@ export function DaysFact(of: FactProps) {
       label="Days"
       shown={job.days.length > 0 ? <DaysShown days={job.days} place={job.place} /> : <span className={style.unknown}>not known</span>}
       start={() => (job.days.length > 0 ? job.days.map(typedDay) : [following([], home)])}
-      editor={(days, change, trouble) => (
+      renderEditor={(days, change, trouble) => (
         <div className={style.days}>
           {days.map((day, at) => {
             const set = (part: Partial<TypedDay>): void => change(days.map((each, index) => (index === at ? { ...each, ...part } : each)));
@@ -91,8 +91,9 @@ export function DaysFact(of: FactProps) {
 
 const MOST_LINES = 4;
 
+const alike = (day: JobDay): string => `${day.kind} ${day.call.slice(11)} to ${day.wrap.slice(11)}`;
+
 function DaysShown({ days, place }: { days: readonly JobDay[]; place: Place | null }) {
-  const alike = (day: JobDay): string => `${day.kind} ${day.call.slice(11)} to ${day.wrap.slice(11)}`;
   const groups = [...Map.groupBy(days, alike)];
   return (
     <>

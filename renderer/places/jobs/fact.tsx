@@ -1,6 +1,7 @@
 import { useState, type ReactNode } from 'react';
 import type { Trouble } from '../../../core/contract/base.ts';
 import { Button } from '../../parts/button.tsx';
+import { EditorForm } from '../../parts/editor-form.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import style from './facts.module.css';
 import type { FactChanges, FactProps } from './change-job.ts';
@@ -15,7 +16,7 @@ export function Fact<T>(
     label: string;
     shown: ReactNode;
     start: () => T;
-    editor: (typed: T, change: (typed: T) => void, trouble: Trouble | null) => ReactNode;
+    renderEditor: (typed: T, change: (typed: T) => void, trouble: Trouble | null) => ReactNode;
     read: (typed: T) => FactChanges | { trouble: Trouble };
     settles?: string[];
   } & FactProps,
@@ -48,17 +49,8 @@ export function Fact<T>(
             )}
           </span>
         ) : (
-          <form
-            className={style.editor}
-            onSubmit={(event) => {
-              event.preventDefault();
-              void submit(typed.value);
-            }}
-            onKeyDown={(event) => {
-              if (event.key === 'Escape') close();
-            }}
-          >
-            {props.editor(typed.value, (value) => setTyped({ value }), trouble)}
+          <EditorForm label={`Change ${props.label}`} className={style.editor} onKeep={() => void submit(typed.value)} onLeave={close}>
+            {props.renderEditor(typed.value, (value) => setTyped({ value }), trouble)}
             {trouble ? <TroubleNote trouble={trouble} /> : null}
             <span className={style.buttons}>
               <Button type="submit">Keep</Button>
@@ -66,7 +58,7 @@ export function Fact<T>(
                 Leave as it was
               </Button>
             </span>
-          </form>
+          </EditorForm>
         )}
         {props.locked ? null : (
           <Questions {...props} questions={props.job.questions.filter(({ field }) => props.settles?.includes(field))} />

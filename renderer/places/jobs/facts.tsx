@@ -32,7 +32,7 @@ export function Facts(of: FactProps) {
         label="Place"
         shown={job.place ? placeInWords(job.place) : nothing()}
         start={() => job.place}
-        editor={(place, change) => <PlaceField label="Place" bare value={place} onChange={change} autoFocus />}
+        renderEditor={(place, change) => <PlaceField label="Place" bare value={place} onChange={change} />}
         read={(place) => ({ place })}
         settles={['place', 'country']}
         {...of}
@@ -41,7 +41,7 @@ export function Facts(of: FactProps) {
         label="Role"
         shown={job.role}
         start={() => job.role}
-        editor={(role, change) => <Choice label="Role" bare value={role} options={roleOptions} onChange={change} />}
+        renderEditor={(role, change) => <Choice label="Role" bare value={role} options={roleOptions} onChange={change} />}
         read={(role) => ({ role })}
         settles={['role']}
         {...of}
@@ -54,16 +54,8 @@ export function Facts(of: FactProps) {
             : nothing('not asked for')
         }
         start={() => job.replyBy?.wall ?? ''}
-        editor={(wall, change, trouble) => (
-          <Field
-            label="Reply by"
-            bare
-            type="datetime-local"
-            value={wall}
-            onChange={change}
-            error={fieldTrouble(trouble, 'replyBy')}
-            autoFocus
-          />
+        renderEditor={(wall, change, trouble) => (
+          <Field label="Reply by" bare type="datetime-local" value={wall} onChange={change} error={fieldTrouble(trouble, 'replyBy')} />
         )}
         read={(wall) => readMoment(wall, home.zone)}
         settles={['replyBy']}
@@ -76,14 +68,13 @@ export function Facts(of: FactProps) {
           [job.organisation, job.contact.name, job.contact.email, job.contact.phone].filter((part) => part !== '').join(', ') || nothing()
         }
         start={() => ({ organisation: job.organisation, ...job.contact })}
-        editor={(typed, change, trouble) => (
+        renderEditor={(typed, change, trouble) => (
           <>
             <Field
               label="Organisation"
               value={typed.organisation}
               onChange={(organisation) => change({ ...typed, organisation })}
               error={fieldTrouble(trouble, 'organisation')}
-              autoFocus
             />
             <Field
               label="Name"
@@ -113,7 +104,7 @@ export function Facts(of: FactProps) {
         label="To deliver"
         shown={job.deliverables.length > 0 ? job.deliverables.join('; ') : nothing('nothing asked for')}
         start={() => job.deliverables.join('\n')}
-        editor={(text, change) => <Field label="To deliver, one a line" rows={3} value={text} onChange={change} autoFocus />}
+        renderEditor={(text, change) => <Field label="To deliver, one a line" rows={3} value={text} onChange={change} />}
         read={(text) => ({ deliverables: linesOf(text) })}
         settles={['deliverables']}
         {...of}
@@ -122,8 +113,8 @@ export function Facts(of: FactProps) {
         label="Notes"
         shown={job.notes ? <span className={style.note}>{job.notes}</span> : nothing('none')}
         start={() => job.notes}
-        editor={(text, change, trouble) => (
-          <Field label="Notes" bare rows={4} value={text} onChange={change} error={fieldTrouble(trouble, 'notes')} autoFocus />
+        renderEditor={(text, change, trouble) => (
+          <Field label="Notes" bare rows={4} value={text} onChange={change} error={fieldTrouble(trouble, 'notes')} />
         )}
         read={(notes) => ({ notes })}
         {...of}
@@ -135,22 +126,23 @@ export function Facts(of: FactProps) {
 
 const Wall = z.string().regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d$/);
 
+const momentTrouble = (what: string) => ({
+  trouble: {
+    what,
+    kept: 'Nothing was changed.',
+    todo: 'Give another time.',
+    fields: [{ field: 'replyBy', sentence: 'cannot be placed on the clock of home' }],
+  },
+});
+
 /** A wall time typed for home as a moment; empty is none. */
 function readMoment(wall: string, zone: string) {
   if (wall === '') return { replyBy: null };
-  const sentence = (text: string) => ({
-    trouble: {
-      what: text,
-      kept: 'Nothing was changed.',
-      todo: 'Give another time.',
-      fields: [{ field: 'replyBy', sentence: 'cannot be placed on the clock of home' }],
-    },
-  });
-  if (!Wall.safeParse(wall).success) return sentence('The date and time are not whole.');
+  if (!Wall.safeParse(wall).success) return momentTrouble('The date and time are not whole.');
   try {
     return { replyBy: { wall, zone, at: instantText(instantOf(wall, zone).epochMilliseconds) } };
   } catch (error) {
-    if (error instanceof WallTimeError) return sentence(error.message);
+    if (error instanceof WallTimeError) return momentTrouble(error.message);
     throw error;
   }
 }

@@ -39,9 +39,7 @@ export function Made({ job, versions, zone, next }: { job: Job; versions: readon
       </p>
       <Fold title="The reply" open={newest.sentAt === null}>
         <p className={style.second}>{`Subject: ${newest.reply.subject}`}</p>
-        <pre className={style.reply} tabIndex={0}>
-          {newest.reply.text}
-        </pre>
+        <pre className={style.reply}>{newest.reply.text}</pre>
       </Fold>
       {job.ink ? (
         <p>

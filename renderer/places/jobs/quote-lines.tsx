@@ -5,6 +5,7 @@ import { formatMoney, formatNumber, formatPrice } from '../../../core/money/form
 import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
 import type { Trouble } from '../../../core/contract/base.ts';
 import { Button } from '../../parts/button.tsx';
+import { EditorForm } from '../../parts/editor-form.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Reader } from '../../parts/reader.ts';
@@ -129,16 +130,9 @@ function AddLine({ change, onClose }: { change: ChangeDraft; onClose: () => void
     if (await change([{ op: 'add', section, what, quantity: read.quantity, unit: '', unitPrice: read.unitPrice }], setTrouble)) onClose();
   };
   return (
-    <form
-      className={style.inside}
-      aria-label="Add a line"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void add();
-      }}
-    >
+    <EditorForm label="Add a line" className={style.inside} onKeep={() => void add()} onLeave={onClose}>
       <div className={style.edit}>
-        <Field label="What" value={what} onChange={setWhat} error={fieldTrouble(trouble, 'what')} autoFocus />
+        <Field label="What" value={what} onChange={setWhat} error={fieldTrouble(trouble, 'what')} />
         <Choice label="Section" value={section} options={sectionOptions} onChange={setSection} />
         <Field
           label="Quantity"
@@ -164,6 +158,6 @@ function AddLine({ change, onClose }: { change: ChangeDraft; onClose: () => void
           Leave it
         </Button>
       </div>
-    </form>
+    </EditorForm>
   );
 }

@@ -5,6 +5,7 @@ import { renew } from '../../actions/renew.ts';
 import { reopen } from '../../actions/reopen.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Button } from '../../parts/button.tsx';
+import { EditorForm } from '../../parts/editor-form.tsx';
 import { Field } from '../../parts/field.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { useScene } from '../../scene.ts';
@@ -27,22 +28,18 @@ export function Title({ job, save }: { job: Job; save: ChangeJob }) {
           <StateMark state={job.state} />
         </div>
       ) : (
-        <form
+        <EditorForm
+          label="Rename the job"
           className={style.rename}
-          onSubmit={(event) => {
-            event.preventDefault();
-            void save({ title: typed }).then((saved) => saved && close());
-          }}
-          onKeyDown={(event) => {
-            if (event.key === 'Escape') close();
-          }}
+          onKeep={() => void save({ title: typed }).then((saved) => saved && close())}
+          onLeave={close}
         >
-          <Field label="Title of the job" bare value={typed} onChange={setTyped} autoFocus />
+          <Field label="Title of the job" bare value={typed} onChange={setTyped} />
           <Button type="submit">Keep</Button>
           <Button kind="quiet" onPress={close}>
             Leave as it was
           </Button>
-        </form>
+        </EditorForm>
       )}
       <div className={style.deeds}>
         {[renew, letGo, reopen]

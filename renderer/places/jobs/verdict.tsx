@@ -110,8 +110,9 @@ function asStored(stringline: Data, job: Job): Data {
 
 const hardnessWords: Record<Finding['hardness'], string> = { blocks: 'stands against it', settle: 'must be settled', know: 'good to know' };
 
+const canAct = (lift: Lift): boolean => lift.tryOn !== undefined || lift.kind === 'type way';
+
 function FindingRow({ finding, onLift }: { finding: Finding; onLift: (lift: Lift) => void }) {
-  const canAct = (lift: Lift): boolean => lift.tryOn !== undefined || lift.kind === 'type way';
   const words = finding.lifts.filter((lift) => !canAct(lift));
   return (
     <li className={style[finding.hardness]}>

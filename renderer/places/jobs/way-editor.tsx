@@ -5,6 +5,7 @@ import { parseLength } from '../../../core/money/parse.ts';
 import { deed, say } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { EditorForm } from '../../parts/editor-form.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { placeInWords } from '../../parts/place-field.tsx';
@@ -57,21 +58,11 @@ export function WayEditor({
   };
 
   return (
-    <form
-      className={style.wayEditor}
-      aria-label="How long the drive takes"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void save();
-      }}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') onClose();
-      }}
-    >
+    <EditorForm label="How long the drive takes" className={style.wayEditor} onKeep={() => void save()} onLeave={onClose}>
       <div className={style.wayFields}>
         <Choice label="Drive from" value={fromKey} options={options} onChange={setFromKey} />
         <Choice label="To" value={toKey} options={options} onChange={setToKey} />
-        <Field label="Takes" placeholder="6h30" value={typed} onChange={setTyped} error={fieldTrouble(trouble, 'minutes')} autoFocus />
+        <Field label="Takes" placeholder="6h30" value={typed} onChange={setTyped} error={fieldTrouble(trouble, 'minutes')} />
       </div>
       {trouble && !trouble.fields ? <TroubleNote trouble={trouble} /> : null}
       <div className={style.lifts}>
@@ -80,6 +71,6 @@ export function WayEditor({
           Leave the estimate
         </Button>
       </div>
-    </form>
+    </EditorForm>
   );
 }

@@ -12,16 +12,17 @@ import { useCardForm } from './use-card-form.ts';
 /** One rate card, whole. */
 export function CardSheet({ start, stored }: { start: RateCardFields; stored?: RateCard }) {
   const form = useCardForm(start, stored);
+  const save = async (): Promise<void> => {
+    if (!(await form.save())) return;
+    sceneNow().go('/rates');
+    say('Saved. New quotes are priced with it; made versions stay as they are.');
+  };
   return (
     <form
       className={style.page}
       onSubmit={(event) => {
         event.preventDefault();
-        void form.save().then((card) => {
-          if (!card) return;
-          say('Saved. New quotes are priced with it; made versions stay as they are.');
-          sceneNow().go('/rates');
-        });
+        void save();
       }}
     >
       <div className={style.head}>
@@ -60,7 +61,7 @@ export function CardSheet({ start, stored }: { start: RateCardFields; stored?: R
   );
 }
 
-export function Group({ title, children }: { title: string; children: ReactNode }) {
+function Group({ title, children }: { title: string; children: ReactNode }) {
   return (
     <section className={style.group}>
       <h2>{title}</h2>

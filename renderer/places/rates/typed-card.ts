@@ -61,14 +61,17 @@ export function typedFrom(fields: RateCardFields): TypedCard {
   };
 }
 
+/** Several texts read in the same way, each under its own name. */
+function all<K extends string, T>(names: readonly K[], read: (field: string, text: string) => T, from: Texts<K>): Record<K, T> {
+  return Object.fromEntries(names.map((name) => [name, read(name, from[name])])) as Record<K, T>;
+}
+
 /** The fields to save, or the trouble that names what cannot be read. */
 export function fieldsFrom(typed: TypedCard): { fields: RateCardFields } | { trouble: Trouble } {
   const reader = new Reader();
   const number = (field: string, text: string): string => reader.take(field, parseNumber(text)) ?? '0';
   const price = (field: string, text: string): string => reader.take(field, parseAmount(text, 9)) ?? '0';
   const whole = (field: string, text: string): number => Number(number(field, text));
-  const all = <K extends string, T>(names: readonly K[], read: (field: string, text: string) => T, from: Texts<K>): Record<K, T> =>
-    Object.fromEntries(names.map((name) => [name, read(name, from[name])])) as Record<K, T>;
   const steps = (field: string, typedSteps: readonly Step[]) =>
     typedSteps.map((step, at) => ({
       underHours: whole(`${field}[${at}].underHours`, step.underHours),

@@ -39,7 +39,7 @@ export function RoadTable({ data }: { data: Stringline }) {
     })
     .sort((a, b) => a.start - b.start);
   return (
-    <div className={table.scroll} tabIndex={0} role="region" aria-label="The road as a table">
+    <section className={table.scroll} aria-label="The road as a table">
       <table className={table.table}>
         <caption className="reader">{`What is on the road, with the clock of ${zoneInWords(data.zone)}`}</caption>
         <thead>
@@ -65,6 +65,6 @@ export function RoadTable({ data }: { data: Stringline }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }

@@ -1,16 +1,20 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState, type KeyboardEvent } from 'react';
+import { useState } from 'react';
 import { dateIn, dateLater } from '../../../core/time/wall.ts';
 import { datesInWords } from '../../../core/words/dates.ts';
+import { roadEarlier } from '../../actions/road-earlier.ts';
+import { roadLater } from '../../actions/road-later.ts';
+import { roadToday } from '../../actions/road-today.ts';
 import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
-import { Button } from '../../parts/button.tsx';
+import { ActionButton } from '../../parts/action-button.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import { Stringline } from '../../parts/stringline/stringline.tsx';
 import { useWindowHeight } from '../../parts/use-window-height.ts';
+import { useScenePart } from '../../scene.ts';
 import { RoadTable } from './road-table.tsx';
 import style from './road.module.css';
 
@@ -55,21 +59,14 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
   const candidates = open.data?.jobs.filter((job) => job.firstCall !== null) ?? [];
   const height = useWindowHeight();
 
-  const move = (strips: number): void => setDay(dateLater(day, Math.sign(strips) * Math.max(1, Math.round(days / 2))));
-  const zoomBy = (steps: number): void => setZoom(zooms[Math.min(zooms.length - 1, Math.max(0, zooms.indexOf(zoom) + steps))] ?? zoom);
-  const onKey = (event: KeyboardEvent): void => {
-    const moves: Record<string, () => void> = {
-      ArrowLeft: () => move(-1),
-      ArrowRight: () => move(1),
-      '+': () => zoomBy(-1),
-      '-': () => zoomBy(1),
-      Home: () => setDay(today),
-    };
-    const act = moves[event.key];
-    if (!act || event.ctrlKey || event.altKey || event.metaKey) return;
-    event.preventDefault();
-    act();
+  const atToday = day === today;
+  const road = {
+    move: (strips: number) => setDay((before) => dateLater(before, strips * Math.max(1, Math.round(days / 2)))),
+    zoom: (steps: number) => setZoom((before) => zooms[Math.min(zooms.length - 1, Math.max(0, zooms.indexOf(before) + steps))] ?? before),
+    toToday: () => setDay(today),
+    atToday,
   };
+  useScenePart('road', road);
 
   return (
     <div className={style.road}>
@@ -77,11 +74,9 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
         <h1 className={style.title}>{datesInWords(datesFrom(from, days))}</h1>
         <div className={style.tools}>
           <Segments label="How much of the road is shown" bare value={zoom} options={zoomOptions} onChange={setZoom} />
-          <Button onPress={() => move(-1)}>Earlier</Button>
-          <Button onPress={() => setDay(today)} isDisabled={day === today}>
-            Today
-          </Button>
-          <Button onPress={() => move(1)}>Later</Button>
+          <ActionButton action={roadEarlier} />
+          <ActionButton action={roadToday} />
+          <ActionButton action={roadLater} />
           {candidates.length > 0 ? (
             <Choice
               label="Lay an inquiry on"
@@ -103,18 +98,13 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
       <Asked asked={asked}>
         {({ stringline }) => (
           <>
-            <div
-              className={style.sheet}
-              role="group"
-              aria-label="The road. Arrow left and right move it, plus and minus zoom, Home goes to today."
-              tabIndex={0}
-              onKeyDown={onKey}
-            >
+            <div className={style.sheet}>
               <Stringline data={stringline} size="large" unit={unit} room={Math.max(320, height - 330)} />
             </div>
             <p className={style.legend}>
               Height is distance from home; a slope is a journey, flat is being somewhere, a block is paid time, hatching is rest, dashes
-              are pencil. One person can be on one line only: where a solid and a dashed line run at once, something has to give.
+              are pencil. One person can be on one line only: where a solid and a dashed line run at once, something has to give. Arrow keys
+              move it, + and - zoom, Home goes to today.
             </p>
             {stringline.jobs.length === 0 ? (
               <p className={style.empty}>Nothing is on the road in these days. What you pencil or ink appears here.</p>

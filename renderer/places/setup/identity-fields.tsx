@@ -25,7 +25,6 @@ export function WhoAndWhere({ typed, change, trouble, first = false }: SetupPart
         onChange={(name) => change({ name })}
         error={fieldTrouble(trouble, 'name')}
         hint={first ? 'Yours or that of your business. It stands large on every quote.' : undefined}
-        autoFocus={first}
       />
       <PlaceField
         label="Home, where trips begin and end"

@@ -19,7 +19,7 @@ export function ScreenChoices() {
         onChange={look.set}
       />
       <Tick checked={keys === 'on'} onChange={(on) => singleKeys.set(on ? 'on' : 'off')}>
-        The key / goes to the find box
+        Single keys work: / goes to the find box, + and - zoom the road
       </Tick>
     </>
   );
