@@ -10,11 +10,12 @@ const ON_MAINS = new Set(['vision mixing', 'livestream']);
 const RECORDS = new Set(['shoot', 'second camera', 'livestream', 'photo', 'audio', 'vision mixing']);
 
 /** The cautions of a quote's paper, each a sentence or two. */
-export function notesForClient({ setup, job }: Pick<QuotePaperInput, 'setup' | 'job' | 'draft'>): string[] {
+export function notesForClient({ setup, job, draft }: Pick<QuotePaperInput, 'setup' | 'job' | 'draft'>): string[] {
   const notes: string[] = [];
+  if (draft.lines.some((line) => line.estimated)) notes.push('Estimated lines are billed as what they come to at wrap.');
   if (RECORDS.has(job.role))
     notes.push(
-      'Faces, voices, children and music in the room may need consent or a licence; please tell your guests that they are filmed.',
+      'Faces, voices, children and music in the room may need consent or a licence; please tell your guests that they are recorded.',
     );
   if (ON_MAINS.has(job.role)) notes.push('Power for long loads, shared circuits and cable runs: the electrician of the venue decides.');
   if (job.place && job.place.country !== setup.home.country)

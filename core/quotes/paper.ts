@@ -27,7 +27,7 @@ export type QuotePaperInput = {
 
 /** A heading with the lines under it. */
 export type PaperFact = { label: string; lines: string[] };
-export type PaperRow = { what: string; note: string; quantity: string; unit: string; price: string; amount: string };
+export type PaperRow = { what: string; quantity: string; unit: string; price: string; amount: string };
 export type PaperSection = { head: string; rows: PaperRow[] };
 /** A line of the sum: what, how much, and a small remark under it. */
 export type PaperSum = { label: string; amount: string; note: string; weight: 'plain' | 'total' };
@@ -144,8 +144,7 @@ function sectionOf(section: Section, { lines, currency }: QuoteDraft): PaperSect
 function rowOf(line: QuoteLine, currency: string): PaperRow {
   const counted = line.unit !== '' || formatNumber(line.quantity) !== '1';
   return {
-    what: paperText(line.what),
-    note: line.estimated ? 'Estimate; what it really comes to is billed at wrap.' : '',
+    what: paperText(line.what) + (line.estimated ? ', estimated' : ''),
     quantity: counted ? signed(formatNumber(line.quantity)) : '',
     unit: paperText(line.unit),
     price: counted ? signed(formatPrice(line.unitPrice, currency)) : '',

@@ -34,7 +34,7 @@ export function replyFor({ setup, job, draft, number, pencil, questions, tone }:
   const open = questionsForClient(questions);
   const paragraphs = [
     tone.greeting,
-    `${tone.formal ? 'Thank you for your inquiry.' : 'Thanks for your message.'} ${offer(job, number)}`,
+    `${tone.formal ? 'Thank you for your inquiry.' : 'Thanks for asking.'} ${offer(job, number)}`,
     price(draft),
     pencilled(pencil, draft),
     open.length === 0

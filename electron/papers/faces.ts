@@ -4,6 +4,7 @@
 import { readFileSync } from 'node:fs';
 import * as fontkit from 'fontkit';
 import { PDFArray, PDFHexString, PDFNumber, type PDFDocument, type PDFFont } from 'pdf-lib';
+import { shaperOf, type Shaper } from './shaping.ts';
 
 /** Weights that papers are set in. */
 export type Weight = 'plain' | 'strong';
@@ -12,22 +13,24 @@ const FILES: Record<Weight, string> = { plain: 'plex-sans-400.ttf', strong: 'ple
 /** Names in the file; a subset bears a tag of six capitals (ISO 32000-1:2008, 9.6.4). */
 const NAMES: Record<Weight, string> = { plain: 'IBMPlexSans', strong: 'IBMPlexSans-SemiBold' };
 const TAGS: Record<Weight, string> = { plain: 'PLAINS', strong: 'STRONG' };
-const read = new Map<Weight, { bytes: Uint8Array; typeface: fontkit.Font }>();
 
-function typefaceOf(weight: Weight): { bytes: Uint8Array; typeface: fontkit.Font } {
+type Typeface = { bytes: Uint8Array; font: fontkit.Font; shape: Shaper };
+const read = new Map<Weight, Typeface>();
+
+function typefaceOf(weight: Weight): Typeface {
   const known = read.get(weight);
   if (known) return known;
   const bytes = readFileSync(new URL(`../../assets/fonts/${FILES[weight]}`, import.meta.url));
-  const typeface = fontkit.create(bytes);
-  if (!('layout' in typeface)) throw new TypeError(`${FILES[weight]} holds several typefaces`);
-  const found = { bytes: new Uint8Array(bytes), typeface };
+  const font = fontkit.create(bytes);
+  if (!('layout' in font)) throw new TypeError(`${FILES[weight]} holds several typefaces`);
+  const found = { bytes: new Uint8Array(bytes), font, shape: shaperOf(font) };
   read.set(weight, found);
   return found;
 }
 
 /** True when every weight has a shape for the code point; without this check a missing letter is drawn as an empty box. */
 export function covers(codePoint: number): boolean {
-  return typefaceOf('plain').typeface.hasGlyphForCodePoint(codePoint) && typefaceOf('strong').typeface.hasGlyphForCodePoint(codePoint);
+  return typefaceOf('plain').font.hasGlyphForCodePoint(codePoint) && typefaceOf('strong').font.hasGlyphForCodePoint(codePoint);
 }
 
 /** Glyphs of a text at one height above the baseline, as the array of a TJ operator. `rise` is in thousandths of the size. */
@@ -53,38 +56,27 @@ export async function embedFaces(document: PDFDocument, subset: boolean): Promis
 }
 
 async function embedFace(document: PDFDocument, weight: Weight, subset: boolean): Promise<Face> {
-  const { bytes, typeface } = typefaceOf(weight);
-  document.registerFontkit({ create: () => typeface });
-  const font = await document.embedFont(bytes, { subset, customName: subset ? `${TAGS[weight]}+${NAMES[weight]}` : NAMES[weight] });
-  const scale = 1000 / typeface.unitsPerEm;
-  const widths = new Map<string, number>();
-  // A letter that is not there whole is built from its base and marks.
-  const built = (text: string) =>
-    Array.from(text, (letter) => (typeface.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0) ? letter : letter.normalize('NFD'))).join('');
+  const { bytes, font, shape } = typefaceOf(weight);
+  document.registerFontkit({ create: () => withShaper(font, shape) });
+  const embedded = await document.embedFont(bytes, { subset, customName: subset ? `${TAGS[weight]}+${NAMES[weight]}` : NAMES[weight] });
+  const scale = 1000 / font.unitsPerEm;
   return {
-    font,
-    width(text, size) {
-      let width = widths.get(text);
-      if (width === undefined) {
-        width = typeface.layout(built(text)).positions.reduce((sum, position) => sum + position.xAdvance, 0) * scale;
-        widths.set(text, width);
-      }
-      return (width * size) / 1000;
-    },
-    glyphs(text) {
-      const letters = built(text);
-      return runsOf(document, typeface, font.encodeText(letters).asString(), letters);
-    },
+    font: embedded,
+    width: (text, size) => (shape(text).reduce((sum, { advance }) => sum + advance, 0) * scale * size) / 1000,
+    glyphs: (text) => runsOf(document, shape(text), embedded.encodeText(text).asString(), scale),
   };
+}
+
+/** The typeface as the PDF writer asks for it, answering from what is shaped already. */
+function withShaper(font: fontkit.Font, shape: Shaper): fontkit.Font {
+  return Object.create(font, { layout: { value: (text: string) => ({ glyphs: shape(text).map(({ glyph }) => glyph) }) } });
 }
 
 /**
  * A reader of the file moves on by a glyph's own width; what kerning and the place of a mark differ from it stands between the glyphs.
- * @param hex four digits for each glyph of the text's layout
+ * @param hex four digits for each glyph
  */
-function runsOf(document: PDFDocument, typeface: fontkit.Font, hex: string, text: string): GlyphRun[] {
-  const scale = 1000 / typeface.unitsPerEm;
-  const { glyphs, positions } = typeface.layout(text);
+function runsOf(document: PDFDocument, text: ReturnType<Shaper>, hex: string, scale: number): GlyphRun[] {
   const runs: GlyphRun[] = [];
   let owed = 0;
   let pending = '';
@@ -92,10 +84,10 @@ function runsOf(document: PDFDocument, typeface: fontkit.Font, hex: string, text
     if (pending !== '') runs.at(-1)?.shown.push(PDFHexString.of(pending));
     pending = '';
   };
-  positions.forEach((position, index) => {
-    const rise = position.yOffset * scale;
-    const shift = owed + position.xOffset;
-    owed = position.xAdvance - position.xOffset - (glyphs[index]?.advanceWidth ?? 0);
+  text.forEach(({ glyph, advance, dx, dy }, index) => {
+    const rise = dy * scale;
+    const shift = owed + dx;
+    owed = advance - dx - glyph.advanceWidth;
     if (runs.at(-1)?.rise !== rise) {
       flush();
       runs.push({ rise, shown: PDFArray.withContext(document.context) });

@@ -7,7 +7,7 @@ import type { Term } from '../../core/quotes/terms.ts';
 import type { Faces } from './faces.ts';
 import type { Block } from './flow.ts';
 import { colours, type Style } from './pen.ts';
-import { clipped, wrap } from './wrap.ts';
+import { wrap } from './wrap.ts';
 
 /** Sizes and line heights in points. */
 export type Setting = { body: number; line: number; small: number; smallLine: number; row: number; gap: number };
@@ -30,8 +30,8 @@ export function settingAt(tightness: number): Setting {
 /** The area that is written on, in points from the page's top left corner. */
 export type Area = { left: number; width: number };
 
-/** Width of the column of labels at the left. */
-const LABEL = 92;
+/** Width of the column of labels at the left; the longest head of a section fits it. */
+const LABEL = 102;
 /** Space between two columns, and between a quantity and its unit. */
 const APART = 14;
 const BESIDE_UNIT = 4;
@@ -142,8 +142,6 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting, rule: RGB)
     const unitLeft = unitRight - unit;
     const quantityRight = unitLeft - BESIDE_UNIT;
 
-    const headRoom = LABEL - APART;
-    const headLines = (head: string) => lines(head, headRoom, strong);
     const heads: Block = {
       height: setting.smallLine + 5,
       withNext: true,
@@ -156,22 +154,18 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting, rule: RGB)
         pen.rule(left, y + setting.smallLine + 4, width, 0.8, rule);
       },
     };
-    const sectionHead = (head: readonly string[]): Block => ({
+    const sectionHead = (head: string): Block => ({
       height: 0,
       withNext: true,
-      draw: (pen, y) => head.forEach((line, index) => pen.text(line, left, y + setting.row / 2 + (index + 1) * setting.line - 3, strong)),
+      draw: (pen, y) => pen.text(head, left, y + setting.row / 2 + setting.line - 3, strong),
     });
-    const rowBlock = (row: PaperRow, head: string, first: boolean, last: boolean): Block => {
+    const rowBlock = (row: PaperRow, head: string, last: boolean): Block => {
       const what = lines(row.what, room, plain);
       const units = lines(row.unit, unit, plain);
-      const note = row.note === '' ? [] : lines(row.note, unitRight - whatLeft, quiet);
-      const named = first && last ? headLines(head).length : 1;
-      const height =
-        Math.max(what.length * setting.line + note.length * setting.smallLine, units.length * setting.line, named * setting.line) +
-        setting.row;
+      const height = Math.max(what.length, units.length) * setting.line + setting.row;
       return {
         height,
-        repeated: [heads, sectionHead([clipped(head, headRoom, measured(strong))])],
+        repeated: [heads, sectionHead(head)],
         draw(pen, y) {
           const base = y + setting.row / 2 + setting.line - 3;
           what.forEach((line, index) => pen.text(line, whatLeft, base + index * setting.line, plain));
@@ -179,9 +173,6 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting, rule: RGB)
           units.forEach((line, index) => pen.text(line, unitLeft, base + index * setting.line, plain));
           pen.text(row.price, priceRight, base, plain, 'right');
           pen.text(row.amount, right, base, plain, 'right');
-          note.forEach((line, index) =>
-            pen.text(line, whatLeft, base + (what.length - 1) * setting.line + (index + 1) * setting.smallLine, quiet),
-          );
           pen.rule(last ? left : whatLeft, y + height - 0.4, last ? width : width - LABEL, 0.4, colours.line);
         },
       };
@@ -189,8 +180,8 @@ function tools(faces: Faces, { left, width }: Area, setting: Setting, rule: RGB)
     return [
       heads,
       ...content.sections.flatMap(({ head, rows: own }) => [
-        { ...sectionHead(headLines(head)), repeated: [heads] },
-        ...own.map((row, index) => rowBlock(row, head, index === 0, index === own.length - 1)),
+        { ...sectionHead(head), repeated: [heads] },
+        ...own.map((row, index) => rowBlock(row, head, index === own.length - 1)),
       ]),
     ];
   }

@@ -69,11 +69,18 @@ function draw(document: PDFDocument, content: QuotePaper, faces: Faces, dress: D
   });
 }
 
-/** The fewest pages, and among the settings that take no more the easiest on the eye. */
+/** From the easiest on the eye to the tightest. */
+const TIGHTNESS = [0, 0.25, 0.5, 0.75];
+
+/** The fewest pages, and of the settings that take no more the easiest on the eye. */
 function bestPages(content: QuotePaper, faces: Faces, dress: Dress, area: Area, height: number): Placed[][] {
   const head = letterhead(content, faces, area, dress);
-  const laid = [0, 0.25, 0.5, 0.75, 1].map((tightness) =>
-    flow([head, ...quoteBlocks(content, faces, area, settingAt(tightness), dress.strong)], MARGIN, height - MARGIN),
-  );
-  return laid.reduce((best, pages) => (pages.length < best.length ? pages : best));
+  const lay = (tightness: number) =>
+    flow([head, ...quoteBlocks(content, faces, area, settingAt(tightness), dress.strong)], MARGIN, height - MARGIN);
+  const fewest = lay(1);
+  for (const tightness of TIGHTNESS) {
+    const pages = lay(tightness);
+    if (pages.length <= fewest.length) return pages;
+  }
+  return fewest;
 }

@@ -4,7 +4,8 @@ import type { TaxGroup } from '../../core/contract/quotes.ts';
 import type { QuotePaperInput } from '../../core/quotes/paper.ts';
 import { quotePaper } from '../../electron/papers/quote.ts';
 import { PaperError } from '../../electron/papers/trouble.ts';
-import { differingPixels, inkPixels, pagesOfText, pixels, propertiesOf, wordBoxes } from './read-back.ts';
+import { differingPixels, inkPixels, pixels, wordBoxes } from './read-back.ts';
+import { pagesOfText, propertiesOf } from './read-text.ts';
 import { curlingQuote, draftOf, line, longQuote } from './sample.ts';
 
 /** A PNG of one red pixel. */
@@ -155,7 +156,8 @@ describe('what stands on it', () => {
       'Sat 5 to Thu 10 December 2026',
       'Sun 6 to Thu 10: 09:00 to 19:00',
       'Thunder Bay, Ontario, Canada',
-      'Mileage 380 mi 0.725 275.50 Estimate; what it really comes to is billed at wrap.',
+      'Mileage, estimated 380 mi 0.725 275.50',
+      'Estimated lines are billed as what they come to at wrap.',
       'Total USD 9,040.50',
       'Deposit, due to ink the dates 4,520.25',
       'under 14 days 25 %, under 7 days 50 %, under 48 hours 100 %',

@@ -1,23 +1,10 @@
 /**
- * Papers read back by other programs: text by unpdf, pixels and positions by poppler.
+ * Papers read back by poppler: pixels and positions.
  */
 import { execFileSync } from 'node:child_process';
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { extractText, getDocumentProxy, getMeta } from 'unpdf';
 import { temporaryFolder } from '../store.ts';
-
-/** The text of each page, any run of blanks one space. */
-export async function pagesOfText(bytes: Uint8Array): Promise<string[]> {
-  const { text } = await extractText(await getDocumentProxy(bytes.slice()), { mergePages: false });
-  return text.map((page) => page.replace(/\s+/g, ' ').trim());
-}
-
-/** The document's properties: title, author, dates and whatever else a writer puts there. */
-export async function propertiesOf(bytes: Uint8Array): Promise<Record<string, unknown>> {
-  const { info } = await getMeta(await getDocumentProxy(bytes.slice()));
-  return info;
-}
 
 export type Picture = { width: number; height: number; grey: Uint8Array };
 

@@ -28,7 +28,7 @@ describe('the reply to a quote', () => {
       subject: 'Quote: Provincial curling championship, Sat 5 to Thu 10 December 2026',
       text: `Hi Maren,
 
-Thanks for your message. Attached is my quote for Provincial curling championship: Sat 5 to Thu 10 December 2026 in Thunder Bay.
+Thanks for asking. Attached is my quote for Provincial curling championship: Sat 5 to Thu 10 December 2026 in Thunder Bay.
 
 It comes to USD 9,040.50. A deposit of USD 4,520.25 is due to ink the dates.
 
