@@ -1,6 +1,5 @@
 import type { JobDay } from '../../../core/contract/jobs.ts';
 import { DayKind, type Place } from '../../../core/contract/parts.ts';
-import { dateIn, nextDate, wrapAfter } from '../../../core/time/wall.ts';
 import { dateInWords, datesInWords, zoneInWords } from '../../../core/words/dates.ts';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
@@ -9,25 +8,9 @@ import { fieldTrouble } from '../../trouble.ts';
 import { Fact } from './fact.tsx';
 import type { FactProps } from './change-job.ts';
 import style from './facts.module.css';
+import { following, readDays, typedDay, type TypedDay } from './typed-days.ts';
 
 const kindOptions = DayKind.options.map((kind) => ({ value: kind, label: kind }));
-type TypedDay = { date: string; kind: JobDay['kind']; call: string; wrap: string };
-
-const typedDay = (day: JobDay): TypedDay => ({ date: day.date, kind: day.kind, call: day.call.slice(11), wrap: day.wrap.slice(11) });
-const readDay = ({ date, kind, call, wrap }: TypedDay): JobDay => ({
-  date,
-  kind,
-  call: `${date}T${call}`,
-  wrap: date && wrap ? wrapAfter(`${date}T${call}`, wrap) : `${date}T${wrap}`,
-});
-
-/** The day after the last, with its times; the first one is tomorrow at home, nine to seven. */
-function following(days: readonly TypedDay[], home: Place): TypedDay {
-  const last = days.at(-1);
-  if (last?.date) return { ...last, date: nextDate(last.date) };
-  return { date: nextDate(dateIn(home.zone, Temporal.Now.instant().epochMilliseconds)), kind: 'shoot', call: '09:00', wrap: '19:00' };
-}
-
 /** Dates with call and wrap, at the place. A wrap before its call is on the next date. */
 export function DaysFact(of: FactProps) {
   const { job, home } = of;
@@ -38,6 +21,12 @@ export function DaysFact(of: FactProps) {
       start={() => (job.days.length > 0 ? job.days.map(typedDay) : [following([], home)])}
       renderEditor={(days, change, trouble) => (
         <div className={style.days}>
+          <div className={`${style.day} ${style.dayHeads}`} aria-hidden>
+            <span>Date</span>
+            <span>Kind</span>
+            <span>Call</span>
+            <span>Wrap</span>
+          </div>
           {days.map((day, at) => {
             const set = (part: Partial<TypedDay>): void => change(days.map((each, index) => (index === at ? { ...each, ...part } : each)));
             const label = `Day ${at + 1}`;
@@ -55,7 +44,7 @@ export function DaysFact(of: FactProps) {
                 <Field
                   label={`${label}: call`}
                   bare
-                  type="time"
+                  figures
                   value={day.call}
                   onChange={(call) => set({ call })}
                   error={fieldTrouble(trouble, `days[${at}].call`)}
@@ -63,7 +52,7 @@ export function DaysFact(of: FactProps) {
                 <Field
                   label={`${label}: wrap`}
                   bare
-                  type="time"
+                  figures
                   value={day.wrap}
                   onChange={(wrap) => set({ wrap })}
                   error={fieldTrouble(trouble, `days[${at}].wrap`)}
@@ -82,7 +71,7 @@ export function DaysFact(of: FactProps) {
           </div>
         </div>
       )}
-      read={(days) => ({ days: days.map(readDay) })}
+      read={readDays}
       settles={['start', 'end', 'firstCall', 'lastWrap', 'days']}
       {...of}
     />

@@ -38,7 +38,7 @@ export function Fact<T>(
   return (
     <>
       <dt className={style.label}>{props.label}</dt>
-      <dd className={style.value}>
+      <dd className={`${style.value} ${typed === null ? '' : style.whole}`}>
         {typed === null ? (
           <span className={style.shown}>
             <span>{props.shown}</span>

@@ -71,20 +71,17 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
         </div>
       ) : null}
       <ol className={style.findings}>
-        {result.missing.map((sentence) => (
-          <li key={sentence} className={style.settle}>
-            {sentence}
-          </li>
-        ))}
         {result.findings.map((finding) => (
           <FindingRow key={`${finding.kind} ${finding.sentence}`} finding={finding} onLift={onLift} />
         ))}
       </ol>
       {result.fine ? (
         <p className={style.fine}>
-          <span className={style.ok} aria-hidden>
-            ✓
-          </span>
+          {result.missing.length === 0 ? (
+            <span className={style.ok} aria-hidden>
+              ✓
+            </span>
+          ) : null}
           {result.fine}
         </p>
       ) : null}
