@@ -14,6 +14,7 @@ import { currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean } from './parts/clean.ts';
 import { only, split } from './parts/split.ts';
+import { datesWritten } from './parts/written.ts';
 import { tokensOf } from './parts/tokens.ts';
 import { peopleIn } from './people/find.ts';
 import { phonesIn } from './people/reach.ts';
@@ -62,13 +63,14 @@ export function readInquiry(input: ReadInput): Reading {
   const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
   const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
 
-  const seen = { today: received.toPlainDate(), order: orderSeen(tokens) ?? orderOf(homeCountry) };
-  const sequences = sequencesOf(tokens).map((sequence) => ({
-    sequence,
-    resolved: resolve(sequence, seen),
-    start: tokens[sequence.first]?.start ?? 0,
-    end: tokens[sequence.next - 1]?.end ?? 0,
-  }));
+  const order = orderSeen(tokens) ?? orderOf(homeCountry);
+  const today = received.toPlainDate();
+  const written = datesWritten(plain.text, parts, today, order);
+  const sequences = sequencesOf(tokens).map((sequence) => {
+    const start = tokens[sequence.first]?.start ?? 0;
+    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order };
+    return { sequence, resolved: resolve(sequence, seen), start, end: tokens[sequence.next - 1]?.end ?? 0 };
+  });
   const amounts = amountsIn(body);
   const phones = phonesIn(body, true);
   const dates = sayDates(body, sequences);

@@ -187,6 +187,7 @@ function filled(items: readonly Item[]): Atom[] {
   const atoms = items.map(({ atom }) => ({ ...atom }));
   let month: number | undefined;
   let year: number | undefined;
+  let yearMonth: number | undefined;
   let week: Relative | undefined;
   for (const atom of atoms.toReversed()) {
     // "Thursday through Sunday of next week": the week is said once.
@@ -194,9 +195,11 @@ function filled(items: readonly Item[]): Atom[] {
     else if (week?.kind === 'weekday' && atom.weekday !== undefined && atom.day === undefined && atom.relative === undefined)
       atom.relative = { ...week, weekday: atom.weekday };
     if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
-    if (atom.month !== undefined && atom.year === undefined && year !== undefined) atom.year = year;
+    // "30 December to 2 January 2027": the year is that of the second date.
+    if (atom.month !== undefined && atom.year === undefined && year !== undefined)
+      atom.year = yearMonth !== undefined && atom.month > yearMonth ? year - 1 : year;
     month = atom.monthFirst ? undefined : (atom.month ?? month);
-    year = atom.year ?? year;
+    if (atom.year !== undefined) [year, yearMonth] = [atom.year, atom.month ?? yearMonth];
   }
   month = undefined;
   for (const atom of atoms) {
@@ -224,19 +227,6 @@ function resolveChain(items: readonly Item[], seen: Seen): Choices {
     if (last && first && atom.year === undefined && choice.dates.length === 1 && before(first, last) && atom.day !== undefined) {
       const later = atom.month === undefined ? undefined : comingOf(atom.month, atom.day, last);
       if (later && last.until(later).days <= LATER_WEEKS * 7) choice = { dates: [[later]] };
-    }
-    if (
-      index > 0 &&
-      atom.year !== undefined &&
-      atoms[index - 1]?.year === atom.year &&
-      items[index - 1]?.atom.year === undefined &&
-      last &&
-      first &&
-      before(first, last) &&
-      join === 'range'
-    ) {
-      chains = chains.map((chain) => chain.map((date, at) => (at === chain.length - 1 ? date.subtract({ years: 1 }) : date)));
-      last = last.subtract({ years: 1 });
     }
     if (choice.dates.length === 0) return { dates: [], doubt: choice.doubt ?? 'impossible', past: choice.past ?? false };
     doubt ??= choice.doubt;

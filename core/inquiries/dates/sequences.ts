@@ -86,7 +86,7 @@ function weekdayOf(atom: Atom | undefined, items: readonly Item[]): Atom | undef
 }
 
 /** The longest run of joined dates that begins at a token. */
-function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence | undefined {
+function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence | { skipTo: number } | undefined {
   const first = atomAt(tokens, index);
   if (!first) return undefined;
   if (first.bare && counters.has(tokens[index - 1]?.lower ?? '') && (tokens[index]?.breaks ?? 0) === 0) return undefined;
@@ -108,6 +108,8 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     commas.push(join.comma);
     at = atom.next;
   }
+  // A run of numbers without a month anywhere is none, wherever one begins in it.
+  if (items.every(({ atom }) => atom.bare)) return items.length > 1 ? { skipTo: at } : undefined;
   trimEnd(tokens, items, commas);
   trimStart(items, commas);
   const begin = items[0]?.atom;
@@ -180,11 +182,14 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
 /** "12 March Street" is an address. */
 const STREET = /^(?:street|st|road|rd|avenue|ave|lane|drive|square|crescent|terrace|boulevard|blvd)$/;
 
+/** More dates than this are a calendar, not a message. */
+const MOST_DATES = 500;
+
 /** Every date and run of dates in a text, in order. */
 export function sequencesOf(tokens: Tokens): Sequence[] {
   const found: Sequence[] = [];
   let index = 0;
-  while (index < tokens.length) {
+  while (index < tokens.length && found.length < MOST_DATES) {
     const word = tokens[index]?.lower ?? '';
     let at = index;
     let around: 'weekend' | 'week' | undefined;
@@ -197,8 +202,8 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     }
     const between = tokens[at - 1]?.lower === 'between';
     const sequence = sequenceAt(tokens, at, between) ?? (around ? undefined : monthOnlyAt(tokens, at));
-    if (!sequence) {
-      index++;
+    if (!sequence || 'skipTo' in sequence) {
+      index = sequence ? Math.max(sequence.skipTo, index + 1) : index + 1;
       continue;
     }
     if (STREET.test(tokens[sequence.next]?.lower ?? '') && tokens[sequence.next]?.breaks === 0) {

@@ -180,7 +180,7 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
       said: cue,
       until,
       date,
-      dayBefore: DAY_BEFORE.test(clause),
+      dayBefore: DAY_BEFORE.test(`${before} ${clause}`),
       nthDay: nthIn(clause),
       evening: EVENING.test(clause),
     });
@@ -215,7 +215,7 @@ function bareTime(
   }
   const before = text.slice(piece.start, piece.end);
   const last = cuesIn(text, piece.start, piece.end)[0];
-  if (hit.after && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
+  if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
     return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
   if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;
   const gap = before.slice(last.end);

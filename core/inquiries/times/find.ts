@@ -72,6 +72,9 @@ function zoneAt(tokens: Tokens, index: number): { zone: string; next: number } |
   return { zone, next: index + open + (time ? 2 : 1) + (open && tokens[index + 2]?.text === ')' ? 1 : 0) };
 }
 
+/** More times than this are a timetable, not a message. */
+const MOST_TIMES = 1000;
+
 /** "2024-2026" */
 const isYears = (from: ClockTime, to: ClockTime): boolean =>
   from.minutes >= 20 * 60 && to.minutes >= 20 * 60 && from.minutes < 21 * 60 && to.minutes < 21 * 60;
@@ -80,7 +83,7 @@ const isYears = (from: ClockTime, to: ClockTime): boolean =>
 export function timesOf(tokens: Tokens, taken: (index: number) => boolean): TimeMention[] {
   const found: TimeMention[] = [];
   let index = 0;
-  while (index < tokens.length) {
+  while (index < tokens.length && found.length < MOST_TIMES) {
     const from = taken(index) ? undefined : timeAt(tokens, index);
     if (!from) {
       index++;

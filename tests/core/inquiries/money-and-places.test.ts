@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { facts, readAt } from './reading.ts';
+
+const budget = (words: string, home = 'duluth', where = 'Fargo') =>
+  facts(`Can you film in ${where} on 12 December 2026? ${words}`, undefined, home).budget;
+
+describe('budget', () => {
+  test.each([
+    ['900 a day.', { amount: 900, currency: 'USD', per: 'day' }],
+    ['$1,200/day.', { amount: 1200, currency: 'USD', per: 'day' }],
+    ['Budget is 1.2k flat.', { amount: 1200, currency: 'USD', per: 'job' }],
+    ['We pay CA$750 per day.', { amount: 750, currency: 'CAD', per: 'day' }],
+    ['The fee is 3 500 € for the whole job.', { amount: 3500, currency: 'EUR', per: 'job' }],
+    ["Day rate CHF 1'200.", { amount: 1200, currency: 'CHF', per: 'day' }],
+    ['Our budget is 1.250,00 EUR.', { amount: 1250, currency: 'EUR', per: 'job' }],
+    ['£450pd.', { amount: 450, currency: 'GBP', per: 'day' }],
+    ['$75/hr.', { amount: 75, currency: 'USD', per: 'hour' }],
+    ['Tickets are $45. Budget $2,000 all in.', { amount: 2000, currency: 'USD', per: 'job' }],
+    ['Hotel is $140 a night, we pay $900 a day.', { amount: 900, currency: 'USD', per: 'day' }],
+  ])('%s', (words, said) => expect(budget(words)).toEqual(said));
+
+  test('prices of other things are no offer', () => {
+    expect(budget('We raised $40,000 and sold 300 tickets at $25 each.')).toBeUndefined();
+    expect(budget('Last year’s video cost us $2,200.')).toBeUndefined();
+  });
+
+  test('dollars over a border are asked, with the amount kept', () => {
+    const reading = readAt('Can you film in Thunder Bay on 12 December? 900 a day.');
+    expect(reading.fields.budget).toEqual({ amount: 900, per: 'day' });
+    expect(reading.questions.find(({ field }) => field === 'budget')?.choices.map(({ value }) => value)).toEqual([
+      { amount: 900, currency: 'USD', per: 'day' },
+      { amount: 900, currency: 'CAD', per: 'day' },
+    ]);
+  });
+
+  test('a range is asked', () => {
+    const reading = readAt('Can you film in Fargo on 12 December? 800 to 900 a day.');
+    expect(reading.fields.budget).toBeUndefined();
+    expect(reading.questions.find(({ field }) => field === 'budget')?.choices).toHaveLength(2);
+  });
+});
+
+describe('place', () => {
+  test.each([
+    ['in Superior, Wisconsin', 'duluth', 'Superior', 'US'],
+    ['in London, Ontario', 'toronto', 'London', 'CA'],
+    ['in London', 'leeds', 'London', 'GB'],
+    ['in Newcastle NSW', 'sydney', 'Newcastle', 'AU'],
+    ['in Köln', 'berlin', 'Köln', 'DE'],
+    ['at the Bismarck library', 'duluth', 'Bismarck', 'US'],
+    ['in Bayfield, WI', 'duluth', 'Bayfield', 'US'],
+  ])('%s from %s', (where, home, name, country) =>
+    expect(facts(`Can you film ${where} on 12 December 2026?`, undefined, home)).toMatchObject({ place: name, country }),
+  );
+
+  test('a name that could be two towns is asked, with both', () => {
+    const reading = readAt('Can you film in London on 17 June?', undefined, 'toronto');
+    expect(reading.fields.country).toBeUndefined();
+    const choices = reading.questions.find(({ field }) => field === 'place')?.choices ?? [];
+    expect(choices.map(({ place }) => place?.country)).toEqual(expect.arrayContaining(['CA', 'GB']));
+  });
+
+  test('where people come from is not where the job is', () => {
+    expect(facts('We are based in Chicago. Can you film in Fargo on 12 December?').place).toBe('Fargo');
+    expect(facts('You filmed for us in Bristol last year. Can you film in Cardiff on 12 December 2026?', undefined, 'leeds').place).toBe(
+      'Cardiff',
+    );
+  });
+});
+
+describe('no inquiry', () => {
+  test.each([
+    'Thank you so much for the video! We all loved it.',
+    'I am out of the office until 30 November and will answer camera requests then.',
+    'Invoice #2231 is 10 days past due. Please pay by 4 December.',
+    'Register now for our video summit on 3 March. Unsubscribe here.',
+    'We have decided to go with another videographer for 12 December.',
+  ])('%s', (text) => expect(readAt(text)).toEqual({ isInquiry: false, fields: {}, questions: [], spans: [] }));
+});

@@ -1,0 +1,20 @@
+/**
+ * What the tests of the reader read with: a home in Duluth, a Wednesday morning.
+ */
+import type { Reading } from '../../../core/contract/inquiries.ts';
+import { readInquiry } from '../../../core/inquiries/read.ts';
+import { gazetteer, homeOf } from '../../reader/corpus.ts';
+
+export const WEDNESDAY = '2026-11-25T09:12:00-06:00[America/Chicago]';
+export { gazetteer, homeOf };
+
+/** Read a text as it would be read at a home at a moment. */
+export function readAt(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Reading {
+  const homePlace = homeOf(home);
+  return readInquiry({ text, receivedAt, homeZone: homePlace.zone, homePlace, gazetteer });
+}
+
+/** Only what was stated. */
+export function facts(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Reading['fields'] {
+  return readAt(text, receivedAt, home).fields;
+}
