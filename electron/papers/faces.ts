@@ -14,7 +14,7 @@ const FILES: Record<Weight, string> = { plain: 'plex-sans-400.ttf', strong: 'ple
 const NAMES: Record<Weight, string> = { plain: 'IBMPlexSans', strong: 'IBMPlexSans-SemiBold' };
 const TAGS: Record<Weight, string> = { plain: 'PLAINS', strong: 'STRONG' };
 
-type Typeface = { bytes: Uint8Array; font: fontkit.Font; shape: Shaper };
+type Typeface = { bytes: Uint8Array; font: fontkit.Font; shaper: Shaper };
 const read = new Map<Weight, Typeface>();
 
 function typefaceOf(weight: Weight): Typeface {
@@ -23,7 +23,7 @@ function typefaceOf(weight: Weight): Typeface {
   const bytes = readFileSync(new URL(`../../assets/fonts/${FILES[weight]}`, import.meta.url));
   const font = fontkit.create(bytes);
   if (!('layout' in font)) throw new TypeError(`${FILES[weight]} holds several typefaces`);
-  const found = { bytes: new Uint8Array(bytes), font, shape: shaperOf(font) };
+  const found = { bytes: new Uint8Array(bytes), font, shaper: shaperOf(font) };
   read.set(weight, found);
   return found;
 }
@@ -56,19 +56,19 @@ export async function embedFaces(document: PDFDocument, subset: boolean): Promis
 }
 
 async function embedFace(document: PDFDocument, weight: Weight, subset: boolean): Promise<Face> {
-  const { bytes, font, shape } = typefaceOf(weight);
-  document.registerFontkit({ create: () => withShaper(font, shape) });
+  const { bytes, font, shaper } = typefaceOf(weight);
+  document.registerFontkit({ create: () => withShaper(font, shaper) });
   const embedded = await document.embedFont(bytes, { subset, customName: subset ? `${TAGS[weight]}+${NAMES[weight]}` : NAMES[weight] });
   const scale = 1000 / font.unitsPerEm;
   return {
     font: embedded,
-    width: (text, size) => (shape(text).reduce((sum, { advance }) => sum + advance, 0) * scale * size) / 1000,
-    glyphs: (text) => runsOf(document, shape(text), embedded.encodeText(text).asString(), scale),
+    width: (text, size) => (shaper.advance(text) * scale * size) / 1000,
+    glyphs: (text) => runsOf(document, shaper.shape(text), embedded.encodeText(text).asString(), scale),
   };
 }
 
 /** The typeface as the PDF writer asks for it, answering from what is shaped already. */
-function withShaper(font: fontkit.Font, shape: Shaper): fontkit.Font {
+function withShaper(font: fontkit.Font, { shape }: Shaper): fontkit.Font {
   return Object.create(font, { layout: { value: (text: string) => ({ glyphs: shape(text).map(({ glyph }) => glyph) }) } });
 }
 
@@ -76,7 +76,7 @@ function withShaper(font: fontkit.Font, shape: Shaper): fontkit.Font {
  * A reader of the file moves on by a glyph's own width; what kerning and the place of a mark differ from it stands between the glyphs.
  * @param hex four digits for each glyph
  */
-function runsOf(document: PDFDocument, text: ReturnType<Shaper>, hex: string, scale: number): GlyphRun[] {
+function runsOf(document: PDFDocument, text: ReturnType<Shaper['shape']>, hex: string, scale: number): GlyphRun[] {
   const runs: GlyphRun[] = [];
   let owed = 0;
   let pending = '';

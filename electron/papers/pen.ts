@@ -4,9 +4,11 @@
 import {
   beginText,
   endText,
+  fill,
   moveText,
   PDFOperator,
   PDFOperatorNames,
+  rectangle,
   rgb,
   setFillingColor,
   setFontAndSize,
@@ -69,7 +71,7 @@ export function penFor(page: PDFPage, faces: Faces): Pen {
       );
     },
     rule(x, y, width, thickness, colour) {
-      page.drawRectangle({ x: round(x), y: round(height - y - thickness), width: round(width), height: thickness, color: colour });
+      page.pushOperators(setFillingColor(colour), rectangle(round(x), round(height - y - thickness), round(width), thickness), fill());
     },
     picture(image, x, y, width, tall) {
       page.drawImage(image, { x: round(x), y: round(height - y - tall), width: round(width), height: round(tall) });

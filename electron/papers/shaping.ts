@@ -7,7 +7,13 @@ import type { Font, Glyph, GlyphPosition } from 'fontkit';
 /** A glyph, and in units of the typeface how far the pen moves after it and where it is set against the pen. */
 export type Placed = { glyph: Glyph; advance: number; dx: number; dy: number };
 
-export type Shaper = (text: string) => readonly Placed[];
+export type Shaper = {
+  shape: (text: string) => readonly Placed[];
+  /** How far the pen moves over a text, in units of the typeface. */
+  advance: (text: string) => number;
+};
+
+type Word = { letters: readonly Placed[]; advance: number };
 
 /** So many words are remembered before all are forgotten. */
 const MOST_WORDS = 20_000;
@@ -16,7 +22,7 @@ const MOST_WORDS = 20_000;
 export function shaperOf(font: Font): Shaper {
   const letters = new Map<string, Placed | null>();
   const pairs = new Map<string, number | null>();
-  const words = new Map<string, readonly Placed[]>();
+  const words = new Map<string, Word>();
 
   /** The glyph of a letter that stands alone; null where it takes several or is moved. */
   function letterOf(letter: string): Placed | null {
@@ -61,17 +67,25 @@ export function shaperOf(font: Font): Shaper {
     return found;
   }
 
-  function wordOf(word: string): readonly Placed[] {
+  function wordOf(word: string): Word {
     const known = words.get(word);
     if (known) return known;
-    const found = kernedWord(word) ?? fullLayout(font, word);
+    const shaped = kernedWord(word) ?? fullLayout(font, word);
+    const found = { letters: shaped, advance: shaped.reduce((sum, { advance }) => sum + advance, 0) };
     if (words.size >= MOST_WORDS) words.clear();
     words.set(word, found);
     return found;
   }
 
   const space = wordOf(' ');
-  return (text) => text.split(' ').flatMap((word, index) => (index === 0 ? wordOf(word) : [...space, ...wordOf(word)]));
+  return {
+    shape: (text) =>
+      text.split(' ').flatMap((word, index) => (index === 0 ? wordOf(word).letters : [...space.letters, ...wordOf(word).letters])),
+    advance(text) {
+      const all = text.split(' ');
+      return all.reduce((sum, word) => sum + wordOf(word).advance, (all.length - 1) * space.advance);
+    },
+  };
 }
 
 /** A letter that the typeface does not have whole is built from its base and marks. */

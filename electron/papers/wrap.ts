@@ -14,6 +14,7 @@ export function wrap(text: string, room: number, measure: Measure): string[] {
 }
 
 function wrapParagraph(paragraph: string, room: number, measure: Measure): string[] {
+  if (measure(paragraph) <= room) return [paragraph];
   const lines: string[] = [];
   let line = '';
   for (const word of paragraph.split(' ').flatMap((long) => pieces(long, room, measure))) {

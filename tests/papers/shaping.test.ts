@@ -5,7 +5,7 @@ import { expect } from 'vitest';
 import { shaperOf } from '../../electron/papers/shaping.ts';
 
 const font = fontkit.create(readFileSync(new URL('../../assets/fonts/plex-sans-400.ttf', import.meta.url))) as fontkit.Font;
-const shape = shaperOf(font);
+const { shape, advance: advanceOf } = shaperOf(font);
 
 /** What the engine says of a text whose letters are there, whole or in parts. */
 function byEngine(text: string) {
@@ -27,7 +27,7 @@ const word = fc
   .constantFrom(...Object.values(scripts))
   .chain((letters) =>
     fc
-      .tuple(fc.constantFrom(...letters), fc.array(fc.constantFrom(...letters, ...COMMON), { maxLength: 12 }))
+      .tuple(fc.constantFrom(...Array.from(letters)), fc.array(fc.constantFrom(...Array.from(letters + COMMON)), { maxLength: 12 }))
       .map(([first, more]) => [first, ...more].join('').normalize('NFC')),
   );
 
@@ -35,7 +35,9 @@ test.prop([fc.array(word, { minLength: 1, maxLength: 6 })], { seed: 7, numRuns: 
   'each word comes to the same as by the layout of the engine',
   (words) => {
     const space = byEngine(' ');
-    expect(shaped(words.join(' '))).toEqual(words.flatMap((text, index) => (index === 0 ? byEngine(text) : [...space, ...byEngine(text)])));
+    const text = words.join(' ');
+    expect(advanceOf(text)).toBe(shape(text).reduce((sum, { advance }) => sum + advance, 0));
+    expect(shaped(text)).toEqual(words.flatMap((one, index) => (index === 0 ? byEngine(one) : [...space, ...byEngine(one)])));
   },
 );
 
