@@ -2,6 +2,7 @@
  * What the find box looks through. Accents and case are folded by the caller's words, so the texts are handed over as they are.
  */
 import { desc } from 'drizzle-orm';
+import { allClients, allHands } from './people.ts';
 import { perStore } from './prepared.ts';
 import { jobs } from './schema/jobs.ts';
 import { papers } from './schema/quotes.ts';
@@ -35,8 +36,8 @@ const reading = perStore((db) => ({
     .prepare(),
 }));
 
-/** Names and short texts of jobs, papers and rate cards, last changed first. */
+/** Names and short texts of jobs, papers and rate cards, last changed first; clients and hands that are not put away, by name. */
 export function findable(db: ReadableDb) {
   const { jobs: everyJob, papers: everyPaper, cards } = reading(db);
-  return { jobs: everyJob.all(), papers: everyPaper.all(), cards: cards.all() };
+  return { jobs: everyJob.all(), papers: everyPaper.all(), cards: cards.all(), clients: allClients(db), hands: allHands(db) };
 }

@@ -14,10 +14,16 @@ import { deed } from './deeds.ts';
 
 type Row = { id: string; title: string; second: string; open: () => void };
 
+function pathOf({ kind, id, jobId }: Found): string {
+  if (kind === 'rate card') return `/rates/${id}`;
+  if (kind === 'client' || kind === 'hand') return `/people/${kind}/${id}`;
+  return `/jobs/${jobId ?? id}`;
+}
+
 function open(found: Found): void {
   const { go } = sceneNow();
   if (found.kind === 'paper') void deed(() => savePaper(found.id));
-  else go(found.kind === 'rate card' ? `/rates/${found.id}` : `/jobs/${found.jobId ?? found.id}`);
+  else go(pathOf(found));
 }
 
 const actionRow = (action: Action, scene: Scene): Row => ({
@@ -27,7 +33,7 @@ const actionRow = (action: Action, scene: Scene): Row => ({
   open: () => void action.perform(sceneNow()),
 });
 
-/** Finds jobs, papers and rate cards by their words, and actions by their names. */
+/** Finds jobs, papers, people and rate cards by their words, and actions by their names. */
 export function FindBox() {
   const scene = useScene();
   const [text, setText] = useState('');
@@ -73,7 +79,7 @@ export function FindBox() {
       allowsCustomValue
       allowsEmptyCollection={words !== ''}
     >
-      <Label className="reader">Find a job, a paper, a rate card or an action</Label>
+      <Label className="reader">Find a job, a paper, a person, a rate card or an action</Label>
       <Input
         id={FIND_BOX}
         className={style.findInput ?? ''}

@@ -1,5 +1,5 @@
 /**
- * The find box: jobs, papers, rate cards and places that hold the typed words.
+ * The find box: jobs, papers, people, rate cards and places that hold the typed words.
  */
 import type { Found } from '../../core/contract/find.ts';
 import { holdsWords } from '../../core/words/holds.ts';
@@ -17,7 +17,7 @@ const PLACES = 3;
 const search = os.find.search.handler(({ input, context }) => {
   const holds = holdsWords(input.text);
   return context.store.read((db) => {
-    const { jobs, papers, cards } = findable(db);
+    const { jobs, papers, cards, clients, hands } = findable(db);
     const zone = homeZone(db, context);
     const titles = new Map(jobs.map((job) => [job.id, job.title]));
     const found: Found[] = [
@@ -38,6 +38,24 @@ const search = os.find.search.handler(({ input, context }) => {
           jobId: paper.jobId,
           title: paper.name,
           second: `made ${dateInWords(wallAt(paper.madeAt, zone).slice(0, 10))}`,
+        })),
+      ...clients
+        .filter(({ name, contacts }) => holds(name, ...contacts.flatMap((one) => [one.name, one.email])))
+        .map(({ id, name, contacts }): Found => ({
+          kind: 'client',
+          id,
+          jobId: null,
+          title: name,
+          second: joined(contacts[0]?.name, contacts[0]?.email),
+        })),
+      ...hands
+        .filter(({ name, email, rates }) => holds(name, email, ...rates.map((rate) => rate.role)))
+        .map(({ id, name, rates, home }): Found => ({
+          kind: 'hand',
+          id,
+          jobId: null,
+          title: name,
+          second: joined(...new Set(rates.map((rate) => rate.role)), home?.name),
         })),
       ...cards
         .filter((card) => holds(card.name, card.role))

@@ -2,6 +2,7 @@
  * A job's quote as it is priced now: what the store knows, joined with the rules of `core/quotes`.
  */
 import type { Job } from '../../core/contract/jobs.ts';
+import type { Client } from '../../core/contract/people.ts';
 import type { DraftChange, QuoteDraft } from '../../core/contract/quotes.ts';
 import type { RateCard } from '../../core/contract/rates.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
@@ -10,13 +11,14 @@ import { defaultExpiry } from '../../core/jobs/pencil.ts';
 import { momentAt } from '../../core/quotes/deadlines.ts';
 import type { PriceInput } from '../../core/quotes/input.ts';
 import { priceQuote } from '../../core/quotes/price.ts';
+import { cardFor, changesFor } from '../../core/people/terms.ts';
 import { quotedTrip, type QuotedTrip } from '../../core/quotes/trip.ts';
-import { chooseCard } from '../../core/rates/choose.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { planTrip } from '../../core/trips/plan.ts';
 import { wayFinder } from '../../core/trips/ways.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { jobById } from '../../db/jobs.ts';
+import { clientById } from '../../db/people.ts';
 import { changesOf, type KeptChanges } from '../../db/quotes.ts';
 import { allCards } from '../../db/rates.ts';
 import { setupRow } from '../../db/setup.ts';
@@ -27,6 +29,8 @@ import { badInput, notFound, refused } from './trouble.ts';
 /** Everything that a quote is made from. */
 export type QuoteFacts = {
   job: Job;
+  /** Who gave the job, where that is known. */
+  client: Client | undefined;
   days: readonly BookDay[];
   setup: SetupFields;
   kept: KeptChanges;
@@ -45,24 +49,27 @@ export function quoteFacts(db: ReadableDb, jobId: string, now: number): QuoteFac
   const setup = setupRow(db)?.fields;
   if (!setup) throw refused('My details are not set up.', 'Fill in Setup first: a quote needs a home and a currency.');
   const days = daysOf(db, jobId);
-  const chosen = chooseCard(allCards(db), job.role, days[0]?.date ?? wallAt(now, setup.home.zone).slice(0, 10));
+  const client = job.client ? clientById(db, job.client.id) : undefined;
+  const date = days[0]?.date ?? wallAt(now, setup.home.zone).slice(0, 10);
+  const chosen = cardFor(allCards(db), job.role, date, setup.currency, client);
   if (!chosen) throw refused('There is no rate card.', 'Make one under Rates: a role and what a day costs are enough.');
   const trip = tripOf(db, job, days, setup);
   const kept = changesOf(db, jobId);
-  const draft = draftOf({ job, days, card: chosen.card, cardCaution: chosen.caution, setup, trip, kept, now });
-  return { job, days, setup, kept, trip, draft };
+  const draft = draftOf({ job, client, days, card: chosen.card, cardCaution: chosen.caution, setup, trip, kept, now });
+  return { job, client, days, setup, kept, trip, draft };
 }
 
 /** A job's quote as another card would price it at an instant, with the facts and changes that stand now. */
 export function quoteAt(db: ReadableDb, jobId: string, card: RateCard, at: number): QuoteDraft {
-  const { job, days, setup, kept, trip } = quoteFacts(db, jobId, at);
-  return draftOf({ job, days, card, cardCaution: null, setup, trip, kept, now: at });
+  const { job, client, days, setup, kept, trip } = quoteFacts(db, jobId, at);
+  return draftOf({ job, client, days, card, cardCaution: null, setup, trip, kept, now: at });
 }
 
 type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: string | null; now: number };
 
-function draftOf({ job, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
-  const changes = kept.batches.flat();
+function draftOf({ job, client, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
+  // What was said by hand on this quote comes after the client's own terms, and so has the last word.
+  const changes = [...(client ? changesFor(client) : []), ...kept.batches.flat()];
   const draft = priced({ job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes);
   const lastWrap = days.at(-1)?.wrapAt;
   if (lastWrap === undefined || lastWrap <= now) return draft;
