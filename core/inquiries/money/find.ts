@@ -19,7 +19,7 @@ const GROUPED = String.raw`\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2}(?!\d))?)`;
 const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
 const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera )?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
-const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
+const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
   String.raw`(?<![\p{L}\d.,:/])(?<pre>${MARK})?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>${MARK}|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',

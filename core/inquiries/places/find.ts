@@ -41,6 +41,24 @@ const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|pla
 const NOT_THE_JOB =
   /\b(?:(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
 
+const airportTowns = new WeakMap<Gazetteer, Map<string, GazetteerPlace[]>>();
+const AIRPORT = /\s(?:(?:city|international|municipal|regional|county|domestic|intl|memorial)\s)*(?:airport|aerodrome|airfield).*$/i;
+
+/** Towns that the list has only by their airport. */
+function airportTown(gazetteer: Gazetteer, folded: string): GazetteerPlace[] {
+  let towns = airportTowns.get(gazetteer);
+  if (!towns) {
+    towns = new Map();
+    for (const place of gazetteer) {
+      if (place.kind !== 'airport') continue;
+      const town = foldName(place.name.replace(AIRPORT, ''));
+      towns.set(town, [...(towns.get(town) ?? []), place]);
+    }
+    airportTowns.set(gazetteer, towns);
+  }
+  return towns.get(folded) ?? [];
+}
+
 /** The name that begins at a token, longest first. */
 function namedAt(
   gazetteer: Gazetteer,
@@ -58,7 +76,11 @@ function namedAt(
     const name = text.slice(first.start, last.end).replace(/\s+/g, ' ');
     if (name.length > 60) continue;
     const alias = aliasOf(foldName(name));
-    const places = [...(alias === undefined ? [] : placesNamed(gazetteer, alias, home)), ...placesNamed(gazetteer, name, home)];
+    const places = [
+      ...(alias === undefined ? [] : placesNamed(gazetteer, alias, home)),
+      ...placesNamed(gazetteer, name, home),
+      ...airportTown(gazetteer, foldName(name)),
+    ];
     if (places.length > 0) return { places, next: index + length, name };
   }
   return undefined;
@@ -120,13 +142,16 @@ function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
 
 /** Size weighed with nearness: what a person at this home most likely means. A city known all over the world is meant from afar, too. */
 function weightOf(place: GazetteerPlace, hints: Hints): number {
-  const people = place.people ?? 1000;
+  const people = place.people ?? AIRPORT_PEOPLE;
   const size = Math.log10(people + 1000) + (people > WORLD_CITY ? 0.5 : 0);
   const far = hints.home ? 1.5 * Math.log10(1 + distanceKm(hints.home, place) / 100) : 0;
   const country = hints.countries.size > 0 ? (hints.countries.has(place.country) ? 1.5 : 0) : place.country === hints.homeCountry ? 0.9 : 0;
   return size - far + country;
 }
 
+/** An airport counts like a town of this many people. */
+const AIRPORT_PEOPLE = 20_000;
+const AIRPORT_KM = 80;
 const WORLD_CITY = 3_000_000;
 /** How much the likeliest must outweigh the next to be taken without asking: abroad, and in the same country. */
 const CLEAR_LEAD = 1.2;
@@ -138,21 +163,23 @@ type Ranked = { candidates: GazetteerPlace[]; sure: boolean; countrySure: boolea
 
 function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked {
   const cities = places.filter((place) => place.kind !== 'airport');
-  const weighed = (cities.length > 0 ? cities : [...places])
-    .map((place) => ({ place, weight: weightOf(place, hints) }))
-    .sort((a, b) => b.weight - a.weight);
+  // An airport stands for its town only where the list does not have the town.
+  const airports = places.filter((place) => place.kind === 'airport' && !cities.some((city) => distanceKm(city, place) <= AIRPORT_KM));
+  const weighed = [...cities, ...airports].map((place) => ({ place, weight: weightOf(place, hints) })).sort((a, b) => b.weight - a.weight);
   const first = weighed[0];
   if (!first) return { candidates: [], sure: false, countrySure: false };
   const apart = weighed.slice(1).filter(({ place }) => distanceKm(first.place, place) > SAME_PLACE_KM);
   const inside = apart.find(({ place }) => place.country === first.place.country);
   const abroad = apart.find(({ place }) => place.country !== first.place.country);
   const countrySure = abroad === undefined || first.weight - abroad.weight >= CLEAR_LEAD;
-  // A small town at the other end of the world is more likely a nearer one that the list does not have.
+  // A small town abroad is as likely a nearer one that the list does not have, unless its name is borne by no other.
+  const people = first.place.people ?? 0;
   const plausible =
     first.place.country === hints.homeCountry ||
-    (first.place.people ?? 0) >= 200_000 ||
+    people >= 200_000 ||
+    (people >= 50_000 && apart.length === 0) ||
     !hints.home ||
-    distanceKm(hints.home, first.place) <= 1500;
+    distanceKm(hints.home, first.place) <= 400;
   const sure = plausible && countrySure && (inside === undefined || first.weight - inside.weight >= LEAD_AT_HOME);
   return { candidates: [first, ...apart].map(({ place }) => place), sure, countrySure: plausible && countrySure };
 }

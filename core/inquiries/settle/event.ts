@@ -25,10 +25,14 @@ const consecutive = (dates: readonly string[]): boolean =>
   );
 const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
 
+/** More dates than this are a calendar, not a message. */
+const MOST_MENTIONS = 60;
+
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
   const today = scene.received.toPlainDate().toString();
   const candidates = scene.dates
+    .slice(0, MOST_MENTIONS)
     .filter(
       (mention) => isEvent(mention) && !mention.past && (mention.readings.length > 0 || mention.doubt === 'impossible') && !mention.by,
     )
@@ -77,6 +81,12 @@ function lengthened(scene: Scene, settled: EventDays): EventDays {
 }
 
 function settleTier(scene: Scene, tier: readonly DateMention[], today: string): EventDays {
+  if (tier.some((mention) => mention.doubt !== 'passed') && tier.some((mention) => mention.doubt === 'passed'))
+    return settleTier(
+      scene,
+      tier.filter((mention) => mention.doubt !== 'passed'),
+      today,
+    );
   const where = tier.map(({ start, end }) => ({ start, end }));
   const doubtful = tier.find((mention) => mention.readings.length !== 1 || mention.doubt !== undefined);
   const sure = tier.filter(
@@ -111,7 +121,10 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));
   const largest = sets.map((mention) => mention.readings[0] ?? []).toSorted((a, b) => b.length - a.length)[0] ?? [];
   if (within(all, largest)) return { dates: largest, where: where.slice(0, 1), choices: [] };
-  if (consecutive(all) && all.length <= 14) return { dates: all, where, choices: [] };
+  // One more day beside a run may be for setting up: only days that stand alike are put together.
+  const alike =
+    sets.every((mention) => (mention.readings[0] ?? []).length === 1) || sets.every((mention) => (mention.readings[0] ?? []).length > 1);
+  if (alike && consecutive(all) && all.length <= LONGEST_STATED) return { dates: all, where, choices: [] };
   const [from, to] = [all[0], all.at(-1)];
   const span = from === undefined || to === undefined ? 0 : Temporal.PlainDate.from(from).until(to).days + 1;
   // "from the 9th ... closes on the 11th, all three days": the count tells that the days between are meant.

@@ -42,6 +42,10 @@ export type Scene = {
 const BY =
   /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b[^,;]{0,28}$/i;
 const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;
+/** A thing has a due date only with a word for it; what is delivered or published may also be "on" a day. */
+const DUE = /\b(?:by|before|due|within|until|deadline|no later|ready|latest|wants?|needed)\b/i;
+const DUE_OR_ON = /\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest)\b/i;
+const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
@@ -86,13 +90,12 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
   )
     return fromAfter;
   if (last) {
-    if (
-      last.cue === 'delivery' &&
-      !/\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest|wants?)\b/i.test(before.slice(last.start))
-    )
+    if (last.cue === 'delivery' && !(DELIVERS.test(before.slice(last.start)) ? DUE_OR_ON : DUE).test(before.slice(last.start)))
       return { cue: undefined, end: 0, after: false };
     if (last.cue === 'past' && ASKS_NOW.test(gap)) return { cue: 'event', end: 0, after: false };
     if (last.cue === 'show' && !isDate && !TO_NUMBER.test(gap)) return { cue: undefined, end: 0, after: false };
+    // "be at the dock by 8, back around 1pm": the cue belongs to the first hour.
+    if (!isDate && /\b(?:by|at|from)\s\d/.test(gap)) return { cue: undefined, end: 0, after: false };
     if (last.cue === 'other' && gap.length > 45) return { cue: undefined, end: 0, after: false };
     return { cue: last.cue, end: 0, after: false };
   }
@@ -220,6 +223,7 @@ function bareTime(
   if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;
   const gap = before.slice(last.end);
   const reply = last.cue === 'reply' || last.cue === 'show';
+  if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
   return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by)\s*$/i.test(before));
 }
 
