@@ -108,6 +108,7 @@ export const people = {
     z.strictObject({ client: Client }),
   ),
   hands: reads('Hands by name.', z.strictObject({ text: Line.optional() }), z.strictObject({ hands: z.array(Hand) })),
+  hand: reads('One hand, put away or not.', z.strictObject({ id: Id }), z.strictObject({ hand: Hand })),
   saveHand: writes(
     'Save a hand: without an id a new one, with id and version a change.',
     z.strictObject({ id: Id.optional(), version: Version.optional(), fields: HandFields }),

@@ -8,7 +8,7 @@ import { marksOf } from '../../core/people/doubles.ts';
 import { CardError, cardsFromVcard } from '../../core/people/vcard.ts';
 import { allClients, allHands, insertClient, insertHand } from '../../db/people.ts';
 import type { ReadableDb, WritableDb } from '../../db/store.ts';
-import { clientMarks, handMarks } from './people-marks.ts';
+import { clientMarks, handMarks } from '../../core/people/marks.ts';
 import { badInput } from './trouble.ts';
 
 type Bring = { kind: 'client' | 'hand'; format: 'csv' | 'vcard'; text: string };

@@ -27,7 +27,7 @@ import type { ReadableDb, WritableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
 import { os } from './os.ts';
 import { broughtIn } from './people-bring.ts';
-import { clientMarks, handMarks } from './people-marks.ts';
+import { clientMarks, handMarks } from '../../core/people/marks.ts';
 import { badInput, notFound, refused, stale } from './trouble.ts';
 
 const clients = os.people.clients.handler(({ input, context }) =>
@@ -72,6 +72,8 @@ const hands = os.people.hands.handler(({ input, context }) =>
     return { hands: allHands(db).filter((hand) => found(hand.name, hand.email, ...hand.rates.map((rate) => rate.role))) };
   }),
 );
+
+const hand = os.people.hand.handler(({ input, context }) => context.store.read((db) => ({ hand: handOr404(db, input.id) })));
 
 const saveHand = os.people.saveHand.handler(({ input, context }) =>
   deed(context, 'people.saveHand', {}, (db) => {
@@ -178,4 +180,4 @@ function note(
   writeHistory(db, { at, subject, subjectId, deed: deedName, sentence, before });
 }
 
-export const people = { clients, client, saveClient, hands, saveHand, putAway, takeOut, away, bring, doubles, merge };
+export const people = { clients, client, saveClient, hands, hand, saveHand, putAway, takeOut, away, bring, doubles, merge };

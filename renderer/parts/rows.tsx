@@ -1,8 +1,17 @@
 import { Button } from './button.tsx';
+import { Choice } from './choice.tsx';
 import { Field } from './field.tsx';
 import style from './rows.module.css';
 
-export type Column<K extends string> = { key: K; label: string; figures?: boolean; type?: 'date'; placeholder?: string };
+export type Column<K extends string> = {
+  key: K;
+  label: string;
+  figures?: boolean;
+  type?: 'date';
+  placeholder?: string;
+  /** Chosen from these instead of typed. */
+  options?: readonly { value: string; label: string }[];
+};
 
 /** A short list that is typed row by row: every row can be taken out, and one more put at the end. */
 export function Rows<K extends string>(props: {
@@ -34,12 +43,9 @@ export function Rows<K extends string>(props: {
         <div key={`row ${at + 1}`} className={style.row}>
           {columns.map((column) => (
             <div key={column.key} className={column.figures ? style.narrow : undefined}>
-              <Field
-                bare
+              <Cell
+                column={column}
                 label={`${props.label}, row ${at + 1}: ${column.label}`}
-                type={column.type ?? 'text'}
-                figures={column.figures ?? false}
-                {...(column.placeholder ? { placeholder: column.placeholder } : {})}
                 value={row[column.key]}
                 onChange={(value) => set(at, column.key, value)}
                 error={props.error(at, column.key)}
@@ -63,5 +69,27 @@ export function Rows<K extends string>(props: {
         </Button>
       </div>
     </fieldset>
+  );
+}
+
+function Cell<K extends string>({
+  column,
+  ...cell
+}: {
+  column: Column<K>;
+  label: string;
+  value: string;
+  onChange: (value: string) => void;
+  error: string | undefined;
+}) {
+  if (column.options) return <Choice bare options={column.options} {...cell} />;
+  return (
+    <Field
+      bare
+      type={column.type ?? 'text'}
+      figures={column.figures ?? false}
+      {...(column.placeholder ? { placeholder: column.placeholder } : {})}
+      {...cell}
+    />
   );
 }

@@ -5,7 +5,7 @@ import { Field } from '../../parts/field.tsx';
 import { Rows } from '../../parts/rows.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import { fieldTrouble } from '../../trouble.ts';
-import style from './rates.module.css';
+import style from '../../parts/sheet.module.css';
 import type { CardForm } from './use-card-form.ts';
 
 export const roleOptions = Role.options.map((role) => ({ value: role, label: role }));

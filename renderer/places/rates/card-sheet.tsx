@@ -1,11 +1,11 @@
-import type { ReactNode } from 'react';
 import type { RateCard, RateCardFields } from '../../../core/contract/rates.ts';
 import { say } from '../../deeds.ts';
 import { Button } from '../../parts/button.tsx';
+import { Group } from '../../parts/group.tsx';
+import style from '../../parts/sheet.module.css';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { sceneNow } from '../../scene.ts';
 import { Overtime, RushAndEditing, TheDay, TravelAndKit, WhatItIsFor } from './card-fields.tsx';
-import style from './rates.module.css';
 import { TermsFields } from './terms-fields.tsx';
 import { useCardForm } from './use-card-form.ts';
 
@@ -58,14 +58,5 @@ export function CardSheet({ start, stored }: { start: RateCardFields; stored?: R
         </div>
       </div>
     </form>
-  );
-}
-
-function Group({ title, children }: { title: string; children: ReactNode }) {
-  return (
-    <section className={style.group}>
-      <h2>{title}</h2>
-      <div className={style.inside}>{children}</div>
-    </section>
   );
 }

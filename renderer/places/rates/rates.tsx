@@ -10,7 +10,7 @@ import { Asked } from '../../parts/asked.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import table from '../../parts/table.module.css';
 import { CardSheet } from './card-sheet.tsx';
-import style from './rates.module.css';
+import style from '../../parts/sheet.module.css';
 
 /** Rates: what do I charge, and what must I charge? */
 export function RatesPlace() {

@@ -1,7 +1,7 @@
 import { Field } from '../../parts/field.tsx';
 import { Rows } from '../../parts/rows.tsx';
 import { fieldTrouble } from '../../trouble.ts';
-import style from './rates.module.css';
+import style from '../../parts/sheet.module.css';
 import { termTexts, type TypedTerms } from './typed-card.ts';
 import type { CardForm } from './use-card-form.ts';
 

@@ -90,4 +90,5 @@ test('hands are kept with their dated rates', async () => {
   const fields = { ...blankHand('Cy Ek'), rates: [{ role: 'audio' as const, dayRate: '420.00', currency: 'USD', from: '2026-01-01' }] };
   const { hand } = await call(people.saveHand, { fields }, { context: here.context });
   expect((await call(people.hands, { text: 'audio' }, { context: here.context })).hands).toEqual([{ ...fields, id: hand.id, version: 1 }]);
+  expect((await call(people.hand, { id: hand.id }, { context: here.context })).hand).toEqual(hand);
 });

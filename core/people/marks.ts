@@ -1,8 +1,8 @@
 /**
  * What tells one person or business from another, taken from how they are kept.
  */
-import type { Client, Hand } from '../../core/contract/people.ts';
-import type { Somebody } from '../../core/people/doubles.ts';
+import type { Client, Hand } from '../contract/people.ts';
+import type { Somebody } from './doubles.ts';
 
 export const clientMarks = (one: Client): Somebody => ({
   id: one.id,
