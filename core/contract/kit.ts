@@ -5,7 +5,7 @@ import { DateText, DeedKey, Id, Line, Name, Nothing, Note, Version } from './par
 const Count = z.int('must be a whole number').min(1, 'must be at least one').max(10_000, 'is more than 10,000');
 
 /** Dates at home, both included, on which so many are not there. */
-export const Service = z.strictObject({ from: DateText, to: DateText, count: Count });
+const Service = z.strictObject({ from: DateText, to: DateText, count: Count });
 
 export const KitItemFields = z.strictObject({
   name: Name,
@@ -25,7 +25,7 @@ export type KitItem = z.infer<typeof KitItem>;
 export const KitNeed = z.strictObject({ item: z.string().trim().min(1).max(120).describe('id or name of a thing'), count: Count });
 export type KitNeed = z.infer<typeof KitNeed>;
 
-export const PresetFields = z.strictObject({
+const PresetFields = z.strictObject({
   name: Name,
   needs: z.array(KitNeed).min(1, 'is empty; a preset has at least one thing').max(200),
 });

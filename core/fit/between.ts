@@ -92,7 +92,7 @@ function sentence(pair: Neighbour, home: Place): string {
   const restPart = rest > 0 ? `${lengthInWords(rest)} of rest` : '';
   if (route.long === 0)
     return `${wrap} ${capital(whose)} in ${after.from.name} is ${lengthInWords(pair.have)} later, at ${clockAt(after.startAt, after.from, home)}: ${lengthInWords(-pair.slack)} short of ${restPart}.`;
-  const road = `${roadWords(pair, home)}`;
+  const road = roadWords(pair, home);
   const needs = [restPart, road].filter((part) => part !== '').join(' and ');
   const reached = `With ${needs} you reach ${after.from.name} on ${weekdayAt(arrival, after.from, home)}, ${lengthInWords(late)} after ${whose} at ${clockAt(after.startAt, after.from, home)}`;
   if (pair.verdict === 'short') return `${wrap} ${reached}; if the road is quick it fits with ${lengthInWords(pair.slackShort)} to spare.`;

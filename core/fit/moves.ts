@@ -17,7 +17,7 @@ export type Move = {
   source: 'ticketed' | 'typed' | 'estimated';
   berth: boolean;
 };
-export type Rest = { place: Place; start: number; end: number };
+type Rest = { place: Place; start: number; end: number };
 export type Moves = { moves: Move[]; rests: Rest[] };
 
 export type Ground = ReachInput;

@@ -10,16 +10,16 @@ import type { LaneEntry, StayEntry, TicketEntry } from './lane.ts';
 
 const MINUTE = 60_000;
 /** Common practice: changing kit at home takes this, minutes, on top of the ways there and on. */
-export const KIT_CHANGE = 30;
+const KIT_CHANGE = 30;
 
 /** A way through a gap, minutes. `known` when all of it was typed or is no way at all; then short and long are equal. */
-export type Route = { short: number; long: number; known: boolean; byHome: boolean; km: number };
+type Route = { short: number; long: number; known: boolean; byHome: boolean; km: number };
 
 /**
  * `fits`; `short`: only in the short estimate; `rest`: the way fits, rest does not; `doubt`: an estimated way fits in neither end;
  * `never`: a typed or ticketed way does not fit even without rest.
  */
-export type Verdict = 'fits' | 'short' | 'rest' | 'doubt' | 'never';
+type Verdict = 'fits' | 'short' | 'rest' | 'doubt' | 'never';
 
 export type Reach = {
   verdict: Verdict;

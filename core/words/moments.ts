@@ -26,11 +26,6 @@ export function clockAt(at: number, place: Zoned, home: Zoned): string {
   return `${clock(there)}${atHome(at, there, home)}`;
 }
 
-/** "18:10", in the zone of the place alone. */
-export function bareClockAt(at: number, place: Zoned): string {
-  return clock(zoned(at, place.zone));
-}
-
 /** "Saturday 12 December 12:00 to 20:00", or with the second moment whole where it is on another date. */
 export function spanAt(from: number, to: number, place: Zoned, home: Zoned): string {
   const sameDate = zoned(from, place.zone).toPlainDate().equals(zoned(to, place.zone).toPlainDate());

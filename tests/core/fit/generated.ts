@@ -5,7 +5,7 @@ import type { Place } from '../../../core/contract/parts.ts';
 import { wayFinder } from '../../../core/trips/ways.ts';
 import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../../../core/fit/book.ts';
 
-export const MINUTE = 60_000;
+const MINUTE = 60_000;
 export const HOUR = 60 * MINUTE;
 export const DAY = 24 * HOUR;
 export const YEAR_START = Temporal.Instant.from('2026-01-01T00:00:00Z').epochMilliseconds;
@@ -24,7 +24,7 @@ export function randomFrom(seed: number): Random {
 }
 
 const between = (random: Random, low: number, high: number) => low + Math.floor(random() * (high - low + 1));
-export const pick = <T>(random: Random, items: readonly T[]): T => {
+const pick = <T>(random: Random, items: readonly T[]): T => {
   const item = items[Math.floor(random() * items.length)];
   if (item === undefined) throw new RangeError('nothing to pick from');
   return item;
@@ -39,8 +39,8 @@ const place = (name: string, lat: number, lon: number): Place => ({
   lon,
   zone: 'Atlantic/Reykjavik',
 });
-export const HOME = place('Home', 64.1, -21.9);
-export const PLACES = [HOME, place('Near', 64.4, -21.6), place('Mid', 65.7, -18.1), place('Far', 60.4, 5.3), place('Coast', 66.0, -23.1)];
+const HOME = place('Home', 64.1, -21.9);
+const PLACES = [HOME, place('Near', 64.4, -21.6), place('Mid', 65.7, -18.1), place('Far', 60.4, 5.3), place('Coast', 66.0, -23.1)];
 export const ITEMS = [
   { id: 'battery', name: 'Battery', owned: 4, resetMinutes: 360, resetOnRoad: true, does: '', subHire: '', services: [] },
   { id: 'camera', name: 'Camera', owned: 2, resetMinutes: 0, resetOnRoad: true, does: '', subHire: '', services: [] },
