@@ -79,7 +79,11 @@ export function readInquiry(input: ReadInput): Reading {
   );
   const taken = takenBy([...dates, ...priced, ...phones]);
   const takenToken = (index: number): boolean => taken(tokens[index]?.start ?? 0);
-  const times = sayTimes(body, timesOf(tokens, takenToken), dates);
+  const times = sayTimes(
+    body,
+    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone),
+    dates,
+  );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };
 
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));

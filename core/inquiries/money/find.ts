@@ -2,6 +2,8 @@
  * Amounts of money as people write them: "$1,200", "900 a day", "1.2k", "3.500 €", "CHF 1'200", "£450 per day".
  */
 
+import { numberWord } from '../words.ts';
+
 export type Amount = {
   start: number;
   end: number;
@@ -21,7 +23,7 @@ const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month
 const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera )?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
 const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
-  String.raw`(?<![\p{L}\d.,:/])(?<pre>${MARK})?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>${MARK}|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>(?:${MARK})(?!\p{L})|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
 );
 
@@ -54,6 +56,26 @@ function perOf(groups: Record<string, string | undefined>): Amount['per'] | unde
 /** The currency sign or word of an amount, folded to one writing. */
 const folded = (mark: string | undefined): string | undefined => mark?.toUpperCase().replace(/\.$/, '');
 
+const SPOKEN = new RegExp(
+  String.raw`\b(?<count>an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty)\s(?<size>hundred|thousand|grand)(?:\s?(?<post>${WORD})\b)?(?:\s?(?<per>${PER}))?`,
+  'giu',
+);
+const sizes: Record<string, number> = { hundred: 100, thousand: 1000, grand: 1000 };
+
+/** "nine hundred a day", "a grand" */
+function spokenIn(text: string): Amount[] {
+  return [...text.matchAll(SPOKEN)].flatMap((match): Amount[] => {
+    const groups = match.groups ?? {};
+    const per = perOf(groups);
+    const mark = folded(groups['post']);
+    if (per === undefined && mark === undefined) return [];
+    const amount = (numberWord((groups['count'] ?? '').toLowerCase()) ?? 0) * (sizes[(groups['size'] ?? '').toLowerCase()] ?? 0);
+    return [
+      { start: match.index, end: match.index + match[0].trimEnd().length, amount, ...(mark ? { mark } : {}), ...(per ? { per } : {}) },
+    ];
+  });
+}
+
 /** Every number that could be an amount: with a currency, a "k", or a "per" beside it, or standing alone with at least three digits. */
 export function amountsIn(text: string): Amount[] {
   const found: Amount[] = [];
@@ -79,5 +101,5 @@ export function amountsIn(text: string): Amount[] {
       ...(per === undefined ? {} : { per }),
     });
   }
-  return found;
+  return [...found, ...spokenIn(text)].toSorted((a, b) => a.start - b.start);
 }

@@ -5,7 +5,7 @@
 export type PersonFact = { value: string; start: number; end: number };
 
 /** One to four capitalised words, with particles between them. */
-export const NAME = String.raw`\p{Lu}[\p{L}'-]{1,20}\.?(?:\s(?:(?:van|von|de|der|den|da|di|del|la|le|bin|al)\s){0,2}\p{Lu}[\p{L}'-]{0,20}\.?){0,3}`;
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt)\.\s)?\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|der|den|da|di|del|la|le|bin|al)\s){0,2}\p{Lu}(?:\.(?=\s|$)|[\p{L}'-]{1,20})){0,3}`;
 /** Capitalised words with "of", "and" or "&" between them. */
 export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
 

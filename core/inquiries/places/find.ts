@@ -284,6 +284,10 @@ export function placesIn(
         ? unlistedAt(text, tokens, index, taken)
         : undefined;
     if (hit) {
+      const previous = towns.at(-1);
+      // "Moorhead or Fargo": the second is led by what leads the first.
+      if (previous && /^\s?(?:or|and|\/|&)\s?$/i.test(text.slice(previous.end, hit.hit.start)))
+        hit.hit.score = Math.max(hit.hit.score, previous.score);
       towns.push(hit.hit);
       index = hit.next - 1;
       continue;
@@ -313,7 +317,7 @@ function townAt(
   const qualifier = qualifierAt(text, tokens, found.next);
   const qualified = qualifier ? found.places.filter((place) => fits(place, qualifier)) : [];
   // "Goa, India" is no Goa elsewhere; "Bayfield, WI" is none of those that the list has.
-  if (qualifier && qualified.length === 0 && qualifier.comma) return unlistedAt(text, tokens, index, taken);
+  if (qualifier && qualified.length === 0 && (qualifier.comma || qualifier.coded)) return unlistedAt(text, tokens, index, taken);
   const { candidates, sure, countrySure } = ranked(qualified.length > 0 ? qualified : found.places, hints);
   const best = candidates[0];
   if (!best) return undefined;

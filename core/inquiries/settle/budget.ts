@@ -16,7 +16,7 @@ const OFFERED =
 const STRONG =
   /\b(?:budget(?:ed)?|day rate|our rate|the rate|rate is|rate of|rate:|pays?|paying|fee|honorarium|offer(?:ing)?|can (?:do|go|offer|afford)|allocated|set aside)\b/i;
 const JOB_WORDS = /\b(?:budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
-const RATE_WORDS = /\bday[- ]rate\b/i;
+const RATE_WORDS = /\b(?:day[- ]rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
 const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
 const ELSE =
   /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize|donat\w*|fundrais\w*|revenue|turnover|worth|valued|insurance|liability|cover of|deposit|invoice|last year|last time|previous\w*|paid|per diem|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|members|equipment|rental|hire of|sponsor\w*|grant|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|charged|other (?:guy|videographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine)\b/gi;
@@ -86,7 +86,21 @@ export function budgetOf(
     ...(per ? { per } : {}),
   });
   const single = found.length === 1 ? found[0] : undefined;
-  const rivals = offers.filter((other) => other.amount.amount !== amount.amount && other.score >= best.score - 0.5);
+  const joined = (other: Amount): boolean =>
+    /^,?\s?or\s(?:maybe )?$/i.test(text.slice(amount.end, other.start)) ||
+    /^,?\s?or\s(?:maybe )?$/i.test(text.slice(other.end, amount.start));
+  const rivals = [
+    ...offers.filter((other) => other.amount.amount !== amount.amount && other.score >= best.score - 0.5),
+    ...amounts
+      .filter(
+        (other) =>
+          other !== amount &&
+          other.mark !== undefined &&
+          joined(other) &&
+          !offers.some((offer) => offer.amount === other && offer.score >= best.score - 0.5),
+      )
+      .map((other) => ({ amount: other, score: 0 })),
+  ];
   if (amount.upTo !== undefined && amount.upTo > amount.amount)
     return { where, choices: [shaped(amount.amount, single), shaped(amount.upTo, single)], ask: 'amount' };
   if (rivals.length > 0)

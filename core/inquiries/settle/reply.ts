@@ -2,6 +2,7 @@
  * By when an answer is wanted: wall time in the home zone. Midnight after a day is 00:00 of the next date; a day alone lasts to 23:59.
  */
 import type { SaidTime, Scene, Where } from './scene.ts';
+import { UNKNOWN_ZONE } from '../times/find.ts';
 import { wallOf } from './calls.ts';
 
 export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };
@@ -58,6 +59,7 @@ export function replyOf(scene: Scene): ReplyBy {
       (one.date !== undefined && one.date === date && one.said === undefined),
   );
   if (!date && !time) return within ?? { where: [], choices: [] };
+  if (time?.zone === UNKNOWN_ZONE) return { where: [time], choices: [] };
   const around = date ?? time;
   const clause = scene.text.slice(Math.max(0, (around?.start ?? 0) - 70), (around?.end ?? 0) + 30);
   const where = [date, time].filter((one) => one !== undefined).map(({ start, end }) => ({ start, end }));

@@ -58,13 +58,13 @@ const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b
 
 /** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
 const TO_NUMBER =
-  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
+  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
 function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cue: Cue | undefined; end: number; after: boolean } {
   const before = text.slice(piece.start, piece.end);
   const after = text.slice(tail.start, tail.end);
-  const last = cuesIn(text, piece.start, piece.end)[0];
+  const last = cuesIn(text, piece.start, piece.end, !isDate)[0];
   const gap = last ? before.slice(last.end) : '';
   const tight = last !== undefined && CONNECTS.test(gap);
   const follows = cuesIn(text, tail.start, tail.end).toSorted((a, b) => a.start - b.start)[0];
@@ -126,6 +126,19 @@ export function sayDates(
     const tail = tailOf(text, item.end, Math.min(sentence.end, next?.start ?? text.length, item.end + 60));
     const hit = nearest(text, { start: from, end: item.start }, tail, true);
     if (hit.after) consumed = item.end + hit.end;
+    // "every Tuesday" is no one day.
+    if (item.resolved.weekdayOnly && /\b(?:every|each)\s$/i.test(before))
+      return {
+        ...item.resolved,
+        readings: [],
+        vague: true,
+        start: item.start,
+        end: item.end,
+        sequence: item.sequence,
+        said: hit.cue,
+        by: false,
+        before,
+      };
     return { ...item.resolved, start: item.start, end: item.end, sequence: item.sequence, said: hit.cue, by: BY.test(before), before };
   });
 }
@@ -217,7 +230,7 @@ function bareTime(
     );
   }
   const before = text.slice(piece.start, piece.end);
-  const last = cuesIn(text, piece.start, piece.end)[0];
+  const last = cuesIn(text, piece.start, piece.end, true)[0];
   if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
     return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
   if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;

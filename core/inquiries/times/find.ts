@@ -59,8 +59,30 @@ const zoneWords = new Map<string, string>([
   ['hkt', 'Asia/Hong_Kong'],
 ]);
 
+/** The zone of a town's clocks; undefined for a name that is no town. */
+export type ZoneOf = (town: string) => string | undefined;
+/** A time in a zone that cannot be told: "my time". */
+export const UNKNOWN_ZONE = 'unknown';
+const LONGEST_TOWN = 3;
+
+/** "Toronto time", "London time", "my time" after a time. */
+function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
+  for (let length = 1; length <= LONGEST_TOWN; length++) {
+    const after = tokens[index + length];
+    if (after?.lower !== 'time' || after.breaks > 0) continue;
+    const words = tokens.slice(index, index + length);
+    const name = words.map((token) => token.text).join(' ');
+    if (/^(?:my|our)$/i.test(name)) return { zone: UNKNOWN_ZONE, next: index + length + 1 };
+    const zone = words.every((token) => /^\p{Lu}/u.test(token.text)) ? zoneOf(name) : undefined;
+    if (zone !== undefined) return { zone, next: index + length + 1 };
+  }
+  return undefined;
+}
+
 /** "ET", "Eastern time", "(CET)" after a time. */
-function zoneAt(tokens: Tokens, index: number): { zone: string; next: number } | undefined {
+function zoneAt(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
+  const named = zoneNamed(tokens, index, zoneOf);
+  if (named) return named;
   const open = tokens[index]?.text === '(' ? 1 : 0;
   const token = tokens[index + open];
   const zone = token && token.breaks === 0 ? zoneWords.get(token.lower) : undefined;
@@ -80,7 +102,7 @@ const isYears = (from: ClockTime, to: ClockTime): boolean =>
   from.minutes >= 20 * 60 && to.minutes >= 20 * 60 && from.minutes < 21 * 60 && to.minutes < 21 * 60;
 
 /** Every time outside the tokens that are already taken by dates and amounts. */
-export function timesOf(tokens: Tokens, taken: (index: number) => boolean): TimeMention[] {
+export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneOf: ZoneOf = () => undefined): TimeMention[] {
   const found: TimeMention[] = [];
   let index = 0;
   while (index < tokens.length && found.length < MOST_TIMES) {
@@ -94,7 +116,7 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean): Time
     let to = (joins.has(join) || (between && join === 'and')) && !taken(from.next + 1) ? timeAt(tokens, from.next + 1) : undefined;
     if (to && tokens[from.next + 1]?.breaks !== 0) to = undefined;
     const next = to?.next ?? from.next;
-    const zone = zoneAt(tokens, next);
+    const zone = zoneAt(tokens, next, zoneOf);
     found.push({
       first: index,
       next: zone?.next ?? next,

@@ -16,7 +16,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'livestream',
-    /\b(?:live[- ]?stream(?:ing|ed|er|s)?|live streaming|stream (?:it|this|the|our|to|live|everything|both)|streaming|streamed|webcast(?:ing)?|go(?:ing)? (?:out )?live (?:on|to)|broadcast (?:it |this )?live|hybrid (?:event|meeting|conference)|streamer)\b/gi,
+    /\b(?:live[- ]?stream(?:ing|ed|er|s)?|live streaming|stream (?:it|this|the|our|to|live|everything|both)|streaming|streamed|webcast(?:ing)?|stream(?= (?:of|for|op)\b)|live feed|go(?:ing)? (?:out )?live (?:on|to)|broadcast (?:it |this )?live|hybrid (?:event|meeting|conference)|streamer)\b/gi,
   ],
   [
     'edit only',
@@ -33,7 +33,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 const shoot =
-  /\b(?:film(?:ing|ed|maker)?|camo op|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman)\b/gi;
+  /\b(?:film(?:ing|ed|maker)?|camo op|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
 
 const NOT_WANTED =
   /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;
@@ -42,7 +42,7 @@ const LOST_ONE =
 const HANDLED =
   /^(?:[^.;!?()\n]{0,40}\b(?:is|are|will be|has been|have been|'s) (?:already )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|on board)|s? ?(?:is|are) (?:already )?(?:booked|sorted|covered))/i;
 
-const GEAR = /^ (?:call|meeting|conferenc\w*|game|wall|link|footage (?:from|of)|card)/i;
+const GEAR = /^ (?:rentals?|call|meeting|conferenc\w*|game|wall|link|footage (?:from|of)|card)/i;
 
 /** Verbs that make "the livestream" or "our autocue operator" the thing that is asked for. */
 const ASKED_FOR =

@@ -7,6 +7,8 @@ import { readAt } from './reading.ts';
 
 const LENGTH = 200_000;
 const SECOND = 1000;
+/** Milliseconds of computing since then: what other programs take of the machine does not count. */
+const spent = (began: NodeJS.CpuUsage): number => process.cpuUsage(began).user / 1000;
 const filled = (piece: string): string => `can you film? ${piece.repeat(Math.ceil(LENGTH / piece.length))}`.slice(0, LENGTH);
 
 const pieces: Record<string, string> = {
@@ -54,18 +56,18 @@ readAt('Can you film in Fargo on 12 December?');
 describe('200,000 characters on one line or many', () => {
   test.each(Object.entries(pieces))('%s', (_, piece) => {
     const text = filled(piece);
-    const began = performance.now();
+    const began = process.cpuUsage();
     const reading = readAt(text);
-    expect(performance.now() - began).toBeLessThan(SECOND);
+    expect(spent(began)).toBeLessThan(SECOND);
     for (const span of reading.spans) expect(text.slice(span.start, span.end)).toBe(span.text);
   });
 
   test('every message of the corpus at once, on one line and on many', () => {
     const all = messages('tuned').map(({ text }) => text);
     for (const text of [all.join(' ').replaceAll('\n', ' '), all.join('\n\n')]) {
-      const began = performance.now();
+      const began = process.cpuUsage();
       readAt(text.repeat(10).slice(0, LENGTH));
-      expect(performance.now() - began).toBeLessThan(SECOND);
+      expect(spent(began)).toBeLessThan(SECOND);
     }
   });
 });
