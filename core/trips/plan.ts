@@ -4,10 +4,10 @@
  * would be over fourteen hours, or the way would run through the night, it is driven the day before or after.
  */
 import type { Place } from '../contract/parts.ts';
-import type { BookDay, BookWay } from '../fit/book.ts';
+import type { BookDay, BookLeg, BookWay } from '../fit/book.ts';
 import { wallAt } from '../time/read.ts';
 import { nextDate } from '../time/wall.ts';
-import { wayFinder, type WaySource } from './ways.ts';
+import { wayFinder, type WayFinder, type WaySource } from './ways.ts';
 
 export type TripPlan = {
   /** False when the job is at home: nothing to travel. */
@@ -41,46 +41,84 @@ const REST = 8 * HOUR;
 /** A date counts as a date of travel when it has more than this of it; the date of departure always does. */
 const TRAVEL_COUNTS = 4 * HOUR;
 
-export type TripInput = { home: Place; place: Place; days: readonly BookDay[]; ways: readonly BookWay[]; restMinutes?: number };
+export type TripInput = {
+  home: Place;
+  place: Place;
+  days: readonly BookDay[];
+  ways: readonly BookWay[];
+  restMinutes?: number;
+  /** Tickets stand: door-out is the first departure less the time before it, door-in the last arrival and the time after it. */
+  tickets?: readonly BookLeg[];
+};
+
+type Half = { from: number; to: number };
 
 /**
  * Plan the trip for a job.
  * @throws RangeError when there is no day
  */
-export function planTrip({ home, place, days, ways, restMinutes }: TripInput): TripPlan {
+export function planTrip({ home, place, days, ways, restMinutes, tickets = [] }: TripInput): TripPlan {
   const sorted = [...days].filter((day) => day.kind !== 'edit').sort((a, b) => a.callAt - b.callAt);
   const paid = sorted.length > 0 ? sorted : [...days].sort((a, b) => a.callAt - b.callAt);
   const first = paid[0];
   const last = paid.at(-1);
   if (!first || !last) throw new RangeError('a trip needs at least one day');
-  const way = wayFinder(ways)(home, place);
-  const back = wayFinder(ways)(place, home);
+  const find = wayFinder(ways);
+  const way = find(home, place);
+  const back = find(place, home);
+  const ground = { home, place, rest: restMinutes === undefined ? REST : restMinutes * MINUTE };
+  const out = ticketedOut(first, tickets, home, find) ?? plannedOut(first, way.longMinutes * MINUTE, ground);
   const lastWrap = Math.max(...paid.map((day) => day.wrapAt));
-  const rest = restMinutes === undefined ? REST : restMinutes * MINUTE;
-  const outAt = first.kind === 'travel' ? first.callAt : departureFor(first, way.longMinutes * MINUTE, rest, home, place);
-  // A paid travel day at the end is the way home: it ends where its wrap says.
-  const backAt =
-    last.kind === 'travel'
-      ? Math.max(last.callAt, lastWrap - back.longMinutes * MINUTE)
-      : leavingAfter(last, outAt, back.longMinutes * MINUTE, rest, home, place);
-  const doorInAt = last.kind === 'travel' ? Math.max(lastWrap, backAt + back.longMinutes * MINUTE) : backAt + back.longMinutes * MINUTE;
+  const homeward = ticketedBack(lastWrap, tickets, home, find) ?? plannedBack(last, lastWrap, out.from, back.longMinutes * MINUTE, ground);
   const away = home.key !== place.key;
+  const onTheWay = [out, homeward].flatMap(({ from, to }) => datesOnTheWay(from, to, home.zone));
   return {
     away,
     source: way.source,
     outMinutes: way.longMinutes,
     backMinutes: back.longMinutes,
     oneWayKm: way.roadKm,
-    doorOutAt: outAt,
-    doorInAt,
-    nights: away ? nightsBetween(outAt, doorInAt, place.zone) : 0,
-    travelDates: away
-      ? [...new Set([...datesOnTheWay(outAt, outAt + way.longMinutes * MINUTE, home.zone), ...datesOnTheWay(backAt, doorInAt, home.zone)])]
-          .filter((date) => !paid.some((day) => day.date === date))
-          .sort()
-      : [],
-    hoursAway: (doorInAt - outAt) / HOUR,
+    doorOutAt: out.from,
+    doorInAt: homeward.to,
+    nights: away ? nightsBetween(out.from, homeward.to, place.zone) : 0,
+    travelDates: away ? [...new Set(onTheWay)].filter((date) => !paid.some((day) => day.date === date)).sort() : [],
+    hoursAway: (homeward.to - out.from) / HOUR,
   };
+}
+
+type Ground = { home: Place; place: Place; rest: number };
+
+function plannedOut(first: BookDay, way: number, { home, place, rest }: Ground): Half {
+  const from = first.kind === 'travel' ? first.callAt : departureFor(first, way, rest, home, place);
+  return { from, to: from + way };
+}
+
+/** A paid travel day at the end is the way home: it ends where its wrap says. */
+function plannedBack(last: BookDay, lastWrap: number, outAt: number, way: number, { home, place, rest }: Ground): Half {
+  if (last.kind !== 'travel') {
+    const from = leavingAfter(last, outAt, way, rest, home, place);
+    return { from, to: from + way };
+  }
+  const from = Math.max(last.callAt, lastWrap - way);
+  return { from, to: Math.max(lastWrap, from + way) };
+}
+
+/** Out by tickets that arrive before the first call, with the way from home to the first of them. */
+function ticketedOut(first: BookDay, tickets: readonly BookLeg[], home: Place, find: WayFinder): Half | null {
+  const out = tickets.filter((leg) => leg.arriveAt <= first.callAt).sort((a, b) => a.departAt - b.departAt);
+  const [start] = out;
+  const end = out.at(-1);
+  if (!start || !end) return null;
+  return { from: start.departAt - (start.before + find(home, start.from).longMinutes) * MINUTE, to: end.arriveAt + end.after * MINUTE };
+}
+
+/** Home by tickets that leave after the last wrap, with the way home from the last of them. */
+function ticketedBack(lastWrap: number, tickets: readonly BookLeg[], home: Place, find: WayFinder): Half | null {
+  const back = tickets.filter((leg) => leg.departAt >= lastWrap).sort((a, b) => a.departAt - b.departAt);
+  const [start] = back;
+  const end = back.at(-1);
+  if (!start || !end) return null;
+  return { from: start.departAt - start.before * MINUTE, to: end.arriveAt + (end.after + find(end.to, home).longMinutes) * MINUTE };
 }
 
 /** When to leave home for the first call: the same morning where that is a bearable day, else the day before, there by the evening. */

@@ -14,6 +14,7 @@ import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
 import { newestPencil } from '../../db/pencils.ts';
 import type { ReadableDb } from '../../db/store.ts';
+import { bookWays } from '../../db/trips.ts';
 import { bookNear, jobOnBooks, ownSetup, spanOf } from './book.ts';
 import { deed } from './deed.ts';
 import { os } from './os.ts';
@@ -45,8 +46,9 @@ const challenge = os.pencils.challenge.handler(({ input, context }) =>
     const pencil = newestPencil(db, job.id);
     if (!known || known.candidate.firmness !== 'pencil' || !pencil)
       throw refused(`${job.title} holds no pencil.`, 'Only a live pencil can be challenged.');
-    const { home } = ownSetup(db);
-    const { doorOutAt } = planTrip({ home, place: known.candidate.place, days: known.candidate.days, ways: known.ways });
+    const { home, distance } = ownSetup(db);
+    const { place, days, legs } = known.candidate;
+    const { doorOutAt } = planTrip({ home, place, days, ways: [...known.ways, ...bookWays(db, distance)], tickets: legs ?? [] });
     const untilAt = challengeUntil(now, input.hours, doorOutAt);
     if (untilAt <= now) throw refused(`Door-out for ${job.title} is past.`, 'There is no time left to ask for a yes or no.');
     const row = addChallenge(db, { pencilId: pencil.id, askedAt: now, untilAt, untilZone: home.zone });

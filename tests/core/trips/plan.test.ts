@@ -117,4 +117,18 @@ describe('the trip of a quote', () => {
     expect(wall(plan.doorOutAt, duluth.zone)).toBe('2026-11-30T10:00');
     expect(wall(plan.doorInAt, duluth.zone)).toBe('2026-12-02T16:00');
   });
+
+  test('tickets say when one leaves and is back: before the departure, after the arrival, and the way to the station', () => {
+    const leg = { id: null, mode: 'flight' as const, berth: false, cost: '', before: 120, after: 60 };
+    const at = (wall: string) => instantOf(wall, 'America/Chicago').epochMilliseconds;
+    const tickets = [
+      { ...leg, from: duluth, to: milwaukee, departAt: at('2026-11-30T16:00'), arriveAt: at('2026-11-30T17:30') },
+      { ...leg, from: milwaukee, to: superior, departAt: at('2026-12-02T10:00'), arriveAt: at('2026-12-02T11:30') },
+    ];
+    const days = [day(milwaukee, '2026-12-01T08:00', '2026-12-01T20:00')];
+    const plan = planTrip({ home: duluth, place: milwaukee, days, ways: [], tickets });
+    expect(wall(plan.doorOutAt, duluth.zone)).toBe('2026-11-30T14:00');
+    expect(wall(plan.doorInAt, duluth.zone)).toBe('2026-12-02T12:38');
+    expect(plan).toMatchObject({ nights: 2, travelDates: ['2026-11-30', '2026-12-02'] });
+  });
 });
