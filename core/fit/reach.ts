@@ -43,68 +43,46 @@ export type Reach = {
 export type ReachInput = { home: Place; find: WayFinder; restMinutes: number; kit?: readonly KitItem[] | undefined };
 type WalkInput = ReachInput & { mustGoHome: boolean };
 
-/** Walk from a stay (or what stands before it) to the next, with the tickets that stand between them. */
+/** Walk from a stay to the next, with the tickets that stand between them. */
 export function reach(before: StayEntry, after: StayEntry, tickets: readonly TicketEntry[], input: ReachInput): Reach {
   const points: LaneEntry[] = [before, ...tickets, after];
+  const have = minutes(before.endAt, after.startAt);
   const rest = asksForRest(before, after) ? input.restMinutes : 0;
-  const atHome = points.some((point, index) => index > 0 && point.from.key === input.home.key) || before.to.key === input.home.key;
-  let best: Reach | null = null;
-  const mustGoHome = mustGoHomeForKit(before.job, after.job, input.kit ?? [], minutes(before.endAt, after.startAt));
-  const choices = mustGoHome && !atHome ? [true] : [false, true];
-  for (const byHome of choices) {
-    const candidate = walk(points, rest, byHome, { ...input, mustGoHome });
-    if (!best || better(candidate, best)) best = candidate;
-  }
-  if (!best) throw new RangeError('no way was tried');
-  return { ...best, before, after, tickets: [...tickets], have: minutes(before.endAt, after.startAt) };
+  const mustGoHome = mustGoHomeForKit(before.job, after.job, input.kit ?? [], have);
+  const isHome = (place: Place) => place.key === input.home.key;
+  const atHome = isHome(before.to) || points.slice(1).some((point) => isHome(point.from));
+  const byHome = walk(points, rest, true, { ...input, mustGoHome });
+  const direct = mustGoHome && !atHome ? null : walk(points, rest, false, { ...input, mustGoHome });
+  const best = direct && !better(byHome, direct) ? direct : byHome;
+  return { ...best, before, after, tickets: [...tickets], have, rest };
 }
 
-function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input: WalkInput): Reach {
-  const [first] = points;
-  const last = points.at(-1);
-  if (!first || !last) throw new RangeError('a chain has two ends');
+type Walk = Pick<Reach, 'verdict' | 'route' | 'restLeft' | 'slack' | 'slackShort' | 'failing'>;
+
+function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input: WalkInput): Walk {
   let verdict: Verdict = 'fits';
   let failing: Reach['failing'] = null;
   let restLong = -Infinity;
   let restShort = -Infinity;
-  let short = 0;
-  let long = 0;
-  let km = 0;
-  let known = true;
+  const route: Route = { short: 0, long: 0, known: true, byHome, km: 0 };
   for (const [from, to] of pairs(points)) {
-    const route = routeOf(from, to, byHome, input);
+    const part = routeOf(from, to, byHome, input);
     const have = connection(from, to) ?? minutes(from.endAt, to.startAt);
-    const gap: Verdict = have >= route.long ? 'fits' : have >= route.short ? 'short' : route.known ? 'never' : 'doubt';
+    const gap: Verdict = have >= part.long ? 'fits' : have >= part.short ? 'short' : part.known ? 'never' : 'doubt';
     if (severity(gap) > severity(verdict)) {
       verdict = gap;
-      failing = { from, to, have, route };
+      failing = { from, to, have, route: part };
     }
     const berth = to.kind === 'ticket' && to.leg.berth ? minutes(to.leg.departAt, to.leg.arriveAt) : -Infinity;
-    restLong = Math.max(restLong, have - route.long, berth);
-    restShort = Math.max(restShort, have - route.short, berth);
-    short += route.short;
-    long += route.long;
-    km += route.km;
-    known &&= route.known;
+    restLong = Math.max(restLong, have - part.long, berth);
+    restShort = Math.max(restShort, have - part.short, berth);
+    route.short += part.short;
+    route.long += part.long;
+    route.km += part.km;
+    route.known &&= part.known;
   }
-  const wayVerdict = verdict;
-  if (wayVerdict !== 'never' && wayVerdict !== 'doubt') {
-    if (restShort < rest) verdict = 'rest';
-    else if (restLong < rest) verdict = 'short';
-  }
-  return {
-    verdict,
-    before: first,
-    after: last,
-    have: minutes(first.endAt, last.startAt),
-    route: { short, long, known, byHome, km },
-    rest,
-    restLeft: restLong,
-    slack: restLong - rest,
-    slackShort: restShort - rest,
-    tickets: [],
-    failing,
-  };
+  if (severity(verdict) < severity('rest')) verdict = restShort < rest ? 'rest' : restLong < rest ? 'short' : verdict;
+  return { verdict, route, restLeft: restLong, slack: restLong - rest, slackShort: restShort - rest, failing };
 }
 
 /** Two tickets that follow on at one station need no more than their own times. */
@@ -141,7 +119,7 @@ function severity(verdict: Verdict): number {
 }
 
 /** A way that was typed is not excused by an estimate over another road. */
-function better(a: Reach, b: Reach): boolean {
+function better(a: Walk, b: Walk): boolean {
   if (b.route.known && !a.route.known) return false;
   return severity(a.verdict) < severity(b.verdict) || (a.verdict === b.verdict && a.slack > b.slack);
 }
