@@ -23,7 +23,7 @@ import { placeOf, placesIn } from './places/find.ts';
 import { dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
-import { daysOf } from './settle/days.ts';
+import { daysOf, daysSaid } from './settle/days.ts';
 import { eventDays } from './settle/event.ts';
 import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
@@ -102,11 +102,22 @@ export function readInquiry(input: ReadInput): Reading {
 
   const event = eventDays(scene);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
+  const longer = event.dates.length === 1 ? daysSaid(body).find(({ days }) => days > 1) : undefined;
   if (first !== undefined && last !== undefined) {
     fields.start = first;
-    fields.end = last;
     point('start', ...event.where);
-    point('end', ...event.where);
+    if (longer) {
+      // One date and more days: it may be the first of them or the only one that is named.
+      const end = Temporal.PlainDate.from(first)
+        .add({ days: longer.days - 1 })
+        .toString();
+      questions.push(
+        question('end', `${longer.days} days are said and one date. Which is the last day?`, dayChoices([[end], [first]], 'end')),
+      );
+    } else {
+      fields.end = last;
+      point('end', ...event.where);
+    }
   } else if (event.choices.length > 0) {
     questions.push(
       question(

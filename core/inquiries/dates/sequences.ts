@@ -135,9 +135,9 @@ function trimEnd(tokens: Tokens, items: Item[], commas: boolean[]): void {
           (atom.weekday !== undefined && atom.day !== undefined && last.atom.ordinal),
       );
     if (last.atom.year !== undefined && monthBefore) return;
-    const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower);
-    if (monthBefore && followed && (!commas.at(-1) || last.atom.ordinal || rises(items))) return;
-    if (monthBefore && last.join === 'range' && followed) return;
+    const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower) || /^\p{Lu}/u.test(after.text);
+    if (monthBefore && last.join === 'range') return;
+    if (monthBefore && (commas.at(-1) ? followed && (last.atom.ordinal || rises(items)) : followed || rises(items))) return;
     items.pop();
     commas.pop();
   }

@@ -199,6 +199,9 @@ const isCredential = (words: string): boolean =>
   /^[(]?\p{Lu}/u.test(words) &&
   (TITLE_WORDS.test(words) || ORG_WORDS.test(words)) &&
   !SENTENCE.test(words);
+/** A street with its number, a postal code behind a town. */
+const ADDRESS =
+  /^\d{1,5}[a-z]?\s.{3,60}\b(?:st|street|ave|avenue|rd|road|blvd|lane|ln|drive|dr|way|suite|square|court|ct|place|highway|hwy)\b|\b[A-Z]{2}\.?,?\s\d{5}(?:-\d{4})?$|\b[A-Z]{1,2}\d[\dA-Z]?\s\d[A-Z]{2}$|\b[A-Z]\d[A-Z]\s?\d[A-Z]\d$|^p\.?o\.? box/i;
 const SENTENCE =
   /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
 const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
@@ -211,6 +214,7 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
     let at = last;
     while (at >= 0 && kinds[at] === flow && blank(lines[at])) at--;
     let contacts = 0;
+    let anchored = false;
     let from = at + 1;
     while (at > 0 && kinds[at] === flow) {
       const words = short(lines[at]);
@@ -230,13 +234,15 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
       const name = NAME_ONLY.test(words) && words.length <= 40 && words.split(/\s+/).length <= 4;
       const more = NAME_AND_MORE.exec(words)?.[1];
       const titled = more !== undefined && isCredential(more.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase()));
-      if (!contact && !name && !titled && !isCredential(words)) break;
+      const address = ADDRESS.test(words) && words.length <= 80 && !words.includes(':') && !SENTENCE.test(words);
+      if (!contact && !name && !titled && !isCredential(words) && !address) break;
+      if (!address) anchored = true;
       if (contact) contacts++;
       from = at;
       at--;
     }
     const first = lines.slice(0, from).some((line, index) => kinds[index] === flow && !blank(line));
-    if (first) for (let line = from; line <= last; line++) if (kinds[line] === flow) kinds[line] = 'signature';
+    if (first && anchored) for (let line = from; line <= last; line++) if (kinds[line] === flow) kinds[line] = 'signature';
   }
 }
 

@@ -32,7 +32,14 @@ function organisationIn(line: string, start: number): PersonFact | undefined {
     const from = at;
     at += piece.length;
     const words = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
-    if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || !ORG_WORDS.test(words))
+    if (
+      words.length < 2 ||
+      words.length > 60 ||
+      /[@\d?!:]/.test(words) ||
+      !/^\p{Lu}|^the /u.test(words) ||
+      !words.includes(' ') ||
+      !ORG_WORDS.test(words)
+    )
       continue;
     if (
       TITLE_WORDS.test(words) &&

@@ -15,6 +15,7 @@ export type Calls = {
 };
 
 const EVENING_EVENT = /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|late)\b/i;
+const EARLIER = /\b(?:an?|one|two|three|half an|\d{1,2}) ?(?:hours?|hrs?|mins?|minutes) (?:before|earlier|prior|early|ahead|in advance)/i;
 /** A wrap at or before this is the small hours of the next date. */
 const SMALL_HOURS = 6 * 60;
 
@@ -164,6 +165,13 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       walls: [...new Set(undated.map((point) => wallOf(point.date, point.minutes)))],
       where: undated[0]?.where[0] ?? { start: 0, end: 0 },
       why: 'open',
+    };
+  // "2 to 4 pm, setup an hour before": the hours are the show's.
+  if (earliest && EARLIER.test(scene.text) && !scene.times.some((time) => time.said === 'call' && earliest.where.includes(time)))
+    answer.callChoices ??= {
+      walls: [wallOf(earliest.date, earliest.minutes)],
+      where: earliest.where[0] ?? { start: 0, end: 0 },
+      why: 'day',
     };
   if (earliest && !answer.callChoices) answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
   else if (earliest && answer.callChoices?.why === 'show') {

@@ -124,7 +124,8 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   // One more day beside a run may be for setting up: only days that stand alike are put together.
   const alike =
     sets.every((mention) => (mention.readings[0] ?? []).length === 1) || sets.every((mention) => (mention.readings[0] ?? []).length > 1);
-  if (alike && consecutive(all) && all.length <= LONGEST_STATED) return { dates: all, where, choices: [] };
+  const told = sets.every((mention) => mention.said !== undefined) || joinedUp(scene.text, sets);
+  if (alike && told && consecutive(all) && all.length <= LONGEST_STATED) return { dates: all, where, choices: [] };
   const [from, to] = [all[0], all.at(-1)];
   const span = from === undefined || to === undefined ? 0 : Temporal.PlainDate.from(from).until(to).days + 1;
   // "from the 9th ... closes on the 11th, all three days": the count tells that the days between are meant.

@@ -41,8 +41,9 @@ function converted(scene: Scene, wall: string, zone: string | undefined): string
 
 /** A time without morning or evening: the one that is still to come on that day; both where both are. */
 function hoursOf(time: SaidTime): number[] {
-  const { minutes, open } = time.from;
-  if (!open) return [minutes];
+  const { minutes, open, bare } = time.from;
+  // "by 10:00" is written as clocks show it; "by 10" may be either.
+  if (!open || (!bare && minutes >= 7 * 60 && minutes % 60 === 0)) return [minutes];
   if (minutes >= 60 && minutes < 7 * 60) return [minutes + 720];
   return minutes === 720 ? [720] : [minutes, minutes + 720];
 }

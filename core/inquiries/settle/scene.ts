@@ -96,7 +96,7 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
     if (last.cue === 'show' && !isDate && !TO_NUMBER.test(gap)) return { cue: undefined, end: 0, after: false };
     // "be at the dock by 8, back around 1pm": the cue belongs to the first hour.
     if (!isDate && /\b(?:by|at|from)\s\d/.test(gap)) return { cue: undefined, end: 0, after: false };
-    if (last.cue === 'other' && gap.length > 45) return { cue: undefined, end: 0, after: false };
+    if (last.cue === 'other' && (gap.length > 45 || gap.includes(')'))) return { cue: undefined, end: 0, after: false };
     return { cue: last.cue, end: 0, after: false };
   }
   return mine ? fromAfter : { cue: undefined, end: 0, after: false };
