@@ -38,13 +38,8 @@ export function FindBox() {
   const scene = useScene();
   const [text, setText] = useState('');
   const words = text.trim().toLowerCase();
-  const { data } = useQuery(
-    ask.find.search.queryOptions({
-      input: { text: words.slice(0, 100), limit: 10 },
-      enabled: words.length > 0,
-      placeholderData: (before) => before,
-    }),
-  );
+  // Only what belongs to the words as they stand: a row that vanishes under the marked one would lose the mark.
+  const { data } = useQuery(ask.find.search.queryOptions({ input: { text: words.slice(0, 100), limit: 10 }, enabled: words.length > 0 }));
   const rows: Row[] =
     words === ''
       ? []

@@ -56,6 +56,8 @@ test('a line opens to its reason, is changed, restored, dropped; another is adde
   await form.getByLabel('Unit price').fill('80');
   await form.getByRole('button', { name: 'Add', exact: true }).click();
   await expect(page.locator('summary', { hasText: 'Music licence' })).toContainText('80.00');
+  await page.getByRole('button', { name: 'Take back the last change' }).click();
+  await expect(page.locator('summary', { hasText: 'Music licence' })).toBeHidden();
 });
 
 test('facts are changed in place; what cannot be is said beside the input', async ({ page }) => {
@@ -71,7 +73,10 @@ test('facts are changed in place; what cannot be is said beside the input', asyn
   await expect(page.getByText('Fargo, North Dakota, US')).toBeVisible();
 
   await page.getByRole('button', { name: 'Change Days' }).click();
-  await page.getByLabel('Day 1: call').fill('20:00');
+  await page.getByLabel('Day 1: call').fill('lunch');
+  await page.getByRole('button', { name: 'Keep' }).click();
+  await expect(page.getByText('Day 1: call is not a time; write it as 14:00.')).toBeVisible();
+  await page.getByLabel('Day 1: call').fill('8pm');
   await page.getByLabel('Day 1: wrap').fill('02:00');
   await page.getByRole('button', { name: 'One more day' }).click();
   await page.getByRole('button', { name: 'Take out day 2' }).click();

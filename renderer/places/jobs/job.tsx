@@ -8,6 +8,7 @@ import { Asked } from '../../parts/asked.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { useScene, useScenePart } from '../../scene.ts';
+import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
 import { History } from './history.tsx';
 import style from './jobs.module.css';
@@ -28,8 +29,14 @@ function nextOf(job: Job, newest: QuoteVersion | undefined): Next {
 }
 
 /** The quote as it stands is open until a version is made; then the next one is folded away. */
-function NextVersion({ made, children }: { made: number; children: ReactNode }) {
-  return made === 0 ? children : <Fold title={`Next version, ${made + 1}`}>{children}</Fold>;
+function NextVersion({ jobId, newest, children }: { jobId: string; newest: number | undefined; children: ReactNode }) {
+  if (newest === undefined) return children;
+  return (
+    <Fold title={`Next version, ${newest + 1}`}>
+      <Differences jobId={jobId} newest={newest} />
+      {children}
+    </Fold>
+  );
 }
 
 /** A job's sheet, with its answer on top. */
@@ -80,7 +87,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
           {job.state === 'inked' ? null : (
             <Asked asked={draft}>
               {({ draft: now }) => (
-                <NextVersion made={versions.length}>
+                <NextVersion jobId={job.id} newest={versions[0]?.number}>
                   <Quote job={job} draft={now} pencil={pencil} onPencil={setWanted} black={next === 'make'} />
                 </NextVersion>
               )}

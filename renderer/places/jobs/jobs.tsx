@@ -1,16 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { JobRow, JobState } from '../../../core/contract/jobs.ts';
-import { formatMoney } from '../../../core/money/format.ts';
-import { wallInWords } from '../../../core/words/dates.ts';
+import type { JobState } from '../../../core/contract/jobs.ts';
 import { newJob } from '../../actions/new-job.ts';
 import { ask } from '../../ask.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Asked } from '../../parts/asked.tsx';
 import { Field } from '../../parts/field.tsx';
+import { JobTable } from '../../parts/job-table.tsx';
 import { Segments } from '../../parts/segments.tsx';
-import { StateMark } from '../../parts/state-mark.tsx';
-import table from '../../parts/table.module.css';
 import style from './jobs.module.css';
 
 const kinds = {
@@ -68,42 +65,6 @@ export function JobsPlace() {
           )
         }
       </Asked>
-    </div>
-  );
-}
-
-function JobTable({ jobs }: { jobs: readonly JobRow[] }) {
-  return (
-    <div className={table.scroll}>
-      <table className={table.table}>
-        <thead>
-          <tr>
-            <th scope="col">Job</th>
-            <th scope="col">First call</th>
-            <th scope="col">Place</th>
-            <th scope="col">Stands</th>
-            <th scope="col" className={table.figures}>
-              Quoted
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {jobs.map((job) => (
-            <tr key={job.id}>
-              <th scope="row">
-                <a href={`#/jobs/${job.id}`}>{job.title}</a>
-                {job.organisation ? <span className={style.second}> {job.organisation}</span> : null}
-              </th>
-              <td>{job.firstCall ? wallInWords(job.firstCall.wall) : <span className={style.second}>no dates yet</span>}</td>
-              <td>{job.place ?? <span className={style.second}>not known</span>}</td>
-              <td>
-                <StateMark state={job.state} />
-              </td>
-              <td className={table.figures}>{job.total ? formatMoney(job.total, { code: true }) : ''}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
     </div>
   );
 }

@@ -16,8 +16,10 @@ import style from './quote.module.css';
 export type ChangeDraft = (changes: DraftChange[], onTrouble?: (trouble: Trouble) => void) => Promise<boolean>;
 type Section = QuoteLine['section'];
 
+type Props = { draft: QuoteDraft; change: ChangeDraft; undo: () => void; locked: boolean };
+
 /** The lines of the draft; each opens to its reason and can be changed there. */
-export function QuoteLines({ draft, change, locked }: { draft: QuoteDraft; change: ChangeDraft; locked: boolean }) {
+export function QuoteLines({ draft, change, undo, locked }: Props) {
   const [adding, setAdding] = useState(false);
   return (
     <div>
@@ -46,7 +48,13 @@ export function QuoteLines({ draft, change, locked }: { draft: QuoteDraft; chang
           <Button kind="quiet" onPress={() => setAdding(true)}>
             Add a line
           </Button>
-          <span className={style.second}>Open a line to see how it came about.</span>
+          {draft.draftVersion > 0 ? (
+            <Button kind="quiet" onPress={undo}>
+              Take back the last change
+            </Button>
+          ) : (
+            <span className={style.second}>Open a line to see how it came about.</span>
+          )}
         </p>
       )}
     </div>

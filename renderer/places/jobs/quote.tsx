@@ -15,13 +15,20 @@ import style from './quote.module.css';
 import { Scale } from './scale.tsx';
 import { ask, queries } from '../../ask.ts';
 
+const newestOf = (draft: QuoteDraft): QuoteDraft =>
+  queries.getQueryData(ask.quotes.draft.queryKey({ input: { jobId: draft.jobId } }))?.draft ?? draft;
+
+/** Take back the last change that was made to the draft by hand. */
+const undo = (draft: QuoteDraft): Promise<unknown> =>
+  deed(() => client.quotes.undo({ jobId: draft.jobId, draftVersion: newestOf(draft).draftVersion }));
+
 /** Changes lines of the newest draft on screen. */
 function draftChanger(draft: QuoteDraft): ChangeDraft {
   return async (changes, onTrouble) => {
-    const changed = await deed(() => {
-      const newest = queries.getQueryData(ask.quotes.draft.queryKey({ input: { jobId: draft.jobId } }))?.draft ?? draft;
-      return client.quotes.change({ jobId: draft.jobId, draftVersion: newest.draftVersion, changes });
-    }, onTrouble);
+    const changed = await deed(
+      () => client.quotes.change({ jobId: draft.jobId, draftVersion: newestOf(draft).draftVersion, changes }),
+      onTrouble,
+    );
     return changed !== undefined;
   };
 }
@@ -37,7 +44,7 @@ export function Quote({ job, draft, pencil, onPencil, black }: Props) {
       <h2 id="quote">
         Quote <span className={style.second}>{`by ${draft.cardName}`}</span>
       </h2>
-      <QuoteLines draft={draft} change={draftChanger(draft)} locked={closed} />
+      <QuoteLines draft={draft} change={draftChanger(draft)} undo={() => void undo(draft)} locked={closed} />
       <Totals draft={draft} />
       {draft.lines.length > 0 ? (
         <>
