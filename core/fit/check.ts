@@ -6,6 +6,7 @@ import type { Moment } from '../contract/parts.ts';
 import { wayFinder } from '../trips/ways.ts';
 import type { Book, BookJob } from './book.ts';
 import { findingOf, neighboursOf } from './between.ts';
+import { chainFindings } from './chain.ts';
 import { departureFindings, pastFindings, replyByFindings } from './clocks.ts';
 import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
@@ -53,6 +54,7 @@ export function checkFit(input: FitInput): FitResult {
     ...neighbours.flatMap((pair) => findingOf(pair, home)),
     ...personalFindings(book.personal ?? [], lane, moves, home),
     ...kitFindings(candidate, lane, book.kit ?? [], kitSpan(candidate, moves), home),
+    ...chainFindings(candidate),
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),
     ...replyByFindings(input.replyBy, input.now, home),

@@ -147,4 +147,25 @@ export const more: readonly Situation[] = [
     answer: 'not possible',
     findings: [{ kind: 'between', hardness: 'blocks', numbers: { have: 225, way: 226, rest: 0, slack: -1 } }],
   },
+  {
+    name: 'two tickets that jump name both',
+    home: duluth,
+    booked: [],
+    candidate: {
+      place: denver,
+      days: ['2026-06-10 08:00-18:00'],
+      tickets: [
+        { mode: 'flight', from: duluth, to: stPaul, depart: '2026-06-08T09:00', arrive: '2026-06-08T10:00' },
+        { mode: 'flight', from: milwaukee, to: denver, depart: '2026-06-09T09:00', arrive: '2026-06-09T12:00' },
+      ],
+    },
+    answer: 'free if',
+    findings: [
+      {
+        kind: 'legs',
+        hardness: 'settle',
+        says: 'The flight Duluth to Saint Paul ends in Saint Paul, but the flight Milwaukee to Denver begins in Milwaukee.',
+      },
+    ],
+  },
 ];
