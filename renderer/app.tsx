@@ -7,6 +7,10 @@ import { Empty } from './parts/empty.tsx';
 import { DeskPlace } from './places/desk/desk.tsx';
 import { JobPlace } from './places/jobs/job.tsx';
 import { JobsPlace } from './places/jobs/jobs.tsx';
+import { BringPlace } from './places/people/bring.tsx';
+import { ClientPlace, NewClientPlace } from './places/people/client-sheet.tsx';
+import { HandPlace, NewHandPlace } from './places/people/hand-sheet.tsx';
+import { PeoplePlace } from './places/people/people.tsx';
 import { CardPlace, RatesPlace } from './places/rates/rates.tsx';
 import { RoadPlace } from './places/road/road.tsx';
 import { SetupPlace } from './places/setup/setup.tsx';
@@ -22,6 +26,20 @@ export function App() {
           <Route path="/road" component={RoadPlace} />
           <Route path="/jobs" component={JobsPlace} />
           <Route path="/jobs/:id">{({ id }) => <JobPlace key={id} id={id} />}</Route>
+          <Route path="/people">
+            <PeoplePlace list="clients" />
+          </Route>
+          <Route path="/people/hands">
+            <PeoplePlace list="hands" />
+          </Route>
+          <Route path="/people/away">
+            <PeoplePlace list="away" />
+          </Route>
+          <Route path="/people/bring" component={BringPlace} />
+          <Route path="/people/new-client" component={NewClientPlace} />
+          <Route path="/people/new-hand" component={NewHandPlace} />
+          <Route path="/people/client/:id">{({ id }) => <ClientPlace key={id} id={id} />}</Route>
+          <Route path="/people/hand/:id">{({ id }) => <HandPlace key={id} id={id} />}</Route>
           <Route path="/rates" component={RatesPlace} />
           <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
           <Route path="/setup" component={SetupPlace} />

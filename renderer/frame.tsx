@@ -12,6 +12,7 @@ const places = [
   { path: '/', name: 'Desk' },
   { path: '/road', name: 'Road' },
   { path: '/jobs', name: 'Jobs' },
+  { path: '/people', name: 'People' },
   { path: '/rates', name: 'Rates' },
   { path: '/setup', name: 'Setup' },
 ] as const;

@@ -1,10 +1,12 @@
 /** Every action, in the order in which the find box offers them. */
 import type { Action } from './action.ts';
+import { bringPeople } from './bring-people.ts';
 import { copyReply } from './copy-reply.ts';
 import { decline } from './decline.ts';
 import { find } from './find.ts';
 import { goDesk } from './go-desk.ts';
 import { goJobs } from './go-jobs.ts';
+import { goPeople } from './go-people.ts';
 import { goRates } from './go-rates.ts';
 import { goRoad } from './go-road.ts';
 import { goSetup } from './go-setup.ts';
@@ -12,6 +14,8 @@ import { ink } from './ink.ts';
 import { letGo } from './let-go.ts';
 import { makeQuote } from './make-quote.ts';
 import { newCard } from './new-card.ts';
+import { newClient } from './new-client.ts';
+import { newHand } from './new-hand.ts';
 import { newJob } from './new-job.ts';
 import { readMessage } from './read-message.ts';
 import { renew } from './renew.ts';
@@ -42,10 +46,14 @@ export const actions: readonly Action[] = [
   goDesk,
   goRoad,
   goJobs,
+  goPeople,
   goRates,
   goSetup,
   newJob,
   newCard,
+  newClient,
+  newHand,
+  bringPeople,
   snapshot,
   find,
 ];

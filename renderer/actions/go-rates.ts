@@ -3,7 +3,7 @@ import type { Action } from './action.ts';
 export const goRates: Action = {
   name: 'go-rates',
   label: () => 'Go to Rates',
-  shortcut: 'Alt+4',
+  shortcut: 'Alt+5',
   when: () => true,
   perform: (scene) => scene.go('/rates'),
 };

@@ -3,7 +3,7 @@ import type { Action } from './action.ts';
 export const goSetup: Action = {
   name: 'go-setup',
   label: () => 'Go to Setup',
-  shortcut: 'Alt+5',
+  shortcut: 'Alt+6',
   when: () => true,
   perform: (scene) => scene.go('/setup'),
 };

@@ -37,8 +37,9 @@ test('places by Alt and a figure; a key in a text box types', async ({ page }) =
   for (const [key, title] of [
     ['Alt+2', 'Road'],
     ['Alt+3', 'Jobs'],
-    ['Alt+4', 'Rates'],
-    ['Alt+5', 'Setup'],
+    ['Alt+4', 'People'],
+    ['Alt+5', 'Rates'],
+    ['Alt+6', 'Setup'],
     ['Alt+1', 'Desk'],
   ] as const) {
     await page.keyboard.press(key);
