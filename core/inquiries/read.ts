@@ -143,7 +143,8 @@ export function readInquiry(input: ReadInput): Reading {
     questions.push(question('firstCall', ask, wallChoices(calls.callChoices.walls)));
     point('firstCall', calls.callChoices.where);
   }
-  if (calls.lastWrap) {
+  // Where the last day is open, so is the wrap on it.
+  if (calls.lastWrap && fields.end !== undefined) {
     fields.lastWrap = calls.lastWrap.wall;
     point('lastWrap', ...calls.lastWrap.where);
   } else if (calls.wrapChoices) {

@@ -460,6 +460,14 @@ function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
   return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
 }
 
+/** "29th 5pm" */
+function hourFollows(tokens: Tokens, index: number): boolean {
+  const [hour, half] = [tokens[index], tokens[index + 1]];
+  return (
+    hour?.num !== undefined && hour.breaks === 0 && (half?.text === ':' || (half !== undefined && /^(?:am|pm|a|p|h|hrs)$/.test(half.lower)))
+  );
+}
+
 /** The date written at a token, if there is one. */
 export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const relative = relativeAt(tokens, index);
@@ -490,7 +498,7 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       next: day.next,
       day: day.day,
       ordinal: true,
-      ...(at === index && tokens[index - 1]?.lower !== 'on' ? { bare: true } : {}),
+      ...(at === index && tokens[index - 1]?.lower !== 'on' && !hourFollows(tokens, day.next) ? { bare: true } : {}),
     };
   if (at !== index && !numeric) return undefined;
   const year = numeric ? yearAt(tokens, day.next) : undefined;

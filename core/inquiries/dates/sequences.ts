@@ -61,6 +61,19 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
   return undefined;
 }
 
+/** "Nov 5 6 7": the next day's number right after, with nothing between. */
+function followsOn(tokens: Tokens, index: number, last: Atom | undefined): { join: Join; next: number; comma: boolean } | undefined {
+  const next = tokens[index];
+  const follows =
+    next?.num !== undefined &&
+    next.breaks === 0 &&
+    next.text.length <= 2 &&
+    last?.day !== undefined &&
+    (last.monthFirst || last.bare) &&
+    next.num === last.day + 1;
+  return follows && !timeAt(tokens, index + 1) ? { join: 'and', next: index, comma: false } : undefined;
+}
+
 /** A time of day between two dates: "Fri 12 Dec 9am to Sun 14 Dec 5pm". */
 function afterTime(tokens: Tokens, index: number): number {
   let at = index;
@@ -95,7 +108,10 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
   let at = first.next;
   while (items.length < 40) {
     const skipped = afterTime(tokens, at);
-    const join = joinAt(tokens, skipped, between) ?? (skipped === at ? undefined : joinAt(tokens, at, between));
+    const join =
+      followsOn(tokens, at, items.at(-1)?.atom) ??
+      joinAt(tokens, skipped, between) ??
+      (skipped === at ? undefined : joinAt(tokens, at, between));
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;

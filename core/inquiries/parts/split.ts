@@ -205,7 +205,7 @@ const ADDRESS =
 const SENTENCE =
   /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
 const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
-const NAME_ONLY = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}[,.]?(?:\s?x{1,3})?$/u;
+const NAME_ONLY = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?(?:[&+]\s)?){1,4}[,.]?(?:\s?x{1,3})?$/u;
 
 /** Last lines that only name, phone or link are a signature also without a word of farewell. */
 function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {

@@ -7,7 +7,7 @@ import { NAME, nameFrom, ORG_FOR_CERTAIN, ORG_NAME, ORG_WORDS, trimmed, type Per
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|[\s,.;!?)-])`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
@@ -20,8 +20,9 @@ const CALLED = new RegExp(
   'gu',
 );
 const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
+const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
   'u',
 );
 const DASHED = new RegExp(String.raw`[\s.!?)]-\s?(${NAME})\s*$`, 'u');
@@ -102,6 +103,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     match(HERE, body) ??
     match(CALLED, body) ??
     shift(match(BY_PHONE, foot)) ??
+    shift(match(AFTER_PHONE, foot)) ??
     match(REACH, body) ??
     shift(match(FAREWELL, foot)) ??
     shift(match(DASHED, foot)) ??

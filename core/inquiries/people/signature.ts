@@ -6,7 +6,7 @@ import { NAME, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
-const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|[.!]?$|\\sx{1,3}$))`, 'u');
+const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s\\(?\\+?\\d{3}|[.!]?$|\\sx{1,3}$))`, 'u');
 const FAREWELL =
   /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[cC]heers|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
 const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
@@ -57,7 +57,12 @@ export function fromSignature(signature: string): People {
   const people: People = {};
   for (const line of linesOf(signature)) {
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
-    const skip = farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length)) ? farewell[0].length : 0;
+    const labelled = /^\s*(?:contact|name|from)\s?:\s*/i.exec(line.text);
+    const skip = labelled
+      ? labelled[0].length
+      : farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length))
+        ? farewell[0].length
+        : 0;
     const text = line.text.slice(skip);
     const start = line.start + skip;
     if (text.trim() === '') continue;

@@ -39,7 +39,7 @@ const near = /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtow
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** Towns after these words are where people live or work, or where another job is. */
 const NOT_THE_JOB =
-  /\b(?:(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
+  /\b(?:(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
 
 const airportTowns = new WeakMap<Gazetteer, Map<string, GazetteerPlace[]>>();
 const AIRPORT = /\s(?:(?:city|international|municipal|regional|county|domestic|intl|memorial)\s)*(?:airport|aerodrome|airfield).*$/i;
@@ -176,7 +176,7 @@ function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked {
   const people = first.place.people ?? 0;
   const plausible =
     first.place.country === hints.homeCountry ||
-    people >= 200_000 ||
+    (people >= 200_000 && (people >= 1_000_000 || !hints.home || distanceKm(hints.home, first.place) <= 2500)) ||
     (people >= 50_000 && apart.length === 0) ||
     !hints.home ||
     distanceKm(hints.home, first.place) <= 400;
@@ -219,8 +219,9 @@ function settingOf(text: string, tokens: Tokens, index: number, next: number, ta
     VENUE.test(after?.lower ?? '');
   const strongly = housed || (led && (!/^(?:for|from|over|to|across|just)$/.test(before.lower) || COMES_TO.test(lead)));
   const openBefore =
-    before === undefined || first.breaks > 0 || /^[,.(:;/-]$/.test(before.text) || taken(index - 1) || before.num !== undefined;
-  const openAfter = after === undefined || after.breaks > 0 || /^[,.):;?!/-]$/.test(after.text) || taken(next) || after.num !== undefined;
+    before === undefined || first.breaks > 0 || /^[,.(:;/?!-]$|^still$/.test(before.lower) || taken(index - 1) || before.num !== undefined;
+  const openAfter =
+    after === undefined || after.breaks > 0 || /^[,.):;?!/-]$|^again$/.test(after.lower) || taken(next) || after.num !== undefined;
   return {
     led,
     strongly,

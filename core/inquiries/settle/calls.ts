@@ -16,6 +16,9 @@ export type Calls = {
 
 const EVENING_EVENT = /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|late)\b/i;
 const EARLIER = /\b(?:an?|one|two|three|half an|\d{1,2}) ?(?:hours?|hrs?|mins?|minutes) (?:before|earlier|prior|early|ahead|in advance)/i;
+/** Evenings by which an answer is wanted, and days that are over. */
+const DEADLINE_EVENING =
+  /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
 /** A wrap at or before this is the small hours of the next date. */
 const SMALL_HOURS = 6 * 60;
 
@@ -81,7 +84,10 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
   if (minutes >= 60 && minutes < 5 * 60 + 30) return minutes + 720;
-  if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) return EVENING_EVENT.test(scene.text) ? undefined : minutes;
+  if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
+    if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
+    return EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, '')) ? undefined : minutes;
+  }
   return undefined;
 }
 

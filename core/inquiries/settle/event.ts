@@ -45,7 +45,10 @@ export function eventDays(scene: Scene): EventDays {
   const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
   const relative = candidates.filter((mention) => !mention.explicit && !numbered.includes(mention) && !mention.weekdayOnly);
   const weekdays = candidates.filter((mention) => mention.weekdayOnly);
-  const tiers = [explicit, numbered, relative, weekdays].filter((tier) => tier.length > 0);
+  const isToday = (mention: DateMention): boolean =>
+    mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
+  const later = relative.filter((mention) => !isToday(mention));
+  const tiers = [explicit, numbered, later, weekdays, relative.filter(isToday)].filter((tier) => tier.length > 0);
   const main = tiers[0];
   if (!main) return { dates: [], where: [], choices: [] };
   const settled = settleTier(scene, main, today);
@@ -57,6 +60,12 @@ const ENDS =
   /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back)\s(?:on\s)?(?:the\s)?$/i;
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s(?:on\s)?(?:the\s)?$/i;
 const LONGEST_STATED = 14;
+
+/** So many days in a row. */
+function runFrom(first: string, length: number): string[] {
+  const start = Temporal.PlainDate.from(first);
+  return Array.from({ length }, (_, step) => start.add({ days: step }).toString());
+}
 
 /** A single day that is only the first: "starts Wednesday ... ends Friday", "three days from 12 March". */
 function lengthened(scene: Scene, settled: EventDays): EventDays {
@@ -118,6 +127,14 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   }
   const sets = [...new Map(sure.map((mention) => [(mention.readings[0] ?? []).join(), mention])).values()];
   if (sets.length === 0) return { dates: [], where: [], choices: [] };
+  const [one, two] = sets;
+  const ends = two && sets.length === 2 && one && ENDS.test(two.before) ? two.readings[0]?.at(-1) : undefined;
+  const starts = one?.readings[0]?.[0];
+  // "sail on the 9th and return on the 11th"
+  if (ends !== undefined && starts !== undefined && ends > starts) {
+    const length = Temporal.PlainDate.from(starts).until(Temporal.PlainDate.from(ends)).days + 1;
+    if (length <= LONGEST_STATED) return { dates: runFrom(starts, length), where, choices: [] };
+  }
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));
   const largest = sets.map((mention) => mention.readings[0] ?? []).toSorted((a, b) => b.length - a.length)[0] ?? [];
   if (within(all, largest)) return { dates: largest, where: where.slice(0, 1), choices: [] };

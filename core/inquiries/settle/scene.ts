@@ -47,6 +47,8 @@ const DUE = /\b(?:by|before|due|within|until|deadline|no later|ready|latest|want
 const DUE_OR_ON = /\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest)\b/i;
 const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
+/** "2am out", "9pm done" */
+const OUT_AFTER = /^\s(?:out|done|finish|end)\b(?!\s(?:of|by|at|\d))/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -78,8 +80,10 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
     return { cue: 'event', end: 0, after: false };
+  const bracketed = !isDate && lead.includes('(');
   const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
-  if (mine && !tight) return fromAfter;
+  if (OUT_AFTER.test(after) && !isDate && !tight) return { cue: 'wrap', end: 5, after: true };
+  if (mine && !tight && !bracketed) return fromAfter;
   if (
     mine &&
     isDate &&
@@ -183,7 +187,9 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const next = times[index + 1];
     const tail = tailOf(text, time.end, Math.min(sentence.end, next?.start ?? text.length, time.end + 40));
     const hit = nearest(text, { start: from, end: time.start }, tail, false);
-    const date = dateBeside(text, time, dates, sentence);
+    const date =
+      dateBeside(text, time, dates, sentence) ??
+      (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
     if (time.bare && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
     if (hit.after) consumed = time.end + hit.end;
     const until = hit.cue === undefined && !time.to && UNTIL.test(before);
@@ -240,6 +246,13 @@ function bareTime(
   return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by)\s*$/i.test(before));
 }
 
+/** A date between the words for a call and its hour belongs to them, whatever else stands there. */
+function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
+  return after
+    ? undefined
+    : dates.findLast((date) => date.start >= from && date.end <= time.start && (date.said === 'call' || date.said === 'wrap'));
+}
+
 /** The date that stands next to a time, with only small words between them. */
 function dateBeside(text: string, time: TimeMention, dates: readonly DateMention[], sentence: Where): DateMention | undefined {
   let best: { date: DateMention; gap: number } | undefined;
@@ -250,7 +263,7 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
     if (between.length > 40) continue;
     const beforeIt = date.end <= time.start;
     const small = beforeIt
-      ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|morning|afternoon|evening|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
+      ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
           between,
         )
       : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|,)[\s,]*){0,3}$/i.test(between);

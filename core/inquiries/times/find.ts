@@ -89,7 +89,12 @@ function zoneAt(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; 
   if (!token || zone === undefined) return undefined;
   const spelled = /^(?:eastern|central|mountain|pacific)$/.test(token.lower);
   const time = tokens[index + open + 1]?.lower === 'time' || tokens[index + open + 1]?.lower === 'standard';
-  if (spelled ? !time : token.text !== token.text.toUpperCase() && !/^(?:gmt|utc|cet|cest|est|pst|aest)$/.test(token.lower))
+  const ends = tokens[index + open + 1] === undefined || /^[.,;)!?]$/.test(tokens[index + open + 1]?.text ?? '');
+  if (
+    spelled
+      ? !time && !(ends && /^\p{Lu}/u.test(token.text))
+      : token.text !== token.text.toUpperCase() && !/^(?:gmt|utc|cet|cest|est|pst|aest)$/.test(token.lower)
+  )
     return undefined;
   return { zone, next: index + open + (time ? 2 : 1) + (open && tokens[index + 2]?.text === ')' ? 1 : 0) };
 }
