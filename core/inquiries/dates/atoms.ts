@@ -31,8 +31,9 @@ export type Atom = {
   bare?: boolean;
   /** "the 12th" */
   ordinal?: boolean;
-  /** Index after a weekday that a comma parts from its date: "Sunday, 12 December". */
-  comma?: number;
+  /** Index after a weekday that stands before its date, and whether a comma parts them: "Sunday, 12 December". */
+  afterWeekday?: number;
+  comma?: boolean;
   /** The month stands before the day: "December 12". */
   monthFirst?: boolean;
   relative?: Relative;
@@ -482,7 +483,7 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const dated = sameLine ? (numericAt(tokens, at) ?? namedAt(tokens, at)) : undefined;
   const after = dated && !weekday ? trailingWeekday(tokens, dated.next) : undefined;
   const weekdayPart = weekday ? { weekday: weekday.weekday } : after ? { weekday: after.weekday } : {};
-  const comma = weekday && tokens[weekday.next]?.text === ',' ? { comma: weekday.next } : {};
+  const comma = weekday ? { afterWeekday: weekday.next, comma: tokens[weekday.next]?.text === ',' } : {};
   if (dated) return { ...dated, ...weekdayPart, ...comma, first: index, next: after?.next ?? dated.next };
   const day = sameLine ? dayAt(tokens, at) : undefined;
   if (weekday) {

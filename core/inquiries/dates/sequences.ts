@@ -71,7 +71,7 @@ function followsOn(tokens: Tokens, index: number, last: Atom | undefined): { joi
     last?.day !== undefined &&
     (last.monthFirst || last.bare) &&
     next.num === last.day + 1;
-  return follows && !timeAt(tokens, index + 1) ? { join: 'and', next: index, comma: false } : undefined;
+  return follows && timeAt(tokens, index + 1)?.bare !== false ? { join: 'and', next: index, comma: false } : undefined;
 }
 
 /** A time of day between two dates: "Fri 12 Dec 9am to Sun 14 Dec 5pm". */
@@ -87,15 +87,16 @@ function known(atom: Atom): boolean {
   return atom.month !== undefined || atom.weekday !== undefined || atom.relative !== undefined || (atom.ordinal === true && !atom.bare);
 }
 
-/** "Fri-Sun, June 18-20": the second weekday belongs to the first, not to the date after the comma. */
-function weekdayOf(atom: Atom | undefined, items: readonly Item[]): Atom | undefined {
+/** "Fri-Sun, June 18-20", "Mon-Wed Jan 11-13": the second weekday belongs to the first, not to the date after it. */
+function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[]): Atom | undefined {
   if (
-    atom?.comma === undefined ||
+    atom?.afterWeekday === undefined ||
     atom.weekday === undefined ||
     !items.every((item) => item.atom.weekday !== undefined && item.atom.day === undefined)
   )
     return atom;
-  return { first: atom.first, next: atom.comma, weekday: atom.weekday };
+  const runs = atom.monthFirst === true && rangeWords.has(tokens[atom.next]?.lower ?? '') && tokens[atom.next + 1]?.num !== undefined;
+  return atom.comma || runs ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
 }
 
 /** The longest run of joined dates that begins at a token. */
@@ -115,7 +116,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;
-    const atom = weekdayOf(atomAt(tokens, from), items);
+    const atom = weekdayOf(tokens, atomAt(tokens, from), items);
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
     // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.

@@ -67,7 +67,7 @@ export function fromSignature(signature: string): People {
     const start = line.start + skip;
     if (text.trim() === '') continue;
     let rest = 0;
-    if (!people.name && !/[@\d]/.test(text.split(/[,|(]/)[0] ?? '')) {
+    if (!people.name && !/@/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
       const match = NAME_LINE.exec(text);
       const found = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
       if (match && found && !TITLE_WORDS.test(found.value)) {

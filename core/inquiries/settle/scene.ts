@@ -103,7 +103,7 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
     if (last.cue === 'other' && (gap.length > 45 || gap.includes(')'))) return { cue: undefined, end: 0, after: false };
     return { cue: last.cue, end: 0, after: false };
   }
-  return mine ? fromAfter : { cue: undefined, end: 0, after: false };
+  return mine && !bracketed ? fromAfter : { cue: undefined, end: 0, after: false };
 }
 
 /** What follows up to the next comma. */
