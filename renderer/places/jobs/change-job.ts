@@ -15,19 +15,23 @@ export type ChangeJob = (
 /** What every fact on the sheet is given. */
 export type FactProps = { job: Job; save: ChangeJob; locked: boolean; home: Place };
 
+/** The job as it stands on screen now, which a quick change before may have moved on. */
+export const newestJob = (job: Job): Job => queries.getQueryData(ask.jobs.get.queryKey({ input: { id: job.id } }))?.job ?? job;
+
 /** Saves changed facts against the newest version on screen, so that two quick changes do not stand in each other's way. */
 export function changeJob(job: Job): ChangeJob {
   return async (changes, { settled, onTrouble } = {}) => {
-    const saved = await deed(() => {
-      const newest = queries.getQueryData(ask.jobs.get.queryKey({ input: { id: job.id } }))?.job ?? job;
-      return client.jobs.change({
-        id: job.id,
-        version: newest.version,
-        changes,
-        key: crypto.randomUUID(),
-        ...(settled ? { settled } : {}),
-      });
-    }, onTrouble);
+    const saved = await deed(
+      () =>
+        client.jobs.change({
+          id: job.id,
+          version: newestJob(job).version,
+          changes,
+          key: crypto.randomUUID(),
+          ...(settled ? { settled } : {}),
+        }),
+      onTrouble,
+    );
     return saved !== undefined;
   };
 }

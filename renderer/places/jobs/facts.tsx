@@ -8,6 +8,7 @@ import { Field } from '../../parts/field.tsx';
 import { PlaceField, placeInWords } from '../../parts/place-field.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import { BudgetFact } from './budget-fact.tsx';
+import { ClientFact } from './client-fact.tsx';
 import { DaysFact } from './days-fact.tsx';
 import { Fact } from './fact.tsx';
 import style from './facts.module.css';
@@ -62,8 +63,9 @@ export function Facts(of: FactProps) {
         {...of}
       />
       <BudgetFact {...of} />
+      <ClientFact job={job} />
       <Fact<{ organisation: string; name: string; email: string; phone: string }>
-        label="Client"
+        label="Asked by"
         shown={
           [job.organisation, job.contact.name, job.contact.email, job.contact.phone].filter((part) => part !== '').join(', ') || nothing()
         }

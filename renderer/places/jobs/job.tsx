@@ -12,6 +12,7 @@ import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
 import { History } from './history.tsx';
 import style from './jobs.module.css';
+import { KnownSection } from './knows.tsx';
 import { Made, type Next } from './made.tsx';
 import { Message } from './message.tsx';
 import { Quote } from './quote.tsx';
@@ -95,6 +96,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
           )}
         </div>
       </div>
+      <KnownSection job={job} />
       <History job={job} zone={mine.home.zone} />
     </div>
   );

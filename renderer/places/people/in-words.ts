@@ -6,9 +6,8 @@ import { formatNumber, formatPrice } from '../../../core/money/format.ts';
 import { countInWords } from '../../../core/words/amounts.ts';
 import { paperDate } from '../../../core/words/dates.ts';
 import { joined } from '../../../core/words/lists.ts';
+import type { Said } from '../../parts/clash-note.tsx';
 import { placeInWords } from '../../parts/place-field.tsx';
-
-export type Said = { label: string; text: string };
 
 /** What a client may always ask for, in the order of the form. */
 export const askLabels = {
@@ -60,12 +59,4 @@ export function handInWords(of: HandFields): Said[] {
     { label: 'Backup', text: yes(of.backup) },
     { label: 'Notes', text: of.notes },
   ];
-}
-
-/** What two states of one person differ in. */
-export function differing(theirs: readonly Said[], mine: readonly Said[]): { label: string; theirs: string; mine: string }[] {
-  return theirs.flatMap(({ label, text }, at) => {
-    const own = mine[at]?.text ?? '';
-    return own === text ? [] : [{ label, theirs: text, mine: own }];
-  });
 }

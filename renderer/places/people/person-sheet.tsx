@@ -1,12 +1,11 @@
 import type { ReactNode } from 'react';
 import { say } from '../../deeds.ts';
 import { Button } from '../../parts/button.tsx';
+import { ClashNote, type Said } from '../../parts/clash-note.tsx';
 import sheet from '../../parts/sheet.module.css';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { sceneNow } from '../../scene.ts';
 import { AwayNote, PutAway } from './away.tsx';
-import { ClashNote } from './clash-note.tsx';
-import type { Said } from './in-words.ts';
 import style from './people.module.css';
 import type { PersonForm } from './use-person-form.ts';
 

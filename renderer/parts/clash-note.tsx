@@ -1,7 +1,17 @@
-import { Button } from '../../parts/button.tsx';
-import table from '../../parts/table.module.css';
-import { differing, type Said } from './in-words.ts';
-import style from './people.module.css';
+import { Button } from './button.tsx';
+import style from './clash-note.module.css';
+import table from './table.module.css';
+
+/** Something that is kept, as words under its label. */
+export type Said = { label: string; text: string };
+
+/** What two states differ in. */
+function differing(theirs: readonly Said[], mine: readonly Said[]): { label: string; theirs: string; mine: string }[] {
+  return theirs.flatMap(({ label, text }, at) => {
+    const own = mine[at]?.text ?? '';
+    return own === text ? [] : [{ label, theirs: text, mine: own }];
+  });
+}
 
 /** Somebody saved meanwhile: both states side by side where they differ, and the choice between them. */
 export function ClashNote(props: { name: string; theirs: Said[]; mine: Said[]; onTheirs: () => void; onMine: () => void }) {
@@ -9,7 +19,7 @@ export function ClashNote(props: { name: string; theirs: Said[]; mine: Said[]; o
   return (
     <section className={style.clash} role="alert" aria-label="Changed elsewhere meanwhile">
       <p>
-        <strong className={style.broken}>{`${props.name} was changed elsewhere meanwhile.`}</strong>{' '}
+        <strong className={style.what}>{`${props.name} was changed elsewhere meanwhile.`}</strong>{' '}
         {differences.length === 0
           ? 'Both states are the same; either will do.'
           : 'The stored state was kept; yours is still here. Choose which of them stands.'}
@@ -28,8 +38,8 @@ export function ClashNote(props: { name: string; theirs: Said[]; mine: Said[]; o
               {differences.map((each) => (
                 <tr key={each.label}>
                   <th scope="row">{each.label}</th>
-                  <td className={style.long}>{each.theirs || '(empty)'}</td>
-                  <td className={style.long}>{each.mine || '(empty)'}</td>
+                  <td className={style.state}>{each.theirs || '(empty)'}</td>
+                  <td className={style.state}>{each.mine || '(empty)'}</td>
                 </tr>
               ))}
             </tbody>
