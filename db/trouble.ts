@@ -95,7 +95,8 @@ export function storeError(kind: keyof typeof sentencesByKind, cause?: unknown):
 
 /** SQLite's result codes by their beginnings, and the codes of the system's own file calls. */
 const kindsByCode: [RegExp, keyof typeof sentencesByKind][] = [
-  [/^SQLITE_FULL|^ENOSPC|^EDQUOT/, 'disk full'],
+  // SHMSIZE: the index of the write-ahead log could not grow, which may mean a volume without room (SQLite, Result and Error Codes, 4874).
+  [/^SQLITE_FULL|^SQLITE_IOERR_SHMSIZE|^ENOSPC|^EDQUOT/, 'disk full'],
   [/^SQLITE_(CORRUPT|NOTADB)/, 'damaged'],
   [/^SQLITE_(READONLY|CANTOPEN|PERM|AUTH)|^E(ACCES|PERM|ROFS|NOTDIR|ISDIR|EXIST|NOENT)$/, 'cannot write'],
   [/^SQLITE_(BUSY|LOCKED|PROTOCOL)/, 'busy'],

@@ -22,11 +22,12 @@ function callsOf(folder: string, calls: string): number {
     .filter((line) => line.includes('(')).length;
 }
 
+/** `kinds`: what it is told as, the first one at least once. */
 type Fault = { calls: string; error: string; kinds: string[]; step: number };
 const faults: Fault[] = [
   { calls: 'fsync,fdatasync', error: 'EIO', kinds: ['disk error'], step: 1 },
   { calls: 'pwrite64', error: 'ENOSPC', kinds: ['disk full'], step: LONG ? 1 : 17 },
-  { calls: 'pwrite64', error: 'EIO', kinds: ['disk error'], step: LONG ? 1 : 37 },
+  { calls: 'pwrite64', error: 'EIO', kinds: ['disk error', 'disk full'], step: LONG ? 1 : 37 },
 ];
 
 describe.each(faults)('$error from $calls', ({ calls, error, kinds, step }) => {
@@ -51,7 +52,8 @@ describe.each(faults)('$error from $calls', ({ calls, error, kinds, step }) => {
         said.kinds.forEach((kind) => met.add(kind));
         before = expectPairs(folder, [...before, ...said.acked]);
       }
-      expect([...met]).toEqual(kinds);
+      expect(kinds).toEqual(expect.arrayContaining([...met]));
+      expect([...met]).toContain(kinds[0]);
       const healed = runWriter(folder, PAIRS);
       expect([healed.kinds, healed.acked.length]).toEqual([[], PAIRS]);
       expectPairs(folder, [...before, ...healed.acked]);

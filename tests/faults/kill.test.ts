@@ -23,7 +23,8 @@ test(
     const folder = temporaryFolder();
     let before: number[] = [];
     for (const afterMs of moments(120)) {
-      const { acked } = await killWriter(folder, afterMs);
+      const { acked, kinds, errors } = await killWriter(folder, afterMs);
+      expect([kinds, errors]).toEqual([[], '']);
       expect(acked.length).toBeGreaterThan(0);
       before = expectPairs(folder, [...before, ...acked]);
     }

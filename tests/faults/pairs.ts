@@ -26,15 +26,16 @@ export function runWriter(folder: string, count: number, wrap: string[] = []): S
 }
 
 /** Start the writer and kill it this long after its first save. */
-export async function killWriter(folder: string, afterMs: number): Promise<Said> {
-  const child = spawn(process.execPath, [WRITER, folder, '1000000'], { stdio: ['ignore', 'pipe', 'inherit'] });
-  let output = '';
+export async function killWriter(folder: string, afterMs: number): Promise<Said & { errors: string }> {
+  const child = spawn(process.execPath, [WRITER, folder, '1000000'], { stdio: ['ignore', 'pipe', 'pipe'] });
+  let [output, errors] = ['', ''];
   child.stdout.on('data', (piece: Buffer) => {
     if (!output.includes('ok ') && piece.includes('ok ')) setTimeout(() => child.kill('SIGKILL'), afterMs);
     output += piece.toString();
   });
+  child.stderr.on('data', (piece: Buffer) => (errors += piece.toString()));
   await new Promise((resolve) => child.on('close', resolve));
-  return heard(output);
+  return { ...heard(output), errors };
 }
 
 /**
