@@ -68,6 +68,9 @@ const commands = {
     ensurePage();
     runAs(node, [entry('tests', 'bench', 'run.ts'), ...args]);
   },
+  reader() {
+    runAs(node, [entry('tests', 'reader', 'report.ts'), ...args]);
+  },
   reference() {
     runAs(node, [entry('tests', 'run-reference.ts'), ...args]);
   },

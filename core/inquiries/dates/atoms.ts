@@ -58,6 +58,20 @@ function isTime(tokens: Tokens, index: number): boolean {
   return units.test(after.lower) && after.breaks === 0 && !(after.lower === 'a' && !after.tight) && !(after.lower === 'p' && !after.tight);
 }
 
+/** "5 to 9 pm", "8-10.30pm" */
+function beginsHours(tokens: Tokens, index: number): boolean {
+  if (!/^(?:to|-|until|till|til)$/.test(tokens[index + 1]?.lower ?? '') || tokens[index + 2]?.num === undefined) return false;
+  const minutes = /^[:.]$/.test(tokens[index + 3]?.text ?? '') && tokens[index + 4]?.num !== undefined ? 2 : 0;
+  const half = tokens[index + 3 + minutes];
+  return (
+    half !== undefined &&
+    half.breaks === 0 &&
+    (/^(?:am|pm|hrs)$/.test(half.lower) ||
+      (/^[ap]$/.test(half.lower) && half.tight) ||
+      (/^[ap]$/.test(half.lower) && tokens[index + 5 + minutes]?.lower === 'm'))
+  );
+}
+
 /** A day of the month with its ordinal ending, not a time or a count. */
 function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordinal: boolean } | undefined {
   const token = tokens[index];
@@ -76,7 +90,7 @@ function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordi
       if (units.test(tokens[index + 2]?.lower ?? '') && tokens[index + 2]?.breaks === 0) return undefined;
       return { day: token.num, next: index + 2, ordinal: true };
     }
-    if (isTime(tokens, index)) return undefined;
+    if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;
     if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|u|et|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
       return { day: token.num, next: index + 2, ordinal: false };
     if (ending?.tight && /^\p{L}/u.test(ending.text) && monthWord(ending.lower) === undefined) return undefined;

@@ -19,10 +19,11 @@ const CALLED = new RegExp(
   String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:called|rang|phoned|emailed|texted|wants|needs|asked|left|is looking)\b`,
   'gu',
 );
-const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
+const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(${ORG_NAME})(?=[.!,])`, 'gu');
+const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thank you|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
   'u',
 );
 const DASHED = new RegExp(String.raw`[\s.!?)]-\s?(${NAME})\s*$`, 'u');
@@ -102,6 +103,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     match(INTRODUCED, body) ??
     match(HERE, body) ??
     match(CALLED, body) ??
+    match(OF_ORG, body.slice(0, 200)) ??
     shift(match(BY_PHONE, foot)) ??
     shift(match(AFTER_PHONE, foot)) ??
     match(REACH, body) ??
@@ -113,7 +115,12 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const after =
     introduced && organisationAfter(body, introduced.end + (/^ here/.test(body.slice(introduced.end, introduced.end + 5)) ? 5 : 0));
   const byCall = called?.[2] ? organisation(called[2], called.index + called[0].lastIndexOf(called[2])) : undefined;
-  const org = after ?? byCall ?? organisationSaid(body);
+  const short = body.slice(0, 200).matchAll(OF_ORG).next().value;
+  const byShort =
+    short?.[1] && short[2] && nameFrom(short[1], 0) && (ORG_WORDS.test(short[2]) || short[2].includes(' '))
+      ? organisation(short[2], short.index + short[0].lastIndexOf(short[2]))
+      : undefined;
+  const org = after ?? byCall ?? byShort ?? organisationSaid(body);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

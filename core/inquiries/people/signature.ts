@@ -38,6 +38,7 @@ function organisationIn(line: string, start: number): PersonFact | undefined {
       /[@\d?!:]/.test(words) ||
       !/^\p{Lu}|^the /u.test(words) ||
       !words.includes(' ') ||
+      /\s\p{Ll}{4,}$/u.test(words) ||
       !ORG_WORDS.test(words)
     )
       continue;

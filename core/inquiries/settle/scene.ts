@@ -54,7 +54,7 @@ const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
 /** "bis zum 15. Februar Bescheid" */
 const ANSWER_AFTER = /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*)/i;
-const NOT_IT = /\b(?:was|were|not|originally|instead of|rather than|except|excluding|unless|moved from)\s(?:on\s|for\s)?(?:the\s)?$/i;
+const NOT_IT = /\b(?:was|were|not|originally|instead of|rather than|except|excluding|unless)\s(?:on\s|for\s)?(?:the\s)?$/i;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
