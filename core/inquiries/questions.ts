@@ -12,7 +12,7 @@ const missing: readonly (readonly [FactName, string])[] = [
 ];
 
 /** A question with its choices. */
-export function question<F extends FactName>(field: F, ask: string, choices: readonly Question['choices'][number][] = []): Question {
+export function question(field: FactName, ask: string, choices: readonly Question['choices'][number][] = []): Question {
   return { field, ask, choices: [...choices] };
 }
 

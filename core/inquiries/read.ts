@@ -10,7 +10,7 @@ import { resolve } from './dates/resolve.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
 import { sequencesOf } from './dates/sequences.ts';
 import { isInquiry } from './kind.ts';
-import { currencyOf } from './money/currency.ts';
+import { countriesPaying, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean } from './parts/clean.ts';
 import { only, split } from './parts/split.ts';
@@ -66,9 +66,12 @@ export function readInquiry(input: ReadInput): Reading {
   const order = orderSeen(tokens) ?? orderOf(homeCountry);
   const today = received.toPlainDate();
   const written = datesWritten(plain.text, parts, today, order);
-  const sequences = sequencesOf(tokens).map((sequence) => {
+  const found = sequencesOf(tokens);
+  const months = new Set(found.flatMap(({ month }) => (month ? [month.month] : [])));
+  const month = months.size === 1 ? [...months][0] : undefined;
+  const sequences = found.map((sequence) => {
     const start = tokens[sequence.first]?.start ?? 0;
-    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order };
+    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month };
     return { sequence, resolved: resolve(sequence, seen), start, end: tokens[sequence.next - 1]?.end ?? 0 };
   });
   const amounts = amountsIn(body);
@@ -167,7 +170,7 @@ export function readInquiry(input: ReadInput): Reading {
     point('days', ...days.where);
   }
 
-  const countries = new Set<string>();
+  const countries = countriesPaying(amounts);
   const { towns, areas } = placesIn(
     body,
     tokens,

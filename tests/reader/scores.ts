@@ -26,9 +26,10 @@ function same(field: FactName, want: InquiryFields[FactName], got: InquiryFields
     const [a, b] = [want, got] as { amount: number; currency?: string; per?: string }[];
     return a?.amount === b?.amount && a?.currency === b?.currency && a?.per === b?.per;
   }
-  if (field === 'place') return foldName(String(want)) === foldName(String(got));
-  if (field === 'contactPhone') return String(want).replace(/\D/g, '') === String(got).replace(/\D/g, '');
-  return typeof want === 'number' ? want === got : lower(want) === lower(got);
+  if (typeof want !== 'string' || typeof got !== 'string') return want === got;
+  if (field === 'place') return foldName(want) === foldName(got);
+  if (field === 'contactPhone') return want.replace(/\D/g, '') === got.replace(/\D/g, '');
+  return lower(want) === lower(got);
 }
 
 /** Deliverables count one by one; one that says the same in more or fewer words is right. */

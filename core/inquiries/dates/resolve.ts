@@ -1,15 +1,10 @@
 /**
  * From dates as written to dates of the calendar, seen from the day on which the message came. Where two readings are possible both are given.
  */
-import type { Atom, Relative } from './atoms.ts';
+import { before, dateOf, lastDay, nextWeekday, one, resolveRelative, type Choices, type Doubt, type PlainDate } from './from-today.ts';
 import type { Order } from './order.ts';
+import type { Atom, Relative } from './pieces.ts';
 import type { Item, Sequence } from './sequences.ts';
-
-type PlainDate = Temporal.PlainDate;
-const { PlainDate: Dates } = Temporal;
-
-/** Why a date is not certain. */
-export type Doubt = 'weekday' | 'passed' | 'impossible' | 'order' | 'which week' | 'choice' | 'month';
 
 export type Resolved = {
   /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */
@@ -33,84 +28,6 @@ export type Seen = { today: PlainDate; order: Order; month?: number | undefined 
 const PASSED_DAYS = 45;
 /** A longer run of dates is a season, not a shoot. */
 const LONGEST_RUN = 45;
-
-function dateOf(year: number, month: number, day: number): PlainDate | undefined {
-  try {
-    return Dates.from({ year, month, day }, { overflow: 'reject' });
-  } catch {
-    return undefined;
-  }
-}
-
-const before = (a: PlainDate, b: PlainDate): boolean => Dates.compare(a, b) < 0;
-const nextWeekday = (from: PlainDate, weekday: number): PlainDate => from.add({ days: (weekday - from.dayOfWeek + 7) % 7 });
-
-type Choices = { dates: PlainDate[][]; doubt?: Doubt; past?: boolean };
-const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
-
-function resolveRelative(relative: Relative, today: PlainDate): Choices {
-  switch (relative.kind) {
-    case 'days':
-      return { dates: [[today.add({ days: relative.days })]], past: relative.days < 0 };
-    case 'months':
-      return one(today.add({ months: relative.months }));
-    case 'week':
-      return { dates: [], past: relative.weeks < 0 };
-    case 'weekday': {
-      const monday = today.subtract({ days: today.dayOfWeek - 1 });
-      const coming = nextWeekday(today.add({ days: 1 }), relative.weekday);
-      if (relative.which === 'last') return { dates: [[coming.subtract({ days: 7 })]], past: true };
-      if (relative.which === 'this' && relative.weeks !== 0) return one(monday.add({ days: relative.weekday - 1 + 7 * relative.weeks }));
-      if (relative.which === 'next') {
-        const sunday = today.dayOfWeek === 7 ? today : monday.add({ days: 6 });
-        const doubtful = today.dayOfWeek === 7 || !before(sunday, coming);
-        const shift = 7 * relative.weeks;
-        if (doubtful && today.dayOfWeek !== relative.weekday)
-          return { dates: [[coming.add({ days: shift })], [coming.add({ days: shift + 7 })]], doubt: 'which week' };
-        return one(coming.add({ days: shift }));
-      }
-      if (today.dayOfWeek === relative.weekday && relative.which !== 'coming') {
-        if (relative.weeks > 0) return one(today.add({ days: 7 * relative.weeks }));
-        return { dates: [[today], [coming]], doubt: 'which week' };
-      }
-      return one(coming.add({ days: 7 * relative.weeks }));
-    }
-    case 'weekend': {
-      const saturday = today.dayOfWeek === 7 ? today.subtract({ days: 1 }) : nextWeekday(today, 6);
-      const pair = (from: PlainDate): PlainDate[] => [from, from.add({ days: 1 })];
-      if (relative.which === 'last') return { dates: [pair(saturday.subtract({ days: 7 }))], past: true };
-      const inside = today.dayOfWeek >= 6;
-      if (relative.which === 'next')
-        return inside
-          ? one(...pair(saturday.add({ days: 7 })))
-          : { dates: [pair(saturday), pair(saturday.add({ days: 7 }))], doubt: 'which week' };
-      return inside ? { dates: [pair(saturday), pair(saturday.add({ days: 7 }))], doubt: 'which week' } : one(...pair(saturday));
-    }
-    case 'nth': {
-      const years = relative.year === undefined ? [today.year, today.year + 1] : [relative.year];
-      const found = years
-        .map((year) => nthWeekday(year, relative.month, relative.weekday, relative.nth))
-        .find((date) => date && (relative.year !== undefined || !before(date, today)));
-      return found ? { dates: [[found]], past: before(found, today) } : { dates: [] };
-    }
-    case 'monthEnd': {
-      const year = relative.year ?? (before(lastDay(today.year, relative.month), today) ? today.year + 1 : today.year);
-      const last = lastDay(year, relative.month);
-      return { dates: [[last]], past: before(last, today) };
-    }
-  }
-}
-
-const lastDay = (year: number, month: number): PlainDate => Dates.from({ year, month, day: 31 }, { overflow: 'constrain' });
-
-function nthWeekday(year: number, month: number, weekday: number, nth: number): PlainDate | undefined {
-  if (nth === -1) {
-    const last = lastDay(year, month);
-    return last.subtract({ days: (last.dayOfWeek - weekday + 7) % 7 });
-  }
-  const date = nextWeekday(Dates.from({ year, month, day: 1 }), weekday).add({ days: 7 * (nth - 1) });
-  return date.month === month ? date : undefined;
-}
 
 /** Candidates for a day and month without a year: this year's if still to come, else the next year that has it. */
 function comingOf(month: number, day: number, today: PlainDate): PlainDate | undefined {

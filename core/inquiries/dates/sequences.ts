@@ -4,7 +4,8 @@
 import type { Token } from '../parts/tokens.ts';
 import { timeAt } from '../times/at.ts';
 import { monthWord } from '../words.ts';
-import { atomAt, type Atom } from './atoms.ts';
+import { atomAt } from './atoms.ts';
+import type { Atom } from './pieces.ts';
 
 export type Join = 'range' | 'and' | 'or';
 export type Item = { atom: Atom; join: Join | undefined };

@@ -89,3 +89,16 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
   };
   return [...new Set([home, place].filter((currency) => currency !== undefined && fits(currency)))] as string[];
 }
+
+/** Currencies that are paid in one country only; their mark tells where a message comes from. */
+const oneCountry = new Map(
+  [...byCountry]
+    .filter(([, currency]) => [...byCountry.values()].filter((other) => other === currency).length === 1)
+    .map(([country, currency]) => [currency, country]),
+);
+
+/** Countries that the marks of some amounts name beyond doubt: GB for £, CA for CA$. */
+export function countriesPaying(amounts: readonly { mark?: string }[]): Set<string> {
+  const countries = amounts.map(({ mark }) => (mark === undefined ? undefined : oneCountry.get(sure.get(mark) ?? mark)));
+  return new Set(countries.filter((country) => country !== undefined));
+}

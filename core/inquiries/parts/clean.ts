@@ -24,7 +24,7 @@ for (const [marks, as] of [
 
 /** Marks of direction, joiners, soft hyphens and control characters: nothing that is read as part of a word. */
 const INVISIBLE =
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff\ufe00-\ufe0f]/;
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff]|[\ufe00-\ufe0f]/u;
 const SPACE = /[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/;
 const FULL_WIDTH = /[\uff01-\uff5e]/;
 

@@ -112,8 +112,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     (lastWord && !isTown(lastWord.value) ? lastWord : undefined);
   if (name) people.name = name;
   const introduced = match(INTRODUCED, body) ?? match(HERE, body);
-  const after =
-    introduced && organisationAfter(body, introduced.end + (/^ here/.test(body.slice(introduced.end, introduced.end + 5)) ? 5 : 0));
+  const after = introduced && organisationAfter(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
   const byCall = called?.[2] ? organisation(called[2], called.index + called[0].lastIndexOf(called[2])) : undefined;
   const short = body.slice(0, 200).matchAll(OF_ORG).next().value;
   const byShort =

@@ -108,7 +108,7 @@ export function budgetOf(
       where,
       choices: [amount, ...rivals.map((rival) => rival.amount)].slice(0, 4).map((one) => ({
         ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.place)[0]),
-        ...(perOf(text, one) ? { per: perOf(text, one) as 'day' } : {}),
+        ...perPart(text, one),
       })),
       ask: 'amount',
     };
@@ -116,6 +116,12 @@ export function budgetOf(
   if (found.length > 1) return { budget, where, choices: found.map((currency) => shaped(amount.amount, currency)), ask: 'currency' };
   if (!per) return { budget, where, choices: (['day', 'job'] as const).map((unit) => ({ ...budget, per: unit })), ask: 'per' };
   return { budget, where, choices: [] };
+}
+
+/** The unit of time of one of several amounts, where it has one. */
+function perPart(text: string, amount: Amount): Pick<Budget, 'per'> {
+  const per = perOf(text, amount);
+  return per ? { per } : {};
 }
 
 function perOf(text: string, amount: Amount): 'day' | 'job' | 'hour' | undefined {

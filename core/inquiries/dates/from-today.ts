@@ -1,0 +1,91 @@
+/**
+ * Dates that are told from today, as dates of the calendar; two where people mean either.
+ */
+import type { Relative } from './pieces.ts';
+
+export type PlainDate = Temporal.PlainDate;
+const { PlainDate: Dates } = Temporal;
+
+/** Why a date is not certain. */
+export type Doubt = 'weekday' | 'passed' | 'impossible' | 'order' | 'which week' | 'choice' | 'month';
+
+export function dateOf(year: number, month: number, day: number): PlainDate | undefined {
+  try {
+    return Dates.from({ year, month, day }, { overflow: 'reject' });
+  } catch {
+    return undefined;
+  }
+}
+
+export const before = (a: PlainDate, b: PlainDate): boolean => Dates.compare(a, b) < 0;
+export const nextWeekday = (from: PlainDate, weekday: number): PlainDate => from.add({ days: (weekday - from.dayOfWeek + 7) % 7 });
+
+export type Choices = { dates: PlainDate[][]; doubt?: Doubt; past?: boolean };
+export const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
+
+export function resolveRelative(relative: Relative, today: PlainDate): Choices {
+  switch (relative.kind) {
+    case 'days':
+      return { dates: [[today.add({ days: relative.days })]], past: relative.days < 0 };
+    case 'week':
+      return { dates: [], past: relative.weeks < 0 };
+    case 'weekday': {
+      const monday = today.subtract({ days: today.dayOfWeek - 1 });
+      const coming = nextWeekday(today.add({ days: 1 }), relative.weekday);
+      if (relative.which === 'last') return { dates: [[coming.subtract({ days: 7 })]], past: true };
+      if (relative.which === 'this' && relative.weeks !== 0) return one(monday.add({ days: relative.weekday - 1 + 7 * relative.weeks }));
+      if (relative.which === 'next') {
+        const sunday = today.dayOfWeek === 7 ? today : monday.add({ days: 6 });
+        const doubtful = today.dayOfWeek === 7 || !before(sunday, coming);
+        const shift = 7 * relative.weeks;
+        if (doubtful && today.dayOfWeek !== relative.weekday)
+          return { dates: [[coming.add({ days: shift })], [coming.add({ days: shift + 7 })]], doubt: 'which week' };
+        return one(coming.add({ days: shift }));
+      }
+      if (today.dayOfWeek === relative.weekday && relative.which !== 'coming') {
+        if (relative.weeks > 0) return one(today.add({ days: 7 * relative.weeks }));
+        return { dates: [[today], [coming]], doubt: 'which week' };
+      }
+      return one(coming.add({ days: 7 * relative.weeks }));
+    }
+    case 'weekend': {
+      const saturday = today.dayOfWeek === 7 ? today.subtract({ days: 1 }) : nextWeekday(today, 6);
+      const pair = (from: PlainDate): PlainDate[] => [from, from.add({ days: 1 })];
+      if (relative.which === 'last') return { dates: [pair(saturday.subtract({ days: 7 }))], past: true };
+      const inside = today.dayOfWeek >= 6;
+      if (relative.which === 'next')
+        return inside
+          ? one(...pair(saturday.add({ days: 7 })))
+          : { dates: [pair(saturday), pair(saturday.add({ days: 7 }))], doubt: 'which week' };
+      return inside ? { dates: [pair(saturday), pair(saturday.add({ days: 7 }))], doubt: 'which week' } : one(...pair(saturday));
+    }
+    case 'nth': {
+      const years = relative.year === undefined ? [today.year, today.year + 1] : [relative.year];
+      const found = years
+        .map((year) => nthWeekday(year, relative.month, relative.weekday, relative.nth))
+        .find((date) => date && (relative.year !== undefined || !before(date, today)));
+      return found ? { dates: [[found]], past: before(found, today) } : { dates: [] };
+    }
+    case 'monthEnd':
+      return resolveMonthEnd(relative, today);
+    default:
+      return { dates: [] };
+  }
+}
+
+function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: PlainDate): Choices {
+  const year = relative.year ?? (before(lastDay(today.year, relative.month), today) ? today.year + 1 : today.year);
+  const last = lastDay(year, relative.month);
+  return { dates: [[last]], past: before(last, today) };
+}
+
+export const lastDay = (year: number, month: number): PlainDate => Dates.from({ year, month, day: 31 }, { overflow: 'constrain' });
+
+function nthWeekday(year: number, month: number, weekday: number, nth: number): PlainDate | undefined {
+  if (nth === -1) {
+    const last = lastDay(year, month);
+    return last.subtract({ days: (last.dayOfWeek - weekday + 7) % 7 });
+  }
+  const date = nextWeekday(Dates.from({ year, month, day: 1 }), weekday).add({ days: 7 * (nth - 1) });
+  return date.month === month ? date : undefined;
+}

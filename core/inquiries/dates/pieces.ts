@@ -1,0 +1,150 @@
+/**
+ * What a date is written with: a day, a month, a year, a weekday; and the shape of a date as far as it is said.
+ */
+import type { Token } from '../parts/tokens.ts';
+import { doubtfulWeekdays, monthWord, ordinalWord, weekdayWord } from '../words.ts';
+
+export type Relative =
+  | { kind: 'days'; days: number }
+  | { kind: 'weekday'; weekday: number; which: 'this' | 'next' | 'last' | 'plain' | 'coming'; weeks: number }
+  | { kind: 'weekend'; which: 'this' | 'next' | 'last' | 'plain'; weeks: number }
+  | { kind: 'week'; weeks: number }
+  | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined }
+  | { kind: 'monthEnd'; month: number; year: number | undefined };
+
+export type Atom = {
+  first: number;
+  /** Index after the last token. */
+  next: number;
+  weekday?: number;
+  day?: number;
+  month?: number;
+  year?: number;
+  /** Written with two readings of day and month: 3/4. */
+  slashed?: boolean;
+  /** "3.4." and "3.4.2027" are always day first. */
+  dotted?: boolean;
+  iso?: boolean;
+  /** A number without month or ordinal: a day only beside another date. */
+  bare?: boolean;
+  /** "the 12th" */
+  ordinal?: boolean;
+  /** Index after a weekday that stands before its date, and whether a comma parts them: "Sunday, 12 December". */
+  afterWeekday?: number;
+  comma?: boolean;
+  /** The month stands before the day: "December 12". */
+  monthFirst?: boolean;
+  relative?: Relative;
+};
+
+export type Tokens = readonly Token[];
+
+export const isDay = (value: number | undefined): value is number => value !== undefined && value >= 1 && value <= 31;
+export const isYear = (value: number | undefined): value is number => value !== undefined && value >= 2000 && value <= 2099;
+const suffixes = new Set(['st', 'nd', 'rd', 'th']);
+/** What makes a number beside it no day. */
+export const units =
+  /^(?:am|pm|a|p|h|hr|hrs|hours?|mins?|minutes?|sec|secs|seconds?|k|km|kg|mi|miles?|m|mm|people|persons?|pax|guests?|attendees|delegates|speakers?|cams?|cameras?|ops?|operators?|days?|weeks?|weeknights?|months?|years?|nights?|sessions?|talks?|rooms?|floors?|percent|usd|cad|eur|gbp|aud|nzd|chf|o'clock|oclock|uhr|x|of us|teams?|tables?|staff|clips?|videos?|bands?|acts?|crew|kids|students|children|seats|minute)$/;
+
+export function isTime(tokens: Tokens, index: number): boolean {
+  const after = tokens[index + 1];
+  if (!after) return false;
+  if (after.text === ':' && after.tight && tokens[index + 2]?.num !== undefined) return true;
+  if (after.text === '%' || (after.text === ',' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined))
+    return true;
+  if (after.text === '.' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;
+  return units.test(after.lower) && after.breaks === 0 && !(after.lower === 'a' && !after.tight) && !(after.lower === 'p' && !after.tight);
+}
+
+/** "5 to 9 pm", "8-10.30pm" */
+function beginsHours(tokens: Tokens, index: number): boolean {
+  if (!/^(?:to|-|until|till|til)$/.test(tokens[index + 1]?.lower ?? '') || tokens[index + 2]?.num === undefined) return false;
+  const minutes = /^[:.]$/.test(tokens[index + 3]?.text ?? '') && tokens[index + 4]?.num !== undefined ? 2 : 0;
+  const half = tokens[index + 3 + minutes];
+  return (
+    half !== undefined &&
+    half.breaks === 0 &&
+    (/^(?:am|pm|hrs)$/.test(half.lower) ||
+      (/^[ap]$/.test(half.lower) && half.tight) ||
+      (/^[ap]$/.test(half.lower) && tokens[index + 5 + minutes]?.lower === 'm'))
+  );
+}
+
+/** A day of the month with its ordinal ending, not a time or a count. */
+export function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordinal: boolean } | undefined {
+  const token = tokens[index];
+  if (!token) return undefined;
+  const before = tokens[index - 1];
+  if (token.num !== undefined) {
+    if (!isDay(token.num) || token.text.length > 2) return undefined;
+    if (
+      before &&
+      (/^[$£€¥₹#@]$/.test(before.text) ||
+        (token.tight && /^[\p{L}:,]$/u.test(before.text) && before.num === undefined && !/^[,(]$/.test(before.text)))
+    )
+      return undefined;
+    const ending = tokens[index + 1];
+    if (ending?.tight && suffixes.has(ending.lower)) {
+      if (units.test(tokens[index + 2]?.lower ?? '') && tokens[index + 2]?.breaks === 0) return undefined;
+      return { day: token.num, next: index + 2, ordinal: true };
+    }
+    if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;
+    if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|u|et|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
+      return { day: token.num, next: index + 2, ordinal: false };
+    if (ending?.tight && /^\p{L}/u.test(ending.text) && monthWord(ending.lower) === undefined) return undefined;
+    return { day: token.num, next: index + 1, ordinal: false };
+  }
+  const two = tokens[index + 1]?.text === '-' ? ordinalWord(`${token.lower}-${tokens[index + 2]?.lower}`) : undefined;
+  if (two !== undefined) return { day: two, next: index + 3, ordinal: true };
+  const spaced =
+    token.lower === 'twenty' || token.lower === 'thirty' ? ordinalWord(`${token.lower}-${tokens[index + 1]?.lower}`) : undefined;
+  if (spaced !== undefined) return { day: spaced, next: index + 2, ordinal: true };
+  const word = ordinalWord(token.lower);
+  return word === undefined ? undefined : { day: word, next: index + 1, ordinal: true };
+}
+
+export function yearAt(tokens: Tokens, index: number): { year: number; next: number } | undefined {
+  let at = index;
+  if (tokens[at]?.text === ',') at++;
+  const token = tokens[at];
+  if (isYear(token?.num) && token?.text.length === 4 && !isTime(tokens, at)) return { year: token.num, next: at + 1 };
+  const short = tokens[at + 1];
+  if (token?.text === "'" && short?.tight && short.text.length === 2 && short.num !== undefined && at === index)
+    return { year: 2000 + short.num, next: at + 2 };
+  return undefined;
+}
+
+export function monthAt(tokens: Tokens, index: number): { month: number; next: number } | undefined {
+  const token = tokens[index];
+  const month = token && monthWord(token.lower);
+  if (!token || month === undefined) return undefined;
+  const dot = tokens[index + 1]?.text === '.' && tokens[index + 1]?.tight && token.lower.length <= 4 && token.lower !== 'may';
+  return { month, next: dot ? index + 2 : index + 1 };
+}
+
+/** Words that end a place where a two-letter or lower-case month or weekday could be meant as another word. */
+export function plainly(token: Token): boolean {
+  return /^\p{Lu}/u.test(token.text);
+}
+
+export function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
+  const token = tokens[index];
+  const weekday = token && weekdayWord(token.lower);
+  if (!token || weekday === undefined) return undefined;
+  if (doubtfulWeekdays.has(token.lower) && !plainly(token)) {
+    const beside = tokens[index + 1];
+    const before = tokens[index - 1]?.lower ?? '';
+    const dated =
+      beside &&
+      (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
+    if (!dated && !/^(?:on|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(before))
+      return undefined;
+  }
+  const dot =
+    tokens[index + 1]?.text === '.' &&
+    tokens[index + 1]?.tight &&
+    token.lower.length <= 5 &&
+    !token.lower.endsWith('day') &&
+    (tokens[index + 2]?.breaks ?? 1) === 0;
+  return { weekday, next: dot ? index + 2 : index + 1 };
+}

@@ -1,0 +1,222 @@
+/**
+ * Dates told from today or by a name: "tomorrow", "in two weeks", "next Friday", "Saturday week", "last Friday in March", "New Year's Eve".
+ */
+import { numberWord, ordinalWord } from '../words.ts';
+import { dayAt, monthAt, weekdayAt, yearAt, type Atom, type Relative, type Tokens } from './pieces.ts';
+import { namedAt, numericAt } from './written.ts';
+
+const which = new Map<string, 'this' | 'next' | 'last' | 'coming'>([
+  ['this', 'this'],
+  ['next', 'next'],
+  ['last', 'last'],
+  ['coming', 'coming'],
+  ['following', 'next'],
+  ['upcoming', 'coming'],
+  ['past', 'last'],
+]);
+
+/** "tomorrow", "in two weeks", "next Friday", "Friday week", "this weekend", "last Friday in March", "end of March" */
+export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  const atom = (length: number, relative: Relative, weekday?: number): Atom => ({
+    first: index,
+    next: index + length,
+    relative,
+    ...(weekday === undefined ? {} : { weekday }),
+  });
+  if (word(0) === 'today' || word(0) === 'tonight' || word(0) === 'tonite') return atom(1, { kind: 'days', days: 0 });
+  if (word(0) === 'this' && /^(?:evening|afternoon|morning)$/.test(word(1))) return atom(2, { kind: 'days', days: 0 });
+  if (/^(?:tomorrow|tmrw|tmr|tomorow|tommorow|tommorrow|tomorrow's)$/.test(word(0))) {
+    if (word(1) === 'week') return undefined;
+    return atom(1, { kind: 'days', days: 1 });
+  }
+  if (word(0) === 'the' && word(1) === 'day' && word(2) === 'after' && word(3) === 'tomorrow') return atom(4, { kind: 'days', days: 2 });
+  if (word(0) === 'day' && word(1) === 'after' && word(2) === 'tomorrow') return atom(3, { kind: 'days', days: 2 });
+  if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
+  return namedDayAt(tokens, index) ?? inLength(tokens, index) ?? monthPhrase(tokens, index) ?? weekdayPhrase(tokens, index);
+}
+
+/** Days of the calendar that bear a name: with them a month and a day are said. */
+const namedDays: readonly (readonly [string, number, number])[] = [
+  ["new year's eve", 12, 31],
+  ['new years eve', 12, 31],
+  ["new year's day", 1, 1],
+  ['new years day', 1, 1],
+  ['christmas eve', 12, 24],
+  ['christmas day', 12, 25],
+  ['boxing day', 12, 26],
+  ["valentine's day", 2, 14],
+  ['valentines day', 2, 14],
+  ["st . patrick's day", 3, 17],
+  ["st patrick's day", 3, 17],
+  ['halloween', 10, 31],
+];
+const LONGEST_DAY_NAME = 4;
+
+/** "on New Year's Eve"; not "our Halloween party". */
+function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
+  if (!/^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '')) return undefined;
+  for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
+    const words = tokens
+      .slice(index, index + length)
+      .map((token) => token.lower)
+      .join(' ');
+    const found = namedDays.find(([name]) => name === words);
+    const after = tokens[index + length];
+    if (
+      found &&
+      (after === undefined ||
+        after.breaks > 0 ||
+        !/^\p{L}/u.test(after.text) ||
+        /^(?:in|at|from|for|and|to|with|near|we|this)$/.test(after.lower))
+    )
+      return { first: index, next: index + length, month: found[1], day: found[2], monthFirst: true };
+  }
+  return undefined;
+}
+
+function inLength(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  let at = 0;
+  const leads = word(0) === 'in';
+  if (leads) at++;
+  if (/^(?:exactly|just|about)$/.test(word(at))) at++;
+  let count = tokens[index + at]?.num ?? numberWord(word(at));
+  if (count === undefined) return undefined;
+  at++;
+  if (word(at - 1) === 'a' && word(at) === 'couple') {
+    count = 2;
+    at++;
+    if (word(at) === 'of') at++;
+  }
+  const unit = word(at).replace(/'$/, '');
+  const size = /^days?$/.test(unit) ? 1 : /^weeks?$/.test(unit) ? 7 : unit === 'fortnight' ? 14 : undefined;
+  at++;
+  if (size === undefined || count < 1 || count > 400) return undefined;
+  const tail = word(at) === "'" ? 1 : 0;
+  if (word(at + tail) === 'time' && leads)
+    return { first: index, next: index + at + tail + 1, relative: { kind: 'days', days: count * size } };
+  if (word(at) === 'from' && (word(at + 1) === 'today' || word(at + 1) === 'now'))
+    return { first: index, next: index + at + 2, relative: { kind: 'days', days: count * size } };
+  if (word(at) === 'from' && word(at + 1) === 'tomorrow')
+    return { first: index, next: index + at + 2, relative: { kind: 'days', days: count * size + 1 } };
+  if ((word(at) === 'from' || word(at) === 'on') && size >= 7) {
+    const skip = which.has(word(at + 1)) ? 1 : 0;
+    const weekday = weekdayAt(tokens, index + at + 1 + skip);
+    if (weekday && skip === 0)
+      return {
+        first: index,
+        next: weekday.next,
+        weekday: weekday.weekday,
+        relative: { kind: 'weekday', weekday: weekday.weekday, which: 'plain', weeks: (count * size) / 7 },
+      };
+  }
+  if (leads && !/^(?:a|of|straight|running|total|between)$/.test(word(at)))
+    return { first: index, next: index + at, relative: { kind: 'days', days: count * size } };
+  return undefined;
+}
+
+function weekdayPhrase(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  let at = 0;
+  if (word(0) === 'the' && which.has(word(1))) at++;
+  let said = which.get(word(at));
+  if (said) {
+    at++;
+    if (said === 'this' && (word(at) === 'coming' || word(at) === 'upcoming' || word(at) === 'past'))
+      said = word(at++) === 'past' ? 'last' : 'coming';
+    if (word(at) === 'weekend' || word(at) === "weekend's") {
+      const which = said === 'coming' ? 'this' : said;
+      return { first: index, next: index + at + 1, relative: { kind: 'weekend', which, weeks: 0 } };
+    }
+    if (word(at) === 'week') {
+      const weeks = said === 'next' ? 1 : said === 'last' ? -1 : 0;
+      const skip = /^(?:on|,)$/.test(word(at + 1)) ? 1 : 0;
+      const weekday = weekdayAt(tokens, index + at + 1 + skip);
+      if (weekday && tokens[weekday.next - 1]?.breaks === 0)
+        return {
+          first: index,
+          next: weekday.next,
+          weekday: weekday.weekday,
+          relative: { kind: 'weekday', weekday: weekday.weekday, which: 'this', weeks: weeks },
+        };
+      return { first: index, next: index + at + 1, relative: { kind: 'week', weeks } };
+    }
+    const weekday = weekdayAt(tokens, index + at);
+    if (weekday) {
+      if (namedAt(tokens, weekday.next) || numericAt(tokens, weekday.next)) return undefined;
+      return {
+        first: index,
+        next: weekday.next,
+        weekday: weekday.weekday,
+        relative: { kind: 'weekday', weekday: weekday.weekday, which: said, weeks: 0 },
+      };
+    }
+    return undefined;
+  }
+  const weekday = weekdayAt(tokens, index);
+  if (!weekday) return undefined;
+  const next = weekday.next - index;
+  if (word(next) === 'week' && (tokens[index + next]?.breaks ?? 0) === 0)
+    return {
+      first: index,
+      next: index + next + 1,
+      weekday: weekday.weekday,
+      relative: { kind: 'weekday', weekday: weekday.weekday, which: 'plain', weeks: 1 },
+    };
+  if (word(next) === 'fortnight')
+    return {
+      first: index,
+      next: index + next + 1,
+      weekday: weekday.weekday,
+      relative: { kind: 'weekday', weekday: weekday.weekday, which: 'plain', weeks: 2 },
+    };
+  const of = word(next) === 'of' ? 1 : 0;
+  if (which.has(word(next + of)) && word(next + of + 1) === 'week') {
+    const weeks = word(next + of) === 'next' ? 1 : word(next + of) === 'last' ? -1 : 0;
+    return {
+      first: index,
+      next: index + next + of + 2,
+      weekday: weekday.weekday,
+      relative: { kind: 'weekday', weekday: weekday.weekday, which: 'this', weeks },
+    };
+  }
+  if (word(next) === 'after' && word(next + 1) === 'next')
+    return {
+      first: index,
+      next: index + next + 2,
+      weekday: weekday.weekday,
+      relative: { kind: 'weekday', weekday: weekday.weekday, which: 'next', weeks: 1 },
+    };
+  return undefined;
+}
+
+/** "first Saturday of March", "last Friday in May 2027", "last day of February" */
+function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  let at = word(0) === 'the' ? 1 : 0;
+  let nth = word(at) === 'last' ? -1 : ordinalWord(word(at));
+  if (nth === undefined) {
+    const day = dayAt(tokens, index + at);
+    if (!day?.ordinal || day.day > 5) return undefined;
+    nth = day.day;
+    at = day.next - index;
+  } else at++;
+  if (nth > 5) return undefined;
+  const weekday = weekdayAt(tokens, index + at);
+  const lastDay = nth === -1 && word(at) === 'day';
+  if (!weekday && !lastDay) return undefined;
+  const next = weekday ? weekday.next - index : at + 1;
+  if (word(next) !== 'of' && word(next) !== 'in') return undefined;
+  const month = monthAt(tokens, index + next + 1);
+  if (!month) return undefined;
+  const year = yearAt(tokens, month.next);
+  if (weekday)
+    return {
+      first: index,
+      next: year?.next ?? month.next,
+      weekday: weekday.weekday,
+      relative: { kind: 'nth', nth, weekday: weekday.weekday, month: month.month, year: year?.year },
+    };
+  return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
+}

@@ -1,0 +1,113 @@
+/**
+ * Dates in names and numbers: "12 December 2026", "Dec 12th", "12/12/2026", "12.12.", "2026-12-12".
+ */
+import { doubtfulMonths } from '../words.ts';
+import { dayAt, isDay, isTime, isYear, monthAt, plainly, units, yearAt, type Atom, type Tokens } from './pieces.ts';
+
+/** "12 December 2026", "12th of Dec", "December 12th, 2026", "Dec. 12" */
+export function namedAt(tokens: Tokens, index: number): Atom | undefined {
+  const day = dayAt(tokens, index);
+  if (day) {
+    let at = day.next;
+    if (/^(?:of|in|de|di)$/.test(tokens[at]?.lower ?? '')) at++;
+    else if (tokens[at]?.text === '.' || ((tokens[at]?.text === '-' || tokens[at]?.text === '/') && tokens[at]?.tight)) at++;
+    const month = monthAt(tokens, at);
+    if (month && (tokens[at]?.breaks ?? 0) === 0) {
+      let after = month.next;
+      if (
+        ((tokens[after]?.text === '-' && tokens[after]?.tight) || /^(?:de|del)$/.test(tokens[after]?.lower ?? '')) &&
+        isYear(tokens[after + 1]?.num)
+      )
+        after++;
+      const year = yearAt(tokens, after) ?? shortYearAt(tokens, after);
+      return { first: index, next: year?.next ?? month.next, day: day.day, month: month.month, ...(year ? { year: year.year } : {}) };
+    }
+  }
+  const month = monthAt(tokens, index);
+  const name = tokens[index];
+  if (month && name) {
+    let at = month.next;
+    if (tokens[at]?.lower === 'the') at++;
+    else if (tokens[at]?.text === '-' && tokens[at]?.tight && tokens[at + 1]?.tight && tokens[at + 1]?.num !== undefined) at++;
+    const after = dayAt(tokens, at);
+    if (!after || (tokens[at]?.breaks ?? 0) > 0) return undefined;
+    if (doubtfulMonths.has(name.lower) && !plainly(name) && !after.ordinal && name.lower === 'may') return undefined;
+    if (isTime(tokens, at) && !after.ordinal) return undefined;
+    const year = yearAt(tokens, after.next);
+    return {
+      first: index,
+      next: year?.next ?? after.next,
+      day: after.day,
+      month: month.month,
+      monthFirst: true,
+      ...(year ? { year: year.year } : {}),
+    };
+  }
+  return undefined;
+}
+
+/** "12-Dec-26" */
+function shortYearAt(tokens: Tokens, index: number): { year: number; next: number } | undefined {
+  const token = tokens[index + 1];
+  if (
+    (tokens[index]?.text === '-' || tokens[index]?.text === '/') &&
+    tokens[index]?.tight &&
+    token?.tight &&
+    token.text.length === 2 &&
+    token.num !== undefined &&
+    token.num >= 24 &&
+    token.num <= 50
+  )
+    return { year: 2000 + token.num, next: index + 2 };
+  return undefined;
+}
+
+/** "2026-12-12", "12/12/2026", "12.12.", "12-12-2026", "3/4" */
+export function numericAt(tokens: Tokens, index: number): Atom | undefined {
+  const [a, s1, b, s2, c] = [tokens[index], tokens[index + 1], tokens[index + 2], tokens[index + 3], tokens[index + 4]];
+  if (a?.num === undefined || b?.num === undefined || !s1?.tight || !b.tight || !/^[/.-]$/.test(s1.text)) return undefined;
+  const before = tokens[index - 1];
+  if (
+    a.tight &&
+    before &&
+    /^[\p{L}$£€/:.,#@\d-]$/u.test(before.text.slice(-1)) &&
+    !(before.text === '-' && s1.text !== '-' && /^[.\d]/.test(tokens[index - 2]?.text ?? ''))
+  )
+    return undefined;
+  const mark = s1.text;
+  const third = s2?.tight && s2.text === mark && c?.tight && c.num !== undefined ? c : undefined;
+  const trailing = (next: number): boolean => {
+    const after = tokens[next];
+    return after !== undefined && after.tight && (/^\p{L}/u.test(after.text) || /^[%/:]$/.test(after.text));
+  };
+  if (third) {
+    if (trailing(index + 5)) {
+      const stamp = tokens[index + 5]?.lower;
+      if (!(a.text.length === 4 && stamp === 't')) return undefined;
+    }
+    if (a.text.length === 4 && isYear(a.num) && b.num >= 1 && b.num <= 12 && isDay(third.num))
+      return { first: index, next: index + 5, year: a.num, month: b.num, day: third.num, iso: true };
+    const yearNumber = third.text.length === 4 ? third.num : third.text.length === 2 ? 2000 + (third.num as number) : undefined;
+    if (!isYear(yearNumber) || a.text.length > 2 || b.text.length > 2) return undefined;
+    return pair(index, index + 5, a.num, b.num, mark, yearNumber);
+  }
+  if (mark === '-' || a.text.length > 2 || b.text.length > 2) return undefined;
+  if (mark === '.') {
+    // "12.12." needs its closing point, else it is as well a time or a price.
+    const point = tokens[index + 3];
+    if (!(point?.tight && point.text === '.') || (tokens[index + 4]?.tight && tokens[index + 4]?.num !== undefined)) return undefined;
+    return pair(index, index + 4, a.num, b.num, mark, undefined);
+  }
+  if (trailing(index + 3) || units.test(tokens[index + 3]?.lower ?? '')) return undefined;
+  return pair(index, index + 3, a.num, b.num, mark, undefined);
+}
+
+function pair(first: number, next: number, a: number, b: number, mark: string, year: number | undefined): Atom | undefined {
+  const yearPart = year === undefined ? {} : { year };
+  const dayFirst = isDay(a) && b >= 1 && b <= 12;
+  const monthFirst = isDay(b) && a >= 1 && a <= 12;
+  if (mark === '.') return dayFirst ? { first, next, day: a, month: b, dotted: true, ...yearPart } : undefined;
+  if (dayFirst && monthFirst && a !== b) return { first, next, day: a, month: b, slashed: true, ...yearPart };
+  if (dayFirst) return { first, next, day: a, month: b, ...yearPart };
+  return monthFirst ? { first, next, day: b, month: a, ...yearPart } : undefined;
+}

@@ -1,0 +1,65 @@
+/**
+ * What tells where a town is: ", ND", ", Ontario", "(Germany)", ", North Dakota, USA".
+ */
+import { foldName } from '../../places/fold.ts';
+import type { GazetteerPlace } from '../../places/gazetteer.ts';
+import { regionCode } from '../../places/regions.ts';
+import type { Token } from '../parts/tokens.ts';
+import { countryNamed } from './countries.ts';
+import { areaNamed } from './names.ts';
+
+type Tokens = readonly Token[];
+
+/** Codes of states that are no words when typed small. */
+const SAFE_CODE =
+  /^(?:mn|wi|nd|sd|ia|il|mi|ny|nj|nc|sc|ca|tx|fl|az|nv|wa|ga|va|md|tn|ky|ks|ct|ut|nm|wv|vt|nh|ri|bc|ab|sk|mb|qc|ns|nb|nsw|qld|uk|usa)$/;
+
+export type Qualifier = { country?: string; regionCountry?: string; region?: string; next: number; comma: boolean; coded: boolean };
+
+/** ", ND", ", Ontario", "(Germany)", ", North Dakota, USA" after a name. */
+export function qualifierAt(text: string, tokens: Tokens, index: number): Qualifier | undefined {
+  let at = index;
+  const mark = tokens[at]?.text;
+  const comma = mark === ',' || mark === '(' || mark === '-' || mark === '/';
+  if (comma) at++;
+  if (tokens[at]?.lower === 'in' && comma) at++;
+  if (tokens[at]?.lower === 'the') at++;
+  const first = tokens[at];
+  if (!first || first.breaks > 1 || !/^\p{L}/u.test(first.text)) return undefined;
+  for (let length = 4; length >= 1; length--) {
+    const last = tokens[at + length - 1];
+    if (!last || !/^\p{L}/u.test(last.text) || tokens.slice(at + 1, at + length).some((token) => token.breaks > 0 || token.text === ','))
+      continue;
+    const typed = text.slice(first.start, last.end);
+    const written = length === 1 && SAFE_CODE.test(typed) && /^\p{Ll}/u.test(tokens[index - 1]?.text ?? '') ? typed.toUpperCase() : typed;
+    if (length === 1 && written.length <= 3 && written !== written.toUpperCase() && !/^(?:Ont|Que|Cal|Wis|Ind|Pa|Va)$/.test(written))
+      continue;
+    const folded = foldName(written);
+    const area = areaNamed(folded, written);
+    const country = countryNamed(folded);
+    if (!area && !country) continue;
+    const more = area && tokens[at + length]?.text === ',' ? qualifierAt(text, tokens, at + length) : undefined;
+    const stated = more?.country ?? country;
+    return {
+      ...(stated ? { country: stated } : {}),
+      ...(area ? { regionCountry: area.country, region: area.region } : {}),
+      next: more?.next ?? at + length,
+      comma: mark === ',' || mark === '(',
+      coded: written === written.toUpperCase(),
+    };
+  }
+  return undefined;
+}
+
+export function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
+  const inRegion =
+    qualifier.region !== undefined &&
+    place.country === qualifier.regionCountry &&
+    (foldName(place.region) === foldName(qualifier.region) || regionCode(place.country, place.region) === qualifier.region);
+  if (qualifier.region !== undefined && inRegion) return true;
+  return (
+    qualifier.country !== undefined &&
+    place.country === qualifier.country &&
+    (qualifier.region === undefined || inRegion || qualifier.regionCountry !== qualifier.country)
+  );
+}

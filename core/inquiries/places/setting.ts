@@ -1,0 +1,84 @@
+/**
+ * Whether a name means a town where the job is: by the words around it.
+ */
+import type { Token } from '../parts/tokens.ts';
+import { monthWord, weekdayWord } from '../words.ts';
+
+type Tokens = readonly Token[];
+
+export const near = /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just)$/;
+const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
+/** Towns after these words are where people live or work, or where another job is. */
+export const NOT_THE_JOB =
+  /\b(?:(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
+
+/** "in Bristol last year" */
+const AFTERWARDS = /^,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|years? ago|back in|in 20\d\d\b(?=.{0,3}$))/i;
+
+/** What stands around a name, as far as it tells whether a town is meant. */
+export type Setting = {
+  led: boolean;
+  strongly: boolean;
+  labelled: boolean;
+  slot: boolean;
+  away: boolean;
+  afterCapital: boolean;
+  beforeCapital: boolean;
+  sentenceStart: boolean;
+};
+
+const COMES_TO =
+  /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
+/** "at our Duluth warehouse", "at the Bismarck library" */
+export const VENUE =
+  /^(?:office|offices|warehouse|plant|factory|hall|studio|campus|hotel|headquarters|hq|location|site|store|shop|library|arena|church|museum|school|theatre|theater|rink|stadium|gym|club|clinic|hospital|venue|branch|showroom|centre|center|auditorium|convention)$/;
+export const isDateWord = (token: Token | undefined): boolean =>
+  token !== undefined && (token.num !== undefined || monthWord(token.lower) !== undefined || weekdayWord(token.lower) !== undefined);
+export const properName = (token: Token | undefined): boolean =>
+  token !== undefined && /^\p{Lu}\p{Ll}/u.test(token.text) && !isDateWord(token);
+
+export function settingOf(text: string, tokens: Tokens, index: number, next: number, taken: (index: number) => boolean): Setting {
+  const [before, first, after] = [tokens[index - 1], tokens[index] as Token, tokens[next]];
+  const lead = text.slice(Math.max(0, first.start - 60), first.start);
+  const led = before !== undefined && near.test(before.lower) && before.breaks <= 1;
+  const housed =
+    before !== undefined &&
+    /^(?:our|the)$/.test(before.lower) &&
+    /^(?:at|in)$/.test(tokens[index - 2]?.lower ?? '') &&
+    VENUE.test(after?.lower ?? '');
+  const strongly = housed || (led && (!/^(?:for|from|over|to|across|just)$/.test(before.lower) || COMES_TO.test(lead)));
+  const openBefore =
+    before === undefined || first.breaks > 0 || /^[,.(:;/?!-]$|^still$/.test(before.lower) || taken(index - 1) || before.num !== undefined;
+  const openAfter =
+    after === undefined || after.breaks > 0 || /^[,.):;?!/-]$|^again$/.test(after.lower) || taken(next) || after.num !== undefined;
+  return {
+    led,
+    strongly,
+    labelled: before?.text === ':' && label.test(tokens[index - 2]?.lower ?? ''),
+    slot: openBefore && openAfter,
+    away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
+    afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
+    beforeCapital: after !== undefined && after.breaks === 0 && properName(after),
+    sentenceStart: before === undefined || /^[.!?:]$/.test(before.text) || first.breaks > 0,
+  };
+}
+
+/** How surely a town is meant by a name in its setting; below `ENOUGH` it is not taken. */
+export function scoreOf(
+  setting: Setting,
+  name: { single: boolean; common: boolean; capital: boolean; people: number; nearHome: boolean; qualified: boolean },
+): number {
+  const { led, strongly, labelled, slot } = setting;
+  let score = strongly ? 3 : led ? 1 : 0;
+  if (labelled) score += 4;
+  if (name.qualified) score += 4;
+  if (!led && !labelled && !name.qualified) {
+    score += name.people >= 100_000 ? 0.5 : name.people >= 20_000 ? 0 : -0.5;
+    if (slot) score += name.nearHome ? 1.5 : name.people >= 50_000 ? 1 : 0;
+    if (setting.sentenceStart && name.single && !slot) score -= 0.5;
+  }
+  if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
+  if (name.common && !name.qualified) score -= 2.5;
+  if (!name.qualified) score -= (setting.afterCapital ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
+  return setting.away ? score - 6 : score;
+}

@@ -1,0 +1,59 @@
+/**
+ * Names in a text that the list of places has, the longest first; also by short names and by airports.
+ */
+import type { Position } from '../../places/distance.ts';
+import { foldName } from '../../places/fold.ts';
+import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
+import { placesNamed } from '../../places/search.ts';
+import type { Token } from '../parts/tokens.ts';
+import { aliasOf } from './names.ts';
+
+type Tokens = readonly Token[];
+const LONGEST_NAME = 5;
+
+export type Named = { places: GazetteerPlace[]; next: number; name: string };
+
+const airportTowns = new WeakMap<Gazetteer, Map<string, GazetteerPlace[]>>();
+const AIRPORT = /\s(?:(?:city|international|municipal|regional|county|domestic|intl|memorial)\s)*(?:airport|aerodrome|airfield).*$/i;
+
+/** Towns that the list has only by their airport. */
+function airportTown(gazetteer: Gazetteer, folded: string): GazetteerPlace[] {
+  let towns = airportTowns.get(gazetteer);
+  if (!towns) {
+    towns = new Map();
+    for (const place of gazetteer) {
+      if (place.kind !== 'airport') continue;
+      const town = foldName(place.name.replace(AIRPORT, ''));
+      towns.set(town, [...(towns.get(town) ?? []), place]);
+    }
+    airportTowns.set(gazetteer, towns);
+  }
+  return towns.get(folded) ?? [];
+}
+
+/** The name that begins at a token, longest first. */
+export function namedAt(
+  gazetteer: Gazetteer,
+  text: string,
+  tokens: Tokens,
+  index: number,
+  home: Position | undefined,
+): { places: GazetteerPlace[]; next: number; name: string } | undefined {
+  const first = tokens[index];
+  if (!first || first.num !== undefined || !/^\p{L}/u.test(first.text)) return undefined;
+  for (let length = LONGEST_NAME; length >= 1; length--) {
+    const last = tokens[index + length - 1];
+    if (!last || !/^[\p{L}]/u.test(last.text)) continue;
+    if (tokens.slice(index + 1, index + length).some((token) => token.breaks > 1 || /^[,;:!?()]$/.test(token.text))) continue;
+    const name = text.slice(first.start, last.end).replace(/\s+/g, ' ');
+    if (name.length > 60) continue;
+    const alias = aliasOf(foldName(name));
+    const places = [
+      ...(alias === undefined ? [] : placesNamed(gazetteer, alias, home)),
+      ...placesNamed(gazetteer, name, home),
+      ...airportTown(gazetteer, foldName(name)),
+    ];
+    if (places.length > 0) return { places, next: index + length, name };
+  }
+  return undefined;
+}
