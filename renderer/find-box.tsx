@@ -78,7 +78,7 @@ export function FindBox() {
       <Input
         id={FIND_BOX}
         className={style.findInput ?? ''}
-        placeholder="Find a job, a paper, an action …  /"
+        placeholder="Find a job, a person, a paper …  /"
         onKeyDown={(event) => {
           // Enter before anything is marked takes the first row.
           if (event.key === 'Enter' && !event.currentTarget.getAttribute('aria-activedescendant')) choose(rows[0]);

@@ -81,13 +81,11 @@ export function BringPlace() {
           type="file"
           accept=".csv,.tsv,.txt,.vcf,.vcard,text/csv,text/vcard"
           className={style.file}
-          onChange={(event) => {
-            const input = event.currentTarget;
-            // Emptied, so that the same file can be chosen again once it was corrected.
-            void choose(input.files?.[0]).finally(() => {
-              input.value = '';
-            });
+          // Emptied first, so that the same file can be chosen again once it was corrected.
+          onClick={(event) => {
+            event.currentTarget.value = '';
           }}
+          onChange={(event) => void choose(event.currentTarget.files?.[0])}
         />
       </label>
       {trouble ? <TroubleNote trouble={trouble} /> : null}

@@ -1,4 +1,5 @@
 import type { Client } from '../../../core/contract/people.ts';
+import { formatNumber } from '../../../core/money/format.ts';
 import { countInWords } from '../../../core/words/amounts.ts';
 import table from '../../parts/table.module.css';
 import { asksInWords, listInWords } from './in-words.ts';
@@ -10,7 +11,7 @@ function termsInWords({ tax, currency, payDays, depositPercent }: Client): strin
     tax === 'charge' ? '' : tax === 'exempt' ? 'tax exempt' : tax,
     currency ?? '',
     payDays === null ? '' : `pays in ${countInWords(payDays, 'day')}`,
-    depositPercent === null ? '' : `deposit ${depositPercent} %`,
+    depositPercent === null ? '' : `deposit ${formatNumber(depositPercent)}\u00a0%`,
   );
 }
 

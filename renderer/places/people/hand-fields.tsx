@@ -20,14 +20,14 @@ export function WhoTheyAre({ form }: { form: HandForm }) {
       <Field label="Name" value={typed.name} onChange={(name) => change({ name })} error={fieldTrouble(trouble, 'fields.name')} />
       <Field label="Mail" value={typed.email} onChange={(email) => change({ email })} error={fieldTrouble(trouble, 'email')} />
       <Field label="Phone" value={typed.phone} onChange={(phone) => change({ phone })} error={fieldTrouble(trouble, 'phone')} />
-      <PlaceField label="Home" value={typed.home} onChange={(home) => change({ home })} error={fieldTrouble(trouble, 'home')} />
-      {typed.home ? (
-        <div className={style.below}>
-          <Button kind="quiet" onPress={() => change({ home: null })}>
-            No home
+      <div>
+        <PlaceField label="Home" value={typed.home} onChange={(home) => change({ home })} error={fieldTrouble(trouble, 'home')} />
+        {typed.home ? (
+          <Button kind="quiet" onPress={() => change({ home: null })} aria-label="Take out the home">
+            Take out
           </Button>
-        </div>
-      ) : null}
+        ) : null}
+      </div>
     </div>
   );
 }
