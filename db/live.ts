@@ -5,6 +5,7 @@ import type Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
 import { sqliteVersion } from './connect.ts';
 import { layout } from './folder.ts';
+import { onlyInDeeds, readOnly } from './handles.ts';
 import type { Lock } from './lock.ts';
 import { sealStore } from './seal.ts';
 import { listSnapshots, takeSnapshot } from './snapshot.ts';
@@ -15,14 +16,13 @@ type Parts = { folder: string; client: Database.Database; lock: Lock; schema: nu
 
 /** Hand an open, migrated connection out as a store. */
 export function liveStore({ folder, client, lock, schema }: Parts): Store {
-  // One handle under both types: what is allowed is decided by the type, and by `query_only` on the connection.
-  const db = drizzle({ client }) as unknown as WritableDb;
+  const db = drizzle({ client: onlyInDeeds(client) }) as unknown as WritableDb;
+  const readable = drizzle({ client: readOnly(client) }) as unknown as ReadableDb;
   const { papers, snapshots } = layout(folder);
   const transaction = client.transaction((deed: (db: WritableDb) => unknown) => waitForNothing(deed(db)));
   let damaged: StoreError | undefined;
   let reading = false;
   let newestSnapshot: Promise<unknown> = Promise.resolve();
-  allowWrites(client, false);
 
   /** Trouble of the disk in words; damage is remembered, since nothing more may be written over it. */
   function inWords(error: unknown): unknown {
@@ -44,7 +44,7 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
       const outer = reading;
       reading = true;
       try {
-        return waitForNothing(queries(db));
+        return waitForNothing(queries(readable));
       } catch (error) {
         throw inWords(error);
       } finally {
@@ -56,12 +56,9 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
       if (client.inTransaction || reading) throw new StoreError('misuse', NESTED);
       if (damaged) throw damaged;
       try {
-        allowWrites(client, true);
         return transaction.immediate(deed) as T;
       } catch (error) {
         throw inWords(error);
-      } finally {
-        if (client.open) allowWrites(client, false);
       }
     },
     async snapshot(why, now) {
@@ -101,10 +98,6 @@ const NESTED = {
   todo: 'Try again; if it comes back, report it.',
 };
 
-function allowWrites(client: Database.Database, allowed: boolean): void {
-  client.pragma(`query_only = ${allowed ? 'off' : 'on'}`);
-}
-
 /** A promise means that somebody waits inside a transaction; it would end before the work does. */
 function waitForNothing<T>(result: T): T {
   if (result instanceof Promise) {
@@ -116,7 +109,6 @@ function waitForNothing<T>(result: T): T {
 
 function shut(client: Database.Database, folder: string): void {
   try {
-    allowWrites(client, true);
     client.pragma('optimize');
     client.pragma('wal_checkpoint(truncate)');
     client.close();

@@ -97,9 +97,9 @@ describe('inside a transaction', () => {
 });
 
 describe('read-only', () => {
-  test('a read that writes is refused by the connection', async () => {
+  test('a read that writes is refused by its handle', async () => {
     const store = await temporaryStore();
-    expect((await refusalOf(() => store.read((db) => writeHistory(db as WritableDb, row)))).kind).toBe('cannot write');
+    expect((await refusalOf(() => store.read((db) => writeHistory(db as WritableDb, row)))).kind).toBe('misuse');
     expect(count(store)).toBe(0);
   });
   test('a deed begun inside a read is refused', async () => {
@@ -112,7 +112,7 @@ describe('read-only', () => {
     store.write((db) => {
       kept = db;
     });
-    expect(() => writeHistory(kept as WritableDb, row)).toThrow(/readonly/);
+    expect(() => writeHistory(kept as WritableDb, row)).toThrow(/for deeds only/);
   });
 });
 

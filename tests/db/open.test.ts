@@ -23,7 +23,6 @@ describe('the connection', () => {
           'trusted_schema',
           'cell_size_check',
           'application_id',
-          'query_only',
           'recursive_triggers',
         ].map((name) => [name, db.$client.pragma(name, { simple: true })]),
       ),
@@ -36,7 +35,6 @@ describe('the connection', () => {
       trusted_schema: 0,
       cell_size_check: 1,
       application_id: APPLICATION_ID,
-      query_only: 1,
       recursive_triggers: 1,
     });
   });
