@@ -9,6 +9,7 @@ import style from './knows.module.css';
 export function KnownSection({ job }: { job: Job }) {
   const [changing, setChanging] = useState(false);
   const groups = filled(knowsInWords(job.knows));
+  const verb = groups.length === 0 ? 'Fill in' : 'Change';
   return (
     <section className={style.section} aria-labelledby="knows">
       <div className={style.head}>
@@ -18,8 +19,8 @@ export function KnownSection({ job }: { job: Job }) {
             {groups.length === 0 ? (
               <span className={style.second}>Nothing yet: who pays, papers, people on site, the place, what must be filmed, rights.</span>
             ) : null}
-            <Button kind="quiet" onPress={() => setChanging(true)} aria-label="Change what the job knows">
-              {groups.length === 0 ? 'Fill in' : 'Change'}
+            <Button kind="quiet" onPress={() => setChanging(true)} aria-label={`${verb} what the job knows`}>
+              {verb}
             </Button>
           </>
         )}

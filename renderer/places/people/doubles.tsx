@@ -62,7 +62,7 @@ function FoldInto({ pair: { a, b } }: { pair: Double }) {
         ]}
         onChange={setStays}
       />
-      <Button isDisabled={running > 0} onPress={() => void merge()} aria-label={`Fold ${fold.name} into ${keep.name}`}>
+      <Button isDisabled={running > 0} onPress={() => void merge()} aria-label={`Fold the other into it: ${fold.name} into ${keep.name}`}>
         Fold the other into it
       </Button>
     </span>
