@@ -17,8 +17,7 @@ export function question(field: FactName, ask: string, choices: readonly Questio
 }
 
 /** Wall times to choose from, written out. */
-export function wallChoices(walls: readonly string[], zone?: string): Question['choices'] {
-  void zone;
+export function wallChoices(walls: readonly string[]): Question['choices'] {
   return walls.map((wall) => ({ label: wallInWords(wall), value: wall }));
 }
 

@@ -46,7 +46,7 @@ export type ReadInput = {
 };
 
 /** More text than this is no message. */
-export const LONGEST_MESSAGE = 200_000;
+const LONGEST_MESSAGE = 200_000;
 
 /**
  * Read a message.

@@ -64,7 +64,7 @@ const months = table(monthWords);
 const weekdays = table(weekdayWords);
 
 /** Languages whose month and weekday names are known besides English; the names come from Unicode CLDR, which ships with the engine. */
-export const otherLanguages = ['de', 'fr', 'es', 'it', 'nl', 'pt', 'da', 'nb', 'sv'] as const;
+const otherLanguages = ['de', 'fr', 'es', 'it', 'nl', 'pt', 'da', 'nb', 'sv'] as const;
 for (const language of otherLanguages) {
   const name = (options: Intl.DateTimeFormatOptions, month: number, day: number): string =>
     new Intl.DateTimeFormat(language, { ...options, timeZone: 'UTC' })

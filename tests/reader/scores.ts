@@ -7,7 +7,7 @@ import { foldName } from '../../core/places/fold.ts';
 import { gazetteer, type Message } from './corpus.ts';
 
 export type Count = { right: number; stated: number; there: number };
-export type Miss = { id: string; field: FactName | 'isInquiry' | 'questions'; want: unknown; got: unknown; wrong: boolean };
+type Miss = { id: string; field: FactName | 'isInquiry' | 'questions'; want: unknown; got: unknown; wrong: boolean };
 export type Score = { counts: Map<FactName | 'isInquiry' | 'questions', Count>; misses: Miss[] };
 
 export function read(message: Message): Reading {

@@ -32,6 +32,8 @@ export type Atom = {
   /** Index after a weekday that stands before its date, and whether a comma parts them: "Sunday, 12 December". */
   afterWeekday?: number;
   comma?: boolean;
+  /** "of next month": months after that of the message. */
+  monthsAhead?: number;
   /** The month stands before the day: "December 12". */
   monthFirst?: boolean;
   relative?: Relative;
@@ -49,7 +51,7 @@ export const units =
 export function isTime(tokens: Tokens, index: number): boolean {
   const after = tokens[index + 1];
   if (!after) return false;
-  if (after.text === ':' && after.tight && tokens[index + 2]?.num !== undefined) return true;
+  if (after.text === ':' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;
   if (after.text === '%' || (after.text === ',' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined))
     return true;
   if (after.text === '.' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;

@@ -73,6 +73,11 @@ function resolveDay(atom: Atom, seen: Seen): Choices {
 function resolveOrdinal(atom: Atom, seen: Seen): Choices {
   const { today } = seen;
   const day = atom.day as number;
+  if (atom.monthsAhead !== undefined) {
+    const month = today.with({ day: 1 }).add({ months: atom.monthsAhead });
+    const { monthsAhead: _, ...said } = atom;
+    return resolveDay({ ...said, month: month.month, year: month.year }, seen);
+  }
   if (seen.month !== undefined) return resolveDay({ ...atom, month: seen.month }, { today, order: seen.order });
   for (let months = 0; months <= 6; months++) {
     const first = today.with({ day: 1 }).add({ months });
@@ -105,6 +110,7 @@ function filled(items: readonly Item[]): Atom[] {
   let month: number | undefined;
   let year: number | undefined;
   let yearMonth: number | undefined;
+  let ahead: number | undefined;
   let week: Relative | undefined;
   for (const atom of atoms.toReversed()) {
     // "Thursday through Sunday of next week": the week is said once.
@@ -112,6 +118,9 @@ function filled(items: readonly Item[]): Atom[] {
     else if (week?.kind === 'weekday' && atom.weekday !== undefined && atom.day === undefined && atom.relative === undefined)
       atom.relative = { ...week, weekday: atom.weekday };
     if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
+    if (atom.month === undefined && atom.day !== undefined && atom.monthsAhead === undefined && ahead !== undefined)
+      atom.monthsAhead = ahead;
+    ahead = atom.monthsAhead ?? ahead;
     // "30 December to 2 January 2027": the year is that of the second date.
     if (atom.month !== undefined && atom.year === undefined && year !== undefined)
       atom.year = yearMonth !== undefined && atom.month > yearMonth ? year - 1 : year;

@@ -7,7 +7,7 @@ import { monthWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import type { Atom } from './pieces.ts';
 
-export type Join = 'range' | 'and' | 'or';
+type Join = 'range' | 'and' | 'or';
 export type Item = { atom: Atom; join: Join | undefined };
 export type Sequence = {
   /** Token indexes, the last exclusive. */
@@ -117,6 +117,8 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;
+    // "until the afternoon of 13 December"
+    if (/^(?:morning|afternoon|evening|night)$/.test(tokens[from + 1]?.lower ?? '') && tokens[from + 2]?.lower === 'of') from += 3;
     const atom = weekdayOf(tokens, atomAt(tokens, from), items);
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;

@@ -11,6 +11,9 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
     let at = day.next;
     if (/^(?:of|in|de|di)$/.test(tokens[at]?.lower ?? '')) at++;
     else if (tokens[at]?.text === '.' || ((tokens[at]?.text === '-' || tokens[at]?.text === '/') && tokens[at]?.tight)) at++;
+    const ahead = tokens[at]?.lower === 'next' ? 1 : tokens[at]?.lower === 'this' ? 0 : undefined;
+    if (ahead !== undefined && tokens[at - 1]?.lower === 'of' && tokens[at + 1]?.lower === 'month')
+      return { first: index, next: at + 2, day: day.day, monthsAhead: ahead };
     const month = monthAt(tokens, at);
     if (month && (tokens[at]?.breaks ?? 0) === 0) {
       let after = month.next;

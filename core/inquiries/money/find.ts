@@ -28,7 +28,7 @@ const AMOUNT = new RegExp(
 );
 
 /** A number as written, in any country's separators. Undefined where "1.250" could be either. */
-export function numberOf(written: string): number | undefined {
+function numberOf(written: string): number | undefined {
   const text = written.replace(/[' ]/g, '');
   const groups = /^(\d{1,3})((?:[.,]\d{3})+)([.,]\d{1,2})?$/.exec(text);
   if (groups) {

@@ -29,7 +29,7 @@ const CHAT_STAMP =
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
 const CONTACT_LINE = /@|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
 
-export function linesOf(text: string): Line[] {
+function linesOf(text: string): Line[] {
   const lines: Line[] = [];
   let start = 0;
   for (const line of text.split('\n')) {
@@ -56,7 +56,9 @@ export function split(text: string): Part[] {
   let flow: 'own' | 'forwarded' | 'quoted' = 'own';
   let signing = false;
   let index = 0;
-  const pointsBelow = () => POINTS_BELOW.test(text.slice(0, Math.min(lines[index]?.start ?? 0, 3000)));
+  // Only what stands right above a block can send the reader down to it, not what stood above an earlier one.
+  let above = 0;
+  const pointsBelow = () => POINTS_BELOW.test(text.slice(above, Math.min(lines[index]?.start ?? 0, above + 3000)));
   while (index < lines.length) {
     const line = lines[index] as Line;
     const words = short(line);
@@ -78,17 +80,21 @@ export function split(text: string): Part[] {
       let next = index;
       while (blank(lines[next]) && next < lines.length) next++;
       signing = false;
-      if (next < lines.length && !QUOTED_LINE.test(lines[next]?.text ?? '')) flow = pointsBelow() ? 'forwarded' : 'quoted';
+      if (next < lines.length && !QUOTED_LINE.test(lines[next]?.text ?? ''))
+        flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      above = lines[index]?.start ?? above;
       continue;
     }
     if (FORWARD.test(words)) {
       flow = flow === 'quoted' ? 'quoted' : 'forwarded';
+      above = line.end;
       signing = false;
       put('header');
       continue;
     }
     if (ORIGINAL.test(words)) {
       flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      above = lines[index]?.start ?? above;
       signing = false;
       put('header');
       continue;
@@ -96,8 +102,10 @@ export function split(text: string): Part[] {
     const block = headerBlock(lines, index);
     if (block > 0) {
       const begins = lines.slice(0, index).every(blank);
-      const above = kinds.slice(Math.max(0, index - 3), index).filter((_, back) => !blank(lines[index - Math.min(3, index) + back]));
-      if (!begins && above.at(-1) !== 'header') flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      let before = index - 1;
+      while (before >= 0 && blank(lines[before])) before--;
+      if (!begins && kinds[before] !== 'header') flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      above = lines[index]?.start ?? above;
       signing = false;
       for (let n = 0; n < block; n++) put(SUBJECT.test(short(lines[index])) && flow !== 'quoted' ? 'subject' : 'header');
       continue;

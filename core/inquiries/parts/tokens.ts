@@ -40,15 +40,3 @@ export function tokensOf(text: string): Token[] {
   }
   return tokens;
 }
-
-/** The index of the first token that ends after an offset. */
-export function tokenAt(tokens: readonly Token[], offset: number): number {
-  let low = 0;
-  let high = tokens.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((tokens[middle]?.end ?? 0) > offset) high = middle;
-    else low = middle + 1;
-  }
-  return low;
-}

@@ -8,8 +8,8 @@ import type { Amount } from '../money/find.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import type { Where } from './scene.ts';
 
-export type Budget = z.infer<typeof BudgetSchema>;
-export type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'amount' | 'currency' | 'per' };
+type Budget = z.infer<typeof BudgetSchema>;
+type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'amount' | 'currency' | 'per' };
 
 const OFFERED =
   /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|we have|i have|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok)\b/gi;

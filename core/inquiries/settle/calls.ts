@@ -5,7 +5,7 @@ import { settledPair } from '../times/find.ts';
 import type { EventDays } from './event.ts';
 import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 
-export type Moment = { wall: string; where: Where[] };
+type Moment = { wall: string; where: Where[] };
 export type Calls = {
   firstCall?: Moment;
   lastWrap?: Moment;

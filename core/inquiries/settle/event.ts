@@ -62,8 +62,8 @@ export function eventDays(scene: Scene): EventDays {
 }
 
 const ENDS =
-  /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back)\s(?:on\s)?(?:the\s)?$/i;
-const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s(?:on\s)?(?:the\s)?$/i;
+  /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back)\s?:?\s(?:on\s)?(?:the\s)?$/i;
+const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s?:?\s(?:on\s)?(?:the\s)?$/i;
 const LONGEST_STATED = 14;
 
 /** So many days in a row. */

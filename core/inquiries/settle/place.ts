@@ -21,7 +21,7 @@ export type PlaceRead = {
 const RIVAL = 0.9;
 const MOST_CHOICES = 4;
 
-export function placeLabel(place: GazetteerPlace): string {
+function placeLabel(place: GazetteerPlace): string {
   const region = regionCode(place.country, place.region) ?? place.region;
   return [place.name, region, countryInWords(place.country)].filter((part) => part !== '').join(', ');
 }

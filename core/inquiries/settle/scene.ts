@@ -63,7 +63,12 @@ const TO_NUMBER =
   /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
-function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cue: Cue | undefined; end: number; after: boolean } {
+function nearest(
+  text: string,
+  piece: Where,
+  tail: Where & { shared?: boolean },
+  isDate: boolean,
+): { cue: Cue | undefined; end: number; after: boolean } {
   const before = text.slice(piece.start, piece.end);
   const after = text.slice(tail.start, tail.end);
   const last = cuesIn(text, piece.start, piece.end, !isDate)[0];
@@ -80,7 +85,7 @@ function nearest(text: string, piece: Where, tail: Where, isDate: boolean): { cu
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
     return { cue: 'event', end: 0, after: false };
-  const bracketed = !isDate && lead.includes('(');
+  const bracketed = (!isDate || tail.shared === true) && lead.includes('(');
   const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
   if (OUT_AFTER.test(after) && !isDate && !tight) return { cue: 'wrap', end: 5, after: true };
   if (mine && !tight && !bracketed) return fromAfter;
@@ -128,7 +133,8 @@ export function sayDates(
     const before = text.slice(from, item.start);
     const next = found[index + 1];
     const tail = tailOf(text, item.end, Math.min(sentence.end, next?.start ?? text.length, item.end + 60));
-    const hit = nearest(text, { start: from, end: item.start }, tail, true);
+    // A cue in brackets that leads on to another date is that one's: "11 December (backup 12 December)".
+    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true);
     if (hit.after) consumed = item.end + hit.end;
     // "every Tuesday" is no one day.
     if (item.resolved.weekdayOnly && /\b(?:every|each)\s$/i.test(before))

@@ -26,7 +26,8 @@ describe.each(['tuned', 'held'] as const)('%s', (half) => {
   const all = total(counts);
   test('precision at least 0.99 over all fields', () => expect(all.right / all.stated).toBeGreaterThanOrEqual(0.99));
   test('recall at least 0.90 over all fields', () => expect(all.right / all.there).toBeGreaterThanOrEqual(0.9));
-  test('no wrong start, end or first call', () => expect(misses.filter(({ field, wrong }) => wrong && ['start', 'end', 'firstCall'].includes(field))).toEqual([]));
+  test('no wrong start, end or first call', () =>
+    expect(misses.filter(({ field, wrong }) => wrong && ['start', 'end', 'firstCall'].includes(field))).toEqual([]));
 });
 
 test('the interval of 8 in 10 is that of Wilson (1927): 0.490 to 0.943', () => {

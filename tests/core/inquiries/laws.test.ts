@@ -20,10 +20,16 @@ const signature = '\n\n-- \nAnn Leverett\nProducer, North Mill Cameras Ltd\n14 M
 const quoted =
   '\n\nOn Tue, 3 Nov 2026 at 09:00, Ann Leverett wrote:\n> Can you film on 9 May 2027 in Oslo, call 7am?\n> It pays 500 a day, reply by 1 December.\n';
 
+const old = 'Can you film on 9 May 2027 in Oslo, call 7am? It pays 500 a day, reply by 1 December.\n\nAnn\n';
+const headed = `\n\nFrom: Ann Leverett <ann@northmill.example>\nSent: Tuesday, 3 November 2026 09:00\nTo: Kit\nSubject: Cameras\n\n${old}`;
+const named = `\n\nOn Tue, 3 Nov 2026 at 09:00, Ann Leverett <ann@northmill.example> wrote:\n\n${old}`;
+
 describe('what is added around a message changes no fact', () => {
   test.each([
     ['a signature', (text: string) => text + signature],
     ['a quoted old mail', (text: string) => text + quoted],
+    ['an old mail below its head', (text: string) => text + headed],
+    ['an old mail below a line that names its writer', (text: string) => text + named],
     ['both', (text: string) => text + signature + quoted],
     ['blank lines before and after', (text: string) => `\n\n\n${text}\n\n\n`],
     ['more blank lines between paragraphs', (text: string) => text.replaceAll('\n\n', '\n\n\n\n')],

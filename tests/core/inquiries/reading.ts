@@ -5,7 +5,7 @@ import type { Reading } from '../../../core/contract/inquiries.ts';
 import { readInquiry } from '../../../core/inquiries/read.ts';
 import { gazetteer, homeOf } from '../../reader/corpus.ts';
 
-export const WEDNESDAY = '2026-11-25T09:12:00-06:00[America/Chicago]';
+const WEDNESDAY = '2026-11-25T09:12:00-06:00[America/Chicago]';
 export { gazetteer, homeOf };
 
 /** Read a text as it would be read at a home at a moment. */
