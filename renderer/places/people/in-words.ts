@@ -42,7 +42,7 @@ export function clientInWords(of: ClientFields): Said[] {
   ];
 }
 
-export const ratesInWords = (rates: HandFields['rates']): string =>
+const ratesInWords = (rates: HandFields['rates']): string =>
   rates.map((rate) => `${rate.role} ${rate.currency} ${formatPrice(rate.dayRate, rate.currency)} from ${paperDate(rate.from)}`).join('; ');
 
 export function handInWords(of: HandFields): Said[] {

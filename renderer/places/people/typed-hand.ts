@@ -7,7 +7,7 @@ import type { HandFields } from '../../../core/contract/people.ts';
 import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
 import { Reader } from '../../parts/reader.ts';
 
-export type TypedRate = { role: string; dayRate: string; currency: string; from: string };
+type TypedRate = { role: string; dayRate: string; currency: string; from: string };
 export type TypedHand = Omit<HandFields, 'rates' | 'insuredUntil' | 'payDays'> & {
   rates: TypedRate[];
   insuredUntil: string;
