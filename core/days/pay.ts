@@ -89,10 +89,7 @@ export function percentOfKind(kind: WorkedDay['kind'], terms: DayTerms): string 
 }
 
 /** Started half hours of overtime for each tier, in the order of the tiers; what lies in no tier is not charged. */
-function overtimeHalfHours(
-  day: WorkedDay,
-  terms: DayTerms,
-): { times: string; from: string; to: string | null; halfHours: number }[] {
+function overtimeHalfHours(day: WorkedDay, terms: DayTerms): { times: string; from: string; to: string | null; halfHours: number }[] {
   const over = workedMs(day) - hoursMs(terms.dayHours);
   const started = over > terms.graceMinutes * 60_000 ? Math.ceil(over / HALF_HOUR) : 0;
   const starts = Array.from({ length: started }, (_, count) => count * HALF_HOUR);

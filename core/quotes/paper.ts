@@ -26,9 +26,9 @@ export type QuotePaperInput = {
 };
 
 /** A heading with the lines under it. */
-export type PaperFact = { label: string; lines: string[] };
+type PaperFact = { label: string; lines: string[] };
 export type PaperRow = { what: string; quantity: string; unit: string; price: string; amount: string };
-export type PaperSection = { head: string; rows: PaperRow[] };
+type PaperSection = { head: string; rows: PaperRow[] };
 /** A line of the sum: what, how much, and a small remark under it. */
 export type PaperSum = { label: string; amount: string; note: string; weight: 'plain' | 'total' };
 

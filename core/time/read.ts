@@ -11,7 +11,7 @@ export function isZone(text: string): boolean {
   if (knownZones.has(text)) return true;
   if (!/^[A-Za-z][A-Za-z0-9_+\-/]{1,63}$/.test(text)) return false;
   try {
-    new Intl.DateTimeFormat('en', { timeZone: text });
+    Intl.DateTimeFormat('en', { timeZone: text });
     knownZones.add(text);
     return true;
   } catch {

@@ -13,7 +13,11 @@ export function trouble(code: TroubleCode, data: Trouble): ORPCError<TroubleCode
 
 /** There is no such thing on the books. */
 export function notFound(what: string): ORPCError<TroubleCode, Trouble> {
-  return trouble('NOT_FOUND', { what: `${what} is not on the books.`, kept: 'Nothing was changed.', todo: 'Go back to the list and open it from there.' });
+  return trouble('NOT_FOUND', {
+    what: `${what} is not on the books.`,
+    kept: 'Nothing was changed.',
+    todo: 'Go back to the list and open it from there.',
+  });
 }
 
 /** Somebody saved it meanwhile: both states are handed back, nothing is merged in silence. */

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { contentType } from './headers.ts';
 
-export type PageFile = { bytes: Buffer; type: string };
+type PageFile = { bytes: Buffer; type: string };
 export type PageFiles = { find(pathname: string): PageFile | null };
 
 /**

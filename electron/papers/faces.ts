@@ -34,10 +34,10 @@ export function covers(codePoint: number): boolean {
 }
 
 /** Glyphs of a text at one height above the baseline, as the array of a TJ operator. `rise` is in thousandths of the size. */
-export type GlyphRun = { rise: number; shown: PDFArray };
+type GlyphRun = { rise: number; shown: PDFArray };
 
 /** A weight embedded in one document. */
-export type Face = {
+type Face = {
   font: PDFFont;
   /** Width in points of a text at a size, kerning included. */
   width(text: string, size: number): number;

@@ -5,7 +5,7 @@
 import type { Font, Glyph, GlyphPosition } from 'fontkit';
 
 /** A glyph, and in units of the typeface how far the pen moves after it and where it is set against the pen. */
-export type Placed = { glyph: Glyph; advance: number; dx: number; dy: number };
+type Placed = { glyph: Glyph; advance: number; dx: number; dy: number };
 
 export type Shaper = {
   shape: (text: string) => readonly Placed[];

@@ -1,4 +1,4 @@
-import { chmodSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { StoreError } from '../../db/trouble.ts';
@@ -42,10 +42,10 @@ test("a folder that is not there is the store's trouble, and nothing is left beh
   expect(() => keepPaper(folder, bytes)).toThrow(StoreError);
 });
 
-test.skipIf(process.getuid?.() === 0)('a folder that cannot be written to keeps nothing', () => {
+test('a folder that cannot be written to keeps nothing', () => {
+  // Root may write into a folder whatever its mode; nobody may write under a file.
   const folder = join(temporaryFolder(), 'closed');
-  mkdirSync(folder);
-  chmodSync(folder, 0o500);
+  writeFileSync(folder, 'not a folder');
   expect(() => keepPaper(folder, bytes)).toThrow(StoreError);
-  expect(readdirSync(folder)).toEqual([]);
+  expect(readFileSync(folder, 'utf8')).toBe('not a folder');
 });

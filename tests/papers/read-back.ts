@@ -37,7 +37,7 @@ export function differingPixels(one: Picture, other: Picture): number {
   return one.grey.reduce((count, value, index) => count + (value === other.grey[index] ? 0 : 1), 0);
 }
 
-export type Word = { text: string; left: number; top: number; right: number; bottom: number };
+type Word = { text: string; left: number; top: number; right: number; bottom: number };
 export type WordsOfPage = { width: number; height: number; words: Word[] };
 
 /** Every word with its box in points from the top left corner. */

@@ -27,7 +27,7 @@ const thunderBay: Place = {
   zone: 'America/Toronto',
 };
 
-export const sender: SetupFields = {
+const sender: SetupFields = {
   name: 'Northlight Pictures',
   address: '14 Harbor Row\nDuluth, MN 55802',
   email: 'hello@northlight.example',

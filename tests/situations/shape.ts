@@ -12,7 +12,7 @@ import { dateLater, wrapAfter } from '../../core/time/wall.ts';
 import { timeAround } from '../../core/trips/ways.ts';
 import type { z } from 'zod';
 
-export type SituationJob = {
+type SituationJob = {
   title: string;
   place: Place;
   days: readonly string[];
@@ -23,8 +23,8 @@ export type SituationJob = {
 };
 
 /** Wall times at each end. */
-export type Ticket = { mode: Mode; from: Place; to: Place; depart: string; arrive: string; berth?: boolean; cost?: string };
-export type OwnThing = {
+type Ticket = { mode: Mode; from: Place; to: Place; depart: string; arrive: string; berth?: boolean; cost?: string };
+type OwnThing = {
   name: string;
   owned: number;
   resetHours?: number;
@@ -125,7 +125,7 @@ function jobOf({ title, place, days, pencilled, tickets = [], kit = {} }: Situat
 }
 
 /** Reads "2026-12-12 08:00-18:00" and "2026-12-12 08:00-12:00 half". */
-export function dayOf(text: string, zone: string): BookDay {
+function dayOf(text: string, zone: string): BookDay {
   const [date = '', times = '', kind = 'shoot'] = text.split(' ');
   const [from = '', to = ''] = times.split('-');
   const call = `${date}T${from}`;
