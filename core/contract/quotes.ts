@@ -8,6 +8,10 @@ export const sections = ['days', 'kit', 'travel', 'allowances', 'editing', 'extr
 export const Section = z.enum(sections);
 export type Section = z.infer<typeof Section>;
 
+/** Whether a tax is charged at its rate, or why it is not. */
+const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
+export type TaxState = z.infer<typeof TaxState>;
+
 export const QuoteLine = z.strictObject({
   id: z.string().describe('stable name of the line, e.g. days/shoot'),
   section: Section,
@@ -17,6 +21,10 @@ export const QuoteLine = z.strictObject({
   unitPrice: Decimal,
   amount: Money,
   taxed: z.boolean(),
+  bears: z
+    .strictObject({ state: TaxState, names: z.array(z.string()) })
+    .optional()
+    .describe('how the line stands to which of my taxes; absent where none are charged'),
   reason: z.string().describe('how this came about, with its numbers'),
   estimated: z.boolean(),
   changed: z.boolean().describe('changed by hand against the rate card'),
@@ -24,8 +32,6 @@ export const QuoteLine = z.strictObject({
 });
 export type QuoteLine = z.infer<typeof QuoteLine>;
 
-/** Whether a tax is charged at its rate, or why it is not. */
-const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
 export const TaxGroup = z.strictObject({
   name: z.string(),
   percent: Decimal,
@@ -63,6 +69,10 @@ const offerShape = {
   cancelBase: Money.describe('net of days, kit and editing: what a cancellation owes its share of'),
   deposit: Deposit,
   scale: Scale,
+  discount: z
+    .strictObject({ percent: Decimal, fixed: Decimal, over: z.array(Section).nullable().describe('null for all but expenses') })
+    .optional()
+    .describe('what was asked for by hand'),
 };
 export const Offer = z.strictObject({
   number: OfferNumber,
@@ -84,6 +94,8 @@ export const QuoteDraft = z.strictObject({
   offers: z.array(Offer).describe('none, or two to three; the lines and totals above are those of the one that counts for money'),
   validUntil: Moment,
   terms: Terms,
+  holidays: z.array(DateText).optional().describe('dates of the job that count as public holidays'),
+  undoable: z.int().min(0).optional().describe('changes by hand that can be taken back, one after another'),
   pencilUntil: Moment.nullable().describe('when the pencil would run out'),
   cautions: z.array(z.string()),
   missing: z.array(z.string()).describe('what must be known before a quote can be made'),

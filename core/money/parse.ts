@@ -69,6 +69,25 @@ export function parseNumber(typed: string): Read<string> {
   return parseAmount(typed.replace(/%\s*$/, ''), 9);
 }
 
+/**
+ * A typed quantity of a unit: a number, which may carry the unit ("2 days" of days), or a length where hours are counted ("6h30" is 6.5 hours).
+ * A length in another unit is not converted: how many hours make a day is not known here.
+ */
+export function parseQuantity(typed: string, unit: string): Read<string> {
+  const one = unit.trim().toLowerCase().replace(/s$/, '');
+  const text = typed.trim();
+  const lower = text.toLowerCase();
+  const ending = one === '' ? undefined : [`${one}s`, one].find((word) => lower.endsWith(word));
+  if (ending) return parseNumber(text.slice(0, -ending.length));
+  const read = parseNumber(text);
+  if (read.ok || one !== 'hour') return read;
+  const length = parseLength(text);
+  if (!length.ok) return length;
+  return 'minutes' in length.value
+    ? { ok: true, value: decimalText(exact(length.value.minutes).div(60n)) }
+    : refuse(`"${typed}" is in days where hours are counted; write it as 6h30.`);
+}
+
 /** A typed length of work: so many minutes, or so many days where days were written. */
 export type Length = { minutes: number } | { days: string };
 

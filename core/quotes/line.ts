@@ -4,6 +4,7 @@
 import type { QuoteLine, Section } from '../contract/quotes.ts';
 import { decimalText, type Exact } from '../money/exact.ts';
 import { amountOf, lineAmount, type Money } from '../money/money.ts';
+import type { Tax } from '../money/taxes.ts';
 
 export type PricedLine = {
   id: string;
@@ -25,10 +26,17 @@ export function amountOfLine(line: PricedLine, currency: string): Money {
 }
 
 /** A line as the contract writes it. A unit price that no decimal can hold is shown to nine places; the amount is exact. */
-export function quoteLine(line: PricedLine, currency: string, taxed: boolean): QuoteLine {
+export function quoteLine(line: PricedLine, currency: string, taxes: readonly Tax[]): QuoteLine {
   const { quantity, unitPrice, cost, ...words } = line;
+  const taxed = taxes.some((tax) => tax.state === 'rated');
+  const state = taxes[0]?.state;
   const price = { quantity: decimalText(quantity), unitPrice: decimalText(unitPrice), amount: amountOfLine(line, currency), taxed };
-  return { ...words, ...price, ...(cost ? { cost: amountOf(cost, currency) } : {}) };
+  return {
+    ...words,
+    ...price,
+    ...(state ? { bears: { state, names: taxes.map((tax) => tax.name) } } : {}),
+    ...(cost ? { cost: amountOf(cost, currency) } : {}),
+  };
 }
 
 /** A name as part of a line's id: lower case, dashes, nothing else. */

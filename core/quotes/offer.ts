@@ -22,7 +22,18 @@ import { totalsOf } from './totals.ts';
 
 export type PricedOffer = Pick<
   QuoteDraft,
-  'lines' | 'dropped' | 'totals' | 'cancelBase' | 'deposit' | 'validUntil' | 'terms' | 'scale' | 'cautions' | 'missing'
+  | 'lines'
+  | 'dropped'
+  | 'totals'
+  | 'cancelBase'
+  | 'deposit'
+  | 'discount'
+  | 'validUntil'
+  | 'terms'
+  | 'holidays'
+  | 'scale'
+  | 'cautions'
+  | 'missing'
 >;
 
 /** Price one offer of a quote; a quote without offers is offer 1. */
@@ -60,19 +71,15 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   );
   const all = [...base.lines, ...overrides.added, ...rush, ...discounts];
   return {
-    lines: taxed.map(({ line, taxes }) =>
-      quoteLine(
-        line,
-        currency,
-        taxes.some((tax) => tax.state === 'rated'),
-      ),
-    ),
+    lines: taxed.map(({ line, taxes }) => quoteLine(line, currency, taxes)),
     dropped: all.filter((line) => overrides.dropped.has(line.id)).map(({ id, what }) => ({ id, what })),
     totals,
     cancelBase: netOf(cancelSections),
     deposit: due.deposit,
+    discount: { ...overrides.discount, over: overrides.discount.over ? [...overrides.discount.over] : null },
     validUntil: validUntil(now, terms, firstCallAt, home),
     terms,
+    holidays: [...overrides.holidays],
     scale,
     cautions: [
       ...base.cautions,

@@ -70,7 +70,10 @@ type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: str
 function draftOf({ job, client, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
   // What was said by hand on this quote comes after the client's own terms, and so has the last word.
   const changes = [...(client ? changesFor(client) : []), ...kept.batches.flat()];
-  const draft = priced({ job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes);
+  const draft = {
+    ...priced({ job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes),
+    undoable: kept.batches.length,
+  };
   const lastWrap = days.at(-1)?.wrapAt;
   if (lastWrap === undefined || lastWrap <= now) return draft;
   const expiry = defaultExpiry({

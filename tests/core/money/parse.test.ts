@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatNumber } from '../../../core/money/format.ts';
-import { parseAmount, parseLength, parseNumber } from '../../../core/money/parse.ts';
+import { parseAmount, parseLength, parseNumber, parseQuantity } from '../../../core/money/parse.ts';
 import { tried } from '../laws.ts';
 
 const value = (read: { ok: boolean; value?: unknown }) => (read.ok ? read.value : 'refused');
@@ -84,4 +84,30 @@ describe('laws', () => {
       }),
       tried,
     ));
+});
+
+describe('a quantity of a unit', () => {
+  test.each([
+    ['1.2k', 'mi', '1200'],
+    ['2 days', 'days', '2'],
+    ['2 days', 'day', '2'],
+    ['3 nights', 'nights', '3'],
+    ['6h30', 'hours', '6.5'],
+    ['6:20', 'hours', '6.333333333'],
+    ['90 min', 'hour', '1.5'],
+    ['6.5 h', 'hours', '6.5'],
+    ['4', '', '4'],
+  ])('%s of %s is %s', (typed, unit, value) => {
+    expect(parseQuantity(typed, unit)).toEqual({ ok: true, value });
+  });
+
+  test.each([
+    ['6h30', 'days'],
+    ['2 days', 'hours'],
+    ['days', 'days'],
+    ['lots', 'hours'],
+    ['', 'hours'],
+  ])('%s of %s is refused with a sentence', (typed, unit) => {
+    expect(parseQuantity(typed, unit)).toMatchObject({ ok: false, sentence: expect.stringContaining('write it as') });
+  });
 });
