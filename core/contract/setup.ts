@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Currency, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
+import { Country, Currency, DateText, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
 
 /** One named tax that the sender charges. */
 const TaxRule = z.strictObject({
@@ -51,6 +51,10 @@ export type SetupFields = z.infer<typeof SetupFields>;
 export const Setup = SetupFields.extend({ version: Version });
 export type Setup = z.infer<typeof Setup>;
 
+/** A day that counts as a public holiday somewhere, with its name in English. */
+export const PublicHoliday = z.strictObject({ date: DateText, name: z.string() });
+export type PublicHoliday = z.infer<typeof PublicHoliday>;
+
 export const setup = {
   get: reads(
     'My details, or nothing when the program has not been set up.',
@@ -61,5 +65,14 @@ export const setup = {
     'Save my details. The first save needs no version; later ones name the version that was read.',
     z.strictObject({ version: Version.optional(), fields: SetupFields }),
     z.strictObject({ setup: Setup }),
+  ),
+  holidays: reads(
+    'Public holidays of a country and region in some years, as a public list gives them: a hint, never the last word.',
+    z.strictObject({
+      country: Country,
+      region: Line.describe('its name; empty for the whole country'),
+      years: z.array(z.int().min(1970).max(2199)).min(1).max(5),
+    }),
+    z.strictObject({ holidays: z.array(PublicHoliday), hint: z.string() }),
   ),
 };

@@ -3,6 +3,7 @@ import { writeHistory } from '../../db/keeping.ts';
 import { saveSetup, setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
+import { readHolidays } from './holidays.ts';
 import { os } from './os.ts';
 import { stale } from './trouble.ts';
 
@@ -32,4 +33,4 @@ const save = os.setup.save.handler(({ input, context }) =>
   }),
 );
 
-export const setup = { get, save };
+export const setup = { get, save, holidays: readHolidays };
