@@ -131,8 +131,11 @@ export function watch(page: Page): string[] {
 
 /** Go to a place by its address within the page, without loading it again. */
 export async function goTo(page: Page, path: string): Promise<void> {
-  await page.evaluate((hash) => {
+  // The page before has gone two frames after the address changed; the new one has its heading once its data are there.
+  await page.evaluate(async (hash) => {
     location.hash = hash;
+    for (const _ of [1, 2]) await new Promise(requestAnimationFrame);
   }, path);
+  await page.getByRole('heading', { level: 1 }).first().waitFor({ state: 'attached' });
   await page.waitForLoadState('networkidle');
 }
