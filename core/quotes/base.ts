@@ -11,8 +11,8 @@ import { allowanceLine, mileageLines, travelDayLine } from './travel.ts';
 /** Lines, what to know about them, and how many dates the job uses up. */
 export type BaseLines = { lines: PricedLine[]; cautions: string[]; dates: number };
 
-/** @param holidays dates that count as public holidays, YYYY-MM-DD */
-export function baseLines(input: PriceInput, holidays: ReadonlySet<string>): BaseLines {
+/** @param holidays dates that count as public holidays, YYYY-MM-DD, with their names */
+export function baseLines(input: PriceInput, holidays: ReadonlyMap<string, string>): BaseLines {
   const { card, trip, setup } = input;
   const zone = input.job.place?.zone ?? setup.home.zone;
   const priced = dayLines({ days: input.days, zone, role: input.job.role, terms: card, holidays });

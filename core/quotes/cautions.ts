@@ -5,7 +5,9 @@ import type { Scale, Section } from '../contract/quotes.ts';
 import { exact } from '../money/exact.ts';
 import { formatMoney } from '../money/format.ts';
 import { compare, negate, subtract, type Money } from '../money/money.ts';
+import { dateInWords } from '../words/dates.ts';
 import type { Overrides } from './changes.ts';
+import { holidaysOn } from './holidays.ts';
 import type { PricedLine } from './line.ts';
 import type { PriceInput } from './input.ts';
 
@@ -40,11 +42,20 @@ export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides 
     );
   if (setup.year && setup.currency !== card.currency)
     said.push(`Your floor is in ${setup.currency} and this quote in ${card.currency}; it is not drawn.`);
-  said.push(...budgetCautions(input));
+  said.push(...holidayCautions(input, overrides), ...budgetCautions(input));
   if (setup.registered && setup.tax) said.push('Whether tax is due here, and at which rate, is for your tax adviser to say.');
   const lost = [...overrides.sets.keys(), ...overrides.dropped].filter((id) => !known.has(id));
   if (lost.length > 0) said.push(`Changes by hand no longer apply, because their lines are gone: ${[...new Set(lost)].join(', ')}.`);
   return said;
+}
+
+/** A holiday that a list proposes is charged until somebody has looked at it. */
+function holidayCautions({ days, publicHolidays, card }: PriceInput, { holidays }: Overrides): string[] {
+  if (holidays || exact(card.holidayPercent).equals(0)) return [];
+  return holidaysOn(days, publicHolidays).map(
+    ({ date, name }) =>
+      `${dateInWords(date)} is ${name} at the place, by a public list, and charged as a holiday. If nobody keeps it there, take it off.`,
+  );
 }
 
 function budgetCautions({ job, card }: PriceInput): string[] {

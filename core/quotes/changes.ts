@@ -21,7 +21,8 @@ export type Overrides = {
   discount: DiscountAsked;
   terms: Partial<Terms>;
   taxes: readonly TaxChange[];
-  holidays: ReadonlySet<string>;
+  /** Dates that were said to count as public holidays; null where nobody said. */
+  holidays: readonly string[] | null;
 };
 
 /**
@@ -34,7 +35,7 @@ export function foldChanges(changes: readonly DraftChange[], offer: number): Ove
   const added: PricedLine[] = [];
   let discount: DiscountAsked = { percent: '0', fixed: '0', over: null };
   let terms: Partial<Terms> = {};
-  let holidays: readonly string[] = [];
+  let holidays: readonly string[] | null = null;
   const taxes: TaxChange[] = [];
   let additions = 0;
 
@@ -56,7 +57,7 @@ export function foldChanges(changes: readonly DraftChange[], offer: number): Ove
     if (change.op === 'holidays') holidays = change.dates;
     if (change.op === 'terms') terms = { ...terms, ...(change.terms as Partial<Terms>) };
   }
-  return { sets, dropped, added, discount, terms, taxes, holidays: new Set(holidays) };
+  return { sets, dropped, added, discount, terms, taxes, holidays };
 }
 
 /** Lines with what was changed, taken off and added. Additions go to the end of those given; sections are put in order later. */

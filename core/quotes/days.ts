@@ -11,7 +11,7 @@ import { formatNumber } from '../money/format.ts';
 import { datesInWords } from '../words/dates.ts';
 import { plural, slug, withOwnIds, type PricedLine } from './line.ts';
 
-export type DaysInput = { days: readonly BookDay[]; zone: string; role: Role; terms: DayTerms; holidays: ReadonlySet<string> };
+export type DaysInput = { days: readonly BookDay[]; zone: string; role: Role; terms: DayTerms; holidays: ReadonlyMap<string, string> };
 export type PricedDays = { lines: PricedLine[]; cautions: string[]; worked: WorkedDay[] };
 
 const work: Record<Role, string> = {
@@ -48,7 +48,9 @@ function workedDays({ days, zone, holidays }: Pick<DaysInput, 'days' | 'zone' | 
 export function dayLines(input: DaysInput): PricedDays {
   const worked = workedDays(input);
   const byKey = Map.groupBy(
-    worked.flatMap((day) => payOfDay(day, input.terms).map((part) => ({ date: day.date, part }))),
+    worked.flatMap((day) =>
+      payOfDay(day, input.terms).map((part) => ({ date: day.date, part: named(part, input.holidays.get(day.date)) })),
+    ),
     ({ part }) => `${part.key} ${part.unitPrice.toFraction()}`,
   );
   const lines = [...byKey.values()].flatMap(([first, ...more]) => (first ? [lineOf([first, ...more], input)] : []));
@@ -58,6 +60,11 @@ export function dayLines(input: DaysInput): PricedDays {
     cautions: forced.cautions,
     worked,
   };
+}
+
+/** An uplift for a holiday says which one. */
+function named(part: PayPart, holiday: string | undefined): PayPart {
+  return holiday && part.key === 'holiday uplift' ? { ...part, reason: `${holiday}. ${part.reason}` } : part;
 }
 
 type Entry = { date: string; part: PayPart };

@@ -4,7 +4,7 @@
 import type { Job } from '../contract/jobs.ts';
 import type { DraftChange } from '../contract/quotes.ts';
 import type { RateCard } from '../contract/rates.ts';
-import type { SetupFields } from '../contract/setup.ts';
+import type { PublicHoliday, SetupFields } from '../contract/setup.ts';
 import type { BookDay } from '../fit/book.ts';
 import type { QuotedTrip } from './trip.ts';
 
@@ -12,6 +12,8 @@ export type PriceInput = {
   job: Pick<Job, 'id' | 'role' | 'place' | 'budget' | 'received' | 'deliverables'>;
   /** Paid dates with their instants. */
   days: readonly BookDay[];
+  /** Public holidays at the place around those dates: a hint. */
+  publicHolidays: readonly PublicHoliday[];
   card: RateCard;
   /** Why this card, where it is not quite the one asked for. */
   cardCaution: string | null;

@@ -14,6 +14,7 @@ import { foldChanges, overlay } from './changes.ts';
 import { depositOf, validUntil } from './deadlines.ts';
 import { discountedSections, discountLines, expenseSections } from './discount.ts';
 import { amountOfLine, quoteLine, type PricedLine } from './line.ts';
+import { countedHolidays, holidaysOn } from './holidays.ts';
 import type { PriceInput } from './input.ts';
 import { rushLine } from './rush.ts';
 import { floorOf, scaleOf } from './scale.ts';
@@ -31,6 +32,7 @@ export type PricedOffer = Pick<
   | 'validUntil'
   | 'terms'
   | 'holidays'
+  | 'publicHolidays'
   | 'scale'
   | 'cautions'
   | 'missing'
@@ -45,7 +47,9 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   const firstCallAt = firstCall(input.days);
   const home = setup.home.zone;
 
-  const base = baseLines(input, overrides.holidays);
+  const publicHolidays = holidaysOn(input.days, input.publicHolidays);
+  const holidays = countedHolidays(publicHolidays, overrides.holidays);
+  const base = baseLines(input, holidays);
   const beforeRush = overlay(base.lines, overrides, (section) => section !== 'rush' && section !== 'discount', currency);
   const ofDays = beforeRush.filter((line) => line.section === 'days').map((line) => amountOfLine(line, currency));
   const notice = firstCallAt === null ? Infinity : firstCallAt - epochOf(input.job.received.at);
@@ -79,7 +83,8 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
     discount: { ...overrides.discount, over: overrides.discount.over ? [...overrides.discount.over] : null },
     validUntil: validUntil(now, terms, firstCallAt, home),
     terms,
-    holidays: [...overrides.holidays],
+    holidays: [...holidays.keys()],
+    publicHolidays,
     scale,
     cautions: [
       ...base.cautions,

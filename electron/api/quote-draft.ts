@@ -2,10 +2,11 @@
  * A job's quote as it is priced now: what the store knows, joined with the rules of `core/quotes`.
  */
 import type { Job } from '../../core/contract/jobs.ts';
+import type { Place } from '../../core/contract/parts.ts';
 import type { Client } from '../../core/contract/people.ts';
 import type { DraftChange, QuoteDraft } from '../../core/contract/quotes.ts';
 import type { RateCard } from '../../core/contract/rates.ts';
-import type { SetupFields } from '../../core/contract/setup.ts';
+import type { PublicHoliday, SetupFields } from '../../core/contract/setup.ts';
 import type { BookDay } from '../../core/fit/book.ts';
 import { defaultExpiry } from '../../core/jobs/pencil.ts';
 import { momentAt } from '../../core/quotes/deadlines.ts';
@@ -24,6 +25,7 @@ import { allCards } from '../../db/rates.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookWays } from '../../db/trips.ts';
+import { holidaysOf } from './holidays.ts';
 import { badInput, notFound, refused } from './trouble.ts';
 
 /** Everything that a quote is made from. */
@@ -70,8 +72,9 @@ type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: str
 function draftOf({ job, client, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
   // What was said by hand on this quote comes after the client's own terms, and so has the last word.
   const changes = [...(client ? changesFor(client) : []), ...kept.batches.flat()];
+  const publicHolidays = holidaysAt(job.place ?? setup.home, days, card);
   const draft = {
-    ...priced({ job, days, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes),
+    ...priced({ job, days, publicHolidays, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes),
     undoable: kept.batches.length,
   };
   const lastWrap = days.at(-1)?.wrapAt;
@@ -98,6 +101,12 @@ function priced(input: PriceInput, changes: readonly DraftChange[]): QuoteDraft 
       throw badInput([{ field: `changes.${Math.max(0, changes.length - 1)}`, sentence: `cannot be reckoned with. ${error.message}` }]);
     throw error;
   }
+}
+
+/** Public holidays at the place; they are not asked for where a holiday costs nothing more. */
+function holidaysAt(place: Place, days: readonly BookDay[], { holidayPercent }: RateCard): PublicHoliday[] {
+  if (Number(holidayPercent) === 0) return [];
+  return holidaysOf({ country: place.country, region: place.region, years: days.map(({ date }) => Number(date.slice(0, 4))) });
 }
 
 /** The trip from home to home; the way that was typed, else the long end of the estimate. */

@@ -95,6 +95,7 @@ export function inputOf({ job, setup: mine, card: rates, ...rest }: Facts = {}):
   return {
     days: [day('2026-09-08'), day('2026-09-09')],
     cardCaution: null,
+    publicHolidays: [],
     trip: null,
     changes: [],
     draftVersion: 0,

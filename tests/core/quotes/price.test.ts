@@ -39,6 +39,33 @@ describe('days', () => {
     const draft = quoteOf({ changes: [{ op: 'holidays', dates: ['2026-09-09'] }] });
     expect(lineOf(draft, 'days/holiday-uplift')).toMatchObject({ quantity: '1', amount: { minor: 50_000 } });
   });
+  describe('public holidays of the place', () => {
+    const publicHolidays = [
+      { date: '2026-09-07', name: 'Labor Day' },
+      { date: '2026-09-08', name: 'Harvest Day' },
+    ];
+    test('count until somebody says otherwise, and the line and a caution name them', () => {
+      const draft = quoteOf({ publicHolidays });
+      expect(lineOf(draft, 'days/holiday-uplift')).toMatchObject({
+        quantity: '1',
+        reason: "Tue 8 September 2026: Harvest Day. The call is on a holiday: 50 % on the day's base 1,000.00.",
+      });
+      expect(draft).toMatchObject({ holidays: ['2026-09-08'], publicHolidays: [{ date: '2026-09-08', name: 'Harvest Day' }] });
+      expect(draft.cautions).toContain(
+        'Tue 8 September 2026 is Harvest Day at the place, by a public list, and charged as a holiday. If nobody keeps it there, take it off.',
+      );
+    });
+    test('are taken off by hand, and still proposed', () => {
+      const draft = quoteOf({ publicHolidays, changes: [{ op: 'holidays', dates: [] }] });
+      expect(lineOf(draft, 'days/holiday-uplift')).toBeUndefined();
+      expect(draft).toMatchObject({ holidays: [], publicHolidays: [{ date: '2026-09-08' }] });
+      expect(draft.cautions.join(' ')).not.toContain('Harvest Day');
+    });
+    test('say nothing where a holiday costs nothing more, nor on a day of editing', () => {
+      expect(quoteOf({ publicHolidays, card: { holidayPercent: '0' } }).cautions.join(' ')).not.toContain('Harvest Day');
+      expect(quoteOf({ publicHolidays, days: [day('2026-09-08', '08:00', '16:00', 'edit')] }).publicHolidays).toEqual([]);
+    });
+  });
 });
 
 describe('trip', () => {
