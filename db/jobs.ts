@@ -2,7 +2,7 @@
  * Jobs, from inquiry to ink. Every change here bumps the row version; the caller has compared versions in the same transaction.
  */
 import { desc, eq, sql } from 'drizzle-orm';
-import type { Question, Span } from '../core/contract/inquiries.ts';
+import type { Question, Remembered, Span } from '../core/contract/inquiries.ts';
 import type { Job } from '../core/contract/jobs.ts';
 import type { Moment, Role } from '../core/contract/parts.ts';
 import type { BookDay } from '../core/fit/book.ts';
@@ -85,6 +85,7 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
     received: momentAt(row.receivedAt, row.receivedZone),
     questions: row.questions,
     spans: row.spans,
+    ...(row.remembered ? { remembered: row.remembered } : {}),
     pencil: pencil ? pencilAsMet(pencil, now) : null,
     ink: inkOf(row),
     papers: made.map((paper) => ({
@@ -133,6 +134,7 @@ export type NewJob = {
   message: string | null;
   questions: Question[];
   spans: Span[];
+  remembered?: Remembered[] | undefined;
   /** Epoch milliseconds, and the zone of the clock that it was received by. */
   receivedAt: number;
   receivedZone: string;
@@ -142,7 +144,7 @@ export type NewJob = {
 /** Put a job on the books as an inquiry. Answers with its id. */
 export function insertJob(db: WritableDb, job: NewJob): string {
   const id = newId();
-  const { message, questions, spans, receivedAt, receivedZone, now } = job;
+  const { message, questions, spans, remembered = null, receivedAt, receivedZone, now } = job;
   db.insert(jobs)
     .values({
       ...factColumns(job.facts),
@@ -151,6 +153,7 @@ export function insertJob(db: WritableDb, job: NewJob): string {
       message,
       questions,
       spans,
+      remembered,
       receivedAt,
       receivedZone,
       createdAt: now,
@@ -168,6 +171,14 @@ export function saveJobFacts(db: WritableDb, id: string, facts: Facts, placed: P
     .where(eq(jobs.id, id))
     .run();
   replaceDays(db, id, placed.days, placed.zone);
+}
+
+/** Note which facts of a job stand as they were corrected before. `now` in epoch milliseconds. */
+export function saveRemembered(db: WritableDb, id: string, remembered: Remembered[], now: number): void {
+  db.update(jobs)
+    .set({ remembered: remembered.length > 0 ? remembered : null, version: sql`${jobs.version} + 1`, updatedAt: now })
+    .where(eq(jobs.id, id))
+    .run();
 }
 
 /** Note what was done last with a job. `now` in epoch milliseconds. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Country, Currency, DateText, DeedKey, Id, Line, Message, Place, Role, WallTime, Zone } from './parts.ts';
+import { Country, Currency, DateText, DeedKey, Id, InstantText, Line, Message, Place, Role, WallTime, Zone } from './parts.ts';
 
 export const factNames = [
   'start',
@@ -27,6 +27,7 @@ export const Budget = z.strictObject({
   currency: Currency.optional(),
   per: z.enum(['day', 'job', 'hour']).optional(),
 });
+export type Budget = z.infer<typeof Budget>;
 
 /** What was read from a message. A fact that is not known is absent; nothing is guessed silently. */
 export const InquiryFields = z.strictObject({
@@ -66,12 +67,22 @@ export type Question = z.infer<typeof Question>;
 export const Span = z.strictObject({ field: FactName, start: z.int().min(0), end: z.int().min(0), text: z.string() });
 export type Span = z.infer<typeof Span>;
 
+/** What of a reading is remembered for its sender once a person corrected it; currency and per belong to the budget. */
+export const rememberedFacts = ['place', 'role', 'currency', 'per', 'organisation', 'contactName'] as const;
+const RememberedFact = z.enum(rememberedFacts);
+export type RememberedFact = z.infer<typeof RememberedFact>;
+
+/** A fact that stands as it was corrected before for the same sender, and when that was. */
+export const Remembered = z.strictObject({ id: Id, fact: RememberedFact, at: InstantText });
+export type Remembered = z.infer<typeof Remembered>;
+
 export const Reading = z.strictObject({
   isInquiry: z.boolean(),
   fields: InquiryFields,
   questions: z.array(Question),
   spans: z.array(Span),
   placeFound: Place.optional().describe('the gazetteer entry that the place was taken for'),
+  remembered: z.array(Remembered).optional().describe('facts as they were corrected before for this sender'),
 });
 export type Reading = z.infer<typeof Reading>;
 
@@ -97,6 +108,7 @@ export const inquiries = {
       homeZone: Zone,
       homePlace: Place.optional().describe('my home if it is not the stored one'),
       homeCurrency: Currency.optional(),
+      remember: z.boolean().optional().describe('true: as it was corrected before for the same sender'),
     }),
     Reading,
   ),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Budget, Question, Span } from './inquiries.ts';
+import { Budget, Question, Remembered, Span } from './inquiries.ts';
 import { Knows } from './knows.ts';
 import { DateText, DayKind, DeedKey, Id, InstantText, Line, Moment, Money, Name, Note, Place, Role, Version, WallTime } from './parts.ts';
 
@@ -56,6 +56,7 @@ export const Job = JobFacts.extend({
   received: Moment,
   questions: z.array(Question).describe('still open'),
   spans: z.array(Span),
+  remembered: z.array(Remembered).optional().describe('facts that stand as they were corrected before for this sender'),
   pencil: Pencil.nullable(),
   ink: Ink.nullable(),
   papers: z.array(Paper),
@@ -122,6 +123,11 @@ export const jobs = {
   saveKnows: writes(
     'Save what a job knows: who pays, papers asked for, people on site, the place, what must be filmed.',
     z.strictObject({ ...OneJob, knows: Knows }),
+    JobAnswer,
+  ),
+  forget: writes(
+    'Forget what was corrected for the sender of this inquiry. The fact stays as it is; the next message is read as it stands.',
+    z.strictObject({ ...OneJob, correction: Id }),
     JobAnswer,
   ),
   reopen: writes(

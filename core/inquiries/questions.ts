@@ -1,7 +1,7 @@
 /**
  * The questions that a reading leaves: what is missing or could be meant in two ways, as a sentence, with the choices as values of the field.
  */
-import type { FactName, InquiryFields, Question } from '../contract/inquiries.ts';
+import type { Budget, FactName, InquiryFields, Question } from '../contract/inquiries.ts';
 import { datesInWords, deadlineInWords, wallInWords } from '../words/dates.ts';
 
 const missing: readonly (readonly [FactName, string])[] = [
@@ -32,6 +32,18 @@ export function dayChoices(sets: readonly (readonly string[])[], which: 'start' 
     const value = which === 'start' ? dates[0] : dates.at(-1);
     return value === undefined ? [] : [{ label: datesInWords(dates), value }];
   });
+}
+
+/** Offers to choose from, each once. */
+export function budgetChoices(budgets: readonly Budget[]): Question['choices'] {
+  const byLabel = new Map(budgets.map((budget) => [budgetLabel(budget), budget]));
+  return [...byLabel].map(([label, value]) => ({ label, value }));
+}
+
+function budgetLabel(budget: Budget): string {
+  return [String(budget.amount), budget.currency, budget.per ? `a ${budget.per}`.replace('a hour', 'an hour') : undefined]
+    .filter((part) => part !== undefined)
+    .join(' ');
 }
 
 /** What every inquiry needs and this one does not say, unless it is asked already. */

@@ -20,7 +20,7 @@ import { peopleIn } from './people/find.ts';
 import { phonesIn } from './people/reach.ts';
 import { countryOfZone } from './places/countries.ts';
 import { placeOf, placesIn } from './places/find.ts';
-import { dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
+import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
 import { daysOf, daysSaid } from './settle/days.ts';
@@ -210,14 +210,7 @@ export function readInquiry(input: ReadInput): Reading {
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
   if (budget.budget) fields.budget = budget.budget;
-  if (budget.ask)
-    questions.push(
-      question(
-        'budget',
-        budgetAsk(budget.ask),
-        budget.choices.map((choice) => ({ label: budgetLabel(choice), value: choice })),
-      ),
-    );
+  if (budget.ask) questions.push(question('budget', budgetAsk(budget.ask), budgetChoices(budget.choices)));
   point('budget', ...budget.where);
 
   const layers = {
@@ -276,10 +269,4 @@ function zoneTown(gazetteer: Gazetteer, zone: string): Place | undefined {
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
   if (why === 'amount') return 'Which amount do they mean?';
   return why === 'currency' ? 'Which currency do they mean?' : 'Is that for a day or for the whole job?';
-}
-
-function budgetLabel(budget: { amount: number; currency?: string | undefined; per?: string | undefined }): string {
-  return [String(budget.amount), budget.currency, budget.per ? `a ${budget.per}`.replace('a hour', 'an hour') : undefined]
-    .filter((part) => part !== undefined)
-    .join(' ');
 }

@@ -1,6 +1,6 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
-import type { Question, Span } from '../../core/contract/inquiries.ts';
+import type { Question, Remembered, Span } from '../../core/contract/inquiries.ts';
 import type { Knows } from '../../core/contract/knows.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import { createdAt, id, updatedAt, version } from './columns.ts';
@@ -43,6 +43,7 @@ export const jobs = sqliteTable(
     inkedAt: integer('inked_at'),
     inkedQuote: integer('inked_quote'),
     clientId: text('client_id').references(() => clients.id),
+    remembered: text('remembered', { mode: 'json' }).$type<Remembered[]>(),
     knows: text('knows', { mode: 'json' }).$type<Knows>(),
     version: version(),
     createdAt: createdAt(),

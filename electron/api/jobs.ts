@@ -23,6 +23,7 @@ import { done, note, opened, whole } from './job-deed.ts';
 import { refuseDoubleInk } from './double-ink.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
 import { askedExpiry, usualExpiry } from './job-pencil.ts';
+import { forget, learn } from './memory.ts';
 import { os } from './os.ts';
 import { refused } from './trouble.ts';
 
@@ -64,7 +65,8 @@ const change = os.jobs.change.handler(({ input, context }) =>
     const placed = placedDays(facts.days, facts.place, homeZone(db, context));
     if (job.state === 'inked') refuseDoubleInk(db, job, placed.days);
     saveJobFacts(db, job.id, facts, placed, stillOpen(job.questions, changed, input.settled), now);
-    return changed.length > 0 ? `Changed: ${changed.map((name) => factWords[name]).join(', ')}.` : 'Questions were answered.';
+    const said = changed.length > 0 ? `Changed: ${changed.map((name) => factWords[name]).join(', ')}.` : 'Questions were answered.';
+    return [said, ...learn(db, context, job, facts, now)].join(' ');
   }),
 );
 
@@ -144,4 +146,4 @@ const history = os.jobs.history.handler(({ input, context }) =>
   }),
 );
 
-export const jobs = { list, get, add, change, pencil, letGo, ink, decline, setClient, saveKnows, reopen, history };
+export const jobs = { list, get, add, change, pencil, letGo, ink, decline, setClient, saveKnows, forget, reopen, history };

@@ -1,7 +1,6 @@
 /**
  * A pasted message put on the books as an inquiry, with what was read from it.
  */
-import { readInquiry } from '../../core/inquiries/read.ts';
 import { jobOf } from '../../core/inquiries/to-job.ts';
 import type { RateCardFields } from '../../core/contract/rates.ts';
 import type { InquiryFields } from '../../core/contract/inquiries.ts';
@@ -15,6 +14,7 @@ import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
 import { placedDays } from './job-facts.ts';
+import { readPlain, remembering } from './memory.ts';
 import { os } from './os.ts';
 
 export const take = os.inquiries.take.handler(({ input, context }) =>
@@ -25,14 +25,7 @@ export const take = os.inquiries.take.handler(({ input, context }) =>
     const receivedAt =
       input.receivedAt ?? Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(homeZone).toString({ smallestUnit: 'second' });
     const received = Temporal.ZonedDateTime.from(receivedAt, { offset: 'use' });
-    const reading = readInquiry({
-      text: input.text,
-      receivedAt,
-      homeZone,
-      homePlace: setup?.home,
-      homeCurrency: setup?.currency,
-      gazetteer: context.gazetteer(),
-    });
+    const reading = remembering(db, readPlain(db, context, input.text, receivedAt));
     const card = cardFor(db, reading.fields, setup?.currency ?? 'USD', wallAt(now, homeZone).slice(0, 10));
     const usual = { homeZone, dayMinutes: minutes(card.dayHours), halfMinutes: minutes(card.halfUpToHours) };
     const { facts, questions } = jobOf(reading, input.text, input.title ?? '', usual);
@@ -42,6 +35,7 @@ export const take = os.inquiries.take.handler(({ input, context }) =>
       message: input.text,
       questions,
       spans: reading.spans,
+      remembered: reading.remembered,
       receivedAt: received.epochMilliseconds,
       receivedZone: received.timeZoneId,
       now,

@@ -1,11 +1,13 @@
 import { useState, type ReactNode } from 'react';
 import type { Trouble } from '../../../core/contract/base.ts';
+import { factBehind } from '../../../core/inquiries/remember.ts';
 import { Button } from '../../parts/button.tsx';
 import { EditorForm } from '../../parts/editor-form.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import style from './facts.module.css';
 import type { FactChanges, FactProps } from './change-job.ts';
 import { Questions } from './questions.tsx';
+import { Remembered } from './remembered.tsx';
 
 /**
  * One fact: shown as words, changed in place.
@@ -60,6 +62,7 @@ export function Fact<T>(
             </span>
           </EditorForm>
         )}
+        <Remembered {...props} notes={(props.job.remembered ?? []).filter(({ fact }) => props.settles?.includes(factBehind[fact]))} />
         {props.locked ? null : (
           <Questions {...props} questions={props.job.questions.filter(({ field }) => props.settles?.includes(field))} />
         )}

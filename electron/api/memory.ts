@@ -1,0 +1,73 @@
+/**
+ * Corrections of what was read from a message: kept when a person changes an inquiry, laid over the next reading of the same sender.
+ */
+import type { Reading } from '../../core/contract/inquiries.ts';
+import type { Job } from '../../core/contract/jobs.ts';
+import { readInquiry } from '../../core/inquiries/read.ts';
+import { learned, rememberedWords, senderOf, stillRemembered, withMemory } from '../../core/inquiries/remember.ts';
+import { factsOf, type Facts } from '../../core/jobs/facts.ts';
+import { epochOf } from '../../core/time/read.ts';
+import { correctionsFor, dropCorrection, forgetCorrection, keepCorrection } from '../../db/corrections.ts';
+import { saveRemembered } from '../../db/jobs.ts';
+import { setupRow } from '../../db/setup.ts';
+import type { ReadableDb, WritableDb } from '../../db/store.ts';
+import type { Context } from './context.ts';
+import { done } from './job-deed.ts';
+import { homeZone } from './job-facts.ts';
+import { os } from './os.ts';
+import { notFound } from './trouble.ts';
+
+/** A message as it reads at home, without memory. */
+export function readPlain(db: ReadableDb, context: Context, text: string, receivedAt: string): Reading {
+  const setup = setupRow(db)?.fields;
+  return readInquiry({
+    text,
+    receivedAt,
+    homeZone: homeZone(db, context),
+    homePlace: setup?.home,
+    homeCurrency: setup?.currency,
+    gazetteer: context.gazetteer(),
+  });
+}
+
+/** A reading with what was corrected before for its sender. */
+export function remembering(db: ReadableDb, reading: Reading): Reading {
+  const sender = senderOf(reading);
+  return sender === null ? reading : withMemory(reading, correctionsFor(db, sender));
+}
+
+/**
+ * Remember what a change of an inquiry corrects in its reading. Once a quote was made a change is another wish, not another reading.
+ * @returns the sentence that says so, if anything was learned
+ */
+export function learn(db: WritableDb, context: Context, job: Job, facts: Facts, now: number): string[] {
+  const before = factsOf(job);
+  const notes = job.remembered ?? [];
+  const standing = stillRemembered(notes, before, facts);
+  if (standing.length < notes.length) saveRemembered(db, job.id, standing, now);
+  if (job.message === null || job.total !== null) return [];
+  const receivedAt = Temporal.Instant.fromEpochMilliseconds(epochOf(job.received.at)).toZonedDateTimeISO(job.received.zone).toString();
+  const reading = readPlain(db, context, job.message, receivedAt);
+  const sender = senderOf(reading);
+  if (sender === null) return [];
+  const { keep, drop } = learned(reading, before, facts);
+  for (const point of drop) dropCorrection(db, sender, point);
+  for (const correction of keep) keepCorrection(db, sender, correction, now);
+  return keep.length > 0 ? [`Remembered for this sender: ${keep.map(({ fact }) => rememberedWords[fact]).join(', ')}.`] : [];
+}
+
+export const forget = os.jobs.forget.handler(({ input, context }) =>
+  done(context, 'jobs.forget', 'know', input, (db, job, now) => {
+    const notes = job.remembered ?? [];
+    const note = notes.find(({ id }) => id === input.correction);
+    if (!note) throw notFound('This correction');
+    forgetCorrection(db, note.id);
+    saveRemembered(
+      db,
+      job.id,
+      notes.filter((one) => one !== note),
+      now,
+    );
+    return `Forgot how their ${rememberedWords[note.fact]} was corrected.`;
+  }),
+);
