@@ -17,6 +17,10 @@ export const Terms = z.strictObject({
   depositPercent: Percent,
   payDays: z.int().min(0).max(180),
   cancellation: z.array(CancelStep).max(12),
+  cancelBy: z
+    .enum(['hours', 'business days'])
+    .optional()
+    .describe('how notice is counted, hours if absent; by business days every started 24 hours of a step are one'),
   rounds: z.int().min(0).max(20),
   overtimeApprover: Note,
   illness: Note,

@@ -1,11 +1,13 @@
 /**
- * What a cancellation or a postponement owes, by the scale that was frozen into the quote. Instants count, not dates.
+ * What a cancellation or a postponement owes, by the scale that was frozen into the quote. Instants count, not dates, unless its terms say business days.
  */
 import type { Cancellation, QuoteDraft, Section } from '../contract/quotes.ts';
 import { decimalText, exact } from '../money/exact.ts';
 import { formatMoney, formatNumber } from '../money/format.ts';
 import { add, compare, percentOf, subtract, zero, type Money } from '../money/money.ts';
-import { lengthInWords } from '../words/amounts.ts';
+import { businessDaysBefore, type HolidayDates } from '../time/business.ts';
+import { wallAt } from '../time/read.ts';
+import { countInWords, lengthInWords } from '../words/amounts.ts';
 
 /** Work that cannot be sold again; what is passed on as it is counts only once it is bound. */
 export const cancelSections: readonly Section[] = ['days', 'kit', 'editing'];
@@ -17,32 +19,66 @@ export type CancelInput = {
   /** Epoch milliseconds. */
   firstCallAt: number;
   at: number;
+  /** My home: its clock and its public holidays, for terms that count business days. */
+  home: { zone: string; holidays: HolidayDates };
   postponed: boolean;
   /** Costs already bound (rooms, tickets, sub-hire), owed in full. */
   bound: Money;
   depositPaid: Money;
 };
 
+type Step = QuoteDraft['terms']['cancellation'][number];
+/** A notice as terms count it: whether it is strictly under a step, and how a sentence begins that says so. */
+type Notice = { under: (step: Step) => boolean; words: string };
+
+/** A step in business days: each started 24 hours are one. */
+export function businessDaysOf(hours: number): number {
+  return Math.ceil(hours / 24);
+}
+
 /** The share of the base owed under a notice in milliseconds, per cent: of the steps that it is strictly under, the shortest. */
-export function cancelPercent(noticeMs: number, steps: QuoteDraft['terms']['cancellation']): string {
-  const step = steps.toSorted((a, b) => a.underHours - b.underHours).find(({ underHours }) => noticeMs < underHours * 3_600_000);
-  return step?.percent ?? '0';
+export function cancelPercent(noticeMs: number, steps: readonly Step[]): string {
+  return percentUnder(inHours(noticeMs), steps);
+}
+
+function percentUnder({ under }: Notice, steps: readonly Step[]): string {
+  return steps.toSorted((a, b) => a.underHours - b.underHours).find(under)?.percent ?? '0';
+}
+
+function inHours(noticeMs: number): Notice {
+  return {
+    under: ({ underHours }) => noticeMs < underHours * 3_600_000,
+    words: noticeMs > 0 ? `${lengthInWords(Math.floor(noticeMs / 60_000))} before first call` : 'At or after first call',
+  };
+}
+
+/** Dates are those at my home; the day of notice counts, that of the call does not (common practice). */
+function inBusinessDays({ firstCallAt, at, home }: CancelInput): Notice {
+  const dateOf = (epochMs: number): string => wallAt(epochMs, home.zone).slice(0, 10);
+  const days = businessDaysBefore(dateOf(firstCallAt), dateOf(at), home.holidays);
+  const count = days === 0 ? 'No business day' : countInWords(days, 'business day');
+  return {
+    under: ({ underHours }) => days < businessDaysOf(underHours),
+    words: `${count} before first call, the day of notice counted and that of the call not:`,
+  };
 }
 
 /**
  * What is owed when a job is called off at an instant.
  * @throws CurrencyMixError when bound costs or deposit are in another currency than the quote
  */
-export function cancellationOf({ draft, firstCallAt, at, postponed, bound, depositPaid }: CancelInput): Cancellation {
+export function cancellationOf(input: CancelInput): Cancellation {
+  const { draft, firstCallAt, at, postponed, bound, depositPaid } = input;
   const base = draft.cancelBase;
   const noticeMs = firstCallAt - at;
-  const onScale = cancelPercent(noticeMs, draft.terms.cancellation);
+  const byDays = draft.terms.cancelBy === 'business days';
+  const notice = byDays ? inBusinessDays(input) : inHours(noticeMs);
+  const onScale = percentUnder(notice, draft.terms.cancellation);
   const percent = postponed ? exact(onScale).mul(exact(POSTPONED_SHARE)).div(100n) : exact(onScale);
   const fee = percentOf(base, percent);
   const total = add(fee, bound);
   const left = subtract(total, depositPaid);
   const none = zero(base.currency);
-  const notice = noticeMs > 0 ? `${lengthInWords(Math.floor(noticeMs / 60_000))} before first call` : 'At or after first call';
   const half = postponed ? `, half of it for a date agreed anew within 30 days: ${formatNumber(percent)} %` : '';
   const costs = bound.minor > 0 ? `, and ${formatMoney(bound)} of costs already bound` : '';
   return {
@@ -54,7 +90,7 @@ export function cancellationOf({ draft, firstCallAt, at, postponed, bound, depos
     total,
     owed: compare(left, none) > 0 ? left : none,
     paidBack: compare(left, none) < 0 ? subtract(none, left) : none,
-    reason: `${notice} the scale says ${formatNumber(onScale)} % of ${formatMoney(base)} for days, kit and editing${half}${costs}.`,
-    caution: 'Whether tax is due on it is for your tax adviser to say.',
+    reason: `${notice.words} the scale says ${formatNumber(onScale)} % of ${formatMoney(base)} for days, kit and editing${half}${costs}.`,
+    caution: `Whether tax is due on it is for your tax adviser to say.${byDays ? ' Public holidays at home are those of a public list: look at them.' : ''}`,
   };
 }

@@ -77,6 +77,7 @@ const termNames: Record<keyof Terms, string> = {
   depositPercent: 'Deposit, per cent',
   payDays: 'Days to pay',
   cancellation: 'The cancellation scale',
+  cancelBy: 'How the notice of a cancellation is counted',
   rounds: 'Rounds of notes',
   overtimeApprover: 'Who approves overtime',
   illness: 'The term on illness',
@@ -88,11 +89,16 @@ const termNames: Record<keyof Terms, string> = {
 
 function termDifferences(was: Terms, is: Terms): string[] {
   return (Object.keys(termNames) as (keyof Terms)[]).flatMap((key) => {
-    const [before, now] = [was[key], is[key]];
+    const [before, now] = [saidOf(was, key), saidOf(is, key)];
     if (JSON.stringify(before) === JSON.stringify(now)) return [];
-    const figures = typeof now === 'number' || key === 'depositPercent';
+    const figures = typeof now === 'number' || key === 'depositPercent' || key === 'cancelBy';
     return figures
       ? [`${termNames[key]}: ${JSON.stringify(now)} instead of ${JSON.stringify(before)}.`.replaceAll('"', '')]
       : [`${termNames[key]} is worded anew.`];
   });
+}
+
+/** Terms that were frozen before notice could be counted in business days count it in hours. */
+function saidOf(terms: Terms, key: keyof Terms) {
+  return key === 'cancelBy' ? (terms.cancelBy ?? 'hours') : terms[key];
 }

@@ -5,6 +5,7 @@ import type { QuoteDraft } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
 import { formatNumber } from '../money/format.ts';
 import { countInWords, noticeInWords } from '../words/amounts.ts';
+import { businessDaysOf } from './cancellation.ts';
 
 /** One term under its heading. */
 export type Term = { label: string; text: string };
@@ -35,13 +36,18 @@ function payment({ payDays }: Terms): string {
 }
 
 /** The scale from the longest notice to the shortest; rules.md section 4. */
-function cancellation({ cancellation: steps }: Terms): string {
+function cancellation({ cancellation: steps, cancelBy }: Terms): string {
   if (steps.length === 0) return '';
+  const inDays = cancelBy === 'business days';
   const scale = steps
     .toSorted((a, b) => b.underHours - a.underHours)
-    .map(({ underHours, percent }) => `under ${noticeInWords(underHours)} ${formatNumber(percent)} %`)
+    .map(
+      ({ underHours, percent }) =>
+        `under ${inDays ? countInWords(businessDaysOf(underHours), 'business day') : noticeInWords(underHours)} ${formatNumber(percent)} %`,
+    )
     .join(', ');
-  return `By notice before first call: ${scale} of the net of days, kit and editing, and costs already bound in full; nothing earlier. A deposit paid is set against it.`;
+  const counted = inDays ? ' in business days at my home, the day of notice counted and that of the call not' : '';
+  return `By notice before first call${counted}: ${scale} of the net of days, kit and editing, and costs already bound in full; nothing earlier. A deposit paid is set against it.`;
 }
 
 function sentence(text: string): string {

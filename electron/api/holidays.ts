@@ -26,6 +26,13 @@ export function holidaysOf({ country, region, years }: Where & { years: readonly
   return [...new Set(years)].toSorted((a, b) => a - b).flatMap((year) => yearOf(calendar, year));
 }
 
+/** The dates of those holidays from the year of one date to that of another. */
+export function holidayDates(where: Where, from: string, to: string): ReadonlySet<string> {
+  const [first, last] = [from, to].map((date) => Number(date.slice(0, 4))).toSorted((a, b) => a - b) as [number, number];
+  const years = Array.from({ length: last - first + 1 }, (_, order) => first + order);
+  return new Set(holidaysOf({ ...where, years }).map(({ date }) => date));
+}
+
 /** What to think of `holidaysOf` there, in a sentence. */
 export function holidayHint(where: Where): string {
   const { list, region } = calendarOf(where);

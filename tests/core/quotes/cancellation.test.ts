@@ -2,18 +2,21 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { money } from '../../../core/money/money.ts';
 import { cancellationOf, type CancelInput } from '../../../core/quotes/cancellation.ts';
+import { termsInWords } from '../../../core/quotes/terms.ts';
 import { tried } from '../laws.ts';
 import { at, drive, fargo, quoteOf, taxed } from './facts.ts';
 
 const firstCallAt = at('2026-09-08T08:00');
 const draft = quoteOf({ card: { kit: [{ name: 'Mixer', perDay: '100' }] }, trip: drive, job: { place: fargo } });
 const HOUR = 3_600_000;
+const home = { zone: 'America/Chicago', holidays: new Set(['2026-09-07']) };
 
 const cancel = (hoursBefore: number, changes: Partial<CancelInput> = {}) =>
   cancellationOf({
     draft,
     firstCallAt,
     at: firstCallAt - hoursBefore * HOUR,
+    home,
     postponed: false,
     bound: money(0, 'USD'),
     depositPaid: money(0, 'USD'),
@@ -41,8 +44,15 @@ describe('the scale', () => {
   test('counts elapsed hours over a clock change, not dates', () => {
     const call = at('2026-11-02T08:00');
     const called = (wall: string) =>
-      cancellationOf({ draft, firstCallAt: call, at: at(wall), postponed: false, bound: money(0, 'USD'), depositPaid: money(0, 'USD') })
-        .percent;
+      cancellationOf({
+        draft,
+        firstCallAt: call,
+        at: at(wall),
+        home,
+        postponed: false,
+        bound: money(0, 'USD'),
+        depositPaid: money(0, 'USD'),
+      }).percent;
     // from 31 October 09:00 to 2 November 08:00 are 48 h: the night between has an hour more
     expect([called('2026-10-31T09:00'), called('2026-10-31T09:01')]).toEqual(['50', '100']);
   });
@@ -65,6 +75,38 @@ describe('the scale', () => {
   test('says its numbers', () => {
     expect(cancel(100, { postponed: true }).reason).toBe(
       '100 h before first call the scale says 50 % of 3,200.00 for days, kit and editing, half of it for a date agreed anew within 30 days: 25 %.',
+    );
+  });
+});
+
+describe('a scale in business days', () => {
+  const inDays = { ...draft, terms: { ...draft.terms, cancelBy: 'business days' as const } };
+  const calledOff = (wall: string) => cancel(0, { draft: inDays, at: at(wall) });
+
+  // first call on Tuesday, 8 September, after a holiday: Friday the 4th and Thursday the 3rd are two business days
+  test.each([
+    ['2026-08-18T23:59', '0'], // 14 x 24 h are 14 business days, and from the 18th there are 14
+    ['2026-08-19T00:00', '25'],
+    ['2026-08-28T00:01', '50'],
+    ['2026-08-27T23:59', '25'],
+    ['2026-09-03T23:59', '50'],
+    ['2026-09-04T00:01', '100'],
+    ['2026-09-07T12:00', '100'],
+    ['2026-09-08T07:00', '100'],
+    ['2026-09-09T07:00', '100'],
+  ])('called off on %s owes %s per cent', (wall, percent) => expect(calledOff(wall).percent).toBe(percent));
+
+  test('says how it was counted', () => {
+    expect(calledOff('2026-09-03T10:00')).toMatchObject({
+      reason:
+        '2 business days before first call, the day of notice counted and that of the call not: the scale says 50 % of 3,200.00 for days, kit and editing.',
+      caution: 'Whether tax is due on it is for your tax adviser to say. Public holidays at home are those of a public list: look at them.',
+    });
+    expect(calledOff('2026-09-07T10:00').reason).toContain('No business day before first call');
+  });
+  test('says so on the paper', () => {
+    expect(termsInWords(inDays).find(({ label }) => label === 'Cancellation')?.text).toContain(
+      'By notice before first call in business days at my home, the day of notice counted and that of the call not: under 14 business days 25 %, under 7 business days 50 %, under 2 business days 100 % of',
     );
   });
 });
