@@ -1,18 +1,24 @@
-import { readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from 'playwright/test';
 import { startHost, type TestHost } from '../host.ts';
 import { ordinaryMessage, setUp, watch } from './stage.ts';
 
+// A folder that outlives the program, since it is started twice on it.
+const folder = mkdtempSync(join(tmpdir(), 'kitbound-test-'));
 let empty: TestHost;
 let host: TestHost;
 test.beforeAll(async () => {
-  empty = await startHost();
+  empty = await startHost({ data: folder });
   host = await startHost();
   await setUp(host);
 });
 test.afterAll(async () => {
   await empty.close();
   await host.close();
+  rmSync(folder, { recursive: true, force: true });
 });
 
 test('from an empty store to a PDF: set up, paste, answer, quote, ink', async ({ page }) => {
@@ -44,12 +50,22 @@ test('from an empty store to a PDF: set up, paste, answer, quote, ink', async ({
   await click('Save the PDF');
   const saved = await saving;
   expect(saved.suggestedFilename()).toMatch(/\.pdf$/);
-  expect(
-    readFileSync(await saved.path())
-      .subarray(0, 5)
-      .toString(),
-  ).toBe('%PDF-');
   expect(clicks).toBeLessThanOrEqual(6);
+  const paper = await saved.path();
+  const total = await page
+    .getByText(/^Total/)
+    .first()
+    .locator('..')
+    .textContent();
+  const text = execFileSync('pdftotext', ['-layout', paper, '-'], { encoding: 'utf8' });
+  expect(text).toContain('Slate & Tally Pictures');
+  expect(text).toContain('Fargo');
+  expect(text).toContain(/[\d,]+\.\d\d/.exec(total ?? '')?.[0] ?? 'no total on the screen');
+  // Text that is read back proves nothing about what is drawn: a page of this kind has between 1 and 20 % of ink.
+  const grey = execFileSync('pdftoppm', ['-gray', '-r', '50', '-singlefile', paper], { maxBuffer: 1e7 });
+  const inked = grey.subarray(-400 * 500).filter((value) => value < 200).length / (400 * 500);
+  expect(inked).toBeGreaterThan(0.01);
+  expect(inked).toBeLessThan(0.2);
 
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.getByRole('button', { name: 'Copy the reply' }).click();
@@ -62,6 +78,15 @@ test('from an empty store to a PDF: set up, paste, answer, quote, ink', async ({
   await page.getByRole('link', { name: 'Jobs', exact: true }).click();
   await expect(page.getByRole('row', { name: /Fargo/ })).toContainText('inked');
   expect(complaints).toEqual([]);
+
+  // Started anew on the same folder, everything is there.
+  await empty.close();
+  empty = await startHost({ data: folder });
+  await page.goto(empty.page);
+  await page.getByRole('link', { name: 'Jobs', exact: true }).click();
+  await page.getByRole('link', { name: /Fargo/ }).click();
+  await expect(page.getByText('Ilse Marrow said yes by mail.')).toBeVisible();
+  await expect(page.getByRole('heading', { name: /Version 1/ })).toBeVisible();
 });
 
 test('a polite no is one click, and can be taken back', async ({ page }) => {
