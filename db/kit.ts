@@ -3,6 +3,7 @@
  */
 import { and, asc, eq, gt, inArray, sql } from 'drizzle-orm';
 import type { KitItem, KitItemFields, KitNeed, Preset } from '../core/contract/kit.ts';
+import { blankItem } from '../core/kit/blank.ts';
 import { newId } from './ids.ts';
 import { perStore } from './prepared.ts';
 import { jobDays, jobs } from './schema/jobs.ts';
@@ -46,7 +47,13 @@ const reading = perStore((db) => ({
     .prepare(),
 }));
 
-const itemOf = ({ id, version, fields }: typeof kitItems.$inferSelect): KitItem => ({ ...fields, id, version });
+/** Fields that a row was saved without, by an earlier version of the program, are not known. */
+const itemOf = ({ id, version, fields }: Pick<typeof kitItems.$inferSelect, 'id' | 'version' | 'fields'>): KitItem => ({
+  ...blankItem(fields.name),
+  ...fields,
+  id,
+  version,
+});
 const presetOf = ({ id, version, name, needs }: typeof kitPresets.$inferSelect): Preset => ({ id, version, name, needs });
 
 export function allItems(db: ReadableDb): KitItem[] {

@@ -1,11 +1,16 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { DateText, DeedKey, Id, Line, Name, Nothing, Note, Version } from './parts.ts';
+import { DateText, DeedKey, Id, InstantText, Line, Money, Name, Nothing, Note, Positive, Version } from './parts.ts';
+import { ImportRow } from './people.ts';
 
 const Count = z.int('must be a whole number').min(1, 'must be at least one').max(10_000, 'is more than 10,000');
 
 /** Dates at home, both included, on which so many are not there. */
 const Service = z.strictObject({ from: DateText, to: DateText, count: Count });
+
+/** What a lithium battery is, as those who carry it by air tell them apart. */
+export const Battery = z.enum(['none', 'in device', 'spare', 'power bank']);
+const Millimetres = z.int('must be whole millimetres').min(1, 'must be at least a millimetre').max(20_000, 'is longer than 20 m');
 
 export const KitItemFields = z.strictObject({
   name: Name,
@@ -16,6 +21,25 @@ export const KitItemFields = z.strictObject({
   resetOnRoad: z.boolean().default(false).describe('the reset can be done away from home'),
   subHire: Line.default('').describe('price of renting one more, as told'),
   services: z.array(Service).max(200).default([]),
+  owner: z.enum(['own', 'borrowed', 'sub-hire']).default('own'),
+  grams: z
+    .int('must be whole grams')
+    .min(1, 'must be at least a gram')
+    .max(1_000_000, 'is more than a tonne')
+    .nullable()
+    .default(null)
+    .describe('weight of one'),
+  size: z
+    .strictObject({ length: Millimetres, width: Millimetres, height: Millimetres })
+    .nullable()
+    .default(null)
+    .describe('of one, in millimetres'),
+  battery: Battery.default('none'),
+  wattHours: Positive.nullable().default(null).describe('of one battery'),
+  drawWatts: Positive.nullable().default(null).describe('what one draws in use'),
+  value: Money.nullable().default(null).describe('of one, as new'),
+  bought: DateText.nullable().default(null),
+  wearPerDay: Money.nullable().default(null).describe('what a shoot day wears off one'),
   note: Note.default(''),
 });
 export type KitItemFields = z.infer<typeof KitItemFields>;
@@ -32,6 +56,15 @@ const PresetFields = z.strictObject({
 export const Preset = PresetFields.extend({ id: Id, version: Version });
 export type Preset = z.infer<typeof Preset>;
 
+/** Where the units of one thing are at this moment. */
+export const Whereabouts = z.strictObject({
+  id: Id,
+  home: z.int().min(0),
+  out: z.array(z.strictObject({ jobId: Id, title: z.string(), count: z.int(), until: InstantText })),
+  service: z.array(z.strictObject({ count: z.int(), to: DateText })),
+});
+export type Whereabouts = z.infer<typeof Whereabouts>;
+
 const Needs = z.strictObject({ needs: z.array(KitNeed.extend({ name: z.string() })) });
 
 export const kit = {
@@ -39,6 +72,16 @@ export const kit = {
     'Everything that I own, and the presets, by name.',
     Nothing,
     z.strictObject({ items: z.array(KitItem), presets: z.array(Preset) }),
+  ),
+  whereabouts: reads(
+    'Where everything is now: out with a job in ink from packing until home again, in service, or at home.',
+    Nothing,
+    z.strictObject({ items: z.array(Whereabouts) }),
+  ),
+  bring: writes(
+    'Bring in things from a CSV file, a line for each thing or each unit. With `try` nothing is saved and the fate of each row is told.',
+    z.strictObject({ text: z.string().min(1, 'is empty').max(1_900_000, 'is longer than 1.9 MB; split it'), try: z.boolean() }),
+    z.strictObject({ rows: z.array(ImportRow), added: z.int() }),
   ),
   save: writes(
     'Save a thing: without an id a new one, with id and version a change.',

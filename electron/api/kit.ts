@@ -21,6 +21,7 @@ import {
 } from '../../db/kit.ts';
 import type { ReadableDb, WritableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
+import { bring, whereabouts } from './kit-bring.ts';
 import { badFacts } from './job-facts.ts';
 import { os } from './os.ts';
 import { notFound, refused, stale } from './trouble.ts';
@@ -132,4 +133,4 @@ function note(db: WritableDb, id: string, name: string, sentence: string, before
   writeHistory(db, { at, subject: 'kit', subjectId: id, deed: name, sentence, before: before ?? null });
 }
 
-export const kit = { list, save, drop, savePreset, dropPreset: removePreset, forJob, setForJob };
+export const kit = { list, whereabouts, bring, save, drop, savePreset, dropPreset: removePreset, forJob, setForJob };
