@@ -2,15 +2,15 @@ import { useState } from 'react';
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { ImportRow } from '../../../core/contract/people.ts';
 import { countInWords } from '../../../core/words/amounts.ts';
-import { joined } from '../../../core/words/lists.ts';
 import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { FateTable, fatesInWords } from '../../parts/fate-table.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import sheet from '../../parts/sheet.module.css';
-import table from '../../parts/table.module.css';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { troubleOf } from '../../trouble.ts';
+import { FileField } from '../../parts/file-field.tsx';
 import { readPeopleFile, type PeopleFile } from './people-file.ts';
 import style from './people.module.css';
 
@@ -36,8 +36,7 @@ export function BringPlace() {
       setTrouble(troubleOf(error));
     }
   };
-  const choose = async (chosen: File | undefined): Promise<void> => {
-    if (!chosen) return;
+  const choose = async (chosen: File): Promise<void> => {
     const read = await readPeopleFile(chosen);
     if ('file' in read) return tryOut(read.file, kind);
     setTried(null);
@@ -75,19 +74,11 @@ export function BringPlace() {
           if (tried) void tryOut(tried.file, next);
         }}
       />
-      <label className={style.choose}>
-        <span className={style.second}>File, CSV or vCard</span>
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,.vcf,.vcard,text/csv,text/vcard"
-          className={style.file}
-          // Emptied first, so that the same file can be chosen again once it was corrected.
-          onClick={(event) => {
-            event.currentTarget.value = '';
-          }}
-          onChange={(event) => void choose(event.currentTarget.files?.[0])}
-        />
-      </label>
+      <FileField
+        label="File, CSV or vCard"
+        accept=".csv,.tsv,.txt,.vcf,.vcard,text/csv,text/vcard"
+        onChoose={(file) => void choose(file)}
+      />
       {trouble ? <TroubleNote trouble={trouble} /> : null}
       <div aria-live="polite" className={style.steps}>
         {added === null ? null : (
@@ -113,49 +104,4 @@ export function BringPlace() {
       </div>
     </div>
   );
-}
-
-/** "12 new, 3 here already and 1 refused". */
-function fatesInWords(rows: readonly ImportRow[]): string {
-  const fates = [
-    { fate: 'new', words: 'new' },
-    { fate: 'same as', words: 'here already' },
-    { fate: 'refused', words: 'refused' },
-  ].map(({ fate, words }) => ({ count: rows.filter((row) => row.fate === fate).length, words }));
-  return joined(fates.filter(({ count }) => count > 0).map(({ count, words }) => `${count} ${words}`)) || 'no row with a name';
-}
-
-function FateTable({ rows }: { rows: readonly ImportRow[] }) {
-  return (
-    <div className={table.scroll}>
-      <table className={table.table}>
-        <thead>
-          <tr>
-            <th scope="col" className={table.figures}>
-              Line
-            </th>
-            <th scope="col">Name</th>
-            <th scope="col">What becomes of it</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={`${row.line} ${row.name}`}>
-              <td className={table.figures}>{row.line}</td>
-              <th scope="row">{row.name}</th>
-              <td className={style.long}>
-                <Fate row={row} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
-}
-
-function Fate({ row }: { row: ImportRow }) {
-  if (row.fate === 'new') return <>new</>;
-  if (row.fate === 'same as') return <>{`here already as ${row.why}`}</>;
-  return <span className={style.broken}>{`refused. ${row.why}`}</span>;
 }

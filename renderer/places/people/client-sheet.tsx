@@ -15,7 +15,7 @@ import { clientKind } from './client-kind.ts';
 import { clientInWords } from './in-words.ts';
 import style from './people.module.css';
 import { PersonSheet } from './person-sheet.tsx';
-import { usePersonForm } from './use-person-form.ts';
+import { useKeptForm } from '../../parts/use-kept-form.ts';
 
 type Given = { jobs: JobRow[]; made: Money[] };
 
@@ -28,7 +28,7 @@ export function ClientPlace({ id }: { id: string }) {
 export const NewClientPlace = () => <ClientSheet />;
 
 function ClientSheet({ stored, given }: { stored?: Client; given?: Given }) {
-  const form = usePersonForm(clientKind, stored ?? blankClient(''), stored);
+  const form = useKeptForm(clientKind, stored ?? blankClient(''), stored);
   return (
     <PersonSheet
       kind="client"

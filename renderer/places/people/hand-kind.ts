@@ -1,13 +1,13 @@
 import { Hand, type HandFields } from '../../../core/contract/people.ts';
 import { client } from '../../door.ts';
 import { handFields, typedHand, type TypedHand } from './typed-hand.ts';
-import type { PersonForm, PersonKind } from './use-person-form.ts';
+import type { KeptForm, KeptKind } from '../../parts/use-kept-form.ts';
 
-export const handKind: PersonKind<TypedHand, HandFields, Hand> = {
+export const handKind: KeptKind<TypedHand, HandFields, Hand> = {
   typedFrom: typedHand,
   fieldsFrom: handFields,
   keep: async (fields, stored) =>
     (await client.people.saveHand({ fields, ...(stored ? { id: stored.id, version: stored.version } : {}) })).hand,
   storedIn: (current) => Hand.safeParse(current).data,
 };
-export type HandForm = PersonForm<TypedHand, HandFields, Hand>;
+export type HandForm = KeptForm<TypedHand, HandFields, Hand>;

@@ -9,7 +9,7 @@ import { KitAndNotes, PapersAndPay, Rates, WhoTheyAre } from './hand-fields.tsx'
 import { handKind } from './hand-kind.ts';
 import { handInWords } from './in-words.ts';
 import { PersonSheet } from './person-sheet.tsx';
-import { usePersonForm } from './use-person-form.ts';
+import { useKeptForm } from '../../parts/use-kept-form.ts';
 
 /** One hand. */
 export function HandPlace({ id }: { id: string }) {
@@ -23,7 +23,7 @@ function HandSheet({ stored }: { stored?: Hand }) {
   const { data } = useQuery(ask.setup.get.queryOptions({ input: {} }));
   const zone = data?.setup?.home.zone ?? data?.suggestedZone ?? 'UTC';
   const start = { currency: data?.setup?.currency ?? 'USD', from: dateIn(zone, Temporal.Now.instant().epochMilliseconds) };
-  const form = usePersonForm(handKind, stored ?? blankHand(''), stored);
+  const form = useKeptForm(handKind, stored ?? blankHand(''), stored);
   return (
     <PersonSheet
       kind="hand"

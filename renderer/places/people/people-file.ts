@@ -1,29 +1,13 @@
 /**
- * A file of people, read in the page: its text and what kind of file it is. Nothing of it leaves the page but to the store on this computer.
+ * A file of people: its text and what kind of file it is.
  */
 import type { Trouble } from '../../../core/contract/base.ts';
+import { readTextFile, type TextFile } from '../../parts/text-file.ts';
 
-export type PeopleFile = { name: string; format: 'csv' | 'vcard'; text: string };
-
-/** Longer files are refused by the store's contract. */
-const LONGEST = 1_900_000;
-
-const refusal = (what: string, todo: string): { trouble: Trouble } => ({ trouble: { what, kept: 'Nothing was read or changed.', todo } });
-
-/** Text as it was saved: UTF-8, else the one-byte letters that older address books write. */
-function decoded(bytes: ArrayBuffer): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
-}
+export type PeopleFile = TextFile & { format: 'csv' | 'vcard' };
 
 export async function readPeopleFile(file: File): Promise<{ file: PeopleFile } | { trouble: Trouble }> {
-  if (file.size > LONGEST) return refusal(`${file.name} is larger than 1.9 MB.`, 'Split it and bring in one part after the other.');
-  const text = decoded(await file.arrayBuffer());
-  if (text.trim() === '') return refusal(`${file.name} is empty.`, 'Choose another file.');
-  if (text.includes('\0'))
-    return refusal(`${file.name} is not a text file.`, 'Save the table as CSV, or the address book as vCard, and choose that.');
-  return { file: { name: file.name, format: /^\s*BEGIN:VCARD/i.test(text) ? 'vcard' : 'csv', text } };
+  const read = await readTextFile(file, 'Save the table as CSV, or the address book as vCard, and choose that.');
+  if ('trouble' in read) return read;
+  return { file: { ...read.file, format: /^\s*BEGIN:VCARD/i.test(read.file.text) ? 'vcard' : 'csv' } };
 }

@@ -7,7 +7,7 @@ import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { sceneNow } from '../../scene.ts';
 import { AwayNote, PutAway } from './away.tsx';
 import style from './people.module.css';
-import type { PersonForm } from './use-person-form.ts';
+import type { KeptForm } from '../../parts/use-kept-form.ts';
 
 type Stored = { id: string; name: string; version: number };
 
@@ -17,7 +17,7 @@ export function PersonSheet<T, F, S extends F & Stored>(props: {
   title: string;
   back: { path: string; name: string };
   stored: S | undefined;
-  form: PersonForm<T, F, S>;
+  form: KeptForm<T, F, S>;
   inWords: (fields: F) => Said[];
   children: ReactNode;
 }) {

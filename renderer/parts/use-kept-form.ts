@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import type { Trouble } from '../../../core/contract/base.ts';
-import { deed } from '../../deeds.ts';
+import type { Trouble } from '../../core/contract/base.ts';
+import { deed } from '../deeds.ts';
 
 type Read<F> = { fields: F } | { trouble: Trouble };
 
-/** How one kind of person is typed, read, kept and compared. */
-export type PersonKind<T, F, S> = {
+/** How one kind of thing is typed, read, kept and compared. */
+export type KeptKind<T, F, S> = {
   typedFrom: (fields: F) => T;
   fieldsFrom: (typed: T) => Read<F>;
   keep: (fields: F, stored: { id: string; version: number } | undefined) => Promise<S>;
@@ -13,7 +13,7 @@ export type PersonKind<T, F, S> = {
   storedIn: (current: unknown) => S | undefined;
 };
 
-export type PersonForm<T, F, S> = {
+export type KeptForm<T, F, S> = {
   typed: T;
   change: (part: Partial<T>) => void;
   trouble: Trouble | null;
@@ -25,12 +25,12 @@ export type PersonForm<T, F, S> = {
   keepMine: () => Promise<S | undefined>;
 };
 
-/** The state of a person's sheet: what is typed, what is wrong with it, and saving it, also against somebody else's save. */
-export function usePersonForm<T extends object, F, S extends F & { id: string; version: number }>(
-  kind: PersonKind<T, F, S>,
+/** The state of a sheet that is kept: what is typed, what is wrong with it, and saving it, also against somebody else's save. */
+export function useKeptForm<T extends object, F, S extends F & { id: string; version: number }>(
+  kind: KeptKind<T, F, S>,
   start: F,
   stored: S | undefined,
-): PersonForm<T, F, S> {
+): KeptForm<T, F, S> {
   const begin = (fields: F, kept: S | undefined) => ({ kept, typed: kind.typedFrom(fields) });
   const [base, setBase] = useState(() => begin(start, stored));
   const [typed, setTyped] = useState(base.typed);
