@@ -10,6 +10,7 @@ import { subtract, sum } from '../money/money.ts';
 import { countInWords } from '../words/amounts.ts';
 import { datesInWords, deadlineInWords, paperDate, zoneInWords } from '../words/dates.ts';
 import { paperLines, paperText } from '../words/letters.ts';
+import { billedTo, organisationOf, type Billed, type BilledClient } from './billed.ts';
 import { hoursInWords, placeInWords, roleInWords, workDates } from './facts.ts';
 import { notesForClient } from './notes.ts';
 import { offeredOf, type Offered } from './paper-offers.ts';
@@ -18,7 +19,9 @@ import { termsInWords, type Term } from './terms.ts';
 /** What a paper is made from; `madeAt` is the instant at which the version was frozen, UTC with Z. */
 export type QuotePaperInput = {
   setup: SetupFields;
-  job: Pick<Job, 'title' | 'organisation' | 'contact' | 'role' | 'place' | 'days' | 'deliverables'>;
+  job: Pick<Job, 'title' | 'organisation' | 'contact' | 'role' | 'place' | 'days' | 'deliverables' | 'knows'>;
+  /** Who gave the job, where that is known. */
+  client: BilledClient | undefined;
   draft: QuoteDraft;
   /** Version of the quote, from 1. */
   number: number;
@@ -40,7 +43,7 @@ export type QuotePaper = {
   accent: string | null;
   head: string;
   about: string[];
-  /** Whom and what at the left, when and where at the right. */
+  /** Whom at the left, when and where at the right; what stands where there is room. */
   facts: { left: PaperFact[]; right: PaperFact[] };
   deliverables: string[];
   columns: { what: string; quantity: string; price: string; amount: string };
@@ -65,12 +68,13 @@ const HEADS: Record<Section, string> = {
 };
 
 /** The whole content of a quote's paper. Texts come out composed (NFC) and without unseen marks. */
-export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePaperInput): QuotePaper {
+export function quotePaperContent({ setup, job, client, draft, number, madeAt }: QuotePaperInput): QuotePaper {
   const name = paperText(setup.name);
   const title = paperText(job.title);
   const date = Temporal.Instant.from(madeAt).toZonedDateTimeISO(setup.home.zone).toPlainDate().toString();
   const offered = offeredOf(draft);
   const several = offered.length > 1;
+  const billed = billedTo(job, client);
   const price = several ? 'the offer named below' : signed(formatMoney(draft.totals.gross, { code: true }));
   return {
     size: setup.paper,
@@ -79,7 +83,7 @@ export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePa
     accent: setup.accent ?? null,
     head: 'Quote',
     about: [`Version ${number}, ${paperDate(date)}`, `valid until ${validity(draft)}`],
-    facts: factsOf(job, setup),
+    facts: factsOf(job, client, billed, setup),
     deliverables: job.deliverables.map(paperText).filter((line) => line !== ''),
     columns: { what: 'What', quantity: 'Quantity', price: 'Price', amount: `Amount, ${draft.currency}` },
     sections: offered.flatMap(sectionsOf),
@@ -89,7 +93,13 @@ export function quotePaperContent({ setup, job, draft, number, madeAt }: QuotePa
     sign: {
       head: 'Accepted',
       sentence: `Signing confirms the dates above for ${price}, on the terms above.`,
-      fields: [...(several ? ['Offer taken'] : []), 'Name', 'Signature', 'Date', 'Your order number, if you need one'],
+      fields: [
+        ...(several ? ['Offer taken'] : []),
+        'Name',
+        'Signature',
+        'Date',
+        ...(billed.order === '' ? ['Your order number, if you need one'] : []),
+      ],
     },
     foot: `${name} · Quote, version ${number} · ${title}`,
     page: (page, of) => `page ${page} of ${of}`,
@@ -109,16 +119,28 @@ function validity({ validUntil }: QuoteDraft): string {
   return `${deadlineInWords(validUntil)}, ${zoneInWords(validUntil.zone)} time`;
 }
 
-function factsOf(job: QuotePaperInput['job'], setup: SetupFields): QuotePaper['facts'] {
-  const { contact, organisation } = job;
+function factsOf(job: QuotePaperInput['job'], client: BilledClient | undefined, billed: Billed, setup: SetupFields): QuotePaper['facts'] {
+  const { contact } = job;
+  const organisation = organisationOf(job, client);
+  const bill = billTo(billed, organisation);
+  const what = factOf('Job', [job.title, roleInWords(job.role)]);
+  // Whom it is billed to takes the room below whom it is for; what it is about goes over to the other column.
   const facts = {
-    left: [factOf('For', [organisation, contact.name, contact.email, contact.phone]), factOf('Job', [job.title, roleInWords(job.role)])],
+    left: [factOf('For', [organisation, contact.name, contact.email, contact.phone]), isKnown(bill) ? bill : what],
     right: [
+      ...(isKnown(bill) ? [what] : []),
       factOf('Dates', [datesInWords(workDates(job)), ...hoursInWords(job, setup.home)]),
       factOf('Place', [job.place ? placeInWords(job.place, setup.home) : '']),
+      factOf('Your order number', [billed.order]),
     ],
   };
   return { left: facts.left.filter(isKnown), right: facts.right.filter(isKnown) };
+}
+
+/** Said only where it tells more than whom the paper is for. */
+function billTo({ name, address, taxId }: Billed, organisation: string): PaperFact {
+  const more = [...paperLines(address), taxId.trim() === '' ? '' : `Tax id ${taxId}`];
+  return factOf('Bill to', more.every((line) => line === '') && name === organisation ? [] : [name, ...more]);
 }
 
 function isKnown({ lines }: PaperFact): boolean {
@@ -178,15 +200,17 @@ function sumsOf({ draft, number }: Offered): PaperSum[] {
       group.note,
     ),
   );
-  // A single group without tax has nothing to add up: its reason stands under the total.
-  const untaxed = totals.tax.minor === 0 && totals.taxes.length === 1 ? paperText(totals.taxes[0]?.note ?? '') : '';
+  // A single group without tax has nothing to add up: its reason stands under the total, unless it is the tax itself that is not charged.
+  const [only, ...others] = totals.taxes;
+  const relieved = totals.taxes.some(({ state }) => state === 'exempt' || state === 'reverse charge');
+  const untaxed = totals.tax.minor === 0 && others.length === 0 && !relieved ? paperText(only?.note ?? '') : '';
   const total: PaperSum = {
     label: `Total ${currency}${ofOffer}`,
     amount: signed(formatMoney(totals.gross)),
     note: untaxed,
     weight: 'total',
   };
-  const taxed = totals.tax.minor !== 0 || groups.length > 1;
+  const taxed = totals.tax.minor !== 0 || groups.length > 1 || relieved;
   const sums = inside ? [total, net, ...groups] : [...(taxed ? [net, ...groups] : []), total];
   if (!deposit) return sums;
   const due = deposit.due === '' ? '' : `, due ${deposit.due}`;

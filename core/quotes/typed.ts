@@ -2,21 +2,27 @@
  * Every text on a quote's paper that somebody typed, with the words that name its field, so that a letter that cannot be drawn is found before drawing.
  */
 import type { TypedText } from '../words/letters.ts';
+import { billedTo, organisationOf } from './billed.ts';
 import type { QuotePaperInput } from './paper.ts';
 
 /** Typed texts in the order in which they stand on the paper. */
-export function typedTexts({ setup, job, draft }: QuotePaperInput): TypedText[] {
+export function typedTexts({ setup, job, client, draft }: QuotePaperInput): TypedText[] {
   const { terms } = draft;
+  const billed = billedTo(job, client);
   return [
     { field: 'your name', text: setup.name },
     { field: 'your address', text: setup.address },
     { field: 'your email', text: setup.email },
     { field: 'your phone', text: setup.phone },
     { field: 'your tax id', text: setup.taxId },
-    { field: "the client's organisation", text: job.organisation },
+    { field: "the client's organisation", text: organisationOf(job, client) },
     { field: "the contact's name", text: job.contact.name },
     { field: "the contact's email", text: job.contact.email },
     { field: "the contact's phone", text: job.contact.phone },
+    { field: 'the billing name', text: billed.name },
+    { field: 'the billing address', text: billed.address },
+    { field: "the client's tax id", text: billed.taxId },
+    { field: "the client's order number", text: billed.order },
     { field: "the job's title", text: job.title },
     { field: "the job's place", text: job.place ? `${job.place.name} ${job.place.region}` : '' },
     ...job.deliverables.map((text) => ({ field: "the job's deliverables", text })),

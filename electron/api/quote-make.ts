@@ -46,8 +46,8 @@ export async function makeQuote(context: Context, input: MakeInput): Promise<Mad
   const paper = keepPaper(context.store.papers, await paperOf(frozen));
   return deed(context, 'quotes.make', input, (db) => {
     const again = freeze(db, input, now);
-    if (JSON.stringify(again.draft) !== JSON.stringify(frozen.draft) || again.number !== frozen.number)
-      throw stale('The quote', again.draft, frozen.draft);
+    const moved = again.number !== frozen.number || again.client?.version !== frozen.client?.version;
+    if (moved || JSON.stringify(again.draft) !== JSON.stringify(frozen.draft)) throw stale('The quote', again.draft, frozen.draft);
     return putOnBooks(db, frozen, paper, input.pencil);
   });
 }
@@ -65,9 +65,9 @@ function freeze(db: Parameters<typeof quoteFacts>[0], input: MakeInput, now: num
   return { ...facts, number: (newestQuote(db, job.id)?.number ?? 0) + 1, now };
 }
 
-async function paperOf({ setup, job, draft, number, now }: Frozen): Promise<Uint8Array> {
+async function paperOf({ setup, job, client, draft, number, now }: Frozen): Promise<Uint8Array> {
   try {
-    return await quotePaper({ setup, job, draft, number, madeAt: instantText(now) });
+    return await quotePaper({ setup, job, client, draft, number, madeAt: instantText(now) });
   } catch (error) {
     if (error instanceof PaperError) throw refused(error.message, error.todo);
     throw error;

@@ -5,6 +5,7 @@ import type { JobDay } from '../../core/contract/jobs.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import type { QuoteDraft, QuoteLine, Section } from '../../core/contract/quotes.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
+import { blankKnows } from '../../core/jobs/knows.ts';
 import { lineAmount, sum } from '../../core/money/money.ts';
 import type { QuotePaperInput } from '../../core/quotes/paper.ts';
 
@@ -145,7 +146,9 @@ export function curlingQuote(): QuotePaperInput {
         day('2026-12-11', '08:00', '16:00', 'travel'),
       ],
       deliverables: ['Two-minute recap every evening'],
+      knows: blankKnows(),
     },
+    client: undefined,
     draft: draftOf(structuredClone(curling)),
     number: 1,
     madeAt: '2026-12-04T03:12:00Z',
