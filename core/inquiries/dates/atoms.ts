@@ -33,7 +33,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const day = sameLine ? dayAt(tokens, at) : undefined;
   if (weekday) {
     const close = day && at <= weekday.next + 1 && tokens[at - 1]?.text !== ',';
-    if (day && (day.ordinal || close)) return { first: index, next: day.next, weekday: weekday.weekday, day: day.day };
+    if (day && (day.ordinal || close))
+      return { first: index, next: day.next, weekday: weekday.weekday, day: day.day, afterWeekday: weekday.next };
     return { first: index, next: weekday.next, weekday: weekday.weekday };
   }
   if (!day) return undefined;

@@ -88,7 +88,7 @@ function known(atom: Atom): boolean {
   return atom.month !== undefined || atom.weekday !== undefined || atom.relative !== undefined || (atom.ordinal === true && !atom.bare);
 }
 
-/** "Fri-Sun, June 18-20", "Mon-Wed Jan 11-13": the second weekday belongs to the first, not to the date after it. */
+/** "Fri-Sun, June 18-20", "Mon-Wed Jan 11-13", "Sunday to Thursday 6-10 December": the second weekday belongs to the first, not to the date after it. */
 function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[]): Atom | undefined {
   if (
     atom?.afterWeekday === undefined ||
@@ -96,7 +96,8 @@ function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[
     !items.every((item) => item.atom.weekday !== undefined && item.atom.day === undefined)
   )
     return atom;
-  const runs = atom.monthFirst === true && rangeWords.has(tokens[atom.next]?.lower ?? '') && tokens[atom.next + 1]?.num !== undefined;
+  const firstOfRun = atom.monthFirst === true || (atom.day !== undefined && atom.month === undefined);
+  const runs = firstOfRun && rangeWords.has(tokens[atom.next]?.lower ?? '') && tokens[atom.next + 1]?.num !== undefined;
   return atom.comma || runs ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
 }
 

@@ -24,17 +24,26 @@ export function Questions({ job, save, home, questions }: FactProps & { question
                 </Button>
               ) : null;
             })}
-            <Button
-              kind="quiet"
-              isDisabled={running > 0}
-              onPress={() => void save({}, { settled: [question.field] })}
-              aria-label={`As it stands: ${question.ask}`}
-            >
-              As it stands
-            </Button>
+            {stands(job, question.field) && (
+              <Button
+                kind="quiet"
+                isDisabled={running > 0}
+                onPress={() => void save({}, { settled: [question.field] })}
+                aria-label={`As it stands: ${question.ask}`}
+              >
+                As it stands
+              </Button>
+            )}
           </div>
         </li>
       ))}
     </ul>
   );
+}
+
+/** Is there anything that could be left as it stands? Days and a place that are not known must be given. */
+function stands(job: FactProps['job'], field: Question['field']): boolean {
+  if (field === 'place' || field === 'country') return job.place !== null;
+  if (field === 'start' || field === 'end' || field === 'days' || field === 'firstCall' || field === 'lastWrap') return job.days.length > 0;
+  return true;
 }
