@@ -21,11 +21,16 @@ const places = [
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.closest('input, textarea, select, [role=listbox]') !== null;
 
+/** Where text is written, so that taking back means the last letters. Ticks take no letters. */
+const isWriting = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.closest('input:not([type=checkbox], [type=radio]), textarea') !== null;
+
 function onKey(event: KeyboardEvent): void {
   const action = actions.find((each) => each.shortcut && pressed(each.shortcut, event) && each.when(sceneNow()));
   const shortcut = action?.shortcut;
   if (!shortcut || event.defaultPrevented) return;
   const bare = !/^(Ctrl|Alt)\+/.test(shortcut);
+  if (action.outsideFields && isWriting(event.target)) return;
   if ((bare && isTyping(event.target)) || (isSingleKey(shortcut) && singleKeys.get() === 'off')) return;
   event.preventDefault();
   void action.perform(sceneNow());

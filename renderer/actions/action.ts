@@ -12,6 +12,8 @@ export type Action = {
   /** The words on its button, which may depend on what is on the screen. */
   label: (scene: Scene) => string;
   shortcut?: Shortcut;
+  /** True where a text field has the same keys for itself. */
+  outsideFields?: boolean;
   /** Whether it is offered now. */
   when: (scene: Scene) => boolean;
   /** Does it; what writes goes through `deed`. */

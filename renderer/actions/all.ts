@@ -27,6 +27,7 @@ import { roadToday } from './road-today.ts';
 import { roadWider } from './road-wider.ts';
 import { savePaper } from './save-paper.ts';
 import { snapshot } from './snapshot.ts';
+import { undoQuote } from './undo-quote.ts';
 
 export const actions: readonly Action[] = [
   readMessage,
@@ -38,6 +39,7 @@ export const actions: readonly Action[] = [
   letGo,
   decline,
   reopen,
+  undoQuote,
   roadEarlier,
   roadLater,
   roadToday,

@@ -40,6 +40,10 @@ function NextVersion({ jobId, newest, children }: { jobId: string; newest: numbe
   );
 }
 
+/** Names of the taxes that I charge: none where I am not registered. */
+const taxNames = ({ registered, tax, moreTaxes = [] }: Setup): string[] =>
+  registered && tax ? [tax, ...moreTaxes].map(({ name }) => name) : [];
+
 /** A job's sheet, with its answer on top. */
 export function JobPlace({ id }: { id: string }) {
   const asked = useQuery(ask.jobs.get.queryOptions({ input: { id } }));
@@ -89,7 +93,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
             <Asked asked={draft}>
               {({ draft: now }) => (
                 <NextVersion jobId={job.id} newest={versions[0]?.number}>
-                  <Quote job={job} draft={now} pencil={pencil} onPencil={setWanted} black={next === 'make'} />
+                  <Quote job={job} draft={now} taxes={taxNames(mine)} pencil={pencil} onPencil={setWanted} black={next === 'make'} />
                 </NextVersion>
               )}
             </Asked>

@@ -11,6 +11,7 @@ import { ActionButton } from '../../parts/action-button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { useScenePart } from '../../scene.ts';
+import { CallingOff } from './calling-off.tsx';
 import style from './quote.module.css';
 
 export type Next = 'make' | 'copy' | 'ink' | 'none';
@@ -37,6 +38,7 @@ export function Made({ job, versions, zone, next }: { job: Job; versions: readon
         {job.pencil?.state === 'live' ? `In pencil until ${deadlineInWords(job.pencil.expires)}.` : ''}
         {job.pencil?.state === 'ran out' ? `The pencil ran out on ${deadlineInWords(job.pencil.expires)}; it holds nothing.` : ''}
       </p>
+      <CallingOff job={job} />
       <Fold title="The reply" open={newest.sentAt === null}>
         <p className={style.second}>{`Subject: ${newest.reply.subject}`}</p>
         <pre className={style.reply}>{newest.reply.text}</pre>

@@ -1,42 +1,45 @@
+import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
-import type { QuoteDraft } from '../../../core/contract/quotes.ts';
+import type { Offer, QuoteDraft } from '../../../core/contract/quotes.ts';
 import { fixedText } from '../../../core/money/exact.ts';
 import { formatMoney, formatNumber } from '../../../core/money/format.ts';
 import { deadlineInWords } from '../../../core/words/dates.ts';
 import { decline } from '../../actions/decline.ts';
 import { makeQuote } from '../../actions/make-quote.ts';
-import { deed } from '../../deeds.ts';
-import { client } from '../../door.ts';
+import { draftChanger, inOffer } from '../../drafts.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { Tick } from '../../parts/tick.tsx';
-import { QuoteLines, type ChangeDraft } from './quote-lines.tsx';
+import { QuoteChanges } from './quote-changes.tsx';
+import { QuoteLines } from './quote-lines.tsx';
+import { QuoteOffers } from './quote-offers.tsx';
+import { QuoteTotals } from './quote-totals.tsx';
 import style from './quote.module.css';
 import { Scale } from './scale.tsx';
-import { ask, queries } from '../../ask.ts';
 
-const newestOf = (draft: QuoteDraft): QuoteDraft =>
-  queries.getQueryData(ask.quotes.draft.queryKey({ input: { jobId: draft.jobId } }))?.draft ?? draft;
+type Props = {
+  job: Job;
+  draft: QuoteDraft;
+  /** Names of the taxes that I charge. */
+  taxes: readonly string[];
+  pencil: boolean;
+  onPencil: (pencil: boolean) => void;
+  black: boolean;
+};
 
-/** Take back the last change that was made to the draft by hand. */
-const undo = (draft: QuoteDraft): Promise<unknown> =>
-  deed(() => client.quotes.undo({ jobId: draft.jobId, draftVersion: newestOf(draft).draftVersion }));
-
-/** Changes lines of the newest draft on screen. */
-function draftChanger(draft: QuoteDraft): ChangeDraft {
-  return async (changes, onTrouble) => {
-    const changed = await deed(
-      () => client.quotes.change({ jobId: draft.jobId, draftVersion: newestOf(draft).draftVersion, changes }),
-      onTrouble,
-    );
-    return changed !== undefined;
-  };
+/** The offer that was chosen to look at, else the one that the client took, else the first; none where there are none. */
+function shownOffer({ offers }: QuoteDraft, number: number | null): Offer | undefined {
+  return offers.find((offer) => offer.number === number) ?? offers.find((offer) => offer.ticked) ?? offers[0];
 }
 
-type Props = { job: Job; draft: QuoteDraft; pencil: boolean; onPencil: (pencil: boolean) => void; black: boolean };
-
 /** The quote as it stands: lines, totals, the scale, and the one action that makes it. */
-export function Quote({ job, draft, pencil, onPencil, black }: Props) {
+export function Quote({ job, draft, taxes, pencil, onPencil, black }: Props) {
+  const [number, setNumber] = useState<number | null>(null);
+  const [alone, setAlone] = useState(true);
+  const offer = shownOffer(draft, number);
+  const shown = offer ?? draft;
+  const changeAll = draftChanger(draft);
+  const change = inOffer(changeAll, alone ? offer?.number : undefined);
   const closed = ['let go', 'declined', 'cancelled'].includes(job.state);
   const holds = ['inquiry', 'quoted', 'pencilled', 'ran out'].includes(job.state);
   return (
@@ -44,14 +47,26 @@ export function Quote({ job, draft, pencil, onPencil, black }: Props) {
       <h2 id="quote">
         Quote <span className={style.second}>{`by ${draft.cardName}`}</span>
       </h2>
-      <QuoteLines draft={draft} change={draftChanger(draft)} undo={() => void undo(draft)} locked={closed} />
-      <Totals draft={draft} />
-      {draft.lines.length > 0 ? (
+      {offer ? (
+        <QuoteOffers
+          offers={draft.offers}
+          shown={offer}
+          onShow={setNumber}
+          alone={alone}
+          onAlone={setAlone}
+          change={changeAll}
+          locked={closed}
+        />
+      ) : null}
+      <QuoteLines shown={shown} currency={draft.currency} change={change} taxes={taxes} locked={closed} />
+      {closed ? null : <QuoteChanges job={job} draft={draft} shown={shown} change={change} changeAll={changeAll} taxes={taxes} />}
+      <QuoteTotals shown={shown} currency={draft.currency} />
+      {shown.lines.length > 0 ? (
         <>
-          <Scale scale={draft.scale} />
+          <Scale scale={shown.scale} />
           <dl className={style.figures}>
-            <dt>{`Kept per hour away (${fixedText(draft.scale.hoursAway, 0)} h)`}</dt>
-            <dd className={style.strong}>{formatMoney(draft.scale.keptPerHourAway)}</dd>
+            <dt>{`Kept per hour away (${fixedText(shown.scale.hoursAway, 0)} h)`}</dt>
+            <dd className={style.strong}>{formatMoney(shown.scale.keptPerHourAway)}</dd>
           </dl>
         </>
       ) : null}
@@ -87,48 +102,6 @@ export function Quote({ job, draft, pencil, onPencil, black }: Props) {
       ) : null}
       <TermsFold draft={draft} />
     </section>
-  );
-}
-
-function Totals({ draft }: { draft: QuoteDraft }) {
-  const { totals } = draft;
-  return (
-    <>
-      {totals.taxes.length > 0 ? (
-        <dl className={style.figures}>
-          <dt>Net</dt>
-          <dd>{formatMoney(totals.net)}</dd>
-          {totals.taxes.map((tax) => (
-            <TaxRow
-              key={`${tax.name} ${tax.percent}`}
-              label={`${tax.name} ${formatNumber(tax.percent)} % of ${formatMoney(tax.net)}`}
-              note={tax.note}
-              amount={formatMoney(tax.tax)}
-            />
-          ))}
-        </dl>
-      ) : null}
-      <p className={style.total}>
-        <span>{`Total ${draft.currency}`}</span> <span>{formatMoney(totals.gross)}</span>
-      </p>
-      {draft.deposit ? (
-        <dl className={style.figures}>
-          <dt>{`Deposit, ${draft.deposit.due}`}</dt>
-          <dd>{formatMoney(draft.deposit.amount)}</dd>
-        </dl>
-      ) : null}
-    </>
-  );
-}
-
-function TaxRow({ label, note, amount }: { label: string; note: string; amount: string }) {
-  return (
-    <>
-      <dt>
-        {label} {note ? <span className={style.second}>{note}</span> : null}
-      </dt>
-      <dd>{amount}</dd>
-    </>
   );
 }
 

@@ -47,7 +47,7 @@ export function CardSheet({ start, stored }: { start: RateCardFields; stored?: R
         <TravelAndKit form={form} />
       </Group>
       <Group title="Terms">
-        <TermsFields form={form} />
+        <TermsFields terms={form.typed.terms} onChange={(terms) => form.change({ terms })} trouble={form.trouble} />
       </Group>
       <div className={style.bar}>
         {form.trouble ? <TroubleNote trouble={form.trouble} /> : null}

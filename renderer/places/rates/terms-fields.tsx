@@ -1,9 +1,13 @@
+import { useQuery } from '@tanstack/react-query';
+import type { Trouble } from '../../../core/contract/base.ts';
+import type { TermsPreset } from '../../../core/contract/rates.ts';
+import { ask } from '../../ask.ts';
+import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Rows } from '../../parts/rows.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import style from '../../parts/sheet.module.css';
-import { termTexts, type TypedTerms } from './typed-card.ts';
-import type { CardForm } from './use-card-form.ts';
+import { termTexts, typedTerms, type TypedTerms } from './typed-card.ts';
 
 const textLabels: Record<(typeof termTexts)[number], string> = {
   overtimeApprover: 'Who approves overtime',
@@ -14,10 +18,11 @@ const textLabels: Record<(typeof termTexts)[number], string> = {
   postponement: 'Postponement',
 };
 
+type Props = { terms: TypedTerms; onChange: (terms: TypedTerms) => void; trouble: Trouble | null };
+
 /** The terms that a quote freezes. */
-export function TermsFields({ form }: { form: CardForm }) {
-  const { terms } = form.typed;
-  const change = (part: Partial<TypedTerms>): void => form.change({ terms: { ...terms, ...part } });
+export function TermsFields({ terms, onChange, trouble }: Props) {
+  const change = (part: Partial<TypedTerms>): void => onChange({ ...terms, ...part });
   const number = (name: 'validDays' | 'payDays' | 'rounds' | 'depositPercent', label: string, unit: string) => (
     <Field
       label={label}
@@ -26,11 +31,12 @@ export function TermsFields({ form }: { form: CardForm }) {
       inputMode="decimal"
       value={terms[name]}
       onChange={(value) => change({ [name]: value })}
-      error={fieldTrouble(form.trouble, name)}
+      error={fieldTrouble(trouble, name)}
     />
   );
   return (
     <>
+      <Presets terms={terms} onChange={onChange} />
       <div className={style.grid}>
         {number('validDays', 'A quote is valid', 'days')}
         {number('depositPercent', 'Deposit', '% of gross')}
@@ -47,7 +53,7 @@ export function TermsFields({ form }: { form: CardForm }) {
         onChange={(cancellation) => change({ cancellation })}
         blank={{ underHours: '', percent: '' }}
         add="One more step"
-        error={(at, key) => fieldTrouble(form.trouble, `cancellation[${at}].${key}`)}
+        error={(at, key) => fieldTrouble(trouble, `cancellation[${at}].${key}`)}
       />
       <div className={style.texts}>
         {termTexts.map((name) => (
@@ -57,11 +63,39 @@ export function TermsFields({ form }: { form: CardForm }) {
             rows={2}
             value={terms[name]}
             onChange={(value) => change({ [name]: value })}
-            error={fieldTrouble(form.trouble, name)}
+            error={fieldTrouble(trouble, name)}
           />
         ))}
       </div>
       <p className={style.second}>Starting points, not legal advice: have them read by somebody who knows your local law.</p>
     </>
+  );
+}
+
+/** A preset's terms, with the texts that were written already left as they are. */
+function presetTerms(preset: TermsPreset, terms: TypedTerms): TypedTerms {
+  const own = termTexts.filter((name) => terms[name].trim() !== '').map((name) => [name, terms[name]]);
+  return { ...terms, ...typedTerms(preset.terms), ...Object.fromEntries(own) };
+}
+
+/** Sets of terms to begin with; the one that stands below says so. */
+function Presets({ terms, onChange }: Pick<Props, 'terms' | 'onChange'>) {
+  const { data } = useQuery(ask.rates.presets.queryOptions({ input: {} }));
+  const typed = JSON.stringify(terms);
+  return (
+    <ul className={style.presets} aria-label="Terms to begin with">
+      {data?.presets.map((preset) => {
+        const these = presetTerms(preset, terms);
+        const taken = JSON.stringify(these) === typed;
+        return (
+          <li key={preset.name}>
+            <Button onPress={() => onChange(these)} isDisabled={taken}>
+              {preset.name}
+            </Button>
+            <span className={style.second}>{taken ? `Stands below. ${preset.about}` : preset.about}</span>
+          </li>
+        );
+      })}
+    </ul>
   );
 }

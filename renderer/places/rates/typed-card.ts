@@ -2,7 +2,7 @@
  * A rate card as it is typed: text in every input, turned into the contract's fields when it is saved.
  */
 import type { Trouble } from '../../../core/contract/base.ts';
-import type { RateCardFields } from '../../../core/contract/rates.ts';
+import type { RateCardFields, Terms } from '../../../core/contract/rates.ts';
 import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
 import { Reader } from '../../parts/reader.ts';
 
@@ -40,8 +40,18 @@ export type TypedCard = Pick<RateCardFields, 'name' | 'role' | 'currency' | 'val
 
 const stepText = (step: { underHours: number; percent: string }): Step => ({ underHours: String(step.underHours), percent: step.percent });
 
+/** Terms as they are typed. */
+export function typedTerms(terms: Terms): TypedTerms {
+  return {
+    ...terms,
+    validDays: String(terms.validDays),
+    payDays: String(terms.payDays),
+    rounds: String(terms.rounds),
+    cancellation: terms.cancellation.map(stepText),
+  };
+}
+
 export function typedFrom(fields: RateCardFields): TypedCard {
-  const { terms } = fields;
   return {
     ...fields,
     dayRate: /^0*(\.0*)?$/.test(fields.dayRate) ? '' : fields.dayRate,
@@ -51,13 +61,7 @@ export function typedFrom(fields: RateCardFields): TypedCard {
     allowanceNight: fields.allowanceNight ?? '',
     overtime: fields.overtime.map((tier) => ({ ...tier, toHours: tier.toHours ?? '' })),
     rush: fields.rush.map(stepText),
-    terms: {
-      ...terms,
-      validDays: String(terms.validDays),
-      payDays: String(terms.payDays),
-      rounds: String(terms.rounds),
-      cancellation: terms.cancellation.map(stepText),
-    },
+    terms: typedTerms(fields.terms),
   };
 }
 
@@ -66,19 +70,31 @@ function all<K extends string, T>(names: readonly K[], read: (field: string, tex
   return Object.fromEntries(names.map((name) => [name, read(name, from[name])])) as Record<K, T>;
 }
 
+const readNumber = (reader: Reader, field: string, text: string): string => reader.take(field, parseNumber(text)) ?? '0';
+
+function readSteps(reader: Reader, field: string, steps: readonly Step[]) {
+  return steps.map((step, at) => ({
+    underHours: Number(readNumber(reader, `${field}[${at}].underHours`, step.underHours)),
+    percent: readNumber(reader, `${field}[${at}].percent`, step.percent),
+  }));
+}
+
+/** Typed terms as the contract has them; the reader notes what cannot be read. */
+export function termsFrom(terms: TypedTerms, reader: Reader): Terms {
+  return {
+    ...all(termWholes, (field, text) => Number(readNumber(reader, field, text)), terms),
+    depositPercent: readNumber(reader, 'depositPercent', terms.depositPercent),
+    cancellation: readSteps(reader, 'cancellation', terms.cancellation),
+    ...all(termTexts, (_field, text) => text, terms),
+  };
+}
+
 /** The fields to save, or the trouble that names what cannot be read. */
 export function fieldsFrom(typed: TypedCard): { fields: RateCardFields } | { trouble: Trouble } {
   const reader = new Reader();
-  const number = (field: string, text: string): string => reader.take(field, parseNumber(text)) ?? '0';
+  const number = (field: string, text: string): string => readNumber(reader, field, text);
   const price = (field: string, text: string): string => reader.take(field, parseAmount(text, 9)) ?? '0';
   const whole = (field: string, text: string): number => Number(number(field, text));
-  const steps = (field: string, typedSteps: readonly Step[]) =>
-    typedSteps.map((step, at) => ({
-      underHours: whole(`${field}[${at}].underHours`, step.underHours),
-      percent: number(`${field}[${at}].percent`, step.percent),
-    }));
-
-  const { terms } = typed;
   const fields: RateCardFields = {
     name: typed.name,
     role: typed.role,
@@ -94,16 +110,11 @@ export function fieldsFrom(typed: TypedCard): { fields: RateCardFields } | { tro
       toHours: tier.toHours.trim() === '' ? null : number(`overtime[${at}].toHours`, tier.toHours),
       times: number(`overtime[${at}].times`, tier.times),
     })),
-    rush: steps('rush', typed.rush),
+    rush: readSteps(reader, 'rush', typed.rush),
     mileage: typed.mileage.map((rate, at) => ({ from: rate.from, rate: price(`mileage[${at}].rate`, rate.rate) })),
     allowanceNight: typed.allowanceNight.trim() === '' ? null : price('allowanceNight', typed.allowanceNight),
     kit: typed.kit.map((fee, at) => ({ name: fee.name, perDay: price(`kit[${at}].perDay`, fee.perDay) })),
-    terms: {
-      ...all(termWholes, whole, terms),
-      depositPercent: number('depositPercent', terms.depositPercent),
-      cancellation: steps('cancellation', terms.cancellation),
-      ...all(termTexts, (_field, text) => text, terms),
-    },
+    terms: termsFrom(typed.terms, reader),
   };
   return reader.trouble ? { trouble: reader.trouble } : { fields };
 }

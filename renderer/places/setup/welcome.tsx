@@ -106,7 +106,7 @@ function RateForm({ fields }: { fields: RateCardFields }) {
           <h2>Travel and kit</h2>
           <TravelAndKit form={form} />
           <h2>Terms</h2>
-          <TermsFields form={form} />
+          <TermsFields terms={form.typed.terms} onChange={(terms) => form.change({ terms })} trouble={form.trouble} />
         </div>
       </Fold>
       {form.trouble ? <TroubleNote trouble={form.trouble} /> : null}
