@@ -6,6 +6,7 @@ import type { Budget } from '../contract/inquiries.ts';
 import type { Scale } from '../contract/quotes.ts';
 import type { SetupFields } from '../contract/setup.ts';
 import { decimalText, exact, roundHalfAway, type Exact } from '../money/exact.ts';
+import { formatMoney, formatNumber } from '../money/format.ts';
 import { amountOf, money, zero, type Money } from '../money/money.ts';
 
 type Year = NonNullable<SetupFields['year']>;
@@ -18,6 +19,14 @@ export function floorOf(year: Year, currency: string): Money | null {
   const kept = exact(1).sub(exact(year.setAsidePercent).div(100n));
   if (kept.lte(0)) return null;
   return money(roundHalfAway(exact(year.costs).add(exact(year.pay).div(kept)).div(exact(year.days))), currency);
+}
+
+/** The floor with the figures that it comes from, in one sentence. */
+export function floorInWords(year: Year, currency: string): string {
+  const floor = floorOf(year, currency);
+  if (!floor) return `With ${formatNumber(year.setAsidePercent)} % set aside nothing is left to live on: no day rate is high enough.`;
+  const [costs, pay] = [money(year.costs, currency), money(year.pay, currency)].map((amount) => formatMoney(amount));
+  return `Your floor is ${formatMoney(floor, { code: true })} a day: costs of ${costs} and pay of ${pay} after ${formatNumber(year.setAsidePercent)} % set aside, over ${year.days} days.`;
 }
 
 /** A budget as a day's figure, or null when its currency or unit is not known or is not the quote's. */

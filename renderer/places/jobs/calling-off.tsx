@@ -13,7 +13,7 @@ export function CallingOff({ job }: { job: Job }) {
   const owes = total.minor === 0 ? 'nothing' : formatMoney(total, { code: true });
   return (
     <p className={style.second}>
-      <strong>{`Called off now, it would owe ${owes}.`}</strong> {reason}
+      <strong>{`${job.ink ? 'Called off now, it owes' : 'Once agreed, calling it off now would owe'} ${owes}.`}</strong> {reason}
     </p>
   );
 }

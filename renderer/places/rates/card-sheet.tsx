@@ -1,4 +1,6 @@
+import { useQuery } from '@tanstack/react-query';
 import type { RateCard, RateCardFields } from '../../../core/contract/rates.ts';
+import { ask } from '../../ask.ts';
 import { say } from '../../deeds.ts';
 import { Button } from '../../parts/button.tsx';
 import { Group } from '../../parts/group.tsx';
@@ -6,12 +8,17 @@ import style from '../../parts/sheet.module.css';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { sceneNow } from '../../scene.ts';
 import { Overtime, RushAndEditing, TheDay, TravelAndKit, WhatItIsFor } from './card-fields.tsx';
+import { CardPreview } from './card-preview.tsx';
+import { FloorNote } from './floor-note.tsx';
 import { TermsFields } from './terms-fields.tsx';
 import { useCardForm } from './use-card-form.ts';
+import { usePreview } from './use-preview.ts';
 
 /** One rate card, whole. */
 export function CardSheet({ start, stored }: { start: RateCardFields; stored?: RateCard }) {
   const form = useCardForm(start, stored);
+  const preview = usePreview(form.typed, stored);
+  const mine = useQuery(ask.setup.get.queryOptions({ input: {} })).data?.setup;
   const save = async (): Promise<void> => {
     if (!(await form.save())) return;
     sceneNow().go('/rates');
@@ -35,6 +42,7 @@ export function CardSheet({ start, stored }: { start: RateCardFields; stored?: R
         <WhatItIsFor form={form} />
       </Group>
       <Group title="The day">
+        <FloorNote mine={mine} />
         <TheDay form={form} />
       </Group>
       <Group title="Overtime and turnaround">
@@ -49,12 +57,20 @@ export function CardSheet({ start, stored }: { start: RateCardFields; stored?: R
       <Group title="Terms">
         <TermsFields terms={form.typed.terms} onChange={(terms) => form.change({ terms })} trouble={form.trouble} />
       </Group>
+      {preview ? (
+        <Group title="On the last quotes">
+          <CardPreview preview={preview} />
+        </Group>
+      ) : null}
       <div className={style.bar}>
         {form.trouble ? <TroubleNote trouble={form.trouble} /> : null}
         <div className={style.row}>
           <Button kind="black" type="submit">
             Save the card
           </Button>
+          <span role="status" className={style.second}>
+            {preview?.sentence}
+          </span>
         </div>
       </div>
     </form>

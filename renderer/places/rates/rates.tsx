@@ -10,6 +10,7 @@ import { Asked } from '../../parts/asked.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import table from '../../parts/table.module.css';
 import { CardSheet } from './card-sheet.tsx';
+import { FloorNote } from './floor-note.tsx';
 import style from '../../parts/sheet.module.css';
 
 /** Rates: what do I charge, and what must I charge? */
@@ -19,11 +20,15 @@ export function RatesPlace() {
 }
 
 function CardList({ cards }: { cards: readonly RateCard[] }) {
+  const mine = useQuery(ask.setup.get.queryOptions({ input: {} })).data?.setup;
   return (
     <div className={style.page}>
       <div className={style.head}>
         <h1 className={style.title}>Rate cards</h1>
         <ActionButton action={newCard} kind={cards.length === 0 ? 'black' : 'plain'} />
+      </div>
+      <div className={style.lead}>
+        <FloorNote mine={mine} />
       </div>
       {cards.length === 0 ? (
         <p>No rate card yet. Make one: a role and the price of a day are enough; the rest is filled with the defaults of the trade.</p>

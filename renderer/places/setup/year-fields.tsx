@@ -1,6 +1,5 @@
 import { Field } from '../../parts/field.tsx';
-import { floorOf } from '../../../core/quotes/scale.ts';
-import { formatMoney } from '../../../core/money/format.ts';
+import { floorInWords } from '../../../core/quotes/scale.ts';
 import { Tick } from '../../parts/tick.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import type { SetupPart } from './identity-fields.tsx';
@@ -62,6 +61,6 @@ export function YearFields({ typed, change, trouble }: SetupPart) {
 /** The floor that follows from what is typed, as soon as it can be read. */
 function FloorInWords({ typed }: Pick<SetupPart, 'typed'>) {
   const read = fieldsFrom(typed);
-  const floor = 'fields' in read && read.fields.year && read.fields.year.days > 0 ? floorOf(read.fields.year, typed.currency) : null;
-  return floor ? <p className={style.wide}>{`Your floor is ${formatMoney(floor, { code: true })} a day.`}</p> : null;
+  const year = 'fields' in read ? read.fields.year : null;
+  return year && year.days > 0 ? <p className={style.wide}>{floorInWords(year, typed.currency)}</p> : null;
 }
