@@ -20,7 +20,8 @@ export function Rows<K extends string>(props: {
   rows: readonly Record<K, string>[];
   onChange: (rows: Record<K, string>[]) => void;
   blank: Record<K, string>;
-  add: string;
+  /** The words that put one more row at the end; none where no more are kept. */
+  add?: string;
   error: (at: number, key: K) => string | undefined;
 }) {
   const { rows, columns, onChange } = props;
@@ -63,11 +64,13 @@ export function Rows<K extends string>(props: {
           </span>
         </div>
       ))}
-      <div>
-        <Button kind="quiet" onPress={() => onChange([...rows, props.blank])}>
-          {props.add}
-        </Button>
-      </div>
+      {props.add ? (
+        <div>
+          <Button kind="quiet" onPress={() => onChange([...rows, props.blank])}>
+            {props.add}
+          </Button>
+        </div>
+      ) : null}
     </fieldset>
   );
 }

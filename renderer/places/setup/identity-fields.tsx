@@ -4,6 +4,7 @@ import { suggestFor } from '../../../core/setup/suggest.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { PlaceField } from '../../parts/place-field.tsx';
+import { Rows } from '../../parts/rows.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import { Tick } from '../../parts/tick.tsx';
 import { fieldTrouble } from '../../trouble.ts';
@@ -70,7 +71,32 @@ export function Units({ typed, change, trouble }: SetupPart) {
   );
 }
 
-/** Registered or not, with one named tax. */
+const compoundOptions = [
+  { value: 'no', label: 'net only' },
+  { value: 'yes', label: 'net and taxes before' },
+];
+
+/** Taxes that every line bears beside the first. */
+function MoreTaxes({ typed, change, trouble }: SetupPart) {
+  const { moreTaxes } = typed;
+  return (
+    <Rows
+      label="Further taxes on every line"
+      columns={[
+        { key: 'name', label: 'Name' },
+        { key: 'percent', label: 'Rate, %', figures: true },
+        { key: 'compound', label: 'Charged on', options: compoundOptions },
+      ]}
+      rows={moreTaxes}
+      onChange={(rows) => change({ moreTaxes: rows })}
+      blank={{ name: '', percent: '', compound: 'no' }}
+      {...(moreTaxes.length < 3 ? { add: 'One more tax' } : {})}
+      error={(at, key) => fieldTrouble(trouble, `moreTaxes[${at}].${key}`)}
+    />
+  );
+}
+
+/** Registered or not, with the first tax and further ones. */
 export function Taxes({ typed, change, trouble }: SetupPart) {
   return (
     <>
@@ -100,6 +126,9 @@ export function Taxes({ typed, change, trouble }: SetupPart) {
             <Tick checked={typed.taxIncluded} onChange={(taxIncluded) => change({ taxIncluded })}>
               My prices are entered with it included
             </Tick>
+          </div>
+          <div className={style.wide}>
+            <MoreTaxes typed={typed} change={change} trouble={trouble} />
           </div>
         </div>
       ) : null}

@@ -9,6 +9,7 @@ import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import { Cautions } from './cautions.tsx';
 import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
+import { PapersFields } from './papers-fields.tsx';
 import { ScreenChoices } from './screen-choices.tsx';
 import style from './setup.module.css';
 import { StoreState } from './store-state.tsx';
@@ -50,6 +51,10 @@ function SetupSheet({ stored }: { stored: Setup | null }) {
           </div>
           <Units {...form} />
           <Taxes {...form} />
+        </section>
+        <section className={style.part}>
+          <h2>My papers</h2>
+          <PapersFields {...form} />
         </section>
         <section className={style.part}>
           <h2>Rest and my year</h2>

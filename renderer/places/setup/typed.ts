@@ -3,14 +3,19 @@
  */
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { Place } from '../../../core/contract/parts.ts';
-import type { Setup, SetupFields } from '../../../core/contract/setup.ts';
+import type { Logo, Setup, SetupFields } from '../../../core/contract/setup.ts';
 import { exponentOf } from '../../../core/money/currencies.ts';
 import { fixedText } from '../../../core/money/exact.ts';
 import { amountOf, majorOf, money } from '../../../core/money/money.ts';
 import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
 import { Reader } from '../../parts/reader.ts';
 
-export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'year'> & {
+type TypedTax = Record<'name' | 'percent' | 'compound', string>;
+export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'moreTaxes' | 'year' | 'logo' | 'accent'> & {
+  logo: Logo | undefined;
+  /** Empty for none. */
+  accent: string;
+  moreTaxes: TypedTax[];
   home: Place | null;
   taxName: string;
   taxPercent: string;
@@ -37,6 +42,9 @@ export const emptySetup: TypedSetup = {
   taxName: '',
   taxPercent: '',
   taxIncluded: false,
+  moreTaxes: [],
+  logo: undefined,
+  accent: '',
   hasYear: false,
   costs: '',
   pay: '',
@@ -44,12 +52,14 @@ export const emptySetup: TypedSetup = {
   days: '95',
 };
 
-export function typedFrom({ tax, year, version: _version, ...fields }: Setup): TypedSetup {
+export function typedFrom({ tax, moreTaxes = [], accent = '', year, version: _version, ...fields }: Setup): TypedSetup {
   const typedAmount = (minor: number): string => fixedText(majorOf(money(minor, fields.currency)), exponentOf(fields.currency));
   return {
     ...emptySetup,
     ...fields,
+    accent,
     ...(tax ? { taxName: tax.name, taxPercent: tax.percent, taxIncluded: tax.included } : {}),
+    moreTaxes: moreTaxes.map(({ name, percent, compound }) => ({ name, percent, compound: compound ? 'yes' : 'no' })),
     ...(year
       ? {
           hasYear: true,
@@ -65,7 +75,7 @@ export function typedFrom({ tax, year, version: _version, ...fields }: Setup): T
 /** The fields to save, or the trouble that names what cannot be read. */
 export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { trouble: Trouble } {
   const reader = new Reader();
-  const { home, taxName, taxPercent, taxIncluded, hasYear, costs, pay, setAside, days, ...plain } = typed;
+  const { home, taxName, taxPercent, taxIncluded, moreTaxes, logo, accent, hasYear, costs, pay, setAside, days, ...plain } = typed;
   if (plain.name.trim() === '') reader.refuse('name', 'is empty; give it a name');
   if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
   const minor = (field: string, text: string): number =>
@@ -76,6 +86,11 @@ export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { troub
     tax: plain.registered
       ? { name: taxName, percent: reader.take('percent', parseNumber(taxPercent)) ?? '0', included: taxIncluded }
       : null,
+    ...(plain.registered && moreTaxes.length > 0
+      ? { moreTaxes: moreTaxes.map((tax, at) => furtherTax(tax, at, taxIncluded, reader)) }
+      : {}),
+    ...(logo ? { logo } : {}),
+    ...(accent.trim() === '' ? {} : { accent: accent.trim() }),
     year: hasYear
       ? {
           costs: minor('costs', costs),
@@ -87,6 +102,17 @@ export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { troub
   };
   if (plain.registered && taxName.trim() === '') reader.refuse('tax.name', 'is empty; write it as it stands on your papers');
   return home && !reader.trouble ? { fields: { ...fields, home } } : { trouble: reader.trouble ?? noHome };
+}
+
+/** A tax beside the first, included in prices where the first is. */
+function furtherTax({ name, percent, compound }: TypedTax, at: number, included: boolean, reader: Reader) {
+  if (name.trim() === '') reader.refuse(`moreTaxes[${at}].name`, 'is empty; write it as it stands on your papers');
+  return {
+    name,
+    percent: reader.take(`moreTaxes[${at}].percent`, parseNumber(percent)) ?? '0',
+    included,
+    ...(compound === 'yes' ? { compound: true } : {}),
+  };
 }
 
 const noHome: Trouble = {
