@@ -57,7 +57,7 @@ export const Preset = PresetFields.extend({ id: Id, version: Version });
 export type Preset = z.infer<typeof Preset>;
 
 /** Where the units of one thing are at this moment. */
-export const Whereabouts = z.strictObject({
+const Whereabouts = z.strictObject({
   id: Id,
   home: z.int().min(0),
   out: z.array(z.strictObject({ jobId: Id, title: z.string(), count: z.int(), until: InstantText })),
