@@ -63,7 +63,6 @@ const Whereabouts = z.strictObject({
   out: z.array(z.strictObject({ jobId: Id, title: z.string(), count: z.int(), until: InstantText })),
   service: z.array(z.strictObject({ count: z.int(), to: DateText })),
 });
-export type Whereabouts = z.infer<typeof Whereabouts>;
 
 const Needs = z.strictObject({ needs: z.array(KitNeed.extend({ name: z.string() })) });
 
