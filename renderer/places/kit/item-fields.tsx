@@ -163,7 +163,8 @@ export function ReadyAgain({ form }: { form: ItemForm }) {
         blank={{ from: '', to: '', count: '1' }}
         add={typed.services.length === 0 ? 'Add a service' : 'One more service'}
         error={(at, key) =>
-          fieldTrouble(trouble, `services[${at}].${key}`) ?? (key === 'to' ? fieldTrouble(trouble, `services.${at}`) : undefined)
+          fieldTrouble(trouble, `services[${at}].${key}`) ??
+          (key === 'to' ? fieldTrouble(trouble, `services.${at}`) && 'is before the first date' : undefined)
         }
       />
     </>
