@@ -7,6 +7,10 @@ import { Empty } from './parts/empty.tsx';
 import { DeskPlace } from './places/desk/desk.tsx';
 import { JobPlace } from './places/jobs/job.tsx';
 import { JobsPlace } from './places/jobs/jobs.tsx';
+import { BringKitPlace } from './places/kit/bring.tsx';
+import { ItemPlace } from './places/kit/item-sheet.tsx';
+import { KitPlace } from './places/kit/kit.tsx';
+import { PresetPlace } from './places/kit/presets.tsx';
 import { BringPlace } from './places/people/bring.tsx';
 import { ClientPlace, NewClientPlace } from './places/people/client-sheet.tsx';
 import { HandPlace, NewHandPlace } from './places/people/hand-sheet.tsx';
@@ -40,6 +44,21 @@ export function App() {
           <Route path="/people/new-hand" component={NewHandPlace} />
           <Route path="/people/client/:id">{({ id }) => <ClientPlace key={id} id={id} />}</Route>
           <Route path="/people/hand/:id">{({ id }) => <HandPlace key={id} id={id} />}</Route>
+          <Route path="/kit">
+            <KitPlace list="things" />
+          </Route>
+          <Route path="/kit/presets">
+            <KitPlace list="presets" />
+          </Route>
+          <Route path="/kit/bring" component={BringKitPlace} />
+          <Route path="/kit/new">
+            <ItemPlace />
+          </Route>
+          <Route path="/kit/new-preset">
+            <PresetPlace />
+          </Route>
+          <Route path="/kit/thing/:id">{({ id }) => <ItemPlace key={id} id={id} />}</Route>
+          <Route path="/kit/preset/:id">{({ id }) => <PresetPlace key={id} id={id} />}</Route>
           <Route path="/rates" component={RatesPlace} />
           <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
           <Route path="/setup" component={SetupPlace} />

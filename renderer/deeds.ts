@@ -7,9 +7,11 @@ import type { Trouble } from '../core/contract/base.ts';
 import { queries } from './ask.ts';
 import { troubleOf } from './trouble.ts';
 
-export type Deeds = { running: number; trouble: Trouble | null; said: string };
+/** What takes back the deed that the slip speaks of. */
+type Back = { label: string; perform: () => Promise<unknown> };
+export type Deeds = { running: number; trouble: Trouble | null; said: string; back: Back | null };
 
-let state: Deeds = { running: 0, trouble: null, said: '' };
+let state: Deeds = { running: 0, trouble: null, said: '', back: null };
 let tail: Promise<unknown> = Promise.resolve();
 const listeners = new Set<() => void>();
 
@@ -25,10 +27,10 @@ function subscribe(listener: () => void): () => void {
 
 export const useDeeds = (): Deeds => useSyncExternalStore(subscribe, () => state);
 
-/** Say one line on the slip, such as "Copied." */
-export const say = (said: string): void => change({ said, trouble: null });
-const showTrouble = (error: unknown): void => change({ trouble: troubleOf(error), said: '' });
-export const clearSlip = (): void => change({ trouble: null, said: '' });
+/** Say one line on the slip, such as "Copied.", with a button where it can be taken back. */
+export const say = (said: string, back: Back | null = null): void => change({ said, back, trouble: null });
+const showTrouble = (error: unknown): void => change({ trouble: troubleOf(error), said: '', back: null });
+export const clearSlip = (): void => change({ trouble: null, said: '', back: null });
 
 /**
  * Do work that writes, then read everything on screen again.
@@ -36,7 +38,7 @@ export const clearSlip = (): void => change({ trouble: null, said: '' });
  * @returns what the work gave, or undefined when it failed
  */
 export function deed<T>(work: () => Promise<T>, onTrouble?: (trouble: Trouble) => void): Promise<T | undefined> {
-  change({ running: state.running + 1, trouble: null, said: '' });
+  change({ running: state.running + 1, trouble: null, said: '', back: null });
   const run = tail.then(async () => {
     try {
       const result = await work();

@@ -13,6 +13,7 @@ const places = [
   { path: '/road', name: 'Road' },
   { path: '/jobs', name: 'Jobs' },
   { path: '/people', name: 'People' },
+  { path: '/kit', name: 'Kit' },
   { path: '/rates', name: 'Rates' },
   { path: '/setup', name: 'Setup' },
 ] as const;

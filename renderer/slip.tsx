@@ -5,12 +5,13 @@ import style from './slip.module.css';
 
 /** One slip above the foot rule: what the last deed came to. */
 export function Slip() {
-  const { trouble, said } = useDeeds();
+  const { trouble, said, back } = useDeeds();
   return (
     <div className={style.slip} aria-live="polite">
       {trouble || said ? (
         <div className={style.inside}>
           {trouble ? <TroubleNote trouble={trouble} /> : <p>{said}</p>}
+          {back ? <Button onPress={() => void back.perform()}>{back.label}</Button> : null}
           <Button kind="quiet" onPress={clearSlip}>
             Close
           </Button>

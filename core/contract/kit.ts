@@ -49,7 +49,7 @@ export type KitItem = z.infer<typeof KitItem>;
 export const KitNeed = z.strictObject({ item: z.string().trim().min(1).max(120).describe('id or name of a thing'), count: Count });
 export type KitNeed = z.infer<typeof KitNeed>;
 
-const PresetFields = z.strictObject({
+export const PresetFields = z.strictObject({
   name: Name,
   needs: z.array(KitNeed).min(1, 'is empty; a preset has at least one thing').max(200),
 });

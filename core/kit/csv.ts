@@ -8,7 +8,7 @@ import { amountOf } from '../money/money.ts';
 import { parseAmount, parseNumber } from '../money/parse.ts';
 import { TableError } from '../people/csv.ts';
 import { blankItem } from './blank.ts';
-import { gramsIn } from './weight.ts';
+import { gramsIn, sizeIn } from './measures.ts';
 
 /** One line of the file: a thing that can be kept, or why not. */
 export type KitRow = { line: number; name: string; read: { fields: KitItemFields } | { trouble: string } };
@@ -23,6 +23,7 @@ const heads = {
   grams: ['weight (g)', 'weight g', 'grams', 'g'],
   kilograms: ['weight (kg)', 'weight kg', 'kilograms', 'kg'],
   pounds: ['weight (lb)', 'weight (lbs)', 'weight lb', 'pounds', 'lb', 'lbs'],
+  size: ['size', 'dimensions', 'size (cm)', 'dimensions (cm)'],
   wattHours: ['wh', 'watt-hours', 'watt hours', 'energy (wh)', 'battery (wh)', 'capacity (wh)'],
   battery: ['battery', 'battery kind', 'lithium'],
   drawWatts: ['w', 'watts', 'draw', 'draw (w)', 'power (w)'],
@@ -90,6 +91,9 @@ function readRow(cell: (field: Head) => string, home: string): KitRow['read'] {
   const weight = weights[0];
   if (weight?.ok === false) refuse(`The weight was not read: ${weight.sentence}`);
 
+  const size = cell('size') === '' ? null : sizeIn(cell('size'));
+  if (size?.ok === false) refuse(`The size was not read: ${size.sentence}`);
+
   const wattHours = number('wattHours', 'energy');
   const drawWatts = number('drawWatts', 'draw');
   const owned = number('owned', 'count');
@@ -110,6 +114,7 @@ function readRow(cell: (field: Head) => string, home: string): KitRow['read'] {
     serials,
     owner: owner.data,
     grams: weight?.ok ? weight.value : null,
+    size: size?.ok ? size.value : null,
     battery: battery.data,
     wattHours,
     drawWatts,

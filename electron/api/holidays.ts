@@ -13,7 +13,7 @@ export type Where = { country: string; region: string };
 /** A country's list, the code of the region that it is narrowed to, and the English that is spoken there. */
 type Calendar = { list: Holidays; region: string | null; english: string; years: Map<number, PublicHoliday[]> };
 
-// The list is large and takes a fifth of a second to read: only a quote or a question about holidays waits for it, and only once.
+// The list is large and takes a tenth of a second to read: only a quote or a question about holidays waits for it, and only once.
 const load = createRequire(import.meta.url);
 const calendars = new Map<string, Calendar>();
 

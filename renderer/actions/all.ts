@@ -1,11 +1,13 @@
 /** Every action, in the order in which the find box offers them. */
 import type { Action } from './action.ts';
+import { bringKit } from './bring-kit.ts';
 import { bringPeople } from './bring-people.ts';
 import { copyReply } from './copy-reply.ts';
 import { decline } from './decline.ts';
 import { find } from './find.ts';
 import { goDesk } from './go-desk.ts';
 import { goJobs } from './go-jobs.ts';
+import { goKit } from './go-kit.ts';
 import { goPeople } from './go-people.ts';
 import { goRates } from './go-rates.ts';
 import { goRoad } from './go-road.ts';
@@ -17,6 +19,8 @@ import { newCard } from './new-card.ts';
 import { newClient } from './new-client.ts';
 import { newHand } from './new-hand.ts';
 import { newJob } from './new-job.ts';
+import { newPreset } from './new-preset.ts';
+import { newThing } from './new-thing.ts';
 import { readMessage } from './read-message.ts';
 import { renew } from './renew.ts';
 import { reopen } from './reopen.ts';
@@ -49,6 +53,7 @@ export const actions: readonly Action[] = [
   goRoad,
   goJobs,
   goPeople,
+  goKit,
   goRates,
   goSetup,
   newJob,
@@ -56,6 +61,9 @@ export const actions: readonly Action[] = [
   newClient,
   newHand,
   bringPeople,
+  newThing,
+  newPreset,
+  bringKit,
   snapshot,
   find,
 ];

@@ -11,12 +11,15 @@ import { useScene, useScenePart } from '../../scene.ts';
 import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
 import { History } from './history.tsx';
+import { JobKit } from './job-kit.tsx';
 import style from './jobs.module.css';
 import { KnownSection } from './knows.tsx';
 import { Made, type Next } from './made.tsx';
 import { Message } from './message.tsx';
 import { Quote } from './quote.tsx';
 import { Title } from './title.tsx';
+import { Trip } from './trip.tsx';
+import trip from './trip.module.css';
 import { changeJob } from './change-job.ts';
 import { Verdict } from './verdict.tsx';
 
@@ -99,6 +102,10 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
             </Asked>
           )}
         </div>
+      </div>
+      <div className={trip.parts}>
+        <JobKit jobId={job.id} locked={CLOSED.includes(job.state)} />
+        <Trip job={job} home={mine.home} />
       </div>
       <KnownSection job={job} />
       <History job={job} zone={mine.home.zone} />

@@ -44,7 +44,10 @@ export function QuoteChanges({ job, draft, shown, change, changeAll, taxes }: Pr
     discount: <DiscountForm change={change} shown={shown} currency={draft.currency} {...close} />,
     offers: <OffersForm change={changeAll} offers={draft.offers} {...close} />,
     tax: taxes.length > 0 ? <TaxForm change={changeAll} taxes={taxes} {...close} /> : null,
-    holidays: dates.length > 0 ? <HolidaysForm change={changeAll} dates={dates} now={draft.holidays ?? []} {...close} /> : null,
+    holidays:
+      dates.length > 0 ? (
+        <HolidaysForm change={changeAll} dates={dates} now={draft.holidays ?? []} listed={draft.publicHolidays ?? []} {...close} />
+      ) : null,
     terms: <TermsForm change={changeAll} terms={draft.terms} {...close} />,
   };
   const offered = (Object.keys(named) as Named[]).filter((name) => forms[name] !== null);

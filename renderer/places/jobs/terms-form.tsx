@@ -19,7 +19,7 @@ export function TermsForm({ change, onClose, terms }: QuoteFormProps & { terms: 
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const keep = async (): Promise<void> => {
     const reader = new Reader();
-    const changed = differing(termsFrom(typed, reader), terms);
+    const changed = differing(termsFrom(typed, reader), termsFrom(typedTerms(terms), reader));
     if (reader.trouble) setTrouble(reader.trouble);
     else if (Object.keys(changed).length === 0 || (await change([{ op: 'terms', terms: changed }], setTrouble))) onClose();
   };

@@ -3,6 +3,7 @@ import type { Trouble } from '../../../core/contract/base.ts';
 import type { TermsPreset } from '../../../core/contract/rates.ts';
 import { ask } from '../../ask.ts';
 import { Button } from '../../parts/button.tsx';
+import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Rows } from '../../parts/rows.tsx';
 import { fieldTrouble } from '../../trouble.ts';
@@ -17,6 +18,11 @@ const textLabels: Record<(typeof termTexts)[number], string> = {
   originals: 'Originals',
   postponement: 'Postponement',
 };
+
+const countings = [
+  { value: 'hours', label: 'in hours' },
+  { value: 'business days', label: 'in business days, 24 h for each' },
+] as const;
 
 type Props = { terms: TypedTerms; onChange: (terms: TypedTerms) => void; trouble: Trouble | null };
 
@@ -55,6 +61,9 @@ export function TermsFields({ terms, onChange, trouble }: Props) {
         add="One more step"
         error={(at, key) => fieldTrouble(trouble, `cancellation[${at}].${key}`)}
       />
+      <div className={style.grid}>
+        <Choice label="Notice is counted" value={terms.cancelBy} options={countings} onChange={(cancelBy) => change({ cancelBy })} />
+      </div>
       <div className={style.texts}>
         {termTexts.map((name) => (
           <Field

@@ -28,7 +28,10 @@ export const termTexts = ['overtimeApprover', 'illness', 'weather', 'usage', 'or
 
 type Texts<K extends string> = Record<K, string>;
 type Step = { underHours: string; percent: string };
-export type TypedTerms = Texts<(typeof termWholes)[number] | (typeof termTexts)[number] | 'depositPercent'> & { cancellation: Step[] };
+export type TypedTerms = Texts<(typeof termWholes)[number] | (typeof termTexts)[number] | 'depositPercent'> & {
+  cancellation: Step[];
+  cancelBy: NonNullable<Terms['cancelBy']>;
+};
 export type TypedCard = Pick<RateCardFields, 'name' | 'role' | 'currency' | 'validFrom' | 'mileageUnit'> &
   Texts<(typeof prices)[number] | (typeof numbers)[number] | (typeof wholes)[number] | 'validTo' | 'allowanceNight'> & {
     overtime: { fromHours: string; toHours: string; times: string }[];
@@ -48,6 +51,7 @@ export function typedTerms(terms: Terms): TypedTerms {
     payDays: String(terms.payDays),
     rounds: String(terms.rounds),
     cancellation: terms.cancellation.map(stepText),
+    cancelBy: terms.cancelBy ?? 'hours',
   };
 }
 
@@ -85,6 +89,7 @@ export function termsFrom(terms: TypedTerms, reader: Reader): Terms {
     ...all(termWholes, (field, text) => Number(readNumber(reader, field, text)), terms),
     depositPercent: readNumber(reader, 'depositPercent', terms.depositPercent),
     cancellation: readSteps(reader, 'cancellation', terms.cancellation),
+    cancelBy: terms.cancelBy,
     ...all(termTexts, (_field, text) => text, terms),
   };
 }

@@ -72,12 +72,16 @@ export function typedFrom({ tax, moreTaxes = [], accent = '', year, version: _ve
   };
 }
 
+/** Six figures of a colour, or nothing. */
+const isColour = (accent: string): boolean => /^(#[0-9a-f]{6})?$/i.test(accent.trim());
+
 /** The fields to save, or the trouble that names what cannot be read. */
 export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { trouble: Trouble } {
   const reader = new Reader();
   const { home, taxName, taxPercent, taxIncluded, moreTaxes, logo, accent, hasYear, costs, pay, setAside, days, ...plain } = typed;
   if (plain.name.trim() === '') reader.refuse('name', 'is empty; give it a name');
   if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
+  if (!isColour(accent)) reader.refuse('accent', 'is not a colour; write it as #2f5877');
   const minor = (field: string, text: string): number =>
     amountOf(reader.take(field, parseAmount(text, exponentOf(plain.currency))) ?? '0', plain.currency).minor;
   const fields = {

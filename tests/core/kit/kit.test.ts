@@ -3,7 +3,7 @@ import { airOf } from '../../../core/kit/air.ts';
 import { blankItem } from '../../../core/kit/blank.ts';
 import { kitFromCsv } from '../../../core/kit/csv.ts';
 import { foldedIn } from '../../../core/kit/fold.ts';
-import { gramsIn, weightInWords } from '../../../core/kit/weight.ts';
+import { gramsIn, sizeIn, sizeInWords, weightInWords } from '../../../core/kit/measures.ts';
 
 describe('a table of kit', () => {
   test('a line for each thing, with a byte-order mark and semicolons', () => {
@@ -57,6 +57,14 @@ test('weights with their units, in whole grams', () => {
   expect(gramsIn('3 lb', '')).toEqual({ ok: true, value: 1361 });
   expect(gramsIn('0.85', 'kg')).toEqual({ ok: true, value: 850 });
   expect([weightInWords(850), weightInWords(1250)]).toEqual(['850 g', '1.25 kg']);
+});
+
+test('sizes with their unit, in whole millimetres', () => {
+  const size = { length: 400, width: 305, height: 200 };
+  expect(sizeIn('40 × 30,5 x 20')).toEqual({ ok: true, value: size });
+  expect(sizeIn('10 x 4 x 2 in')).toEqual({ ok: true, value: { length: 254, width: 102, height: 51 } });
+  expect(sizeIn('40 x 30').ok).toBe(false);
+  expect(sizeInWords(size)).toBe('40 × 30.5 × 20 cm');
 });
 
 // The limits: IATA, "Passengers travelling with lithium batteries", 2018; power banks: ICAO Doc 9284 (2025-2026), Addendum No. 1.

@@ -1,0 +1,117 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { Job } from '../../../core/contract/jobs.ts';
+import type { Place } from '../../../core/contract/parts.ts';
+import type { Leg } from '../../../core/contract/trips.ts';
+import { timeAround } from '../../../core/trips/ways.ts';
+import { lengthInWords } from '../../../core/words/amounts.ts';
+import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
+import { ask } from '../../ask.ts';
+import { deed, say, useDeeds } from '../../deeds.ts';
+import { client } from '../../door.ts';
+import { Button } from '../../parts/button.tsx';
+import { LegForm } from './trip-leg-form.tsx';
+import style from './trip.module.css';
+import { blankLeg, typedLeg } from './typed-leg.ts';
+
+/** The movements of the job from home to home: legs that are known, and the estimated way where there is none. */
+export function Trip({ job, home }: { job: Job; home: Place }) {
+  const [editing, setEditing] = useState<Leg | 'new' | null>(null);
+  const data = useQuery(ask.trips.legs.queryOptions({ input: { jobId: job.id } })).data;
+  if (!data) return null;
+  const { legs, troubles } = data;
+  const { place } = job;
+  const close = (): void => setEditing(null);
+  const last = legs.at(-1)?.to;
+  const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place) : blankLeg(home, place);
+  const away = place && place.key !== home.key ? place : null;
+  return (
+    <section className={style.part} aria-labelledby="trip">
+      <div className={style.head}>
+        <h2 id="trip">Trip</h2>
+        {editing === null ? (
+          <Button kind="quiet" onPress={() => setEditing('new')}>
+            {legs.length === 0 ? 'Add a leg' : 'One more leg'}
+          </Button>
+        ) : null}
+      </div>
+      <ol className={style.legs}>
+        {away && !legs.some(({ to }) => to.key === away.key) ? <Estimated from={home} to={away} /> : null}
+        {legs.map((leg) =>
+          editing !== 'new' && editing?.id === leg.id ? (
+            <li key={leg.id}>
+              <LegForm jobId={job.id} start={typedLeg(leg)} stored={leg} onDone={close} />
+            </li>
+          ) : (
+            <LegRow key={leg.id} leg={leg} onChange={() => setEditing(leg)} />
+          ),
+        )}
+        {away && !legs.some(({ from }) => from.key === away.key) ? <Estimated from={away} to={home} /> : null}
+      </ol>
+      {away || legs.length > 0 ? null : <p className={style.second}>{place ? 'At home: no way to go.' : 'The place is not known yet.'}</p>}
+      {troubles.map((trouble) => (
+        <p key={trouble} className={style.broken}>
+          {trouble}
+        </p>
+      ))}
+      {editing === 'new' ? <LegForm jobId={job.id} start={nextEnds} onDone={close} /> : null}
+    </section>
+  );
+}
+
+function Estimated({ from, to }: { from: Place; to: Place }) {
+  const { data } = useQuery(ask.trips.estimate.queryOptions({ input: { from, to } }));
+  return data ? <li className={style.second}>{data.sentence}</li> : null;
+}
+
+function LegRow({ leg, onChange }: { leg: Leg; onChange: () => void }) {
+  const { running } = useDeeds();
+  const names = `${leg.mode} ${leg.from.name} to ${leg.to.name}`;
+  const takeOut = async (): Promise<void> => {
+    const { id, version, jobId, ...fields } = leg;
+    const gone = await deed(() => client.trips.dropLeg({ id, version }));
+    if (gone)
+      say(`The ${names} was taken out.`, {
+        label: 'Put it back',
+        perform: () => deed(() => client.trips.setLeg({ jobId, fields }).then(() => say(`The ${names} is back.`))),
+      });
+  };
+  return (
+    <li className={style.leg}>
+      <span>
+        <strong>{names}</strong> {`${whenOf(leg)}, ${leg.source}`}
+        <span className={style.second}>{` ${besideOf(leg)}`}</span>
+      </span>
+      <span className={style.buttons}>
+        <Button kind="quiet" onPress={onChange} aria-label={`Change the ${names}`}>
+          Change
+        </Button>
+        <Button kind="quiet" isDisabled={running > 0} onPress={() => void takeOut()} aria-label={`Take out the ${names}`}>
+          Take out
+        </Button>
+      </span>
+    </li>
+  );
+}
+
+/** Both ends on their own clocks, the second clock named where it is another. */
+function whenOf({ depart, arrive, from, to }: Leg): string {
+  const sameDate = depart.slice(0, 10) === arrive.slice(0, 10);
+  const clock = from.zone === to.zone ? '' : ` in ${zoneInWords(to.zone)}`;
+  return `${wallInWords(depart)} to ${sameDate ? arrive.slice(11) : wallInWords(arrive)}${clock}`;
+}
+
+/** What stands beside a leg: the time around it, its berth, what giving it up costs, its note. */
+function besideOf({ mode, from, to, before, after, berth, cost, note }: Leg): string {
+  const around = timeAround(mode, from, to);
+  const [early, late] = [before ?? around.before, after ?? around.after];
+  return [
+    early > 0 ? `${lengthInWords(early)} before` : '',
+    late > 0 ? `${lengthInWords(late)} after` : '',
+    berth ? 'berth' : '',
+    cost ? `giving it up costs ${cost}` : '',
+    note,
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+}

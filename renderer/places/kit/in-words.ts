@@ -1,0 +1,47 @@
+/**
+ * Everything that is kept of a thing as words under their labels, and where its units are.
+ */
+import type { KitItemFields, Whereabouts } from '../../../core/contract/kit.ts';
+import { sizeInWords, weightInWords } from '../../../core/kit/measures.ts';
+import { formatMoney, formatNumber } from '../../../core/money/format.ts';
+import { lengthInWords } from '../../../core/words/amounts.ts';
+import { paperDate } from '../../../core/words/dates.ts';
+import type { Said } from '../../parts/clash-note.tsx';
+
+export function itemInWords(of: KitItemFields): Said[] {
+  return [
+    { label: 'Name', text: of.name },
+    { label: 'Does', text: of.does },
+    { label: 'How many', text: String(of.owned) },
+    { label: 'Serials', text: of.serials.join(', ') },
+    { label: 'Owner', text: of.owner },
+    { label: 'Made ready again in', text: `${lengthInWords(of.resetMinutes)}${of.resetOnRoad ? ', also on the road' : ''}` },
+    { label: 'One more to rent', text: of.subHire },
+    { label: 'In service', text: of.services.map(serviceInWords).join('; ') },
+    { label: 'Weight', text: of.grams === null ? '' : weightInWords(of.grams) },
+    { label: 'Size', text: of.size ? sizeInWords(of.size) : '' },
+    { label: 'Battery', text: of.battery === 'none' ? 'none' : [of.battery, energyInWords(of)].filter(Boolean).join(', ') },
+    { label: 'Draws', text: of.drawWatts ? `${formatNumber(of.drawWatts)} W` : '' },
+    { label: 'Value', text: of.value ? formatMoney(of.value, { code: true }) : '' },
+    { label: 'Wear a day', text: of.wearPerDay ? formatMoney(of.wearPerDay, { code: true }) : '' },
+    { label: 'Bought', text: of.bought ? paperDate(of.bought) : '' },
+    { label: 'Note', text: of.note },
+  ];
+}
+
+export const energyInWords = ({ wattHours }: Pick<KitItemFields, 'wattHours'>): string =>
+  wattHours === null ? '' : `${formatNumber(wattHours)} Wh`;
+
+export const serviceInWords = ({ from, to, count }: KitItemFields['services'][number]): string =>
+  `${count} from ${paperDate(from)} to ${paperDate(to)}`;
+
+/** "1 at home; 2 out with Fair until Sat 12 December 18:00; 1 in service to 14 December". @param at says an instant on the clock at home */
+export function whereInWords({ home, out, service }: Whereabouts, at: (instant: string) => string): string {
+  return [
+    home > 0 || (out.length === 0 && service.length === 0) ? `${home} at home` : '',
+    ...out.map(({ count, title, until }) => `${count} out with ${title} until ${at(until)}`),
+    ...service.map(({ count, to }) => `${count} in service to ${paperDate(to)}`),
+  ]
+    .filter((part) => part !== '')
+    .join('; ');
+}
