@@ -57,12 +57,13 @@ export const Preset = PresetFields.extend({ id: Id, version: Version });
 export type Preset = z.infer<typeof Preset>;
 
 /** Where the units of one thing are at this moment. */
-const Whereabouts = z.strictObject({
+export const Whereabouts = z.strictObject({
   id: Id,
   home: z.int().min(0),
   out: z.array(z.strictObject({ jobId: Id, title: z.string(), count: z.int(), until: InstantText })),
   service: z.array(z.strictObject({ count: z.int(), to: DateText })),
 });
+export type Whereabouts = z.infer<typeof Whereabouts>;
 
 const Needs = z.strictObject({ needs: z.array(KitNeed.extend({ name: z.string() })) });
 

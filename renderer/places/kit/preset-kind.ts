@@ -25,4 +25,4 @@ export const presetKind: KeptKind<TypedPreset, Fields, Preset> = {
     (await client.kit.savePreset({ fields, ...(stored ? { id: stored.id, version: stored.version } : {}) })).preset,
   storedIn: (current) => Preset.safeParse(current).data,
 };
-export type PresetForm = KeptForm<TypedPreset, Fields, Preset>;
+type PresetForm = KeptForm<TypedPreset, Fields, Preset>;
