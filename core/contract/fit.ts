@@ -10,7 +10,13 @@ export const Hardness = z.enum(['blocks', 'settle', 'know']);
 export type Hardness = z.infer<typeof Hardness>;
 
 /** Something that would lift a finding. `tryOn` can be given to `fit.check` to see what it would change. */
-export const Lift = z.strictObject({ kind: z.string(), label: z.string(), tryOn: z.record(z.string(), z.unknown()).optional() });
+export const Lift = z.strictObject({
+  kind: z.string(),
+  label: z.string(),
+  tryOn: z.record(z.string(), z.unknown()).optional(),
+  way: z.strictObject({ from: Place, to: Place }).optional().describe('the way whose real time would be typed'),
+  jobId: Id.optional().describe('the job whose holder would be asked'),
+});
 export type Lift = z.infer<typeof Lift>;
 
 export const Finding = z.strictObject({

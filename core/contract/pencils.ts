@@ -6,6 +6,7 @@ const Other = z.strictObject({ jobId: Id, title: z.string() });
 
 /** Where a live pencil stands on each of its dates: 1 is first. */
 const PencilRank = z.strictObject({ date: DateText, rank: z.int().min(1), before: z.array(Other), behind: z.array(Other) });
+export type PencilRank = z.infer<typeof PencilRank>;
 
 export const Challenge = z.strictObject({
   until: Moment,

@@ -11,6 +11,7 @@ import { formatMoney } from '../money/format.ts';
 import { instantText } from '../time/read.ts';
 import { countInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
+import { joined } from '../words/lists.ts';
 import { clockAt } from '../words/moments.ts';
 import { dayWords, whenWords } from './when.ts';
 
@@ -32,6 +33,10 @@ export type DeskJob = {
   receivedAt: number;
   replyByAt: number | null;
   heldUntil: number | null;
+  /** Until when the holder was asked for a yes or no. */
+  challengedUntil: number | null;
+  /** Where a live pencil stands among others on its dates, where that was asked: titles of those before it and behind it. */
+  among: { before: readonly string[]; behind: readonly string[] } | null;
   /** Valid-until of the newest made quote. */
   quoteValidUntil: number | null;
   total: Money | null;
@@ -85,8 +90,22 @@ function pencilClock(job: DeskJob, state: 'pencilled' | 'ran out', now: number, 
     const second = joinedParts([...whenAndWhere(job), 'holds nothing now; renewed it goes last']);
     return { kind: 'ran out', at, job, sentence: `${job.title}: pencil ran out ${when}`, second, action: 'renew' };
   }
-  const second = joinedParts([...whenAndWhere(job), price(job)]);
+  const second = joinedParts([rankWords(job), ...whenAndWhere(job), price(job)]);
+  const asked = job.challengedUntil;
+  if (asked !== null && asked < at) {
+    const until = whenWords(asked, homeZone, now);
+    const sentence =
+      asked <= now ? `${job.title}: no answer by ${until}; it may be let go` : `${job.title}: asked for a yes or no by ${until}`;
+    return { kind: 'challenge', at: asked, job, sentence, second, action: 'ask-or-let-go' };
+  }
   return { kind: 'pencil', at, job, sentence: `${job.title}: pencil runs out ${when}`, second, action: 'ask-or-let-go' };
+}
+
+/** Who stands before a pencil or waits behind it; no words for a pencil that is alone. */
+function rankWords({ among }: DeskJob): string {
+  if (!among) return '';
+  if (among.before.length > 0) return `behind ${joined(among.before)}`;
+  return among.behind.length > 0 ? `${joined(among.behind)} ${among.behind.length === 1 ? 'waits' : 'wait'} behind it` : '';
 }
 
 function replyClock(job: DeskJob, now: number, homeZone: string): Running {

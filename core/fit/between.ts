@@ -150,7 +150,11 @@ function liftsOf(pair: Neighbour, home: Place, ticketFails: boolean): Lift[] {
   if (pair.rest > 0 && restLeft < pair.rest && restLeft >= LEAST_REST)
     lifts.push({ kind: 'shorter rest', label: `Shorten rest to ${lengthInWords(restLeft)}`, tryOn: { restMinutes: restLeft } });
   if (!route.known && !ticketFails)
-    lifts.push({ kind: 'type way', label: `Type the real time from ${pair.before.to.name} to ${after.from.name}` });
+    lifts.push({
+      kind: 'type way',
+      label: `Type the real time from ${pair.before.to.name} to ${after.from.name}`,
+      way: { from: pair.before.to, to: after.from },
+    });
   if (pair.verdict !== 'rest' && !ticketFails && route.km >= FLIGHT_FROM_KM)
     lifts.push({
       kind: 'flight',

@@ -75,7 +75,7 @@ function longWay({ startAt, endAt, place, to }: Work, candidate: BookJob): Findi
     concerns: concerning(candidate),
     numbers: { duty, limit: minutes(LONGEST_DUTY), driving: duty },
     sentence: `The way from ${place.name} to ${to.name} takes ${lengthInWords(duty)}: it needs nights of its own, or a flight.`,
-    lifts: [{ kind: 'type way', label: `Type the real time from ${place.name} to ${to.name}` }],
+    lifts: [{ kind: 'type way', label: `Type the real time from ${place.name} to ${to.name}`, way: { from: place, to } }],
   };
 }
 

@@ -30,7 +30,11 @@ function stayOverStay(own: StayEntry, other: StayEntry, home: Place): Finding {
   if (other.standing === 'outranks')
     lifts.unshift(
       { kind: 'second pencil', label: `Take it as second pencil behind ${other.job.title}` },
-      { kind: 'challenge', label: `Ask ${other.job.title} for a yes or no within 24 h` },
+      {
+        kind: 'challenge',
+        label: `Ask ${other.job.title} for a yes or no within 24 h`,
+        ...(other.job.id === null ? {} : { jobId: other.job.id }),
+      },
     );
   lifts.push({ kind: 'hand', label: 'Ask a hand to cover one of the two' });
   return {

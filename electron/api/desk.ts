@@ -18,6 +18,7 @@ import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
+import { standingOf } from './pencils.ts';
 
 type Answer = FitResult['answer'];
 
@@ -32,7 +33,8 @@ const see = os.desk.see.handler(({ context }) =>
     const zone = homeZone(db, context);
     const jobs = jobsOnDesk(db, now, zone);
     const answers = setup ? answersTo(db, jobs, now) : new Map<string, Answer | null>();
-    const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null));
+    const pencils = setup ? pencilsAmong(db, jobs, now) : new Map<string, Pencilled>();
+    const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
     const clocks = clocksOf(asDeskJobs, now, zone);
     const urgent = jobs.find((job) => job.id === clocks.find(({ kind }) => kind === 'reply-by' || kind === 'question')?.jobId);
     return {
@@ -53,7 +55,7 @@ function jobsOnDesk(db: ReadableDb, now: number, zone: string): Job[] {
   return ids.flatMap((id) => jobById(db, id, now) ?? []);
 }
 
-function deskJob(db: ReadableDb, job: Job, answer: Answer | null): DeskJob {
+function deskJob(db: ReadableDb, job: Job, answer: Answer | null, pencilled: Pencilled | undefined): DeskJob {
   return {
     id: job.id,
     version: job.version,
@@ -65,10 +67,27 @@ function deskJob(db: ReadableDb, job: Job, answer: Answer | null): DeskJob {
     receivedAt: epochOf(job.received.at),
     replyByAt: job.replyBy ? epochOf(job.replyBy.at) : null,
     heldUntil: job.pencil?.state === 'live' || job.pencil?.state === 'ran out' ? epochOf(job.pencil.expires.at) : null,
+    challengedUntil: pencilled?.challengedUntil ?? null,
+    among: pencilled?.among ?? null,
     quoteValidUntil: newestQuote(db, job.id)?.validUntilAt ?? null,
     total: job.total,
     answer,
   };
+}
+
+type Pencilled = Pick<DeskJob, 'challengedUntil' | 'among'>;
+
+/** How live pencils stand among each other, over all their dates, and which of them are challenged. */
+function pencilsAmong(db: ReadableDb, jobs: readonly Job[], now: number): Map<string, Pencilled> {
+  const live = jobs.filter((job) => job.pencil?.state === 'live').slice(0, CHECKED);
+  return new Map(
+    live.map((job) => {
+      const { ranks, challenge } = standingOf(db, job, now);
+      const titles = (others: 'before' | 'behind') => [...new Set(ranks.flatMap((rank) => rank[others].map(({ title }) => title)))];
+      const challengedUntil = challenge ? epochOf(challenge.until.at) : null;
+      return [job.id, { challengedUntil, among: { before: titles('before'), behind: titles('behind') } }];
+    }),
+  );
 }
 
 /** What the check says to open inquiries, where place and days are known. */

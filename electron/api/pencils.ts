@@ -1,7 +1,7 @@
 /**
  * Ranks of pencils, and challenges.
  */
-import type { Challenge } from '../../core/contract/pencils.ts';
+import type { Challenge, PencilRank } from '../../core/contract/pencils.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { BookJob } from '../../core/fit/book.ts';
 import { challengeUntil, ranksOf } from '../../core/fit/ranks.ts';
@@ -23,20 +23,24 @@ import { notFound, refused } from './trouble.ts';
 const ranks = os.pencils.ranks.handler(({ input, context }) =>
   context.store.read((db) => {
     const now = context.now();
-    const job = whole(db, input.jobId, now);
-    const known = jobOnBooks(db, job);
-    if (!known || known.candidate.firmness !== 'pencil') return { ranks: [], challenge: null };
-    const book = bookNear(db, { ...spanOf(known.candidate.days), now, leaveOutJob: job.id });
-    const ground = { ...book, find: wayFinder([...known.ways, ...book.ways]) };
-    const named = (jobs: readonly BookJob[]) => jobs.flatMap(({ id, title }) => (id === null ? [] : [{ jobId: id, title }]));
-    const found = ranksOf(known.candidate, book.jobs, ground);
-    const challenged = job.pencil && newestChallenge(db, job.pencil.id);
-    return {
-      ranks: found.map(({ date, rank, before, behind }) => ({ date, rank, before: named(before), behind: named(behind) })),
-      challenge: challenged ? challengeOf(challenged, now) : null,
-    };
+    return standingOf(db, whole(db, input.jobId, now), now);
   }),
 );
+
+/** The ranks of a job's live pencil, and whether it is challenged. */
+export function standingOf(db: ReadableDb, job: Job, now: number): { ranks: PencilRank[]; challenge: Challenge | null } {
+  const known = jobOnBooks(db, job);
+  if (!known || known.candidate.firmness !== 'pencil') return { ranks: [], challenge: null };
+  const book = bookNear(db, { ...spanOf(known.candidate.days), now, leaveOutJob: job.id });
+  const ground = { ...book, find: wayFinder([...known.ways, ...book.ways]) };
+  const named = (jobs: readonly BookJob[]) => jobs.flatMap(({ id, title }) => (id === null ? [] : [{ jobId: id, title }]));
+  const found = ranksOf(known.candidate, book.jobs, ground);
+  const challenged = job.pencil && newestChallenge(db, job.pencil.id);
+  return {
+    ranks: found.map(({ date, rank, before, behind }) => ({ date, rank, before: named(before), behind: named(behind) })),
+    challenge: challenged ? challengeOf(challenged, now) : null,
+  };
+}
 
 const challenge = os.pencils.challenge.handler(({ input, context }) =>
   deed(context, 'pencils.challenge', input, (db) => {

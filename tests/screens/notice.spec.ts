@@ -19,7 +19,8 @@ test('a card counts the notice of a cancellation in business days once that is c
   await goTo(page, `/rates/${cards[0]?.id}`);
   await page.getByRole('button', { name: /Notice is counted/ }).click();
   await page.getByRole('option', { name: /in business days/ }).click();
-  await expect(page.getByRole('button', { name: /Notice is counted/ })).toContainText('in business days, 24 h for each');
+  await expect(page.getByRole('button', { name: /Notice is counted/ })).toContainText('in business days');
+  await expect(page.getByText('Every 24 hours of a step count as one business day at home.')).toBeVisible();
   await page.getByRole('button', { name: /^Save/ }).first().click();
   await expect.poll(async () => ((await host.call('rates.list')) as { cards: RateCard[] }).cards[0]?.terms.cancelBy).toBe('business days');
   expect(complaints).toEqual([]);

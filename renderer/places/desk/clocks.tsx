@@ -62,7 +62,7 @@ function KindMark({ kind, late }: { kind: Clock['kind']; late: boolean }) {
         <path className={style.diamond} d="M7 1 13 7 7 13 1 7Z" />
       ) : kind === 'call' ? (
         <rect className={style.solid} x="3" y="2" width="8" height="10" />
-      ) : kind === 'pencil' || kind === 'ran out' ? (
+      ) : kind === 'pencil' || kind === 'challenge' || kind === 'ran out' ? (
         <rect className={style.dashed} x="2" y="3" width="10" height="8" />
       ) : (
         <circle className={style.open} cx="7" cy="7" r="4.5" />

@@ -1,19 +1,23 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { TryOn, type Finding, type FitResult, type Lift } from '../../../core/contract/fit.ts';
+import type { Finding, FitResult, Lift } from '../../../core/contract/fit.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Stringline as Data } from '../../../core/contract/road.ts';
 import { joined } from '../../../core/words/lists.ts';
+import { askHolder } from '../../actions/challenge.ts';
+import { pencilDates, renew } from '../../actions/renew.ts';
 import { ask } from '../../ask.ts';
 import { Button } from '../../parts/button.tsx';
 import { Stringline } from '../../parts/stringline/stringline.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
-import { useScenePart } from '../../scene.ts';
+import { sceneNow, useScenePart } from '../../scene.ts';
 import { troubleOf } from '../../trouble.ts';
 import { agreedChanges } from './agreed.ts';
 import type { ChangeJob } from './change-job.ts';
+import { NearestDates } from './verdict-dates.tsx';
 import style from './verdict.module.css';
+import { triedTogether } from './verdict-tried.ts';
 import { WayEditor } from './way-editor.tsx';
 
 const heads: Record<FitResult['answer'], string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
@@ -34,8 +38,9 @@ function counts(findings: readonly Finding[]): string {
 /** The answer: can this be taken, what breaks, and what would lift it. Lifts are tried on before anything is saved. */
 export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Place; unit: 'mi' | 'km'; save: ChangeJob; locked: boolean }) {
   const [tried, setTried] = useState<Lift[]>([]);
-  const [way, setWay] = useState<string | null>(null);
-  const tryOn = tried.reduce<TryOn>((all, lift) => ({ ...all, ...TryOn.parse(lift.tryOn ?? {}) }), {});
+  const [way, setWay] = useState<'own' | NonNullable<Lift['way']> | null>(null);
+  const [otherDates, setOtherDates] = useState(false);
+  const tryOn = triedTogether(tried);
   const asked = useQuery(
     ask.fit.check.queryOptions({ input: { jobId: job.id, ...(tried.length > 0 ? { tryOn } : {}) }, placeholderData: (before) => before }),
   );
@@ -47,7 +52,10 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
   const agreed = agreedChanges(job, tryOn);
   const onLift = (lift: Lift): void => {
     if (lift.tryOn) setTried([...tried, lift]);
-    else setWay(lift.label);
+    else if (lift.way) setWay(lift.way);
+    else if (lift.kind === 'other dates') setOtherDates(true);
+    else if (lift.kind === 'challenge' && lift.jobId) void askHolder(lift.jobId);
+    else if (lift.kind === 'second pencil') void pencilDates(job.id, job.version);
   };
   return (
     <section className={style.verdict} aria-labelledby="verdict" aria-live="polite">
@@ -59,20 +67,34 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
       </p>
       {tried.length > 0 ? (
         <div className={style.tried}>
-          <span>{`Tried on, not saved: ${tried.map((lift) => lift.label).join('; ')}.`}</span>
+          <ul className={style.triedList} aria-label="Tried on, not saved">
+            <li className={style.or}>Tried on, not saved:</li>
+            {tried.map((lift) => (
+              <li key={lift.label}>
+                {lift.label}{' '}
+                <Button
+                  kind="quiet"
+                  onPress={() => setTried(tried.filter((other) => other !== lift))}
+                  aria-label={`Take off: ${lift.label}`}
+                >
+                  Take off
+                </Button>
+              </li>
+            ))}
+          </ul>
           <span className={style.lifts}>
             {agreed && !locked ? (
               <Button onPress={() => void save(agreed, { settled: ['firstCall', 'lastWrap'] }).then((saved) => saved && setTried([]))}>
                 They agreed: write it into the days
               </Button>
             ) : null}
-            <Button onPress={() => setTried([])}>Take off</Button>
+            {tried.length > 1 ? <Button onPress={() => setTried([])}>Take all off</Button> : null}
           </span>
         </div>
       ) : null}
       <ol className={style.findings}>
         {result.findings.map((finding) => (
-          <FindingRow key={`${finding.kind} ${finding.sentence}`} finding={finding} onLift={onLift} />
+          <FindingRow key={`${finding.kind} ${finding.sentence}`} finding={finding} onLift={onLift} locked={locked} />
         ))}
       </ol>
       {result.fine ? (
@@ -85,12 +107,13 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
           {result.fine}
         </p>
       ) : null}
+      {otherDates ? <NearestDates jobId={job.id} tryOn={tryOn} locked={locked} save={save} onClose={() => setOtherDates(false)} /> : null}
       {way !== null && job.place ? (
-        <WayEditor label={way} home={home} place={job.place} places={places} onClose={() => setWay(null)} />
+        <WayEditor way={way === 'own' ? null : way} home={home} place={job.place} places={places} onClose={() => setWay(null)} />
       ) : null}
       {stringline ? <Stringline data={asStored(stringline, job)} size="small" unit={unit} /> : null}
       {way === null && job.place && job.place.key !== home.key ? (
-        <WaySentence home={home} place={job.place} onType={() => setWay('')} />
+        <WaySentence home={home} place={job.place} onType={() => setWay('own')} />
       ) : null}
     </section>
   );
@@ -107,10 +130,15 @@ function asStored(stringline: Data, job: Job): Data {
 
 const hardnessWords: Record<Finding['hardness'], string> = { blocks: 'stands against it', settle: 'must be settled', know: 'good to know' };
 
-const canAct = (lift: Lift): boolean => lift.tryOn !== undefined || lift.kind === 'type way';
+/** Lifts that are something to press; the others are said. */
+function canAct(lift: Lift): boolean {
+  if (lift.kind === 'second pencil') return renew.when(sceneNow());
+  return lift.tryOn !== undefined || lift.way !== undefined || lift.jobId !== undefined || lift.kind === 'other dates';
+}
 
-function FindingRow({ finding, onLift }: { finding: Finding; onLift: (lift: Lift) => void }) {
-  const words = finding.lifts.filter((lift) => !canAct(lift));
+function FindingRow({ finding, onLift, locked }: { finding: Finding; onLift: (lift: Lift) => void; locked: boolean }) {
+  const acts = locked ? [] : finding.lifts.filter(canAct);
+  const words = finding.lifts.filter((lift) => !acts.includes(lift));
   return (
     <li className={style[finding.hardness]}>
       <p>
@@ -123,9 +151,9 @@ function FindingRow({ finding, onLift }: { finding: Finding; onLift: (lift: Lift
           )}.`}</span>
         ) : null}
       </p>
-      {finding.lifts.some(canAct) ? (
+      {acts.length > 0 ? (
         <div className={style.lifts}>
-          {finding.lifts.filter(canAct).map((lift) => (
+          {acts.map((lift) => (
             <Button key={lift.label} onPress={() => onLift(lift)}>
               {lift.label}
             </Button>

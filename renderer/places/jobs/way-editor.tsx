@@ -16,25 +16,24 @@ import style from './verdict.module.css';
 
 /**
  * Types how long a drive really takes; it is remembered for both directions and used instead of the estimate.
- * @param label words of the lift that led here: the places named in it are offered first
+ * @param way the two ends that are offered first; those of the job where none is given
  */
 export function WayEditor({
-  label,
+  way,
   home,
   place,
   places,
   onClose,
 }: {
-  label: string;
+  way: { from: Place; to: Place } | null;
   home: Place;
   place: Place;
   places: readonly Place[];
   onClose: () => void;
 }) {
-  const all = [...new Map([home, place, ...places].map((each) => [each.key, each])).values()];
-  const named = all.filter((each) => label.includes(each.name)).sort((a, b) => label.indexOf(a.name) - label.indexOf(b.name));
-  const [fromKey, setFromKey] = useState((named[0] ?? home).key);
-  const [toKey, setToKey] = useState((named[1] ?? place).key);
+  const all = [...new Map([home, place, ...(way ? [way.from, way.to] : []), ...places].map((each) => [each.key, each])).values()];
+  const [fromKey, setFromKey] = useState((way?.from ?? home).key);
+  const [toKey, setToKey] = useState((way?.to ?? place).key);
   const [typed, setTyped] = useState('');
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const options = all.map((each) => ({ value: each.key, label: placeInWords(each) }));

@@ -21,7 +21,7 @@ const textLabels: Record<(typeof termTexts)[number], string> = {
 
 const countings = [
   { value: 'hours', label: 'in hours' },
-  { value: 'business days', label: 'in business days, 24 h for each' },
+  { value: 'business days', label: 'in business days' },
 ] as const;
 
 type Props = { terms: TypedTerms; onChange: (terms: TypedTerms) => void; trouble: Trouble | null };
@@ -64,6 +64,9 @@ export function TermsFields({ terms, onChange, trouble }: Props) {
       <div className={style.grid}>
         <Choice label="Notice is counted" value={terms.cancelBy} options={countings} onChange={(cancelBy) => change({ cancelBy })} />
       </div>
+      {terms.cancelBy === 'business days' ? (
+        <p className={style.second}>Every 24 hours of a step count as one business day at home.</p>
+      ) : null}
       <div className={style.texts}>
         {termTexts.map((name) => (
           <Field

@@ -15,6 +15,7 @@ import { Segments } from '../../parts/segments.tsx';
 import { Stringline } from '../../parts/stringline/stringline.tsx';
 import { useWindowHeight } from '../../parts/use-window-height.ts';
 import { useScenePart } from '../../scene.ts';
+import { OwnTime } from './own-time.tsx';
 import { RoadTable } from './road-table.tsx';
 import style from './road.module.css';
 
@@ -31,7 +32,10 @@ export function RoadPlace() {
     <Asked asked={setup}>
       {({ setup: mine }) =>
         mine ? (
-          <Road unit={mine.distance} zone={mine.home.zone} />
+          <>
+            <Road unit={mine.distance} zone={mine.home.zone} />
+            <OwnTime home={mine.home} />
+          </>
         ) : (
           <Empty title="The Road">
             The Road needs a home to measure from. <a href="#/">Begin on the Desk.</a>

@@ -1,6 +1,7 @@
 import { call } from '@orpc/server';
 import { expect, test } from 'vitest';
 import type { Place } from '../../../core/contract/parts.ts';
+import { desk } from '../../../electron/api/desk.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { pencils } from '../../../electron/api/pencils.ts';
 import { DULUTH, FARGO, refusal, type World, world } from '../world.ts';
@@ -24,6 +25,10 @@ test('ranks are derived for each date, and those behind move up', async () => {
   expect(await ranks(third.id)).toEqual(['2026-12-13 3', '2026-12-16 1']);
   const { ranks: ofSecond } = await call(pencils.ranks, { jobId: second.id }, w);
   expect(ofSecond[0]).toMatchObject({ before: [{ title: 'Robotics final' }], behind: [{ title: 'Fair' }] });
+
+  const onDesk = async (id: string) => (await call(desk.see, {}, w)).clocks.find(({ jobId }) => jobId === id)?.second;
+  expect(await onDesk(first.id)).toMatch(/^Clinic and Fair wait behind it; /);
+  expect(await onDesk(third.id)).toMatch(/^behind Robotics final and Clinic; /);
 
   await call(jobs.letGo, { id: first.id, version: first.version }, w);
   expect(await ranks(second.id)).toEqual(['2026-12-13 1']);

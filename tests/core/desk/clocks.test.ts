@@ -35,6 +35,8 @@ const job = (facts: Partial<DeskJob>): DeskJob => ({
   receivedAt: at('2026-12-04T02:52:00Z'),
   replyByAt: at('2026-12-04T06:00:00Z'),
   heldUntil: null,
+  challengedUntil: null,
+  among: null,
   quoteValidUntil: null,
   total: null,
   answer: null,
@@ -61,6 +63,16 @@ describe('clocks', () => {
         action: 'answer',
       },
     ]);
+  });
+
+  test('a pencil says who waits behind it; one that was asked runs to the answer', () => {
+    const among = { before: [], behind: ['Fair'] };
+    const pencil = { stage: 'pencilled' as const, heldUntil: at('2026-12-05T18:00:00Z'), among };
+    expect(clocks(job(pencil))[0]).toMatchObject({ kind: 'pencil', second: expect.stringMatching(/^Fair waits behind it; /) });
+    const asked = clocks(job({ ...pencil, challengedUntil: at('2026-12-04T15:00:00Z') }))[0];
+    expect(asked).toMatchObject({ kind: 'challenge', late: false, sentence: expect.stringContaining('asked for a yes or no by') });
+    const late = clocks(job({ ...pencil, challengedUntil: at('2026-12-04T03:00:00Z') }))[0];
+    expect(late).toMatchObject({ kind: 'challenge', late: true, sentence: expect.stringContaining('it may be let go') });
   });
 
   test('one that names no reply-by is given a day, at most to its first call', () => {

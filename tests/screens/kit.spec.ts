@@ -1,0 +1,137 @@
+/**
+ * Kit, trips, lifts and own time on the screen: typed, brought in, put on a job, found short; a leg, other dates, a day off.
+ */
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, test, type Page } from 'playwright/test';
+import { startHost, type TestHost } from '../host.ts';
+import { fill, goTo, setUp, watch } from './stage.ts';
+
+let host: TestHost;
+test.beforeEach(async () => {
+  host = await startHost();
+  await setUp(host);
+});
+test.afterEach(async () => {
+  await host.close();
+});
+
+const FILE =
+  'Name,Does,Count,Weight,Wh,Battery,Value\nLong lens camera,camera,2,1.9 kg,,,4200\nBig battery,,6,900 g,190,spare,\nSmall battery,,8,310 g,49,spare,\nOddity,,many,,,,\n';
+
+async function open(page: Page, path: string): Promise<void> {
+  await page.goto(host.page);
+  await goTo(page, path);
+}
+
+async function bringIn(): Promise<{ id: string; name: string }[]> {
+  await host.call('kit.bring', { text: FILE, try: false });
+  return ((await host.call('kit.list')) as { items: { id: string; name: string }[] }).items;
+}
+
+test('a file is tried, brought in and listed with what flies; a thing is changed, taken off and put back', async ({ page }) => {
+  const complaints = watch(page);
+  await open(page, '/kit');
+  await expect(page.getByText('Nothing on the list yet.')).toBeVisible();
+  await page.getByRole('button', { name: 'Bring in a file of kit' }).click();
+  await page.getByLabel('File, CSV').setInputFiles({ name: 'kit.csv', mimeType: 'text/csv', buffer: Buffer.from(FILE) });
+  await expect(page.getByText('3 new and 1 refused')).toBeVisible();
+  await expect(page.getByRole('row', { name: /Oddity/ })).toContainText('The count was not read');
+  await page.getByRole('button', { name: 'Bring in 3' }).click();
+  await page.getByRole('link', { name: 'Look at the list.' }).click();
+  await expect(page.getByRole('row', { name: /Big battery/ })).toContainText('not as baggage');
+  await expect(page.getByRole('row', { name: /Long lens camera/ })).toContainText('2 at home');
+
+  await page.getByRole('link', { name: 'Long lens camera' }).click();
+  await page.getByLabel('Weight of one').fill('heavy');
+  await page.getByRole('button', { name: 'Save the thing' }).click();
+  await expect(page.getByText(/Weight of one was not read/)).toBeVisible();
+  await page.getByLabel('Weight of one').fill('2.1 kg');
+  await page.getByRole('button', { name: 'Save the thing' }).click();
+  await expect(page.getByText('Long lens camera is saved.')).toBeVisible();
+  await page.getByRole('button', { name: 'Take Long lens camera off the list' }).click();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect(page.getByRole('row', { name: /Long lens camera/ })).toContainText('2.1 kg');
+  expect(complaints).toEqual([]);
+});
+
+test('a preset is put on a job, what is short is said there, and lifts are tried on and taken off', async ({ page }) => {
+  const items = await bringIn();
+  const { inquiry } = await fill(host);
+  const camera = items.find(({ name }) => name === 'Long lens camera');
+  await host.call('kit.savePreset', { fields: { name: 'Two cameras', needs: [{ item: camera?.id, count: 2 }] } });
+  await open(page, `/jobs/${inquiry.id}`);
+  await page.getByRole('button', { name: 'Change the kit' }).click();
+  await page.getByRole('button', { name: 'Put in Two cameras' }).click();
+  await page.getByLabel('Things, row 1: How many').fill('3');
+  await page.getByRole('button', { name: 'Keep the kit' }).click();
+  await expect(page.getByText(/Long lens camera: short by 1/).first()).toBeVisible();
+  const lift = page.getByRole('button', { name: /^Sub-hire 1 Long lens camera/ });
+  await lift.click();
+  await expect(page.getByText('Tried on, not saved:')).toBeVisible();
+  await expect(page.getByText(/Long lens camera: short by 1/)).toHaveCount(1);
+  await page.getByRole('button', { name: /^Take off: Sub-hire/ }).click();
+  await expect(lift).toBeVisible();
+});
+
+test('a leg is typed, refused while it arrives before it leaves, taken out and put back', async ({ page }) => {
+  const { pencil } = await fill(host);
+  await open(page, `/jobs/${pencil.id}`);
+  await expect(page.getByText(/Duluth to Fargo is estimated/).first()).toBeVisible();
+  await page.getByRole('button', { name: 'Add a leg' }).click();
+  const [first] = pencil.days;
+  await page.getByLabel(/^Leaves/).fill(`${first?.date}T05:00`);
+  await page.getByLabel(/^Arrives/).fill(`${first?.date}T04:00`);
+  await page.getByRole('button', { name: 'Keep the leg' }).click();
+  await expect(page.getByText(/arrives before it leaves/).first()).toBeVisible();
+  await page.getByLabel(/^Arrives/).fill(`${first?.date}T06:00`);
+  await page.getByRole('button', { name: 'Keep the leg' }).click();
+  await page.getByRole('button', { name: 'Take out the flight Duluth to Fargo' }).click();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect(page.getByText('flight Duluth to Fargo', { exact: true })).toBeVisible();
+});
+
+test('other dates are shown for days that are taken, and pressing one changes the days', async ({ page }) => {
+  const { ink } = await fill(host);
+  const facts = { title: 'Clinic opening', place: ink.place, days: ink.days.slice(0, 1), role: 'shoot' };
+  const { job } = (await host.call('jobs.add', { facts })) as { job: { id: string } };
+  await open(page, `/jobs/${job.id}`);
+  await expect(page.getByRole('heading', { name: 'Not possible' })).toBeVisible();
+  await page.getByRole('button', { name: 'Look for the nearest dates that work' }).click();
+  const dates = page.getByRole('region', { name: 'Nearest dates that work' });
+  await dates.getByRole('listitem').first().getByRole('button').click();
+  await expect(page.getByRole('heading', { name: 'Not possible' })).toBeHidden();
+});
+
+test('time of my own is kept by whole days, taken off and put back', async ({ page }) => {
+  await open(page, '/road');
+  await page.getByRole('button', { name: 'Keep time for myself' }).click();
+  await page.getByLabel('What it is').fill('Family');
+  await page.getByLabel('First day').fill('2026-12-24');
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await expect(page.getByText('24 December 2026', { exact: false }).first()).toBeVisible();
+  await page.getByRole('button', { name: 'Take off Family' }).click();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect(page.getByRole('button', { name: 'Take off Family' })).toBeVisible();
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`Kit and its sheets, ${colorScheme}, in three sizes`, async ({ browser }) => {
+    const [item] = await bringIn();
+    await host.call('kit.savePreset', { fields: { name: 'All of it', needs: [{ item: item?.id, count: 1 }] } });
+    const page = await (await browser.newContext({ colorScheme, reducedMotion: 'reduce' })).newPage();
+    await page.goto(host.page);
+    for (const viewport of [
+      { width: 1280, height: 800 },
+      { width: 900, height: 700 },
+      { width: 640, height: 400 },
+    ]) {
+      await page.setViewportSize(viewport);
+      for (const path of ['/kit', '/kit/presets', '/kit/bring', '/kit/new-preset', `/kit/thing/${item?.id}`, '/road']) {
+        await goTo(page, path);
+        const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag22aa', 'best-practice']).analyze();
+        expect(violations.map(({ id, nodes }) => `${path}: ${id}, ${nodes[0]?.html.slice(0, 160)}`)).toEqual([]);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+        expect(wide, `sideways scroll at ${path}`).toBeLessThanOrEqual(1);
+      }
+    }
+  });
