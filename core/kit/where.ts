@@ -5,7 +5,7 @@ import type { Book, BookJob } from '../fit/book.ts';
 import { PACK_BEFORE } from '../fit/kit.ts';
 import { planTrip } from '../trips/plan.ts';
 
-export type Outing = { jobId: string; title: string; count: number; untilAt: number };
+type Outing = { jobId: string; title: string; count: number; untilAt: number };
 export type Standing = { id: string; home: number; out: Outing[]; service: { count: number; endAt: number }[] };
 
 /** Every thing of the book at `now` (epoch ms). Pencils take nothing out of the house. */

@@ -4,7 +4,7 @@ import { Preset, type PresetFields } from '../../../core/contract/kit.ts';
 import { parseNumber } from '../../../core/money/parse.ts';
 import { client } from '../../door.ts';
 import { Reader } from '../../parts/reader.ts';
-import type { KeptForm, KeptKind } from '../../parts/use-kept-form.ts';
+import type { KeptKind } from '../../parts/use-kept-form.ts';
 
 type Fields = z.infer<typeof PresetFields>;
 type TypedPreset = { name: string; needs: { item: string; count: string }[] };
@@ -25,4 +25,3 @@ export const presetKind: KeptKind<TypedPreset, Fields, Preset> = {
     (await client.kit.savePreset({ fields, ...(stored ? { id: stored.id, version: stored.version } : {}) })).preset,
   storedIn: (current) => Preset.safeParse(current).data,
 };
-export type PresetForm = KeptForm<TypedPreset, Fields, Preset>;
