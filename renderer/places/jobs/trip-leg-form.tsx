@@ -79,7 +79,7 @@ export function LegForm(props: { jobId: string; start: TypedLeg; stored?: Leg; o
         />
         <Field label="Note" value={typed.note} onChange={(note) => change({ note })} error={fieldTrouble(trouble, 'note')} />
       </div>
-      <div className={style.buttons}>
+      <div className={style.kind}>
         <Segments
           label="It is"
           value={typed.source}
