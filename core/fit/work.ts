@@ -40,6 +40,8 @@ export function workOnTheDay(jobs: readonly BookJob[], candidate: BookJob | null
   const free = (from: number, to: number) => !paid.some((work) => work.startAt < to && work.endAt > from);
   const travel = jobs.flatMap((job) =>
     travelWork(job, row, candidate, ground).map((work) => {
+      // A way that comes too late already runs over paid time; there is no earlier day to lay it on.
+      if (!free(work.startAt, work.endAt)) return work;
       const length = work.endAt - work.startAt;
       const call = nearest(
         paidWork(job, candidate)

@@ -6,6 +6,19 @@ import type { Situation } from './shape.ts';
 
 export const more: readonly Situation[] = [
   {
+    name: 'a way that comes after the first call is not laid before the second one: no long day is made of it',
+    home: duluth,
+    ways: [
+      { between: [milwaukee, duluth], minutes: 390 },
+      { between: [duluth, thunderBay], minutes: 240 },
+    ],
+    booked: [{ title: 'Congress', place: milwaukee, days: ['2026-12-04 14:30-22:30'] }],
+    candidate: { place: thunderBay, days: ['2026-12-05 14:00-19:00 half', '2026-12-06 09:00-20:00', '2026-12-07 09:00-12:00 half'] },
+    answer: 'free if',
+    findings: [{ kind: 'rest', hardness: 'settle', with: 'Congress' }],
+    silent: ['duty'],
+  },
+  {
     name: 'a connection at one airport needs no more than its own times',
     home: duluth,
     ways: [{ between: [stPaul, denver], minutes: 800 }],

@@ -56,9 +56,27 @@ export function eventDays(scene: Scene): EventDays {
   const tiers = [explicit, numbered, later, weekdays, relative.filter(isToday)].filter((tier) => tier.length > 0);
   const main = tiers[0];
   if (!main) return { dates: [], where: [], choices: [] };
+  const clash = weekdaysAgainst(main, weekdays);
+  if (clash) return clash;
   const settled = settleTier(scene, main, today);
   if (settled.dates.length === 0) return settled;
   return lengthened(scene, settled);
+}
+
+/** At most a comma, a bracket and blanks. */
+const BESIDE = 3;
+
+/** "Fri to Sun 12-14 June" where the twelfth is no Friday: weekdays beside a run of dates must be those of its ends. */
+function weekdaysAgainst(main: readonly DateMention[], weekdays: readonly DateMention[]): EventDays | undefined {
+  for (const named of weekdays) {
+    const [first, last] = named.sequence.items.map(({ atom }) => atom.weekday);
+    const run = main.find((mention) => mention.start >= named.end && mention.start - named.end <= BESIDE && mention.readings.length === 1);
+    const dates = run?.readings[0];
+    if (!run || !dates || dates.length < 2 || named.sequence.items.length !== 2 || first === undefined || last === undefined) continue;
+    const ends = [dates[0] as string, dates.at(-1) as string].map((date) => Temporal.PlainDate.from(date).dayOfWeek);
+    if (ends[0] !== first || ends[1] !== last) return { dates: [], where: [named, run], choices: [dates], doubt: 'weekday' };
+  }
+  return undefined;
 }
 
 const ENDS =

@@ -17,6 +17,9 @@ describe('dates as they are written', () => {
     ['on 12.12.2026', '2026-12-12 2026-12-12 1'],
     ['on 12-Dec-26', '2026-12-12 2026-12-12 1'],
     ['12-13 December', '2026-12-12 2026-12-13 2'],
+    ['Sunday to Thursday 6-10 December', '2026-12-06 2026-12-10 5'],
+    // The twelfth of June 2027 is a Saturday.
+    ['Fri to Sun 12-14 June', 'asked'],
     ['Dec 12 to 14', '2026-12-12 2026-12-14 3'],
     ['from 30 Nov to 2 Dec', '2026-11-30 2026-12-02 3'],
     ['between Dec 5 and 8', '2026-12-05 2026-12-08 4'],
