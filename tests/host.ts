@@ -26,12 +26,13 @@ export type TestHost = {
 /**
  * Start the program on a data folder.
  * @param options.data the folder; a new temporary one if not given
+ * @param options.args further options of a start
  * @param options.page false where no screen is needed, so that the page is not built first
  */
-export async function startHost(options: { data?: string; page?: boolean } = {}): Promise<TestHost> {
+export async function startHost(options: { data?: string; page?: boolean; args?: readonly string[] } = {}): Promise<TestHost> {
   if (options.page !== false) ensureBuilt('page');
   const data = options.data ?? mkdtempSync(join(tmpdir(), 'kitbound-test-'));
-  const child = spawn(process.execPath, [builtProgram('host.mjs'), '--no-open', '--data', data], {
+  const child = spawn(process.execPath, [builtProgram('host.mjs'), '--no-open', '--data', data, ...(options.args ?? [])], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, TZ: 'America/Chicago' },
   });

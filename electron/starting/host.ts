@@ -3,6 +3,7 @@
  */
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { beginAnew, useSnapshot } from '../../db/recover.ts';
 import { StoreError } from '../../db/trouble.ts';
 import { answererOf } from '../doors/answer-inside.ts';
 import { askRunning, openInnerSocket } from '../doors/inner-socket.ts';
@@ -18,13 +19,25 @@ const say = (sentence: string): void => void process.stdout.write(`${sentence}\n
 
 const options = readOptions();
 try {
-  if (options) await start(options, dataFolder(options.data));
+  if (options) {
+    const folder = dataFolder(options.data);
+    recover(options, folder);
+    await start(options, folder);
+  }
 } catch (error) {
   process.stderr.write(`${sentencesOf(error)}\n`);
   process.exitCode = 1;
 }
 
-type Options = { data: string | undefined; port: number; open: boolean };
+type Options = { data: string | undefined; port: number; open: boolean; snapshot: string | undefined; anew: boolean };
+
+/** The ways back after damage, taken only when they are asked for by name. */
+function recover({ snapshot, anew }: Options, folder: string): void {
+  if (snapshot !== undefined) useSnapshot({ folder, name: snapshot, now: Date.now() });
+  else if (anew) beginAnew({ folder, now: Date.now() });
+  else return;
+  say(`${anew ? 'An empty store' : `The snapshot ${snapshot ?? ''}`} is in its place; what was there is set aside in the data folder.`);
+}
 
 async function start({ port, open }: Options, folder: string): Promise<void> {
   const begun = await beginPatiently(folder, say, () => askRunning(folder, { ask: 'show' }));
@@ -57,22 +70,40 @@ async function start({ port, open }: Options, folder: string): Promise<void> {
 function readOptions(): Options | null {
   try {
     const { values } = parseArgs({
-      options: { data: { type: 'string' }, port: { type: 'string', default: '0' }, 'no-open': { type: 'boolean', default: false } },
+      options: {
+        data: { type: 'string' },
+        port: { type: 'string', default: '0' },
+        'no-open': { type: 'boolean', default: false },
+        'use-snapshot': { type: 'string' },
+        'begin-anew': { type: 'boolean', default: false },
+      },
     });
     const port = Number(values.port);
     if (/^\d{1,5}$/.test(values.port) && (port === 0 || (port >= 1024 && port <= 65_535))) {
-      return { data: values.data, port, open: !values['no-open'] };
+      const { data, 'use-snapshot': snapshot, 'begin-anew': anew } = values;
+      if (snapshot === undefined || !anew) return { data, port, open: !values['no-open'], snapshot, anew };
+      process.stderr.write('Go on with a snapshot or begin anew, not both. Nothing was started.\n');
+      process.exitCode = 2;
+      return null;
     }
     process.stderr.write('The port must be a whole number from 1024 to 65535. Nothing was started.\n');
   } catch {
-    process.stderr.write('These options are not understood. Nothing was started. There are: --data DIR, --port N, --no-open.\n');
+    process.stderr.write(
+      'These options are not understood. Nothing was started. There are: --data DIR, --port N, --no-open, --use-snapshot NAME, --begin-anew.\n',
+    );
   }
   process.exitCode = 2;
   return null;
 }
 
+/** How the way back that a trouble names is taken. */
+function wayBack({ kind, snapshot }: StoreError): string[] {
+  if (snapshot) return [`To do so: npm start -- --use-snapshot ${snapshot.name}`];
+  return kind === 'damaged' || kind === 'file missing' ? ['To begin anew: npm start -- --begin-anew'] : [];
+}
+
 function sentencesOf(error: unknown): string {
-  if (error instanceof StoreError) return `${error.what} ${error.kept} ${error.todo}`;
+  if (error instanceof StoreError) return [error.what, error.kept, error.todo, ...wayBack(error)].join(' ');
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   if (code === 'EADDRINUSE') return 'This port is taken by another program. Nothing was started. Choose another, or leave --port out.';
   if (code !== '') return `The system refused (${code}). Nothing was started.`;

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { conventionalFolder } from '../../../electron/starting/data-folder.ts';
@@ -63,6 +63,24 @@ describe('starting the host', () => {
     await host.close();
     expect(existsSync(join(data, 'kitbound.sqlite-wal'))).toBe(false);
     expect([taken.status, taken.stderr]).toEqual([1, expect.stringContaining('is taken by another program')]);
+  });
+});
+
+describe('a damaged store', () => {
+  test('is refused with the way back, which is taken only when it is named', async () => {
+    const data = temporaryFolder();
+    const host = await startHost({ data, page: false });
+    await host.call('jobs.add', { facts: { title: 'Harvest supper' } });
+    const { snapshot } = (await host.call('store.snapshot')) as { snapshot: { name: string } };
+    await host.close();
+    writeFileSync(join(data, 'kitbound.sqlite'), 'x'.repeat(8192));
+    const refused = second('--data', data);
+    expect([refused.status, refused.stderr]).toEqual([1, expect.stringContaining(`npm start -- --use-snapshot ${snapshot.name}`)]);
+    expect(second('--data', data, '--use-snapshot', 'no-such').status).toBe(1);
+    expect(second('--data', data, '--use-snapshot', snapshot.name, '--begin-anew').status).toBe(2);
+    const back = await startHost({ data, page: false, args: ['--use-snapshot', snapshot.name] });
+    expect(await back.call('jobs.list')).toMatchObject({ jobs: [{ title: 'Harvest supper' }] });
+    await back.close();
   });
 });
 
