@@ -1,23 +1,20 @@
 import { useState } from 'react';
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { ImportRow } from '../../../core/contract/people.ts';
-import { countInWords } from '../../../core/words/amounts.ts';
-import { deed, useDeeds } from '../../deeds.ts';
+import { deed } from '../../deeds.ts';
 import { client } from '../../door.ts';
-import { Button } from '../../parts/button.tsx';
-import { FateTable, fatesInWords } from '../../parts/fate-table.tsx';
 import { FileField } from '../../parts/file-field.tsx';
 import sheet from '../../parts/sheet.module.css';
 import { readTextFile, type TextFile } from '../../parts/text-file.ts';
+import { TriedFile } from '../../parts/tried-file.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { troubleOf } from '../../trouble.ts';
-import style from './kit.module.css';
+import look from '../../parts/list.module.css';
 
 type Tried = { file: TextFile; rows: ImportRow[] };
 
 /** Bring in a list of kit: choose it, see what would become of each row, then bring in the new things. */
 export function BringKitPlace() {
-  const { running } = useDeeds();
   const [tried, setTried] = useState<Tried | null>(null);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const [added, setAdded] = useState<number | null>(null);
@@ -41,9 +38,8 @@ export function BringKitPlace() {
     setTried(null);
     setAdded(brought.added);
   };
-  const fresh = tried?.rows.filter((row) => row.fate === 'new').length ?? 0;
   return (
-    <div className={style.steps}>
+    <div className={look.steps}>
       <div className={sheet.titles}>
         <h1 className={sheet.title}>Bring in a file of kit</h1>
         <a href="#/kit">All things</a>
@@ -55,28 +51,7 @@ export function BringKitPlace() {
       </p>
       <FileField label="File, CSV" accept=".csv,.tsv,.txt,text/csv" onChoose={(file) => void choose(file)} />
       {trouble ? <TroubleNote trouble={trouble} /> : null}
-      <div aria-live="polite" className={style.steps}>
-        {added === null ? null : (
-          <p>
-            <strong>{`${countInWords(added, 'thing')} brought in.`}</strong> <a href="#/kit">Look at the list.</a>
-          </p>
-        )}
-        {tried ? (
-          <>
-            <p>
-              <strong>{tried.file.name}</strong>: {fatesInWords(tried.rows)}.
-            </p>
-            {fresh > 0 ? (
-              <div>
-                <Button kind="black" isDisabled={running > 0} onPress={() => void bring(tried)}>
-                  {`Bring in ${fresh}`}
-                </Button>
-              </div>
-            ) : null}
-            <FateTable rows={tried.rows} />
-          </>
-        ) : null}
-      </div>
+      <TriedFile tried={tried} added={added} what="thing" path="/kit" onBring={() => tried && void bring(tried)} />
     </div>
   );
 }

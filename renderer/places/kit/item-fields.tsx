@@ -9,6 +9,7 @@ import sheet from '../../parts/sheet.module.css';
 import { Tick } from '../../parts/tick.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import type { ItemForm } from './item-kind.ts';
+import look from '../../parts/list.module.css';
 import style from './kit.module.css';
 
 const same = (value: string) => ({ value, label: value });
@@ -117,8 +118,8 @@ export function WeightAndPower({ form }: { form: ItemForm }) {
             error={fieldTrouble(trouble, 'wattHours')}
           />
           <p className={style.air}>
-            <span className={air.barred ? style.broken : undefined}>{`By air: ${air.words}.`}</span>{' '}
-            <span className={style.second}>The operator decides; limits differ and change.</span>
+            <span className={air.barred ? look.broken : undefined}>{`By air: ${air.words}.`}</span>{' '}
+            <span className={look.second}>The operator decides; limits differ and change.</span>
           </p>
         </div>
       )}

@@ -3,6 +3,7 @@ import { airOf } from '../../../core/kit/air.ts';
 import { weightInWords } from '../../../core/kit/measures.ts';
 import table from '../../parts/table.module.css';
 import { energyInWords, serviceInWords } from './in-words.ts';
+import look from '../../parts/list.module.css';
 import style from './kit.module.css';
 import { Where } from './where.tsx';
 
@@ -61,7 +62,7 @@ function ByAir({ item }: { item: KitItem }) {
   if (words === '') return null;
   return (
     <>
-      <span className={barred ? style.broken : undefined}>{words}</span> <span className={table.second}>{energyInWords(item)}</span>
+      <span className={barred ? look.broken : undefined}>{words}</span> <span className={table.second}>{energyInWords(item)}</span>
     </>
   );
 }

@@ -11,7 +11,7 @@ import { Field } from '../../parts/field.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import { sceneNow } from '../../scene.ts';
 import { ItemTable } from './item-table.tsx';
-import style from './kit.module.css';
+import look from '../../parts/list.module.css';
 import { PresetTable } from './presets.tsx';
 
 type KitList = 'things' | 'presets';
@@ -28,10 +28,10 @@ export function KitPlace({ list }: { list: KitList }) {
   const holdsTyped = holdsWords(text);
   const holds: typeof holdsTyped = (...texts) => text.trim() === '' || holdsTyped(...texts);
   return (
-    <div className={style.list}>
-      <div className={style.head}>
-        <h1 className={style.title}>Kit</h1>
-        <div className={style.search}>
+    <div className={look.list}>
+      <div className={look.head}>
+        <h1 className={look.title}>Kit</h1>
+        <div className={look.search}>
           <Field
             label={list === 'things' ? 'Search things by name, serial or what they do' : 'Search presets by name'}
             bare
@@ -42,7 +42,7 @@ export function KitPlace({ list }: { list: KitList }) {
           />
         </div>
         <Segments label="Things or presets" bare value={list} options={lists} onChange={(next) => sceneNow().go(paths[next])} />
-        <span className={style.push}>
+        <span className={look.push}>
           <ActionButton action={bringKit} />
           <ActionButton action={list === 'things' ? newThing : newPreset} />
         </span>
@@ -53,7 +53,7 @@ export function KitPlace({ list }: { list: KitList }) {
             const found = presets.filter(({ name }) => holds(name));
             if (found.length > 0) return <PresetTable presets={found} items={items} />;
             return (
-              <p className={style.second}>
+              <p className={look.second}>
                 {presets.length > 0 ? 'No preset holds these words.' : 'No preset yet. Put together what is always packed together.'}
               </p>
             );
@@ -61,7 +61,7 @@ export function KitPlace({ list }: { list: KitList }) {
           const found = items.filter(({ name, does, serials, note }) => holds(name, does, note, ...serials));
           if (found.length === 0)
             return (
-              <p className={style.second}>
+              <p className={look.second}>
                 {items.length > 0
                   ? 'Nothing on the list holds these words.'
                   : 'Nothing on the list yet. Bring in the list you have, or type the first thing; then a job says what is short.'}
@@ -70,7 +70,7 @@ export function KitPlace({ list }: { list: KitList }) {
           return (
             <>
               <ItemTable items={found} />
-              <p className={style.second}>
+              <p className={look.second}>
                 By air is what the published limits say of lithium batteries on passenger flights. The operator decides; limits differ and
                 change.
               </p>

@@ -7,6 +7,7 @@ import { client } from '../../door.ts';
 import { Asked } from '../../parts/asked.tsx';
 import { Button } from '../../parts/button.tsx';
 import table from '../../parts/table.module.css';
+import look from '../../parts/list.module.css';
 import style from './people.module.css';
 
 type Kind = 'client' | 'hand';
@@ -22,7 +23,7 @@ export function PutAway({ kind, one, unsaved }: { kind: Kind; one: { id: string;
   if (away) return null;
   return (
     <span className={style.buttons}>
-      {unsaved ? <span className={style.second}>Save first; then it can be put away.</span> : null}
+      {unsaved ? <span className={look.second}>Save first; then it can be put away.</span> : null}
       <Button
         isDisabled={running > 0 || unsaved}
         onPress={() => void deed(() => client.people.putAway({ kind, id: one.id, version: one.version }))}
@@ -64,7 +65,7 @@ export function AwayList() {
     <Asked asked={useAway()}>
       {({ away }) =>
         away.length === 0 ? (
-          <p className={style.second}>Nobody is put away.</p>
+          <p className={look.second}>Nobody is put away.</p>
         ) : (
           <div className={table.scroll}>
             <table className={table.table}>

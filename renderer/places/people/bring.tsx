@@ -1,25 +1,22 @@
 import { useState } from 'react';
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { ImportRow } from '../../../core/contract/people.ts';
-import { countInWords } from '../../../core/words/amounts.ts';
-import { deed, useDeeds } from '../../deeds.ts';
+import { deed } from '../../deeds.ts';
 import { client } from '../../door.ts';
-import { Button } from '../../parts/button.tsx';
-import { FateTable, fatesInWords } from '../../parts/fate-table.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import sheet from '../../parts/sheet.module.css';
+import { TriedFile } from '../../parts/tried-file.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { troubleOf } from '../../trouble.ts';
 import { FileField } from '../../parts/file-field.tsx';
 import { readPeopleFile, type PeopleFile } from './people-file.ts';
-import style from './people.module.css';
+import look from '../../parts/list.module.css';
 
 type Kind = 'client' | 'hand';
 type Tried = { file: PeopleFile; rows: ImportRow[] };
 
 /** Bring in a file: choose it, see what would become of each row, then bring in the new ones. */
 export function BringPlace() {
-  const { running } = useDeeds();
   const [kind, setKind] = useState<Kind>('client');
   const [tried, setTried] = useState<Tried | null>(null);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
@@ -49,10 +46,9 @@ export function BringPlace() {
     setTried(null);
     setAdded(brought.added);
   };
-  const fresh = tried?.rows.filter((row) => row.fate === 'new').length ?? 0;
   const list = kind === 'client' ? { path: '/people', name: 'All clients' } : { path: '/people/hands', name: 'All hands' };
   return (
-    <div className={style.steps}>
+    <div className={look.steps}>
       <div className={sheet.titles}>
         <h1 className={sheet.title}>Bring in a file</h1>
         <a href={`#${list.path}`}>{list.name}</a>
@@ -80,28 +76,7 @@ export function BringPlace() {
         onChoose={(file) => void choose(file)}
       />
       {trouble ? <TroubleNote trouble={trouble} /> : null}
-      <div aria-live="polite" className={style.steps}>
-        {added === null ? null : (
-          <p>
-            <strong>{`${countInWords(added, kind)} brought in.`}</strong> <a href={`#${list.path}`}>Look at the list.</a>
-          </p>
-        )}
-        {tried ? (
-          <>
-            <p>
-              <strong>{tried.file.name}</strong>: {fatesInWords(tried.rows)}.
-            </p>
-            {fresh > 0 ? (
-              <div>
-                <Button kind="black" isDisabled={running > 0} onPress={() => void bring(tried)}>
-                  {`Bring in ${fresh}`}
-                </Button>
-              </div>
-            ) : null}
-            <FateTable rows={tried.rows} />
-          </>
-        ) : null}
-      </div>
+      <TriedFile tried={tried} added={added} what={kind} path={list.path} onBring={() => tried && void bring(tried)} />
     </div>
   );
 }

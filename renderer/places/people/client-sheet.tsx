@@ -13,7 +13,7 @@ import { JobTable } from '../../parts/job-table.tsx';
 import { AsksAndNotes, Billing, TaxAndTerms, WhoTheyAre } from './client-fields.tsx';
 import { clientKind } from './client-kind.ts';
 import { clientInWords } from './in-words.ts';
-import style from './people.module.css';
+import look from '../../parts/list.module.css';
 import { PersonSheet } from './person-sheet.tsx';
 import { useKeptForm } from '../../parts/use-kept-form.ts';
 
@@ -61,7 +61,7 @@ function ClientSheet({ stored, given }: { stored?: Client; given?: Given }) {
 
 /** What they gave: every job with where it stands, and what was inked. */
 function JobsGiven({ jobs, made }: Given) {
-  if (jobs.length === 0) return <p className={style.second}>No job yet. Name this client on a job's sheet, and it stands here.</p>;
+  if (jobs.length === 0) return <p className={look.second}>No job yet. Name this client on a job's sheet, and it stands here.</p>;
   const inked = joined(made.map((sum) => formatMoney(sum, { code: true })));
   return (
     <>

@@ -8,6 +8,7 @@ import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { Segments } from '../../parts/segments.tsx';
+import look from '../../parts/list.module.css';
 import style from './people.module.css';
 
 /** Pairs that look like the same person or business, each with why. */
@@ -17,7 +18,7 @@ export function Doubles({ kind }: { kind: 'client' | 'hand' }) {
   if (pairs.length === 0) return null;
   return (
     <Fold title={`${countInWords(pairs.length, 'pair')} ${pairs.length === 1 ? 'looks' : 'look'} like the same ${kind}`}>
-      <p className={style.second}>
+      <p className={look.second}>
         {kind === 'client'
           ? 'Folding moves the jobs to the one that stays and fills its empty fields; the other is put away.'
           : 'Open both, take over what is missing, and put one away.'}

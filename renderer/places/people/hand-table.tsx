@@ -5,6 +5,7 @@ import { paperDate } from '../../../core/words/dates.ts';
 import { placeInWords } from '../../parts/place-field.tsx';
 import table from '../../parts/table.module.css';
 import { listInWords } from './in-words.ts';
+import look from '../../parts/list.module.css';
 import style from './people.module.css';
 
 /** Hands with what they cost today. */
@@ -52,7 +53,7 @@ function OnFile({ hand, today }: { hand: Hand; today: string }) {
   if (insuredUntil !== null && insuredUntil < today)
     return (
       <>
-        <span className={style.broken}>{`insurance ran out on ${paperDate(insuredUntil)}`}</span>
+        <span className={look.broken}>{`insurance ran out on ${paperDate(insuredUntil)}`}</span>
         {taxForm ? ', tax form' : ''}
       </>
     );

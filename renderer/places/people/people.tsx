@@ -13,7 +13,7 @@ import { AwayList } from './away.tsx';
 import { ClientTable } from './client-table.tsx';
 import { Doubles } from './doubles.tsx';
 import { HandTable } from './hand-table.tsx';
-import style from './people.module.css';
+import look from '../../parts/list.module.css';
 
 export type PeopleList = 'clients' | 'hands' | 'away';
 const paths: Record<PeopleList, string> = { clients: '/people', hands: '/people/hands', away: '/people/away' };
@@ -27,11 +27,11 @@ const lists = [
 export function PeoplePlace({ list }: { list: PeopleList }) {
   const [text, setText] = useState('');
   return (
-    <div className={style.list}>
-      <div className={style.head}>
-        <h1 className={style.title}>People</h1>
+    <div className={look.list}>
+      <div className={look.head}>
+        <h1 className={look.title}>People</h1>
         {list === 'away' ? null : (
-          <div className={style.search}>
+          <div className={look.search}>
             <Field
               label={list === 'clients' ? 'Search clients by name or contact' : 'Search hands by name or role'}
               bare
@@ -43,7 +43,7 @@ export function PeoplePlace({ list }: { list: PeopleList }) {
           </div>
         )}
         <Segments label="Which people" bare value={list} options={lists} onChange={(next) => sceneNow().go(paths[next])} />
-        <span className={style.push}>
+        <span className={look.push}>
           <ActionButton action={bringPeople} />
           {list === 'away' ? null : <ActionButton action={list === 'clients' ? newClient : newHand} />}
         </span>
@@ -69,7 +69,7 @@ function Clients({ text }: { text: string }) {
             <Doubles kind="client" />
           </>
         ) : (
-          <p className={style.second}>
+          <p className={look.second}>
             {text.trim()
               ? 'No client holds these words.'
               : 'No client yet. Name one on a job’s sheet, bring in a file of contacts, or type the first by hand.'}
@@ -91,7 +91,7 @@ function Hands({ text }: { text: string }) {
             <Doubles kind="hand" />
           </>
         ) : (
-          <p className={style.second}>
+          <p className={look.second}>
             {text.trim()
               ? 'No hand holds these words.'
               : 'No hand yet. Type the first: a name, a role and what a day costs; then you know whom to ask when you are ill.'}
