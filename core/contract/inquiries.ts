@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Country, Currency, DateText, DeedKey, Id, InstantText, Line, Message, Place, Role, WallTime, Zone } from './parts.ts';
+import { Country, Currency, DateText, DeedKey, Id, InstantText, Line, Message, MINOR_LIMIT, Place, Role, WallTime, Zone } from './parts.ts';
 
 export const factNames = [
   'start',
@@ -23,7 +23,10 @@ export const FactName = z.enum(factNames);
 export type FactName = z.infer<typeof FactName>;
 
 export const Budget = z.strictObject({
-  amount: z.number().min(0),
+  amount: z
+    .number('must be a number')
+    .min(0, 'is below zero')
+    .max(MINOR_LIMIT / 100, 'is too large'),
   currency: Currency.optional(),
   per: z.enum(['day', 'job', 'hour']).optional(),
 });

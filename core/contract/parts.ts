@@ -63,7 +63,7 @@ export const Currency = z
   .refine(isCurrency, 'is not an ISO 4217 currency; write it as USD')
   .describe('ISO 4217 code');
 /** The largest amount that is kept: 10^12 minor units, far past any job and well inside exact integers. */
-const MINOR_LIMIT = 1_000_000_000_000;
+export const MINOR_LIMIT = 1_000_000_000_000;
 const Minor = z.int('must be a whole number of minor units').min(-MINOR_LIMIT, 'is too large').max(MINOR_LIMIT, 'is too large');
 export const Money = z.strictObject({ minor: Minor.describe('minor units, e.g. cents'), currency: Currency });
 export type Money = z.infer<typeof Money>;

@@ -1,5 +1,5 @@
 /**
- * Exact numbers: decimals and fractions of whole numbers of any size. Nothing here ever passes through a float.
+ * Exact numbers: decimals and fractions of whole numbers of any size. Only `measured` takes a float, and says to how many places it is meant.
  */
 import { Fraction } from 'fraction.js';
 
@@ -20,6 +20,14 @@ export function exact(source: ExactSource): Exact {
     throw new RangeError(`${source} is not a whole number; write it as text`);
   if (typeof source === 'string' && !DECIMAL.test(source)) throw new RangeError(`"${source}" is not a decimal; write it as 1250.50`);
   return new Fraction(source);
+}
+
+/**
+ * An exact number from one that was measured or read, such as a distance or an amount in JSON, kept to so many places.
+ * What a float holds beyond them is noise of its writing, not of the thing.
+ */
+export function measured(value: number, places: number): Exact {
+  return exact(value.toFixed(places));
 }
 
 /** The nearest whole number; a tie goes away from zero: 2.5 gives 3, -2.5 gives -3. */

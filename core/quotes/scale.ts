@@ -5,7 +5,7 @@ import type { z } from 'zod';
 import type { Budget } from '../contract/inquiries.ts';
 import type { Scale } from '../contract/quotes.ts';
 import type { SetupFields } from '../contract/setup.ts';
-import { decimalText, exact, roundHalfAway, type Exact } from '../money/exact.ts';
+import { decimalText, exact, measured, roundHalfAway, type Exact } from '../money/exact.ts';
 import { formatMoney, formatNumber } from '../money/format.ts';
 import { amountOf, money, zero, type Money } from '../money/money.ts';
 
@@ -32,7 +32,7 @@ export function floorInWords(year: Year, currency: string): string {
 /** A budget as a day's figure, or null when its currency or unit is not known or is not the quote's. */
 function budgetADay(budget: z.infer<typeof Budget> | null, currency: string, daysUsed: Exact, dayHours: string): Money | null {
   if (!budget?.per || budget.currency !== currency) return null;
-  const amount = exact(budget.amount.toFixed(4));
+  const amount = measured(budget.amount, 4);
   if (budget.per === 'day') return amountOf(amount, currency);
   if (budget.per === 'hour') return amountOf(amount.mul(exact(dayHours)), currency);
   return daysUsed.gt(0) ? amountOf(amount.div(daysUsed), currency) : null;

@@ -2,7 +2,7 @@
  * What the trip costs: travel days, distance, nights away.
  */
 import type { RateCardFields } from '../contract/rates.ts';
-import { decimalText, exact, type Exact } from '../money/exact.ts';
+import { decimalText, exact, measured, type Exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
 import { rateOn } from '../rates/mileage.ts';
 import { lengthInWords } from '../words/amounts.ts';
@@ -93,7 +93,7 @@ export function allowanceLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] 
 
 /** One way in the card's unit: to a tenth where it was typed, in whole units where it is estimated. */
 function distanceOf(trip: QuotedTrip, terms: TripTerms): Exact {
-  const km = exact(trip.oneWayKm.toFixed(6));
+  const km = measured(trip.oneWayKm, 6);
   const inUnit = terms.mileageUnit === 'mi' ? km.div(exact(KM_IN_MILE)) : km;
   return exact(decimalText(inUnit, trip.source === 'typed' ? 1 : 0));
 }

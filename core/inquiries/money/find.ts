@@ -18,7 +18,8 @@ export type Amount = {
 const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|ZAR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
 const WORD = String.raw`dollars?|bucks|pounds?|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
 const GROUPED = String.raw`\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
-const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2}(?!\d))?)`;
+/** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
+const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
 const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
 const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera )?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
 const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;

@@ -251,3 +251,11 @@ test('a job that is not there', async () => {
   const { context } = await world('2026-12-01T15:00:00Z');
   expect(await refusal(call(jobs.get, { id: '0198d0aa-0000-7000-8000-000000000001' }, { context }))).toMatchObject({ code: 'NOT_FOUND' });
 });
+
+test('a budget past any job is refused at the field and changes nothing', async () => {
+  const { context } = await world('2026-12-01T15:00:00Z');
+  const { id, version } = (await call(jobs.add, { facts: FINAL }, { context })).job;
+  const changes = { budget: { amount: 1e300, currency: 'USD', per: 'day' as const } };
+  await expect(call(jobs.change, { id, version, changes }, { context })).rejects.toThrow();
+  expect((await call(jobs.get, { id }, { context })).job).toMatchObject({ version, budget: null });
+});

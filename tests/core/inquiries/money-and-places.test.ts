@@ -24,6 +24,11 @@ describe('budget', () => {
     expect(budget('Last year’s video cost us $2,200.')).toBeUndefined();
   });
 
+  test('a part of a long row of digits is no amount', () => {
+    expect(budget('Budget is 99999999999999999999 USD a day.')).toBeUndefined();
+    expect(budget('Our budget, account 12345678901, is 900 USD a day.')).toEqual({ amount: 900, currency: 'USD', per: 'day' });
+  });
+
   test('dollars over a border are asked, with the amount kept', () => {
     const reading = readAt('Can you film in Thunder Bay on 12 December? 900 a day.');
     expect(reading.fields.budget).toEqual({ amount: 900, per: 'day' });

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decimalText, exact, fixedText, roundHalfAway } from '../../../core/money/exact.ts';
+import { decimalText, exact, fixedText, measured, roundHalfAway } from '../../../core/money/exact.ts';
 import { formatMoney, formatNumber, formatPrice } from '../../../core/money/format.ts';
 import {
   add,
@@ -18,6 +18,12 @@ import { shareOut } from '../../../core/money/share.ts';
 import { tried } from '../laws.ts';
 
 const minors = (amounts: readonly Money[]) => amounts.map((amount) => amount.minor);
+
+test('a measured number is exact to the places that it is meant to', () => {
+  expect(decimalText(measured(0.1 + 0.2, 6))).toBe('0.3');
+  expect(decimalText(measured(409.25, 4))).toBe('409.25');
+  expect(() => measured(1e300, 4)).toThrow(RangeError);
+});
 
 describe('rounding', () => {
   test.each([
