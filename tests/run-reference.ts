@@ -12,7 +12,8 @@ for (const test of report?.tests ?? []) {
   const sources = [...readFileSync(test.file, 'utf8').matchAll(/@source (.+?)\s*(?:\*\/)?$/gm)].map((match) => match[1] ?? '');
   const source = sources.join('; ') || `${basename(test.file)} names no source`;
   const counts = bySource.get(source) ?? { checks: 0, failed: 0 };
-  bySource.set(source, { checks: counts.checks + 1, failed: counts.failed + (test.state === 'failed' ? 1 : 0) });
+  const wrong = test.state === 'failed' || sources.length === 0;
+  bySource.set(source, { checks: counts.checks + 1, failed: counts.failed + (wrong ? 1 : 0) });
 }
 let checks = 0;
 let failed = report ? report.loose.length : 1;

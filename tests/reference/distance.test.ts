@@ -1,5 +1,6 @@
 /**
- * Geodesic distances against published pairs: GeographicLib (C. F. F. Karney), documentation of the Geodesic class and its JavaScript examples, 2013 to 2024.
+ * Geodesic distances against published pairs.
+ * @source GeographicLib (C. F. F. Karney), documentation of the Geodesic class and its JavaScript examples, inverse problem, 2013 to 2024
  */
 import { describe, expect, test } from 'vitest';
 import { distanceKm } from '../../core/places/distance.ts';

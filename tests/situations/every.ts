@@ -1,7 +1,16 @@
+import { cautions } from './cautions.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
 import { pencilsAndClocks } from './pencils-and-clocks.ts';
 import type { Situation } from './shape.ts';
+import { zonesAndNights } from './zones-and-nights.ts';
 
-export const everySituation: readonly Situation[] = [...neighbours, ...pencilsAndClocks, ...kitAndTickets, ...more];
+export const everySituation: readonly Situation[] = [
+  ...neighbours,
+  ...zonesAndNights,
+  ...pencilsAndClocks,
+  ...kitAndTickets,
+  ...cautions,
+  ...more,
+];
