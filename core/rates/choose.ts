@@ -9,7 +9,7 @@ export type ChosenCard<T> = { card: T; caution: string | null };
 
 /**
  * The card of a role that is valid on a date: the newest that begins on or before it and has not ended.
- * Without one, the nearest card of that role, else the newest of any role, each with a caution that says so.
+ * Without one, the nearest card of that role, else the newest for shooting, else the newest of any role, each with a caution that says so.
  * @param date first call of the job, YYYY-MM-DD
  */
 export function chooseCard<T extends Pick<RateCardFields, 'name' | 'role' | 'validFrom' | 'validTo'>>(
@@ -29,6 +29,8 @@ export function chooseCard<T extends Pick<RateCardFields, 'name' | 'role' | 'val
       card: near,
       caution: `No rate card for ${role} is valid on ${date}; "${near.name}" is used, valid from ${near.validFrom}${near.validTo ? ` to ${near.validTo}` : ''}.`,
     };
-  const other = newestFirst.find(valid) ?? newestFirst[0];
+  // Running a camera is priced nearest to shooting, and so are most roles that have no card of their own.
+  const stand = newestFirst.filter((card) => card.role === 'shoot');
+  const other = stand.find(valid) ?? newestFirst.find(valid) ?? stand[0] ?? newestFirst[0];
   return other && { card: other, caution: `There is no rate card for ${role}; "${other.name}" is used, which is for ${other.role}.` };
 }

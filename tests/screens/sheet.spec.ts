@@ -91,6 +91,26 @@ test('facts are changed in place; what cannot be is said beside the input', asyn
   await expect(page.getByRole('button', { name: /^Make the quote/ })).toBeEnabled();
 });
 
+test('a fact that was corrected once for a sender says so the next time, and is forgotten on request', async ({ page }) => {
+  const message = (date: string) =>
+    `Hi, are you free to film our supplier day in Fargo on ${date}, call 9am, wrap 5pm? We pay 900 a day.\n\nThanks,\nOdile Farrow\nodile@lane.example`;
+  const take = async (date: string) => {
+    const { jobId } = (await host.call('inquiries.take', { text: message(date) })) as { jobId: string };
+    return ((await host.call('jobs.get', { id: jobId })) as { job: Job }).job;
+  };
+  const first = await take('14 January 2032');
+  await host.call('jobs.change', { id: first.id, version: first.version, changes: { role: 'second camera' } });
+  const second = await take('21 January 2032');
+  expect(second.role).toBe('second camera');
+
+  await page.goto(host.page);
+  await goTo(page, `/jobs/${second.id}`);
+  await expect(page.getByText(/^role as you corrected it for them on/)).toBeVisible();
+  await page.getByRole('button', { name: 'Forget it: role as you corrected it' }).click();
+  await expect(page.getByText(/as you corrected it for them/)).toBeHidden();
+  expect((await take('28 January 2032')).role).toBe('shoot');
+});
+
 test('a pencil is let go and taken back', async ({ page }) => {
   await page.goto(host.page);
   await goTo(page, `/jobs/${jobs.pencil.id}`);

@@ -155,6 +155,12 @@ describe('which card', () => {
       card: { name: 'mixing' },
       caution: expect.stringContaining('to 2024-12-31'),
     }));
+  test('of another role, with a caution; shooting before others', () => {
+    const mixing = card({ name: 'mixing now', role: 'vision mixing', validFrom: '2026-01-01' });
+    expect(chooseCard([mixing, card({ name: 'shooting', validFrom: '2025-01-01' })], 'second camera', '2026-07-01')?.card.name).toBe(
+      'shooting',
+    );
+  });
   test('of another role, with a caution', () =>
     expect(chosen('audio', '2026-07-01')).toMatchObject({
       card: { name: 'summer' },
