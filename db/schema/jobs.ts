@@ -1,8 +1,10 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Question, Remembered, Span } from '../../core/contract/inquiries.ts';
+import type { JobDay } from '../../core/contract/jobs.ts';
 import type { Knows } from '../../core/contract/knows.ts';
 import type { Place } from '../../core/contract/parts.ts';
+import type { Cancellation } from '../../core/contract/quotes.ts';
 import { createdAt, id, updatedAt, version } from './columns.ts';
 import { clients } from './people.ts';
 
@@ -128,5 +130,28 @@ export const pencils = sqliteTable(
       .where(sql`${t.state} = 'held'`),
     index('pencils_by_job').on(t.jobId, t.pencilledAt),
     check('pencils_state', sql`${t.state} in ('held', 'let go', 'inked', 'renewed')`),
+  ],
+);
+
+/** Ink that was called off: cancelled, or postponed to a date. What it owes is kept as it was shown; taken back, it stays as a trace. */
+export const callingsOff = sqliteTable(
+  'callings_off',
+  {
+    id: id(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'cascade' }),
+    at: integer('at').notNull(),
+    toldAt: integer('told_at').notNull(),
+    quoteVersion: integer('quote_version').notNull(),
+    postponedTo: text('postponed_to'),
+    daysBefore: text('days_before', { mode: 'json' }).$type<JobDay[]>().notNull(),
+    owes: text('owes', { mode: 'json' }).$type<Cancellation>().notNull(),
+    takenBackAt: integer('taken_back_at'),
+  },
+  (t) => [
+    index('callings_off_by_job').on(t.jobId, t.at),
+    check('callings_off_told_by_then', sql`${t.toldAt} <= ${t.at}`),
+    check('callings_off_json', sql`json_valid(${t.owes}) and json_valid(${t.daysBefore})`),
   ],
 );
