@@ -27,11 +27,15 @@ export function newestPencil(db: ReadableDb, jobId: string): PencilRow | undefin
 }
 
 /**
- * Hold a job's dates in pencil until a moment. A pencil that is held already is renewed: the new one is ordered by its own `pencilledAt`
- * (epoch milliseconds), so it stands last among others.
+ * Hold a job's dates in pencil until a moment. A pencil that is held already is renewed: the new one is ordered by its own `pencilledAt`,
+ * so that it stands last among others. `pencilledAt` and `now` in epoch milliseconds.
  */
-export function holdPencil(db: WritableDb, { jobId, pencilledAt, expires }: { jobId: string; pencilledAt: number; expires: Moment }): void {
-  endPencil(db, jobId, 'renewed');
+export function holdPencil(
+  db: WritableDb,
+  { jobId, pencilledAt, expires }: { jobId: string; pencilledAt: number; expires: Moment },
+  now: number,
+): void {
+  endPencil(db, jobId, 'renewed', now);
   db.insert(pencils)
     .values({
       id: newId(),
@@ -45,10 +49,10 @@ export function holdPencil(db: WritableDb, { jobId, pencilledAt, expires }: { jo
     .run();
 }
 
-/** End the held pencil of a job, if one is held. */
-export function endPencil(db: WritableDb, jobId: string, state: 'let go' | 'inked' | 'renewed'): void {
+/** End the held pencil of a job, if one is held. `now` in epoch milliseconds. */
+export function endPencil(db: WritableDb, jobId: string, state: 'let go' | 'inked' | 'renewed', now: number): void {
   db.update(pencils)
-    .set({ state })
+    .set({ state, endedAt: now })
     .where(and(eq(pencils.jobId, jobId), eq(pencils.state, 'held')))
     .run();
 }

@@ -123,12 +123,14 @@ export const pencils = sqliteTable(
     expiresZone: text('expires_zone').notNull(),
     expiresAt: integer('expires_at').notNull(),
     state: text('state', { enum: ['held', 'let go', 'inked', 'renewed'] }).notNull(),
+    endedAt: integer('ended_at'),
   },
   (t) => [
     uniqueIndex('pencils_one_held')
       .on(t.jobId)
       .where(sql`${t.state} = 'held'`),
     index('pencils_by_job').on(t.jobId, t.pencilledAt),
+    index('pencils_by_expiry').on(t.expiresAt),
     check('pencils_state', sql`${t.state} in ('held', 'let go', 'inked', 'renewed')`),
   ],
 );

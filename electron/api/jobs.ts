@@ -83,7 +83,7 @@ const pencil = os.jobs.pencil.handler(({ input, context }) =>
     // More time for a live pencil keeps its place in the order; one that ran out begins again, last.
     const pencilledAt = extended && job.pencil ? epochOf(job.pencil.pencilledAt) : now;
     const expires = momentAt(expiry.at, zone);
-    holdPencil(db, { jobId: job.id, pencilledAt, expires });
+    holdPencil(db, { jobId: job.id, pencilledAt, expires }, now);
     setStage(db, job.id, 'pencilled', now);
     const held = `${extended ? 'Pencil extended' : job.state === 'ran out' ? 'Pencil renewed, last in order' : 'Pencilled'} until ${wallInWords(expires.wall)}.`;
     return expiry.caution ? `${held} ${expiry.caution}` : held;
@@ -92,7 +92,7 @@ const pencil = os.jobs.pencil.handler(({ input, context }) =>
 
 const letGo = os.jobs.letGo.handler(({ input, context }) =>
   done(context, 'jobs.letGo', 'let go', input, (db, job, now) => {
-    endPencil(db, job.id, 'let go');
+    endPencil(db, job.id, 'let go', now);
     setStage(db, job.id, 'let go', now);
     return `Let go; ${datesInWords(job.days.map((day) => day.date))} free again.`;
   }),
@@ -105,7 +105,7 @@ const ink = os.jobs.ink.handler(({ input, context }) =>
     const at = input.at ? epochOf(input.at) : now;
     if (at > now) throw badFacts([{ field: 'at', sentence: `The yes is dated ${input.at}, after now. Give the moment it was said.` }]);
     refuseDoubleInk(db, job, daysOf(db, job.id));
-    endPencil(db, job.id, 'inked');
+    endPencil(db, job.id, 'inked', now);
     setInk(db, job.id, { who: input.who, how: input.how, at, quote: quote.number }, now);
     return `In ink: ${input.who} said yes to version ${quote.number} of the quote, ${input.how}.`;
   }),
@@ -115,7 +115,7 @@ const decline = os.jobs.decline.handler(({ input, context }) =>
   deed(context, 'jobs.decline', input, (db) => {
     const now = context.now();
     const job = opened(db, input, 'decline', now);
-    endPencil(db, job.id, 'let go');
+    endPencil(db, job.id, 'let go', now);
     setStage(db, job.id, 'declined', now);
     note(db, job, 'jobs.decline', 'Declined.', now);
     const { name = '', phone = '', email = '' } = setupRow(db)?.fields ?? {};

@@ -97,7 +97,7 @@ function putOnBooks(db: WritableDb, { job, draft, setup, number, now }: Frozen, 
   const id = insertVersion(db, { jobId: job.id, number, madeAt: now, draft, reply, paperId });
   if (pencil && until) {
     // More time for a live pencil keeps its place in the order; one that ran out begins again, last.
-    holdPencil(db, { jobId: job.id, pencilledAt: live ? epochOf(live.pencilledAt) : now, expires: until });
+    holdPencil(db, { jobId: job.id, pencilledAt: live ? epochOf(live.pencilledAt) : now, expires: until }, now);
     setStage(db, job.id, 'pencilled', now);
   } else if (job.state === 'inquiry') setStage(db, job.id, 'quoted', now);
 

@@ -48,9 +48,6 @@ export function strewn(db: WritableDb, { years, until }: { years: number; until:
 
 function pencilled(db: WritableDb, jobId: string, pencilledAt: number, expiresAt: number): void {
   setStage(db, jobId, 'pencilled', pencilledAt);
-  holdPencil(db, {
-    jobId,
-    pencilledAt,
-    expires: { wall: wallAt(expiresAt, 'America/Chicago'), zone: 'America/Chicago', at: instantText(expiresAt) },
-  });
+  const expires = { wall: wallAt(expiresAt, 'America/Chicago'), zone: 'America/Chicago', at: instantText(expiresAt) };
+  holdPencil(db, { jobId, pencilledAt, expires }, pencilledAt);
 }
