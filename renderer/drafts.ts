@@ -27,7 +27,7 @@ export function inOffer(change: ChangeDraft, offer: number | undefined): ChangeD
   if (offer === undefined) return change;
   return (changes, onTrouble) =>
     change(
-      changes.map((each) => (['set', 'add', 'drop', 'restore', 'discount'].includes(each.op) ? { ...each, offer } : each)),
+      changes.map((each) => (['set', 'add', 'move', 'drop', 'restore', 'discount'].includes(each.op) ? { ...each, offer } : each)),
       onTrouble,
     );
 }

@@ -150,6 +150,13 @@ export const DraftChange = z.discriminatedUnion('op', [
     op: z.literal('discount'),
     percent: Percent.optional().describe('worked out first'),
     fixed: Positive.optional().describe('currency units, taken off after the per cent'),
+  z.strictObject({
+    op: z.literal('move'),
+    id: z.string().max(80).describe('a line that was added by hand'),
+    section: Section,
+    before: z.string().max(80).nullable().describe('the line of that section that it stands before; null for its end'),
+    ...inOffer,
+  }),
     over: z.array(Section).max(8).optional().describe('sections that it applies to; all but expenses if not given'),
     ...inOffer,
   }),
@@ -165,7 +172,15 @@ export const DraftChange = z.discriminatedUnion('op', [
     op: z.literal('holidays'),
     dates: z.array(DateText).max(366).describe('dates of the job that count as public holidays'),
   }),
-  z.strictObject({ op: z.literal('offers'), names: z.array(Name).max(3).describe('fewer than two: one plain quote') }),
+  z.strictObject({
+    op: z.literal('offers'),
+    names: z.array(Name).max(3).describe('fewer than two: one plain quote'),
+    from: z
+      .array(OfferNumber.nullable())
+      .max(3)
+      .optional()
+      .describe('for each name, the offer of before whose lines it keeps, null for none; without it every number stays as it is'),
+  }),
   z.strictObject({ op: z.literal('tick'), offer: OfferNumber.nullable().describe('the offer that the client took, or none yet') }),
 ]);
 export type DraftChange = z.infer<typeof DraftChange>;

@@ -39,6 +39,9 @@ export function quoteLine(line: PricedLine, currency: string, taxes: readonly Ta
   };
 }
 
+/** Whether a line was added by hand: its name says so in every section. */
+export const isOwnLine = (id: string): boolean => /\/added-\d+$/.test(id);
+
 /** A name as part of a line's id: lower case, dashes, nothing else. */
 export function slug(name: string): string {
   return name

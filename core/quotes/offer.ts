@@ -10,7 +10,7 @@ import { epochOf } from '../time/read.ts';
 import { baseLines } from './base.ts';
 import { cancelSections } from './cancellation.ts';
 import { cautionsOf, missingOf } from './cautions.ts';
-import { foldChanges, overlay } from './changes.ts';
+import { arranged, foldChanges, overlay } from './changes.ts';
 import { depositOf, validUntil } from './deadlines.ts';
 import { discountedSections, discountLines, expenseSections } from './discount.ts';
 import { amountOfLine, quoteLine, type PricedLine } from './line.ts';
@@ -56,7 +56,8 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   const rush = rushLine(notice, card.rush, sum(currency, ofDays));
   const withRush = [...beforeRush, ...overlay(rush, overrides, (section) => section === 'rush', currency)];
   const discounts = discountLines(overrides.discount, withRush, currency);
-  const lines = inOrder([...withRush, ...overlay(discounts, overrides, (section) => section === 'discount', currency)]);
+  const inSections = inOrder([...withRush, ...overlay(discounts, overrides, (section) => section === 'discount', currency)]);
+  const lines = arranged(inSections, overrides.moves);
 
   const mine = taxesOf(setup);
   const taxed = lines.map((line) => ({ line, taxes: taxesOfLine(line.id, mine, overrides.taxes) }));

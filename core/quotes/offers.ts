@@ -3,6 +3,7 @@
  */
 import type { DraftChange, Offer } from '../contract/quotes.ts';
 import { compare } from '../money/money.ts';
+import { after } from './offer-numbers.ts';
 import type { PricedOffer } from './offer.ts';
 
 export type OffersAsked = { names: readonly string[]; ticked: number | null };
@@ -11,11 +12,15 @@ export type Counting = { forMoney: NamedOffer; forTime: NamedOffer; offers: Offe
 
 /** The names of the offers that were asked for, and the one that was ticked; the newest word counts. Fewer than two are none. */
 export function offersAsked(changes: readonly DraftChange[]): OffersAsked {
-  const named = changes.findLast((change) => change.op === 'offers');
-  const tick = changes.findLast((change) => change.op === 'tick');
-  const names = named?.op === 'offers' && named.names.length > 1 ? named.names : [];
-  const ticked = tick?.op === 'tick' && tick.offer !== null && tick.offer <= names.length ? tick.offer : null;
-  return { names, ticked };
+  let names: readonly string[] = [];
+  let ticked: number | null = null;
+  for (const change of changes) {
+    if (change.op === 'tick') ticked = change.offer;
+    if (change.op !== 'offers') continue;
+    names = change.names.length > 1 ? change.names : [];
+    if (ticked !== null) ticked = after(change, ticked);
+  }
+  return { names, ticked: ticked !== null && ticked <= names.length ? ticked : null };
 }
 
 /** Which of several offers counts. Of equal ones the first. */

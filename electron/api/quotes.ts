@@ -3,9 +3,8 @@ import type { DraftChange, QuoteDraft, QuoteVersion } from '../../core/contract/
 import { amountOf } from '../../core/money/money.ts';
 import { cancellationOf, type CancelInput } from '../../core/quotes/cancellation.ts';
 import { differencesOf } from '../../core/quotes/differences.ts';
-import { unknownLines } from '../../core/quotes/known.ts';
-import { epochOf, wallAt } from '../../core/time/read.ts';
-import { daysOf } from '../../db/job-days.ts';
+import { fixedLines, unknownLines } from '../../core/quotes/known.ts';
+import { epochOf } from '../../core/time/read.ts';
 import { noteSent, saveChanges, versionById, versionsOf, type KeptChanges } from '../../db/quotes.ts';
 import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
@@ -25,9 +24,11 @@ const draft = os.quotes.draft.handler(({ input, context }) =>
 
 const change = os.quotes.change.handler(({ input, context }) =>
   redrafted(context, 'quotes.change', input, ({ batches }, before) => {
-    const unknown = unknownLines(input.changes, before);
-    if (unknown.length > 0)
-      throw badInput(unknown.map((id) => ({ field: 'changes', sentence: `names ${id}, which is not a line of this quote` })));
+    const wrong = [
+      ...unknownLines(input.changes, before).map((id) => `names ${id}, which is not a line of this quote`),
+      ...fixedLines(input.changes).map((id) => `moves ${id}; only lines that were added by hand can be moved`),
+    ];
+    if (wrong.length > 0) throw badInput(wrong.map((sentence) => ({ field: 'changes', sentence })));
     return { batches: [...batches, input.changes], sentence: 'The draft quote was changed by hand.' };
   }),
 );

@@ -43,7 +43,7 @@ test('offers, a discount, costs, taxes and terms; every step is taken back', asy
     await change(page, 'Offers');
     await page.getByRole('textbox', { name: 'Offer 1' }).fill('');
     await change(page, 'Set the offers');
-    await expect(page.getByText(/^Offer 1 is empty; name it/)).toBeVisible();
+    await expect(page.getByText(/^Offer 1 is empty; a paper with offers has two or three/)).toBeVisible();
     await page.getByRole('textbox', { name: 'Offer 1' }).fill('One camera');
     await change(page, 'Set the offers');
     await press(page, 'radio', /^Two cameras/);

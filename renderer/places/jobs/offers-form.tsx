@@ -9,17 +9,21 @@ import style from './quote.module.css';
 
 const beginnings = ['One camera', 'Two cameras', ''];
 
-/** Two or three offers on one paper, by their names. */
+/** Two or three offers on one paper, by their names. An emptied name takes that offer out; the others keep their lines. */
 export function OffersForm({ change, onClose, offers }: QuoteFormProps & { offers: readonly Offer[] }) {
-  const [names, setNames] = useState(() => (offers.length > 0 ? beginnings.map((_, at) => offers[at]?.name ?? '') : beginnings));
+  const plain = offers.length === 0;
+  const [names, setNames] = useState(() => (plain ? beginnings : beginnings.map((_, at) => offers[at]?.name ?? '')));
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const keep = async (): Promise<void> => {
-    const last = names.findLastIndex((name) => name.trim() !== '');
+    const named = names.flatMap((name, at) => (name.trim() === '' ? [] : [{ name, from: plain ? 1 : (offers[at]?.number ?? null) }]));
     const reader = new Reader();
-    for (const [at, name] of names.slice(0, last + 1).entries())
-      if (name.trim() === '') reader.refuse(`names.${at}`, 'is empty; name it, or empty those after it too');
+    if (plain && named.length < 2) {
+      const empty = names.findIndex((name) => name.trim() === '');
+      reader.refuse(`names.${empty}`, 'is empty; a paper with offers has two or three');
+    }
+    const asked = { op: 'offers' as const, names: named.map(({ name }) => name), from: named.map(({ from }) => from) };
     if (reader.trouble) setTrouble(reader.trouble);
-    else if (await change([{ op: 'offers', names: names.slice(0, last + 1) }], setTrouble)) onClose();
+    else if (await change([asked], setTrouble)) onClose();
   };
   return (
     <QuoteForm label="Offers on this paper" keep="Set the offers" onKeep={() => void keep()} onClose={onClose} trouble={trouble}>
@@ -33,7 +37,11 @@ export function OffersForm({ change, onClose, offers }: QuoteFormProps & { offer
           error={fieldTrouble(trouble, `names.${at}`)}
         />
       ))}
-      <p className={style.second}>Fewer than two make one plain quote. Each begins with the same lines.</p>
+      <p className={style.second}>
+        {plain
+          ? 'Each begins with the lines as they are now.'
+          : 'An emptied name takes that offer out; the others keep their lines. One alone is a plain quote. A new one begins with what holds in all offers.'}
+      </p>
     </QuoteForm>
   );
 }

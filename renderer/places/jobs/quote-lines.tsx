@@ -1,8 +1,9 @@
 import type { QuoteLine } from '../../../core/contract/quotes.ts';
 import { formatMoney, formatNumber, formatPrice } from '../../../core/money/format.ts';
+import { isOwnLine } from '../../../core/quotes/line.ts';
 import type { ChangeDraft, Shown } from '../../drafts.ts';
 import { Button } from '../../parts/button.tsx';
-import { LineForm } from './line-form.tsx';
+import { LineForm, type Places } from './line-form.tsx';
 import style from './quote.module.css';
 
 type Props = { shown: Shown; currency: string; change: ChangeDraft; taxes: readonly string[]; locked: boolean };
@@ -24,10 +25,11 @@ export function QuoteLines({ shown, currency, change, taxes, locked }: Props) {
             <p className={style.reason}>{line.reason}</p>
             {locked ? null : (
               <LineForm
-                key={JSON.stringify([line.quantity, line.unitPrice, line.cost, line.bears])}
+                key={JSON.stringify([line.what, line.section, line.quantity, line.unitPrice, line.cost, line.bears])}
                 line={line}
                 change={change}
                 taxes={taxes}
+                places={placesOf(line, shown.lines)}
               />
             )}
           </div>
@@ -47,6 +49,18 @@ export function QuoteLines({ shown, currency, change, taxes, locked }: Props) {
       ))}
     </div>
   );
+}
+
+/** Where a line of one's own can go within its section. */
+function placesOf(line: QuoteLine, lines: readonly QuoteLine[]): Places {
+  if (!isOwnLine(line.id)) return {};
+  const beside = lines.filter((each) => each.section === line.section);
+  const at = beside.indexOf(line);
+  const above = beside[at - 1];
+  return {
+    ...(above ? { up: above.id } : {}),
+    ...(at < beside.length - 1 ? { down: beside[at + 2]?.id ?? null } : {}),
+  };
 }
 
 /** Quantity and price, and what is special about a line. */

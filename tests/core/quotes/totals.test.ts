@@ -7,7 +7,7 @@ describe('changes by hand', () => {
   test('say what they changed', () => {
     const line = lineOf(quoteOf({ changes: [{ op: 'set', id: 'days/shoot', quantity: '3', what: 'Camera' }] }), 'days/shoot');
     expect(line).toMatchObject({ what: 'Camera', quantity: '3', amount: { minor: 300_000 }, changed: true });
-    expect(line?.reason).toMatch(/^Changed by hand: quantity 3 instead of 2\./);
+    expect(line?.reason).toMatch(/^Changed by hand: called "Camera" instead of "Shooting", quantity 3 instead of 2\./);
   });
   test('are taken back by restoring', () => {
     const changes = [
