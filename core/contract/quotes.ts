@@ -144,12 +144,6 @@ export const DraftChange = z.discriminatedUnion('op', [
     cost: Positive.optional(),
     ...inOffer,
   }),
-  z.strictObject({ op: z.literal('drop'), id: z.string().max(80), ...inOffer }),
-  z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says'), ...inOffer }),
-  z.strictObject({
-    op: z.literal('discount'),
-    percent: Percent.optional().describe('worked out first'),
-    fixed: Positive.optional().describe('currency units, taken off after the per cent'),
   z.strictObject({
     op: z.literal('move'),
     id: z.string().max(80).describe('a line that was added by hand'),
@@ -157,6 +151,12 @@ export const DraftChange = z.discriminatedUnion('op', [
     before: z.string().max(80).nullable().describe('the line of that section that it stands before; null for its end'),
     ...inOffer,
   }),
+  z.strictObject({ op: z.literal('drop'), id: z.string().max(80), ...inOffer }),
+  z.strictObject({ op: z.literal('restore'), id: z.string().max(80).describe('back to what the rate card says'), ...inOffer }),
+  z.strictObject({
+    op: z.literal('discount'),
+    percent: Percent.optional().describe('worked out first'),
+    fixed: Positive.optional().describe('currency units, taken off after the per cent'),
     over: z.array(Section).max(8).optional().describe('sections that it applies to; all but expenses if not given'),
     ...inOffer,
   }),
