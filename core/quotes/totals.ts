@@ -55,7 +55,8 @@ function sharesOf(off: Money, goods: readonly Piece[], discounted: readonly Sect
   return shareOver(off, over, (piece) => piece.amount.minor).map(({ thing, share }) => ({ ...thing, amount: share }));
 }
 
-function totalsText(taxed: Taxed<string>): Totals {
+/** Totals as the contract writes them. */
+export function totalsText(taxed: Taxed<string>): Totals {
   const taxes = taxed.groups.map(({ tax, net, amount }) => ({
     name: tax.name,
     percent: tax.percent,
