@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { reads } from './base.ts';
+import { reads, writes } from './base.ts';
 import { Id, InstantText, Moment, Money, Nothing } from './parts.ts';
 import { Stringline } from './road.ts';
 
@@ -17,6 +17,20 @@ export const Clock = z.strictObject({
 });
 export type Clock = z.infer<typeof Clock>;
 
+/** Something that happened by itself and is told until it is put away. */
+export const DeskLine = z.strictObject({
+  id: z
+    .string()
+    .regex(/^moved-up:[0-9a-f-]{36}:[0-9a-f-]{36}$/, 'is not a line of the Desk')
+    .describe('what ended and who moved up'),
+  at: InstantText,
+  jobId: Id,
+  sentence: z.string(),
+  second: z.string(),
+});
+export type DeskLine = z.infer<typeof DeskLine>;
+const OneLine = z.strictObject({ line: DeskLine.shape.id });
+
 export const desk = {
   see: reads(
     "What bites next, the next fourteen days, and this month's figures.",
@@ -24,8 +38,11 @@ export const desk = {
     z.strictObject({
       now: Moment,
       clocks: z.array(Clock),
+      lines: z.array(DeskLine).describe('what happened in the last fourteen days and was not put away'),
       stringline: Stringline.nullable(),
       month: z.strictObject({ label: z.string(), inked: Money, pencilled: Money }).nullable(),
     }),
   ),
+  putAway: writes('Put a line of the Desk away: it was read.', OneLine, Nothing),
+  bringBack: writes('Bring a line back that was put away.', OneLine, Nothing),
 };

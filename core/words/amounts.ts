@@ -20,3 +20,10 @@ export function countInWords(count: number, one: string, many = `${one}s`): stri
 export function noticeInWords(hours: number): string {
   return hours % 24 === 0 && hours >= 72 ? countInWords(hours / 24, 'day') : countInWords(hours, 'hour');
 }
+
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth'];
+
+/** "first" to "tenth", then in figures: "number 11". Counted from one. */
+export function ordinalInWords(place: number): string {
+  return ORDINALS[place - 1] ?? `number ${place}`;
+}

@@ -10,6 +10,7 @@ import { newestQuote } from '../../db/jobs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookWays } from '../../db/trips.ts';
+import { jobOnBooks } from './book.ts';
 import { badFacts } from './job-facts.ts';
 
 /**
@@ -26,16 +27,20 @@ export function askedExpiry(expires: string, days: readonly BookDay[], now: numb
 
 /** Without set-up there is no home to leave from, and the first call stands for door-out. */
 export function usualExpiry(db: ReadableDb, job: Job, days: readonly BookDay[], zone: string, now: number): PencilExpiry {
-  const setup = setupRow(db)?.fields;
-  const doorOut =
-    setup && job.place
-      ? planTrip({ home: setup.home, place: job.place, days, ways: bookWays(db, setup.distance) }).doorOutAt
-      : (days[0]?.callAt ?? null);
   return defaultExpiry({
     now,
     validUntil: newestQuote(db, job.id)?.validUntilAt ?? null,
-    doorOut,
+    doorOut: doorOutOf(db, job) ?? days[0]?.callAt ?? null,
     replyBy: job.replyBy ? epochOf(job.replyBy.at) : null,
     zone,
   });
+}
+
+/** When one leaves home for a job, epoch ms, by its tickets and the ways that were typed; nothing while its place, days or home are not known. */
+export function doorOutOf(db: ReadableDb, job: Job): number | null {
+  const setup = setupRow(db)?.fields;
+  const known = jobOnBooks(db, job);
+  if (!setup || !known) return null;
+  const { place, days, legs } = known.candidate;
+  return planTrip({ home: setup.home, place, days, ways: [...known.ways, ...bookWays(db, setup.distance)], tickets: legs ?? [] }).doorOutAt;
 }

@@ -4,9 +4,9 @@
 import type { Challenge, PencilRank } from '../../core/contract/pencils.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { BookJob } from '../../core/fit/book.ts';
+import type { Ground } from '../../core/fit/moves.ts';
 import { challengeUntil, ranksOf } from '../../core/fit/ranks.ts';
 import { instantText, wallAt } from '../../core/time/read.ts';
-import { planTrip } from '../../core/trips/plan.ts';
 import { wayFinder } from '../../core/trips/ways.ts';
 import { momentAt } from '../../core/words/moments.ts';
 import { addChallenge, newestChallenge, type ChallengeRow } from '../../db/challenges.ts';
@@ -14,9 +14,9 @@ import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
 import { newestPencil } from '../../db/pencils.ts';
 import type { ReadableDb } from '../../db/store.ts';
-import { bookWays } from '../../db/trips.ts';
 import { bookNear, jobOnBooks, ownSetup, spanOf } from './book.ts';
 import { deed } from './deed.ts';
+import { doorOutOf } from './job-pencil.ts';
 import { os } from './os.ts';
 import { notFound, refused } from './trouble.ts';
 
@@ -27,14 +27,20 @@ const ranks = os.pencils.ranks.handler(({ input, context }) =>
   }),
 );
 
+/** A live pencil with the book around it and the ground that ways between stays are found on; nothing where none is held. */
+export function pencilOnBooks(db: ReadableDb, job: Job, now: number): { candidate: BookJob; jobs: BookJob[]; ground: Ground } | null {
+  const known = jobOnBooks(db, job);
+  if (known?.candidate.firmness !== 'pencil') return null;
+  const book = bookNear(db, { ...spanOf(known.candidate.days), now, leaveOutJob: job.id });
+  return { candidate: known.candidate, jobs: book.jobs, ground: { ...book, find: wayFinder([...known.ways, ...book.ways]) } };
+}
+
 /** The ranks of a job's live pencil, and whether it is challenged. */
 export function standingOf(db: ReadableDb, job: Job, now: number): { ranks: PencilRank[]; challenge: Challenge | null } {
-  const known = jobOnBooks(db, job);
-  if (!known || known.candidate.firmness !== 'pencil') return { ranks: [], challenge: null };
-  const book = bookNear(db, { ...spanOf(known.candidate.days), now, leaveOutJob: job.id });
-  const ground = { ...book, find: wayFinder([...known.ways, ...book.ways]) };
+  const held = pencilOnBooks(db, job, now);
+  if (!held) return { ranks: [], challenge: null };
   const named = (jobs: readonly BookJob[]) => jobs.flatMap(({ id, title }) => (id === null ? [] : [{ jobId: id, title }]));
-  const found = ranksOf(known.candidate, book.jobs, ground);
+  const found = ranksOf(held.candidate, held.jobs, held.ground);
   const challenged = job.pencil && newestChallenge(db, job.pencil.id);
   return {
     ranks: found.map(({ date, rank, before, behind }) => ({ date, rank, before: named(before), behind: named(behind) })),
@@ -50,10 +56,8 @@ const challenge = os.pencils.challenge.handler(({ input, context }) =>
     const pencil = newestPencil(db, job.id);
     if (!known || known.candidate.firmness !== 'pencil' || !pencil)
       throw refused(`${job.title} holds no pencil.`, 'Only a live pencil can be challenged.');
-    const { home, distance } = ownSetup(db);
-    const { place, days, legs } = known.candidate;
-    const { doorOutAt } = planTrip({ home, place, days, ways: [...known.ways, ...bookWays(db, distance)], tickets: legs ?? [] });
-    const untilAt = challengeUntil(now, input.hours, doorOutAt);
+    const { home } = ownSetup(db);
+    const untilAt = challengeUntil(now, input.hours, doorOutOf(db, job) ?? Infinity);
     if (untilAt <= now) throw refused(`Door-out for ${job.title} is past.`, 'There is no time left to ask for a yes or no.');
     const row = addChallenge(db, { pencilId: pencil.id, askedAt: now, untilAt, untilZone: home.zone });
     const sentence = `${job.title} was asked for a yes or no by ${momentAt(untilAt, home, home)}.`;

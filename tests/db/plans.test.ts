@@ -3,6 +3,7 @@
  */
 import { and, eq, gt, lt } from 'drizzle-orm';
 import { expect, test } from 'vitest';
+import { GONE_PENCILS } from '../../db/gone.ts';
 import { LONGEST_STAY_MS, stays } from '../../db/schema/jobs.ts';
 import { explain } from '../explain.ts';
 import { NOW, temporaryStore } from '../store.ts';
@@ -51,4 +52,10 @@ test.each([
   const plan = store.write((db) => explain(db, sql));
   expect(plan).toHaveLength(1);
   expect(plan[0]).toMatch(new RegExp(`^SEARCH \\w+ USING (COVERING )?INDEX ${index} `));
+});
+
+test('pencils that ended lately are found by their expiry, not among all that ever were', async () => {
+  const store = await temporaryStore();
+  const plan = store.write((db) => explain(db, GONE_PENCILS, { since: NOW - 1, now: NOW }));
+  expect(plan[0]).toBe('SEARCH pencils USING INDEX pencils_by_expiry (expires_at>?)');
 });

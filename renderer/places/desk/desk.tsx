@@ -7,6 +7,7 @@ import { Stringline } from '../../parts/stringline/stringline.tsx';
 import { Welcome } from '../setup/welcome.tsx';
 import { Clocks } from './clocks.tsx';
 import style from './desk.module.css';
+import { Lines } from './lines.tsx';
 import { PasteBox } from './paste-box.tsx';
 
 /** The Desk: what bites next? Before the first set-up it leads through that. */
@@ -32,7 +33,14 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
       <h1 className="reader">Desk</h1>
       <div className={style.left}>
         <PasteBox onText={setHasText} />
-        <Asked asked={asked}>{({ clocks, now }) => <Clocks clocks={clocks} now={now} quiet={hasText} />}</Asked>
+        <Asked asked={asked}>
+          {({ clocks, lines, now }) => (
+            <>
+              <Lines lines={lines} />
+              <Clocks clocks={clocks} now={now} quiet={hasText} />
+            </>
+          )}
+        </Asked>
       </div>
       <div className={style.right}>
         {asked.data?.stringline ? (

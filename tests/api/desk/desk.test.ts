@@ -12,6 +12,7 @@ test('an empty desk', async () => {
   expect(await call(desk.see, {}, { context })).toEqual({
     now: { wall: '2026-12-03T21:10', zone: 'America/Chicago', at: '2026-12-04T03:10:00Z' },
     clocks: [],
+    lines: [],
     stringline: null,
     month: null,
   });

@@ -1,0 +1,49 @@
+/**
+ * What happened by itself and is told on the Desk until it is put away: pencils that moved up.
+ */
+import type { DeskLine } from '../../core/contract/desk.ts';
+import type { Job } from '../../core/contract/jobs.ts';
+import { SHOWN } from '../../core/desk/clocks.ts';
+import { movedUp } from '../../core/desk/moved-up.ts';
+import { ranksOf } from '../../core/fit/ranks.ts';
+import { goneHolds } from '../../db/gone.ts';
+import { writeHistory } from '../../db/keeping.ts';
+import { bringBack as bringLineBack, putAway as putLineAway, putAwaySince } from '../../db/put-away.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { deed } from './deed.ts';
+import { os } from './os.ts';
+import { pencilOnBooks } from './pencils.ts';
+
+/** The lines of live pencils that moved up in the last fourteen days, newest first. `now` in epoch ms. */
+export function linesOf(db: ReadableDb, jobs: readonly Job[], now: number, homeZone: string): DeskLine[] {
+  const since = now - SHOWN;
+  const gone = goneHolds(db, { since, now });
+  if (gone.length === 0) return [];
+  const away = putAwaySince(db, since);
+  return jobs
+    .flatMap((job) => {
+      const held = pencilOnBooks(db, job, now);
+      if (!held) return [];
+      const ranks = ranksOf(held.candidate, held.jobs, held.ground);
+      return movedUp({ job: held.candidate, ranks, gone, ground: held.ground, now, homeZone });
+    })
+    .filter(({ id }) => !away.has(id))
+    .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : a.id < b.id ? -1 : 1));
+}
+
+export const putAway = os.desk.putAway.handler(({ input: { line }, context }) =>
+  deed(context, 'desk.putAway', {}, (db) => {
+    const at = context.now();
+    putLineAway(db, line, at);
+    writeHistory(db, { at, subject: 'desk', subjectId: line, deed: 'desk.putAway', sentence: 'Read and put away.' });
+    return {};
+  }),
+);
+
+export const bringBack = os.desk.bringBack.handler(({ input: { line }, context }) =>
+  deed(context, 'desk.bringBack', {}, (db) => {
+    bringLineBack(db, line);
+    writeHistory(db, { at: context.now(), subject: 'desk', subjectId: line, deed: 'desk.bringBack', sentence: 'Brought back.' });
+    return {};
+  }),
+);

@@ -1,0 +1,33 @@
+import type { DeskLine } from '../../../core/contract/desk.ts';
+import { client } from '../../door.ts';
+import { deed, say, useDeeds } from '../../deeds.ts';
+import { Button } from '../../parts/button.tsx';
+import style from './lines.module.css';
+
+/** What happened by itself since one looked last; each line can be put away. */
+export function Lines({ lines }: { lines: readonly DeskLine[] }) {
+  const { running } = useDeeds();
+  if (lines.length === 0) return null;
+  return (
+    <section aria-labelledby="moved-up" className={style.lines}>
+      <h2 id="moved-up">Moved up</h2>
+      <ul>
+        {lines.map((line) => (
+          <li key={line.id} className={style.line}>
+            <p>
+              <a href={`#/jobs/${line.jobId}`}>{line.sentence}</a> <span className={style.second}>{line.second}</span>
+            </p>
+            <Button kind="quiet" isDisabled={running > 0} onPress={() => void putAway(line)} aria-label={`Put away: ${line.sentence}`}>
+              Put away
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+async function putAway({ id, sentence }: DeskLine): Promise<void> {
+  const gone = await deed(() => client.desk.putAway({ line: id }));
+  if (gone) say(`Put away: ${sentence}`, { label: 'Bring it back', perform: () => deed(() => client.desk.bringBack({ line: id })) });
+}
