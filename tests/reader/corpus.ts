@@ -40,6 +40,16 @@ const homes: Record<string, [name: string, region: string]> = {
   paris: ['Paris', ''],
   delhi: ['Delhi', ''],
   halifax: ['Halifax', 'Nova Scotia'],
+  zurich: ['Zürich', ''],
+  vienna: ['Vienna', 'Vienna'],
+  amsterdam: ['Amsterdam', ''],
+  madrid: ['Madrid', ''],
+  edinburgh: ['Edinburgh', 'Scotland'],
+  denver: ['Denver', 'Colorado'],
+  losangeles: ['Los Angeles', 'California'],
+  melbourne: ['Melbourne', 'Victoria'],
+  singapore: ['Singapore', ''],
+  capetown: ['Cape Town', ''],
 };
 
 export function homeOf(name: string): Place {
