@@ -34,9 +34,11 @@ const { airports, regions }: { airports: Airport[]; regions: { code: string; nam
 const zoneAt: (lat: number, lon: number) => string = require('@photostructure/tz-lookup');
 
 const PEOPLE_ANYWHERE = 15_000;
-/** Jobs are often in small towns, and the first users live here. */
-const PEOPLE_NEARBY = 1_000;
-const NEARBY = new Set(['US', 'CA']);
+/** Jobs are often in small towns: the fewest people of a town that is listed, where messages are read in full, and where much is travelled to. */
+const fewest = new Map<string, number>([
+  ...'US CA GB IE AU NZ'.split(' ').map((country) => [country, 1_000] as const),
+  ...'DE FR ES IT NL BE AT CH LU PT DK NO SE FI IS'.split(' ').map((country) => [country, 5_000] as const),
+]);
 /** Parts of a town and places that people have left. */
 const PART_OF_TOWN = 'PPLX';
 const LEFT = new Set(['PPLQ', 'PPLW', 'PPLH', 'PPLCH']);
@@ -91,7 +93,7 @@ function regionOf(city: City): string {
 const known = (city: City) =>
   !LEFT.has(city.featureCode) &&
   (city.population >= PEOPLE_ANYWHERE ||
-    (NEARBY.has(city.country) && city.population >= PEOPLE_NEARBY && city.featureCode !== PART_OF_TOWN));
+    (city.population >= (fewest.get(city.country) ?? PEOPLE_ANYWHERE) && city.featureCode !== PART_OF_TOWN));
 
 const line = (key: string, name: string, region: string, country: string, lat: number, lon: number, people: number | '') =>
   [key, name.trim(), region, country, lat.toFixed(3), lon.toFixed(3), zoneAt(lat, lon), people].join('\t');

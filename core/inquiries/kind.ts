@@ -32,6 +32,7 @@ const SETTLED =
   /\b(?:see you|looking forward to (?:seeing|having|working)|(?:is|are) (?:confirmed|booked)|all set|reminder|don't forget|was|were)\b/i;
 /** Words that hire without naming the work: enough beside a date. */
 const HIRES = /\b(?:free|available|availability|quote|rates?|hold|open|book|pay|budget|(?:can|could) (?:you|u) (?:do|make|work))\b/i;
+const WANTS_ME = /\b(?:need|want|could use) (?:you|u)\b(?! to (?:sign|pay|send|fill|return|confirm|check))/i;
 /** Work of this trade, when no role is named. */
 const OCCASION =
   /\b(?:crew|event|conference|wedding|gig|production|gala|festival|party|ceremony|congress|shoot|tournament|awards|anniversary|launch|retreat|summit|workshop|concert|recital|dinner|fundraiser|contest|marathon|parade|nativity|show|fest|interviews?|graduation|commencement|race|derby|finals?|reunion|ops?|match|game)\b/i;
@@ -39,16 +40,26 @@ const OCCASION =
 const count = (text: string, pattern: RegExp): number => [...text.matchAll(pattern)].length;
 
 /**
+ * What the finders saw before it is known whether the message asks for work.
+ * @property dated a date still to come is named for the work; false also when every date is of something else
+ * @property elsewhere dates are named and all of them are of something else
+ * @property details how many of these are said: an hour of call or wrap, an offer for a day, an hour or the job, a time to answer by
+ */
+export type Seen = { dated: boolean; elsewhere: boolean; details: number };
+
+/** So many details of a job beside its date make crew shorthand a request, whatever its words. */
+const ENOUGH_DETAILS = 2;
+
+/**
  * True when somebody asks for work on dates.
  * @param body what the sender wrote, without quotes and signature
  * @param whole the message with its head and foot, where machines sign
- * @param dated whether a date still to come is named for the work; false also when every date is of something else
- * @param elsewhere whether dates are named and all of them are of something else
  */
-export function isInquiry(body: string, whole: string, dated: boolean, elsewhere: boolean): boolean {
+export function isInquiry(body: string, whole: string, { dated, elsewhere, details }: Seen): boolean {
+  const detailed = dated && details + (WANTS_ME.test(body) ? 1 : 0) >= ENOUGH_DETAILS;
   const asks = ASKS.test(body);
   const roles = rolesIn(body);
-  const work = roles.length > 0 || OCCASION.test(body) || (dated && HIRES.test(body));
+  const work = detailed || roles.length > 0 || OCCASION.test(body) || (dated && HIRES.test(body));
   if (!work) return false;
   if (MACHINE.test(whole)) return false;
   const selling = count(whole, SELLING);
@@ -68,5 +79,5 @@ export function isInquiry(body: string, whole: string, dated: boolean, elsewhere
   if (asks) return dated || (roles.length > 0 && !THANKS.test(body) && !CHATS.test(body));
   if (THANKS.test(body) || selling > 0) return false;
   if (SETTLED.test(body) && !body.includes('?')) return false;
-  return dated && (WORKING.test(body) || (roles.length > 0 && !SETTLED.test(body)));
+  return detailed || (dated && (WORKING.test(body) || (roles.length > 0 && !SETTLED.test(body))));
 }

@@ -8,14 +8,14 @@ import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { resolve } from './dates/resolve.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
-import { sequencesOf } from './dates/sequences.ts';
+import { sequencesOf, type Sequence } from './dates/sequences.ts';
 import { isInquiry } from './kind.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean } from './parts/clean.ts';
 import { only, split } from './parts/split.ts';
 import { datesWritten } from './parts/written.ts';
-import { tokensOf } from './parts/tokens.ts';
+import { tokensOf, type Token } from './parts/tokens.ts';
 import { peopleIn } from './people/find.ts';
 import { phonesIn } from './people/reach.ts';
 import { countryOfZone } from './places/countries.ts';
@@ -27,7 +27,9 @@ import { daysOf, daysSaid } from './settle/days.ts';
 import { eventDays } from './settle/event.ts';
 import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
-import { sayDates, sayTimes, type Scene, type Where } from './settle/scene.ts';
+import { sayDates } from './settle/said-dates.ts';
+import { sayTimes } from './settle/said-times.ts';
+import type { Scene, Where } from './settle/scene.ts';
 import { timesOf } from './times/find.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
@@ -80,7 +82,8 @@ export function readInquiry(input: ReadInput): Reading {
   const priced = amounts.filter(
     (amount) => amount.mark !== undefined || (amount.per !== undefined && amount.per !== 'other' && amount.amount >= 50),
   );
-  const taken = takenBy([...dates, ...priced, ...phones]);
+  // A time between two dates of a run stays one: "24 Sept 14:00 to 25 Sept 14:00".
+  const taken = takenBy([...sequences.flatMap((found) => datesApart(tokens, found)), ...priced, ...phones]);
   const takenToken = (index: number): boolean => taken(tokens[index]?.start ?? 0);
   const times = sayTimes(
     body,
@@ -91,7 +94,8 @@ export function readInquiry(input: ReadInput): Reading {
 
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
-  if (!isInquiry(body, plain.text, ofWork, ahead.length > 0 && !ofWork)) return { isInquiry: false, fields: {}, questions: [], spans: [] };
+  if (!isInquiry(body, plain.text, { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) }))
+    return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
   const spans: Span[] = [];
@@ -258,6 +262,20 @@ function takenBy(stretches: readonly Where[]): (offset: number) => boolean {
     }
     return (sorted[low]?.start ?? Infinity) <= offset;
   };
+}
+
+/** How many details of a job are said beside its dates. */
+function detailsOf({ dates, times, amounts }: Scene): number {
+  const hours = times.some(({ said }) => said === 'call' || said === 'wrap');
+  const offer = amounts.some(({ mark, per }) => mark !== undefined && per !== undefined && per !== 'other');
+  const answer = [...dates, ...times].some(({ said }) => said === 'reply');
+  return [hours, offer, answer].filter(Boolean).length;
+}
+
+/** Where each date of a run is written. */
+function datesApart(tokens: readonly Token[], { sequence, start, end }: Where & { sequence: Sequence }): Where[] {
+  if (sequence.items.length === 0) return [{ start, end }];
+  return sequence.items.map(({ atom }) => ({ start: tokens[atom.first]?.start ?? start, end: tokens[atom.next - 1]?.end ?? end }));
 }
 
 /** Where home is when only its zone is known: the town that the zone is named after. */

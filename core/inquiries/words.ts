@@ -87,7 +87,7 @@ for (const language of otherLanguages) {
 /** Month names that are also other words: they count only beside a day, or written with a capital. */
 export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'jan', 'dec', 'august', 'sept']);
 /** Weekday names that are also other words or names. */
-export const doubtfulWeekdays: ReadonlySet<string> = new Set(['sun', 'sat', 'wed', 'mon', 'fri', 'thu', 'tue', 'weds', 'mardi']);
+export const doubtfulWeekdays: ReadonlySet<string> = new Set(['sun', 'sat', 'wed', 'mon', 'mardi']);
 
 /** 1 for "January", "jan" and "Januar". */
 export function monthWord(lower: string): number | undefined {

@@ -3,7 +3,7 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { timeAt } from '../times/at.ts';
-import { monthWord } from '../words.ts';
+import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import type { Atom } from './pieces.ts';
 
@@ -98,7 +98,19 @@ function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[
     return atom;
   const firstOfRun = atom.monthFirst === true || (atom.day !== undefined && atom.month === undefined);
   const runs = firstOfRun && rangeWords.has(tokens[atom.next]?.lower ?? '') && tokens[atom.next + 1]?.num !== undefined;
-  return atom.comma || runs ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
+  const bracketed = tokens[atom.afterWeekday]?.text === '(';
+  return atom.comma || runs || bracketed ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
+}
+
+/** "fri + sat (22nd/23rd)" */
+function numbersWeekdays(tokens: Tokens, index: number, items: readonly Item[]): boolean {
+  const before = tokens[index - 2];
+  return (
+    tokens[index - 1]?.text === '(' &&
+    before !== undefined &&
+    weekdayWord(before.lower) !== undefined &&
+    items.every(({ atom }) => atom.ordinal)
+  );
 }
 
 /** The longest run of joined dates that begins at a token. */
@@ -130,6 +142,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     at = atom.next;
   }
   // A run of numbers without a month anywhere is none, wherever one begins in it.
+  if (numbersWeekdays(tokens, index, items)) for (const { atom } of items) delete atom.bare;
   if (items.every(({ atom }) => atom.bare)) return items.length > 1 ? { skipTo: at } : undefined;
   trimEnd(tokens, items, commas);
   trimStart(items, commas);

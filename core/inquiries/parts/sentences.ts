@@ -2,6 +2,8 @@
  * Where a sentence begins and ends in text that people typed: lists, wrapped lines and abbreviations included.
  */
 
+import { monthWord } from '../words.ts';
+
 const ABBREVIATION =
   /(?:^|[\s.(])(?:[ap]\.?m|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thur?s?|fri|sat|sun|no|st|ste|approx|vs|mr|mrs|ms|dr|e\.g|i\.e|etc|incl|ca|min|max|hrs?|\p{L})$/iu;
 /** A line that ends before this column was ended by its writer, not by a mail program. */
@@ -9,12 +11,18 @@ const WRAP_COLUMN = 55;
 /** Longest stretch that is looked through on either side. */
 const REACH = 240;
 
+/** "am 13. Oktober" */
+const beforeMonth = (text: string, at: number): boolean =>
+  /(?:^|\s)\d{1,2}$/.test(text.slice(Math.max(0, at - 3), at)) &&
+  monthWord(/^\s(\p{L}+)/u.exec(text.slice(at + 1, at + 16))?.[1]?.toLowerCase() ?? '') !== undefined;
+
 function endsAt(text: string, at: number): boolean {
   const mark = text[at];
   if (mark === ';' || mark === '!' || mark === '?') return true;
   if (mark === '.') {
     const next = text[at + 1];
     if (next !== undefined && !/\s/.test(next)) return false;
+    if (beforeMonth(text, at)) return false;
     if (!ABBREVIATION.test(text.slice(Math.max(0, at - 8), at))) return true;
     return /^\s+\p{Lu}/u.test(text.slice(at + 1, at + 4)) && /(?:^|[\s\d.])[ap]\.?m$/i.test(text.slice(Math.max(0, at - 5), at));
   }

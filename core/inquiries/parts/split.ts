@@ -2,7 +2,7 @@
  * A pasted message taken apart by lines: what the sender wrote now, what was forwarded, what is only quoted, and who signed.
  */
 
-import { ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
+import { mayBeOrganisation, ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
 
 export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
 export type Part = { kind: PartKind; start: number; end: number };
@@ -241,7 +241,8 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
         !/\b(?:call|email|mail|reach|text|ring)\b/i.test(words);
       const name = NAME_ONLY.test(words) && words.length <= 40 && words.split(/\s+/).length <= 4;
       const more = NAME_AND_MORE.exec(words)?.[1];
-      const titled = more !== undefined && isCredential(more.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase()));
+      const beside = more?.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+      const titled = beside !== undefined && (isCredential(beside) || mayBeOrganisation(beside));
       const address = ADDRESS.test(words) && words.length <= 80 && !words.includes(':') && !SENTENCE.test(words);
       if (!contact && !name && !titled && !isCredential(words) && !address) break;
       if (!address) anchored = true;

@@ -45,7 +45,7 @@ const isInitials = (name: string): boolean => /^[\p{Lu}.\s]{1,5}$/u.test(name);
 /** The signature goes before the text, the text before the head; a fuller name wins over its first part or its initials. */
 export function peopleIn(layers: Layers, isTown: (name: string) => boolean): People {
   const [signature, header, said, stamp] = [
-    fromSignature(layers.signature),
+    fromSignature(layers.signature, isTown),
     fromHeader(layers.header),
     fromText(layers.body, isTown),
     fromStamp(layers.stamp),

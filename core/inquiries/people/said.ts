@@ -26,7 +26,7 @@ const FAREWELL = new RegExp(
   String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
   'u',
 );
-const DASHED = new RegExp(String.raw`[\s.!?)]-\s?(${NAME})\s*$`, 'u');
+const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
 const LAST_WORD = new RegExp(String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s\p{Lu}[\p{L}'-]{1,20})?)[.!]?\s*$`, 'u');
 const LABEL_NAME = /^[^\S\n]*(?:name|contact|contact name|full name|your name)[^\S\n]?:[^\S\n]*([^\n@<\d,]{2,50})/gim;
 const LABEL_ORG = /^[^\S\n]*(?:company|organi[sz]ation|client|organiser|organizer|company name|business)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
@@ -51,6 +51,12 @@ function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined
     if (name) return name;
   }
   return undefined;
+}
+
+/** "Hana here": a person by one or two names; longer ones are a body of people. */
+function hereIn(body: string): PersonFact | undefined {
+  const name = match(HERE, body);
+  return name && name.value.split(' ').length <= 2 ? name : undefined;
 }
 
 function organisation(written: string, at: number): PersonFact | undefined {
@@ -101,7 +107,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const name =
     match(LABEL_NAME, body) ??
     match(INTRODUCED, body) ??
-    match(HERE, body) ??
+    hereIn(body) ??
     match(CALLED, body) ??
     match(OF_ORG, body.slice(0, 200)) ??
     shift(match(BY_PHONE, foot)) ??
@@ -111,7 +117,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     shift(match(DASHED, foot)) ??
     (lastWord && !isTown(lastWord.value) ? lastWord : undefined);
   if (name) people.name = name;
-  const introduced = match(INTRODUCED, body) ?? match(HERE, body);
+  const introduced = match(INTRODUCED, body) ?? hereIn(body);
   const after = introduced && organisationAfter(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
   const byCall = called?.[2] ? organisation(called[2], called.index + called[0].lastIndexOf(called[2])) : undefined;
   const short = body.slice(0, 200).matchAll(OF_ORG).next().value;

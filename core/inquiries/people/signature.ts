@@ -2,7 +2,7 @@
  * The lines of a signature: name, title, organisation, mail, phone.
  */
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
-import { NAME, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { mayBeOrganisation, NAME, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
@@ -25,8 +25,8 @@ function linesOf(text: string): Line[] {
   return lines.slice(0, MOST_LINES);
 }
 
-/** The organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
-function organisationIn(line: string, start: number): PersonFact | undefined {
+/** The organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds"; `known` says what counts as one. */
+function organisationIn(line: string, start: number, known: (words: string) => boolean): PersonFact | undefined {
   let at = 0;
   for (const piece of line.split(/(\s*[|,/]\s*|\s-\s|\bat\b)/)) {
     const from = at;
@@ -39,7 +39,7 @@ function organisationIn(line: string, start: number): PersonFact | undefined {
       !/^\p{Lu}|^the /u.test(words) ||
       !words.includes(' ') ||
       /\s\p{Ll}{4,}$/u.test(words) ||
-      !ORG_WORDS.test(words)
+      !known(words)
     )
       continue;
     if (
@@ -53,10 +53,17 @@ function organisationIn(line: string, start: number): PersonFact | undefined {
   return undefined;
 }
 
-/** What a signature says; all but it is blanked in the text. */
-export function fromSignature(signature: string): People {
+/**
+ * What a signature says; all but it is blanked in the text.
+ * @param isTown true for a name that is a town's
+ */
+export function fromSignature(signature: string, isTown: (name: string) => boolean): People {
   const people: People = {};
-  for (const line of linesOf(signature)) {
+  /** A phrase right beside or below the name that no word tells to be an organisation. */
+  let likely: PersonFact | undefined;
+  let named = -1;
+  const likelyOne = (words: string): boolean => mayBeOrganisation(words) && !isTown(words);
+  for (const [index, line] of linesOf(signature).entries()) {
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
     const labelled = /^\s*(?:contact|name|from)\s?:\s*/i.exec(line.text);
     const skip = labelled
@@ -74,12 +81,15 @@ export function fromSignature(signature: string): People {
       if (match && found && !TITLE_WORDS.test(found.value)) {
         people.name = found;
         rest = match[0].length;
+        named = index;
       }
     }
-    if (people.organisation || LINK_LINE.test(text) || withoutEmails(text) !== text) continue;
-    const organisation = organisationIn(text.slice(rest), start + rest);
+    if (people.organisation || LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
+    const organisation = organisationIn(text.slice(rest), start + rest, (words) => ORG_WORDS.test(words));
     if (organisation) people.organisation = organisation;
+    else if (named >= 0 && index - named <= 1) likely ??= organisationIn(text.slice(rest), start + rest, likelyOne);
   }
+  if (!people.organisation && likely) people.organisation = likely;
   const email = emailIn(signature);
   if (email) people.email = email;
   const phone = phonesIn(signature, false)[0];

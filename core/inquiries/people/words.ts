@@ -2,6 +2,10 @@
  * What names, organisations and job titles look like. Patterns are case-sensitive: capitals are what tells a name.
  */
 
+import { foldName } from '../../places/fold.ts';
+import { countryNamed } from '../places/countries.ts';
+import { areaNamed } from '../places/names.ts';
+
 export type PersonFact = { value: string; start: number; end: number };
 
 /** One to four capitalised words, with particles between them. */
@@ -10,16 +14,30 @@ export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt)\.\s)?\p{Lu}[
 export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
 
 const orgWords =
-  'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta video sports live kettles catering';
+  'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta video sports live kettles catering television tv radio polytechnic growers farms coop ensemble choir troupe players clinic parish diocese congregation bookshop roastery vineyard winery outfitters rentals realty creative pictures imaging broadcast av communications';
 export const ORG_WORDS = new RegExp(String.raw`(?<![\p{L}'])(?:${orgWords.replaceAll(' ', '|')}|& sons|and sons)(?![\p{L}])`, 'iu');
 /** Words that make a capitalised phrase an organisation wherever it stands. */
 export const ORG_FOR_CERTAIN =
   /(?<![\p{L}'])(?:Ltd|LLC|LLP|Inc|GmbH|AG|PLC|Association|Society|Foundation|Institute|Guild|Alliance|Federation|Council|Chamber|League|Union|Trust|Corporation|Co|Company|Cooperative|Collective|Committee|Verein|Fund)\.?$/u;
 export const TITLE_WORDS =
-  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|pr|clerk|volunteer|programs?)\b/i;
+  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|pr|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|operations)\b/i;
 /** Words with a capital that begin no name. */
 const NOT_NAME =
   /^(?:thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an)$/i;
+
+/** Two to six words with capitals and nothing else: what an organisation without a telling word looks like beside its writer's name. */
+const CAPITALS = /^(?:the )?\p{Lu}[\p{L}'&-]*(?:\s(?:of|and|&|for|the|de|la|\p{Lu}[\p{L}'&.-]*|&)){1,5}$/u;
+const STREET_WORDS = /\b(?:street|st|avenue|ave|road|rd|lane|drive|square|court|place|highway|box)\.?$/i;
+
+/** True for a phrase that can be an organisation's name where one is expected. */
+export const mayBeOrganisation = (words: string): boolean =>
+  CAPITALS.test(words) && words.length <= 60 && !TITLE_WORDS.test(words) && !STREET_WORDS.test(words) && !namesArea(words);
+
+/** "Ontario", "North Dakota", "Germany" */
+const namesArea = (words: string): boolean => {
+  const folded = foldName(words);
+  return countryNamed(folded) !== undefined || areaNamed(folded, words) !== undefined;
+};
 
 export function trimmed(text: string, start: number): PersonFact {
   const value = text.trim();

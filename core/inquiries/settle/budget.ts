@@ -129,7 +129,7 @@ function perOf(text: string, amount: Amount): 'day' | 'job' | 'hour' | undefined
   const sentence = sentenceAround(text, amount.start, amount.end);
   const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
   const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 30));
-  if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate/i.test(after)) return 'day';
+  if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,20}\bfor the day\b/i.test(after)) return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
   return JOB_WORDS.test(around) || /^\s(?:budget|total|flat|fee|all in)/i.test(after) ? 'job' : undefined;
 }

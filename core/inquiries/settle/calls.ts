@@ -83,13 +83,24 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
   if (time.evening || time.dayBefore)
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
-  if (minutes >= 60 && minutes < 5 * 60 + 30) return minutes + 720;
+  if (minutes >= 60 && (minutes < 5 * 60 + 30 || beforeShow(minutes + 720, scene))) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
     return EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, '')) ? undefined : minutes;
   }
   return undefined;
 }
+
+/** An hour of the evening before the doors of the same evening. */
+const beforeShow = (minutes: number, { times }: Scene): boolean =>
+  times.some(
+    ({ said, from, date }) =>
+      (said === 'show' || (said === undefined && date)) &&
+      !from.open &&
+      from.minutes >= minutes &&
+      from.minutes - minutes <= LONGEST_SET_UP,
+  );
+const LONGEST_SET_UP = 5 * 60;
 
 const clauseOf = (text: string, where: Where): string => text.slice(Math.max(0, where.start - 40), where.end + 30);
 
@@ -154,12 +165,12 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
         calls.push({ date: on, minutes: time.from.midnight && !time.date ? 1440 : minutes, where: time.date ? [time, time.date] : [time] });
     } else if (time.said === 'wrap') ends.push(time);
     else if (time.said === 'show') shows.push(time);
-    else if (time.date && isEventDate(time.date) && !time.from.open) {
+    else if (!time.from.open && (time.date ? isEventDate(time.date) : leads(scene.text, time))) {
       const on = callDay(time, days);
-      // "at 14:00 ... until 20:30": both ends of my time.
-      if (on && scene.times.some((other) => other.until && other.start > time.start))
+      // "at 14:00 ... until 20:30", "6:15am at the dock, out by 2pm": both ends of my time.
+      if (on && scene.times.some((other) => (other.until || (!time.date && other.said === 'wrap')) && other.start > time.start))
         calls.push({ date: on, minutes: time.from.minutes, where: [time] });
-      else if (on) answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
+      else if (on && time.date) answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
     }
   }
   const earliest = calls
@@ -200,6 +211,10 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   return answer;
 }
 
+/** A time that begins its clause and is followed by where to be. */
+const leads = (text: string, time: SaidTime): boolean =>
+  /(?:^|[.,;:!?\n-])\s*$/.test(text.slice(Math.max(0, time.start - 4), time.start)) &&
+  /^,?\s(?:at|in|on|outside)\s/i.test(text.slice(time.end, time.end + 10));
 const isEventDate = (date: DateMention): boolean => date.said === undefined || date.said === 'event';
 const compare = (a: Point, b: Point): number => Temporal.PlainDate.compare(a.date, b.date) || a.minutes - b.minutes;
 

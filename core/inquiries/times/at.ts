@@ -33,17 +33,7 @@ const partOfDay = new Map<string, 'am' | 'pm'>([
 function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
   const token = tokens[index];
   if (!token || token.breaks > 0) return undefined;
-  if (token.lower === 'am' || token.lower === 'pm')
-    return {
-      half: token.lower,
-      next:
-        tokens[index + 1]?.text === '.' &&
-        tokens[index + 1]?.tight &&
-        tokens[index + 2]?.breaks === 0 &&
-        /^\p{Ll}/u.test(tokens[index + 2]?.text ?? '')
-          ? index + 2
-          : index + 1,
-    };
+  if (token.lower === 'am' || token.lower === 'pm') return { half: token.lower, next: index + 1 };
   if ((token.lower === 'a' || token.lower === 'p') && tokens[index + 1]?.text === '.' && tokens[index + 2]?.lower === 'm')
     return {
       half: token.lower === 'a' ? 'am' : 'pm',

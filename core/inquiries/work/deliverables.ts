@@ -16,9 +16,12 @@ const PLAIN = /^(?:videos?|films?|edits?|recordings?|footage|clips?|reels?|stori
 const NOT_ASKED =
   /\b(?:no|not|without|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of)\b[^.;!?]{0,24}$|\b(?:existing|already|old|linked|attached|your|show|play|screen)\s(?:the |our |my |an? )?$/i;
 
+const LIST = /\bdeliverables?(?: are| would be| include)?\s?[:=-]/i;
+
 /** Things that the sender asks for, each once, in order. */
 export function deliverablesIn(text: string): Thing[] {
   const things: Thing[] = [];
+  const listed = LIST.exec(text);
   for (const match of text.matchAll(THING)) {
     const groups = match.groups ?? {};
     const size = groups['size'] ?? '';
@@ -45,5 +48,7 @@ export function deliverablesIn(text: string): Thing[] {
     if (!things.some((thing) => thing.value.toLowerCase() === value.toLowerCase()))
       things.push({ value, start, end: start + value.length });
   }
-  return things.slice(0, 12);
+  // A list under its own name says better what is wanted than the words before it.
+  const named = listed ? things.filter(({ start }) => start > listed.index) : [];
+  return (named.length > 0 ? named : things).slice(0, 12);
 }

@@ -12,7 +12,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'vision mixing',
-    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a)|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
+    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a)|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
   ],
   [
     'livestream',
@@ -24,7 +24,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'photo',
-    /\b(?:shoot(?:ing)? (?:stills|photos)|photograph(?:er|y|s|ers|ing)?|photos?|photo ?shoot|stills|headshots?|pictures of|fotograf\w*)\b/gi,
+    /\b(?:shoot(?:ing)? (?:stills|photos)|photograph(?:er|y|s|ers|ing)?|photogs?|photos?|photo ?shoot|stills|headshots?|pictures of|fotograf\w*)\b/gi,
   ],
   [
     'audio',
@@ -36,7 +36,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 const shoot =
-  /\b(?:film(?:ing|ed|maker)?|camo op|(?:an?|one|two|another|need) ops?|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping (?:of|our|the)|videoing|vid|dop|cinematograph\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
+  /\b(?:film(?:ing|ed|maker)?|camo op|(?:an?|one|two|another|need) ops?|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping (?:of|our|the)|(?:to|you|and|please) tape|tape (?:our|the|this|it|a|my)|videoing|vid|dops?|dps?(?= (?:needed|wanted|for|on|in|who)\b)|(?:a|need|our) dp|b-?roll|eng crew|gimbal(?: op(?:erator)?)?|ptz(?: op(?:erator)?)?|cinematograph\w*|lighting camera\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
 
 const NOT_WANTED =
   /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;

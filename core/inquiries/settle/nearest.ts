@@ -1,0 +1,88 @@
+/**
+ * What a stretch of text is said of: the word for a call, a wrap, an answer that stands nearest to it.
+ */
+import { cuesIn, type Cue } from '../dates/cues.ts';
+import type { Where } from './scene.ts';
+
+const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;
+/** A thing has a due date only with a word for it; what is delivered or published may also be "on" a day. */
+const DUE = /\b(?:by|before|due|within|until|deadline|no later|ready|latest|wants?|needed)\b/i;
+const DUE_OR_ON = /\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest)\b/i;
+const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
+const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
+/** "2am out", "9pm done" */
+const OUT_AFTER = /^\s(?:out|done|finish|end)\b(?!\s(?:of|by|at|\d))/i;
+const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
+const CHAT_AFTER =
+  /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
+/** "bis zum 15. Februar Bescheid" */
+const ANSWER_AFTER = /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*)/i;
+/** "By Friday noon please." */
+const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
+const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
+const NOT_IT = /\b(?:was|were|not|originally|instead of|rather than|except|excluding|unless)\s(?:on\s|for\s)?(?:the\s)?$/i;
+const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
+const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
+
+/** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
+export const TO_NUMBER =
+  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
+
+/** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
+export function nearest(
+  text: string,
+  piece: Where,
+  tail: Where & { shared?: boolean },
+  isDate: boolean,
+): { cue: Cue | undefined; end: number; after: boolean } {
+  const before = text.slice(piece.start, piece.end);
+  const after = text.slice(tail.start, tail.end);
+  const last = cuesIn(text, piece.start, piece.end, !isDate)[0];
+  const gap = last ? before.slice(last.end) : '';
+  const tight = last !== undefined && CONNECTS.test(gap);
+  const follows = cuesIn(text, tail.start, tail.end).toSorted((a, b) => a.start - b.start)[0];
+  const lead = follows ? after.slice(0, follows.start) : '';
+  const close = follows !== undefined && /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=)\s+){0,3}$/i.test(lead);
+  const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
+  if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
+  if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
+  if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
+  if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
+  if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
+  if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
+  if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
+    return { cue: 'event', end: 0, after: false };
+  const bracketed = (!isDate || tail.shared === true) && lead.includes('(');
+  const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
+  if (OUT_AFTER.test(after) && !isDate && !tight) return { cue: 'wrap', end: 5, after: true };
+  if (mine && !tight && !bracketed) return fromAfter;
+  if (
+    mine &&
+    isDate &&
+    last &&
+    (last.cue === 'event' || last.cue === 'show') &&
+    (follows.cue === 'call' || follows.cue === 'reply') &&
+    /\bis\b|\bfor\b|\(/.test(lead)
+  )
+    return fromAfter;
+  if (last) {
+    if (last.cue === 'delivery' && !(DELIVERS.test(before.slice(last.start)) ? DUE_OR_ON : DUE).test(before.slice(last.start)))
+      return { cue: undefined, end: 0, after: false };
+    if (last.cue === 'past' && ASKS_NOW.test(gap)) return { cue: 'event', end: 0, after: false };
+    if (last.cue === 'show' && !isDate && !TO_NUMBER.test(gap)) return { cue: undefined, end: 0, after: false };
+    // "be at the dock by 8, back around 1pm": the cue belongs to the first hour.
+    if (!isDate && /\b(?:by|at|from)\s\d/.test(gap)) return { cue: undefined, end: 0, after: false };
+    if (last.cue === 'other' && (gap.length > 45 || gap.includes(')'))) return { cue: undefined, end: 0, after: false };
+    return { cue: last.cue, end: 0, after: false };
+  }
+  return mine && !bracketed ? fromAfter : { cue: undefined, end: 0, after: false };
+}
+
+/** What follows up to the next comma. */
+export function tailOf(text: string, start: number, to: number): Where {
+  // A point that ends a short month may end the sentence as well.
+  if (text[start - 1] === '.' && /^\s+\p{Lu}/u.test(text.slice(start, start + 4))) return { start, end: start };
+  const end = Math.max(start, to);
+  const comma = text.slice(start, end).search(/[,;]/);
+  return { start, end: comma < 0 ? end : start + comma };
+}

@@ -1,0 +1,167 @@
+/**
+ * What each time of a message is said of, and on which date; numbers that nothing makes a time are left out.
+ */
+import { cuesIn, CUE_REACH, type Cue } from '../dates/cues.ts';
+import { sentenceAround } from '../parts/sentences.ts';
+import { settledPair, type TimeMention } from '../times/find.ts';
+import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
+import type { DateMention, SaidTime, Where } from './scene.ts';
+
+const UNTIL = /\b(?:until|till|til|thru|through)\s(?:about |around )?$/i;
+const DAY_BEFORE =
+  /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of)\b/i;
+const NTH = /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) day)\b/i;
+const order: Record<string, number> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  last: -1,
+  final: -1,
+  opening: 1,
+  closing: -1,
+};
+const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
+
+function nthIn(piece: string): number | undefined {
+  const match = NTH.exec(piece);
+  const word = match?.[1] ?? match?.[2];
+  return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
+}
+
+const LONGEST_ACROSS = 44;
+/** Words that a date is written with, and the small ones beside it. */
+const DATE_WORDS =
+  /(?<!\p{L})(?:\p{L}*day|mon|tues?|wed|thu|thurs?|fri|sat|sun|jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec|\p{L}*(?:uary|tember|ober|ember)|march|april|august|st|nd|rd|th|the|on|at|of|same|next)(?!\p{L})\.?/giu;
+
+/** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
+export function sayTimes(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
+  const said: SaidTime[] = [];
+  let consumed = 0;
+  const across = timesAcross(text, times, dates);
+  for (const [index, time] of times.entries()) {
+    const sentence = sentenceAround(text, time.start, time.end);
+    const previous = times[index - 1];
+    const from = Math.max(sentence.start, time.start - CUE_REACH, consumed, previous && !previous.bare ? previous.end : 0);
+    const before = text.slice(from, time.start);
+    const next = times[index + 1];
+    const tail = tailOf(text, time.end, Math.min(sentence.end, next?.start ?? text.length, time.end + 40));
+    const hit = nearest(text, { start: from, end: time.start }, tail, false);
+    const date =
+      dateBeside(text, time, dates, sentence) ??
+      (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
+    if (time.bare && !across.has(time) && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
+    if (hit.after) consumed = time.end + hit.end;
+    const until = hit.cue === undefined && !time.to && UNTIL.test(before);
+    const end = across.get(time);
+    const cue = until
+      ? 'wrap'
+      : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
+        ? end
+        : hit.cue;
+    // "10am call Friday": the weekday is the call's, not the event's.
+    if (date?.weekdayOnly && date.said === undefined && (cue === 'call' || cue === 'wrap' || cue === 'reply')) date.said = cue;
+    const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
+    said.push({
+      ...time,
+      said: cue,
+      until,
+      date,
+      dayBefore: DAY_BEFORE.test(`${before} ${clause}`),
+      nthDay: nthIn(clause),
+      evening: EVENING.test(clause),
+    });
+  }
+  return said;
+}
+
+/** "Friday 24 Sept 14:00 to Saturday 25 Sept 14:00", "9am Sat to 5pm Sun": one time is the call, the other the wrap. */
+function timesAcross(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): Map<TimeMention, 'call' | 'wrap'> {
+  const ends = new Map<TimeMention, 'call' | 'wrap'>();
+  for (const [index, time] of times.entries()) {
+    const next = times[index + 1];
+    if (!next || time.to || next.to || next.start - time.end > LONGEST_ACROSS) continue;
+    const between = text.slice(time.end, next.start);
+    const dated = dates.some((date) => date.start < next.start && date.end > time.end);
+    const words = between
+      .replace(DATE_WORDS, '')
+      .replace(/[\d\s,()@-]+/g, ' ')
+      .trim();
+    if (dated && (/^(?:to|until|till|til|through|thru|bis|au|al)$/i.test(words) || (words === '' && /\s-\s|->/.test(between)))) {
+      ends.set(time, 'call');
+      ends.set(next, 'wrap');
+    }
+  }
+  return ends;
+}
+
+function bareTime(
+  text: string,
+  time: TimeMention,
+  piece: Where,
+  hit: { cue: Cue | undefined; after: boolean },
+  date: DateMention | undefined,
+): boolean {
+  if (time.to) {
+    const lead = text.slice(Math.max(0, time.start - 24), time.start);
+    if (
+      /(?:^|[.,;:\n(])\s*$/.test(lead) &&
+      /^\s*(?:[.,;)\n]|$)/.test(text.slice(time.end, time.end + 3)) &&
+      settledPair(time.from, time.to) &&
+      time.from.minutes >= 6 * 60
+    )
+      return true;
+    const tail = text.slice(time.end, time.end + 24);
+    return (
+      /\b(?:from|hours?|times?|between)\s?:?\s$/i.test(lead) ||
+      /^\s?(?:each|every|both|all|daily|on (?:the|both)|per day|\(?local)/i.test(tail) ||
+      hit.cue === 'call' ||
+      hit.cue === 'show' ||
+      (date !== undefined && /^[\s,:(@-]*$/.test(text.slice(date.end, time.start)) && date.end <= time.start)
+    );
+  }
+  const before = text.slice(piece.start, piece.end);
+  const last = cuesIn(text, piece.start, piece.end, true)[0];
+  if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
+    return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
+  if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;
+  const gap = before.slice(last.end);
+  const reply = last.cue === 'reply' || last.cue === 'show';
+  if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
+  return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by)\s*$/i.test(before));
+}
+
+/** A date between the words for a call and its hour belongs to them, whatever else stands there. */
+function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
+  return after
+    ? undefined
+    : dates.findLast((date) => date.start >= from && date.end <= time.start && (date.said === 'call' || date.said === 'wrap'));
+}
+
+/** The date that stands next to a time, with only small words between them. */
+function dateBeside(text: string, time: TimeMention, dates: readonly DateMention[], sentence: Where): DateMention | undefined {
+  let best: { date: DateMention; gap: number } | undefined;
+  for (const date of dates) {
+    if (date.end < sentence.start || date.start > sentence.end) continue;
+    const between =
+      date.end <= time.start ? text.slice(date.end, time.start) : date.start >= time.end ? text.slice(time.end, date.start) : '';
+    if (between.length > 40) continue;
+    const beforeIt = date.end <= time.start;
+    const small = beforeIt
+      ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
+          between,
+        )
+      : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|,)[\s,]*){0,3}$/i.test(between);
+    if (!small) continue;
+    // A comma parts more than a few words do: "Friday, noon call Saturday".
+    const gap = between.length + (between.includes(',') ? 8 : 0);
+    if (!best || gap < best.gap) best = { date, gap };
+  }
+  return best?.date;
+}
