@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { reads } from './base.ts';
 import { Id, InstantText, Moment, Place } from './parts.ts';
 import { JobDay } from './jobs.ts';
-import { Stringline } from './road.ts';
+import { ShiftDays, Stringline } from './road.ts';
 import { KitNeed } from './kit.ts';
 import { LegFields, Mode } from './trips.ts';
 
@@ -116,6 +116,7 @@ export const fit = {
       jobId: Id.optional(),
       candidate: Candidate.optional(),
       tryOn: TryOn.optional(),
+      shiftDays: ShiftDays,
       now: InstantText.optional().describe('the real now, if not given'),
     }),
     z.strictObject({ result: FitResult, stringline: Stringline.nullable() }),

@@ -52,10 +52,44 @@ export const Stringline = z.strictObject({
 });
 export type Stringline = z.infer<typeof Stringline>;
 
+/** Kit that is out with one job, from packing until home again or handed on. */
+export const KitBar = z.strictObject({
+  jobId: Id.nullable(),
+  title: z.string(),
+  firmness: Firmness,
+  start: InstantText,
+  end: InstantText,
+  row: z.int().min(0).describe('bars in one row do not touch'),
+  words: z.string().describe('what is out, of how many'),
+  short: z.array(z.strictObject({ words: z.string(), sentence: z.string() })).describe('what is not there when it is needed'),
+});
+export type KitBar = z.infer<typeof KitBar>;
+
+/** Hours of editing on each date at home that has any, against what a day holds. */
+export const EditLane = z.strictObject({
+  ceiling: z.number().nullable().describe('hours of editing that a day holds; null where that is not known'),
+  days: z.array(
+    z.strictObject({
+      date: DateText,
+      start: InstantText,
+      end: InstantText,
+      hours: z.number().describe('in halves'),
+      over: z.boolean().describe('more than the day holds'),
+      lost: z.boolean().describe('the candidate takes this day'),
+      parts: z.array(z.strictObject({ jobId: Id.nullable(), title: z.string(), hours: z.number() })),
+    }),
+  ),
+  lost: z.string().describe('what loses its day to the candidate, in words; empty where nothing does'),
+});
+export type EditLane = z.infer<typeof EditLane>;
+
+/** Whole days by which the days of a candidate are moved while it is tried on: later is above zero. */
+export const ShiftDays = z.int().min(-400).max(400).optional();
+
 export const road = {
   see: reads(
-    'The stringline between two dates at home, with a candidate laid on if one is named.',
-    z.strictObject({ from: DateText, days: z.int().min(1).max(750), candidate: Id.optional() }),
-    z.strictObject({ stringline: Stringline }),
+    'The stringline between two dates at home with the kit and the edit lane, a candidate laid on if one is named, as if its days were moved.',
+    z.strictObject({ from: DateText, days: z.int().min(1).max(750), candidate: Id.optional(), shiftDays: ShiftDays }),
+    z.strictObject({ stringline: Stringline, kit: z.array(KitBar), edit: EditLane }),
   ),
 };

@@ -2,10 +2,9 @@
  * The nearest dates that work: the same days with their wall times, moved by whole days. Typed ways move along, tickets do not.
  */
 import type { FitResult } from '../contract/fit.ts';
-import { instantOf, WallTimeError } from '../time/read.ts';
-import { dateLater } from '../time/wall.ts';
-import type { BookDay, BookJob } from './book.ts';
-import { checkFit, type FitInput } from './check.ts';
+import type { BookDay } from './book.ts';
+import { assess, type FitInput } from './check.ts';
+import { movedBy } from './moved.ts';
 
 export type NearDates = { shiftDays: number; days: BookDay[]; answer: 'free' | 'free if'; reason: string };
 
@@ -18,7 +17,7 @@ export function nearestDates(input: FitInput, withinDays: number, limit: number)
       const candidate = movedBy(input.candidate, shiftDays);
       if (!candidate || candidate.days.some((day) => day.callAt <= input.now)) continue;
       // The reply-by belongs to the asking, not to the dates.
-      const result = checkFit({ ...input, candidate, replyBy: null });
+      const result = assess({ ...input, candidate, replyBy: null });
       if (result.answer === 'not possible') continue;
       (result.answer === 'free' ? free : freeIf).push({ shiftDays, days: candidate.days, answer: result.answer, reason: reasonOf(result) });
     }
@@ -28,28 +27,4 @@ export function nearestDates(input: FitInput, withinDays: number, limit: number)
 
 function reasonOf({ answer, findings, fine }: FitResult): string {
   return answer === 'free' ? fine : (findings.find((finding) => finding.hardness === 'settle')?.sentence ?? fine);
-}
-
-/** Nothing where a wall time does not exist, or occurs twice, on the other date. */
-function movedBy(candidate: BookJob, shift: number): BookJob | null {
-  const moved = (wall: string) => `${dateLater(wall.slice(0, 10), shift)}${wall.slice(10)}`;
-  const { zone } = candidate.place;
-  try {
-    const days = candidate.days.map((day) => {
-      const call = moved(day.call);
-      const wrap = moved(day.wrap);
-      return {
-        ...day,
-        date: dateLater(day.date, shift),
-        call,
-        wrap,
-        callAt: instantOf(call, zone).epochMilliseconds,
-        wrapAt: instantOf(wrap, zone).epochMilliseconds,
-      };
-    });
-    return days.every((day) => day.wrapAt > day.callAt) ? { ...candidate, days } : null;
-  } catch (error) {
-    if (error instanceof WallTimeError) return null;
-    throw error;
-  }
 }

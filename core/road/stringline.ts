@@ -4,17 +4,13 @@
 import type { Place } from '../contract/parts.ts';
 import type { Stringline } from '../contract/road.ts';
 import type { Book, BookJob } from '../fit/book.ts';
-import { rowOf } from '../fit/lane.ts';
-import { movesOf, type Ground } from '../fit/moves.ts';
+import type { Ground } from '../fit/moves.ts';
 import { distanceKm } from '../places/distance.ts';
 import { instantText } from '../time/read.ts';
-import { wayFinder } from '../trips/ways.ts';
 import { clashesOf } from './clashes.ts';
+import { linesOf, type Lines, type LinesInput } from './lines.ts';
 
-export type StringlineInput = {
-  book: Book;
-  /** Laid on; its own state on the books, if any, is left out. */
-  candidate: BookJob | null;
+export type StringlineInput = LinesInput & {
   /** Half-open, epoch ms. */
   from: number;
   to: number;
@@ -22,25 +18,15 @@ export type StringlineInput = {
 };
 
 /** Everything that shows between two instants. Moves and blocks are given whole, also where they reach over the edge. */
-export function stringlineOf({ book, candidate, from, to, now }: StringlineInput): Stringline {
-  const others = book.jobs.filter((job) => candidate === null || job.id === null || job.id !== candidate.id);
-  const shown = [...others, ...(candidate ? [candidate] : [])];
-  const ground: Ground = { home: book.home, find: wayFinder(book.ways), restMinutes: book.restMinutes, kit: book.kit };
-  const fixed = shown.filter((job) => job.firmness === 'ink' || job === candidate);
-  const inSight = (start: number, end: number) => start < to && end > from;
-  const jobs = shown
-    .map((job) =>
-      lineOf(
-        job,
-        fixed.filter((other) => other !== job),
-        ground,
-      ),
-    )
+export function stringlineOf({ book, candidate, from, to, now }: StringlineInput, known?: Lines): Stringline {
+  const { lines, others, ground } = known ?? linesOf({ book, candidate });
+  const inSight = ({ start, end }: { start: number; end: number }) => start < to && end > from;
+  const jobs = lines
     .map(({ job, blocks, moves, rests }) => ({
       job,
-      blocks: blocks.filter(({ start, end }) => inSight(start, end)),
-      moves: moves.filter(({ start, end }) => inSight(start, end)),
-      rests: rests.filter(({ start, end }) => inSight(start, end)),
+      blocks: blocks.filter(inSight),
+      moves: moves.filter(inSight),
+      rests: rests.filter(inSight),
     }))
     .filter(({ blocks, moves }) => blocks.length > 0 || moves.length > 0);
   const places = placesOf(
@@ -48,7 +34,7 @@ export function stringlineOf({ book, candidate, from, to, now }: StringlineInput
     jobs.flatMap(({ job, moves }) => [job.place, ...moves.flatMap((move) => [move.from, move.to])]),
     from,
   );
-  const order = pencilOrder(shown);
+  const order = pencilOrder(lines.map(({ job }) => job));
   return {
     from: instantText(from),
     to: instantText(to),
@@ -73,11 +59,6 @@ export function stringlineOf({ book, candidate, from, to, now }: StringlineInput
     })),
     clashes: clashesIn(candidate ? [candidate] : others, { ...book, jobs: others }, ground, instantText(from), instantText(to)),
   };
-}
-
-function lineOf(job: BookJob, fixed: readonly BookJob[], ground: Ground) {
-  const blocks = job.days.map((day) => ({ placeKey: job.place.key, start: day.callAt, end: day.wrapAt, kind: day.kind }));
-  return { job, blocks, ...movesOf(job, rowOf([job, ...fixed]), ground) };
 }
 
 /** A pair that clashes is ringed once. */

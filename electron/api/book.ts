@@ -4,13 +4,14 @@
 import type { Job } from '../../core/contract/jobs.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
 import type { Book, BookDay, BookJob, BookWay } from '../../core/fit/book.ts';
+import { movedBy } from '../../core/fit/moved.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { ticketsAndWays } from '../../core/trips/legs.ts';
 import { belongingsOf, loadBook } from '../../db/book.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
-import { refused } from './trouble.ts';
+import { badInput, refused } from './trouble.ts';
 
 /**
  * My details, which every trip begins with.
@@ -32,7 +33,7 @@ export type OnBooks = { candidate: BookJob; ways: BookWay[] };
 
 /** A stored job as the rules take it with the ways that its legs typed, or nothing while its place or its days are not known. */
 export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
-  const { id, title, place, pencil } = job;
+  const { id, title, place, pencil, role } = job;
   const { days, legs, kit } = belongingsOf(db, [id])(id);
   if (!place || days.length === 0) return null;
   const live = pencil?.state === 'live' ? pencil : null;
@@ -47,8 +48,22 @@ export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
     days,
     legs: tickets,
     kit,
+    role,
   };
   return { candidate, ways };
+}
+
+/**
+ * A job with its days moved by whole dates.
+ * @throws BAD_INPUT where a call or wrap falls on a wall time that the clock there skips or shows twice
+ */
+export function asIfMoved(stored: OnBooks, shiftDays: number): OnBooks {
+  const moved = shiftDays === 0 ? stored.candidate : movedBy(stored.candidate, shiftDays);
+  if (!moved)
+    throw badInput([
+      { field: 'shiftDays', sentence: 'puts a call or a wrap on a time that the clock there skips or shows twice. Move it a day further.' },
+    ]);
+  return { ...stored, candidate: moved };
 }
 
 /** A stored job as the rules take it, or nothing while its place or its days are not known. */

@@ -6,19 +6,20 @@ import type { Moment } from '../../core/contract/parts.ts';
 import type { Stringline } from '../../core/contract/road.ts';
 import type { Book, BookJob } from '../../core/fit/book.ts';
 import { checkFit } from '../../core/fit/check.ts';
+import { daysMoved } from '../../core/fit/moved.ts';
 import { nearestDates } from '../../core/fit/nearest.ts';
 import { triedOn } from '../../core/fit/try-on.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { epochOf } from '../../core/time/read.ts';
 import { jobById } from '../../db/jobs.ts';
 import type { ReadableDb } from '../../db/store.ts';
-import { bookNear, jobOnBooks, midnightsAround, spanOf } from './book.ts';
+import { asIfMoved, bookNear, jobOnBooks, midnightsAround, spanOf } from './book.ts';
 import { agreeing, placedDays } from './job-facts.ts';
 import { os } from './os.ts';
 import { badInput, notFound } from './trouble.ts';
 import { booksAsIf, unsavedCandidate } from './unsaved.ts';
 
-type Asked = { jobId?: string | undefined; candidate?: Candidate | undefined; tryOn?: TryOn | undefined };
+type Asked = { jobId?: string | undefined; candidate?: Candidate | undefined; tryOn?: TryOn | undefined; shiftDays?: number | undefined };
 type Probe = { book: Book; candidate: BookJob; replyBy: Moment | null };
 
 /** Days that the small stringline shows on each side. */
@@ -49,13 +50,19 @@ const nearest = os.fit.nearest.handler(({ input, context }): { nearest: Nearest[
 });
 
 /** What is asked about, with the books around it. @param margin more of the books on each side, ms */
-function probeOf(db: ReadableDb, { jobId, candidate, tryOn }: Asked, now: number, margin: number): Probe | { missing: string[] } {
+function probeOf(
+  db: ReadableDb,
+  { jobId, candidate, tryOn, shiftDays = 0 }: Asked,
+  now: number,
+  margin: number,
+): Probe | { missing: string[] } {
   if ((jobId === undefined) === (candidate === undefined))
     throw badInput([{ field: 'candidate', sentence: 'or a jobId is needed, one of the two.' }]);
   if (candidate) {
-    const days = [...placedDays(candidate.days, candidate.place, candidate.place.zone).days];
+    const moved = { ...candidate, days: daysMoved(candidate.days, shiftDays) };
+    const days = [...placedDays(moved.days, candidate.place, candidate.place.zone).days];
     const book = bookAround(db, days, null, now, margin);
-    const { job, ways } = unsavedCandidate(candidate, book.kit);
+    const { job, ways } = unsavedCandidate(moved, book.kit);
     return {
       book: laidOver(book, tryOn, ways),
       candidate: job,
@@ -64,7 +71,8 @@ function probeOf(db: ReadableDb, { jobId, candidate, tryOn }: Asked, now: number
   }
   const job = jobById(db, jobId ?? '', now);
   if (!job) throw notFound('This job');
-  const known = jobOnBooks(db, job);
+  const stored = jobOnBooks(db, job);
+  const known = stored && asIfMoved(stored, shiftDays);
   if (!known) return { missing: [...(job.place ? [] : ['place']), ...(job.days.length > 0 ? [] : ['days'])] };
   const book = bookAround(db, known.candidate.days, job.id, now, margin);
   return { book: laidOver(book, tryOn, known.ways), candidate: known.candidate, replyBy: job.state === 'inked' ? null : job.replyBy };

@@ -1,10 +1,16 @@
 /**
- * The stringline between two dates at home.
+ * The road between two dates at home: the stringline with the kit and the edit lane.
  */
+import { chooseCard } from '../../core/rates/choose.ts';
+import { datesTaken, editLane, editPieces } from '../../core/road/edit-lane.ts';
+import { kitLane } from '../../core/road/kit-lane.ts';
+import { linesOf } from '../../core/road/lines.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { jobById } from '../../db/jobs.ts';
-import { bookNear, jobOnBooks, midnight, ownSetup } from './book.ts';
+import { allCards } from '../../db/rates.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { asIfMoved, bookNear, jobOnBooks, midnight, ownSetup } from './book.ts';
 import { os } from './os.ts';
 import { notFound } from './trouble.ts';
 
@@ -12,14 +18,30 @@ const see = os.road.see.handler(({ input, context }) =>
   context.store.read((db) => {
     const now = context.now();
     const { zone } = ownSetup(db).home;
-    const span = { from: midnight(input.from, zone), to: midnight(dateLater(input.from, input.days), zone) };
+    const until = dateLater(input.from, input.days);
+    const span = { from: midnight(input.from, zone), to: midnight(until, zone) };
     const job = input.candidate === undefined ? null : jobById(db, input.candidate, now);
     if (job === undefined) throw notFound('This job');
-    const book = bookNear(db, { ...span, now, leaveOutJob: job?.id ?? null });
-    const laid = job && jobOnBooks(db, job);
-    const ways = [...(laid?.ways ?? []), ...book.ways];
-    return { stringline: stringlineOf({ book: { ...book, ways }, candidate: laid?.candidate ?? null, ...span, now }) };
+    const near = bookNear(db, { ...span, now, leaveOutJob: job?.id ?? null });
+    const stored = job && jobOnBooks(db, job);
+    const laid = stored && asIfMoved(stored, input.shiftDays ?? 0);
+    const book = { ...near, ways: [...(laid?.ways ?? []), ...near.ways] };
+    const candidate = laid?.candidate ?? null;
+    const lines = linesOf({ book, candidate });
+    const own = lines.lines.find((line) => line.job === candidate);
+    const pieces = lines.lines.flatMap((line) => editPieces(line.job)).filter(({ date }) => date >= input.from && date < until);
+    return {
+      stringline: stringlineOf({ book, candidate, ...span, now }, lines),
+      kit: kitLane(book, candidate, lines, span.from, span.to),
+      edit: editLane(pieces, editHoursADay(db, input.from), own ? datesTaken(own, zone) : [], zone),
+    };
   }),
 );
+
+/** A day of editing is as long as the day that the card for it sells; nothing where there is no card. */
+function editHoursADay(db: ReadableDb, date: string): number | null {
+  const chosen = chooseCard(allCards(db), 'edit only', date);
+  return chosen ? Number(chosen.card.dayHours) : null;
+}
 
 export const road = { see };
