@@ -1,6 +1,7 @@
 /**
  * The one contract. Loopback, IPC, command line, preload, the screens' client and the coverage test are all derived from this object.
  */
+import { callings } from './callings.ts';
 import { desk } from './desk.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
@@ -20,6 +21,7 @@ import { store } from './store.ts';
 import { trips } from './trips.ts';
 
 export const contract = {
+  callings,
   desk,
   find,
   fit,

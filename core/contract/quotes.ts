@@ -114,12 +114,19 @@ export const Cancellation = z.strictObject({
   fee: Money,
   bound: Money,
   total: Money,
+  deposit: Money.describe('paid already'),
   owed: Money,
   paidBack: Money,
   reason: z.string(),
   caution: z.string(),
 });
 export type Cancellation = z.infer<typeof Cancellation>;
+
+/** What a calling off sets against the scale, in units of the quote's currency. */
+export const boundAndPaid = {
+  bound: Positive.optional().describe('costs already bound (rooms, tickets, sub-hire), owed in full'),
+  depositPaid: Positive.optional().describe('set against what is owed'),
+};
 
 /** A change with this holds in one offer only; without, in all. */
 const inOffer = { offer: OfferNumber.optional() };
@@ -234,10 +241,9 @@ export const quotes = {
     'What a cancellation or postponement would owe at an instant, by the scale that was frozen into the version agreed on (else the newest).',
     z.strictObject({
       jobId: Id,
-      at: InstantText.optional().describe('now, if not given'),
-      postponed: z.boolean().optional().describe('to a date agreed within 30 days'),
-      bound: Positive.optional().describe('costs already bound, currency units'),
-      depositPaid: Positive.optional().describe('currency units'),
+      at: InstantText.optional().describe('when notice was given; now, if not given'),
+      postponed: z.boolean().optional().describe('a new date is agreed now'),
+      ...boundAndPaid,
     }),
     z.strictObject({ version: z.int(), cancellation: Cancellation }),
   ),

@@ -5,7 +5,7 @@ import type { JobState } from '../contract/jobs.ts';
 
 /** What was done last; "ran out" is not done but happens. */
 export type Stage = Exclude<JobState, 'ran out'>;
-export type JobDeed = 'pencil' | 'let go' | 'ink' | 'decline' | 'reopen' | 'change' | 'know';
+export type JobDeed = 'pencil' | 'let go' | 'ink' | 'decline' | 'reopen' | 'change' | 'know' | 'call off' | 'take back';
 
 /** A pencil holds until its expiry, not at it. Both in epoch milliseconds. */
 export function ranOut(expiresAt: number, now: number): boolean {
@@ -29,6 +29,8 @@ const openFrom: Record<JobDeed, readonly JobState[]> = {
   decline: ['inquiry', 'quoted', 'pencilled', 'ran out'],
   reopen: ['let go', 'declined'],
   change: ['inquiry', 'quoted', 'pencilled', 'ran out', 'inked'],
+  'call off': ['inked'],
+  'take back': ['inked', 'cancelled'],
   // Papers, contacts and notes are put right at any time, also long after.
   know: ['inquiry', 'quoted', 'pencilled', 'ran out', 'inked', 'let go', 'declined', 'cancelled'],
 };
@@ -55,7 +57,8 @@ export function refusalOf(deed: JobDeed, state: JobState, title: string): Refusa
 function wayOut(deed: JobDeed, state: JobState): string {
   if (state === 'let go' || state === 'declined')
     return deed === 'let go' || deed === 'decline' ? 'Nothing more needs doing.' : 'Reopen it first.';
-  if (state === 'cancelled') return 'Make a new job for new dates.';
+  if (state === 'cancelled') return 'Take the cancellation back, or make a new job for new dates.';
+  if (deed === 'call off' || deed === 'take back') return 'Only ink is called off: let the pencil go, or decline it.';
   if (deed === 'reopen') return 'It is open; nothing needs reopening.';
   if (deed === 'let go' && state !== 'inked') return 'There is no pencil to let go. Decline it to close it.';
   return state === 'inked' && (deed === 'ink' || deed === 'pencil')

@@ -11,8 +11,9 @@ import { countInWords, lengthInWords } from '../words/amounts.ts';
 
 /** Work that cannot be sold again; what is passed on as it is counts only once it is bound. */
 export const cancelSections: readonly Section[] = ['days', 'kit', 'editing'];
-/** Common practice: a date agreed anew within 30 days owes half of the scale. */
+/** Common practice: a date agreed anew within 30 days of the notice owes half of the scale. */
 const POSTPONED_SHARE = '50';
+const AGREED_WITHIN_DAYS = 30;
 
 export type CancelInput = {
   draft: Pick<QuoteDraft, 'cancelBase' | 'terms'>;
@@ -21,7 +22,8 @@ export type CancelInput = {
   at: number;
   /** My home: its clock and its public holidays, for terms that count business days. */
   home: { zone: string; holidays: HolidayDates };
-  postponed: boolean;
+  /** When a new date was agreed, epoch milliseconds; null where there is none, and the job is cancelled. */
+  agreedAt: number | null;
   /** Costs already bound (rooms, tickets, sub-hire), owed in full. */
   bound: Money;
   depositPaid: Money;
@@ -39,6 +41,11 @@ export function businessDaysOf(hours: number): number {
 /** The share of the base owed under a notice in milliseconds, per cent: of the steps that it is strictly under, the shortest. */
 export function cancelPercent(noticeMs: number, steps: readonly Step[]): string {
   return percentUnder(inHours(noticeMs), steps);
+}
+
+/** Whether a new date was agreed soon enough after the notice; both in epoch milliseconds, the last instant counts. */
+function agreedInTime(at: number, agreedAt: number): boolean {
+  return agreedAt - at <= AGREED_WITHIN_DAYS * 86_400_000;
 }
 
 function percentUnder({ under }: Notice, steps: readonly Step[]): string {
@@ -68,18 +75,23 @@ function inBusinessDays({ firstCallAt, at, home }: CancelInput): Notice {
  * @throws CurrencyMixError when bound costs or deposit are in another currency than the quote
  */
 export function cancellationOf(input: CancelInput): Cancellation {
-  const { draft, firstCallAt, at, postponed, bound, depositPaid } = input;
+  const { draft, firstCallAt, at, agreedAt, bound, depositPaid } = input;
   const base = draft.cancelBase;
   const noticeMs = firstCallAt - at;
   const byDays = draft.terms.cancelBy === 'business days';
   const notice = byDays ? inBusinessDays(input) : inHours(noticeMs);
   const onScale = percentUnder(notice, draft.terms.cancellation);
+  const postponed = agreedAt !== null && agreedInTime(at, agreedAt);
   const percent = postponed ? exact(onScale).mul(exact(POSTPONED_SHARE)).div(100n) : exact(onScale);
   const fee = percentOf(base, percent);
   const total = add(fee, bound);
   const left = subtract(total, depositPaid);
   const none = zero(base.currency);
-  const half = postponed ? `, half of it for a date agreed anew within 30 days: ${formatNumber(percent)} %` : '';
+  const half = postponed
+    ? `, half of it for a date agreed anew within ${AGREED_WITHIN_DAYS} days: ${formatNumber(percent)} %`
+    : agreedAt === null
+      ? ''
+      : `, all of it because the new date was agreed more than ${AGREED_WITHIN_DAYS} days after the notice`;
   const costs = bound.minor > 0 ? `, and ${formatMoney(bound)} of costs already bound` : '';
   return {
     noticeHours: noticeMs / 3_600_000,
@@ -88,6 +100,7 @@ export function cancellationOf(input: CancelInput): Cancellation {
     fee,
     bound,
     total,
+    deposit: depositPaid,
     owed: compare(left, none) > 0 ? left : none,
     paidBack: compare(left, none) < 0 ? subtract(none, left) : none,
     reason: `${notice.words} the scale says ${formatNumber(onScale)} % of ${formatMoney(base)} for days, kit and editing${half}${costs}.`,

@@ -1,19 +1,16 @@
 import type { z } from 'zod';
 import type { DraftChange, QuoteDraft, QuoteVersion } from '../../core/contract/quotes.ts';
-import { amountOf } from '../../core/money/money.ts';
-import { cancellationOf, type CancelInput } from '../../core/quotes/cancellation.ts';
 import { differencesOf } from '../../core/quotes/differences.ts';
 import { fixedLines, unknownLines } from '../../core/quotes/known.ts';
-import { epochOf, wallAt } from '../../core/time/read.ts';
-import { daysOf } from '../../db/job-days.ts';
+import { epochOf } from '../../core/time/read.ts';
 import { noteSent, saveChanges, versionById, versionsOf, type KeptChanges } from '../../db/quotes.ts';
 import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
-import { setupRow } from '../../db/setup.ts';
-import type { ReadableDb, WritableDb } from '../../db/store.ts';
+import type { WritableDb } from '../../db/store.ts';
+import { owedBy } from './cancellation.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
-import { holidayDates } from './holidays.ts';
+import { whole } from './job-deed.ts';
 import { os } from './os.ts';
 import { quoteFacts } from './quote-draft.ts';
 import { makeQuote } from './quote-make.ts';
@@ -101,39 +98,9 @@ const differences = os.quotes.differences.handler(({ input, context }) =>
 const cancellation = os.quotes.cancellation.handler(({ input, context }) =>
   context.store.read((db) => {
     const now = context.now();
-    const job = jobById(db, input.jobId, now);
-    if (!job) throw notFound('This job');
-    const made = versionsOf(db, input.jobId);
-    const agreed = made.find((version) => version.number === job.ink?.quoteVersion) ?? made[0];
-    const firstCallAt = daysOf(db, input.jobId)[0]?.callAt;
-    if (!agreed || firstCallAt === undefined)
-      throw refused(
-        `${job.title} has no made quote.`,
-        'A cancellation owes what the frozen quote says; without one, nothing is owed by its terms.',
-      );
-    const { currency } = agreed.draft;
     const at = input.at ? epochOf(input.at) : now;
-    return {
-      version: agreed.number,
-      cancellation: cancellationOf({
-        draft: agreed.draft,
-        firstCallAt,
-        at,
-        home: homeCalendar(db, agreed.draft, [at, firstCallAt]),
-        postponed: input.postponed ?? false,
-        bound: amountOf(input.bound ?? '0', currency),
-        depositPaid: amountOf(input.depositPaid ?? '0', currency),
-      }),
-    };
+    return owedBy(db, whole(db, input.jobId, now), { ...input, at, agreedAt: input.postponed ? now : null });
   }),
 );
-
-/** My home's clock, and its holidays where the terms count business days. */
-function homeCalendar(db: ReadableDb, { terms }: QuoteDraft, between: readonly [number, number]): CancelInput['home'] {
-  const home = setupRow(db)?.fields.home;
-  if (!home) throw refused('My details are not set up.', 'Fill in Setup first: business days are counted at home.');
-  const [from, to] = between.map((instant) => wallAt(instant, home.zone)) as [string, string];
-  return { zone: home.zone, holidays: terms.cancelBy === 'business days' ? holidayDates(home, from, to) : new Set() };
-}
 
 export const quotes = { draft, change, undo, make, versions, differences, cancellation, sent };

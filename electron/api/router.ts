@@ -1,6 +1,7 @@
 /**
  * The one router: every subject's procedures under its name, as the contract lists them.
  */
+import { callings } from './callings.ts';
 import { desk } from './desk.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
@@ -21,6 +22,7 @@ import { store } from './store.ts';
 import { trips } from './trips.ts';
 
 export const router = os.router({
+  callings,
   desk,
   find,
   fit,

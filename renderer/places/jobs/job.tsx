@@ -91,7 +91,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
         </div>
         <Verdict job={job} home={mine.home} unit={mine.distance} save={save} locked={locked} />
         <div>
-          <Made job={job} versions={versions} zone={mine.home.zone} next={next} />
+          <Made job={job} versions={versions} home={mine.home} next={next} />
           {job.state === 'inked' ? null : (
             <Asked asked={draft}>
               {({ draft: now }) => (

@@ -11,13 +11,15 @@ const draft = quoteOf({ card: { kit: [{ name: 'Mixer', perDay: '100' }] }, trip:
 const HOUR = 3_600_000;
 const home = { zone: 'America/Chicago', holidays: new Set(['2026-09-07']) };
 
+const noticeAt = (hoursBefore: number) => firstCallAt - hoursBefore * HOUR;
+const agreed = (hoursBefore: number, so: boolean) => ({ agreedAt: so ? noticeAt(hoursBefore) : null });
 const cancel = (hoursBefore: number, changes: Partial<CancelInput> = {}) =>
   cancellationOf({
     draft,
     firstCallAt,
-    at: firstCallAt - hoursBefore * HOUR,
+    at: noticeAt(hoursBefore),
     home,
-    postponed: false,
+    agreedAt: null,
     bound: money(0, 'USD'),
     depositPaid: money(0, 'USD'),
     ...changes,
@@ -49,7 +51,7 @@ describe('the scale', () => {
         firstCallAt: call,
         at: at(wall),
         home,
-        postponed: false,
+        agreedAt: null,
         bound: money(0, 'USD'),
         depositPaid: money(0, 'USD'),
       }).percent;
@@ -57,8 +59,13 @@ describe('the scale', () => {
     expect([called('2026-10-31T09:00'), called('2026-10-31T09:01')]).toEqual(['50', '100']);
   });
   test('postponed to a date agreed within 30 days: half', () => {
-    expect(cancel(100, { postponed: true })).toMatchObject({ percent: '25', fee: { minor: 80_000 } });
-    expect(cancel(200, { postponed: true })).toMatchObject({ percent: '12.5', fee: { minor: 40_000 } });
+    expect(cancel(100, { agreedAt: noticeAt(100) })).toMatchObject({ percent: '25', fee: { minor: 80_000 } });
+    expect(cancel(200, { agreedAt: noticeAt(200) })).toMatchObject({ percent: '12.5', fee: { minor: 40_000 } });
+  });
+  test('a new date counts up to 30 days after the notice, and after that all of it is owed', () => {
+    const later = (ms: number) => cancel(100, { agreedAt: noticeAt(100) + 30 * 24 * HOUR + ms });
+    expect([later(0).percent, later(1).percent]).toEqual(['25', '50']);
+    expect(later(1).reason).toContain('all of it because the new date was agreed more than 30 days after the notice');
   });
   test('bound costs are owed in full, and the deposit is set against it', () => {
     expect(cancel(100, { bound: money(12_345, 'USD'), depositPaid: money(150_000, 'USD') })).toMatchObject({
@@ -73,7 +80,7 @@ describe('the scale', () => {
     });
   });
   test('says its numbers', () => {
-    expect(cancel(100, { postponed: true }).reason).toBe(
+    expect(cancel(100, { agreedAt: noticeAt(100) }).reason).toBe(
       '100 h before first call the scale says 50 % of 3,200.00 for days, kit and editing, half of it for a date agreed anew within 30 days: 25 %.',
     );
   });
@@ -114,7 +121,9 @@ describe('a scale in business days', () => {
 test('calling off later never owes less', () =>
   fc.assert(
     fc.property(fc.integer({ min: -100, max: 800 }), fc.integer({ min: 0, max: 400 }), fc.boolean(), (hours, later, postponed) => {
-      expect(cancel(hours - later, { postponed }).fee.minor).toBeGreaterThanOrEqual(cancel(hours, { postponed }).fee.minor);
+      expect(cancel(hours - later, agreed(hours - later, postponed)).fee.minor).toBeGreaterThanOrEqual(
+        cancel(hours, agreed(hours, postponed)).fee.minor,
+      );
     }),
     tried,
   ));

@@ -1,0 +1,51 @@
+/**
+ * What a job owes when it is called off, by the terms that were frozen into the version agreed on, else into the newest.
+ */
+import type { Job } from '../../core/contract/jobs.ts';
+import type { Cancellation, QuoteDraft } from '../../core/contract/quotes.ts';
+import { amountOf } from '../../core/money/money.ts';
+import { cancellationOf, type CancelInput } from '../../core/quotes/cancellation.ts';
+import { wallAt } from '../../core/time/read.ts';
+import { daysOf } from '../../db/job-days.ts';
+import { versionsOf } from '../../db/quotes.ts';
+import { setupRow } from '../../db/setup.ts';
+import type { ReadableDb } from '../../db/store.ts';
+import { holidayDates } from './holidays.ts';
+import { refused } from './trouble.ts';
+
+/** Instants in epoch milliseconds; amounts in currency units of the quote. */
+type Asked = Pick<CancelInput, 'at' | 'agreedAt'> & { bound?: string | undefined; depositPaid?: string | undefined };
+
+/** @throws REFUSED without a made quote or my details */
+export function owedBy(db: ReadableDb, job: Job, asked: Asked): { version: number; cancellation: Cancellation } {
+  const { at, agreedAt, bound = '0', depositPaid = '0' } = asked;
+  const made = versionsOf(db, job.id);
+  const agreed = made.find((version) => version.number === job.ink?.quoteVersion) ?? made[0];
+  const firstCallAt = daysOf(db, job.id)[0]?.callAt;
+  if (!agreed || firstCallAt === undefined)
+    throw refused(
+      `${job.title} has no made quote.`,
+      'A cancellation owes what the frozen quote says; without one, nothing is owed by its terms.',
+    );
+  const { draft } = agreed;
+  return {
+    version: agreed.number,
+    cancellation: cancellationOf({
+      draft,
+      firstCallAt,
+      at,
+      home: homeCalendar(db, draft, [at, firstCallAt]),
+      agreedAt,
+      bound: amountOf(bound, draft.currency),
+      depositPaid: amountOf(depositPaid, draft.currency),
+    }),
+  };
+}
+
+/** My home's clock, and its holidays where the terms count business days. */
+function homeCalendar(db: ReadableDb, { terms }: QuoteDraft, between: readonly [number, number]): CancelInput['home'] {
+  const home = setupRow(db)?.fields.home;
+  if (!home) throw refused('My details are not set up.', 'Fill in Setup first: business days are counted at home.');
+  const [from, to] = between.map((instant) => wallAt(instant, home.zone)) as [string, string];
+  return { zone: home.zone, holidays: terms.cancelBy === 'business days' ? holidayDates(home, from, to) : new Set() };
+}
