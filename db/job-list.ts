@@ -5,6 +5,7 @@ import { desc, isNotNull, like, and, sql } from 'drizzle-orm';
 import type { Money, Place } from '../core/contract/parts.ts';
 import type { Question } from '../core/contract/inquiries.ts';
 import type { Stage } from '../core/jobs/state.ts';
+import { agreedMinor } from './jobs.ts';
 import { perStore } from './prepared.ts';
 import { jobDays, jobs, pencils } from './schema/jobs.ts';
 import { quoteVersions } from './schema/quotes.ts';
@@ -29,9 +30,12 @@ export type ListedJob = {
   zone: string | null;
   heldUntil: number | null;
   heldZone: string | null;
-  /** Gross of the newest made quote. */
+  /** Gross of what was inked, else of the newest made quote. */
   total: Money | null;
 };
+
+/** Whether a version was agreed on and still counts. */
+const inked = sql`(${jobs.stage} in ('inked', 'cancelled') and ${jobs.inkedQuote} is not null)`;
 
 const reading = perStore((db) => {
   const span = db
@@ -69,13 +73,16 @@ const reading = perStore((db) => {
         heldUntil: pencils.expiresAt,
         heldZone: pencils.expiresZone,
         currency: quoteVersions.currency,
-        minor: quoteVersions.grossMinor,
+        minor: sql<number | null>`case when ${inked} then ${agreedMinor} else ${quoteVersions.grossMinor} end`,
       })
       .from(jobs)
       .leftJoin(span, sql`${span.jobId} = ${jobs.id}`)
       .leftJoin(pencils, sql`${pencils.jobId} = ${jobs.id} and ${pencils.state} = 'held'`)
       .leftJoin(newest, sql`${newest.jobId} = ${jobs.id}`)
-      .leftJoin(quoteVersions, sql`${quoteVersions.jobId} = ${jobs.id} and ${quoteVersions.number} = ${newest.number}`)
+      .leftJoin(
+        quoteVersions,
+        sql`${quoteVersions.jobId} = ${jobs.id} and ${quoteVersions.number} = case when ${inked} then ${jobs.inkedQuote} else ${newest.number} end`,
+      )
       .orderBy(desc(jobs.receivedAt), desc(jobs.id))
       .prepare(),
     own: db

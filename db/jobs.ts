@@ -49,7 +49,16 @@ const reading = perStore((db) => ({
     .orderBy(desc(quoteVersions.number))
     .limit(1)
     .prepare(),
+  agreed: db
+    .select({ currency: quoteVersions.currency, minor: agreedMinor })
+    .from(jobs)
+    .innerJoin(quoteVersions, sql`${quoteVersions.jobId} = ${jobs.id} and ${quoteVersions.number} = ${jobs.inkedQuote}`)
+    .where(eq(jobs.id, sql.placeholder('id')))
+    .prepare(),
 }));
+
+/** Gross of the offer that was inked, else of the version as it counts for money; read in a row that joins a job and its version. */
+export const agreedMinor = sql<number>`coalesce(json_extract(${quoteVersions.draft}, '$.offers[' || (${jobs.inkedOffer} - 1) || '].totals.gross.minor'), ${quoteVersions.grossMinor})`;
 
 /** Number, gross and validity of the newest made quote version of a job. */
 export function newestQuote(
@@ -64,7 +73,8 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
   const row = reading(db).job.get({ id });
   if (!row) return undefined;
   const pencil = newestPencil(db, id);
-  const quote = newestQuote(db, id);
+  const ink = inkOf(row);
+  const quote = (ink ? reading(db).agreed.get({ id }) : undefined) ?? newestQuote(db, id);
   const made = reading(db).papers.all({ id });
   const client = row.clientId === null ? undefined : clientById(db, row.clientId);
   return {
@@ -87,7 +97,7 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
     spans: row.spans,
     ...(row.remembered ? { remembered: row.remembered } : {}),
     pencil: pencil ? pencilAsMet(pencil, now) : null,
-    ink: inkOf(row),
+    ink,
     papers: made.map((paper) => ({
       id: paper.id,
       kind: paper.kind,
@@ -115,7 +125,13 @@ function replyByOf(row: Pick<JobRecord, 'replyByAt' | 'replyByWall' | 'replyByZo
 
 function inkOf(row: JobRecord): Job['ink'] {
   if (row.stage !== 'inked' || row.inkedAt === null) return null;
-  return { who: row.inkedWho ?? '', how: row.inkedHow ?? '', at: instantText(row.inkedAt), quoteVersion: row.inkedQuote };
+  return {
+    who: row.inkedWho ?? '',
+    how: row.inkedHow ?? '',
+    at: instantText(row.inkedAt),
+    quoteVersion: row.inkedQuote,
+    offer: row.inkedOffer,
+  };
 }
 
 function pencilAsMet(row: PencilRow, now: number): NonNullable<Job['pencil']> {
@@ -189,8 +205,11 @@ export function setStage(db: WritableDb, id: string, stage: Exclude<Stage, 'inke
     .run();
 }
 
-/** Note the written yes: who said it, how, when (epoch milliseconds), to which version of the quote. */
-export function setInk(db: WritableDb, id: string, ink: { who: string; how: string; at: number; quote: number }, now: number): void {
+/** The written yes; `at` in epoch milliseconds, `quote` a version's number, `offer` null on a quote without offers. */
+type Yes = { who: string; how: string; at: number; quote: number; offer: number | null };
+
+/** Note the written yes: who said it, how, when, to which offer of which version of the quote. */
+export function setInk(db: WritableDb, id: string, ink: Yes, now: number): void {
   db.update(jobs)
     .set({
       stage: 'inked',
@@ -198,6 +217,7 @@ export function setInk(db: WritableDb, id: string, ink: { who: string; how: stri
       inkedHow: ink.how,
       inkedAt: ink.at,
       inkedQuote: ink.quote,
+      inkedOffer: ink.offer,
       version: sql`${jobs.version} + 1`,
       updatedAt: now,
     })

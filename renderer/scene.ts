@@ -19,8 +19,8 @@ export type SceneParts = {
   pencil: boolean;
   /** Newest made version of the job's quote. */
   version: QuoteVersion | undefined;
-  /** Who said yes, and how, as typed in the ink form. */
-  yes: { who: string; how: string };
+  /** Who said yes, how, and to what, as typed in the ink form; `open` while it is not said which offer. */
+  yes: { who: string; how: string; quoteVersion: number; offer: number | null; open: boolean };
 };
 export type Scene = SceneParts & { go: (path: string) => void };
 
@@ -32,7 +32,7 @@ const empty: SceneParts = {
   answer: undefined,
   pencil: true,
   version: undefined,
-  yes: { who: '', how: '' },
+  yes: { who: '', how: '', quoteVersion: 1, offer: null, open: true },
 };
 
 let scene: Scene = { ...empty, go: (path) => navigate(path) };

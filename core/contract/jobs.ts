@@ -19,7 +19,14 @@ const Pencil = z.strictObject({
   state: z.enum(['live', 'ran out', 'let go', 'inked']),
 });
 
-const Ink = z.strictObject({ who: Name, at: InstantText, how: Name, quoteVersion: z.int().nullable() });
+const OfferNumber = z.int().min(1).max(3);
+const Ink = z.strictObject({
+  who: Name,
+  at: InstantText,
+  how: Name,
+  quoteVersion: z.int().nullable(),
+  offer: OfferNumber.nullable().describe('of that version; null where it has none'),
+});
 
 export const Paper = z.strictObject({
   id: Id,
@@ -60,7 +67,7 @@ export const Job = JobFacts.extend({
   pencil: Pencil.nullable(),
   ink: Ink.nullable(),
   papers: z.array(Paper),
-  total: Money.nullable().describe('gross of the newest made quote'),
+  total: Money.nullable().describe('gross of what was inked, else of the newest made quote'),
   client: z.strictObject({ id: Id, name: z.string() }).nullable(),
   knows: Knows,
   updatedAt: InstantText,
@@ -106,8 +113,15 @@ export const jobs = {
   ),
   letGo: writes('Let a pencil go. The dates are free at once.', z.strictObject(OneJob), JobAnswer),
   ink: writes(
-    'The written yes: who said it, when and how. Refused without a made quote version.',
-    z.strictObject({ ...OneJob, who: Name, at: InstantText.optional(), how: Name }),
+    'The written yes: who said it, when and how, to which offer of which version. Refused without a made quote version, and while it is open which offer is meant.',
+    z.strictObject({
+      ...OneJob,
+      who: Name,
+      at: InstantText.optional(),
+      how: Name,
+      quoteVersion: z.int().min(1).optional().describe('the newest made version, if not given'),
+      offer: OfferNumber.optional().describe('of that version; the ticked one, if not given'),
+    }),
     JobAnswer,
   ),
   decline: writes(

@@ -44,6 +44,7 @@ export const jobs = sqliteTable(
     inkedHow: text('inked_how'),
     inkedAt: integer('inked_at'),
     inkedQuote: integer('inked_quote'),
+    inkedOffer: integer('inked_offer'),
     clientId: text('client_id').references(() => clients.id),
     remembered: text('remembered', { mode: 'json' }).$type<Remembered[]>(),
     knows: text('knows', { mode: 'json' }).$type<Knows>(),

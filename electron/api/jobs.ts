@@ -20,6 +20,7 @@ import { setupRow } from '../../db/setup.ts';
 import { deed } from './deed.ts';
 import { saveKnows, setClient } from './job-client.ts';
 import { done, note, opened, whole } from './job-deed.ts';
+import { agreedOn, tickAgreed } from './agreed-on.ts';
 import { refuseDoubleInk } from './double-ink.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
 import { askedExpiry, usualExpiry } from './job-pencil.ts';
@@ -100,14 +101,15 @@ const letGo = os.jobs.letGo.handler(({ input, context }) =>
 
 const ink = os.jobs.ink.handler(({ input, context }) =>
   done(context, 'jobs.ink', 'ink', input, (db, job, now) => {
-    const quote = newestQuote(db, job.id);
-    if (!quote) throw refused(`${job.title} has no made quote.`, 'Make the quote first: ink says yes to a version of it.');
+    const { quote, offer } = agreedOn(db, job, input);
     const at = input.at ? epochOf(input.at) : now;
     if (at > now) throw badFacts([{ field: 'at', sentence: `The yes is dated ${input.at}, after now. Give the moment it was said.` }]);
     refuseDoubleInk(db, job, daysOf(db, job.id));
     endPencil(db, job.id, 'inked', now);
-    setInk(db, job.id, { who: input.who, how: input.how, at, quote: quote.number }, now);
-    return `In ink: ${input.who} said yes to version ${quote.number} of the quote, ${input.how}.`;
+    setInk(db, job.id, { who: input.who, how: input.how, at, quote: quote.number, offer: offer?.number ?? null }, now);
+    if (offer) tickAgreed(db, job.id, offer, now);
+    const named = offer ? `, offer ${offer.number} "${offer.name}"` : '';
+    return `In ink: ${input.who} said yes to version ${quote.number} of the quote${named}, ${input.how}.`;
   }),
 );
 

@@ -11,11 +11,14 @@ export const ink: Action = {
     job !== undefined &&
     ['quoted', 'pencilled', 'ran out'].includes(job.state) &&
     yes.who.trim() !== '' &&
-    yes.how.trim() !== '',
+    yes.how.trim() !== '' &&
+    !yes.open,
   perform: ({ job, yes }) =>
     deed(async () => {
       if (!job) return;
-      await client.jobs.ink({ id: job.id, version: job.version, who: yes.who, how: yes.how, key: crypto.randomUUID() });
+      const { who, how, quoteVersion, offer } = yes;
+      const to = { quoteVersion, ...(offer === null ? {} : { offer }) };
+      await client.jobs.ink({ id: job.id, version: job.version, who, how, ...to, key: crypto.randomUUID() });
       say('Inked. The dates are yours.');
     }),
 };

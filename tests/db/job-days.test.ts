@@ -23,7 +23,7 @@ async function inked(first: string, count: number) {
   const id = store.write((db) => {
     const facts = newFacts({ title: 'Long run', days });
     const made = insertJob(db, { facts, placed, message: null, questions: [], spans: [], receivedAt: NOW, receivedZone: ZONE, now: NOW });
-    setInk(db, made, { who: 'A', how: 'mail', at: NOW, quote: 1 }, NOW);
+    setInk(db, made, { who: 'A', how: 'mail', at: NOW, quote: 1, offer: null }, NOW);
     return made;
   });
   return { store, id, placed };

@@ -40,7 +40,7 @@ export function strewn(db: WritableDb, { years, until }: { years: number; until:
     db.update(jobs).set({ id }).where(eq(jobs.id, made)).run();
     replaceDays(db, id, days, place.zone);
     const standing = random();
-    if (standing < 0.6) setInk(db, id, { who: 'Ada Byrd', how: 'mail', at: start - 10 * DAY, quote: 1 }, start - 10 * DAY);
+    if (standing < 0.6) setInk(db, id, { who: 'Ada Byrd', how: 'mail', at: start - 10 * DAY, quote: 1, offer: null }, start - 10 * DAY);
     else if (standing < 0.8) pencilled(db, id, start - 10 * DAY, start - HOUR);
     else setStage(db, id, 'let go', start - 10 * DAY);
   }

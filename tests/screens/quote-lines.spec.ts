@@ -81,5 +81,16 @@ test('a line is renamed, lines of one’s own are moved, an offer in the middle 
     await press(page, 'Take back the last change');
     await expect(page.getByRole('radio', { name: /^Two cameras/ })).toHaveCount(1);
   });
+
+  await test.step('the yes names the offer, and the sheet says which', async () => {
+    await press(page, /^Make the quote/);
+    await expect(page.getByRole('heading', { name: /^Version 1 is made/ })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Ink it' })).toBeHidden();
+    await page.getByRole('button', { name: /To which offer$/ }).click();
+    await page.getByRole('option', { name: /^3\. With a lift/ }).click();
+    await press(page, 'Ink it');
+    await expect(page.getByText(/said yes by mail to version 1, offer 3 "With a lift": USD [\d,.]+\./)).toBeVisible();
+    await expect(page.getByRole('radio', { name: /^With a lift, .*, taken$/ })).toBeVisible();
+  });
   expect(complaints).toEqual([]);
 });

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { QuoteVersion } from '../../../core/contract/quotes.ts';
@@ -6,13 +5,11 @@ import { formatMoney } from '../../../core/money/format.ts';
 import { deadlineInWords, wallInWords } from '../../../core/words/dates.ts';
 import { epochOf, wallAt } from '../../../core/time/read.ts';
 import { copyReply } from '../../actions/copy-reply.ts';
-import { ink } from '../../actions/ink.ts';
 import { savePaper } from '../../actions/save-paper.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
-import { Field } from '../../parts/field.tsx';
 import { Fold } from '../../parts/fold.tsx';
-import { useScenePart } from '../../scene.ts';
 import { CallingOff } from './calling-off.tsx';
+import { InkForm, inkedTo } from './ink-form.tsx';
 import style from './quote.module.css';
 
 export type Next = 'make' | 'copy' | 'ink' | 'none';
@@ -46,10 +43,10 @@ export function Made({ job, versions, home, next }: { job: Job; versions: readon
       </Fold>
       {job.ink ? (
         <p>
-          <strong>{`Inked ${moment(job.ink.at)}.`}</strong> {`${job.ink.who} said yes by ${job.ink.how}.`}
+          <strong>{`Inked ${moment(job.ink.at)}.`}</strong> {`${job.ink.who} said yes by ${job.ink.how}${inkedTo(job, versions)}.`}
         </p>
       ) : ['quoted', 'pencilled', 'ran out'].includes(job.state) ? (
-        <InkForm job={job} black={next === 'ink'} />
+        <InkForm job={job} versions={versions} black={next === 'ink'} />
       ) : null}
       {older.length > 0 ? (
         <Fold title={<span className={style.second}>Older versions</span>}>
@@ -63,39 +60,5 @@ export function Made({ job, versions, home, next }: { job: Job; versions: readon
         </Fold>
       ) : null}
     </section>
-  );
-}
-
-/** The written yes: who said it and how. */
-function InkForm({ job, black }: { job: Job; black: boolean }) {
-  const [who, setWho] = useState(job.contact.name);
-  const [how, setHow] = useState('mail');
-  const [yes, setYes] = useState({ who, how });
-  useScenePart('yes', yes);
-  return (
-    <div className={style.inside}>
-      <h2>They said yes</h2>
-      <div className={style.edit}>
-        <Field
-          label="Who"
-          value={who}
-          onChange={(next) => {
-            setWho(next);
-            setYes({ who: next, how });
-          }}
-        />
-        <Field
-          label="How"
-          value={how}
-          onChange={(next) => {
-            setHow(next);
-            setYes({ who, how: next });
-          }}
-        />
-      </div>
-      <div className={style.buttons}>
-        <ActionButton action={ink} kind={black ? 'black' : 'plain'} />
-      </div>
-    </div>
   );
 }

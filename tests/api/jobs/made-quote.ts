@@ -29,7 +29,7 @@ export function makeQuote({ store, now }: Context, jobId: string, validUntilAt =
         currency: 'USD',
         grossMinor: 240_000,
         validUntilAt,
-        draft: {} as QuoteDraft,
+        draft: { offers: [] } as unknown as QuoteDraft,
         replySubject: '',
         replyText: '',
         paperId,
