@@ -5,6 +5,7 @@ import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { clockAt, momentAt, weekdayAt } from '../words/moments.ts';
+import { carriedAfter } from './carried.ts';
 import { concerning, softened } from './findings.ts';
 import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 import { reach, type Reach, type ReachInput } from './reach.ts';
@@ -24,14 +25,15 @@ export type Neighbour = Reach & { own: StayEntry; other: StayEntry };
 export function neighboursOf(lane: readonly LaneEntry[], input: ReachInput): Neighbour[] {
   const stays = lane.filter((entry) => entry.kind === 'stay');
   const tickets = lane.filter((entry) => entry.kind === 'ticket');
+  const carrying = (stay: StayEntry) => ({ ...input, carried: carriedAfter(stay, stays, input) });
   const found: Neighbour[] = [];
   for (const own of stays.filter((stay) => stay.standing === 'own')) {
     const before = stays.filter((stay) => stay !== own && stay.endAt <= own.startAt).sort((a, b) => b.endAt - a.endAt);
     const after = stays.filter((stay) => stay !== own && stay.startAt >= own.endAt).sort((a, b) => a.startAt - b.startAt);
     for (const other of upToTheFirstThatStands(before))
-      found.push({ ...reach(other, own, between(tickets, other, own), input), own, other });
+      found.push({ ...reach(other, own, between(tickets, other, own), carrying(other)), own, other });
     for (const other of upToTheFirstThatStands(after))
-      found.push({ ...reach(own, other, between(tickets, own, other), input), own, other });
+      found.push({ ...reach(own, other, between(tickets, own, other), carrying(own)), own, other });
   }
   return found;
 }
@@ -58,7 +60,8 @@ function between(tickets: readonly TicketEntry[], before: StayEntry, after: Stay
 export function findingOf(pair: Neighbour, home: Place): Finding[] {
   if (pair.verdict === 'fits') return [];
   const ticketFails = pair.failing !== null && (pair.failing.from.kind === 'ticket' || pair.failing.to.kind === 'ticket');
-  const hardness = pair.verdict === 'never' && !ticketFails ? 'blocks' : 'settle';
+  // A thing that lies at home can be hired or sent on, so going there for it never blocks.
+  const hardness = pair.verdict === 'never' && !ticketFails && !pair.forKit ? 'blocks' : 'settle';
   return [
     {
       kind: ticketFails ? 'ticket' : pair.verdict === 'rest' ? 'rest' : 'between',
@@ -77,7 +80,10 @@ export function findingOf(pair: Neighbour, home: Place): Finding[] {
         source: pair.route.known ? 'typed' : 'estimated',
         by: pair.route.byHome ? 'home' : 'direct',
       },
-      sentence: ticketFails ? ticketSentence(pair, home) : sentence(pair, home),
+      sentence:
+        ticketFails && pair.failing
+          ? ticketSentence(pair.failing.from, pair.failing.to, pair.failing.have, pair.failing.route, home)
+          : sentence(pair, home),
       lifts: liftsOf(pair, home, ticketFails),
     },
   ];
@@ -106,20 +112,18 @@ function arrivalOf(pair: Neighbour): number {
   return pair.after.startAt - pair.slack * MINUTE;
 }
 
-function roadWords({ route, tickets }: Neighbour, home: Place): string {
-  const by = route.byHome ? ` by way of ${home.name}` : '';
+function roadWords({ route, tickets, forKit }: Neighbour, home: Place): string {
+  const by = route.byHome ? ` by way of ${home.name}${forKit ? ' for the kit' : ''}` : '';
   const ticketed = tickets.length > 0 ? ' beside your tickets' : '';
   if (route.known || route.short === route.long) return `${lengthInWords(route.long)} on the road${by}${ticketed}`;
   return `an estimated ${lengthInWords(route.short)} to ${lengthInWords(route.long)} of driving${by}${ticketed}`;
 }
 
-function ticketSentence({ failing, route }: Neighbour, home: Place): string {
-  if (!failing) return '';
-  const { from, to, have } = failing;
-  const need = failing.route.long;
+/** @param have minutes there are */
+export function ticketSentence(from: LaneEntry, to: LaneEntry, have: number, route: { long: number; known: boolean }, home: Place): string {
   const left = from.kind === 'ticket' ? `The ${from.leg.mode} lets you go in ${from.to.name}` : `You wrap in ${from.to.name}`;
   const next = to.kind === 'ticket' ? `you must be at the ${to.leg.mode} from ${to.from.name}` : `the first call in ${to.from.name} is`;
-  return `${left} on ${momentAt(from.endAt, from.to, home)}; ${next} on ${weekdayAt(to.startAt, to.from, home)}. That leaves ${lengthInWords(have)}, and the way takes ${route.known ? '' : 'up to '}${lengthInWords(need)}.`;
+  return `${left} on ${momentAt(from.endAt, from.to, home)}; ${next} on ${weekdayAt(to.startAt, to.from, home)}. That leaves ${lengthInWords(have)}, and the way takes ${route.known ? '' : 'up to '}${lengthInWords(route.long)}.`;
 }
 
 function liftsOf(pair: Neighbour, home: Place, ticketFails: boolean): Lift[] {

@@ -12,6 +12,7 @@ import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
 import { kitFindings, PACK_BEFORE, type KitSpan } from './kit.ts';
 import { laneOf } from './lane.ts';
+import { legByLegFindings } from './leg-by-leg.ts';
 import { loadFindings } from './load.ts';
 import { movesOf, type Ground, type Move } from './moves.ts';
 import { movableFindings, overlapFindings } from './overlap.ts';
@@ -51,6 +52,7 @@ export function checkFit(input: FitInput): FitResult {
   const findings = inOrder([
     ...over,
     ...movableFindings(lane, candidate, others, home),
+    ...legByLegFindings(lane, ground),
     ...neighbours.flatMap((pair) => findingOf(pair, home)),
     ...personalFindings(book.personal ?? [], lane, moves, home),
     ...kitFindings(candidate, lane, book.kit ?? [], kitSpan(candidate, moves), home),

@@ -46,29 +46,55 @@ export function pastFindings({ firmness, place, days }: BookJob, home: Place, no
   ];
 }
 
-/** With nothing before it, the first call is reached from home, and one cannot leave before now. */
+/**
+ * With nothing before it, the first call or ticket is reached from home, and one cannot leave before now. A pencil that has not begun
+ * may go and makes nothing sooner; where one wrapped too short a while ago to be home, the neighbours say what is to be said.
+ */
 export function departureFindings(lane: readonly LaneEntry[], home: Place, find: WayFinder, now: number): Finding[] {
-  const first = lane.find((entry) => entry.kind === 'stay' && entry.standing === 'own');
-  if (!first || first.startAt <= now || lane.some((entry) => entry.endAt > now && entry.startAt < first.startAt)) return [];
+  const first = lane.find((entry) => entry.standing === 'own');
+  if (!first || leavesAt(first) <= now || lane.some((entry) => keepsAway(entry, first, home, find, now))) return [];
   const way = find(home, first.from);
   const have = Math.floor((first.startAt - now) / MINUTE);
   if (have >= way.longMinutes) return [];
   const estimated = way.source === 'estimated';
   const quick = have >= way.shortMinutes;
+  const ticket = first.kind === 'ticket';
+  const at = momentAt(first.startAt, first.from, home);
+  const what = !ticket
+    ? `The first call in ${first.from.name} is in ${lengthInWords(have)}, on ${at}`
+    : have < 0
+      ? `You should have been at the ${first.leg.mode} from ${first.from.name} ${lengthInWords(-have)} ago, on ${at}`
+      : `You must be at the ${first.leg.mode} from ${first.from.name} in ${lengthInWords(have)}, on ${at}`;
+  const length = `${estimated ? `an estimated ${lengthInWords(way.shortMinutes)} to ` : ''}${lengthInWords(way.longMinutes)}`;
+  const road = way.longMinutes === 0 ? '' : `; the way from ${home.name} takes ${length}${quick ? ': only if the road is quick' : ''}`;
   return [
     {
       kind: 'departure',
-      hardness: estimated ? 'settle' : 'blocks',
+      hardness: estimated || ticket ? 'settle' : 'blocks',
       concerns: [],
       numbers: { have, way: way.longMinutes, wayShort: way.shortMinutes, slack: have - way.longMinutes },
-      sentence: `The first call in ${first.from.name} is in ${lengthInWords(have)}, on ${momentAt(first.startAt, first.from, home)}; the way from ${home.name} takes ${estimated ? `an estimated ${lengthInWords(way.shortMinutes)} to ` : ''}${lengthInWords(way.longMinutes)}${quick ? ': only if the road is quick' : ''}.`,
-      lifts: [
-        {
-          kind: 'later call',
-          label: `Ask for the first call ${lengthInWords(way.longMinutes - have)} later`,
-          tryOn: { firstCallLaterMinutes: way.longMinutes - have },
-        },
-      ],
+      sentence: `${what}${road}.`,
+      lifts: ticket
+        ? [{ kind: 'give up ticket', label: 'Change the ticket or give it up' }]
+        : [
+            {
+              kind: 'later call',
+              label: `Ask for the first call ${lengthInWords(way.longMinutes - have)} later`,
+              tryOn: { firstCallLaterMinutes: way.longMinutes - have },
+            },
+          ],
     },
   ];
+}
+
+/** A ticket is missed when it leaves, not when one should be there. */
+function leavesAt(entry: LaneEntry): number {
+  return entry.kind === 'ticket' ? entry.leg.departAt : entry.startAt;
+}
+
+/** Stands before the first of the candidate for certain, and is not so long over that one is home again. */
+function keepsAway(entry: LaneEntry, first: LaneEntry, home: Place, find: WayFinder, now: number): boolean {
+  if (entry === first || entry.startAt >= first.startAt) return false;
+  const certain = entry.standing === 'ink' || entry.startAt <= now;
+  return certain && entry.endAt + find(entry.to, home).longMinutes * MINUTE > now;
 }

@@ -4,6 +4,7 @@
  */
 import type { Place } from '../contract/parts.ts';
 import type { BookJob } from './book.ts';
+import { carriedAfter } from './carried.ts';
 import { type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 import { reach, type ReachInput } from './reach.ts';
 import { departureFor, leavingAfter } from '../trips/plan.ts';
@@ -32,8 +33,9 @@ export function movesOf(job: BookJob, row: readonly LaneEntry[], ground: Ground)
   const tickets = row.filter((entry) => entry.kind === 'ticket');
   const all: Moves = { moves: [], rests: [] };
   for (const own of stays.filter((stay) => stay.job === job)) {
-    add(all, into(own, nearestBefore(own, stays), tickets, ground));
-    add(all, outOf(own, nearestAfter(own, stays), tickets, ground));
+    const before = nearestBefore(own, stays);
+    add(all, into(own, before, tickets, { ...ground, carried: before && carriedAfter(before, stays, ground) }));
+    add(all, outOf(own, nearestAfter(own, stays), tickets, { ...ground, carried: carriedAfter(own, stays, ground) }));
   }
   const ticketed = tickets.filter((ticket) => ticket.job === job).map(ticketMove);
   return { moves: [...all.moves, ...ticketed].sort((a, b) => a.start - b.start), rests: all.rests };

@@ -15,11 +15,25 @@ const MINUTE = 60_000;
 export function overlapFindings(lane: readonly LaneEntry[], home: Place): Finding[] {
   const own = lane.filter((entry) => entry.standing === 'own');
   const others = lane.filter((entry) => entry.standing !== 'own');
-  return own.flatMap((mine) =>
+  const overOthers = own.flatMap((mine) =>
     others
       .filter((other) => overlaps(mine, other))
       .map((other) => (mine.kind === 'stay' && other.kind === 'stay' ? stayOverStay(mine, other, home) : overTicket(mine, other, home))),
   );
+  return [...overOthers, ...ownTickets(own, home)];
+}
+
+/** Tickets of the candidate on its own paid days. Between two of its days one may well be moved, and a travel day is the movement itself. */
+function ownTickets(own: readonly LaneEntry[], home: Place): Finding[] {
+  const paid = own
+    .filter((entry) => entry.kind === 'stay')
+    .flatMap((entry) =>
+      entry.stay.days
+        .filter((day) => day.kind !== 'travel' && day.kind !== 'edit')
+        .map((day): StayEntry => ({ ...entry, startAt: day.callAt, endAt: day.wrapAt })),
+    );
+  const tickets = own.filter((entry) => entry.kind === 'ticket');
+  return paid.flatMap((day) => tickets.filter((ticket) => overlaps(day, ticket)).map((ticket) => overTicket(day, ticket, home)));
 }
 
 function stayOverStay(own: StayEntry, other: StayEntry, home: Place): Finding {

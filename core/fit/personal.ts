@@ -22,17 +22,17 @@ export function personalFindings(
   const own = lane.filter((entry) => entry.standing === 'own');
   return personal.flatMap((time) => {
     const hit = own.filter((entry) => overlaps(entry, time));
-    if (hit.length > 0) return [finding(time, hit, time.hardness === 'never' ? 'blocks' : 'settle', 'your days', home)];
+    const over = hit.some((entry) => entry.kind === 'stay') ? 'your days' : 'your tickets';
+    // A ticket can be changed, so it never blocks by itself.
+    const hardness = time.hardness === 'never' && over === 'your days' ? 'blocks' : 'settle';
+    if (hit.length > 0) return [finding(time, hit, hardness, over, home)];
     const onTheWay = moves.map(({ start, end }) => ({ startAt: start, endAt: end })).filter((move) => overlaps(move, time));
     return onTheWay.length > 0 ? [finding(time, onTheWay, 'know', 'the way as it is planned', home)] : [];
   });
 }
 
 function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['hardness'], what: string, home: Place): Finding {
-  const overlap = hit.reduce(
-    (sum, spell) => sum + Math.ceil((Math.min(spell.endAt, time.endAt) - Math.max(spell.startAt, time.startAt)) / MINUTE),
-    0,
-  );
+  const overlap = Math.ceil(within(hit, time) / MINUTE);
   const firm = time.hardness === 'never' ? ', never to be given up' : '';
   const lifts =
     hardness === 'blocks'
@@ -46,4 +46,16 @@ function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['h
     sentence: `${time.title} is yours on ${spanAt(time.startAt, time.endAt, home, home)}${firm}: ${lengthInWords(overlap)} of it fall on ${what}.`,
     lifts,
   };
+}
+
+/** How much of a time the spells take together; where two of them meet it is counted once. */
+function within(spells: readonly Spell[], time: Spell): number {
+  let sum = 0;
+  let from = time.startAt;
+  for (const { startAt, endAt } of [...spells].sort((a, b) => a.startAt - b.startAt)) {
+    const to = Math.min(endAt, time.endAt);
+    sum += Math.max(0, to - Math.max(from, startAt));
+    from = Math.max(from, to);
+  }
+  return sum;
 }

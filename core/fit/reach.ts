@@ -4,7 +4,7 @@
  */
 import type { Place } from '../contract/parts.ts';
 import type { WayFinder } from '../trips/ways.ts';
-import type { KitItem } from './book.ts';
+import type { KitItem, KitNeed } from './book.ts';
 import { mustGoHomeForKit } from './kit.ts';
 import type { LaneEntry, StayEntry, TicketEntry } from './lane.ts';
 
@@ -38,9 +38,18 @@ export type Reach = {
   /** The tickets between, in order, and the gap that fails if one does. */
   tickets: TicketEntry[];
   failing: { from: LaneEntry; to: LaneEntry; have: number; route: Route } | null;
+  /** It is for kit alone that one goes home, and the verdict is harder for it. */
+  forKit: boolean;
 };
 
-export type ReachInput = { home: Place; find: WayFinder; restMinutes: number; kit?: readonly KitItem[] | undefined };
+export type ReachInput = {
+  home: Place;
+  find: WayFinder;
+  restMinutes: number;
+  kit?: readonly KitItem[] | undefined;
+  /** What is with me after the first stay, where that is more than its own job needs. */
+  carried?: readonly KitNeed[] | undefined;
+};
 type WalkInput = ReachInput & { mustGoHome: boolean };
 
 /** Walk from a stay to the next, with the tickets that stand between them. */
@@ -48,13 +57,24 @@ export function reach(before: StayEntry, after: StayEntry, tickets: readonly Tic
   const points: LaneEntry[] = [before, ...tickets, after];
   const have = minutes(before.endAt, after.startAt);
   const rest = asksForRest(before, after) ? input.restMinutes : 0;
-  const mustGoHome = mustGoHomeForKit(before.job, after.job, input.kit ?? [], have);
+  const mustGoHome = mustGoHomeForKit({ ...before.job, kit: input.carried ?? before.job.kit ?? [] }, after.job, input.kit ?? [], have);
   const isHome = (place: Place) => place.key === input.home.key;
   const atHome = isHome(before.to) || points.slice(1).some((point) => isHome(point.from));
   const byHome = walk(points, rest, true, { ...input, mustGoHome });
-  const direct = mustGoHome && !atHome ? null : walk(points, rest, false, { ...input, mustGoHome });
-  const best = direct && !better(byHome, direct) ? direct : byHome;
-  return { ...best, before, after, tickets: [...tickets], have, rest };
+  const direct = walk(points, rest, false, { ...input, mustGoHome });
+  const best = (mustGoHome && !atHome) || better(byHome, direct) ? byHome : direct;
+  const forKit = mustGoHome && best === byHome && severity(direct.verdict) < severity(byHome.verdict);
+  return { ...best, before, after, tickets: [...tickets], have, rest, forKit };
+}
+
+type Gap = Omit<Walk, 'failing'> & { have: number };
+
+/** The way from one fixed point to the next, direct or by home, with no rest asked for. */
+export function gapBetween(from: LaneEntry, to: LaneEntry, input: ReachInput): Gap {
+  const ground = { ...input, mustGoHome: false };
+  const direct = walk([from, to], 0, false, ground);
+  const byHome = walk([from, to], 0, true, ground);
+  return { ...(better(byHome, direct) ? byHome : direct), have: connection(from, to) ?? minutes(from.endAt, to.startAt) };
 }
 
 type Walk = Pick<Reach, 'verdict' | 'route' | 'restLeft' | 'slack' | 'slackShort' | 'failing'>;
@@ -108,7 +128,7 @@ function routeOf(from: LaneEntry, to: LaneEntry, byHome: boolean, { home, find, 
 }
 
 /** Rest is asked for where the two calls fall on different dates at their places. */
-function asksForRest(before: StayEntry, after: StayEntry): boolean {
+export function asksForRest(before: StayEntry, after: StayEntry): boolean {
   const lastCall = [...before.stay.days].sort((a, b) => b.wrapAt - a.wrapAt)[0];
   return lastCall?.date !== after.stay.days[0]?.date;
 }

@@ -1,7 +1,10 @@
 import { cautions } from './cautions.ts';
+import { clocksAbroad } from './clocks-abroad.ts';
+import { kitAndChains } from './kit-and-chains.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
+import { ownTickets } from './own-tickets.ts';
 import { pencilsAndClocks } from './pencils-and-clocks.ts';
 import type { Situation } from './shape.ts';
 import { zonesAndNights } from './zones-and-nights.ts';
@@ -13,4 +16,7 @@ export const everySituation: readonly Situation[] = [
   ...kitAndTickets,
   ...cautions,
   ...more,
+  ...clocksAbroad,
+  ...ownTickets,
+  ...kitAndChains,
 ];
