@@ -30,7 +30,7 @@ const Ink = z.strictObject({
 
 export const Paper = z.strictObject({
   id: Id,
-  kind: z.enum(['quote']),
+  kind: z.enum(['quote', 'terms', 'invoice', 'credit note', 'statement', 'receipt', 'signed copy']),
   name: z.string().describe('bare file name'),
   hash: z.string().describe('SHA-256, hex'),
   bytes: z.int(),

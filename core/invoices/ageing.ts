@@ -3,7 +3,7 @@
  */
 import { add, zero, type Money } from '../money/money.ts';
 
-export const ageBuckets = ['not due', '1-30', '31-60', '61-90', 'over 90'] as const;
+const ageBuckets = ['not due', '1-30', '31-60', '61-90', 'over 90'] as const;
 export type AgeBucket = (typeof ageBuckets)[number];
 /** The last day of each bucket but the open one. */
 const LAST_DAYS = [0, 30, 60, 90] as const;

@@ -4,7 +4,7 @@
 import { compare, subtract, zero, type Money } from '../money/money.ts';
 
 export type Payable<C extends string = string> = { id: string; number: string; issueDate: string; dueDate: string; open: Money<C> };
-export type PaymentPart<C extends string = string> = { id: string; number: string; amount: Money<C> };
+type PaymentPart<C extends string = string> = { id: string; number: string; amount: Money<C> };
 export type Proposal<C extends string = string> = { parts: PaymentPart<C>[]; over: Money<C> };
 
 /**

@@ -10,7 +10,7 @@ import type { InvoiceLine } from './lines.ts';
 /** An issued deposit, as the final bill names it. */
 export type IssuedDeposit = { invoiceId: string; number: string; date: string; totals: Totals };
 /** What a deposit takes from one tax group of the final bill; amounts are below zero. */
-export type SetOff = { name: string; percent: string; note: string; net: Money; tax: Money };
+type SetOff = { name: string; percent: string; note: string; net: Money; tax: Money };
 export type DepositSetOff = Omit<IssuedDeposit, 'totals'> & { groups: SetOff[]; net: Money; tax: Money; gross: Money };
 
 /**

@@ -5,7 +5,7 @@
 import { compare, negate, subtract, sum, zero, type Money } from '../money/money.ts';
 import { daysPastDue } from './ageing.ts';
 
-export type InvoiceState = 'open' | 'part paid' | 'paid' | 'late' | 'disputed' | 'credited' | 'written off';
+type InvoiceState = 'open' | 'part paid' | 'paid' | 'late' | 'disputed' | 'credited' | 'written off';
 
 /** What happened to an invoice; amounts are in its currency. A refund is a payment below zero, a credit note has the sign of its paper. */
 export type InvoiceEvent<C extends string = string> =

@@ -20,7 +20,7 @@ export const papers = sqliteTable(
   {
     id: id(),
     jobId: text('job_id').references(() => jobs.id),
-    kind: text('kind', { enum: ['quote'] }).notNull(),
+    kind: text('kind', { enum: ['quote', 'terms', 'invoice', 'credit note', 'statement', 'receipt', 'signed copy'] }).notNull(),
     name: text('name').notNull(),
     type: text('type').notNull(),
     hash: text('hash').notNull(),

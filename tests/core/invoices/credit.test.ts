@@ -21,11 +21,11 @@ const line = (id: string, minor: number, percent: string): InvoiceLine => ({
 });
 const issued = (lines: InvoiceLine[], included = false): Issued => ({ lines, included, totals: sumsOf('USD', lines, included) });
 const total = (credits: readonly EarlierCredit[], invoice: Issued) =>
-  sum('USD', [invoice.totals.gross, ...credits.map(({ totals }) => totals.gross)]).minor;
+  sum<string>('USD', [invoice.totals.gross, ...credits.map(({ totals }) => totals.gross)]).minor;
 
 describe('a deposit', () => {
   const lines = [line('a', 100_000, '20'), line('b', 50_000, '0')];
-  const bill = taxLines('USD', lines, false);
+  const bill = taxLines<string>('USD', lines, false);
   const deposit = percentOf(bill.gross, '50');
 
   test('half of 1,700.00 is 600.00 (500.00 + 100.00 tax) and 250.00; tax left for the final bill is 100.00', () => {
@@ -53,7 +53,7 @@ describe('a deposit', () => {
     });
     fc.assert(
       fc.property(lists, fc.integer({ min: 1, max: 100 }), (list, percent) => {
-        const taxed = taxLines(
+        const taxed = taxLines<string>(
           'USD',
           list.map(([minor, rate]) => ({ amount: usd(minor), taxes: [vat(rate)] })),
           false,
