@@ -4,6 +4,7 @@
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Cancellation, QuoteDraft } from '../../core/contract/quotes.ts';
 import { amountOf } from '../../core/money/money.ts';
+import { agreedDraft } from '../../core/quotes/agreed.ts';
 import { cancellationOf, type CancelInput } from '../../core/quotes/cancellation.ts';
 import { wallAt } from '../../core/time/read.ts';
 import { daysOf } from '../../db/job-days.ts';
@@ -27,7 +28,7 @@ export function owedBy(db: ReadableDb, job: Job, asked: Asked): { version: numbe
       `${job.title} has no made quote.`,
       'A cancellation owes what the frozen quote says; without one, nothing is owed by its terms.',
     );
-  const { draft } = agreed;
+  const draft = agreedDraft(agreed.draft, job.ink?.offer ?? null);
   return {
     version: agreed.number,
     cancellation: cancellationOf({

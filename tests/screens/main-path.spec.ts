@@ -74,7 +74,7 @@ test('from an empty store to a PDF: set up, paste, answer, quote, ink', async ({
 
   await page.getByLabel('Who').fill('Ilse Marrow');
   await page.getByRole('button', { name: 'Ink it' }).click();
-  await expect(page.getByText('Ilse Marrow said yes by mail.')).toBeVisible();
+  await expect(page.getByText(/Ilse Marrow said yes by mail to version 1: USD/)).toBeVisible();
   await page.getByRole('link', { name: 'Jobs', exact: true }).click();
   await expect(page.getByRole('row', { name: /Fargo/ })).toContainText('inked');
   expect(complaints).toEqual([]);
@@ -85,7 +85,7 @@ test('from an empty store to a PDF: set up, paste, answer, quote, ink', async ({
   await page.goto(empty.page);
   await page.getByRole('link', { name: 'Jobs', exact: true }).click();
   await page.getByRole('link', { name: /Fargo/ }).click();
-  await expect(page.getByText('Ilse Marrow said yes by mail.')).toBeVisible();
+  await expect(page.getByText(/Ilse Marrow said yes by mail to version 1: USD/)).toBeVisible();
   await expect(page.getByRole('heading', { name: /Version 1/ })).toBeVisible();
 });
 

@@ -85,7 +85,7 @@ test('a line is renamed, lines of one’s own are moved, an offer in the middle 
   await test.step('the yes names the offer, and the sheet says which', async () => {
     await press(page, /^Make the quote/);
     await expect(page.getByRole('heading', { name: /^Version 1 is made/ })).toBeVisible();
-    await expect(page.getByRole('button', { name: 'Ink it' })).toBeHidden();
+    await expect(page.getByRole('button', { name: 'Ink it' })).toBeDisabled();
     await page.getByRole('button', { name: /To which offer$/ }).click();
     await page.getByRole('option', { name: /^3\. With a lift/ }).click();
     await press(page, 'Ink it');
