@@ -16,7 +16,7 @@ export type KeptChanges = { batches: readonly DraftChange[][]; draftVersion: num
 
 // One row a job: with a single max(), SQLite takes the other columns from the row that holds it.
 const LATEST = `
-  select job_id as jobId, max(number) as number, made_at as madeAt from quote_versions
+  select job_id as jobId, max(number) as number, made_at as madeAt, currency from quote_versions
   where json_extract(draft, '$.cardId') = ? group by job_id order by made_at desc limit ?`;
 
 const reading = perStore((db) => {
@@ -39,7 +39,7 @@ const reading = perStore((db) => {
     version: versions()
       .where(eq(quoteVersions.id, sql.placeholder('id')))
       .prepare(),
-    latest: db.$client.prepare<[string, number], { jobId: string; number: number; madeAt: number }>(LATEST),
+    latest: db.$client.prepare<[string, number], { jobId: string; number: number; madeAt: number; currency: string }>(LATEST),
   };
 });
 
@@ -71,8 +71,10 @@ export function versionById(db: ReadableDb, id: string): QuoteVersion | undefine
   return row && versionOf(row);
 }
 
+export type LatestQuote = { jobId: string; number: number; madeAt: string; currency: string };
+
 /** The newest version of each of the jobs that were quoted last from a card, newest first. */
-export function latestQuotes(db: ReadableDb, cardId: string, count: number): { jobId: string; number: number; madeAt: string }[] {
+export function latestQuotes(db: ReadableDb, cardId: string, count: number): LatestQuote[] {
   return reading(db)
     .latest.all(cardId, count)
     .map((row) => ({ ...row, madeAt: instantText(row.madeAt) }));

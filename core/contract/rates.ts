@@ -72,6 +72,10 @@ export type TermsPreset = z.infer<typeof TermsPreset>;
 export const PreviewRow = z.strictObject({ jobId: Id, title: z.string(), number: z.int(), before: Money, after: Money, difference: Money });
 export type PreviewRow = z.infer<typeof PreviewRow>;
 
+/** A quote that a change cannot be compared on, with why. */
+export const Incomparable = PreviewRow.pick({ jobId: true, title: true, number: true }).extend({ why: z.string() });
+export type Incomparable = z.infer<typeof Incomparable>;
+
 export const rates = {
   list: reads('All rate cards, newest validity first.', Nothing, z.strictObject({ cards: z.array(RateCard) })),
   defaults: reads(
@@ -83,7 +87,11 @@ export const rates = {
   preview: reads(
     'What a change to a card would do to the last ten quotes that were made from it. Nothing is saved.',
     z.strictObject({ id: Id, fields: RateCardFields }),
-    z.strictObject({ rows: z.array(PreviewRow), sentence: z.string() }),
+    z.strictObject({
+      rows: z.array(PreviewRow),
+      apart: z.array(Incomparable).describe('quotes that cannot be compared: amounts of two currencies are never set against each other'),
+      sentence: z.string(),
+    }),
   ),
   save: writes(
     'Save a rate card: without an id a new one, with id and version a change.',

@@ -1,8 +1,8 @@
-import type { RateCardFields } from '../../core/contract/rates.ts';
+import type { Incomparable, PreviewRow, RateCardFields } from '../../core/contract/rates.ts';
 import { checkCard } from '../../core/rates/check.ts';
 import { defaultCard } from '../../core/rates/defaults.ts';
 import { termsPresets } from '../../core/rates/presets.ts';
-import { previewRow, previewSentence } from '../../core/rates/preview.ts';
+import { previewRow, previewSentence, whyApart } from '../../core/rates/preview.ts';
 import { epochOf } from '../../core/time/read.ts';
 import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
@@ -69,15 +69,21 @@ const preview = os.rates.preview.handler(({ input, context }) => {
   return context.store.read((db) => {
     const card = cardById(db, input.id);
     if (!card) throw notFound('This rate card');
-    if (card.currency !== input.fields.currency)
-      throw badInput([{ field: 'fields.currency', sentence: `is not ${card.currency}, in which these quotes were made` }]);
-    const rows = latestQuotes(db, card.id, PREVIEWED).map(({ jobId, number, madeAt }) => {
+    const rows: PreviewRow[] = [];
+    const apart: Incomparable[] = [];
+    for (const { jobId, number, madeAt, currency } of latestQuotes(db, card.id, PREVIEWED)) {
       const at = epochOf(madeAt);
+      const quote = { jobId, title: jobById(db, jobId, at)?.title ?? '', number };
+      const why = whyApart(currency, card.currency, input.fields.currency);
+      if (why) {
+        apart.push({ ...quote, why });
+        continue;
+      }
       const before = quoteAt(db, jobId, card, at);
       const after = quoteAt(db, jobId, { ...input.fields, id: card.id, version: card.version }, at);
-      return previewRow({ jobId, title: jobById(db, jobId, at)?.title ?? '', number }, before.totals.gross, after.totals.gross);
-    });
-    return { rows, sentence: previewSentence(rows, card.currency) };
+      rows.push(previewRow(quote, before.totals.gross, after.totals.gross));
+    }
+    return { rows, apart, sentence: previewSentence(rows, card.currency, apart) };
   });
 });
 

@@ -140,6 +140,11 @@ test('a preset fills the terms of a card; what a change would do is said before 
   await expect(page.getByText(/^The last 2 quotes would come to USD [\d,.]+ more together\.$/)).toBeVisible();
   await expect(page.getByRole('rowheader', { name: /^Robotics league final/ })).toBeVisible();
   await axe(page);
+  await page.getByRole('button', { name: /Currency$/ }).click();
+  await page.getByRole('option', { name: 'EUR', exact: true }).click();
+  await expect(page.getByText('None of the last 2 quotes can be compared.')).toBeVisible();
+  await expect(page.getByText('It was made in USD, and the card would be in EUR.').first()).toBeVisible();
+  await axe(page);
 });
 
 test('a picture and a colour for papers, and one more tax', async ({ page }) => {

@@ -1,6 +1,7 @@
+import { Fragment } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
-import type { QuoteVersion } from '../../../core/contract/quotes.ts';
+import type { QuoteDraft, QuoteVersion } from '../../../core/contract/quotes.ts';
 import { formatMoney } from '../../../core/money/format.ts';
 import { deadlineInWords, wallInWords } from '../../../core/words/dates.ts';
 import { epochOf, wallAt } from '../../../core/time/read.ts';
@@ -24,9 +25,7 @@ export function Made({ job, versions, home, next }: { job: Job; versions: readon
       <h2 id="made">
         {`Version ${newest.number} is made`} <span className={style.second}>{moment(newest.madeAt)}</span>
       </h2>
-      <p className={style.total}>
-        <span>{`Total ${newest.draft.currency}`}</span> <span>{formatMoney(newest.draft.totals.gross)}</span>
-      </p>
+      <MadeTotal job={job} draft={newest.draft} />
       <div className={style.buttons}>
         <ActionButton action={savePaper} />
         <ActionButton action={copyReply} kind={next === 'copy' ? 'black' : 'plain'} />
@@ -60,5 +59,26 @@ export function Made({ job, versions, home, next }: { job: Job; versions: readon
         </Fold>
       ) : null}
     </section>
+  );
+}
+
+/** What was inked; until then what the newest version comes to, or each of its offers. */
+function MadeTotal({ job, draft }: { job: Job; draft: QuoteDraft }) {
+  if (!job.ink && draft.offers.length > 0)
+    return (
+      <dl className={style.figures}>
+        {draft.offers.map((offer) => (
+          <Fragment key={offer.number}>
+            <dt>{`${offer.number}. ${offer.name}`}</dt>
+            <dd className={style.strong}>{formatMoney(offer.totals.gross, { code: true })}</dd>
+          </Fragment>
+        ))}
+      </dl>
+    );
+  const total = (job.ink && job.total) ?? draft.totals.gross;
+  return (
+    <p className={style.total}>
+      <span>{`Total ${total.currency}`}</span> <span>{formatMoney(total)}</span>
+    </p>
   );
 }

@@ -5,7 +5,7 @@ import type { Preview } from './use-preview.ts';
 
 /** Each of the last quotes as it was priced and as the changed card would price it. */
 export function CardPreview({ preview }: { preview: Preview }) {
-  if (preview.rows.length === 0) return <p className={style.second}>{preview.sentence}</p>;
+  if (preview.rows.length + preview.apart.length === 0) return <p className={style.second}>{preview.sentence}</p>;
   return (
     <div className={table.scroll}>
       <table className={table.table}>
@@ -32,6 +32,14 @@ export function CardPreview({ preview }: { preview: Preview }) {
               <td className={table.figures}>{formatMoney(row.before)}</td>
               <td className={table.figures}>{formatMoney(row.after)}</td>
               <td className={table.figures}>{`${row.difference.minor > 0 ? '+' : ''}${formatMoney(row.difference)}`}</td>
+            </tr>
+          ))}
+          {preview.apart.map((quote) => (
+            <tr key={`${quote.jobId} ${quote.number}`}>
+              <th scope="row">
+                {quote.title} <span className={table.second}>{`version ${quote.number}`}</span>
+              </th>
+              <td colSpan={3}>{quote.why}</td>
             </tr>
           ))}
         </tbody>

@@ -1,11 +1,11 @@
 import { skipToken, useQuery } from '@tanstack/react-query';
-import type { PreviewRow, RateCard } from '../../../core/contract/rates.ts';
+import type { Incomparable, PreviewRow, RateCard } from '../../../core/contract/rates.ts';
 import { ask } from '../../ask.ts';
 import { useSettled } from '../../parts/use-settled.ts';
 import { troubleOf } from '../../trouble.ts';
 import { fieldsFrom, typedFrom, type TypedCard } from './typed-card.ts';
 
-export type Preview = { sentence: string; rows: readonly PreviewRow[] };
+export type Preview = { sentence: string; rows: readonly PreviewRow[]; apart: readonly Incomparable[] };
 
 /** What the card as it is typed would do to the last quotes made from it; null for a new card and while nothing differs or it cannot be read. */
 export function usePreview(typed: TypedCard, stored: RateCard | undefined): Preview | null {
@@ -20,6 +20,6 @@ export function usePreview(typed: TypedCard, stored: RateCard | undefined): Prev
     }),
   );
   if (!fields) return null;
-  if (error) return { sentence: troubleOf(error).what, rows: [] };
+  if (error) return { sentence: troubleOf(error).what, rows: [], apart: [] };
   return data ?? null;
 }

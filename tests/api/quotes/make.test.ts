@@ -240,6 +240,21 @@ describe('after a quote was made', () => {
     expect((await call(rates.list, {}, at)).cards).toEqual([card]);
   });
 
+  test('a preview in another currency says which quotes cannot be compared, and mixes nothing', async () => {
+    const { at, card, jobId } = await made();
+    const { id, version, ...fields } = card;
+    const asked = await call(rates.preview, { id, fields: { ...fields, currency: 'EUR' } }, at);
+    expect(asked).toEqual({
+      rows: [],
+      apart: [{ jobId, title: 'League final', number: 1, why: 'It was made in USD, and the card would be in EUR.' }],
+      sentence: 'The last quote cannot be compared.',
+    });
+    await call(rates.save, { id, version, fields: { ...fields, currency: 'EUR' } }, at);
+    const later = await call(rates.preview, { id, fields: { ...fields, currency: 'EUR', dayRate: '1100' } }, at);
+    expect(later.rows).toEqual([]);
+    expect(later.apart[0]?.why).toBe('It was made in USD, and the card is in EUR now.');
+  });
+
   test('terms can be started from a preset', async () => {
     const { at, jobId } = await made();
     const { presets } = await call(rates.presets, {}, at);

@@ -7,7 +7,7 @@ import { checkCard } from '../../../core/rates/check.ts';
 import { chooseCard } from '../../../core/rates/choose.ts';
 import { defaultCard } from '../../../core/rates/defaults.ts';
 import { termsPresets } from '../../../core/rates/presets.ts';
-import { previewRow, previewSentence } from '../../../core/rates/preview.ts';
+import { previewRow, previewSentence, whyApart } from '../../../core/rates/preview.ts';
 
 const card = (changes: Partial<RateCardFields> = {}) => ({ ...defaultCard('shoot', 'USD', '2026-01-01'), dayRate: '1000', ...changes });
 const troubled = (changes: Partial<RateCardFields>) => checkCard(card(changes)).map((trouble) => trouble.field);
@@ -178,4 +178,15 @@ test('a preview in one sentence', () => {
   );
   expect(previewSentence([row(100_000, 90_000)], 'USD')).toBe('The last quote would come to USD 100.00 less together.');
   expect(previewSentence([row(100_000, 100_000)], 'USD')).toBe('The last quote would come to the same together.');
+});
+
+test('quotes of another currency stand apart and are never summed', () => {
+  expect(whyApart('USD', 'USD', 'USD')).toBeNull();
+  expect(whyApart('USD', 'USD', 'EUR')).toBe('It was made in USD, and the card would be in EUR.');
+  expect(whyApart('EUR', 'USD', 'USD')).toBe('It was made in EUR, and the card is in USD now.');
+  const row = previewRow({ jobId: 'a', title: 'A', number: 1 }, { minor: 100_000, currency: 'USD' }, { minor: 110_000, currency: 'USD' });
+  const apart = { jobId: 'b', title: 'B', number: 1, why: 'It was made in EUR, and the card is in USD now.' };
+  expect(previewSentence([row], 'USD', [apart])).toBe('The last quote would come to USD 100.00 more together. 1 quote cannot be compared.');
+  expect(previewSentence([], 'USD', [apart])).toBe('The last quote cannot be compared.');
+  expect(previewSentence([], 'USD', [apart, apart])).toBe('None of the last 2 quotes can be compared.');
 });
