@@ -9,7 +9,7 @@ import type { BookDay } from '../core/fit/book.ts';
 import type { Facts } from '../core/jobs/facts.ts';
 import { blankKnows } from '../core/jobs/knows.ts';
 import { ranOut, type Stage, stateOf } from '../core/jobs/state.ts';
-import { epochOf, instantText, wallAt } from '../core/time/read.ts';
+import { epochOf, exactInstantText, instantText, wallAt } from '../core/time/read.ts';
 import { newId } from './ids.ts';
 import { daysOf, replaceDays } from './job-days.ts';
 import { newestPencil, type PencilRow } from './pencils.ts';
@@ -138,7 +138,7 @@ function pencilAsMet(row: PencilRow, now: number): NonNullable<Job['pencil']> {
   const held = ranOut(row.expiresAt, now) ? 'ran out' : 'live';
   return {
     id: row.id,
-    pencilledAt: instantText(row.pencilledAt),
+    pencilledAt: exactInstantText(row.pencilledAt),
     expires: { wall: row.expiresWall, zone: row.expiresZone, at: instantText(row.expiresAt) },
     state: row.state === 'let go' || row.state === 'inked' ? row.state : held,
   };

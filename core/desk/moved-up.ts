@@ -6,9 +6,7 @@ import type { BookJob } from '../fit/book.ts';
 import type { Ground } from '../fit/moves.ts';
 import { ranksOf } from '../fit/ranks.ts';
 import { instantText } from '../time/read.ts';
-import { datesInWords } from '../words/dates.ts';
-import { joined } from '../words/lists.ts';
-import { ordinalInWords } from '../words/amounts.ts';
+import { ranksInWords } from '../words/ranks.ts';
 import { whenWords } from './when.ts';
 
 /** A hold that ended at an instant (epoch ms); of a pencil with the order that it stood in, of ink without one. */
@@ -40,7 +38,7 @@ export function movedUp({ job, ranks, gone, ground, now, homeZone }: MovedUpInpu
           id: `moved-up:${hold.id}:${job.id}`,
           at: instantText(hold.at),
           jobId: job.id,
-          sentence: `${job.title} moved up: ${standingWords(standing)}.`,
+          sentence: `${job.title} moved up: ${ranksInWords(standing)}.`,
           second: `${hold.job.title} ${endWords[hold.how]} ${when}`,
         },
       ];
@@ -53,10 +51,4 @@ const endWords: Record<GoneHold['how'], string> = { 'let go': 'was let go', 'ran
 /** Pencilled before the hold ended, and after it began; whoever is in pencil behind ink waits whenever it was pencilled. */
 function waited(job: BookJob, { job: before, at }: GoneHold): boolean {
   return job.pencilledAt !== null && job.pencilledAt < at && (before.pencilledAt === null || before.pencilledAt < job.pencilledAt);
-}
-
-/** "first pencil on Sun 13 December 2026, second on Mon 14 December 2026". */
-function standingWords(ranks: readonly { date: string; rank: number }[]): string {
-  const byRank = [...Map.groupBy(ranks, ({ rank }) => rank)].sort(([a], [b]) => a - b);
-  return joined(byRank.map(([rank, dates]) => `${ordinalInWords(rank)} pencil on ${datesInWords(dates.map(({ date }) => date))}`));
 }

@@ -96,6 +96,11 @@ export function instantText(epochMs: number): string {
   return Temporal.Instant.fromEpochMilliseconds(epochMs).toString({ smallestUnit: 'second' });
 }
 
+/** The same to the millisecond, where an order hangs on it. */
+export function exactInstantText(epochMs: number): string {
+  return Temporal.Instant.fromEpochMilliseconds(epochMs).toString();
+}
+
 /** Epoch milliseconds of an instant written with a Z. */
 export function epochOf(instant: string): number {
   return Temporal.Instant.from(instant).epochMilliseconds;

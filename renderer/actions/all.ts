@@ -1,5 +1,6 @@
 /** Every action, in the order in which the find box offers them. */
 import type { Action } from './action.ts';
+import { askForYes } from './challenge.ts';
 import { bringKit } from './bring-kit.ts';
 import { bringPeople } from './bring-people.ts';
 import { copyReply } from './copy-reply.ts';
@@ -40,6 +41,7 @@ export const actions: readonly Action[] = [
   savePaper,
   ink,
   renew,
+  askForYes,
   letGo,
   decline,
   reopen,

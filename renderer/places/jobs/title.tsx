@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
+import { askForYes } from '../../actions/challenge.ts';
 import { letGo } from '../../actions/let-go.ts';
 import { renew } from '../../actions/renew.ts';
 import { reopen } from '../../actions/reopen.ts';
@@ -11,6 +12,7 @@ import { StateMark } from '../../parts/state-mark.tsx';
 import { useScene } from '../../scene.ts';
 import style from './jobs.module.css';
 import type { ChangeJob } from './change-job.ts';
+import { PencilStanding } from './pencil-standing.tsx';
 
 /** The job's name, where it stands, and what can be done with its pencil. */
 export function Title({ job, save }: { job: Job; save: ChangeJob }) {
@@ -42,12 +44,13 @@ export function Title({ job, save }: { job: Job; save: ChangeJob }) {
         </EditorForm>
       )}
       <div className={style.deeds}>
-        {[renew, letGo, reopen]
+        {[renew, askForYes, letGo, reopen]
           .filter((action) => action.when(scene) && (action !== renew || job.state === 'ran out'))
           .map((action) => (
             <ActionButton key={action.name} action={action} />
           ))}
       </div>
+      <PencilStanding job={job} />
     </div>
   );
 }

@@ -52,3 +52,14 @@ test('a challenge is for 24 h, never past door-out, and letting go is never done
   w.at('2026-12-10T12:00:00Z');
   expect((await refusal(call(pencils.challenge, { jobId: job.id }, w))).code).toBe('REFUSED');
 });
+
+test('two pencils of one second stand in the order of their pencilling, also after one was given more time', async () => {
+  const w = await world('2026-12-01T15:00:00.400Z');
+  const first = await pencilled(w, 'Robotics final', DULUTH, '2026-12-12');
+  w.at('2026-12-01T15:00:00.700Z');
+  const second = await pencilled(w, 'Clinic', DULUTH, '2026-12-12');
+  const rankOf = async (id: string) => (await call(pencils.ranks, { jobId: id }, w)).ranks.map(({ rank }) => rank);
+  expect([await rankOf(first.id), await rankOf(second.id)]).toEqual([[1], [2]]);
+  await call(jobs.pencil, { id: second.id, version: second.version, expires: '2026-12-11T12:00:00Z' }, w);
+  expect([await rankOf(first.id), await rankOf(second.id)]).toEqual([[1], [2]]);
+});
