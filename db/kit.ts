@@ -94,10 +94,21 @@ export function keepItem(db: WritableDb, before: KitItem | undefined, fields: Ki
   return itemOf(row);
 }
 
-/** Take a thing off the list, and off the jobs that are over. */
-export function dropItem(db: WritableDb, id: string): void {
-  db.delete(jobKit).where(eq(jobKit.itemId, id)).run();
+export type OfJob = { jobId: string; count: number };
+
+/** Take a thing off the list, and off the jobs that are over. @returns what those had of it */
+export function dropItem(db: WritableDb, id: string): OfJob[] {
+  const ofJobs = db.delete(jobKit).where(eq(jobKit.itemId, id)).returning({ jobId: jobKit.jobId, count: jobKit.count }).all();
   db.delete(kitItems).where(eq(kitItems.id, id)).run();
+  return ofJobs;
+}
+
+/** Put a thing that was taken off on the list again under its own id, and on the jobs that had it. `now` in epoch ms. */
+export function restoreItem(db: WritableDb, before: KitItem, ofJobs: readonly OfJob[], now: number): KitItem {
+  const { id: _id, version: _version, ...fields } = before;
+  const item = keepItem(db, before, fields, now);
+  for (const { jobId, count } of ofJobs) db.insert(jobKit).values({ jobId, itemId: item.id, count }).run();
+  return item;
 }
 
 /** Save a preset: a new one, or the next version of `before`. `now` in epoch ms. */

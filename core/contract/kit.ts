@@ -93,6 +93,11 @@ export const kit = {
     z.strictObject({ id: Id, version: Version }),
     Nothing,
   ),
+  putBack: writes(
+    'Put a thing that was taken off on the list again, as it was, with what jobs that are over had of it.',
+    z.strictObject({ id: Id }),
+    z.strictObject({ item: KitItem }),
+  ),
   savePreset: writes(
     'Save a preset: without an id a new one, with id and version a change.',
     z.strictObject({ id: Id.optional(), version: Version.optional(), fields: PresetFields }),

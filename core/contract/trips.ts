@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Id, Line, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
+import { Id, Line, Money, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
 
 export const Mode = z.enum(['drive', 'flight', 'rail', 'ferry', 'ride']);
 export type Mode = z.infer<typeof Mode>;
@@ -36,6 +36,8 @@ export const LegFields = z.strictObject({
   after: z.int().min(0).max(1440).nullable().default(null).describe('minutes needed after the arrival; null for the default of the mode'),
   berth: z.boolean().default(false).describe('a berth overnight counts as rest'),
   cost: Line.default('').describe('what giving it up costs'),
+  fare: Money.nullable().optional().describe('what it costs to go'),
+  baggage: Line.optional().describe('what the fare carries, as "two bags of 23 kg"'),
   note: Line.default(''),
 });
 export type LegFields = z.infer<typeof LegFields>;
@@ -46,7 +48,7 @@ export const trips = {
   legs: reads(
     'The legs of a job in order of time, and what does not hang together: two legs that jump or run backwards.',
     z.strictObject({ jobId: Id }),
-    z.strictObject({ legs: z.array(Leg), troubles: z.array(z.string()) }),
+    z.strictObject({ legs: z.array(Leg), breaks: z.array(z.strictObject({ first: Id, second: Id, sentence: z.string() })) }),
   ),
   setLeg: writes(
     'Save a leg of a job: without an id a new one, with id and version a change.',

@@ -1,11 +1,13 @@
 /**
  * What I own, presets of it, and what jobs need.
  */
-import type { KitNeed } from '../../core/contract/kit.ts';
+import { z } from 'zod';
+import { KitItem, type KitNeed } from '../../core/contract/kit.ts';
+import { Id } from '../../core/contract/parts.ts';
 import { expanded, needsById } from '../../core/fit/kit-list.ts';
 import { joined } from '../../core/words/lists.ts';
 import { jobById } from '../../db/jobs.ts';
-import { writeHistory } from '../../db/keeping.ts';
+import { historyOf, writeHistory } from '../../db/keeping.ts';
 import {
   allItems,
   allPresets,
@@ -18,6 +20,7 @@ import {
   kitOfJob,
   presetById,
   replaceJobKit,
+  restoreItem,
 } from '../../db/kit.ts';
 import type { ReadableDb, WritableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
@@ -55,9 +58,27 @@ const drop = os.kit.drop.handler(({ input, context }) =>
     const now = context.now();
     const needing = jobsNeeding(db, input.id, now);
     if (needing.length > 0) throw refused(`${before.name} is needed by ${joined(needing)}.`, 'Take it off those jobs first.');
-    dropItem(db, input.id);
-    note(db, input.id, 'kit.drop', `${before.name} was taken off the list.`, before, now);
+    const dropped: Dropped = { ...before, ofJobs: dropItem(db, input.id) };
+    note(db, input.id, 'kit.drop', `${before.name} was taken off the list.`, dropped, now);
     return {};
+  }),
+);
+
+/** What history keeps of a thing that was taken off: the thing, and what jobs that are over had of it. */
+const Dropped = KitItem.extend({ ofJobs: z.array(z.strictObject({ jobId: Id, count: z.int() })).default([]) });
+type Dropped = z.infer<typeof Dropped>;
+
+const putBack = os.kit.putBack.handler(({ input, context }) =>
+  deed(context, 'kit.putBack', {}, (db) => {
+    const last = historyOf(db, 'kit', input.id).find(({ deed: name }) => name === 'kit.drop');
+    if (!last) throw notFound('This thing');
+    const here = itemById(db, input.id);
+    if (here) throw refused(`${here.name} is on the list already.`, 'Look at it there.');
+    const { ofJobs, ...before } = Dropped.parse(last.before);
+    const now = context.now();
+    const item = restoreItem(db, before, ofJobs, now);
+    note(db, item.id, 'kit.putBack', `${item.name} is on the list again.`, null, now);
+    return { item };
   }),
 );
 
@@ -133,4 +154,4 @@ function note(db: WritableDb, id: string, name: string, sentence: string, before
   writeHistory(db, { at, subject: 'kit', subjectId: id, deed: name, sentence, before: before ?? null });
 }
 
-export const kit = { list, whereabouts, bring, save, drop, savePreset, dropPreset: removePreset, forJob, setForJob };
+export const kit = { list, whereabouts, bring, save, drop, putBack, savePreset, dropPreset: removePreset, forJob, setForJob };

@@ -1,7 +1,7 @@
 /**
  * Legs of a job: kept by the subject of trips.
  */
-import { chainTroubles } from '../../core/trips/chain.ts';
+import { chainBreaks } from '../../core/trips/chain.ts';
 import { staysOf } from '../../core/trips/stays.ts';
 import { belongingsOf } from '../../db/book.ts';
 import { jobById } from '../../db/jobs.ts';
@@ -16,7 +16,10 @@ export const legs = os.trips.legs.handler(({ input, context }) =>
   context.store.read((db) => {
     if (!jobById(db, input.jobId, context.now())) throw notFound('This job');
     const { days, legs: placed } = belongingsOf(db, [input.jobId])(input.jobId);
-    return { legs: legsOfJob(db, input.jobId), troubles: chainTroubles(placed, staysOf(days)) };
+    const breaks = chainBreaks(placed, staysOf(days)).flatMap(({ first, second, sentence }) =>
+      first.id !== null && second.id !== null ? [{ first: first.id, second: second.id, sentence }] : [],
+    );
+    return { legs: legsOfJob(db, input.jobId), breaks };
   }),
 );
 

@@ -3,6 +3,7 @@
  */
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from 'playwright/test';
+import type { Place } from '../../core/contract/parts.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';
 
@@ -88,6 +89,38 @@ test('a leg is typed, refused while it arrives before it leaves, taken out and p
   await page.getByRole('button', { name: 'Take out the flight Duluth to Fargo' }).click();
   await page.getByRole('button', { name: 'Put it back' }).click();
   await expect(page.getByText('flight Duluth to Fargo', { exact: true })).toBeVisible();
+});
+
+test('a leg keeps its fare and baggage, a change is undone, and what does not hang together stands beside its leg', async ({ page }) => {
+  const { pencil } = await fill(host);
+  const { place: fargo } = pencil;
+  const { setup } = (await host.call('setup.get')) as { setup: { home: Place } };
+  const [first] = pencil.days;
+  const leg = { mode: 'flight', from: setup.home, to: fargo, depart: `${first?.date}T05:00`, arrive: `${first?.date}T06:00` };
+  await host.call('trips.setLeg', { jobId: pencil.id, fields: leg });
+  await host.call('trips.setWay', { fields: { from: setup.home, to: fargo, mode: 'drive', minutes: 250, distance: null, note: '' } });
+  await open(page, `/jobs/${pencil.id}`);
+  await page.getByRole('button', { name: 'Change the flight Duluth to Fargo' }).click();
+  await page.getByLabel('Fare, USD').fill('189,5');
+  await page.getByLabel('Baggage it carries').fill('one bag of 23 kg');
+  await page.getByRole('button', { name: 'Keep the leg' }).click();
+  const trip = page.getByRole('region', { name: 'Trip' });
+  await expect(trip).toContainText('USD 189.50, one bag of 23 kg');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(trip).not.toContainText('one bag of 23 kg');
+
+  await host.call('trips.setLeg', {
+    jobId: pencil.id,
+    fields: { ...leg, mode: 'rail', from: setup.home, depart: `${first?.date}T07:00`, arrive: `${first?.date}T08:00` },
+  });
+  await page.reload();
+  await expect(trip.getByRole('listitem').filter({ hasText: 'rail Duluth to Fargo' })).toContainText(
+    'The flight Duluth to Fargo ends in Fargo, but the rail Duluth to Fargo begins in Duluth.',
+  );
+  await trip.getByText('Remembered ways, 1').click();
+  await trip.getByRole('button', { name: 'Forget the drive Duluth to Fargo' }).click();
+  await page.getByRole('button', { name: 'Remember it' }).click();
+  await expect(trip.getByText('Remembered ways, 1')).toBeVisible();
 });
 
 test('other dates are shown for days that are taken, and pressing one changes the days', async ({ page }) => {

@@ -13,6 +13,7 @@ import { Reader } from '../../parts/reader.ts';
 import { Rows } from '../../parts/rows.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
+import { sayWithUndo } from '../../undo.ts';
 import style from './trip.module.css';
 
 type Named = KitNeed & { name: string };
@@ -88,7 +89,11 @@ function KitForm(props: {
     setTrouble(unread);
     if (unread) return;
     const kept = await deed(() => client.kit.setForJob({ jobId, needs, key: crypto.randomUUID() }), setTrouble);
-    if (kept) onDone();
+    if (!kept) return;
+    onDone();
+    const before = props.needs.map(({ item, count }) => ({ item, count }));
+    const undo = () => client.kit.setForJob({ jobId, needs: before, key: crypto.randomUUID() });
+    sayWithUndo('The kit of the job is kept.', 'Undo', undo, 'The kit of the job is as it was.');
   };
   const putIn = (preset: Preset): void => {
     const { needs, trouble: unread } = read();

@@ -105,7 +105,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
       </div>
       <div className={trip.parts}>
         <JobKit jobId={job.id} locked={CLOSED.includes(job.state)} />
-        <Trip job={job} home={mine.home} />
+        <Trip job={job} home={mine.home} currency={mine.currency} />
       </div>
       <KnownSection job={job} />
       <History job={job} zone={mine.home.zone} />

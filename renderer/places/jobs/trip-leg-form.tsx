@@ -14,6 +14,7 @@ import { Segments } from '../../parts/segments.tsx';
 import { Tick } from '../../parts/tick.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
+import { sayWithUndo } from '../../undo.ts';
 import style from './trip.module.css';
 import { legFields, type TypedLeg } from './typed-leg.ts';
 
@@ -32,7 +33,9 @@ export function LegForm(props: { jobId: string; start: TypedLeg; stored?: Leg; o
     if ('trouble' in read) return setTrouble(read.trouble);
     const of = stored ? { id: stored.id, version: stored.version } : {};
     const kept = await deed(() => client.trips.setLeg({ jobId, ...of, fields: read.fields }), setTrouble);
-    if (kept) onDone();
+    if (!kept) return;
+    onDone();
+    sayKept(kept.leg, stored);
   };
   return (
     <EditorForm label={stored ? 'Change the leg' : 'New leg'} className={style.form} onKeep={() => void keep()} onLeave={onDone}>
@@ -53,6 +56,21 @@ export function LegForm(props: { jobId: string; start: TypedLeg; stored?: Leg; o
           value={typed.arrive}
           onChange={(arrive) => change({ arrive })}
           error={fieldTrouble(trouble, 'arrive')}
+        />
+        <Field
+          label={`Fare, ${typed.currency}`}
+          figures
+          inputMode="decimal"
+          value={typed.fare}
+          onChange={(fare) => change({ fare })}
+          error={fieldTrouble(trouble, 'fare')}
+        />
+        <Field
+          label="Baggage it carries"
+          placeholder="two bags of 23 kg"
+          value={typed.baggage}
+          onChange={(baggage) => change({ baggage })}
+          error={fieldTrouble(trouble, 'baggage')}
         />
         <Field
           label="Giving it up costs"
@@ -103,4 +121,17 @@ export function LegForm(props: { jobId: string; start: TypedLeg; stored?: Leg; o
       </div>
     </EditorForm>
   );
+}
+
+/** Says what was kept, with the way back: a change is undone, a new leg is taken out again. */
+function sayKept(kept: Leg, before: Leg | undefined): void {
+  const names = `${kept.mode} ${kept.from.name} to ${kept.to.name}`;
+  const { id, jobId, version } = kept;
+  if (!before) {
+    sayWithUndo(`The ${names} is on the trip.`, 'Undo', () => client.trips.dropLeg({ id, version }), `The ${names} is off again.`);
+    return;
+  }
+  const { id: _id, jobId: _jobId, version: _version, ...fields } = before;
+  const undo = () => client.trips.setLeg({ jobId, id, version, fields });
+  sayWithUndo(`The ${names} is changed.`, 'Undo', undo, 'The leg is as it was.');
 }

@@ -3,27 +3,30 @@ import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Leg } from '../../../core/contract/trips.ts';
+import { formatMoney } from '../../../core/money/format.ts';
 import { timeAround } from '../../../core/trips/ways.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
 import { ask } from '../../ask.ts';
-import { deed, say, useDeeds } from '../../deeds.ts';
+import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { sayWithUndo } from '../../undo.ts';
+import { RememberedWays } from './remembered-ways.tsx';
 import { LegForm } from './trip-leg-form.tsx';
 import style from './trip.module.css';
 import { blankLeg, typedLeg } from './typed-leg.ts';
 
 /** The movements of the job from home to home: legs that are known, and the estimated way where there is none. */
-export function Trip({ job, home }: { job: Job; home: Place }) {
+export function Trip({ job, home, currency }: { job: Job; home: Place; currency: string }) {
   const [editing, setEditing] = useState<Leg | 'new' | null>(null);
   const data = useQuery(ask.trips.legs.queryOptions({ input: { jobId: job.id } })).data;
   if (!data) return null;
-  const { legs, troubles } = data;
+  const { legs, breaks } = data;
   const { place } = job;
   const close = (): void => setEditing(null);
   const last = legs.at(-1)?.to;
-  const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place) : blankLeg(home, place);
+  const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place, currency) : blankLeg(home, place, currency);
   const away = place && place.key !== home.key ? place : null;
   return (
     <section className={style.part} aria-labelledby="trip">
@@ -40,21 +43,22 @@ export function Trip({ job, home }: { job: Job; home: Place }) {
         {legs.map((leg) =>
           editing !== 'new' && editing?.id === leg.id ? (
             <li key={leg.id}>
-              <LegForm jobId={job.id} start={typedLeg(leg)} stored={leg} onDone={close} />
+              <LegForm jobId={job.id} start={typedLeg(leg, currency)} stored={leg} onDone={close} />
             </li>
           ) : (
-            <LegRow key={leg.id} leg={leg} onChange={() => setEditing(leg)} />
+            <LegRow
+              key={leg.id}
+              leg={leg}
+              broken={breaks.find(({ second }) => second === leg.id)?.sentence}
+              onChange={() => setEditing(leg)}
+            />
           ),
         )}
         {away && !legs.some(({ from }) => from.key === away.key) ? <Estimated from={away} to={home} /> : null}
       </ol>
       {away || legs.length > 0 ? null : <p className={style.second}>{place ? 'At home: no way to go.' : 'The place is not known yet.'}</p>}
-      {troubles.map((trouble) => (
-        <p key={trouble} className={style.broken}>
-          {trouble}
-        </p>
-      ))}
       {editing === 'new' ? <LegForm jobId={job.id} start={nextEnds} onDone={close} /> : null}
+      <RememberedWays />
     </section>
   );
 }
@@ -64,17 +68,15 @@ function Estimated({ from, to }: { from: Place; to: Place }) {
   return data ? <li className={style.second}>{data.sentence}</li> : null;
 }
 
-function LegRow({ leg, onChange }: { leg: Leg; onChange: () => void }) {
+/** @param broken why it does not follow on the leg before it */
+function LegRow({ leg, broken, onChange }: { leg: Leg; broken: string | undefined; onChange: () => void }) {
   const { running } = useDeeds();
   const names = `${leg.mode} ${leg.from.name} to ${leg.to.name}`;
   const takeOut = async (): Promise<void> => {
     const { id, version, jobId, ...fields } = leg;
     const gone = await deed(() => client.trips.dropLeg({ id, version }));
     if (gone)
-      say(`The ${names} was taken out.`, {
-        label: 'Put it back',
-        perform: () => deed(() => client.trips.setLeg({ jobId, fields }).then(() => say(`The ${names} is back.`))),
-      });
+      sayWithUndo(`The ${names} was taken out.`, 'Put it back', () => client.trips.setLeg({ jobId, fields }), `The ${names} is back.`);
   };
   return (
     <li className={style.leg}>
@@ -90,6 +92,7 @@ function LegRow({ leg, onChange }: { leg: Leg; onChange: () => void }) {
           Take out
         </Button>
       </span>
+      {broken ? <p className={style.brokenLeg}>{broken}</p> : null}
     </li>
   );
 }
@@ -101,14 +104,16 @@ function whenOf({ depart, arrive, from, to }: Leg): string {
   return `${wallInWords(depart)} to ${sameDate ? arrive.slice(11) : wallInWords(arrive)}${clock}`;
 }
 
-/** What stands beside a leg: the time around it, its berth, what giving it up costs, its note. */
-function besideOf({ mode, from, to, before, after, berth, cost, note }: Leg): string {
+/** What stands beside a leg: the time around it, its berth, its fare and baggage, what giving it up costs, its note. */
+function besideOf({ mode, from, to, before, after, berth, fare, baggage, cost, note }: Leg): string {
   const around = timeAround(mode, from, to);
   const [early, late] = [before ?? around.before, after ?? around.after];
   return [
     early > 0 ? `${lengthInWords(early)} before` : '',
     late > 0 ? `${lengthInWords(late)} after` : '',
     berth ? 'berth' : '',
+    fare ? formatMoney(fare, { code: true }) : '',
+    baggage ?? '',
     cost ? `giving it up costs ${cost}` : '',
     note,
   ]

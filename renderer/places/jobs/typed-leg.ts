@@ -4,20 +4,27 @@
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { LegFields } from '../../../core/contract/trips.ts';
-import { parseLength } from '../../../core/money/parse.ts';
+import { exponentOf } from '../../../core/money/currencies.ts';
+import { fixedText } from '../../../core/money/exact.ts';
+import { amountOf, majorOf } from '../../../core/money/money.ts';
+import { parseAmount, parseLength } from '../../../core/money/parse.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { Reader } from '../../parts/reader.ts';
 
-export type TypedLeg = Omit<LegFields, 'from' | 'to' | 'before' | 'after'> & {
+export type TypedLeg = Omit<LegFields, 'from' | 'to' | 'before' | 'after' | 'fare' | 'baggage'> & {
   from: Place | null;
   to: Place | null;
   before: string;
   after: string;
+  currency: string;
+  fare: string;
+  baggage: string;
 };
 
 const typedMinutes = (minutes: number | null): string => (minutes === null ? '' : lengthInWords(minutes));
 
-export const typedLeg = (leg: LegFields): TypedLeg => ({
+/** @param currency of a fare that is still to be typed */
+export const typedLeg = (leg: LegFields, currency: string): TypedLeg => ({
   mode: leg.mode,
   from: leg.from,
   to: leg.to,
@@ -27,12 +34,15 @@ export const typedLeg = (leg: LegFields): TypedLeg => ({
   before: typedMinutes(leg.before),
   after: typedMinutes(leg.after),
   berth: leg.berth,
+  currency: leg.fare?.currency ?? currency,
+  fare: leg.fare ? fixedText(majorOf(leg.fare), exponentOf(leg.fare.currency)) : '',
+  baggage: leg.baggage ?? '',
   cost: leg.cost,
   note: leg.note,
 });
 
 /** A leg that is still to be typed. */
-export const blankLeg = (from: Place | null, to: Place | null): TypedLeg => ({
+export const blankLeg = (from: Place | null, to: Place | null, currency: string): TypedLeg => ({
   mode: 'flight',
   from,
   to,
@@ -42,6 +52,9 @@ export const blankLeg = (from: Place | null, to: Place | null): TypedLeg => ({
   before: '',
   after: '',
   berth: false,
+  currency,
+  fare: '',
+  baggage: '',
   cost: '',
   note: '',
 });
@@ -55,7 +68,9 @@ export function legFields(typed: TypedLeg): { fields: LegFields } | { trouble: T
     if (read && !('minutes' in read)) reader.refuse(field, 'is in days; write it as 2 h or 90 min');
     return read && 'minutes' in read ? read.minutes : null;
   };
-  const { from, to, depart, arrive } = typed;
+  const { currency, fare: typedFare, ...told } = typed;
+  const { from, to, depart, arrive } = told;
+  const amount = typedFare.trim() === '' ? undefined : reader.take('fare', parseAmount(typedFare, exponentOf(currency)));
   if (!from) reader.refuse('from', 'is not chosen; begin to type a town');
   if (!to) reader.refuse('to', 'is not chosen; begin to type a town');
   if (depart === '') reader.refuse('depart', 'is not whole; give date and time');
@@ -63,6 +78,6 @@ export function legFields(typed: TypedLeg): { fields: LegFields } | { trouble: T
   const around = { before: minutes('before', typed.before), after: minutes('after', typed.after) };
   if (reader.trouble) return { trouble: reader.trouble };
   return from && to
-    ? { fields: { ...typed, from, to, ...around } }
+    ? { fields: { ...told, from, to, ...around, fare: amount === undefined ? null : amountOf(amount, currency) } }
     : { trouble: { what: 'The leg has no two ends.', kept: 'Nothing was saved.', todo: 'Choose both places.' } };
 }

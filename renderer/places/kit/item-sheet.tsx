@@ -49,7 +49,8 @@ function ItemSheet({ stored, currency }: { stored?: KitItem; currency: string })
       form={form}
       inWords={itemInWords}
       drop={({ id, version }) => client.kit.drop({ id, version })}
-      putBack={({ id: _id, version: _version, ...fields }) => client.kit.save({ fields })}
+      putBack={({ id }) => client.kit.putBack({ id })}
+      keepAgain={({ id, version: _version, ...fields }, { version }) => client.kit.save({ id, version, fields })}
     >
       {stored ? (
         <Group title="Where it is now">

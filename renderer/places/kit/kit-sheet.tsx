@@ -5,6 +5,7 @@ import type { Said } from '../../parts/clash-note.tsx';
 import { KeptSheet } from '../../parts/kept-sheet.tsx';
 import type { KeptForm } from '../../parts/use-kept-form.ts';
 import { sceneNow } from '../../scene.ts';
+import { sayWithUndo } from '../../undo.ts';
 
 type Stored = { id: string; name: string; version: number };
 
@@ -12,6 +13,7 @@ type Stored = { id: string; name: string; version: number };
 export function KitSheet<T, F, S extends F & Stored>({
   drop,
   putBack,
+  keepAgain,
   ...sheet
 }: {
   kind: 'thing' | 'preset';
@@ -23,6 +25,8 @@ export function KitSheet<T, F, S extends F & Stored>({
   drop: (stored: S) => Promise<unknown>;
   /** Puts a thing that was taken off on the list again. */
   putBack: (stored: S) => Promise<unknown>;
+  /** Saves it as it was over what was saved last. */
+  keepAgain: (before: S, over: S) => Promise<unknown>;
   children: ReactNode;
 }) {
   const { stored, back } = sheet;
@@ -31,16 +35,14 @@ export function KitSheet<T, F, S extends F & Stored>({
     const gone = await deed(() => drop(one));
     if (!gone) return;
     sceneNow().go(back.path);
-    say(`${one.name} was taken off the list.`, {
-      label: 'Put it back',
-      perform: () => deed(() => putBack(one).then(() => say(`${one.name} is on the list again.`))),
-    });
+    sayWithUndo(`${one.name} was taken off the list.`, 'Put it back', () => putBack(one), `${one.name} is on the list again.`);
   };
   return (
     <KeptSheet
       {...sheet}
       onSaved={(saved) => {
-        if (!stored) sceneNow().go(back.path);
+        if (stored) return sayWithUndo(`${saved.name} is saved.`, 'Undo', () => keepAgain(stored, saved), `${stored.name} is as it was.`);
+        sceneNow().go(back.path);
         say(`${saved.name} is saved.`);
       }}
       aside={

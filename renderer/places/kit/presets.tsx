@@ -88,6 +88,7 @@ function PresetSheet({ stored, items }: { stored?: Preset; items: readonly KitIt
       ]}
       drop={({ id, version }) => client.kit.dropPreset({ id, version })}
       putBack={({ name, needs }) => client.kit.savePreset({ fields: { name, needs } })}
+      keepAgain={({ id, name, needs }, { version }) => client.kit.savePreset({ id, version, fields: { name, needs } })}
     >
       <Group title="What it stands for">
         <div className={sheet.texts}>

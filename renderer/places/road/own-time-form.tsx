@@ -12,6 +12,7 @@ import { Segments } from '../../parts/segments.tsx';
 import { Tick } from '../../parts/tick.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
+import { sayWithUndo } from '../../undo.ts';
 import { spanOfDays, wholeDays } from './own-time-words.ts';
 import style from './own-time.module.css';
 
@@ -42,7 +43,9 @@ export function OwnTimeForm({ home, stored, onDone }: { home: Place; stored?: Pe
     const of = stored ? { id: stored.id, version: stored.version } : {};
     const fields = { ...rest, ...span, zone: stored?.zone ?? home.zone };
     const kept = await deed(() => client.personal.save({ ...of, fields }), setTrouble);
-    if (kept) onDone();
+    if (!kept) return;
+    onDone();
+    sayKept(kept.personal, stored);
   };
   const type = typed.whole ? 'date' : 'datetime-local';
   return (
@@ -102,4 +105,11 @@ export function OwnTimeForm({ home, stored, onDone }: { home: Place; stored?: Pe
       </div>
     </EditorForm>
   );
+}
+
+/** Says what was kept, with the way back: a change is undone, new time is taken off again. */
+function sayKept({ id, version, title }: Personal, before: Personal | undefined): void {
+  if (!before) return sayWithUndo(`${title} is yours.`, 'Undo', () => client.personal.drop({ id, version }), `${title} is off again.`);
+  const { id: _id, version: _version, ...fields } = before;
+  return sayWithUndo(`${title} is changed.`, 'Undo', () => client.personal.save({ id, version, fields }), `${before.title} is as it was.`);
 }

@@ -4,9 +4,10 @@ import type { Place } from '../../../core/contract/parts.ts';
 import type { Personal } from '../../../core/contract/personal.ts';
 import { zoneInWords } from '../../../core/words/dates.ts';
 import { ask } from '../../ask.ts';
-import { deed, say, useDeeds } from '../../deeds.ts';
+import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { sayWithUndo } from '../../undo.ts';
 import { OwnTimeForm } from './own-time-form.tsx';
 import { ownSpanInWords } from './own-time-words.ts';
 import style from './own-time.module.css';
@@ -52,10 +53,7 @@ function OwnTimeRow({ one, home, onChange }: { one: Personal; home: Place; onCha
     const { id, version, ...fields } = one;
     const gone = await deed(() => client.personal.drop({ id, version }));
     if (gone)
-      say(`${one.title} was taken off.`, {
-        label: 'Put it back',
-        perform: () => deed(() => client.personal.save({ fields }).then(() => say(`${one.title} is yours again.`))),
-      });
+      sayWithUndo(`${one.title} was taken off.`, 'Put it back', () => client.personal.save({ fields }), `${one.title} is yours again.`);
   };
   const zone = one.zone === home.zone ? '' : ` in ${zoneInWords(one.zone)}`;
   return (

@@ -220,13 +220,18 @@ describe('legs', () => {
       { jobId: job.id, fields: { ...out, from: THUNDER_BAY, to: DULUTH, depart: '2026-12-12T08:00', arrive: '2026-12-12T10:00' } },
       w,
     );
-    const { legs, troubles } = await call(trips.legs, { jobId: job.id }, w);
+    const { legs, breaks } = await call(trips.legs, { jobId: job.id }, w);
     expect(legs).toHaveLength(2);
-    expect(troubles).toEqual([
-      'The rail Duluth to Fargo ends in Fargo, but the rail Thunder Bay to Duluth begins in Thunder Bay. Add the leg between them.',
+    expect(breaks).toEqual([
+      {
+        first: leg.id,
+        second: legs[1]?.id,
+        sentence:
+          'The rail Duluth to Fargo ends in Fargo, but the rail Thunder Bay to Duluth begins in Thunder Bay. Add the leg between them.',
+      },
     ]);
     expect((await refusal(call(trips.dropLeg, { id: leg.id, version: 7 }, w))).code).toBe('STALE');
     await call(trips.dropLeg, { id: leg.id, version: 1 }, w);
-    expect((await call(trips.legs, { jobId: job.id }, w)).troubles).toEqual([]);
+    expect((await call(trips.legs, { jobId: job.id }, w)).breaks).toEqual([]);
   });
 });

@@ -67,3 +67,17 @@ test('what cannot be is bad input, what is old is stale', async () => {
     'Crane is not on your kit list. Add it first.',
   );
 });
+
+test('a thing that was taken off is put back as it was, with what jobs that are over had of it', async () => {
+  const w = await world(NOW);
+  const { item } = await call(kit.save, { fields: { name: 'Camera', owned: 2, note: 'blue tape' } }, w);
+  const { job } = await call(jobs.add, { facts: { title: 'Fair', place: DULUTH, days } }, w);
+  await call(kit.setForJob, { jobId: job.id, needs: [{ item: item.id, count: 2 }] }, w);
+  expect((await refusal(call(kit.putBack, { id: item.id }, w))).code).toBe('NOT_FOUND');
+  w.at('2026-12-20T15:00:00Z');
+  await call(kit.drop, { id: item.id, version: 1 }, w);
+  expect((await call(kit.forJob, { jobId: job.id }, w)).needs).toEqual([]);
+  expect((await call(kit.putBack, { id: item.id }, w)).item).toEqual({ ...item, version: 2 });
+  expect((await call(kit.forJob, { jobId: job.id }, w)).needs).toEqual([{ item: item.id, name: 'Camera', count: 2 }]);
+  expect(await refusal(call(kit.putBack, { id: item.id }, w))).toMatchObject({ code: 'REFUSED', what: 'Camera is on the list already.' });
+});
