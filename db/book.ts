@@ -7,6 +7,7 @@ import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../core/fit/book.
 import { bookItem } from '../core/fit/kit-list.ts';
 import { legAt, ticketsAndWays, type PlacedLeg } from '../core/trips/legs.ts';
 import { allItems } from './kit.ts';
+import { allHands } from './people.ts';
 import { personalNear } from './personal.ts';
 import { perStore } from './prepared.ts';
 import { LONGEST_STAY_MS } from './schema/jobs.ts';
@@ -82,6 +83,7 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
     restMinutes: span.restMinutes,
     personal: personalNear(db, near),
     kit: allItems(db).map((item) => bookItem(item, span.home.zone)),
+    hands: allHands(db),
   };
 }
 

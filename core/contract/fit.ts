@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { reads } from './base.ts';
-import { Id, InstantText, Moment, Place } from './parts.ts';
+import { DateText, Id, InstantText, Moment, Place, Role } from './parts.ts';
 import { JobDay } from './jobs.ts';
 import { ShiftDays, Stringline } from './road.ts';
 import { KitNeed } from './kit.ts';
-import { LegFields, Mode } from './trips.ts';
+import { LegFields } from './trips.ts';
+import { TryOn } from './try-on.ts';
 
 export const Hardness = z.enum(['blocks', 'settle', 'know']);
 export type Hardness = z.infer<typeof Hardness>;
@@ -13,9 +14,10 @@ export type Hardness = z.infer<typeof Hardness>;
 export const Lift = z.strictObject({
   kind: z.string(),
   label: z.string(),
-  tryOn: z.record(z.string(), z.unknown()).optional(),
+  tryOn: TryOn.optional(),
   way: z.strictObject({ from: Place, to: Place }).optional().describe('the way whose real time would be typed'),
-  jobId: Id.optional().describe('the job whose holder would be asked'),
+  jobId: Id.optional().describe('the job on the books that it would change: whose holder is asked, whose ticket is given up'),
+  dates: z.array(DateText).optional().describe('dates of the candidate that a hand would cover'),
 });
 export type Lift = z.infer<typeof Lift>;
 
@@ -38,58 +40,9 @@ export const Candidate = z.strictObject({
   replyBy: Moment.nullable().default(null),
   legs: z.array(LegFields).max(60).default([]),
   kit: z.array(KitNeed).max(200).default([]),
+  role: Role.default('shoot').describe('what a hand would have to cover'),
 });
 export type Candidate = z.infer<typeof Candidate>;
-
-/** Changes to try on before anything is saved. */
-export const TryOn = z.strictObject({
-  restMinutes: z
-    .int()
-    .min(0)
-    .max(24 * 60)
-    .optional(),
-  firstCallLaterMinutes: z
-    .int()
-    .min(0)
-    .max(48 * 60)
-    .optional(),
-  lastWrapEarlierMinutes: z
-    .int()
-    .min(0)
-    .max(24 * 60)
-    .optional(),
-  ways: z
-    .array(z.strictObject({ fromKey: z.string().max(80), toKey: z.string().max(80), mode: Mode, minutes: z.int().min(1).max(20_000) }))
-    .max(20)
-    .optional()
-    .describe('ways as if they had been typed; both directions'),
-  kitExtra: z
-    .array(z.strictObject({ item: z.string().max(120), count: z.int().min(1).max(10_000) }))
-    .max(50)
-    .optional()
-    .describe('things as if so many more were owned'),
-  kitInstead: z
-    .array(z.strictObject({ item: z.string().max(120), other: z.string().max(120), count: z.int().min(1).max(10_000) }))
-    .max(50)
-    .optional()
-    .describe('so many of one thing met by another'),
-  withJobs: z
-    .array(
-      z.strictObject({
-        title: z.string().trim().min(1).max(120),
-        place: Place,
-        days: z.array(JobDay).min(1).max(366),
-        firmness: z.enum(['ink', 'pencil']).default('ink'),
-        legs: z.array(LegFields).max(60).default([]),
-        kit: z.array(KitNeed).max(200).default([]),
-      }),
-    )
-    .max(50)
-    .optional()
-    .describe('jobs as if they were on the books too'),
-  withoutJobs: z.array(Id).max(20).optional().describe('jobs as if they were not on the books'),
-});
-export type TryOn = z.infer<typeof TryOn>;
 
 export const FitAnswer = z.enum(['free', 'free if', 'not possible']);
 export type FitAnswer = z.infer<typeof FitAnswer>;

@@ -3,11 +3,16 @@
  */
 import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
+import { staysOf } from '../trips/stays.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { clockAt, momentAt, weekdayAt } from '../words/moments.ts';
+import type { KitItem } from './book.ts';
 import { carriedAfter } from './carried.ts';
 import { concerning, softened } from './findings.ts';
+import { flightLifts } from './flight.ts';
+import { courierLifts } from './kit.ts';
 import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
+import { giveUpTicket, handLift, secondPencil } from './lifts.ts';
 import { reach, type Reach, type ReachInput } from './reach.ts';
 
 const MINUTE = 60_000;
@@ -15,9 +20,6 @@ const MINUTE = 60_000;
 const HALF_HOUR = 30 * MINUTE;
 /** Less rest than this is never offered, minutes. */
 const LEAST_REST = 180;
-/** Nobody flies a shorter way than this, km. */
-const FLIGHT_FROM_KM = 250;
-const AFTER_FLIGHT = 60;
 
 export type Neighbour = Reach & { own: StayEntry; other: StayEntry };
 
@@ -57,7 +59,7 @@ function between(tickets: readonly TicketEntry[], before: StayEntry, after: Stay
 }
 
 /** What a pair of neighbours gives to settle; nothing where one is reached rested. */
-export function findingOf(pair: Neighbour, home: Place): Finding[] {
+export function findingOf(pair: Neighbour, home: Place, items: readonly KitItem[] = []): Finding[] {
   if (pair.verdict === 'fits') return [];
   const ticketFails = pair.failing !== null && (pair.failing.from.kind === 'ticket' || pair.failing.to.kind === 'ticket');
   // A thing that lies at home can be hired or sent on, so going there for it never blocks.
@@ -84,7 +86,7 @@ export function findingOf(pair: Neighbour, home: Place): Finding[] {
         ticketFails && pair.failing
           ? ticketSentence(pair.failing.from, pair.failing.to, pair.failing.have, pair.failing.route, home)
           : sentence(pair, home),
-      lifts: liftsOf(pair, home, ticketFails),
+      lifts: liftsOf(pair, home, items, ticketFails),
     },
   ];
 }
@@ -126,12 +128,12 @@ export function ticketSentence(from: LaneEntry, to: LaneEntry, have: number, rou
   return `${left} on ${momentAt(from.endAt, from.to, home)}; ${next} on ${weekdayAt(to.startAt, to.from, home)}. That leaves ${lengthInWords(have)}, and the way takes ${route.known ? '' : 'up to '}${lengthInWords(route.long)}.`;
 }
 
-function liftsOf(pair: Neighbour, home: Place, ticketFails: boolean): Lift[] {
+function liftsOf(pair: Neighbour, home: Place, items: readonly KitItem[], ticketFails: boolean): Lift[] {
   const lifts: Lift[] = [];
   const { own, after, route } = pair;
   const missing = -pair.slack;
-  if (ticketFails) lifts.push({ kind: 'give up ticket', label: 'Change the ticket or give it up' });
-  if (after === own) {
+  if (ticketFails) lifts.push(...ticketsOf(pair).map(giveUpTicket));
+  if (after === own && isFirst(own)) {
     const call = Math.ceil((own.startAt + missing * MINUTE) / HALF_HOUR) * HALF_HOUR;
     const later = Math.round((call - own.startAt) / MINUTE);
     if (later <= 12 * 60)
@@ -140,7 +142,7 @@ function liftsOf(pair: Neighbour, home: Place, ticketFails: boolean): Lift[] {
         label: `Ask for the first call at ${clockAt(call, own.from, home)}`,
         tryOn: { firstCallLaterMinutes: later },
       });
-  } else {
+  } else if (after !== own && isLast(own)) {
     const wrap = Math.floor((own.endAt - missing * MINUTE) / HALF_HOUR) * HALF_HOUR;
     const earlier = Math.round((own.endAt - wrap) / MINUTE);
     if (earlier <= 6 * 60)
@@ -159,15 +161,24 @@ function liftsOf(pair: Neighbour, home: Place, ticketFails: boolean): Lift[] {
       label: `Type the real time from ${pair.before.to.name} to ${after.from.name}`,
       way: { from: pair.before.to, to: after.from },
     });
-  if (pair.verdict !== 'rest' && !ticketFails && route.km >= FLIGHT_FROM_KM)
-    lifts.push({
-      kind: 'flight',
-      label: `A flight that lands in ${after.from.name} by ${clockAt(after.startAt - AFTER_FLIGHT * MINUTE, after.from, home)}`,
-    });
-  if (pair.other.standing !== 'ink')
-    lifts.push({ kind: 'second pencil', label: `Take it as second pencil behind ${pair.other.job.title}` });
-  lifts.push({ kind: 'hand', label: pair.after === own ? 'Ask a hand to take the first day' : 'Ask a hand to take the last day' });
+  if (pair.mustGoHome && route.byHome) lifts.push(...courierLifts(pair.carried, after.job, items));
+  if (!ticketFails) lifts.push(...flightLifts(pair.before, after, pair.restLeft, home));
+  if (pair.other.standing === 'outranks') lifts.push(secondPencil(pair.other.job));
+  const day = pair.after === own ? own.stay.days[0] : own.stay.days.at(-1);
+  if (day) lifts.push(handLift([day]));
   return lifts;
+}
+
+function ticketsOf({ failing }: Neighbour): TicketEntry[] {
+  return failing ? [failing.from, failing.to].filter((entry) => entry.kind === 'ticket') : [];
+}
+
+function isFirst(own: StayEntry): boolean {
+  return staysOf(own.job.days)[0]?.startAt === own.startAt;
+}
+
+function isLast(own: StayEntry): boolean {
+  return staysOf(own.job.days).at(-1)?.endAt === own.endAt;
 }
 
 function capital(words: string): string {

@@ -2,7 +2,8 @@
  * What the rules of sections 5 and 6 are given to decide with: everything on the books, as plain data. No store, no clock.
  * Instants are epoch milliseconds; wall times stay beside them for the sentences.
  */
-import type { Place, DayKind } from '../contract/parts.ts';
+import type { Hand } from '../contract/people.ts';
+import type { Place, DayKind, Role } from '../contract/parts.ts';
 import type { Firmness } from '../contract/road.ts';
 import type { Mode } from '../contract/trips.ts';
 
@@ -22,6 +23,10 @@ export type BookJob = {
   /** Movements that are fixed; ways that are not here are laid anew between neighbours. */
   legs?: BookLeg[];
   kit?: readonly KitNeed[];
+  /** What a hand would have to cover. */
+  role?: Role;
+  /** It is taken as second pencil: the pencils before it stand first, and that is agreed. */
+  second?: boolean;
 };
 
 /** A ticketed movement: its instants are the truth. */
@@ -60,7 +65,11 @@ export type Book = {
   restMinutes: number;
   personal?: readonly PersonalTime[];
   kit?: readonly KitItem[];
+  hands?: readonly BookHand[];
 };
+
+/** Somebody who could be asked to cover days. */
+export type BookHand = Pick<Hand, 'id' | 'name' | 'home' | 'rates' | 'insuredUntil' | 'backup'>;
 
 /** Time of my own. `never` blocks; `settle` can be talked about. */
 export type PersonalTime = { id: string | null; title: string; startAt: number; endAt: number; hardness: 'never' | 'settle' };
@@ -82,4 +91,6 @@ export type KitItem = {
   subHire: string;
   /** Half-open, epoch ms. */
   services: readonly { startAt: number; endAt: number; count: number }[];
+  /** It is sent to where it is needed by first call, and not carried from home. */
+  byCourier?: boolean;
 };

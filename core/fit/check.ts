@@ -1,7 +1,8 @@
 /**
  * Does it fit? The candidate against everything on the books, as findings with their numbers.
  */
-import type { FitResult, TryOn } from '../contract/fit.ts';
+import type { FitResult } from '../contract/fit.ts';
+import type { TryOn } from '../contract/try-on.ts';
 import type { Moment } from '../contract/parts.ts';
 import { wayFinder } from '../trips/ways.ts';
 import type { Book, BookJob } from './book.ts';
@@ -10,14 +11,17 @@ import { chainFindings } from './chain.ts';
 import { departureFindings, pastFindings, replyByFindings } from './clocks.ts';
 import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
+import { givenUpFindings } from './given-up.ts';
+import { handFindings, withHands } from './hands.ts';
 import { kitFindings, PACK_BEFORE, type KitSpan } from './kit.ts';
 import { laneOf } from './lane.ts';
 import { legByLegFindings } from './leg-by-leg.ts';
 import { loadFindings } from './load.ts';
 import { movesOf, type Ground, type Move } from './moves.ts';
+import { offered } from './offered.ts';
 import { movableFindings, overlapFindings } from './overlap.ts';
 import { personalFindings } from './personal.ts';
-import { triedOn } from './try-on.ts';
+import { givenUp, triedOn } from './try-on.ts';
 
 export type FitInput = {
   book: Book;
@@ -29,39 +33,51 @@ export type FitInput = {
 };
 
 /**
- * Check one candidate. A job that is on the books itself is left out by its id.
+ * Check one candidate, with the lifts that would help. A job that is on the books itself is left out by its id.
  * @throws RangeError when the candidate has no day
+ * @throws WallTimeError where a day that is tried on falls on a wall time that does not exist or occurs twice
  */
 export function checkFit(input: FitInput): FitResult {
-  const { book, candidate } = triedOn(input.book, input.candidate, input.tryOn);
+  const tried = input.tryOn ?? {};
+  return offered(assess(input), tried, input.now, (tryOn) => assess({ ...input, tryOn }).answer);
+}
+
+/** The same without asking of each lift whether it would help. */
+export function assess(input: FitInput): FitResult {
+  const { book, candidate, mine, covers } = triedOn(input.book, input.candidate, input.tryOn);
   const { home } = book;
   const find = wayFinder(book.ways);
-  const lane = laneOf(book, candidate);
+  const lane = laneOf(book, mine);
   const others = book.jobs.filter((job) => candidate.id === null || job.id !== candidate.id);
   const ground: Ground = { home, find, restMinutes: book.restMinutes, kit: book.kit };
   const neighbours = neighboursOf(lane, ground);
   const ink = others.filter((job) => job.firmness === 'ink');
   const { moves } = movesOf(
-    candidate,
+    mine,
     lane.filter(({ standing }) => standing === 'ink' || standing === 'own'),
     ground,
   );
   const over = overlapFindings(lane, home);
   // Where one cannot be in two places anyway, hours and days in a row say nothing.
   const impossible = over.some((finding) => finding.hardness === 'blocks');
-  const findings = inOrder([
+  // The kit is needed on the days of a hand too.
+  const kitLane = mine === candidate ? lane : laneOf(book, candidate);
+  const found = inOrder([
     ...over,
-    ...movableFindings(lane, candidate, others, home),
+    ...movableFindings(lane, mine, others, home),
     ...legByLegFindings(lane, ground),
-    ...neighbours.flatMap((pair) => findingOf(pair, home)),
+    ...neighbours.flatMap((pair) => findingOf(pair, home, book.kit ?? [])),
     ...personalFindings(book.personal ?? [], lane, moves, home),
-    ...kitFindings(candidate, lane, book.kit ?? [], kitSpan(candidate, moves), home),
-    ...chainFindings(candidate),
+    ...kitFindings(candidate, kitLane, book.kit ?? [], kitSpan(candidate, moves), home),
+    ...chainFindings(mine),
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),
-    ...replyByFindings(input.replyBy, input.now, home),
-    ...(impossible ? [] : loadFindings(candidate, ink, ground)),
+    ...(input.tryOn?.stillOpen ? [] : replyByFindings(input.replyBy, input.now, home)),
+    ...(impossible ? [] : loadFindings(mine, ink, ground)),
+    ...handFindings(covers, candidate, book, find, input.now),
+    ...givenUpFindings(givenUp(input.book, input.candidate, input.tryOn), home),
   ]);
+  const findings = withHands(found, book, candidate);
   const stays = lane.filter((entry) => entry.standing === 'own').length;
   return { answer: answerOf(findings), findings, fine: fineSentence(findings, neighbours, stays), missing: [] };
 }

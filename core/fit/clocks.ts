@@ -6,9 +6,10 @@ import type { Moment, Place } from '../contract/parts.ts';
 import { epochOf } from '../time/read.ts';
 import type { WayFinder } from '../trips/ways.ts';
 import { lengthInWords } from '../words/amounts.ts';
-import { momentAt } from '../words/moments.ts';
+import { clockAt, momentAt } from '../words/moments.ts';
 import type { BookJob } from './book.ts';
 import type { LaneEntry } from './lane.ts';
+import { giveUpTicket } from './lifts.ts';
 
 const MINUTE = 60_000;
 
@@ -24,7 +25,7 @@ export function replyByFindings(replyBy: Moment | null, now: number, home: Place
       concerns: [],
       numbers: { late: past },
       sentence: `They asked to hear by ${momentAt(epochOf(replyBy.at), replyBy, home)}; that was ${past === 0 ? 'this minute' : `${lengthInWords(past)} ago`}.`,
-      lifts: [{ kind: 'ask', label: 'Ask whether it is still open' }],
+      lifts: [{ kind: 'ask', label: 'Ask whether it is still open', tryOn: { stillOpen: true } }],
     },
   ];
 }
@@ -75,11 +76,11 @@ export function departureFindings(lane: readonly LaneEntry[], home: Place, find:
       numbers: { have, way: way.longMinutes, wayShort: way.shortMinutes, slack: have - way.longMinutes },
       sentence: `${what}${road}.`,
       lifts: ticket
-        ? [{ kind: 'give up ticket', label: 'Change the ticket or give it up' }]
+        ? [giveUpTicket(first)]
         : [
             {
               kind: 'later call',
-              label: `Ask for the first call ${lengthInWords(way.longMinutes - have)} later`,
+              label: `Ask for the first call at ${clockAt(first.startAt + (way.longMinutes - have) * MINUTE, first.from, home)}`,
               tryOn: { firstCallLaterMinutes: way.longMinutes - have },
             },
           ],

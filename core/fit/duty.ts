@@ -3,12 +3,13 @@
  * The limit is common practice; published limits for commercial drivers stand beside it in the tests.
  */
 import type { Finding, Lift } from '../contract/fit.ts';
-import type { Place } from '../contract/parts.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { momentAt } from '../words/moments.ts';
 import type { BookJob } from './book.ts';
 import { concerning } from './findings.ts';
+import { handLift } from './lifts.ts';
 import type { Ground } from './moves.ts';
+import { travelAfter, travelBefore } from './travel-days.ts';
 import { workOnTheDay, type Work } from './work.ts';
 
 const MINUTE = 60_000;
@@ -24,7 +25,7 @@ export function dutyFindings(candidate: BookJob, ink: readonly BookJob[], ground
   const spans = spansOf(work.filter(short), ground)
     .filter((span) => span.own && span.endAt - span.startAt > LONGEST_DUTY)
     .filter((span) => !before.some((old) => old.startAt <= span.startAt && old.endAt >= span.endAt));
-  return [...long, ...spans.map((span) => longDuty(span, candidate, ground.home))];
+  return [...long, ...spans.map((span) => longDuty(span, candidate, ground))];
 }
 
 /** A way of more than a day's length is never travelled in one go. */
@@ -47,15 +48,17 @@ function spansOf(sorted: readonly Work[], { restMinutes }: Ground): Span[] {
   return spans;
 }
 
-function longDuty({ startAt, endAt, work }: Span, candidate: BookJob, home: Place): Finding {
+function longDuty({ startAt, endAt, work }: Span, candidate: BookJob, ground: Ground): Finding {
+  const { home } = ground;
   const duty = minutes(endAt - startAt);
   const driving = minutes(work.filter((item) => item.date === null).reduce((sum, item) => sum + item.endAt - item.startAt, 0));
   const first = work[0];
   const last = work.at(-1);
   const lifts: Lift[] = [];
-  if (first?.date === null) lifts.push({ kind: 'travel before', label: 'Travel the day before' });
-  if (last?.date === null) lifts.push({ kind: 'travel after', label: 'Travel home the day after' });
-  lifts.push({ kind: 'hand', label: 'Ask a hand to share the day' });
+  if (first?.own && first.date === null) lifts.push(...travelBefore(first, work, ground));
+  if (last?.own && last.date === null) lifts.push(...travelAfter(last, work, ground));
+  const own = work.flatMap((item) => (item.own && item.date !== null ? [{ date: item.date }] : []));
+  if (own.length > 0) lifts.push(handLift(own));
   const road = driving > 0 ? `, ${lengthInWords(driving)} of them on the way if it is travelled on the day` : '';
   return {
     kind: 'duty',

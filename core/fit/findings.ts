@@ -7,9 +7,9 @@ import type { Standing } from './lane.ts';
 
 const ORDER: readonly Hardness[] = ['blocks', 'settle', 'know'];
 
-/** Against a pencil nothing is harder than "must be settled", and "good to know" where that pencil stands behind. */
+/** Against a pencil nothing is harder than "must be settled", and "good to know" where that pencil stands behind or is let stand first. */
 export function softened(hardness: Hardness, standing: Standing): Hardness {
-  if (standing === 'behind') return 'know';
+  if (standing === 'behind' || standing === 'first') return 'know';
   return standing === 'outranks' && hardness === 'blocks' ? 'settle' : hardness;
 }
 
@@ -24,6 +24,9 @@ export function inOrder(findings: readonly Finding[]): Finding[] {
   );
   return once.sort((a, b) => ORDER.indexOf(a.hardness) - ORDER.indexOf(b.hardness));
 }
+
+/** How good an answer is; higher is worse. */
+export const WORSE: Readonly<Record<FitResult['answer'], number>> = { free: 0, 'free if': 1, 'not possible': 2 };
 
 export function answerOf(findings: readonly Finding[]): FitResult['answer'] {
   if (findings.some((finding) => finding.hardness === 'blocks')) return 'not possible';

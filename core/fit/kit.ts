@@ -47,21 +47,21 @@ function itemFindings(
   const own = uses.filter((use) => use.standing === 'own');
   const findings: Finding[] = [];
   let worst = 0;
-  for (const standing of ['ink', 'outranks', 'behind'] as const) {
-    const counted = uses.filter(
-      (use) => use.standing === 'ink' || use.standing === standing || (standing === 'behind' && use.standing === 'outranks'),
-    );
+  const order = ['ink', 'outranks', 'first', 'behind'] as const;
+  for (const [index, standing] of order.entries()) {
+    const counted = uses.filter((use) => order.slice(0, index + 1).some((upTo) => upTo === use.standing));
     const short = shortage(item, need.count, own, counted, span);
     // A pencil is told of only for what it takes beyond what is short without it.
     if (short.count <= worst) continue;
     worst = short.count;
-    findings.push(finding(item, short, standing, items, home));
+    const sent = shortage({ ...item, byCourier: true }, need.count, own, counted, span);
+    findings.push(finding(item, short, standing, items, sent.count < short.count, home));
   }
   return findings;
 }
 
 function useOf(stay: StayEntry, item: KitItem): Use[] {
-  const count = (stay.job.kit ?? []).filter((need) => need.item === item.id).reduce((sum, need) => sum + need.count, 0);
+  const count = countOf(stay.job.kit ?? [], item.id);
   if (count === 0) return [];
   const { job, standing, startAt, endAt } = stay;
   return [{ job, standing, count, startAt, endAt, resetUntil: endAt + item.resetMinutes * MINUTE }];
@@ -100,7 +100,7 @@ function shortAt(
 ): Omit<Shortage, 'from' | 'to'> {
   const used = own.some((use) => use.startAt <= at && at < use.endAt);
   const resetting = own.some((use) => use.endAt <= at && at < use.resetUntil);
-  const packed = span.packAt <= at && at < span.backAt;
+  const packed = !item.byCourier && span.packAt <= at && at < span.backAt;
   const inService = item.services
     .filter((service) => service.startAt <= at && at < service.endAt)
     .reduce((sum, { count }) => sum + count, 0);
@@ -118,7 +118,14 @@ function shortAt(
   };
 }
 
-function finding(item: KitItem, short: Shortage, standing: Standing, items: readonly KitItem[], home: Place): Finding {
+function finding(
+  item: KitItem,
+  short: Shortage,
+  standing: Standing,
+  items: readonly KitItem[],
+  courierHelps: boolean,
+  home: Place,
+): Finding {
   const users = short.users.length > 0 ? ` beside ${[...new Set(short.users.map((job) => job.title))].join(' and ')}` : '';
   const service = short.inService > 0 ? `, ${short.inService} in service` : '';
   const reset = short.byReset ? ' while the last are made ready again' : '';
@@ -135,11 +142,11 @@ function finding(item: KitItem, short: Shortage, standing: Standing, items: read
       item: item.name,
     },
     sentence: `${item.name}: short by ${short.count} from ${spanAt(short.from, short.to, home, home)} (${lengthInWords(Math.ceil((short.to - short.from) / MINUTE))})${reset}. ${short.demand} asked for${users}, ${item.owned} owned${service}.`,
-    lifts: liftsOf(item, short.count, items),
+    lifts: liftsOf(item, short.count, items, courierHelps),
   };
 }
 
-function liftsOf(item: KitItem, short: number, items: readonly KitItem[]): Lift[] {
+function liftsOf(item: KitItem, short: number, items: readonly KitItem[], courierHelps: boolean): Lift[] {
   const others = items.filter((other) => other.id !== item.id && item.does !== '' && other.does === item.does);
   const price = item.subHire === '' ? '' : ` at ${item.subHire}`;
   return [
@@ -153,8 +160,13 @@ function liftsOf(item: KitItem, short: number, items: readonly KitItem[]): Lift[
       label: `Sub-hire ${countInWords(short, item.name, item.name)}${price}`,
       tryOn: { kitExtra: [{ item: item.id, count: short }] },
     },
-    { kind: 'courier', label: 'Send it on by courier' },
+    ...(courierHelps ? [courierLift(item)] : []),
   ];
+}
+
+/** What is sent to the first call and fetched after the last wrap is needed for neither packing nor the way home. */
+function courierLift({ id, name }: KitItem): Lift {
+  return { kind: 'courier', label: `Send ${name} on by courier`, tryOn: { couriers: [id] } };
 }
 
 function unknownItem({ item, count }: KitNeed): Finding {
@@ -168,16 +180,28 @@ function unknownItem({ item, count }: KitNeed): Finding {
   };
 }
 
+/** Things that lie at home and could be sent on, so that one need not go there for them. */
+export function courierLifts(carried: readonly KitNeed[], after: BookJob, items: readonly KitItem[]): Lift[] {
+  return (after.kit ?? []).flatMap((need) => {
+    const item = items.find(({ id }) => id === need.item);
+    return item && !item.byCourier && need.count > countOf(carried, need.item) ? [courierLift(item)] : [];
+  });
+}
+
+/** How many of one thing stand in a list of needs. */
+export function countOf(needs: readonly KitNeed[], item: string): number {
+  return needs.filter((need) => need.item === item).reduce((sum, { count }) => sum + count, 0);
+}
+
 /**
  * Must one go home between two stays for the kit? Yes when something needed at the second is not with me after the first, or its reset
  * cannot be done on the road and nothing is left in its place.
  */
-export function mustGoHomeForKit(before: BookJob, after: BookJob, items: readonly KitItem[], gapMinutes: number): boolean {
+export function mustGoHomeForKit(carried: readonly KitNeed[], after: BookJob, items: readonly KitItem[], gapMinutes: number): boolean {
   return (after.kit ?? []).some((need) => {
     const item = items.find(({ id }) => id === need.item);
-    if (!item || need.count === 0) return false;
-    const withMe = (before.kit ?? []).filter((other) => other.item === need.item).reduce((sum, other) => sum + other.count, 0);
+    if (!item || need.count === 0 || item.byCourier) return false;
     const resetFits = item.resetMinutes === 0 || (item.resetOnRoad && item.resetMinutes <= gapMinutes);
-    return withMe < need.count || !resetFits;
+    return countOf(carried, item.id) < need.count || !resetFits;
   });
 }

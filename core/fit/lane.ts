@@ -7,9 +7,10 @@ import { staysOf, type Stay } from '../trips/stays.ts';
 import type { Book, BookJob, BookLeg } from './book.ts';
 
 /**
- * How a job stands to the candidate: the candidate itself, ink, a pencil before it or a pencil behind it.
+ * How a job stands to the candidate: the candidate itself, ink, a pencil before it or a pencil behind it. `first` is a pencil before it
+ * too, where the candidate is taken as second pencil.
  */
-export type Standing = 'own' | 'ink' | 'outranks' | 'behind';
+export type Standing = 'own' | 'ink' | 'outranks' | 'first' | 'behind';
 
 type Entry = { job: BookJob; standing: Standing; startAt: number; endAt: number; from: Place; to: Place };
 export type StayEntry = Entry & { kind: 'stay'; stay: Stay };
@@ -59,9 +60,10 @@ function entriesOf(job: BookJob, standing: Standing): LaneEntry[] {
 function standingOf(job: BookJob, candidate: BookJob): Standing {
   if (job.firmness === 'ink') return 'ink';
   if (candidate.firmness === 'ink') return 'behind';
-  if (candidate.pencilledAt === null) return 'outranks';
-  const first = (job.pencilledAt ?? Infinity) - candidate.pencilledAt || compare(job, candidate);
-  return first < 0 ? 'outranks' : 'behind';
+  const before = candidate.second ? 'first' : 'outranks';
+  if (candidate.pencilledAt === null) return before;
+  const order = (job.pencilledAt ?? Infinity) - candidate.pencilledAt || compare(job, candidate);
+  return order < 0 ? before : 'behind';
 }
 
 function compare(a: BookJob, b: BookJob): number {

@@ -6,6 +6,7 @@ import type { Finding } from '../contract/fit.ts';
 import { ticketSentence } from './between.ts';
 import { concerning } from './findings.ts';
 import type { LaneEntry } from './lane.ts';
+import { giveUpTicket } from './lifts.ts';
 import { gapBetween, type ReachInput } from './reach.ts';
 
 /** A ticket is changed or given up, so none of these blocks. Pencils may go and are passed over. */
@@ -40,7 +41,7 @@ function gapFinding(from: LaneEntry, to: LaneEntry, input: ReachInput): Finding[
         by: route.byHome ? 'home' : 'direct',
       },
       sentence: ticketSentence(from, to, have, route, input.home),
-      lifts: [{ kind: 'give up ticket', label: 'Change the ticket or give it up' }],
+      lifts: [from, to].filter((entry) => entry.kind === 'ticket').map(giveUpTicket),
     },
   ];
 }

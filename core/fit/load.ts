@@ -13,5 +13,9 @@ import { workOf } from './work.ts';
 export function loadFindings(candidate: BookJob, ink: readonly BookJob[], ground: Ground): Finding[] {
   const without = workOf(ink, null, ground);
   const work = workOf([...ink, candidate], candidate, ground);
-  return [...dutyFindings(candidate, ink, ground), ...rowFindings(work, without, ground.home), ...weekFindings(work, without, ground.home)];
+  return [
+    ...dutyFindings(candidate, ink, ground),
+    ...rowFindings(work, without, candidate, ground.home),
+    ...weekFindings(work, without, ground.home),
+  ];
 }

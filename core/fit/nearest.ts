@@ -3,7 +3,7 @@
  */
 import type { FitResult } from '../contract/fit.ts';
 import type { BookDay } from './book.ts';
-import { checkFit, type FitInput } from './check.ts';
+import { assess, type FitInput } from './check.ts';
 import { movedBy } from './moved.ts';
 
 export type NearDates = { shiftDays: number; days: BookDay[]; answer: 'free' | 'free if'; reason: string };
@@ -17,7 +17,7 @@ export function nearestDates(input: FitInput, withinDays: number, limit: number)
       const candidate = movedBy(input.candidate, shiftDays);
       if (!candidate || candidate.days.some((day) => day.callAt <= input.now)) continue;
       // The reply-by belongs to the asking, not to the dates.
-      const result = checkFit({ ...input, candidate, replyBy: null });
+      const result = assess({ ...input, candidate, replyBy: null });
       if (result.answer === 'not possible') continue;
       (result.answer === 'free' ? free : freeIf).push({ shiftDays, days: candidate.days, answer: result.answer, reason: reasonOf(result) });
     }

@@ -1,12 +1,13 @@
 /**
  * Part 1 of the check: the candidate's stays against everything that stands at the same time.
  */
-import type { Finding } from '../contract/fit.ts';
+import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { momentAt, spanAt } from '../words/moments.ts';
 import type { BookDay, BookJob } from './book.ts';
 import { concerning, softened } from './findings.ts';
+import { giveUpTicket, handLift, moveDay, secondPencil } from './lifts.ts';
 import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 
 const MINUTE = 60_000;
@@ -42,15 +43,8 @@ function stayOverStay(own: StayEntry, other: StayEntry, home: Place): Finding {
     other.job.firmness === 'ink' ? 'in ink' : other.standing === 'behind' ? 'in pencil, behind this one' : 'in pencil, before this one';
   const lifts: Finding['lifts'] = [{ kind: 'other dates', label: 'Look for the nearest dates that work' }];
   if (other.standing === 'outranks')
-    lifts.unshift(
-      { kind: 'second pencil', label: `Take it as second pencil behind ${other.job.title}` },
-      {
-        kind: 'challenge',
-        label: `Ask ${other.job.title} for a yes or no within 24 h`,
-        ...(other.job.id === null ? {} : { jobId: other.job.id }),
-      },
-    );
-  lifts.push({ kind: 'hand', label: 'Ask a hand to cover one of the two' });
+    lifts.unshift(secondPencil(other.job), ...(other.job.id === null ? [] : [challenge(other.job.id, other.job.title)]));
+  lifts.push(handLift(own.stay.days));
   return {
     kind: 'overlap',
     hardness: softened('blocks', other.standing),
@@ -72,7 +66,7 @@ function overTicket(own: LaneEntry, other: LaneEntry, home: Place): Finding {
     concerns: concerning(other.job),
     numbers: { overlap: minutes, ...(ticket.leg.cost === '' ? {} : { cost: ticket.leg.cost }) },
     sentence: `The ${ticket.leg.mode} from ${ticket.from.name} to ${ticket.to.name} for ${ticket.job.title} leaves on ${momentAt(ticket.leg.departAt, ticket.from, home)}: with the time before and after it, ${lengthInWords(minutes)} of it fall on ${what}.${cost}`,
-    lifts: [{ kind: 'give up ticket', label: 'Change the ticket or give it up' }],
+    lifts: [giveUpTicket(ticket)],
   };
 }
 
@@ -82,19 +76,32 @@ function overTicket(own: LaneEntry, other: LaneEntry, home: Place): Finding {
 export function movableFindings(lane: readonly LaneEntry[], candidate: BookJob, others: readonly BookJob[], home: Place): Finding[] {
   const stays = lane.filter((entry) => entry.kind === 'stay');
   const ofCandidate = movableDays(candidate).flatMap((day) =>
-    stays.filter((stay) => stay.standing !== 'own' && overlaps(span(day), stay)).map((stay) => movable(day, candidate, stay, stay, home)),
+    stays
+      .filter((stay) => stay.standing !== 'own' && overlaps(span(day), stay))
+      .map((stay) => movable(day, candidate, stay, stay, stays, home)),
   );
   const ofOthers = others.flatMap((job) =>
     movableDays(job).flatMap((day) =>
       stays
         .filter((stay) => stay.standing === 'own' && overlaps(span(day), stay))
-        .map((stay) => movable(day, job, stay, standingIn(lane, job), home)),
+        .map((stay) => movable(day, job, stay, standingIn(lane, job), stays, home)),
     ),
   );
   return [...ofCandidate, ...ofOthers];
 }
 
-function movable(day: BookDay, job: BookJob, stay: StayEntry, standing: Pick<StayEntry, 'standing'>, home: Place): Finding {
+function challenge(jobId: string, title: string): Lift {
+  return { kind: 'challenge', label: `Ask ${title} for a yes or no within 24 h`, jobId, tryOn: { withoutJobs: [jobId] } };
+}
+
+function movable(
+  day: BookDay,
+  job: BookJob,
+  stay: StayEntry,
+  standing: Pick<StayEntry, 'standing'>,
+  stays: readonly StayEntry[],
+  home: Place,
+): Finding {
   const minutes = common(span(day), stay);
   const other = stay.standing === 'own' ? job : stay.job;
   return {
@@ -103,7 +110,7 @@ function movable(day: BookDay, job: BookJob, stay: StayEntry, standing: Pick<Sta
     concerns: concerning(other),
     numbers: { overlap: minutes },
     sentence: `The ${day.kind} day of ${job.title} on ${spanAt(day.callAt, day.wrapAt, job.place, home)} falls on ${stay.job.title} for ${lengthInWords(minutes)}: it must be moved.`,
-    lifts: [{ kind: 'move day', label: `Move the ${day.kind} day` }],
+    lifts: moveDay(day, job, stay.standing === 'own' ? job.id : null, stays),
   };
 }
 

@@ -37,7 +37,9 @@ function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['h
   const lifts =
     hardness === 'blocks'
       ? [{ kind: 'other dates', label: 'Look for the nearest dates that work' }]
-      : [{ kind: 'move personal', label: `Move ${time.title}` }];
+      : time.id === null
+        ? []
+        : [{ kind: 'move personal', label: `Move ${time.title}`, tryOn: { withoutPersonal: [time.id] } }];
   return {
     kind: 'personal time',
     hardness,

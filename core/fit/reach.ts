@@ -35,6 +35,10 @@ export type Reach = {
   /** have - (way + rest), planning with the long end. */
   slack: number;
   slackShort: number;
+  /** Home must be between, because of the kit. */
+  mustGoHome: boolean;
+  /** What is with me after the first. */
+  carried: readonly KitNeed[];
   /** The tickets between, in order, and the gap that fails if one does. */
   tickets: TicketEntry[];
   failing: { from: LaneEntry; to: LaneEntry; have: number; route: Route } | null;
@@ -57,14 +61,15 @@ export function reach(before: StayEntry, after: StayEntry, tickets: readonly Tic
   const points: LaneEntry[] = [before, ...tickets, after];
   const have = minutes(before.endAt, after.startAt);
   const rest = asksForRest(before, after) ? input.restMinutes : 0;
-  const mustGoHome = mustGoHomeForKit({ ...before.job, kit: input.carried ?? before.job.kit ?? [] }, after.job, input.kit ?? [], have);
+  const carried = input.carried ?? before.job.kit ?? [];
+  const mustGoHome = mustGoHomeForKit(carried, after.job, input.kit ?? [], have);
   const isHome = (place: Place) => place.key === input.home.key;
   const atHome = isHome(before.to) || points.slice(1).some((point) => isHome(point.from));
   const byHome = walk(points, rest, true, { ...input, mustGoHome });
   const direct = walk(points, rest, false, { ...input, mustGoHome });
   const best = (mustGoHome && !atHome) || better(byHome, direct) ? byHome : direct;
   const forKit = mustGoHome && best === byHome && severity(direct.verdict) < severity(byHome.verdict);
-  return { ...best, before, after, tickets: [...tickets], have, rest, forKit };
+  return { ...best, before, after, tickets: [...tickets], have, rest, mustGoHome, carried, forKit };
 }
 
 type Gap = Omit<Walk, 'failing'> & { have: number };

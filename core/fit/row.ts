@@ -1,18 +1,20 @@
 /**
  * Days in a row: a date counts if it has paid time or more than four hours of travel. A caution from the seventh (common practice).
  */
-import type { Finding } from '../contract/fit.ts';
+import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { wallAt } from '../time/read.ts';
 import { nextDate } from '../time/wall.ts';
 import { dateInWords } from '../words/dates.ts';
+import type { BookJob } from './book.ts';
+import { handLift } from './lifts.ts';
 import type { Work } from './work.ts';
 
 const SEVENTH = 7;
 const TRAVEL_COUNTS = 4 * 3_600_000;
 
 /** Runs that the candidate makes or lengthens. */
-export function rowFindings(work: readonly Work[], without: readonly Work[], home: Place): Finding[] {
+export function rowFindings(work: readonly Work[], without: readonly Work[], candidate: BookJob, home: Place): Finding[] {
   const old = new Set(datesOf(without, home));
   const own = new Set(
     datesOf(
@@ -31,9 +33,22 @@ export function rowFindings(work: readonly Work[], without: readonly Work[], hom
         concerns: [],
         numbers: { daysInARow: run.length, from, to },
         sentence: `That makes ${run.length} days in a row without one off, from ${dateInWords(from)} to ${dateInWords(to)}.`,
-        lifts: [{ kind: 'day off', label: 'Keep a day free, or ask a hand for one' }],
+        lifts: dayOff(run, candidate),
       };
     });
+}
+
+/** The candidate's date that leaves the shortest runs on both sides: called off, where it is not the only one, or a hand's. */
+function dayOff(run: readonly string[], { days }: BookJob): Lift[] {
+  const longest = (date: string) => Math.max(run.indexOf(date), run.length - 1 - run.indexOf(date));
+  const best = days
+    .filter(({ date }) => run.includes(date))
+    .sort((a, b) => longest(a.date) - longest(b.date) || (a.date < b.date ? -1 : 1))[0];
+  if (!best) return [];
+  const { date } = best;
+  const off = days.filter((day) => day.date === date).map(({ kind }) => ({ jobId: null, date, kind, to: null }));
+  const alone = off.length === days.length;
+  return [...(alone ? [] : [{ kind: 'day off', label: `Ask for ${dateInWords(date)} off`, tryOn: { daysMoved: off } }]), handLift([best])];
 }
 
 function datesOf(work: readonly Work[], home: Place): string[] {

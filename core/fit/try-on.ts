@@ -1,47 +1,91 @@
 /**
  * Changes that are tried on before anything is saved.
  */
-import type { TryOn } from '../contract/fit.ts';
-import { wallAt } from '../time/read.ts';
-import type { Book, BookDay, BookJob, KitItem, KitNeed } from './book.ts';
+import type { TicketKey, TryOn } from '../contract/try-on.ts';
+import type { LegFields } from '../contract/trips.ts';
+import { epochOf } from '../time/read.ts';
+import { placedLeg, ticketsAndWays } from '../trips/legs.ts';
+import type { Book, BookDay, BookJob, BookLeg, BookWay, KitItem, KitNeed } from './book.ts';
+import { changedDays, movedDays } from './day-changes.ts';
+import { countOf } from './kit.ts';
 
-const MINUTE = 60_000;
+/** Days that a hand would take over. */
+export type Cover = { handId: string; days: BookDay[] };
+export type Tried = {
+  book: Book;
+  /** With every day that is wanted, whoever does it. */
+  candidate: BookJob;
+  /** The candidate as far as I do it myself: perhaps no day at all. */
+  mine: BookJob;
+  covers: Cover[];
+};
 
-/** The book and the candidate as they would be. A call is never moved past its wrap, nor a wrap before its call. */
-export function triedOn(book: Book, candidate: BookJob, tryOn: TryOn = {}): { book: Book; candidate: BookJob } {
-  const restMinutes = tryOn.restMinutes ?? book.restMinutes;
-  const ways = tryOn.ways ? [...tryOn.ways, ...book.ways.filter((way) => !tryOn.ways?.some((typed) => samePair(typed, way)))] : book.ways;
-  const jobs = tryOn.withoutJobs ? book.jobs.filter((job) => job.id === null || !tryOn.withoutJobs?.includes(job.id)) : book.jobs;
-  const kit = withExtra(book.kit ?? [], tryOn.kitExtra ?? []);
-  const later = (tryOn.firstCallLaterMinutes ?? 0) * MINUTE;
-  const earlier = (tryOn.lastWrapEarlierMinutes ?? 0) * MINUTE;
-  const days = [...candidate.days].sort((a, b) => a.callAt - b.callAt);
-  const moved = withLaterCall(withEarlierWrap(days, earlier, candidate.place.zone), later, candidate.place.zone);
+/**
+ * The book and the candidate as they would be.
+ * @throws WallTimeError where a day would be moved to a wall time that does not exist or occurs twice
+ */
+export function triedOn(book: Book, candidate: BookJob, tryOn: TryOn = {}): Tried {
+  const legs = placed(tryOn.legs ?? []);
+  const days = changedDays(candidate.days, candidate.place.zone, tryOn);
+  const asked = {
+    ...candidate,
+    days,
+    legs: [...withoutTickets(candidate.legs ?? [], tryOn), ...legs.tickets],
+    kit: withInstead(candidate.kit ?? [], tryOn.kitInstead ?? []),
+    ...(tryOn.asSecondPencil ? { second: true } : {}),
+  };
+  const covers = (tryOn.hands ?? []).map(({ handId, dates }) => ({ handId, days: days.filter(({ date }) => dates.includes(date)) }));
+  const covered = new Set(covers.flatMap((cover) => cover.days));
   return {
-    book: { ...book, restMinutes, ways, jobs, kit },
-    candidate: { ...candidate, days: moved, kit: withInstead(candidate.kit ?? [], tryOn.kitInstead ?? []) },
+    book: {
+      ...book,
+      restMinutes: tryOn.restMinutes ?? book.restMinutes,
+      ways: [...legs.ways, ...withTyped(book.ways, tryOn.ways ?? [])],
+      jobs: book.jobs.filter(({ id }) => id === null || !tryOn.withoutJobs?.includes(id)).map((job) => changedJob(job, tryOn)),
+      ...(book.kit ? { kit: byCourier(withExtra(book.kit, tryOn.kitExtra ?? []), tryOn.couriers ?? []) } : {}),
+      ...(!book.kit && tryOn.kitExtra ? { kit: withExtra([], tryOn.kitExtra) } : {}),
+      ...(book.personal ? { personal: book.personal.filter(({ id }) => id === null || !tryOn.withoutPersonal?.includes(id)) } : {}),
+    },
+    candidate: asked,
+    mine: covered.size === 0 ? asked : { ...asked, days: days.filter((day) => !covered.has(day)) },
+    covers,
   };
 }
 
-/** Days that would be over before the new call are left out; the last always stays, a minute long at least. */
-function withLaterCall(days: readonly BookDay[], later: number, zone: string): BookDay[] {
-  const first = days[0];
-  if (!first || later === 0) return [...days];
-  const call = first.callAt + later;
-  const kept = days.filter((day, index) => day.wrapAt > call || index === days.length - 1);
-  return kept.map((day) => (day.callAt >= call ? day : calledAt(day, Math.min(call, day.wrapAt - MINUTE), zone)));
+/** A job on the books with the days and tickets that were changed; the same job where none of it is its. */
+function changedJob(job: BookJob, tryOn: TryOn): BookJob {
+  const moves = (tryOn.daysMoved ?? []).filter(({ jobId }) => jobId !== null && jobId === job.id);
+  const legs = job.legs && withoutTickets(job.legs, tryOn);
+  const days = moves.length > 0 ? movedDays(job.days, job.place.zone, moves) : job.days;
+  return days === job.days && legs?.length === job.legs?.length ? job : { ...job, days, ...(legs ? { legs } : {}) };
 }
 
-function withEarlierWrap(days: readonly BookDay[], earlier: number, zone: string): BookDay[] {
-  const last = days.at(-1);
-  if (!last || earlier === 0) return [...days];
-  const wrapAt = Math.max(last.callAt + MINUTE, last.wrapAt - earlier);
-  return [...days.slice(0, -1), { ...last, wrapAt, wrap: wallAt(wrapAt, zone) }];
+/** Tickets that would be given up, of the candidate and of every job. */
+export function givenUp(book: Book, candidate: BookJob, { withoutTickets: keys = [] }: TryOn = {}): { job: BookJob; leg: BookLeg }[] {
+  return [candidate, ...book.jobs].flatMap((job) =>
+    (job.legs ?? []).filter((leg) => keys.some((key) => isTicket(key, leg))).map((leg) => ({ job, leg })),
+  );
 }
 
-function calledAt(day: BookDay, callAt: number, zone: string): BookDay {
-  const call = wallAt(callAt, zone);
-  return { ...day, callAt, call, date: call.slice(0, 10) };
+function withoutTickets(legs: readonly BookLeg[], { withoutTickets: keys = [] }: TryOn): BookLeg[] {
+  return legs.filter((leg) => !keys.some((key) => isTicket(key, leg)));
+}
+
+function isTicket(key: TicketKey, leg: BookLeg): boolean {
+  return key.fromKey === leg.from.key && key.toKey === leg.to.key && epochOf(key.departAt) === leg.departAt;
+}
+
+/** Legs that cannot be are refused where they come in; here they are passed over. */
+function placed(legs: readonly LegFields[]): ReturnType<typeof ticketsAndWays> {
+  return ticketsAndWays(legs.map((leg) => placedLeg(leg)).filter((leg) => typeof leg !== 'string'));
+}
+
+function withTyped(ways: readonly BookWay[], typed: readonly BookWay[]): BookWay[] {
+  return [...typed, ...ways.filter((way) => !typed.some((other) => samePair(other, way)))];
+}
+
+function byCourier(items: readonly KitItem[], couriers: readonly string[]): KitItem[] {
+  return items.map((item) => (couriers.includes(item.id) ? { ...item, byCourier: true } : item));
 }
 
 function samePair(a: { fromKey: string; toKey: string }, b: { fromKey: string; toKey: string }): boolean {
@@ -75,8 +119,4 @@ function withInstead(needs: readonly KitNeed[], instead: readonly { item: string
     const known = all.find((item) => item.item === need.item);
     return known ? all.map((item) => (item === known ? { ...item, count: item.count + need.count } : item)) : [...all, need];
   }, less);
-}
-
-function countOf(needs: readonly KitNeed[], item: string): number {
-  return needs.filter((need) => need.item === item).reduce((sum, need) => sum + need.count, 0);
 }

@@ -1,10 +1,11 @@
 /**
  * Paid time and own driving in any 168 hours. A caution over sixty (common practice).
  */
-import type { Finding } from '../contract/fit.ts';
+import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { momentAt } from '../words/moments.ts';
+import { handLift } from './lifts.ts';
 import type { Work } from './work.ts';
 
 const MINUTE = 60_000;
@@ -30,9 +31,15 @@ export function weekFindings(work: readonly Work[], without: readonly Work[], ho
       concerns: [],
       numbers: { inAWeek, limit: LIMIT / MINUTE },
       sentence: `In the seven days from ${momentAt(fullest.start, home, home)} you would work and drive ${lengthInWords(inAWeek)}, over 60 h.`,
-      lifts: [{ kind: 'hand', label: 'Ask a hand for part of it' }],
+      lifts: lastOwnDay(counted, fullest.start),
     },
   ];
+}
+
+/** A hand for the last day of the candidate that falls into it. */
+function lastOwnDay(work: readonly Work[], start: number): Lift[] {
+  const last = work.findLast((item) => item.own && item.date !== null && item.startAt < start + WEEK && item.endAt > start);
+  return last?.date ? [handLift([{ date: last.date }])] : [];
 }
 
 function within(work: readonly Work[], start: number): number {

@@ -17,6 +17,8 @@ export type Work = {
   date: string | null;
   /** Paid time and own driving; being flown is no work. */
   counts: boolean;
+  /** A movement that stands at its times, as a ticket does. */
+  stands: boolean;
 };
 
 const MINUTE = 60_000;
@@ -40,6 +42,7 @@ export function workOnTheDay(jobs: readonly BookJob[], candidate: BookJob | null
   const free = (from: number, to: number) => !paid.some((work) => work.startAt < to && work.endAt > from);
   const travel = jobs.flatMap((job) =>
     travelWork(job, row, candidate, ground).map((work) => {
+      if (work.stands) return work;
       // A way that comes too late already runs over paid time; there is no earlier day to lay it on.
       if (!free(work.startAt, work.endAt)) return work;
       const length = work.endAt - work.startAt;
@@ -78,6 +81,7 @@ function paidWork(job: BookJob, candidate: BookJob | null): Work[] {
     own: job === candidate,
     date: day.date,
     counts: true,
+    stands: true,
   }));
 }
 
@@ -98,6 +102,7 @@ function travelWork(job: BookJob, row: readonly LaneEntry[], candidate: BookJob 
         own: job === candidate,
         date: null,
         counts: move.mode === 'drive',
+        stands: move.source === 'ticketed',
       }))
   );
 }

@@ -33,7 +33,7 @@ export type OnBooks = { candidate: BookJob; ways: BookWay[] };
 
 /** A stored job as the rules take it with the ways that its legs typed, or nothing while its place or its days are not known. */
 export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
-  const { id, title, place, pencil } = job;
+  const { id, title, place, pencil, role } = job;
   const { days, legs, kit } = belongingsOf(db, [id])(id);
   if (!place || days.length === 0) return null;
   const live = pencil?.state === 'live' ? pencil : null;
@@ -48,6 +48,7 @@ export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
     days,
     legs: tickets,
     kit,
+    role,
   };
   return { candidate, ways };
 }

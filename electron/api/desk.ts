@@ -6,7 +6,7 @@ import type { Job } from '../../core/contract/jobs.ts';
 import type { Stringline } from '../../core/contract/road.ts';
 import { clocksOf, SHOWN, type DeskJob } from '../../core/desk/clocks.ts';
 import { monthOf } from '../../core/desk/month.ts';
-import { checkFit } from '../../core/fit/check.ts';
+import { assess } from '../../core/fit/check.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
@@ -102,7 +102,7 @@ function answerTo(db: ReadableDb, job: Job, now: number): Answer | null {
   const candidate = jobForBook(db, job);
   if (!candidate) return null;
   const book = bookNear(db, { ...spanOf(candidate.days), now, leaveOutJob: job.id });
-  return checkFit({ book, candidate, tryOn: undefined, now, replyBy: job.replyBy }).answer;
+  return assess({ book, candidate, tryOn: undefined, now, replyBy: job.replyBy }).answer;
 }
 
 /** The small stringline from today on, with the most urgent inquiry laid on it. */

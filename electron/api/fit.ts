@@ -1,23 +1,24 @@
 /**
  * Can this be taken, and when else could it be? For a stored job or a candidate that is not stored.
  */
-import type { Candidate, FitResult, Nearest, TryOn } from '../../core/contract/fit.ts';
+import type { Candidate, FitResult, Nearest } from '../../core/contract/fit.ts';
 import type { Moment } from '../../core/contract/parts.ts';
 import type { Stringline } from '../../core/contract/road.ts';
+import type { TryOn } from '../../core/contract/try-on.ts';
 import type { Book, BookJob } from '../../core/fit/book.ts';
 import { checkFit } from '../../core/fit/check.ts';
 import { daysMoved } from '../../core/fit/moved.ts';
 import { nearestDates } from '../../core/fit/nearest.ts';
 import { triedOn } from '../../core/fit/try-on.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
-import { epochOf } from '../../core/time/read.ts';
+import { epochOf, WallTimeError } from '../../core/time/read.ts';
 import { jobById } from '../../db/jobs.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { asIfMoved, bookNear, jobOnBooks, midnightsAround, spanOf } from './book.ts';
 import { agreeing, placedDays } from './job-facts.ts';
 import { os } from './os.ts';
 import { badInput, notFound } from './trouble.ts';
-import { booksAsIf, unsavedCandidate } from './unsaved.ts';
+import { booksAsIf, placedLegs, unsavedCandidate } from './unsaved.ts';
 
 type Asked = { jobId?: string | undefined; candidate?: Candidate | undefined; tryOn?: TryOn | undefined; shiftDays?: number | undefined };
 type Probe = { book: Book; candidate: BookJob; replyBy: Moment | null };
@@ -31,9 +32,9 @@ const check = os.fit.check.handler(({ input, context }): { result: FitResult; st
   return context.store.read((db) => {
     const probe = probeOf(db, input, now, 0);
     if ('missing' in probe) return unknown(probe.missing);
-    const tried = triedOn(probe.book, probe.candidate, input.tryOn);
-    const shown = midnightsAround(spanOf(probe.candidate.days), AROUND, probe.book.home.zone);
-    return { result: checkFit({ ...probe, tryOn: input.tryOn, now }), stringline: stringlineOf({ ...tried, ...shown, now }) };
+    const { book, mine } = placeable(() => triedOn(probe.book, probe.candidate, input.tryOn));
+    const shown = midnightsAround(spanOf([...probe.candidate.days, ...mine.days]), AROUND, probe.book.home.zone);
+    return { result: checkFit({ ...probe, tryOn: input.tryOn, now }), stringline: stringlineOf({ book, candidate: mine, ...shown, now }) };
   });
 });
 
@@ -42,12 +43,22 @@ const nearest = os.fit.nearest.handler(({ input, context }): { nearest: Nearest[
   return context.store.read((db) => {
     const probe = probeOf(db, input, now, input.withinDays * DAY);
     if ('missing' in probe) return { nearest: [] };
-    const found = nearestDates({ ...probe, tryOn: input.tryOn, now }, input.withinDays, input.limit);
+    const found = placeable(() => nearestDates({ ...probe, tryOn: input.tryOn, now }, input.withinDays, input.limit));
     return {
       nearest: found.map((dates) => ({ ...dates, days: dates.days.map(({ date, kind, call, wrap }) => ({ date, kind, call, wrap })) })),
     };
   });
 });
+
+/** @throws BAD_INPUT where a day is tried on at a wall time that its clock skips or shows twice */
+function placeable<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof WallTimeError) throw badInput([{ field: 'tryOn', sentence: error.message }]);
+    throw error;
+  }
+}
 
 /** What is asked about, with the books around it. @param margin more of the books on each side, ms */
 function probeOf(
@@ -58,6 +69,7 @@ function probeOf(
 ): Probe | { missing: string[] } {
   if ((jobId === undefined) === (candidate === undefined))
     throw badInput([{ field: 'candidate', sentence: 'or a jobId is needed, one of the two.' }]);
+  placedLegs(tryOn?.legs ?? [], 'tryOn.legs');
   if (candidate) {
     const moved = { ...candidate, days: daysMoved(candidate.days, shiftDays) };
     const days = [...placedDays(moved.days, candidate.place, candidate.place.zone).days];

@@ -1,8 +1,9 @@
 /**
  * Jobs that are not stored, as they come in with a question: a candidate, and jobs as if they were on the books.
  */
-import type { Candidate, TryOn } from '../../core/contract/fit.ts';
+import type { Candidate } from '../../core/contract/fit.ts';
 import type { LegFields } from '../../core/contract/trips.ts';
+import type { TryOn } from '../../core/contract/try-on.ts';
 import type { Book, BookJob, BookWay } from '../../core/fit/book.ts';
 import { needsById } from '../../core/fit/kit-list.ts';
 import { chainTroubles } from '../../core/trips/chain.ts';
@@ -10,7 +11,7 @@ import { placedLeg, ticketsAndWays, type PlacedLeg } from '../../core/trips/legs
 import { staysOf } from '../../core/trips/stays.ts';
 import { badFacts, placedDays } from './job-facts.ts';
 
-type Asked = Pick<Candidate, 'title' | 'place' | 'days' | 'legs' | 'kit'>;
+type Asked = Pick<Candidate, 'title' | 'place' | 'days' | 'legs' | 'kit'> & Partial<Pick<Candidate, 'role'>>;
 type Placed = { job: BookJob; ways: BookWay[] };
 
 /**
@@ -31,7 +32,7 @@ export function booksAsIf(tryOn: TryOn | undefined, items: Book['kit']): Placed[
 }
 
 function placed(
-  { title, place, days, legs, kit }: Asked,
+  { title, place, days, legs, kit, role }: Asked,
   standing: Pick<BookJob, 'id' | 'firmness' | 'pencilledAt' | 'expiresAt'>,
   items: Book['kit'],
   field: string,
@@ -41,7 +42,10 @@ function placed(
   const broken = chainTroubles(chain, staysOf(dated));
   if (broken.length > 0) throw badFacts(broken.map((sentence) => ({ field: `${field}.legs`, sentence })));
   const { tickets, ways } = ticketsAndWays(chain);
-  return { job: { ...standing, title, place, days: dated, legs: tickets, kit: needsById(kit, items ?? []) }, ways };
+  return {
+    job: { ...standing, title, place, days: dated, legs: tickets, kit: needsById(kit, items ?? []), ...(role ? { role } : {}) },
+    ways,
+  };
 }
 
 /** @throws BAD_INPUT naming each leg that cannot be */

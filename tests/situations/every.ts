@@ -2,6 +2,7 @@ import { cautions } from './cautions.ts';
 import { clocksAbroad } from './clocks-abroad.ts';
 import { kitAndChains } from './kit-and-chains.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
+import { lifts } from './lifts.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
 import { ownTickets } from './own-tickets.ts';
@@ -15,6 +16,7 @@ export const everySituation: readonly Situation[] = [
   ...pencilsAndClocks,
   ...kitAndTickets,
   ...cautions,
+  ...lifts,
   ...more,
   ...clocksAbroad,
   ...ownTickets,

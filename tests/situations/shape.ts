@@ -2,10 +2,11 @@
  * A situation as plain data: what is on the books, what is asked for, and what the answer must be.
  * Wall times are at the place of their job. A day is "2026-12-12 08:00-18:00"; a wrap at or before the call is on the next date.
  */
-import type { Finding, FitAnswer, TryOn } from '../../core/contract/fit.ts';
-import type { DayKind, Place } from '../../core/contract/parts.ts';
+import type { Finding, FitAnswer } from '../../core/contract/fit.ts';
+import type { DayKind, Place, Role } from '../../core/contract/parts.ts';
 import type { Mode } from '../../core/contract/trips.ts';
-import type { Book, BookDay, BookJob, BookLeg, KitItem } from '../../core/fit/book.ts';
+import type { TryOn } from '../../core/contract/try-on.ts';
+import type { Book, BookDay, BookHand, BookJob, BookLeg, KitItem } from '../../core/fit/book.ts';
 import type { FitInput } from '../../core/fit/check.ts';
 import { instantOf, instantText } from '../../core/time/read.ts';
 import { dateLater, wrapAfter } from '../../core/time/wall.ts';
@@ -20,7 +21,11 @@ type SituationJob = {
   pencilled?: number;
   tickets?: readonly Ticket[];
   kit?: Readonly<Record<string, number>>;
+  role?: Role;
 };
+
+/** A day's pay in USD for a role, from long ago; home is not known where it is left out. */
+type SituationHand = { name: string; home?: Place; role: Role; dayRate: string; insuredUntil?: string; backup?: boolean };
 
 /** Wall times at each end. */
 type Ticket = { mode: Mode; from: Place; to: Place; depart: string; arrive: string; berth?: boolean; cost?: string };
@@ -41,6 +46,7 @@ export type Situation = {
   ways?: readonly { between: readonly [Place, Place]; minutes: number; mode?: Mode }[];
   personal?: readonly { title: string; from: string; to: string; hardness: 'never' | 'settle' }[];
   kit?: readonly OwnThing[];
+  hands?: readonly SituationHand[];
   booked: readonly SituationJob[];
   candidate: Omit<SituationJob, 'title'>;
   /** Wall time at home. */
@@ -48,6 +54,8 @@ export type Situation = {
   /** Wall time at home. */
   replyBy?: string;
   tryOn?: TryOn;
+  /** Labels of lifts that must be offered with something to try on. */
+  offers?: readonly string[];
   answer: z.infer<typeof FitAnswer>;
   /** Kinds of caution that must not be there. */
   silent?: readonly string[];
@@ -63,6 +71,7 @@ export function inputOf({
   ways = [],
   personal = [],
   kit = [],
+  hands = [],
   booked,
   candidate,
   now,
@@ -75,13 +84,14 @@ export function inputOf({
     ways: ways.map(({ between: [from, to], minutes, mode = 'drive' }) => ({ fromKey: from.key, toKey: to.key, mode, minutes })),
     restMinutes: restHours * 60,
     personal: personal.map(({ title, from, to, hardness }) => ({
-      id: null,
+      id: title,
       title,
       startAt: at(from, home),
       endAt: at(to, home),
       hardness,
     })),
     kit: kit.map((thing) => thingOf(thing, home)),
+    hands: hands.map(handOf),
   };
   const reply = replyBy === undefined ? null : { wall: replyBy, zone: home.zone, at: instantText(at(replyBy, home)) };
   const asked = jobOf({ title: 'This job', ...candidate }, null);
@@ -110,7 +120,12 @@ function legOf({ mode, from, to, depart, arrive, berth = false, cost = '' }: Tic
   return { id: null, mode, from, to, departAt: at(depart, from), arriveAt: at(arrive, to), ...timeAround(mode, from, to), berth, cost };
 }
 
-function jobOf({ title, place, days, pencilled, tickets = [], kit = {} }: SituationJob, id: string | null): BookJob {
+function handOf({ name, home, role, dayRate, insuredUntil, backup = false }: SituationHand): BookHand {
+  const rates = [{ role, dayRate, currency: 'USD', from: '2025-01-01' }];
+  return { id: name, name, home: home ?? null, rates, insuredUntil: insuredUntil ?? null, backup };
+}
+
+function jobOf({ title, place, days, pencilled, tickets = [], kit = {}, role }: SituationJob, id: string | null): BookJob {
   return {
     id,
     title,
@@ -121,6 +136,7 @@ function jobOf({ title, place, days, pencilled, tickets = [], kit = {} }: Situat
     days: days.map((text) => dayOf(text, place.zone)),
     legs: tickets.map(legOf),
     kit: Object.entries(kit).map(([item, count]) => ({ item, count })),
+    ...(role ? { role } : {}),
   };
 }
 

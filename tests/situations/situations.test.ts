@@ -19,6 +19,8 @@ describe.each(everySituation.map((situation) => [situation.name, situation] as c
     expect(result.findings.map(called)).toEqual(expect.arrayContaining(situation.findings.map(called)));
     expect(result.findings.filter(({ kind }) => situation.silent?.includes(kind))).toEqual([]);
     expect(result.answer).toBe(situation.answer);
+    const tryable = result.findings.flatMap(({ lifts }) => lifts.filter(({ tryOn }) => tryOn)).map(({ label }) => label);
+    expect(tryable).toEqual(expect.arrayContaining([...(situation.offers ?? [])]));
     for (const expected of situation.findings) {
       const found = result.findings.find(
         (finding) =>

@@ -1,4 +1,4 @@
-import type { TryOn } from '../../../core/contract/fit.ts';
+import type { TryOn } from '../../../core/contract/try-on.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import { wallLater } from '../../../core/time/wall.ts';
 import type { FactChanges } from './change-job.ts';

@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import type { TryOn } from '../../../core/contract/fit.ts';
+import type { TryOn } from '../../../core/contract/try-on.ts';
 import { countInWords } from '../../../core/words/amounts.ts';
 import { datesInWords } from '../../../core/words/dates.ts';
 import { ask } from '../../ask.ts';

@@ -4,6 +4,7 @@ import type { Finding, FitResult, Lift } from '../../../core/contract/fit.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Stringline as Data } from '../../../core/contract/road.ts';
+import { combined } from '../../../core/fit/combined.ts';
 import { joined } from '../../../core/words/lists.ts';
 import { askHolder } from '../../actions/challenge.ts';
 import { pencilDates, renew } from '../../actions/renew.ts';
@@ -17,7 +18,7 @@ import { agreedChanges } from './agreed.ts';
 import type { ChangeJob } from './change-job.ts';
 import { NearestDates } from './verdict-dates.tsx';
 import style from './verdict.module.css';
-import { triedTogether } from './verdict-tried.ts';
+
 import { WayEditor } from './way-editor.tsx';
 
 const heads: Record<FitResult['answer'], string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
@@ -40,7 +41,7 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
   const [tried, setTried] = useState<Lift[]>([]);
   const [way, setWay] = useState<'own' | NonNullable<Lift['way']> | null>(null);
   const [otherDates, setOtherDates] = useState(false);
-  const tryOn = triedTogether(tried);
+  const tryOn = combined(tried.map((lift) => lift.tryOn ?? {}));
   const asked = useQuery(
     ask.fit.check.queryOptions({ input: { jobId: job.id, ...(tried.length > 0 ? { tryOn } : {}) }, placeholderData: (before) => before }),
   );
@@ -111,7 +112,7 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
       {way !== null && job.place ? (
         <WayEditor way={way === 'own' ? null : way} home={home} place={job.place} places={places} onClose={() => setWay(null)} />
       ) : null}
-      {stringline ? <Stringline data={asStored(stringline, job)} size="small" unit={unit} /> : null}
+      {stringline ? <Stringline data={asStored(stringline, job)} unit={unit} /> : null}
       {way === null && job.place && job.place.key !== home.key ? (
         <WaySentence home={home} place={job.place} onType={() => setWay('own')} />
       ) : null}

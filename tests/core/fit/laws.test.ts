@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { checkFit } from '../../../core/fit/check.ts';
+import { assess } from '../../../core/fit/check.ts';
 import type { FitResult } from '../../../core/contract/fit.ts';
 import { CASES, DAY, generatedYear, ITEMS, shifted, shuffled, YEAR_START } from './generated.ts';
 import { twinAnswer, twinShortage } from './twin.ts';
@@ -7,7 +7,7 @@ import { twinAnswer, twinShortage } from './twin.ts';
 const LONG_BEFORE = YEAR_START - 400 * DAY;
 const RANK = { free: 0, 'free if': 1, 'not possible': 2 };
 const check = ({ book, candidate }: Pick<ReturnType<typeof generatedYear>, 'book' | 'candidate'>, now = LONG_BEFORE) =>
-  checkFit({ book, candidate, now, replyBy: null });
+  assess({ book, candidate, now, replyBy: null });
 /** Everything of an answer that does not name a date. */
 const undated = (result: FitResult) => ({
   answer: result.answer,

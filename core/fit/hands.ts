@@ -1,0 +1,104 @@
+/**
+ * Hands who could cover days of the candidate: who is offered, and the check of those who are tried on.
+ */
+import type { Finding, Lift } from '../contract/fit.ts';
+import { ratesOn } from '../people/hand-rates.ts';
+import { formatMoney } from '../money/format.ts';
+import { lineAmount, sum } from '../money/money.ts';
+import type { WayFinder } from '../trips/ways.ts';
+import { countInWords } from '../words/amounts.ts';
+import { dateInWords, datesInWords } from '../words/dates.ts';
+import { joined } from '../words/lists.ts';
+import { rolesInWords } from '../words/roles.ts';
+import type { Book, BookHand, BookJob } from './book.ts';
+import { departureFindings } from './clocks.ts';
+import { concerning } from './findings.ts';
+import { laneOf } from './lane.ts';
+import { loadFindings } from './load.ts';
+import type { Cover } from './try-on.ts';
+
+/** No more than so many are offered under one finding. */
+const OFFERED = 3;
+
+/**
+ * Lifts that ask for a hand, one for each who has a rate for the role by then: backups first, then by name. Where nobody has one the lift stays
+ * as it is, without anything to try on.
+ */
+export function withHands(findings: readonly Finding[], { hands = [] }: Book, { role = 'shoot' }: BookJob): Finding[] {
+  return findings.map((finding) => ({ ...finding, lifts: finding.lifts.flatMap((lift) => asked(lift, hands, role)) }));
+}
+
+function asked(lift: Lift, hands: readonly BookHand[], role: NonNullable<BookJob['role']>): Lift[] {
+  const { dates = [] } = lift;
+  const last = dates.at(-1);
+  if (lift.kind !== 'hand' || last === undefined) return [lift];
+  const able = hands
+    .filter((hand) => ratesOn(hand.rates, last).some((rate) => rate.role === role))
+    .sort((a, b) => Number(b.backup) - Number(a.backup) || (a.name < b.name ? -1 : 1));
+  if (able.length === 0) return [lift];
+  return able.slice(0, OFFERED).map(({ id, name }) => ({
+    kind: 'hand',
+    label: `Ask ${name} to cover ${rolesInWords[role]} on ${datesInWords(dates)}`,
+    dates,
+    tryOn: { hands: [{ handId: id, dates }] },
+  }));
+}
+
+/** The check of every hand who would cover days, as if they had said yes; each sentence begins with the name. */
+export function handFindings(covers: readonly Cover[], candidate: BookJob, book: Book, find: WayFinder, now: number): Finding[] {
+  return [...Map.groupBy(covers, ({ handId }) => handId)].flatMap(([handId, all]) => {
+    const hand = book.hands?.find(({ id }) => id === handId);
+    const days = candidate.days.filter((day) => all.some((cover) => cover.days.includes(day)));
+    return hand && days.length > 0
+      ? [costOf(hand, { ...candidate, days }), ...checkOf(hand, { ...candidate, days, legs: [], kit: [] }, book, find, now)]
+      : [];
+  });
+}
+
+function checkOf(hand: BookHand, job: BookJob, book: Book, find: WayFinder, now: number): Finding[] {
+  const last = job.days.at(-1)?.date ?? '';
+  const said = (kind: string, sentence: string, numbers: Finding['numbers'] = {}): Finding => ({
+    kind,
+    hardness: 'know',
+    concerns: concerning(job),
+    numbers,
+    sentence,
+    lifts: [],
+  });
+  const until = hand.insuredUntil;
+  const insurance =
+    until !== null && until < last
+      ? [said('hand insurance', `${hand.name}’s insurance on file ends on ${dateInWords(until)}, before ${dateInWords(last)}.`, { until })]
+      : [];
+  if (hand.home === null)
+    return [...insurance, said('hand home', `Where ${hand.name} starts from is not known, so their way was not looked at.`)];
+  const ground = { home: hand.home, find, restMinutes: book.restMinutes };
+  const alone = laneOf({ home: hand.home, jobs: [], ways: [], restMinutes: book.restMinutes }, job);
+  const found = [...departureFindings(alone, hand.home, find, now), ...loadFindings(job, [], ground)];
+  return [...insurance, ...found.map((finding) => ({ ...finding, sentence: `For ${hand.name}: ${finding.sentence}`, lifts: [] }))];
+}
+
+/** What they cost, by the rate of each date; days of one hand may be paid in several currencies. */
+function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob): Finding {
+  const dates = [...new Set(days.map(({ date }) => date))];
+  const rates = dates.flatMap((date) => ratesOn(hand.rates, date).find((rate) => rate.role === role) ?? []);
+  const costs = [...Map.groupBy(rates, ({ currency }) => currency)].map(([currency, all]) =>
+    formatMoney(
+      sum(
+        currency,
+        all.map(({ dayRate }) => lineAmount(1, dayRate, currency)),
+      ),
+      { code: true },
+    ),
+  );
+  const unpriced = dates.length - rates.length;
+  const unknown = unpriced > 0 ? ` What ${countInWords(unpriced, 'of these days costs', 'of these days cost')} is not known.` : '';
+  return {
+    kind: 'hand cost',
+    hardness: 'know',
+    concerns: [{ jobId: id, title }],
+    numbers: { days: dates.length, unpriced, cost: joined(costs) },
+    sentence: `As if ${hand.name} had said yes for ${datesInWords(dates)}: ${countInWords(dates.length, 'day')}${costs.length > 0 ? `, ${joined(costs)}` : ''}.${unknown}`,
+    lifts: [],
+  };
+}

@@ -1,0 +1,46 @@
+/**
+ * Which lifts are offered: those that can still be done and do not make the answer worse, beside what is tried on already.
+ */
+import type { FitResult, Lift } from '../contract/fit.ts';
+import type { TryOn } from '../contract/try-on.ts';
+import { instantOf } from '../time/read.ts';
+import { combined } from './combined.ts';
+import { WORSE } from './findings.ts';
+
+const MOST_LATER = 48 * 60;
+const MOST_EARLIER = 24 * 60;
+
+/** @param answerOf the answer with changes tried on */
+export function offered(result: FitResult, tried: TryOn, now: number, answerOf: (tryOn: TryOn) => FitResult['answer']): FitResult {
+  // Several findings may offer the same; it is worked out once.
+  const known = new Map<string, boolean>();
+  const isNoWorse = (tryOn: TryOn): boolean => {
+    const key = JSON.stringify(tryOn);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const noWorse = WORSE[answerOf(combined([tried, tryOn]))] <= WORSE[result.answer];
+    known.set(key, noWorse);
+    return noWorse;
+  };
+  const helps = (lift: Lift): Lift[] => {
+    if (!lift.tryOn) return [lift];
+    const tryOn = asAWhole(lift.tryOn, tried);
+    return canBeDone(tryOn, now) && isNoWorse(tryOn) ? [{ ...lift, tryOn }] : [];
+  };
+  return { ...result, findings: result.findings.map((finding) => ({ ...finding, lifts: finding.lifts.flatMap(helps) })) };
+}
+
+/** A call that is later still than one that is tried on already is said from the call that was asked for, and so is a wrap. */
+function asAWhole(lift: TryOn, tried: TryOn): TryOn {
+  const { firstCallLaterMinutes: later, lastWrapEarlierMinutes: earlier, ...rest } = lift;
+  return {
+    ...rest,
+    ...(later === undefined ? {} : { firstCallLaterMinutes: later + (tried.firstCallLaterMinutes ?? 0) }),
+    ...(earlier === undefined ? {} : { lastWrapEarlierMinutes: earlier + (tried.lastWrapEarlierMinutes ?? 0) }),
+  };
+}
+
+function canBeDone({ firstCallLaterMinutes = 0, lastWrapEarlierMinutes = 0, legs = [] }: TryOn, now: number): boolean {
+  const ahead = legs.every(({ depart, from }) => instantOf(depart, from.zone).epochMilliseconds >= now);
+  return ahead && firstCallLaterMinutes <= MOST_LATER && lastWrapEarlierMinutes <= MOST_EARLIER;
+}
