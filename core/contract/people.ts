@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
+import { isDate } from '../time/read.ts';
+import { dateLater } from '../time/wall.ts';
 import { JobRow } from './jobs.ts';
 import {
   Country,
@@ -32,6 +34,21 @@ const AlwaysAsks = z.strictObject({
   confidentiality: z.boolean(),
 });
 
+/** The most own holidays that are kept of a client, and the longest of them in days. */
+export const CLOSED_MOST = 60;
+const CLOSED_DAYS = 366;
+
+/** A run of dates on which a client does not work, both ends counted, besides weekends and public holidays. */
+export const Closed = z
+  .strictObject({ from: DateText, to: DateText, name: Line })
+  .refine(({ from, to }) => to >= from, { path: ['to'], error: 'is before its first date' })
+  // What is no date has its own sentence already.
+  .refine(({ from, to }) => !isDate(from) || to < dateLater(from, CLOSED_DAYS), {
+    path: ['to'],
+    error: `is more than ${CLOSED_DAYS - 1} days after its first date`,
+  });
+export type Closed = z.infer<typeof Closed>;
+
 export const ClientFields = z.strictObject({
   name: Name,
   contacts: z.array(Contact).max(20),
@@ -44,6 +61,7 @@ export const ClientFields = z.strictObject({
   payDays: z.int().min(0).max(180).nullable().describe('null: as the rate card says'),
   depositPercent: Percent.nullable().describe('null: as the rate card says'),
   asks: AlwaysAsks,
+  closed: z.array(Closed).max(CLOSED_MOST).optional().describe('their own holidays: left out where notice is counted in business days'),
   notes: Note,
 });
 export type ClientFields = z.infer<typeof ClientFields>;

@@ -3,6 +3,7 @@ import { reads, writes } from './base.ts';
 import { Currency, DateText, Decimal, DeedKey, Id, InstantText, Line, Moment, Money, Name, Percent, Positive, Version } from './parts.ts';
 import { Job, Paper } from './jobs.ts';
 import { Terms } from './rates.ts';
+import { Closed } from './people.ts';
 import { PublicHoliday } from './setup.ts';
 
 export const sections = ['days', 'kit', 'travel', 'allowances', 'editing', 'extras', 'rush', 'discount'] as const;
@@ -99,6 +100,10 @@ export const QuoteDraft = z.strictObject({
     .array(PublicHoliday)
     .optional()
     .describe('what a public list gives for the place on those dates: they count until the change `holidays` says otherwise'),
+  clientClosed: z
+    .array(Closed)
+    .optional()
+    .describe("the client's own holidays up to first call, where a cancellation is counted in business days"),
   undoable: z.int().min(0).optional().describe('changes by hand that can be taken back, one after another'),
   pencilUntil: Moment.nullable().describe('when the pencil would run out'),
   cautions: z.array(z.string()),

@@ -12,6 +12,7 @@ const heads: Record<keyof Omit<AddressCard, 'line'>, readonly string[]> = {
   phone: ['phone', 'telephone', 'tel', 'mobile', 'cell', 'phone number', 'mobile phone', 'phone 1 - value', 'phone 1'],
   address: ['address', 'billing address', 'postal address', 'street', 'address 1 - formatted'],
   taxId: ['tax id', 'vat', 'vat number', 'vat id', 'tax number'],
+  closed: ['holidays', 'own holidays', 'closed', 'closed on', 'closing days'],
   notes: ['notes', 'note', 'remarks', 'comment', 'comments'],
 };
 const firstNames = ['first name', 'given name', 'first'];
@@ -52,6 +53,7 @@ export function cardsFromCsv(text: string): AddressCard[] {
         phone: cell(columns.phone),
         address: cell(columns.address),
         taxId: cell(columns.taxId),
+        closed: cell(columns.closed),
         notes: cell(columns.notes),
       },
     ];

@@ -1,4 +1,5 @@
-import type { ClientFields } from '../contract/people.ts';
+import { CLOSED_MOST, type ClientFields } from '../contract/people.ts';
+import { closedTogether } from './closed.ts';
 
 /**
  * One client out of two: what the kept one says stands, what it leaves empty is filled, lists are joined.
@@ -27,6 +28,7 @@ export function mergedClient(keep: ClientFields, fold: ClientFields): ClientFiel
       taxForm: keep.asks.taxForm || fold.asks.taxForm,
       confidentiality: keep.asks.confidentiality || fold.asks.confidentiality,
     },
+    closed: closedTogether(keep.closed ?? [], fold.closed ?? []).slice(0, CLOSED_MOST),
     notes: [...new Set([keep.notes, fold.notes])].filter(Boolean).join('\n').slice(0, 4000),
   };
 }

@@ -45,6 +45,7 @@ function cardOf(lines: string[], line: number): AddressCard {
     phone: text('tel').replace(/^tel:/i, ''),
     address: addressOf(parts('adr')),
     taxId: '',
+    closed: '',
     notes: text('note'),
   };
 }

@@ -5,6 +5,7 @@ import type { Cancellation, QuoteDraft, Section } from '../contract/quotes.ts';
 import { decimalText, exact } from '../money/exact.ts';
 import { formatMoney, formatNumber } from '../money/format.ts';
 import { add, compare, percentOf, subtract, zero, type Money } from '../money/money.ts';
+import { closedDates } from '../people/closed.ts';
 import { businessDaysBefore, type HolidayDates } from '../time/business.ts';
 import { wallAt } from '../time/read.ts';
 import { countInWords, lengthInWords } from '../words/amounts.ts';
@@ -16,7 +17,7 @@ const POSTPONED_SHARE = '50';
 const AGREED_WITHIN_DAYS = 30;
 
 export type CancelInput = {
-  draft: Pick<QuoteDraft, 'cancelBase' | 'terms'>;
+  draft: Pick<QuoteDraft, 'cancelBase' | 'terms' | 'clientClosed'>;
   /** Epoch milliseconds. */
   firstCallAt: number;
   at: number;
@@ -60,13 +61,16 @@ function inHours(noticeMs: number): Notice {
 }
 
 /** Dates are those at my home; the day of notice counts, that of the call does not (common practice). */
-function inBusinessDays({ firstCallAt, at, home }: CancelInput): Notice {
+function inBusinessDays({ firstCallAt, at, home, draft }: CancelInput): Notice {
   const dateOf = (epochMs: number): string => wallAt(epochMs, home.zone).slice(0, 10);
-  const days = businessDaysBefore(dateOf(firstCallAt), dateOf(at), home.holidays);
+  const without = (holidays: HolidayDates): number => businessDaysBefore(dateOf(firstCallAt), dateOf(at), holidays);
+  const days = without(home.holidays.union(closedDates(draft.clientClosed ?? [])));
+  const closed = without(home.holidays) - days;
   const count = days === 0 ? 'No business day' : countInWords(days, 'business day');
+  const leftOut = closed === 0 ? '' : `, ${countInWords(closed, 'day')} of the client's own holidays left out`;
   return {
     under: ({ underHours }) => days < businessDaysOf(underHours),
-    words: `${count} before first call, the day of notice counted and that of the call not:`,
+    words: `${count} before first call, the day of notice counted and that of the call not${leftOut}:`,
   };
 }
 

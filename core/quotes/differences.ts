@@ -1,14 +1,16 @@
 /**
  * What differs between two quotes of a job, in sentences a person can read out.
  */
+import type { Closed } from '../contract/people.ts';
 import type { QuoteDraft, QuoteLine } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
 import { formatMoney, formatNumber, formatPrice } from '../money/format.ts';
 import { compare, subtract, type Money } from '../money/money.ts';
+import { closedInWords } from '../people/closed.ts';
 import { deadlineInWords } from '../words/dates.ts';
 import { joined } from '../words/lists.ts';
 
-type Compared = Pick<QuoteDraft, 'currency' | 'lines' | 'totals' | 'deposit' | 'validUntil' | 'terms'>;
+type Compared = Pick<QuoteDraft, 'currency' | 'lines' | 'totals' | 'deposit' | 'validUntil' | 'terms' | 'clientClosed'>;
 
 /** Every difference from the older to the newer quote; the total comes first. */
 export function differencesOf(older: Compared, newer: Compared): string[] {
@@ -38,6 +40,7 @@ export function differencesOf(older: Compared, newer: Compared): string[] {
       ? []
       : [`Valid until ${deadlineInWords(newer.validUntil)} instead of ${deadlineInWords(older.validUntil)}.`]),
     ...termDifferences(older.terms, newer.terms),
+    ...closedDifference(older.clientClosed ?? [], newer.clientClosed ?? []),
   ];
 }
 
@@ -70,6 +73,12 @@ function depositDifference(was: QuoteDraft['deposit'], is: QuoteDraft['deposit']
   if (!was) return [`A deposit of ${formatMoney(is.amount)}, due ${is.due}.`];
   const due = was.due === is.due ? [] : [`The deposit is due ${is.due} instead of ${was.due}.`];
   return [...moneyDifference('Deposit', was.amount, is.amount), ...due];
+}
+
+function closedDifference(was: readonly Closed[], is: readonly Closed[]): string[] {
+  const [before, now] = [closedInWords(was), closedInWords(is)];
+  if (before === now) return [];
+  return [`The client's own holidays until first call: ${now || 'none'} instead of ${before || 'none'}.`];
 }
 
 const termNames: Record<keyof Terms, string> = {

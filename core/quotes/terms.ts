@@ -1,9 +1,11 @@
 /**
  * The terms of a quote in sentences a client can read, from what the version has frozen.
  */
+import type { Closed } from '../contract/people.ts';
 import type { QuoteDraft } from '../contract/quotes.ts';
 import type { Terms } from '../contract/rates.ts';
 import { formatNumber } from '../money/format.ts';
+import { closedInWords } from '../people/closed.ts';
 import { countInWords, noticeInWords } from '../words/amounts.ts';
 import { businessDaysOf } from './cancellation.ts';
 
@@ -19,7 +21,7 @@ export function termsInWords(draft: QuoteDraft): Term[] {
   const edits = draft.lines.some((line) => line.section === 'editing');
   const said: Term[] = [
     { label: 'Payment', text: payment(terms) },
-    { label: 'Cancellation', text: cancellation(terms) },
+    { label: 'Cancellation', text: cancellation(terms, draft.clientClosed ?? []) },
     { label: 'Postponement', text: terms.postponement },
     { label: 'Overtime approved by', text: terms.overtimeApprover },
     { label: 'Rounds of notes', text: edits ? `${sentence(countInWords(terms.rounds, 'round'))} included in editing.` : '' },
@@ -36,7 +38,7 @@ function payment({ payDays }: Terms): string {
 }
 
 /** The scale from the longest notice to the shortest; rules.md section 4. */
-function cancellation({ cancellation: steps, cancelBy }: Terms): string {
+function cancellation({ cancellation: steps, cancelBy }: Terms, closed: readonly Closed[]): string {
   if (steps.length === 0) return '';
   const inDays = cancelBy === 'business days';
   const scale = steps
@@ -47,7 +49,8 @@ function cancellation({ cancellation: steps, cancelBy }: Terms): string {
     )
     .join(', ');
   const counted = inDays ? ' in business days at my home, the day of notice counted and that of the call not' : '';
-  return `By notice before first call${counted}: ${scale} of the net of days, kit and editing, and costs already bound in full; nothing earlier. A deposit paid is set against it.`;
+  const own = inDays && closed.length > 0 ? ` Your own holidays are no business days: ${closedInWords(closed)}.` : '';
+  return `By notice before first call${counted}: ${scale} of the net of days, kit and editing, and costs already bound in full; nothing earlier. A deposit paid is set against it.${own}`;
 }
 
 function sentence(text: string): string {

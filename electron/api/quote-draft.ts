@@ -12,6 +12,7 @@ import { defaultExpiry } from '../../core/jobs/pencil.ts';
 import { momentAt } from '../../core/quotes/deadlines.ts';
 import type { PriceInput } from '../../core/quotes/input.ts';
 import { priceQuote } from '../../core/quotes/price.ts';
+import { closedBetween } from '../../core/people/closed.ts';
 import { cardFor, changesFor } from '../../core/people/terms.ts';
 import { quotedTrip, type QuotedTrip } from '../../core/quotes/trip.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
@@ -73,9 +74,14 @@ function draftOf({ job, client, days, card, cardCaution, setup, trip, kept, now 
   // What was said by hand on this quote comes after the client's own terms, and so has the last word.
   const changes = [...(client ? changesFor(client) : []), ...kept.batches.flat()];
   const publicHolidays = holidaysAt(job.place ?? setup.home, days, card);
+  const asPriced = priced(
+    { job, days, publicHolidays, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now },
+    changes,
+  );
   const draft = {
-    ...priced({ job, days, publicHolidays, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now }, changes),
+    ...asPriced,
     undoable: kept.batches.length,
+    ...closedOf(asPriced, client, days, wallAt(now, setup.home.zone).slice(0, 10)),
   };
   const lastWrap = days.at(-1)?.wrapAt;
   if (lastWrap === undefined || lastWrap <= now) return draft;
@@ -91,6 +97,19 @@ function draftOf({ job, client, days, card, cardCaution, setup, trip, kept, now 
     pencilUntil: momentAt(expiry.at, setup.home.zone),
     cautions: expiry.caution ? [...draft.cautions, expiry.caution] : draft.cautions,
   };
+}
+
+/** The client's own holidays from today to first call, where the terms count business days: they are frozen with the version. */
+function closedOf(
+  { terms }: QuoteDraft,
+  client: Client | undefined,
+  days: readonly BookDay[],
+  today: string,
+): Pick<QuoteDraft, 'clientClosed'> {
+  const firstDate = days[0]?.date;
+  if (terms.cancelBy !== 'business days' || !client?.closed || firstDate === undefined) return {};
+  const clientClosed = closedBetween(client.closed, today, firstDate);
+  return clientClosed.length > 0 ? { clientClosed } : {};
 }
 
 function priced(input: PriceInput, changes: readonly DraftChange[]): QuoteDraft {

@@ -51,8 +51,18 @@ test('a client is typed by keyboard alone, corrected where it was wrong, and lis
   await page.keyboard.press('Enter');
   await expect(page.getByText(/Country, two letters is not a country; write it as US/)).toBeVisible();
   await page.getByLabel('Country, two letters').fill('us');
+  await page.getByRole('button', { name: 'Add a holiday' }).click();
+  const holiday = (column: string) => page.getByLabel(`Dates on which nobody is there, both ends counted, row 1: ${column}`);
+  await holiday('From').fill('2027-07-06');
+  await holiday('To').fill('2027-07-05');
+  await holiday('Name').fill('Summer break');
+  await holiday('Name').press('Enter');
+  await expect(page.getByText(/row 1: To is before its first date/)).toBeVisible();
+  await holiday('To').fill('2027-07-16');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1, name: LONG_NAME })).toBeVisible();
+  const { clients } = (await host.call('people.clients')) as { clients: Client[] };
+  expect(clients[0]?.closed).toEqual([{ from: '2027-07-06', to: '2027-07-16', name: 'Summer break' }]);
   await page.getByRole('link', { name: 'All clients' }).click();
   await expect(page.getByRole('row', { name: /Ilse Marrow/ })).toContainText('pays in 60 days');
   // The refused save is reported by the browser itself.

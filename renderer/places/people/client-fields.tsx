@@ -1,6 +1,8 @@
 import { currencyCodes } from '../../../core/money/currencies.ts';
+import { CLOSED_MOST } from '../../../core/contract/people.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import list from '../../parts/list.module.css';
 import { Rows } from '../../parts/rows.tsx';
 import { Segments } from '../../parts/segments.tsx';
 import sheet from '../../parts/sheet.module.css';
@@ -132,6 +134,32 @@ export function TaxAndTerms({ form }: { form: ClientForm }) {
           hint="Empty: as the rate card."
         />
       </div>
+    </>
+  );
+}
+
+/** Dates on which they do not work. */
+export function OwnHolidays({ form }: { form: ClientForm }) {
+  const { typed, change, trouble } = form;
+  return (
+    <>
+      <Rows
+        label="Dates on which nobody is there, both ends counted"
+        columns={[
+          { key: 'from', label: 'From', type: 'date' },
+          { key: 'to', label: 'To', type: 'date' },
+          { key: 'name', label: 'Name', placeholder: 'summer break' },
+        ]}
+        rows={typed.closed}
+        onChange={(closed) => change({ closed })}
+        blank={{ from: '', to: '', name: '' }}
+        {...(typed.closed.length < CLOSED_MOST ? { add: typed.closed.length === 0 ? 'Add a holiday' : 'One more holiday' } : {})}
+        error={(at, key) => fieldTrouble(trouble, `closed[${at}].${key}`)}
+      />
+      <p className={list.second}>
+        Weekends and the public holidays at home are left out anyway. These are left out too where a quote counts the notice of a
+        cancellation in business days; a version that is made keeps those that stood then.
+      </p>
     </>
   );
 }

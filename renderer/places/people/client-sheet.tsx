@@ -10,7 +10,7 @@ import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
 import { Group } from '../../parts/group.tsx';
 import { JobTable } from '../../parts/job-table.tsx';
-import { AsksAndNotes, Billing, TaxAndTerms, WhoTheyAre } from './client-fields.tsx';
+import { AsksAndNotes, Billing, OwnHolidays, TaxAndTerms, WhoTheyAre } from './client-fields.tsx';
 import { clientKind } from './client-kind.ts';
 import { clientInWords } from './in-words.ts';
 import look from '../../parts/list.module.css';
@@ -51,6 +51,9 @@ function ClientSheet({ stored, given }: { stored?: Client; given?: Given }) {
       </Group>
       <Group title="Tax and terms">
         <TaxAndTerms form={form} />
+      </Group>
+      <Group title="Their own holidays">
+        <OwnHolidays form={form} />
       </Group>
       <Group title="They always ask for">
         <AsksAndNotes form={form} />

@@ -3,6 +3,7 @@
  */
 import type { ClientFields, HandFields } from '../../../core/contract/people.ts';
 import { formatNumber, formatPrice } from '../../../core/money/format.ts';
+import { closedInWords } from '../../../core/people/closed.ts';
 import { countInWords } from '../../../core/words/amounts.ts';
 import { paperDate } from '../../../core/words/dates.ts';
 import { joined } from '../../../core/words/lists.ts';
@@ -37,6 +38,7 @@ export function clientInWords(of: ClientFields): Said[] {
     { label: 'Currency', text: of.currency ?? 'as the rate card' },
     { label: 'Pays within', text: of.payDays === null ? 'as the rate card' : countInWords(of.payDays, 'day') },
     { label: 'Deposit', text: of.depositPercent === null ? 'as the rate card' : `${formatNumber(of.depositPercent)} %` },
+    { label: 'Own holidays', text: closedInWords(of.closed ?? []) },
     { label: 'Always asks for', text: asksInWords(of) },
     { label: 'Notes', text: of.notes },
   ];

@@ -2,14 +2,16 @@
  * A client as typed: text in every input, turned into the contract's fields when it is saved.
  */
 import type { Trouble } from '../../../core/contract/base.ts';
-import type { ClientFields } from '../../../core/contract/people.ts';
+import type { ClientFields, Closed } from '../../../core/contract/people.ts';
 import { parseNumber } from '../../../core/money/parse.ts';
 import { Reader } from '../../parts/reader.ts';
 
 /** Stands for the currency of the rate card in a list of currencies. */
 export const CARD_CURRENCY = 'as the rate card';
 
-export type TypedClient = Omit<ClientFields, 'country' | 'currency' | 'payDays' | 'depositPercent'> & {
+export type TypedClient = Omit<ClientFields, 'country' | 'currency' | 'payDays' | 'depositPercent' | 'closed'> & {
+  /** An empty last date is the same as the first. */
+  closed: Closed[];
   country: string;
   currency: string;
   payDays: string;
@@ -29,11 +31,12 @@ export function typedClient(fields: ClientFields): TypedClient {
     payDays: fields.payDays === null ? '' : String(fields.payDays),
     depositPercent: fields.depositPercent ?? '',
     asks: fields.asks,
+    closed: fields.closed ?? [],
     notes: fields.notes,
   };
 }
 
-/** The fields to save, or the trouble that names what cannot be read. Contacts left wholly empty are dropped. */
+/** The fields to save, or the trouble that names what cannot be read. Contacts and holidays left wholly empty are dropped. */
 export function clientFields(typed: TypedClient): { fields: ClientFields } | { trouble: Trouble } {
   const reader = new Reader();
   const number = (field: string, text: string): string | null =>
@@ -46,6 +49,9 @@ export function clientFields(typed: TypedClient): { fields: ClientFields } | { t
     currency: typed.currency === CARD_CURRENCY ? null : typed.currency,
     payDays: payDays === null ? null : Number(payDays),
     depositPercent: number('depositPercent', typed.depositPercent),
+    closed: typed.closed
+      .map((run) => ({ ...run, to: run.to || run.from }))
+      .filter((run) => Object.values(run).some((text) => text.trim() !== '')),
   };
   return reader.trouble ? { trouble: reader.trouble } : { fields };
 }

@@ -4,7 +4,9 @@
 import { call } from '@orpc/server';
 import { expect, test } from 'vitest';
 import type { RateCardFields } from '../../../core/contract/rates.ts';
+import { blankClient } from '../../../core/people/blank.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
+import { people } from '../../../electron/api/people.ts';
 import { quotes } from '../../../electron/api/quotes.ts';
 import { rates } from '../../../electron/api/rates.ts';
 import { setup } from '../../../electron/api/setup.ts';
@@ -23,9 +25,9 @@ async function quoted(place = FARGO, terms: Partial<RateCardFields['terms']> = {
   }));
   const { job } = await call(jobs.add, { facts: { title: 'League final', role: 'shoot', place, days } }, at);
   const draft = async () => (await call(quotes.draft, { jobId: job.id }, at)).draft;
-  const make = async () => {
+  const make = async (jobVersion = job.version) => {
     const { draftVersion } = await draft();
-    return call(quotes.make, { jobId: job.id, jobVersion: job.version, draftVersion, pencil: false }, at);
+    return call(quotes.make, { jobId: job.id, jobVersion, draftVersion, pencil: false }, at);
   };
   return { at, jobId: job.id, draft, make };
 }
@@ -54,6 +56,27 @@ test('notice in business days leaves out the holidays at home', async () => {
   const { cancellation } = await call(quotes.cancellation, { jobId, at: '2026-07-02T15:00:00Z' }, at);
   // 2 July to 4 September are 47 weekdays; Independence Day is kept on Friday the 3rd
   expect(cancellation.reason).toContain('46 business days before first call');
+});
+
+test("a client's own holidays are frozen with the version: what is typed later does not change what it owes", async () => {
+  const { at, jobId, make } = await quoted(FARGO, { cancelBy: 'business days' });
+  const closed = [
+    { from: '2026-08-24', to: '2026-08-28', name: 'Fair week' },
+    { from: '2026-10-01', to: '2026-10-02', name: 'after the job' },
+  ];
+  const { client } = await call(people.saveClient, { fields: { ...blankClient('Gear League'), closed } }, at);
+  const { job } = await call(jobs.get, { id: jobId }, at);
+  const named = await call(jobs.setClient, { id: jobId, version: job.version, clientId: client.id }, at);
+  const { version } = await make(named.job.version);
+  expect(version.draft.clientClosed).toEqual([closed[0]]);
+  const reason = async () => (await call(quotes.cancellation, { jobId, at: '2026-08-21T15:00:00Z' }, at)).cancellation.reason;
+  // Friday, 21 August and the five days from Monday the 31st: the week between is theirs
+  expect(await reason()).toContain(
+    "6 business days before first call, the day of notice counted and that of the call not, 5 days of the client's",
+  );
+  const fields = { ...blankClient('Gear League'), closed: [] };
+  await call(people.saveClient, { id: client.id, version: client.version, fields }, at);
+  expect(await reason()).toContain('6 business days before first call');
 });
 
 test('holidays are asked for by country, region and years', async () => {

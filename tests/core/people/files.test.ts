@@ -18,9 +18,10 @@ describe('a table of addresses', () => {
         phone: '+1 218 555 0101',
         address: '',
         taxId: '',
+        closed: '',
         notes: '',
       },
-      { line: 4, name: '', organisation: 'Loaf & Co', email: '', phone: '', address: '', taxId: '', notes: '' },
+      { line: 4, name: '', organisation: 'Loaf & Co', email: '', phone: '', address: '', taxId: '', closed: '', notes: '' },
     ]);
   });
   test('quoted cells hold commas and line ends', () => {
@@ -45,6 +46,7 @@ describe('vCards', () => {
       phone: '+1 218 555 0101',
       address: '1 Quay\n55802 Duluth MN\nUSA',
       taxId: '',
+      closed: '',
       notes: 'door, left\nthen up',
     });
   });
@@ -74,6 +76,7 @@ test('a card becomes a client with a contact, or a hand', () => {
     phone: '',
     address: '1 Quay',
     taxId: 'X1',
+    closed: '',
     notes: '',
   };
   expect(clientOf(card)).toMatchObject({

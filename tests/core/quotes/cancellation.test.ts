@@ -111,6 +111,20 @@ describe('a scale in business days', () => {
     });
     expect(calledOff('2026-09-07T10:00').reason).toContain('No business day before first call');
   });
+  test("leaves out the client's own holidays, and says how many days that were", () => {
+    const own = { ...inDays, clientClosed: [{ from: '2026-08-29', to: '2026-09-03', name: 'Fair week' }] };
+    // Thursday, 3 September is closed like the days before it: only Friday the 4th is left
+    expect(cancel(0, { draft: own, at: at('2026-09-03T10:00') })).toMatchObject({
+      percent: '100',
+      reason: expect.stringContaining(
+        "1 business day before first call, the day of notice counted and that of the call not, 1 day of the client's own holidays left out: the scale says 100 %",
+      ),
+    });
+    expect(cancel(0, { draft: { ...draft, clientClosed: own.clientClosed }, at: at('2026-09-03T10:00') }).percent).toBe('50');
+    expect(termsInWords(own).find(({ label }) => label === 'Cancellation')?.text).toContain(
+      'Your own holidays are no business days: Fair week (Sat 29 August 2026 to Thu 3 September 2026).',
+    );
+  });
   test('says so on the paper', () => {
     expect(termsInWords(inDays).find(({ label }) => label === 'Cancellation')?.text).toContain(
       'By notice before first call in business days at my home, the day of notice counted and that of the call not: under 14 business days 25 %, under 7 business days 50 %, under 2 business days 100 % of',
