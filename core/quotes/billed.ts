@@ -15,10 +15,20 @@ export function organisationOf(job: Pick<Job, 'organisation'>, client: BilledCli
 }
 
 /** Somebody else who pays has an address of their own, and not the client's tax id. */
-export function billedTo({ knows }: Pick<Job, 'knows'>, client: BilledClient | undefined): Billed {
+export function billedTo(job: Pick<Job, 'organisation' | 'knows'>, client: BilledClient | undefined): Billed {
+  const { knows, organisation } = job;
   const payer = knows.payer.trim();
   const order = knows.purchaseOrder.number;
-  if (payer !== '' || !client) return { name: payer, address: knows.billingAddress, taxId: '', order };
+  if (payer !== '' || !client) return { name: payer || organisation.trim(), address: knows.billingAddress, taxId: '', order };
   const { name, billing, taxId } = client;
   return { name: billing.name.trim() || name, address: knows.billingAddress.trim() || billing.address, taxId, order };
+}
+
+/** Who pays where that is not whom the paper is for; null where it is, or where nobody is named. */
+export function otherPayer(
+  job: Pick<Job, 'organisation' | 'knows'>,
+  client: BilledClient | undefined,
+): Pick<Billed, 'name' | 'address'> | null {
+  const { name, address } = billedTo(job, client);
+  return name === '' || name === organisationOf(job, client) ? null : { name, address: address.trim() };
 }

@@ -9,8 +9,9 @@ import { formatMoney, formatNumber, formatPrice } from '../money/format.ts';
 import { subtract, sum } from '../money/money.ts';
 import { countInWords } from '../words/amounts.ts';
 import { datesInWords, deadlineInWords, paperDate, zoneInWords } from '../words/dates.ts';
+import { ended } from '../words/ended.ts';
 import { paperLines, paperText } from '../words/letters.ts';
-import { billedTo, organisationOf, type Billed, type BilledClient } from './billed.ts';
+import { billedTo, organisationOf, otherPayer, type Billed, type BilledClient } from './billed.ts';
 import { hoursInWords, placeInWords, roleInWords, workDates } from './facts.ts';
 import { notesForClient } from './notes.ts';
 import { offeredOf, type Offered } from './paper-offers.ts';
@@ -75,6 +76,7 @@ export function quotePaperContent({ setup, job, client, draft, number, madeAt }:
   const offered = offeredOf(draft);
   const several = offered.length > 1;
   const billed = billedTo(job, client);
+  const payer = otherPayer(job, client);
   const price = several ? 'the offer named below' : signed(formatMoney(draft.totals.gross, { code: true }));
   return {
     size: setup.paper,
@@ -92,7 +94,7 @@ export function quotePaperContent({ setup, job, client, draft, number, madeAt }:
     notes: notesForClient({ setup, job, draft }),
     sign: {
       head: 'Accepted',
-      sentence: `Signing confirms the dates above for ${price}, on the terms above.`,
+      sentence: `Signing confirms the dates above for ${price}, on the terms above.${payer ? ` ${ended(`The invoices go to ${paperText(payer.name)}`)}` : ''}`,
       fields: [
         ...(several ? ['Offer taken'] : []),
         'Name',

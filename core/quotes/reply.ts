@@ -8,7 +8,9 @@ import type { QuoteDraft } from '../contract/quotes.ts';
 import type { SetupFields } from '../contract/setup.ts';
 import { formatMoney } from '../money/format.ts';
 import { datesInWords, deadlineInWords, zoneInWords } from '../words/dates.ts';
+import { ended } from '../words/ended.ts';
 import { questionsForClient } from './ask.ts';
+import type { Billed } from './billed.ts';
 import { workDates } from './facts.ts';
 import type { Tone } from './tone.ts';
 
@@ -25,17 +27,21 @@ export type ReplyInput = {
   /** Until when the dates are pencilled; null where they are not. */
   pencil: Moment | null;
   questions: readonly Question[];
+  /** From `otherPayer(job, client)`: who pays, where that is somebody else. */
+  payer: Pick<Billed, 'name' | 'address'> | null;
   /** From `toneOf(message, contactName)`. */
   tone: Tone;
 };
 
 /** The letter to a quote: dates in words, total, valid until, pencilled until, deposit, and what is still open. */
-export function replyFor({ setup, job, draft, number, pencil, questions, tone }: ReplyInput): ReplyText {
-  const open = questionsForClient(questions);
+export function replyFor({ setup, job, draft, number, pencil, questions, payer, tone }: ReplyInput): ReplyText {
+  const open = [...questionsForClient(questions), ...(payer?.address === '' ? [`To which address shall I bill ${payer.name}?`] : [])];
   const paragraphs = [
     tone.greeting,
     `${tone.formal ? 'Thank you for your inquiry.' : 'Thanks for asking.'} ${offer(job, number)}`,
-    price(draft),
+    [price(draft), payer ? ended(`The invoices go to ${payer.name}${payer.address === '' ? '' : `, ${inOneLine(payer.address)}`}`) : '']
+      .filter((sentence) => sentence !== '')
+      .join(draft.offers.length > 0 ? '\n\n' : ' '),
     pencilled(pencil, draft),
     open.length === 0
       ? ''
@@ -89,6 +95,15 @@ function pencilled(pencil: Moment | null, { validUntil }: ReplyInput['draft']): 
       ? `${valid}, and I have pencilled the dates for you until then`
       : `${valid}. I have pencilled the dates for you until ${momentInWords(pencil)}`;
   return `${held}; a written yes confirms them.`;
+}
+
+/** An address as it was typed, its lines behind each other. */
+function inOneLine(address: string): string {
+  return address
+    .split('\n')
+    .map((line) => line.trim().replace(/,$/, ''))
+    .filter((line) => line !== '')
+    .join(', ');
 }
 
 function momentInWords(moment: Moment): string {

@@ -4,6 +4,7 @@
 import type { Job } from '../../core/contract/jobs.ts';
 import type { QuoteVersion } from '../../core/contract/quotes.ts';
 import { refusalOf } from '../../core/jobs/state.ts';
+import { otherPayer } from '../../core/quotes/billed.ts';
 import { quotePaperName } from '../../core/quotes/paper-name.ts';
 import { replyFor } from '../../core/quotes/reply.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
@@ -74,7 +75,7 @@ async function paperOf({ setup, job, client, draft, number, now }: Frozen): Prom
   }
 }
 
-function putOnBooks(db: WritableDb, { job, draft, setup, number, now }: Frozen, paper: Kept, pencil: boolean): Made {
+function putOnBooks(db: WritableDb, { job, client, draft, setup, number, now }: Frozen, paper: Kept, pencil: boolean): Made {
   const live = job.pencil?.state === 'live' ? job.pencil : null;
   const until = pencil ? draft.pencilUntil : (live?.expires ?? null);
   const reply = replyFor({
@@ -84,6 +85,7 @@ function putOnBooks(db: WritableDb, { job, draft, setup, number, now }: Frozen, 
     number,
     pencil: until,
     questions: job.questions,
+    payer: otherPayer(job, client),
     tone: toneOf(job.message, job.contact.name),
   });
   const { id: paperId } = insertPaper(db, {

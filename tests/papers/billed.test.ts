@@ -35,7 +35,13 @@ describe('on a quote', () => {
   test("somebody else who pays has the job's billing address, not the client's tax id", async () => {
     const text = await textOf({ client }, { payer: 'Northshore Sports Fund', billingAddress: '9 Pier Road' });
     expect(text).toContain('Bill to Northshore Sports Fund 9 Pier Road Job Provincial');
+    expect(text).toContain('on the terms above. The invoices go to Northshore Sports Fund.');
     expect(text).not.toContain('CA 55 2');
+  });
+  test('a billing address without a client stands under whom it is for', async () => {
+    const text = await textOf({}, { billingAddress: '9 Pier Road' });
+    expect(text).toContain('Bill to Lakehead Stone & Broom Society 9 Pier Road');
+    expect(text).not.toContain('The invoices go to');
   });
   test('an order number that is known is printed and not asked for', async () => {
     const text = await textOf({ client }, { purchaseOrder: { required: true, number: 'PO 4711' } });

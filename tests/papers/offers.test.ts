@@ -49,6 +49,15 @@ test('a letter that cannot be drawn is looked for in every offer', () => {
 });
 
 test('the reply lists them', () => {
-  const { text } = replyFor({ setup: input.setup, job: input.job, draft, number: 1, pencil: null, questions: [], tone: toneOf('', '') });
+  const { text } = replyFor({
+    setup: input.setup,
+    job: input.job,
+    draft,
+    number: 1,
+    pencil: null,
+    questions: [],
+    payer: null,
+    tone: toneOf('', ''),
+  });
   expect(text).toContain('There are 2 offers to choose from:\n- 1. Plain: USD 2,059.00\n- 2. With a crane: USD 2,859.00');
 });

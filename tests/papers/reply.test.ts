@@ -20,7 +20,7 @@ const questions: Question[] = [
   { field: 'firstCall', ask: 'When is the first call?', choices: [] },
   { field: 'firstCall', ask: 'When is the first call?', choices: [] },
 ];
-const given = { setup, job, draft, number, pencil: draft.pencilUntil, questions, tone };
+const given = { setup, job, draft, number, pencil: draft.pencilUntil, questions, payer: null, tone };
 
 describe('the reply to a quote', () => {
   test('dates, total, deposit, validity, pencil, what is open, and who writes', () => {
@@ -66,6 +66,17 @@ hello@northlight.example`,
     expect(text).toContain('Dear Maren Oikarinen,\n\nThank you for your inquiry. Attached is version 3 of my quote');
     expect(text).toContain('USD 9,040.50, 123.45 of it tax.\n');
     expect(text).not.toMatch(/deposit|open/);
+  });
+
+  test('somebody else who pays is named with their address; one that is not known is asked for', () => {
+    const fund = { name: 'Northshore Sports Fund', address: '9 Pier Road,\nDuluth' };
+    expect(replyFor({ ...given, payer: fund }).text).toContain(
+      'ink the dates. The invoices go to Northshore Sports Fund, 9 Pier Road, Duluth.\n',
+    );
+    expect(replyFor({ ...given, payer: { name: 'Pier & Co.', address: '' } }).text).toContain('go to Pier & Co.\n');
+    const unknown = replyFor({ ...given, payer: { ...fund, address: '' }, questions: [] }).text;
+    expect(unknown).toContain('The invoices go to Northshore Sports Fund.\n');
+    expect(unknown).toContain('One thing is still open:\n- To which address shall I bill Northshore Sports Fund?');
   });
 
   test('what rests, drives and earns stays with me', () => expect(replyFor(given).text).not.toMatch(/rest|floor|kept|drive/i));
