@@ -2,7 +2,23 @@ import { z } from 'zod';
 import { reads, writes } from './base.ts';
 import { Budget, Question, Remembered, Span } from './inquiries.ts';
 import { Knows } from './knows.ts';
-import { DateText, DayKind, DeedKey, Id, InstantText, Line, Moment, Money, Name, Note, Place, Role, Version, WallTime } from './parts.ts';
+import {
+  DateText,
+  DayKind,
+  DeedKey,
+  Id,
+  InstantText,
+  Line,
+  Moment,
+  Money,
+  Name,
+  Note,
+  Place,
+  Positive,
+  Role,
+  Version,
+  WallTime,
+} from './parts.ts';
 
 /** Where a job stands. "ran out" is derived: a pencil whose expiry has passed and that holds nothing any more. */
 export const JobState = z.enum(['inquiry', 'quoted', 'pencilled', 'ran out', 'inked', 'let go', 'declined', 'cancelled']);
@@ -40,6 +56,14 @@ export type Paper = z.infer<typeof Paper>;
 
 const Contact = z.strictObject({ name: Line, email: Line, phone: Line });
 
+/** What is known of the editing of one deliverable. */
+export const Edit = z.strictObject({
+  what: z.string().trim().min(1).max(300).describe('the deliverable, as it stands among them'),
+  due: DateText.nullable().describe('promised date; due at the end of it on the clock of home'),
+  hours: Positive.nullable().describe('edit hours'),
+});
+export type Edit = z.infer<typeof Edit>;
+
 /** The facts of a job that a person may change before it is inked. */
 export const JobFacts = z.strictObject({
   title: Name,
@@ -52,6 +76,7 @@ export const JobFacts = z.strictObject({
   budget: Budget.nullable(),
   notes: Note,
   deliverables: z.array(z.string().trim().min(1).max(300)).max(50),
+  edits: z.array(Edit).max(50).optional().describe('due dates and edit hours of deliverables, where they are known'),
 });
 export type JobFacts = z.infer<typeof JobFacts>;
 

@@ -1,7 +1,7 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { Question, Remembered, Span } from '../../core/contract/inquiries.ts';
-import type { JobDay } from '../../core/contract/jobs.ts';
+import type { Edit, JobDay } from '../../core/contract/jobs.ts';
 import type { Knows } from '../../core/contract/knows.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import type { Cancellation } from '../../core/contract/quotes.ts';
@@ -39,6 +39,7 @@ export const jobs = sqliteTable(
       per?: 'day' | 'job' | 'hour' | undefined;
     }>(),
     deliverables: text('deliverables', { mode: 'json' }).$type<string[]>().notNull(),
+    edits: text('edits', { mode: 'json' }).$type<Edit[]>(),
     notes: text('notes').notNull().default(''),
     inkedWho: text('inked_who'),
     inkedHow: text('inked_how'),
