@@ -7,9 +7,20 @@ import type { FitAnswer } from '../core/contract/fit.ts';
 import type { Job } from '../core/contract/jobs.ts';
 import type { QuoteDraft, QuoteVersion } from '../core/contract/quotes.ts';
 
+type RoadPart = {
+  /** By halves of what is shown; earlier below zero. */
+  move: (halves: number) => void;
+  /** Doubles what is shown for each step, or halves it below zero. */
+  zoom: (steps: number) => void;
+  toToday: () => void;
+  atToday: boolean;
+  /** A candidate that is tried on other days; nothing of it is saved before it is kept. */
+  laid: { shift: number; move: (days: number) => void; keep: () => Promise<unknown>; putBack: () => void } | undefined;
+};
+
 export type SceneParts = {
-  /** The road as it is shown, for moving it. */
-  road: { move: (strips: number) => void; zoom: (steps: number) => void; toToday: () => void; atToday: boolean } | undefined;
+  /** The road as it is shown, for moving it, and what is laid on it. */
+  road: RoadPart | undefined;
   /** Words in the paste box. */
   message: string;
   job: Job | undefined;

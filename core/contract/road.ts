@@ -90,6 +90,11 @@ export const road = {
   see: reads(
     'The stringline between two dates at home with the kit and the edit lane, a candidate laid on if one is named, as if its days were moved.',
     z.strictObject({ from: DateText, days: z.int().min(1).max(750), candidate: Id.optional(), shiftDays: ShiftDays }),
-    z.strictObject({ stringline: Stringline, kit: z.array(KitBar), edit: EditLane }),
+    z.strictObject({
+      stringline: Stringline,
+      kit: z.array(KitBar),
+      edit: EditLane,
+      laidAt: InstantText.nullable().describe('first call of the candidate as it is laid on; null where none is'),
+    }),
   ),
 };

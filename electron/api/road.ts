@@ -6,11 +6,12 @@ import { datesTaken, editLane, editPieces } from '../../core/road/edit-lane.ts';
 import { kitLane } from '../../core/road/kit-lane.ts';
 import { linesOf } from '../../core/road/lines.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
+import { instantText } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { jobById } from '../../db/jobs.ts';
 import { allCards } from '../../db/rates.ts';
 import type { ReadableDb } from '../../db/store.ts';
-import { asIfMoved, bookNear, jobOnBooks, midnight, ownSetup } from './book.ts';
+import { asIfMoved, bookNear, jobOnBooks, midnight, ownSetup, spanOf } from './book.ts';
 import { os } from './os.ts';
 import { notFound } from './trouble.ts';
 
@@ -34,6 +35,7 @@ const see = os.road.see.handler(({ input, context }) =>
       stringline: stringlineOf({ book, candidate, ...span, now }, lines),
       kit: kitLane(book, candidate, lines, span.from, span.to),
       edit: editLane(pieces, editHoursADay(db, input.from), own ? datesTaken(own, zone) : [], zone),
+      laidAt: candidate && instantText(spanOf(candidate.days).from),
     };
   }),
 );

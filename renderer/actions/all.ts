@@ -26,8 +26,13 @@ import { readMessage } from './read-message.ts';
 import { renew } from './renew.ts';
 import { reopen } from './reopen.ts';
 import { roadCloser } from './road-closer.ts';
+import { roadDayEarlier } from './road-day-earlier.ts';
+import { roadDayLater } from './road-day-later.ts';
 import { roadEarlier } from './road-earlier.ts';
+import { roadKeepDays } from './road-keep-days.ts';
 import { roadLater } from './road-later.ts';
+import { roadPrint } from './road-print.ts';
+import { roadPutBack } from './road-put-back.ts';
 import { roadToday } from './road-today.ts';
 import { roadWider } from './road-wider.ts';
 import { savePaper } from './save-paper.ts';
@@ -51,6 +56,11 @@ export const actions: readonly Action[] = [
   roadToday,
   roadCloser,
   roadWider,
+  roadDayEarlier,
+  roadDayLater,
+  roadKeepDays,
+  roadPutBack,
+  roadPrint,
   goDesk,
   goRoad,
   goJobs,

@@ -4,7 +4,8 @@ import style from './segments.module.css';
 /** One of a few words in a row; the chosen one is bold and underlined. */
 export function Segments<T extends string>(props: {
   label: string;
-  value: T;
+  /** Null where none of them is so. */
+  value: T | null;
   options: readonly { value: T; label: string }[];
   onChange: (value: T) => void;
   bare?: boolean;

@@ -1,28 +1,43 @@
-import type { Stringline } from '../../../core/contract/road.ts';
-import { epochOf } from '../../../core/time/read.ts';
 import type { Layout, Size } from './layout.ts';
+import { meets, type Strip } from './strip.ts';
 import style from './stringline.module.css';
+import { textWidth } from './text-width.ts';
 
-/** Every clash ringed, with the missing hours in a few words beside the ring where there is room for them. */
-export function Clashes({ data, layout, size }: { data: Stringline; layout: Layout; size: Size }) {
-  return data.clashes
-    .filter((clash) => epochOf(clash.end) > layout.from && epochOf(clash.start) < layout.to)
+type Ring = { key: string; sentence: string; short: string; cx: number; cy: number; rx: number; ry: number; x: number; y: number };
+
+/** Where the rings of what clashes stand, and the words beside each. */
+export function ringsOf(clashes: Strip['clashes'], layout: Layout, size: Size): Ring[] {
+  return clashes
+    .filter((clash) => meets(clash, layout))
     .map((clash) => {
-      const [left, right] = [layout.x(epochOf(clash.start)), layout.x(epochOf(clash.end))];
+      const [left, right] = [layout.x(Math.max(clash.start, layout.start)), layout.x(Math.min(clash.end, layout.end))];
       const [cx, cy] = [(left + right) / 2, layout.y(clash.placeKey)];
       const rx = Math.max(size === 'large' ? 26 : 16, (right - left) / 2 + 8);
       const ry = size === 'large' ? 24 : 17;
-      const atEnd = cx + rx + clash.short.length * 6.5 > layout.width;
-      return (
-        <g key={`${clash.placeKey} ${clash.start}`} className={style.clash}>
-          <title>{clash.sentence}</title>
-          <ellipse cx={cx} cy={cy} rx={rx} ry={ry} />
-          {size === 'large' ? (
-            <text x={atEnd ? cx - rx : cx + rx * 0.5} y={cy + ry + 15} textAnchor={atEnd ? 'end' : 'start'}>
-              {clash.short}
-            </text>
-          ) : null}
-        </g>
-      );
+      const { short, sentence, placeKey, start } = clash;
+      const x = Math.max(layout.left, Math.min(cx + rx * 0.5, layout.right - textWidth(short, 600) - 2));
+      return { key: `${placeKey} ${start}`, sentence, short, cx, cy, rx, ry, x, y: cy + ry + 15 };
     });
+}
+
+/** The room that rings and the words beside them take, which other words keep clear of. */
+export const roomOf = (rings: readonly Ring[]) =>
+  rings.flatMap(({ cx, cy, rx, ry, x, y, short }) => [
+    { left: cx - rx, right: cx + rx, top: cy - ry, bottom: cy + ry },
+    { left: x - 4, right: x + textWidth(short, 600) + 4, top: y - 11, bottom: y + 3 },
+  ]);
+
+/** Every clash ringed, with the missing hours in a few words beside the ring where there is room for them. */
+export function Clashes({ rings, size }: { rings: readonly Ring[]; size: Size }) {
+  return rings.map(({ key, sentence, short, cx, cy, rx, ry, x, y }) => (
+    <g key={key} className={style.clash}>
+      <title>{sentence}</title>
+      <ellipse cx={cx} cy={cy} rx={rx} ry={ry} />
+      {size === 'large' ? (
+        <text x={x} y={y}>
+          {short}
+        </text>
+      ) : null}
+    </g>
+  ));
 }

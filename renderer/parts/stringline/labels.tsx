@@ -1,47 +1,48 @@
-import type { Stringline } from '../../../core/contract/road.ts';
-import { epochOf } from '../../../core/time/read.ts';
 import type { Layout } from './layout.ts';
+import { inside } from './strands.tsx';
+import { meets, type StripJob } from './strip.ts';
 import style from './stringline.module.css';
+import { fitted, textWidth } from './text-width.ts';
 
-type Label = { key: string; title: string; note: string; x: number; y: number; width: number; end: boolean };
+type Box = { left: number; right: number; top: number; bottom: number };
+type Label = { key: string; title: string; whole: string; note: string; x: number; y: number; box: Box };
 
-const LETTER = 6.4;
 const LINE = 15;
-const LONGEST = 34;
-const shorten = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST - 1).trimEnd()}…` : text);
+const LONGEST = 260;
+const TRIES = 3;
+
+const touch = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** Names above the first block of each job, moved up where two would touch, left out where there is no room. */
-function place(data: Stringline, layout: Layout): Label[] {
+function labelsOf(jobs: readonly StripJob[], layout: Layout, taken: readonly Box[]): Label[] {
   const placed: Label[] = [];
-  for (const job of data.jobs) {
-    const first = job.blocks.find((block) => epochOf(block.end) > layout.from && epochOf(block.start) < layout.to);
-    if (!first) continue;
-    const title = shorten(job.title);
-    const width = (title.length + job.note.length + 1) * LETTER;
-    const start = layout.x(epochOf(first.start)) - 2;
-    const end = start + width > layout.width;
-    const x = end
-      ? Math.min(layout.width - 2, Math.max(layout.left + width, layout.x(epochOf(job.blocks.at(-1)?.end ?? first.end))))
-      : start;
-    const left = end ? x - width : x;
-    let y = layout.y(first.placeKey) - layout.block / 2 - 6;
-    const touches = (other: Label): boolean => {
-      const otherLeft = other.end ? other.x - other.width : other.x;
-      return Math.abs(other.y - y) < LINE - 2 && left < otherLeft + other.width + 8 && otherLeft < left + width + 8;
-    };
-    let tries = 0;
-    while (placed.some(touches) && tries < 3) {
-      y -= LINE;
-      tries += 1;
+  const obstacles: Box[] = [...taken];
+  for (const job of jobs) {
+    const first = job.blocks.find((block) => meets(block, layout));
+    const last = job.blocks.findLast((block) => meets(block, layout));
+    if (!first || !last) continue;
+    const title = fitted(job.title, LONGEST, 600);
+    const width = textWidth(title, 600) + textWidth(` ${job.note}`) + 2;
+    const start = inside(first, layout).left - 2;
+    // Where it would run out of the drawing it ends with the job's last block, or with the drawing.
+    const left = start + width <= layout.right ? start : Math.max(layout.left, Math.min(inside(last, layout).right, layout.right) - width);
+    const baseline = layout.y(first.placeKey) - layout.block / 2 - 6;
+    for (let line = 0; line <= TRIES; line += 1) {
+      const y = baseline - line * LINE;
+      const box = { left: left - 4, right: left + width + 4, top: y - 11, bottom: y + 2 };
+      if (box.top < 22 || obstacles.some((other) => touch(box, other))) continue;
+      placed.push({ key: `${job.key} ${first.start}`, title, whole: job.title, note: job.note, x: left, y, box });
+      obstacles.push(box);
+      break;
     }
-    if (!placed.some(touches)) placed.push({ key: `${job.jobId ?? 'candidate'} ${first.start}`, title, note: job.note, x, y, width, end });
   }
   return placed;
 }
 
-export function Labels({ data, layout }: { data: Stringline; layout: Layout }) {
-  return place(data, layout).map((label) => (
-    <text key={label.key} className={style.label} x={label.x} y={label.y} textAnchor={label.end ? 'end' : 'start'}>
+export function Labels({ jobs, layout, taken }: { jobs: readonly StripJob[]; layout: Layout; taken: readonly Box[] }) {
+  return labelsOf(jobs, layout, taken).map((label) => (
+    <text key={label.key} className={style.label} x={label.x} y={label.y}>
+      {label.title === label.whole ? null : <title>{label.whole}</title>}
       <tspan className={style.bold}>{label.title}</tspan> {label.note}
     </text>
   ));

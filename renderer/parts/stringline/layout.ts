@@ -1,33 +1,34 @@
 /** The measures of a stringline: time runs right, distance from home runs up. */
-import type { Stringline } from '../../../core/contract/road.ts';
-import { epochOf } from '../../../core/time/read.ts';
+import type { Span, Strip } from './strip.ts';
 
 export type Size = 'small' | 'large';
-export type Layout = {
+export type Layout = Span & {
   width: number;
   height: number;
   left: number;
+  /** Where the ground of the drawing ends on the right. */
+  right: number;
   top: number;
   bottom: number;
   block: number;
-  from: number;
-  to: number;
+  /** Pixels from the left of an instant, also of one that is not shown. */
   x: (at: number) => number;
   y: (placeKey: string) => number;
 };
 
 const measures = {
   small: { left: 104, top: 26, foot: 24, gap: 24, lane: 118, block: 13, right: 10 },
-  large: { left: 128, top: 62, foot: 26, gap: 46, lane: 290, block: 15, right: 18 },
+  large: { left: 128, top: 62, foot: 26, gap: 34, lane: 290, block: 15, right: 18 },
 } as const;
 
 /**
  * Lay a stringline out on a width in pixels.
+ * @param view what is shown of it
  * @param room pixels that the lane may be high, where the caller knows
  */
-export function layOut(data: Stringline, width: number, size: Size, room?: number): Layout {
+export function layOut(strip: Pick<Strip, 'places'>, view: Span, width: number, size: Size, room?: number): Layout {
   const { left, top, foot, gap, lane, block, right } = measures[size];
-  const places = [...data.places].sort((a, b) => a.km - b.km);
+  const places = [...strip.places].sort((a, b) => a.km - b.km);
   const laneHeight = Math.max(room ? room - top - foot : lane, gap * (places.length - 1));
   const heights = spread(
     places.map((place) => place.km),
@@ -36,18 +37,18 @@ export function layOut(data: Stringline, width: number, size: Size, room?: numbe
   );
   const bottom = top + laneHeight;
   const heightOf = new Map(places.map(({ place }, index) => [place.key, bottom - (heights[index] ?? 0)]));
-  const [from, to] = [epochOf(data.from), epochOf(data.to)];
-  const inside = Math.max(1, width - left - right);
+  const scale = Math.max(1, width - left - right) / (view.end - view.start);
   return {
+    start: view.start,
+    end: view.end,
     width,
     height: bottom + foot,
     left,
+    right: width - right,
     top,
     bottom,
     block,
-    from,
-    to,
-    x: (at) => left + (Math.min(Math.max(at, from), to) - from) * (inside / (to - from)),
+    x: (at) => left + (at - view.start) * scale,
     y: (placeKey) => heightOf.get(placeKey) ?? bottom,
   };
 }

@@ -46,7 +46,7 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
         {asked.data?.stringline ? (
           <section className={style.part}>
             <h2>Next fourteen days</h2>
-            <Stringline data={asked.data.stringline} size="small" unit={unit} />
+            <Stringline data={asked.data.stringline} unit={unit} />
             {asked.data.stringline.clashes.length > 0 ? (
               <ul className={style.clashes}>
                 {asked.data.stringline.clashes.slice(0, 2).map((clash) => (

@@ -1,9 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
-import { dateIn, dateLater } from '../../../core/time/wall.ts';
+import { useMemo, useState } from 'react';
+import type { z } from 'zod';
+import type { JobRow } from '../../../core/contract/jobs.ts';
+import { datesOf, dayOf, panned, viewOf, windowAround, zoomOf, zooms, type Zoom } from '../../../core/road/view.ts';
+import { dateIn } from '../../../core/time/wall.ts';
 import { datesInWords } from '../../../core/words/dates.ts';
 import { roadEarlier } from '../../actions/road-earlier.ts';
 import { roadLater } from '../../actions/road-later.ts';
+import { roadPrint } from '../../actions/road-print.ts';
 import { roadToday } from '../../actions/road-today.ts';
 import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
@@ -12,17 +16,21 @@ import { Choice } from '../../parts/choice.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { Segments } from '../../parts/segments.tsx';
-import { Stringline } from '../../parts/stringline/stringline.tsx';
+import { inWords } from '../../parts/stringline/stringline.tsx';
 import { useWindowHeight } from '../../parts/use-window-height.ts';
 import { useScenePart } from '../../scene.ts';
+import { Clashes } from './clashes.tsx';
+import { LaidFindings, LaidOn } from './laid-on.tsx';
+import { MovingView, useOfView, useViewAtRest } from './moving-view.ts';
 import { OwnTime } from './own-time.tsx';
-import { RoadTable } from './road-table.tsx';
+import { readForDrawing, within } from './read-road.ts';
+import { RoadDrawing } from './road-drawing.tsx';
+import { RoadTables } from './road-tables.tsx';
 import style from './road.module.css';
+import { useLaid } from './use-laid.ts';
 
-const zooms = ['day', 'week', 'fortnight', 'season', 'year'] as const;
-type Zoom = (typeof zooms)[number];
-const lengths: Record<Zoom, number> = { day: 1, week: 7, fortnight: 14, season: 91, year: 365 };
-const zoomOptions = zooms.map((zoom) => ({ value: zoom, label: zoom }));
+type Row = z.infer<typeof JobRow>;
+const zoomOptions = (Object.keys(zooms) as Zoom[]).map((zoom) => ({ value: zoom, label: zoom }));
 const NONE = 'none';
 
 /** The Road: where am I, and does it fit? */
@@ -46,94 +54,122 @@ export function RoadPlace() {
   );
 }
 
-/** Where a zoom begins: a little before the day looked at, so that what just was is still seen. */
-const firstDate = (day: string, zoom: Zoom): string => dateLater(day, -Math.floor(lengths[zoom] / 5));
-const datesFrom = (from: string, days: number): string[] => Array.from({ length: days }, (_, index) => dateLater(from, index));
-
 function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
   const today = dateIn(zone, Temporal.Now.instant().epochMilliseconds);
-  const [zoom, setZoom] = useState<Zoom>('fortnight');
-  const [day, setDay] = useState(today);
-  const [candidate, setCandidate] = useState(NONE);
-  const [from, days] = [firstDate(day, zoom), lengths[zoom]];
+  const [view] = useState(() => new MovingView(viewOf(today, 'fortnight', zone)));
+  const rest = useViewAtRest(view);
+  const [from, days] = useOfView(view, (shown) => Object.values(windowAround(shown)).join(' ')).split(' ');
+  const zoom = useOfView(view, zoomOf);
+  const atToday = useOfView(view, (shown) => dayOf(shown, zone) === today);
+  const [candidate, setCandidate] = useState<string | null>(null);
+  const laid = useLaid(candidate);
   const asked = useQuery(
-    ask.road.see.queryOptions({ input: { from, days, ...(candidate === NONE ? {} : { candidate }) }, placeholderData: (before) => before }),
+    ask.road.see.queryOptions({
+      input: { from: from ?? today, days: Number(days), ...(laid ? { candidate: laid.job.id, shiftDays: laid.asked } : {}) },
+      placeholderData: (before) => before,
+    }),
   );
-  const open = useQuery(ask.jobs.list.queryOptions({ input: { states: ['inquiry', 'quoted', 'ran out'] } }));
-  const candidates = open.data?.jobs.filter((job) => job.firstCall !== null) ?? [];
   const height = useWindowHeight();
 
-  const atToday = day === today;
-  const road = {
-    move: (strips: number) => setDay((before) => dateLater(before, strips * Math.max(1, Math.round(days / 2)))),
-    zoom: (steps: number) => setZoom((before) => zooms[Math.min(zooms.length - 1, Math.max(0, zooms.indexOf(before) + steps))] ?? before),
-    toToday: () => setDay(today),
-    atToday,
-  };
+  const shift = laid?.shift ?? 0;
+  const road = useMemo(
+    () => ({
+      move: (halves: number) => view.show(panned(view.now(), (halves * (view.now().end - view.now().start)) / 2)),
+      zoom: (steps: number) => view.zoom(2 ** steps),
+      toToday: () => {
+        const { start, end } = view.now();
+        const begin = viewOf(today, zoomOf(view.now()) ?? 'day', zone).start;
+        const lead = zoomOf(view.now()) ? 0 : (end - start) / 5;
+        view.show({ start: begin - lead, end: begin - lead + (end - start) });
+      },
+      atToday,
+      laid: laid ? { shift, move: (by: number) => laid.moveTo(shift + by), keep: laid.keep, putBack: () => laid.moveTo(0) } : undefined,
+    }),
+    [view, today, zone, atToday, laid, shift],
+  );
   useScenePart('road', road);
 
+  const layOn = (chosen: Row | undefined): void => {
+    setCandidate(chosen?.id ?? null);
+    if (chosen?.firstCall) view.show(viewOf(chosen.firstCall.wall.slice(0, 10), zoom ?? 'fortnight', zone));
+  };
+  const drawn = useMemo(() => asked.data && readForDrawing(asked.data), [asked.data]);
+  const seen = useMemo(() => asked.data && within(asked.data, rest), [asked.data, rest]);
+  const dates = datesInWords(datesOf(rest, zone));
   return (
     <div className={style.road}>
       <div className={style.head}>
-        <h1 className={style.title}>{datesInWords(datesFrom(from, days))}</h1>
+        <h1 className={style.title}>{dates}</h1>
         <div className={style.tools}>
-          <Segments label="How much of the road is shown" bare value={zoom} options={zoomOptions} onChange={setZoom} />
+          <Segments
+            label="How much of the road is shown"
+            bare
+            value={zoom}
+            options={zoomOptions}
+            onChange={(chosen) => view.show(viewOf(dayOf(view.now(), zone), chosen, zone))}
+          />
           <ActionButton action={roadEarlier} />
           <ActionButton action={roadToday} />
           <ActionButton action={roadLater} />
-          {candidates.length > 0 ? (
-            <Choice
-              label="Lay an inquiry on"
-              bare
-              value={candidate}
-              options={[
-                { value: NONE, label: 'Nothing laid on' },
-                ...candidates.map((job) => ({ value: job.id, label: `Laid on: ${job.title}` })),
-              ]}
-              onChange={(chosen) => {
-                setCandidate(chosen);
-                const first = candidates.find((job) => job.id === chosen)?.firstCall;
-                if (first) setDay(first.wall.slice(0, 10));
-              }}
-            />
-          ) : null}
+          <LayOn chosen={candidate} onChoose={layOn} />
+          <ActionButton action={roadPrint} />
         </div>
       </div>
-      <Asked asked={asked}>
-        {({ stringline }) => (
+      {laid ? <LaidOn laid={laid} /> : null}
+      <Asked asked={{ data: drawn && seen && { drawn, seen }, error: asked.error }}>
+        {({ drawn, seen }) => (
           <>
             <div className={style.sheet}>
-              <Stringline data={stringline} size="large" unit={unit} room={Math.max(320, height - 330)} />
+              <RoadDrawing
+                road={drawn}
+                view={view}
+                rest={rest}
+                laid={laid}
+                unit={unit}
+                room={height - (laid ? 330 : 280)}
+                label={inWords(seen.stringline)}
+              />
             </div>
             <p className={style.legend}>
               Height is distance from home; a slope is a journey, flat is being somewhere, a block is paid time, hatching is rest, dashes
-              are pencil. One person can be on one line only: where a solid and a dashed line run at once, something has to give. Arrow keys
-              move it, + and - zoom, Home goes to today.
+              are pencil. One person can be on one line only: where a solid and a dashed line run at once, something has to give.{' '}
+              <span className={style.keys}>
+                Drag or arrow keys move it; Ctrl and wheel, pinch or + and − zoom; Home goes to today.
+                {laid ? ' Drag the dashed blocks of what is laid on, or Alt and arrow keys, to try other days.' : ''}
+              </span>
             </p>
-            {stringline.jobs.length === 0 ? (
-              <p className={style.empty}>Nothing is on the road in these days. What you pencil or ink appears here.</p>
+            {seen.stringline.jobs.length === 0 ? (
+              <p className={style.empty}>
+                Nothing is on the road in these days. What you pencil or ink appears here: <a href="#/">paste an inquiry on the Desk</a>,
+                make its quote, and its dates stand here in pencil.
+              </p>
             ) : null}
-            {stringline.clashes.length > 0 ? (
-              <ul className={style.clashes} aria-label="Clashes">
-                {stringline.clashes.map((clash) => (
-                  <li key={`${clash.placeKey} ${clash.start}`}>
-                    <strong className={style.short}>{`${clash.short.charAt(0).toUpperCase()}${clash.short.slice(1)}. `}</strong>
-                    {clash.sentence}
-                    {clash.jobIds.map((id) => (
-                      <a key={id} href={`#/jobs/${id}`}>{`Open ${stringline.jobs.find((job) => job.jobId === id)?.title ?? 'the job'}`}</a>
-                    ))}
-                  </li>
-                ))}
-              </ul>
-            ) : null}
-            {stringline.jobs.length > 0 ? (
+            {laid ? <LaidFindings laid={laid} /> : null}
+            <Clashes seen={seen} findings={laid !== null} />
+            {seen.stringline.jobs.length > 0 ? (
               <Fold title="The same as a table">
-                <RoadTable data={stringline} />
+                <RoadTables seen={seen} />
               </Fold>
             ) : null}
           </>
         )}
       </Asked>
     </div>
+  );
+}
+
+/** Which open inquiry is laid on the road. */
+function LayOn({ chosen, onChoose }: { chosen: string | null; onChoose: (row: Row | undefined) => void }) {
+  const open = useQuery(ask.jobs.list.queryOptions({ input: { states: ['inquiry', 'quoted', 'ran out'] } }));
+  const candidates = open.data?.jobs.filter((job) => job.firstCall !== null && job.place !== null) ?? [];
+  if (candidates.length === 0 && chosen === null) return null;
+  return (
+    <Choice
+      label="Lay an inquiry on"
+      bare
+      value={chosen ?? NONE}
+      options={[{ value: NONE, label: 'Nothing laid on' }, ...candidates.map((job) => ({ value: job.id, label: `Laid on: ${job.title}` }))]}
+      onChange={(id) => onChoose(candidates.find((job) => job.id === id))}
+    />
   );
 }

@@ -62,6 +62,7 @@ test('the lanes below, and a candidate as if its days were moved: nothing is sav
   expect(as.kit).toMatchObject([{ title: 'Curling', firmness: 'candidate', words: '2 of 4 Transmitter' }]);
   expect(as.edit).toMatchObject({ ceiling: null, days: [{ date: '2026-12-14', hours: 8, lost: false }], lost: '' });
   expect(moved.edit).toMatchObject({ days: [{ lost: true }], lost: '8 h of editing lose their day: Mon 14 December 2026.' });
+  expect([as.laidAt, moved.laidAt]).toEqual(['2026-12-13T14:00:00Z', '2026-12-14T14:00:00Z']);
   const block = (answer: typeof as) => answer.stringline.jobs.find((job) => job.jobId === curling.id)?.blocks[0]?.start;
   expect([block(as), block(moved)]).toEqual(['2026-12-13T14:00:00Z', '2026-12-14T14:00:00Z']);
   expect((await call(jobs.get, { id: curling.id }, w)).job.days[0]?.date).toBe('2026-12-13');
