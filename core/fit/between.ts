@@ -117,7 +117,8 @@ function arrivalOf(pair: Neighbour): number {
 function roadWords({ route, tickets, forKit }: Neighbour, home: Place): string {
   const by = route.byHome ? ` by way of ${home.name}${forKit ? ' for the kit' : ''}` : '';
   const ticketed = tickets.length > 0 ? ' beside your tickets' : '';
-  if (route.known || route.short === route.long) return `${lengthInWords(route.long)} on the road${by}${ticketed}`;
+  if (route.known || route.short === route.long)
+    return `${lengthInWords(route.long)} on the ${route.road ? 'road' : 'way'}${by}${ticketed}`;
   return `an estimated ${lengthInWords(route.short)} to ${lengthInWords(route.long)} of driving${by}${ticketed}`;
 }
 

@@ -53,6 +53,9 @@ export type BookWay = {
   mode: Mode;
   /** Of the movement itself; the time before and after comes on top by mode. */
   minutes: number;
+  /** Minutes needed before and after, where the leg that typed it says so; else the default of the mode. */
+  before?: number;
+  after?: number;
   /** Kilometres of road, where a distance was typed. */
   roadKm?: number;
 };

@@ -8,7 +8,7 @@ import type { Neighbour } from './between.ts';
 
 /** "Nothing else overlaps; 18 h 20 min to spare before Robotics final." */
 export function fineSentence(findings: readonly Finding[], neighbours: readonly Neighbour[], stays: number): string {
-  const overlapping = findings.some((finding) => finding.kind === 'overlap');
+  const overlapping = findings.some((finding) => 'overlap' in finding.numbers);
   const room = neighbours
     .filter((pair) => pair.verdict === 'fits')
     .map((pair) => `${spare(pair.slack)} to spare ${pair.before === pair.own ? 'before' : 'after'} ${pair.other.job.title}`);
@@ -17,7 +17,7 @@ export function fineSentence(findings: readonly Finding[], neighbours: readonly 
     ...(room.length > 0
       ? [joined([...new Set(room)])]
       : neighbours.length === 0 && !overlapping
-        ? ['nothing else is on the books for three weeks before and after']
+        ? ['no other job is on the books for three weeks before and after']
         : []),
   ];
   return stays === 0 ? '' : `${parts.join('; ')}.`;

@@ -65,7 +65,7 @@ function overTicket(own: LaneEntry, other: LaneEntry, home: Place): Finding {
     hardness: softened('settle', other.standing),
     concerns: concerning(other.job),
     numbers: { overlap: minutes, ...(ticket.leg.cost === '' ? {} : { cost: ticket.leg.cost }) },
-    sentence: `The ${ticket.leg.mode} from ${ticket.from.name} to ${ticket.to.name} for ${ticket.job.title} leaves on ${momentAt(ticket.leg.departAt, ticket.from, home)}: with the time before and after it, ${lengthInWords(minutes)} of it fall on ${what}.${cost}`,
+    sentence: `The ${ticket.leg.mode} from ${ticket.from.name} to ${ticket.to.name} for ${ticket.job.title} leaves on ${momentAt(ticket.leg.departAt, ticket.from, home)}: with the time before and after it, it takes ${lengthInWords(minutes)} of ${what}.${cost}`,
     lifts: [giveUpTicket(ticket)],
   };
 }

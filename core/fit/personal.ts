@@ -7,6 +7,7 @@ import { lengthInWords } from '../words/amounts.ts';
 import { spanAt } from '../words/moments.ts';
 import type { PersonalTime } from './book.ts';
 import { overlaps, type LaneEntry } from './lane.ts';
+import { giveUpTicket } from './lifts.ts';
 import type { Move } from './moves.ts';
 
 const MINUTE = 60_000;
@@ -22,12 +23,15 @@ export function personalFindings(
   const own = lane.filter((entry) => entry.standing === 'own');
   return personal.flatMap((time) => {
     const hit = own.filter((entry) => overlaps(entry, time));
-    const over = hit.some((entry) => entry.kind === 'stay') ? 'your days' : 'your tickets';
+    const overDays = hit.some((entry) => entry.kind === 'stay');
     // A ticket can be changed, so it never blocks by itself.
-    const hardness = time.hardness === 'never' && over === 'your days' ? 'blocks' : 'settle';
-    if (hit.length > 0) return [finding(time, hit, hardness, over, home)];
+    const hardness = time.hardness === 'never' && overDays ? 'blocks' : 'settle';
+    if (hit.length > 0) {
+      const found = finding(time, hit, hardness, overDays ? 'your days take' : 'your tickets take', home);
+      return [{ ...found, lifts: [...hit.filter((entry) => entry.kind === 'ticket').map(giveUpTicket), ...found.lifts] }];
+    }
     const onTheWay = moves.map(({ start, end }) => ({ startAt: start, endAt: end })).filter((move) => overlaps(move, time));
-    return onTheWay.length > 0 ? [finding(time, onTheWay, 'know', 'the way as it is planned', home)] : [];
+    return onTheWay.length > 0 ? [finding(time, onTheWay, 'know', 'the way as it is planned takes', home)] : [];
   });
 }
 
@@ -45,7 +49,7 @@ function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['h
     hardness,
     concerns: [{ jobId: null, title: time.title }],
     numbers: { overlap },
-    sentence: `${time.title} is yours on ${spanAt(time.startAt, time.endAt, home, home)}${firm}: ${lengthInWords(overlap)} of it fall on ${what}.`,
+    sentence: `${time.title} is yours on ${spanAt(time.startAt, time.endAt, home, home)}${firm}; ${what} ${lengthInWords(overlap)} of it.`,
     lifts,
   };
 }

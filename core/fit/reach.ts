@@ -3,7 +3,7 @@
  * in each gap the way is direct or by home.
  */
 import type { Place } from '../contract/parts.ts';
-import type { WayFinder } from '../trips/ways.ts';
+import type { Way, WayFinder } from '../trips/ways.ts';
 import type { KitItem, KitNeed } from './book.ts';
 import { mustGoHomeForKit } from './kit.ts';
 import type { LaneEntry, StayEntry, TicketEntry } from './lane.ts';
@@ -12,8 +12,8 @@ const MINUTE = 60_000;
 /** Common practice: changing kit at home takes this, minutes, on top of the ways there and on. */
 const KIT_CHANGE = 30;
 
-/** A way through a gap, minutes. `known` when all of it was typed or is no way at all; then short and long are equal. */
-type Route = { short: number; long: number; known: boolean; byHome: boolean; km: number };
+/** A way through a gap, minutes. `known` when all of it was typed or is no way at all; then short and long are equal. `road` when none of it is flown, sailed or by rail. */
+type Route = { short: number; long: number; known: boolean; byHome: boolean; km: number; road: boolean };
 
 /**
  * `fits`; `short`: only in the short estimate; `rest`: the way fits, rest does not; `doubt`: an estimated way fits in neither end;
@@ -89,7 +89,7 @@ function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input
   let failing: Reach['failing'] = null;
   let restLong = -Infinity;
   let restShort = -Infinity;
-  const route: Route = { short: 0, long: 0, known: true, byHome, km: 0 };
+  const route: Route = { short: 0, long: 0, known: true, byHome, km: 0, road: true };
   for (const [from, to] of pairs(points)) {
     const part = routeOf(from, to, byHome, input);
     const have = connection(from, to) ?? minutes(from.endAt, to.startAt);
@@ -105,6 +105,7 @@ function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input
     route.long += part.long;
     route.km += part.km;
     route.known &&= part.known;
+    route.road &&= part.road;
   }
   if (severity(verdict) < severity('rest')) verdict = restShort < rest ? 'rest' : restLong < rest ? 'short' : verdict;
   return { verdict, route, restLeft: restLong, slack: restLong - rest, slackShort: restShort - rest, failing };
@@ -119,7 +120,14 @@ function connection(from: LaneEntry, to: LaneEntry): number | null {
 function routeOf(from: LaneEntry, to: LaneEntry, byHome: boolean, { home, find, mustGoHome }: WalkInput): Route {
   const direct = find(from.to, to.from);
   if (!byHome || from.to.key === home.key || to.from.key === home.key)
-    return { short: direct.shortMinutes, long: direct.longMinutes, known: direct.source !== 'estimated', byHome: false, km: direct.km };
+    return {
+      short: direct.shortMinutes,
+      long: direct.longMinutes,
+      known: direct.source !== 'estimated',
+      byHome: false,
+      km: direct.km,
+      road: isRoad(direct),
+    };
   const there = find(from.to, home);
   const on = find(home, to.from);
   const change = mustGoHome ? KIT_CHANGE : 0;
@@ -129,7 +137,12 @@ function routeOf(from: LaneEntry, to: LaneEntry, byHome: boolean, { home, find, 
     known: there.source !== 'estimated' && on.source !== 'estimated',
     byHome: true,
     km: there.km + on.km,
+    road: isRoad(there) && isRoad(on),
   };
+}
+
+function isRoad({ mode }: Way): boolean {
+  return mode === 'drive' || mode === 'ride';
 }
 
 /** Rest is asked for where the two calls fall on different dates at their places. */

@@ -6,8 +6,10 @@ import type { FieldTrouble as Trouble } from '../contract/base.ts';
 import type { JobDay } from '../contract/jobs.ts';
 import type { BookDay } from '../fit/book.ts';
 import { instantOf, WallTimeError } from '../time/read.ts';
+import { lengthInWords } from '../words/amounts.ts';
 
-const HOUR = 3_600_000;
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
 const LONGEST_DAY_HOURS = 48;
 const LONGEST_JOB_DAYS = 366;
 
@@ -45,11 +47,10 @@ function readDay(day: JobDay, index: number, zone: string): BookDay | FieldTroub
       'wrap',
       `${day.date}: wrap ${timeOf(day.wrap)} is not after call ${timeOf(day.call)}. A wrap past midnight is on the next date.`,
     );
-  const hours = (wrap - call) / HOUR;
-  if (hours > LONGEST_DAY_HOURS)
+  if (wrap - call > LONGEST_DAY_HOURS * HOUR)
     return trouble(
       'wrap',
-      `${day.date}: call to wrap is ${Math.ceil(hours)} h. One date holds at most ${LONGEST_DAY_HOURS} h; give the next date its own call.`,
+      `${day.date}: call to wrap is ${lengthInWords((wrap - call) / MINUTE)}. One date holds at most ${LONGEST_DAY_HOURS} h; give the next date its own call.`,
     );
   return { ...day, callAt: call, wrapAt: wrap };
 }

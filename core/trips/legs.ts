@@ -43,11 +43,13 @@ export function ticketsAndWays(legs: readonly PlacedLeg[]): { tickets: BookLeg[]
   const typed = legs.filter((leg) => leg.source === 'typed');
   return {
     tickets: tickets.map(({ source: _source, ...leg }) => leg),
-    ways: typed.map(({ from, to, mode, departAt, arriveAt }) => ({
+    ways: typed.map(({ from, to, mode, departAt, arriveAt, before, after }) => ({
       fromKey: from.key,
       toKey: to.key,
       mode,
       minutes: Math.ceil((arriveAt - departAt) / MINUTE),
+      before,
+      after,
     })),
   };
 }

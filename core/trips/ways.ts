@@ -71,7 +71,7 @@ function findWay(from: Place, to: Place, typed: readonly BookWay[]): Way {
 
 function wholeMinutes(way: BookWay, from: Place, to: Place): number {
   const { before, after } = timeAround(way.mode, from, to);
-  return way.minutes + before + after;
+  return way.minutes + (way.before ?? before) + (way.after ?? after);
 }
 
 /** The same for both directions. */

@@ -45,7 +45,7 @@ export function badFacts(fields: { field: string; sentence: string }[]) {
   return trouble('BAD_INPUT', {
     what: fields[0]?.sentence ?? 'The facts cannot be.',
     kept: 'Nothing was changed.',
-    todo: 'Correct it and save again.',
+    todo: 'Correct it and try again.',
     fields,
   });
 }

@@ -40,9 +40,14 @@ export function refused(what: string, todo: string, findings: string[] = []): OR
 export function badInput(fields: z.infer<typeof FieldTrouble>[]): ORPCError<TroubleCode, Trouble> {
   const first = fields[0];
   return trouble('BAD_INPUT', {
-    what: first ? `${first.field} ${first.sentence}` : 'The input is not of the expected form.',
+    what: first ? ended(`${first.field} ${first.sentence}`) : 'The input is not of the expected form.',
     kept: 'Nothing was changed.',
     todo: 'Correct it and try again.',
     fields,
   });
+}
+
+/** A sentence that others follow ends with a full stop. */
+function ended(sentence: string): string {
+  return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }

@@ -39,7 +39,7 @@ describe('days that cannot be', () => {
     [
       '48 h and a minute',
       [day('2026-12-12', '09:00', '09:01', '2026-12-14')],
-      '2026-12-12: call to wrap is 49 h. One date holds at most 48 h; give the next date its own call.',
+      '2026-12-12: call to wrap is 48 h 1 min. One date holds at most 48 h; give the next date its own call.',
     ],
     [
       'one date twice',
