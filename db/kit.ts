@@ -3,7 +3,7 @@
  */
 import { and, asc, eq, gt, inArray, sql } from 'drizzle-orm';
 import type { KitItem, KitItemFields, KitNeed, Preset } from '../core/contract/kit.ts';
-import { blankItem } from '../core/kit/blank.ts';
+import { blankItem, blankUnit } from '../core/kit/blank.ts';
 import { newId } from './ids.ts';
 import { perStore } from './prepared.ts';
 import { jobDays, jobs } from './schema/jobs.ts';
@@ -47,13 +47,14 @@ const reading = perStore((db) => ({
     .prepare(),
 }));
 
+type Stored = Omit<KitItemFields, 'units'> & { units?: KitItemFields['units']; serials?: string[] };
+
 /** Fields that a row was saved without, by an earlier version of the program, are not known. */
-const itemOf = ({ id, version, fields }: Pick<typeof kitItems.$inferSelect, 'id' | 'version' | 'fields'>): KitItem => ({
-  ...blankItem(fields.name),
-  ...fields,
-  id,
-  version,
-});
+function itemOf({ id, version, fields }: Pick<typeof kitItems.$inferSelect, 'id' | 'version' | 'fields'>): KitItem {
+  // Units were serials and nothing more once.
+  const { serials = [], ...kept } = fields as Stored;
+  return { ...blankItem(kept.name), units: serials.filter((serial) => serial !== '').map(blankUnit), ...kept, id, version };
+}
 const presetOf = ({ id, version, name, needs }: typeof kitPresets.$inferSelect): Preset => ({ id, version, name, needs });
 
 export function allItems(db: ReadableDb): KitItem[] {

@@ -8,6 +8,25 @@ const Count = z.int('must be a whole number').min(1, 'must be at least one').max
 /** Dates at home, both included, on which so many are not there. */
 const Service = z.strictObject({ from: DateText, to: DateText, count: Count });
 
+const Owner = z.enum(['own', 'borrowed', 'sub-hire']);
+
+/** One unit of a thing, told from the others by its serial. What is null is as the thing says. */
+export const KitUnit = z.strictObject({
+  serial: Name,
+  place: Line.default('').describe('where it is kept, or who holds it'),
+  owner: Owner.nullable().default(null),
+  services: z
+    .array(z.strictObject({ from: DateText, to: DateText }))
+    .max(50)
+    .default([])
+    .describe('dates at home, both included, on which it is not there'),
+  bought: DateText.nullable().default(null),
+  value: Money.nullable().default(null),
+  wearPerDay: Money.nullable().default(null),
+  note: Line.default(''),
+});
+export type KitUnit = z.infer<typeof KitUnit>;
+
 /** What a lithium battery is, as those who carry it by air tell them apart. */
 export const Battery = z.enum(['none', 'in device', 'spare', 'power bank']);
 const Millimetres = z.int('must be whole millimetres').min(1, 'must be at least a millimetre').max(20_000, 'is longer than 20 m');
@@ -16,12 +35,12 @@ export const KitItemFields = z.strictObject({
   name: Name,
   does: Line.describe('what it does; another thing with the same word can stand in for it').default(''),
   owned: z.int('must be a whole number').min(0, 'is below zero').max(10_000, 'is more than 10,000'),
-  serials: z.array(Line).max(500).default([]).describe('of units; a counted stock has none'),
+  units: z.array(KitUnit).max(500).default([]).describe('those with a serial; a counted stock has none'),
   resetMinutes: z.int('must be whole minutes').min(0).max(10_080).default(120).describe('between last use and next use; batteries 360'),
   resetOnRoad: z.boolean().default(false).describe('the reset can be done away from home'),
   subHire: Line.default('').describe('price of renting one more, as told'),
   services: z.array(Service).max(200).default([]),
-  owner: z.enum(['own', 'borrowed', 'sub-hire']).default('own'),
+  owner: Owner.default('own'),
   grams: z
     .int('must be whole grams')
     .min(1, 'must be at least a gram')

@@ -5,8 +5,12 @@ import type { KitItem as Listed, KitNeed as Asked } from '../contract/kit.ts';
 import { dateLater } from '../time/wall.ts';
 import type { KitItem, KitNeed } from './book.ts';
 
-/** A thing with its services on the clock at home; the last day of a service is in it. */
-export function bookItem({ id, name, owned, resetMinutes, resetOnRoad, does, subHire, services }: Listed, homeZone: string): KitItem {
+/** A thing with its services and those of its units on the clock at home; the last day of a service is in it. */
+export function bookItem(
+  { id, name, owned, resetMinutes, resetOnRoad, does, subHire, services, units }: Listed,
+  homeZone: string,
+): KitItem {
+  const ofUnits = units.flatMap((unit) => unit.services.map((dates) => ({ ...dates, count: 1 })));
   const midnight = (date: string) => Temporal.PlainDate.from(date).toZonedDateTime(homeZone).epochMilliseconds;
   return {
     id,
@@ -16,7 +20,11 @@ export function bookItem({ id, name, owned, resetMinutes, resetOnRoad, does, sub
     resetOnRoad,
     does,
     subHire,
-    services: services.map(({ from, to, count }) => ({ startAt: midnight(from), endAt: midnight(dateLater(to, 1)), count })),
+    services: [...services, ...ofUnits].map(({ from, to, count }) => ({
+      startAt: midnight(from),
+      endAt: midnight(dateLater(to, 1)),
+      count,
+    })),
   };
 }
 

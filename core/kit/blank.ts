@@ -1,7 +1,7 @@
 /**
  * A thing of which nothing is known but its name, so that a form, a file or an old row only says what it knows.
  */
-import type { KitItemFields } from '../contract/kit.ts';
+import type { KitItemFields, KitUnit } from '../contract/kit.ts';
 
 /** One of it, own, made ready again in two hours (common practice). */
 export function blankItem(name: string): KitItemFields {
@@ -9,7 +9,7 @@ export function blankItem(name: string): KitItemFields {
     name,
     does: '',
     owned: 1,
-    serials: [],
+    units: [],
     resetMinutes: 120,
     resetOnRoad: false,
     subHire: '',
@@ -25,4 +25,9 @@ export function blankItem(name: string): KitItemFields {
     wearPerDay: null,
     note: '',
   };
+}
+
+/** A unit of which nothing is known but its serial: all else is as its thing says. */
+export function blankUnit(serial: string): KitUnit {
+  return { serial, place: '', owner: null, services: [], bought: null, value: null, wearPerDay: null, note: '' };
 }

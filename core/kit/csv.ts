@@ -7,7 +7,9 @@ import { exponentOf, isCurrency } from '../money/currencies.ts';
 import { amountOf } from '../money/money.ts';
 import { parseAmount, parseNumber } from '../money/parse.ts';
 import { TableError } from '../people/csv.ts';
-import { blankItem } from './blank.ts';
+import { isDate } from '../time/read.ts';
+import { blankItem, blankUnit } from './blank.ts';
+import { kitTroubles } from './check.ts';
 import { gramsIn, sizeIn } from './measures.ts';
 
 /** One line of the file: a thing that can be kept, or why not. */
@@ -19,6 +21,9 @@ const heads = {
   does: ['does', 'type', 'kind', 'category', 'group'],
   owned: ['owned', 'count', 'quantity', 'qty', 'number', 'units', 'pieces'],
   serial: ['serial', 'serials', 'serial number', 'serial no', 's/n', 'sn'],
+  place: ['place', 'where', 'location', 'kept at', 'holder', 'held by'],
+  serviceFrom: ['service from', 'in service from', 'out of service from', 'service start'],
+  serviceTo: ['service to', 'in service to', 'out of service to', 'service end'],
   weight: ['weight', 'mass'],
   grams: ['weight (g)', 'weight g', 'grams', 'g'],
   kilograms: ['weight (kg)', 'weight kg', 'kilograms', 'kg'],
@@ -107,11 +112,15 @@ function readRow(cell: (field: Head) => string, home: string): KitRow['read'] {
   const serials = cell('serial')
     .split(/[;,\n]/)
     .flatMap((serial) => serial.trim() || []);
+  const dates = serviceDates(cell);
+  if ('trouble' in dates) return dates;
   const fields = KitItemFields.safeParse({
     ...blankItem(cell('name')),
     does: cell('does'),
     owned: owned === null ? Math.max(1, serials.length) : Number(owned),
-    serials,
+    units: serials.map((serial) => ({ ...blankUnit(serial), place: cell('place'), services: dates.services })),
+    // Without serials the whole line is in service.
+    services: serials.length > 0 ? [] : dates.services.map((span) => ({ ...span, count: Math.max(1, Number(owned ?? 1)) })),
     owner: owner.data,
     grams: weight?.ok ? weight.value : null,
     size: size?.ok ? size.value : null,
@@ -121,15 +130,24 @@ function readRow(cell: (field: Head) => string, home: string): KitRow['read'] {
     value: amount?.ok ? amountOf(amount.value, code) : null,
     bought: cell('bought') || null,
     subHire: cell('subHire'),
-    note: cell('note'),
+    // Counted stock has no unit to say where it is kept.
+    note: [cell('note'), serials.length > 0 ? '' : cell('place')].filter((part) => part !== '').join('; '),
   });
   if (!fields.success) {
     const [issue] = fields.error.issues;
     return { trouble: `The ${String(issue?.path[0] ?? 'line')} ${issue?.message ?? 'cannot be kept'}.` };
   }
-  if (serials.length > fields.data.owned)
-    return { trouble: `${serials.length} serials for ${fields.data.owned} owned: there is one too many.` };
-  return { fields: fields.data };
+  const [wrong] = kitTroubles(fields.data);
+  return wrong ? { trouble: wrong.sentence } : { fields: fields.data };
+}
+
+/** Both dates of a service, or of none; one without the other cannot be read. */
+function serviceDates(cell: (field: Head) => string): { services: { from: string; to: string }[] } | { trouble: string } {
+  const [from, to] = [cell('serviceFrom'), cell('serviceTo')];
+  if (from === '' && to === '') return { services: [] };
+  const wrong = [from, to].find((date) => !isDate(date));
+  if (wrong === undefined) return { services: [{ from, to }] };
+  return { trouble: `The service dates are not whole: "${wrong}" is no date. Give both, as 2026-12-12.` };
 }
 
 function fold(head: string): string {

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { KitItem, type KitNeed } from '../../core/contract/kit.ts';
 import { Id } from '../../core/contract/parts.ts';
 import { expanded, needsById } from '../../core/fit/kit-list.ts';
+import { kitTroubles } from '../../core/kit/check.ts';
 import { joined } from '../../core/words/lists.ts';
 import { jobById } from '../../db/jobs.ts';
 import { historyOf, writeHistory } from '../../db/keeping.ts';
@@ -37,12 +38,8 @@ const save = os.kit.save.handler(({ input, context }) =>
     const before = input.id === undefined ? undefined : itemById(db, input.id);
     if (input.id !== undefined && !before) throw notFound('This thing');
     if (before && before.version !== input.version) throw stale(before.name, before, fields);
-    if (fields.serials.length > fields.owned)
-      throw badFacts([
-        { field: 'fields.serials', sentence: `${fields.serials.length} serials for ${fields.owned} owned: there is one too many.` },
-      ]);
-    const backwards = fields.services.findIndex((service) => service.to < service.from);
-    if (backwards !== -1) throw badFacts([{ field: `fields.services.${backwards}`, sentence: 'The service ends before it begins.' }]);
+    const wrong = kitTroubles(fields);
+    if (wrong.length > 0) throw badFacts(wrong.map(({ field, sentence }) => ({ field: `fields.${field}`, sentence })));
     const now = context.now();
     const item = keepItem(db, before, fields, now);
     note(db, item.id, 'kit.save', `${item.name}: ${item.owned} owned.`, before, now);
@@ -65,7 +62,7 @@ const drop = os.kit.drop.handler(({ input, context }) =>
 );
 
 /** What history keeps of a thing that was taken off: the thing, and what jobs that are over had of it. */
-const Dropped = KitItem.extend({ ofJobs: z.array(z.strictObject({ jobId: Id, count: z.int() })).default([]) });
+const Dropped = z.object({ ...KitItem.shape, ofJobs: z.array(z.strictObject({ jobId: Id, count: z.int() })).default([]) });
 type Dropped = z.infer<typeof Dropped>;
 
 const putBack = os.kit.putBack.handler(({ input, context }) =>

@@ -55,6 +55,32 @@ test('a file is tried, brought in and listed with what flies; a thing is changed
   expect(complaints).toEqual([]);
 });
 
+test('units have their own place and service; a change of the thing is undone', async ({ page }) => {
+  const complaints = watch(page);
+  const items = await bringIn();
+  const camera = items.find(({ name }) => name === 'Long lens camera');
+  await open(page, `/kit/thing/${camera?.id}`);
+  await page.getByRole('button', { name: 'Add a unit' }).click();
+  await page.getByLabel('Serial', { exact: true }).fill('LL-1041');
+  await page.getByLabel('Kept at or held by').fill('the van');
+  await page.getByRole('button', { name: 'Close the unit' }).click();
+  await page.getByRole('button', { name: 'One more unit' }).click();
+  await page.getByLabel('Serial', { exact: true }).fill('ll-1041');
+  await page.getByRole('button', { name: 'Add a service', exact: true }).first().click();
+  await page.getByRole('button', { name: 'Save the thing' }).click();
+  await expect(page.getByText('Serial stands twice.')).toBeVisible();
+  await page.getByLabel('Serial', { exact: true }).fill('LL-1042');
+  const today = Temporal.Now.plainDateISO('America/Chicago');
+  await page.getByLabel(/LL-1042 in service.*: From/).fill(today.toString());
+  await page.getByLabel(/LL-1042 in service.*: To/).fill(today.add({ days: 3 }).toString());
+  await page.getByRole('button', { name: 'Save the thing' }).click();
+  await expect(page.getByRole('row', { name: /LL-1041/ })).toContainText('the van');
+  await expect(page.getByText(/1 at home; 1 in service to/)).toBeVisible();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(page.getByText('None is told apart by a serial.', { exact: false })).toBeVisible();
+  expect(complaints).toEqual([]);
+});
+
 test('a preset is put on a job, what is short is said there, and lifts are tried on and taken off', async ({ page }) => {
   const items = await bringIn();
   const { inquiry } = await fill(host);
@@ -68,9 +94,9 @@ test('a preset is put on a job, what is short is said there, and lifts are tried
   await expect(page.getByText(/Long lens camera: short by 1/).first()).toBeVisible();
   const lift = page.getByRole('button', { name: /^Sub-hire 1 Long lens camera/ });
   await lift.click();
-  await expect(page.getByText('Tried on, not saved:')).toBeVisible();
+  await expect(page.getByText('Tried on, not saved')).toBeVisible();
   await expect(page.getByText(/Long lens camera: short by 1/)).toHaveCount(1);
-  await page.getByRole('button', { name: /^Take off: Sub-hire/ }).click();
+  await page.getByRole('button', { name: /^Take back: Sub-hire/ }).click();
   await expect(lift).toBeVisible();
 });
 

@@ -45,9 +45,9 @@ export function BringKitPlace() {
         <a href="#/kit">All things</a>
       </div>
       <p>
-        A table saved as CSV, with a row of heads: name, and any of count, serial, what it does, weight, size, Wh, battery, draw, owner,
-        value, bought, note. Lines of one name are one thing with as many units. It is read on this computer only, and tried first: nothing
-        is saved until you say so.
+        A table saved as CSV, with a row of heads: name, and any of count, serial, place, service from and service to, what it does, weight,
+        size, Wh, battery, draw, owner, value, bought, note. Lines of one name are one thing with as many units. It is read on this computer
+        only, and tried first: nothing is saved until you say so.
       </p>
       <FileField label="File, CSV" accept=".csv,.tsv,.txt,text/csv" onChoose={(file) => void choose(file)} />
       {trouble ? <TroubleNote trouble={trouble} /> : null}

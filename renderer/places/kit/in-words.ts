@@ -1,7 +1,7 @@
 /**
  * Everything that is kept of a thing as words under their labels, and where its units are.
  */
-import type { KitItemFields, Whereabouts } from '../../../core/contract/kit.ts';
+import type { KitItemFields, KitUnit, Whereabouts } from '../../../core/contract/kit.ts';
 import { sizeInWords, weightInWords } from '../../../core/kit/measures.ts';
 import { formatMoney, formatNumber } from '../../../core/money/format.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
@@ -13,7 +13,7 @@ export function itemInWords(of: KitItemFields): Said[] {
     { label: 'Name', text: of.name },
     { label: 'Does', text: of.does },
     { label: 'How many', text: String(of.owned) },
-    { label: 'Serials', text: of.serials.join(', ') },
+    { label: 'Units', text: of.units.map(unitInWords).join('; ') },
     { label: 'Owner', text: of.owner },
     { label: 'Made ready again in', text: `${lengthInWords(of.resetMinutes)}${of.resetOnRoad ? ', also on the road' : ''}` },
     { label: 'One more to rent', text: of.subHire },
@@ -32,8 +32,24 @@ export function itemInWords(of: KitItemFields): Said[] {
 export const energyInWords = ({ wattHours }: Pick<KitItemFields, 'wattHours'>): string =>
   wattHours === null ? '' : `${formatNumber(wattHours)} Wh`;
 
+/** "A1: in the van, in service 3 December to 8 December 2026". */
+function unitInWords({ serial, place, owner, services, bought, value, note }: KitUnit): string {
+  const said = [
+    place,
+    owner ?? '',
+    ...services.map((span) => `in service ${datesInWords(span)}`),
+    bought ? `bought ${paperDate(bought)}` : '',
+    value ? formatMoney(value, { code: true }) : '',
+    note,
+  ].filter((part) => part !== '');
+  return said.length > 0 ? `${serial}: ${said.join(', ')}` : serial;
+}
+
+/** Both dates, the last one included. */
+export const datesInWords = ({ from, to }: { from: string; to: string }): string => `${paperDate(from)} to ${paperDate(to)}`;
+
 export const serviceInWords = ({ from, to, count }: KitItemFields['services'][number]): string =>
-  `${count} from ${paperDate(from)} to ${paperDate(to)}`;
+  `${count} from ${datesInWords({ from, to })}`;
 
 /** "1 at home; 2 out with Fair until Sat 12 December 18:00; 1 in service to 14 December". @param at says an instant on the clock at home */
 export function whereInWords({ home, out, service }: Whereabouts, at: (instant: string) => string): string {

@@ -48,14 +48,6 @@ export function WhatItIs({ form }: { form: ItemForm }) {
       />
       <div className={sheet.texts}>
         <Field
-          label="Serials, one a line"
-          rows={3}
-          value={typed.serials}
-          onChange={(serials) => change({ serials })}
-          error={fieldTrouble(trouble, 'serials')}
-          hint="Counted stock has none."
-        />
-        <Field
           label="Note"
           rows={3}
           value={typed.note}
@@ -153,7 +145,7 @@ export function ReadyAgain({ form }: { form: ItemForm }) {
         it can be made ready on the road
       </Tick>
       <Rows
-        label="In service, both dates included"
+        label="So many in service, both dates included"
         columns={[
           { key: 'from', label: 'From', type: 'date' },
           { key: 'to', label: 'To', type: 'date' },
@@ -163,10 +155,7 @@ export function ReadyAgain({ form }: { form: ItemForm }) {
         onChange={(services) => change({ services })}
         blank={{ from: '', to: '', count: '1' }}
         add={typed.services.length === 0 ? 'Add a service' : 'One more service'}
-        error={(at, key) =>
-          fieldTrouble(trouble, `services[${at}].${key}`) ??
-          (key === 'to' ? fieldTrouble(trouble, `services.${at}`) && 'is before the first date' : undefined)
-        }
+        error={(at, key) => fieldTrouble(trouble, `fields.services[${at}].${key}`)}
       />
     </>
   );

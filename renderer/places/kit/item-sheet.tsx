@@ -11,6 +11,7 @@ import { ReadyAgain, WeightAndPower, WhatItIs, Worth } from './item-fields.tsx';
 import { itemKind } from './item-kind.ts';
 import { itemInWords } from './in-words.ts';
 import { KitSheet } from './kit-sheet.tsx';
+import { Units } from './units.tsx';
 import { Where } from './where.tsx';
 
 /** One thing, whole; without an id a new one. */
@@ -59,6 +60,9 @@ function ItemSheet({ stored, currency }: { stored?: KitItem; currency: string })
       ) : null}
       <Group title="What it is">
         <WhatItIs form={form} />
+      </Group>
+      <Group title="Units">
+        <Units form={form} />
       </Group>
       <Group title="Weight and power">
         <WeightAndPower form={form} />

@@ -43,7 +43,7 @@ export function ItemTable({ items }: { items: readonly KitItem[] }) {
               </td>
               <td className={table.figures}>{item.grams === null ? '' : weightInWords(item.grams)}</td>
               <td>
-                {item.services
+                {allServices(item)
                   .filter(({ to }) => to >= today)
                   .sort((a, b) => (a.from < b.from ? -1 : 1))
                   .slice(0, 1)
@@ -56,6 +56,11 @@ export function ItemTable({ items }: { items: readonly KitItem[] }) {
     </div>
   );
 }
+
+const allServices = ({ services, units }: KitItem) => [
+  ...services,
+  ...units.flatMap((unit) => unit.services.map((span) => ({ ...span, count: 1 }))),
+];
 
 function ByAir({ item }: { item: KitItem }) {
   const { words, barred } = airOf(item);

@@ -33,7 +33,7 @@ export function KitPlace({ list }: { list: KitList }) {
         <h1 className={look.title}>Kit</h1>
         <div className={look.search}>
           <Field
-            label={list === 'things' ? 'Search things by name, serial or what they do' : 'Search presets by name'}
+            label={list === 'things' ? 'Search things by name, serial, place or what they do' : 'Search presets by name'}
             bare
             placeholder={list === 'things' ? 'Name, serial or what it does' : 'Name'}
             type="search"
@@ -58,7 +58,9 @@ export function KitPlace({ list }: { list: KitList }) {
               </p>
             );
           }
-          const found = items.filter(({ name, does, serials, note }) => holds(name, does, note, ...serials));
+          const found = items.filter(({ name, does, units, note }) =>
+            holds(name, does, note, ...units.flatMap(({ serial, place }) => [serial, place])),
+          );
           if (found.length === 0)
             return (
               <p className={look.second}>

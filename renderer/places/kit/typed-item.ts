@@ -6,17 +6,18 @@ import type { KitItemFields } from '../../../core/contract/kit.ts';
 import type { Money } from '../../../core/contract/parts.ts';
 import { gramsIn, sizeIn, sizeInWords, weightInWords } from '../../../core/kit/measures.ts';
 import { exponentOf } from '../../../core/money/currencies.ts';
-import { fixedText } from '../../../core/money/exact.ts';
-import { amountOf, majorOf } from '../../../core/money/money.ts';
+import { amountOf } from '../../../core/money/money.ts';
 import { parseAmount, parseLength, parseNumber, type Read } from '../../../core/money/parse.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { Reader } from '../../parts/reader.ts';
+import { amountText } from './typed-amount.ts';
+import { refuseDates, typedUnit, unitFields, type TypedUnit } from './typed-unit.ts';
 
 type TypedService = { from: string; to: string; count: string };
 type Told = Pick<KitItemFields, 'name' | 'does' | 'resetOnRoad' | 'subHire' | 'owner' | 'battery' | 'note'>;
 export type TypedItem = Told & {
   owned: string;
-  serials: string;
+  units: TypedUnit[];
   reset: string;
   services: TypedService[];
   weight: string;
@@ -29,7 +30,9 @@ export type TypedItem = Told & {
   bought: string;
 };
 
-const amountText = (amount: Money | null): string => (amount ? fixedText(majorOf(amount), exponentOf(amount.currency)) : '');
+/** All amounts of a thing are in one currency. */
+const amountsOf = ({ value, wearPerDay, units }: KitItemFields): Money[] =>
+  [value, wearPerDay, ...units.flatMap((unit) => [unit.value, unit.wearPerDay])].filter((amount) => amount !== null);
 
 /** @param currency of amounts that are still to be typed */
 export const typedItem =
@@ -45,14 +48,14 @@ export const typedItem =
       battery,
       note,
       owned: String(fields.owned),
-      serials: fields.serials.join('\n'),
+      units: fields.units.map(typedUnit),
       reset: lengthInWords(fields.resetMinutes),
       services: fields.services.map(({ from, to, count }) => ({ from, to, count: String(count) })),
       weight: fields.grams === null ? '' : weightInWords(fields.grams),
       size: fields.size ? sizeInWords(fields.size) : '',
       wattHours: fields.wattHours ?? '',
       drawWatts: fields.drawWatts ?? '',
-      currency: fields.value?.currency ?? fields.wearPerDay?.currency ?? currency,
+      currency: amountsOf(fields)[0]?.currency ?? currency,
       value: amountText(fields.value),
       wearPerDay: amountText(fields.wearPerDay),
       bought: fields.bought ?? '',
@@ -71,6 +74,7 @@ export function itemFields(typed: TypedItem): { fields: KitItemFields } | { trou
   };
   const reset = reader.take('resetMinutes', parseLength(typed.reset));
   if (reset && !('minutes' in reset)) reader.refuse('resetMinutes', 'is in days; write it in hours, as 6h');
+  refuseDates(typed.services, 'services', reader);
   const { name, does, resetOnRoad, subHire, owner, battery, note } = typed;
   const fields: KitItemFields = {
     name,
@@ -81,13 +85,9 @@ export function itemFields(typed: TypedItem): { fields: KitItemFields } | { trou
     battery,
     note,
     owned: number('owned', typed.owned),
-    serials: typed.serials.split('\n').flatMap((serial) => serial.trim() || []),
+    units: unitFields(typed.units, reader, amount),
     resetMinutes: reset && 'minutes' in reset ? reset.minutes : 0,
-    services: typed.services.map(({ from, to, count }, at) => {
-      if (from === '') reader.refuse(`services[${at}].from`, 'is empty; say from which date');
-      if (to === '') reader.refuse(`services[${at}].to`, 'is empty; say to which date');
-      return { from, to, count: number(`services[${at}].count`, count) };
-    }),
+    services: typed.services.map(({ from, to, count }, at) => ({ from, to, count: number(`services[${at}].count`, count) })),
     grams: optional('grams', typed.weight, gramsIn),
     size: optional('size', typed.size, sizeIn),
     wattHours: battery === 'none' ? null : optional('wattHours', typed.wattHours, parseNumber),

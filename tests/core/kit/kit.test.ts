@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { airOf } from '../../../core/kit/air.ts';
-import { blankItem } from '../../../core/kit/blank.ts';
+import { blankItem, blankUnit } from '../../../core/kit/blank.ts';
+import { kitTroubles } from '../../../core/kit/check.ts';
 import { kitFromCsv } from '../../../core/kit/csv.ts';
 import { foldedIn } from '../../../core/kit/fold.ts';
 import { gramsIn, sizeIn, sizeInWords, weightInWords } from '../../../core/kit/measures.ts';
@@ -17,7 +18,7 @@ describe('a table of kit', () => {
         fields: {
           does: 'camera',
           owned: 2,
-          serials: ['A1', 'A2'],
+          units: [blankUnit('A1'), blankUnit('A2')],
           grams: 1200,
           battery: 'none',
           value: { minor: 340_000, currency: 'EUR' },
@@ -32,7 +33,7 @@ describe('a table of kit', () => {
       'The count was not read: "two" is not a number; write it as 1250.50.',
       'The weight was not read: "4" names no unit; write it as 850 g, 1.2 kg or 3 lb.',
       'The bought is not a date; write it as 2026-12-12.',
-      '2 serials for 1 owned: there is one too many.',
+      '2 units with a serial for 1 owned: count them all.',
       'The name is empty; give it a name.',
     ]);
   });
@@ -49,8 +50,35 @@ describe('a table of kit', () => {
       'refused Serial A1 stands in the file before.',
       'same as tripod, on the list',
     ]);
-    expect(fresh).toEqual([{ ...blankItem('Camera'), owned: 2, serials: ['A1', 'A2'] }]);
+    expect(fresh).toEqual([{ ...blankItem('Camera'), owned: 2, units: [blankUnit('A1'), blankUnit('A2')] }]);
   });
+});
+
+test('a unit of a file has its own place and service, and says itself what its line says otherwise than the first', () => {
+  const rows = kitFromCsv(
+    'Name,Serial,Place,Service from,Service to,Bought,Value\nCamera,A1,van,,,2024-05-01,4200\nCamera,A2,,2026-12-03,2026-12-08,2025-06-01,4200\nStand,,shelf,2026-12-01,2026-12-02,,\nLamp,L1,,2026-12-03,,,\n',
+    'USD',
+  );
+  const { rows: fates, fresh } = foldedIn(rows, []);
+  expect(fates.map(({ fate }) => fate)).toEqual(['new', 'same as', 'new', 'refused']);
+  expect(fates[3]?.why).toBe('The service dates are not whole: "" is no date. Give both, as 2026-12-12.');
+  expect(fresh[0]).toMatchObject({ owned: 2, bought: '2024-05-01', services: [] });
+  expect(fresh[0]?.units).toEqual([
+    { ...blankUnit('A1'), place: 'van' },
+    { ...blankUnit('A2'), services: [{ from: '2026-12-03', to: '2026-12-08' }], bought: '2025-06-01' },
+  ]);
+  expect(fresh[1]).toMatchObject({ note: 'shelf', services: [{ from: '2026-12-01', to: '2026-12-02', count: 1 }] });
+});
+
+test('what cannot be of units is named by its field', () => {
+  const backwards = { from: '2026-12-08', to: '2026-12-03' };
+  const units = [blankUnit('A1'), { ...blankUnit('a1'), services: [backwards] }];
+  expect(kitTroubles({ ...blankItem('Camera'), owned: 1, units, services: [{ ...backwards, count: 1 }] })).toEqual([
+    { field: 'owned', sentence: '2 units with a serial for 1 owned: count them all.' },
+    { field: 'units[1].serial', sentence: 'Serial a1 stands twice.' },
+    { field: 'services[0].to', sentence: 'The service ends before it begins.' },
+    { field: 'units[1].services[0].to', sentence: 'The service ends before it begins.' },
+  ]);
 });
 
 test('weights with their units, in whole grams', () => {
