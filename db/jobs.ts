@@ -7,6 +7,7 @@ import type { Job } from '../core/contract/jobs.ts';
 import type { Moment, Role } from '../core/contract/parts.ts';
 import type { BookDay } from '../core/fit/book.ts';
 import type { Facts } from '../core/jobs/facts.ts';
+import { knownEdits } from '../core/jobs/edits.ts';
 import { blankKnows } from '../core/jobs/knows.ts';
 import { ranOut, type Stage, stateOf } from '../core/jobs/state.ts';
 import { epochOf, exactInstantText, instantText, wallAt } from '../core/time/read.ts';
@@ -91,6 +92,7 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
     budget: row.budget,
     notes: row.notes,
     deliverables: row.deliverables,
+    ...(row.edits && row.edits.length > 0 ? { edits: row.edits } : {}),
     message: row.message,
     received: momentAt(row.receivedAt, row.receivedZone),
     questions: row.questions,
@@ -240,6 +242,7 @@ function factColumns(facts: Facts) {
     replyByAt: facts.replyBy ? epochOf(facts.replyBy.at) : null,
     budget: facts.budget,
     deliverables: facts.deliverables,
+    edits: knownEdits(facts),
     notes: facts.notes,
   };
 }

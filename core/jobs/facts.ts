@@ -19,6 +19,7 @@ const UNSAID: Omit<Facts, 'title'> = {
   budget: null,
   notes: '',
   deliverables: [],
+  edits: [],
 };
 
 /** Facts as words, for sentences. */
@@ -33,6 +34,7 @@ export const factWords: Record<keyof Facts, string> = {
   budget: 'budget',
   notes: 'notes',
   deliverables: 'deliverables',
+  edits: 'due dates and edit hours',
 };
 
 /** The facts of a new job. */
@@ -42,8 +44,8 @@ export function newFacts(given: FactChanges & { title: string }): Facts {
 
 /** The facts alone of a job. */
 export function factsOf(job: Job): Facts {
-  const { title, organisation, contact, role, place, days, replyBy, budget, notes, deliverables } = job;
-  return { title, organisation, contact, role, place, days, replyBy, budget, notes, deliverables };
+  const { title, organisation, contact, role, place, days, replyBy, budget, notes, deliverables, edits = [] } = job;
+  return { title, organisation, contact, role, place, days, replyBy, budget, notes, deliverables, edits };
 }
 
 /** Facts with some of them changed. */

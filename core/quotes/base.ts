@@ -2,7 +2,7 @@
  * The lines of a quote before anything was changed by hand: what card, dates and trip come to, but for rush and discount.
  */
 import { dayLines, kitDays } from './days.ts';
-import { editingLine } from './editing.ts';
+import { deliverableLines, editingLine } from './editing.ts';
 import { kitLines } from './kit.ts';
 import type { PricedLine } from './line.ts';
 import type { PriceInput } from './input.ts';
@@ -23,6 +23,7 @@ export function baseLines(input: PriceInput, holidays: ReadonlyMap<string, strin
     ...way.lines,
     ...(trip ? allowanceLine(trip, card) : []),
     ...editingLine(input.days, card),
+    ...deliverableLines(input.job, card),
   ];
   return { lines, cautions: [...priced.cautions, ...way.cautions], dates: priced.worked.length + (trip?.travelDates.length ?? 0) };
 }

@@ -20,7 +20,8 @@ export function momentAt(at: number, zone: string): Moment {
   return { wall, zone, at: instantText(Math.floor(at / 60_000) * 60_000) };
 }
 
-function endOfDay(date: string, zone: string): number {
+/** The instant, epoch milliseconds, at which what is due on a date without a time is due. */
+export function endOfDay(date: string, zone: string): number {
   return Temporal.PlainDateTime.from(`${date}T${END_OF_DAY}`).toZonedDateTime(zone).epochMilliseconds;
 }
 

@@ -1,12 +1,14 @@
 /**
- * Edit hours: those on dates that are sold as edit days. Hours for deliverables are priced only once they are known.
+ * Edit hours: those on dates that are sold as edit days, and those of deliverables once they are known.
  */
+import type { Edit } from '../contract/jobs.ts';
 import type { RateCardFields } from '../contract/rates.ts';
 import type { BookDay } from '../fit/book.ts';
 import { exact, type Exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
-import { datesInWords } from '../words/dates.ts';
-import { plural, type PricedLine } from './line.ts';
+import { editsOf } from '../jobs/edits.ts';
+import { dateInWords, datesInWords } from '../words/dates.ts';
+import { plural, slug, withOwnIds, type PricedLine } from './line.ts';
 
 const HALF_HOUR = 30 * 60_000;
 
@@ -35,4 +37,31 @@ export function editingLine(days: readonly BookDay[], card: Pick<RateCardFields,
       changed: false,
     },
   ];
+}
+
+/** The edits of a job that are priced, each with the name of its line. */
+export function pricedEdits(job: Parameters<typeof editsOf>[0]): { edit: Edit; hours: Exact; id: string }[] {
+  const edits = editsOf(job).flatMap((edit) =>
+    edit.hours === null || exact(edit.hours).lte(0) ? [] : [{ edit, hours: exact(edit.hours) }],
+  );
+  const names = withOwnIds(edits.map(({ edit }) => ({ id: `editing/of-${slug(edit.what) || 'deliverable'}` })));
+  return edits.map((each, order) => ({ ...each, id: names[order]?.id ?? '' }));
+}
+
+/** One line for each deliverable whose edit hours are known. */
+export function deliverableLines(
+  job: Parameters<typeof editsOf>[0],
+  { editHour, currency }: Pick<RateCardFields, 'editHour' | 'currency'>,
+): PricedLine[] {
+  return pricedEdits(job).map(({ edit, hours, id }) => ({
+    id,
+    section: 'editing',
+    what: `Editing: ${edit.what}`,
+    quantity: hours,
+    unit: plural(hours, 'hour'),
+    unitPrice: exact(editHour),
+    reason: `${formatNumber(hours)} edit ${plural(hours, 'hour')} for ${edit.what}${edit.due ? `, due ${dateInWords(edit.due)},` : ''} at ${formatPrice(editHour, currency)}.`,
+    estimated: true,
+    changed: false,
+  }));
 }

@@ -9,7 +9,7 @@ import type { BookDay } from '../fit/book.ts';
 import type { QuotedTrip } from './trip.ts';
 
 export type PriceInput = {
-  job: Pick<Job, 'id' | 'role' | 'place' | 'budget' | 'received' | 'deliverables'>;
+  job: Pick<Job, 'id' | 'role' | 'place' | 'budget' | 'received' | 'deliverables' | 'edits'>;
   /** Paid dates with their instants. */
   days: readonly BookDay[];
   /** Public holidays at the place around those dates: a hint. */

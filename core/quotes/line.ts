@@ -53,7 +53,7 @@ export function slug(name: string): string {
 }
 
 /** Lines whose names are their own: a second "kit/mixer" becomes "kit/mixer-2". */
-export function withOwnIds(lines: readonly PricedLine[]): PricedLine[] {
+export function withOwnIds<L extends Pick<PricedLine, 'id'>>(lines: readonly L[]): L[] {
   const seen = new Map<string, number>();
   return lines.map((line) => {
     const count = (seen.get(line.id) ?? 0) + 1;

@@ -11,12 +11,13 @@ import { baseLines } from './base.ts';
 import { cancelSections } from './cancellation.ts';
 import { cautionsOf, missingOf } from './cautions.ts';
 import { arranged, foldChanges, overlay } from './changes.ts';
-import { depositOf, validUntil } from './deadlines.ts';
+import { depositOf, endOfDay, validUntil } from './deadlines.ts';
 import { discountedSections, discountLines, expenseSections } from './discount.ts';
+import { pricedEdits } from './editing.ts';
 import { amountOfLine, quoteLine, type PricedLine } from './line.ts';
 import { countedHolidays, holidaysOn } from './holidays.ts';
 import type { PriceInput } from './input.ts';
-import { rushLine } from './rush.ts';
+import { editRushLines, rushLine } from './rush.ts';
 import { floorOf, scaleOf } from './scale.ts';
 import { taxesOf, taxesOfLine } from './taxes.ts';
 import { totalsOf } from './totals.ts';
@@ -53,7 +54,14 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   const beforeRush = overlay(base.lines, overrides, (section) => section !== 'rush' && section !== 'discount', currency);
   const ofDays = beforeRush.filter((line) => line.section === 'days').map((line) => amountOfLine(line, currency));
   const notice = firstCallAt === null ? Infinity : firstCallAt - epochOf(input.job.received.at);
-  const rush = rushLine(notice, card.rush, sum(currency, ofDays));
+  const edits = pricedEdits(input.job).flatMap(({ edit, id }) => {
+    const line = beforeRush.find((each) => each.id === id);
+    return line && edit.due ? [{ what: edit.what, amount: amountOfLine(line, currency), dueAt: endOfDay(edit.due, home) }] : [];
+  });
+  const rush = [
+    ...rushLine(notice, card.rush, sum(currency, ofDays)),
+    ...editRushLines(edits, epochOf(input.job.received.at), card.rush, currency),
+  ];
   const withRush = [...beforeRush, ...overlay(rush, overrides, (section) => section === 'rush', currency)];
   const discounts = discountLines(overrides.discount, withRush, currency);
   const inSections = inOrder([...withRush, ...overlay(discounts, overrides, (section) => section === 'discount', currency)]);

@@ -10,17 +10,12 @@ import { fieldTrouble } from '../../trouble.ts';
 import { BudgetFact } from './budget-fact.tsx';
 import { ClientFact } from './client-fact.tsx';
 import { DaysFact } from './days-fact.tsx';
+import { DeliverFact } from './deliver-fact.tsx';
 import { Fact } from './fact.tsx';
 import style from './facts.module.css';
 import type { FactProps } from './change-job.ts';
 
 const roleOptions = Roles.options.map((role) => ({ value: role, label: role }));
-const linesOf = (text: string): string[] =>
-  text
-    .split('\n')
-    .map((line) => line.trim())
-    .filter((line) => line !== '');
-
 const nothing = (words = 'not known') => <span className={style.unknown}>{words}</span>;
 
 /** What is known of the job, each changed in place; and what is asked. */
@@ -102,15 +97,7 @@ export function Facts(of: FactProps) {
         settles={['organisation', 'contactName', 'contactEmail', 'contactPhone']}
         {...of}
       />
-      <Fact<string>
-        label="To deliver"
-        shown={job.deliverables.length > 0 ? job.deliverables.join('; ') : nothing('nothing asked for')}
-        start={() => job.deliverables.join('\n')}
-        renderEditor={(text, change) => <Field label="To deliver, one a line" rows={3} value={text} onChange={change} />}
-        read={(text) => ({ deliverables: linesOf(text) })}
-        settles={['deliverables']}
-        {...of}
-      />
+      <DeliverFact {...of} />
       <Fact<string>
         label="Notes"
         shown={job.notes ? <span className={style.note}>{job.notes}</span> : nothing('none')}

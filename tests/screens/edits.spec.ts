@@ -1,0 +1,36 @@
+import { expect, test } from 'playwright/test';
+import type { Job } from '../../core/contract/jobs.ts';
+import { startHost, type TestHost } from '../host.ts';
+import { fill, goTo, setUp, watch } from './stage.ts';
+
+let host: TestHost;
+let inquiry: Job;
+test.beforeAll(async () => {
+  host = await startHost();
+  await setUp(host);
+  ({ inquiry } = await fill(host));
+});
+test.afterAll(async () => {
+  await host.close();
+});
+
+test('a due date and edit hours are typed beside what is to be delivered, and the quote prices them with their rush', async ({ page }) => {
+  const complaints = watch(page);
+  await page.goto(host.page);
+  await goTo(page, `/jobs/${inquiry.id}`);
+  await page.getByRole('button', { name: 'Change To deliver' }).click();
+  const cell = (column: string) => page.getByLabel(`Things to deliver, row 1: ${column}`);
+  await expect(cell('What')).toHaveValue('a ninety-second highlight');
+  await cell('Edit hours').fill('soon');
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.getByText(/row 1: Edit hours was not read/)).toBeVisible();
+  await cell('Edit hours').fill('6h30');
+  await cell('Due').fill(Temporal.Now.plainDateISO('America/Chicago').add({ days: 1 }).toString());
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.getByText(/6\.5 h of editing/)).toBeVisible();
+  await expect(page.getByText('Editing: a ninety-second highlight')).toBeVisible();
+  await expect(page.getByText(/Rush, under 72 h, 25 % of a ninety-second highlight/)).toBeVisible();
+  const { job } = (await host.call('jobs.get', { id: inquiry.id })) as { job: Job };
+  expect(job.edits).toMatchObject([{ what: 'a ninety-second highlight', hours: '6.5' }]);
+  expect(complaints).toEqual([]);
+});
