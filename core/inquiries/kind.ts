@@ -18,24 +18,34 @@ const SELLING =
 /** Talk about talking, or about a thing that was made already. */
 const CHATS =
   /\b(?:reschedule (?:our|the) (?:call|chat|meeting)|to chat\b|hop on|catch up|critique|resend|raw footage from|footage from|copy (?:of|for)|rent (?:out )?(?:gear|your)|do you rent|preserve|lunch with|for (?:lunch|coffee|a beer|drinks)|internships?|learn (?:videography|to film|how to|filming)|mentor\w*|apprentice\w*|my (?:cv|resume|showreel)|no reply (?:is )?needed|no need to reply|no action (?:needed|required))\b/i;
+/** Seeing each other, without work in it. */
+const SOCIAL =
+  /\b(?:grab (?:a|some|lunch|coffee|dinner)|(?:have|get) a (?:beer|coffee|drink|pint|bite)|for a (?:beer|coffee|drink|pint|bite)|lunch is on me|my treat)\b/i;
 /** Somebody who sells to me, or writes of what is over or arranged. */
 const NOT_FOR_HIRE =
-  /\b(?:i(?:'m| am) a (?:\w+ )?(?:colorist|editor|videographer|photographer|filmmaker|freelancer|sound designer|animator|web|developer|designer)\b(?=[^?]{0,120}\b(?:my rates?|work with you|work for you|portfolio|available for)\b)|my (?:day )?rates? (?:is|are|starts?)|offering (?:\w+ ){0,3}services|outsourc\w*|are you still looking for|meeting invitation|invites you to|(?:we are|we're|office is) closed|(?:received|thank you for) your (?:application|inquiry|enquiry)|application for|due back|resend|never arrived|has the (?:edit|video|film)\b|when (?:i can|can i|do i|may i) expect|equipment to (?:borrow|rent)|to borrow|followers?|viewed your|check[- ]in online|when will [^?]{0,60}\b(?:be ready|be done|be finished|arrive)|send (?:me |us |over )?(?:the|an?|your) (?:invoice|receipt|files?|footage|link|photos|final files)\b)/i;
+  /\b(?:are you hiring|years'? (?:of )?experience|(?:i'm|i am|we're) selling|for sale\b|i(?:'m| am) a (?:\w+ )?(?:colorist|editor|videographer|photographer|filmmaker|freelancer|sound designer|animator|web|developer|designer)\b(?=[^?]{0,120}\b(?:my rates?|work with you|work for you|portfolio|available for)\b)|my (?:day )?rates? (?:is|are|starts?)|offering (?:\w+ ){0,3}services|outsourc\w*|are you still looking for|meeting invitation|invites you to|(?:we are|we're|office is) closed|(?:received|thank you for) your (?:application|inquiry|enquiry)|application for|due back|resend|never arrived|has the (?:edit|video|film)\b|when (?:i can|can i|do i|may i) expect|equipment to (?:borrow|rent)|to borrow|followers?|viewed your|check[- ]in online|when will [^?]{0,60}\b(?:be ready|be done|be finished|arrive)|send (?:me |us |over )?(?:the|an?|your) (?:invoice|receipt|files?|footage|link|photos|final files)\b)/i;
 const ASKS =
-  /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|(?:you|u) (?:\w+ )?(?:free|available|around|up for)\b|your availability|availability (?:for|on)|(?:can|could|would|will) (?:you|u) (?:\w+ ){0,4}(?:film|shoot|record|cover|run|switch|mix|work|tape|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|can we (?:add|book|hire|get|have|move|extend)|could we (?:add|book|hire|get|have)|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|in need of|(?:we|i)'d (?:like|love)|needs?\b(?! to\b)|needed\b|would (?:like|love)|love (?:to have )?you|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing)|haben sie|hätten sie|hättest du|hast du|suchen (?:wir|ich|einen|eine|noch)|wir (?:suchen|brauchen|benötigen)|ich suche|seriez-vous|êtes-vous|es-tu (?:dispo|libre)|nous (?:cherchons|recherchons)|je cherche|avez-vous|disponible|disponibles|estás libre|buscamos|necesitamos|busco|cerchiamo|sei libero|sareste|zoeken (?:wij|we|een)|ben je (?:vrij|beschikbaar)|bent u|procuramos|está disponível)\b/i;
+  /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|(?:you|u) (?:\w+ )?(?:free|available|around|about(?= (?:on|for|this|next|in|\d))|up for)\b|will you be (?:about|here)|your availability|availability (?:for|on)|(?:can|could|would|will) (?:you|u) (?:\w+ ){0,4}(?:film|shoot|record|cover|run|switch|mix|work|tape|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|can we (?:add|book|hire|get|have|move|extend)|could we (?:add|book|hire|get|have)|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|in need of|(?:we|i)'d (?:like|love)|needs?\b(?! to\b)|needed\b|would (?:like|love)|love (?:to have )?you|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing)|haben sie|hätten sie|hättest du|hast du|suchen (?:wir|ich|einen|eine|noch)|wir (?:suchen|brauchen|benötigen)|ich suche|seriez-vous|êtes-vous|es-tu (?:dispo|libre)|nous (?:cherchons|recherchons)|je cherche|avez-vous|disponible|disponibles|estás libre|buscamos|necesitamos|busco|cerchiamo|sei libero|sareste|zoeken (?:wij|we|een)|ben je (?:vrij|beschikbaar)|bent u|procuramos|está disponível)\b/i;
 
 /** What else makes a dated note a request: money, hours of work, a question mark. */
 const WORKING =
   /\?|\b(?:inquiry|enquiry|gig|wants?|needs?|needed|wanted|asked|asking|called (?:re|about)|voicemail|client|budget|rate|quotation|quote|day rate|load-?in|bump-?in|get-?in|set-?up|crew call|call time|call|wrap|pays?|paying|flat|all in|interested|keen|lmk|after a|chasing|coverage|require|request(?:ing)?|please|hiring|offer)\b|[$£€]\s?\d|\d\s?(?:€|\$|usd|cad|eur|gbp)/i;
+/** The labels of a form or a crew note; three of them are a request. */
+const FORM_LABEL =
+  /^[ \t]*(?:when|where|what|dates?|location|venue|hours|times?|call(?: time)?|wrap|rate|fee|pay|budget|role|position|job|gig|shoot|event|client|kit|gear|load[- ]?in)\s?[:=]/gim;
+const FORM_LABELS = 3;
 /** What is settled already is not asked. */
 const SETTLED =
   /\b(?:see you|looking forward to (?:seeing|having|working)|(?:is|are) (?:confirmed|booked)|all set|reminder|don't forget|was|were)\b/i;
+/** What makes a dated note a request where no role is named: a word that hires, money, or a question. */
+const WORKING_HARD =
+  /\?|\b(?:inquiry|enquiry|gig|wanted|voicemail|client|budget|quotation|quote|day rate|load-?in|bump-?in|get-?in|crew call|call time|wrap|pays?|paying|flat|all in|interested|keen|lmk|coverage|hiring)\b|[$£€]\s?\d|\d\s?(?:€|\$|usd|cad|eur|gbp)/i;
 /** Words that hire without naming the work: enough beside a date. */
 const HIRES = /\b(?:free|available|availability|quote|rates?|hold|open|book|pay|budget|(?:can|could) (?:you|u) (?:do|make|work))\b/i;
 const WANTS_ME = /\b(?:need|want|could use) (?:you|u)\b(?! to (?:sign|pay|send|fill|return|confirm|check))/i;
 /** Work of this trade, when no role is named. */
 const OCCASION =
-  /\b(?:crew|event|conference|wedding|gig|production|gala|festival|party|ceremony|congress|shoot|tournament|awards|anniversary|launch|retreat|summit|workshop|concert|recital|dinner|fundraiser|contest|marathon|parade|nativity|show|fest|interviews?|graduation|commencement|race|derby|finals?|reunion|ops?|match|game)\b/i;
+  /\b(?:crew|event|conference(?! (?:room|call))|wedding|gig|production|gala|festival|party|ceremony|congress|shoot|tournament|awards|anniversary|launch|retreat|summit|workshop|concert|recital|dinner|fundraiser|contest|marathon|parade|nativity|show|fest|interviews?|graduation|commencement|race|derby|finals?|reunion|ops?|match|game|pageant|ceilidh|f[eê]te|rodeo|bash|carnival|regatta|trials?|expo|fair|hackathon|debate|forum|funeral|baptism|christening|ball|premiere|unveiling|ribbon cutting|hearing|auction|picnic|panto|musical|recitals|concerts|congreso|colloque|séminaire|tagung|feier|congres|convention|symposium|seminar|assembly|pageants|luncheon|breakfast|supper|barbecue|carol|screening|reopening|panel|podcast|webcast)\b/i;
 
 const count = (text: string, pattern: RegExp): number => [...text.matchAll(pattern)].length;
 
@@ -56,7 +66,8 @@ const ENOUGH_DETAILS = 2;
  * @param whole the message with its head and foot, where machines sign
  */
 export function isInquiry(body: string, whole: string, { dated, elsewhere, details }: Seen): boolean {
-  const detailed = dated && details + (WANTS_ME.test(body) ? 1 : 0) >= ENOUGH_DETAILS;
+  const said = details + (WANTS_ME.test(body) ? 1 : 0) + (count(body, FORM_LABEL) >= FORM_LABELS ? ENOUGH_DETAILS : 0);
+  const detailed = dated && said >= ENOUGH_DETAILS;
   const asks = ASKS.test(body);
   const roles = rolesIn(body);
   const work = detailed || roles.length > 0 || OCCASION.test(body) || (dated && HIRES.test(body));
@@ -70,6 +81,7 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
   )
     return false;
   if (CHATS.test(body) && !dated) return false;
+  if (SOCIAL.test(body) && details === 0) return false;
   if (NOT_FOR_HIRE.test(body) && !(dated && /\b(?:can|could|would) you (?:\w+ )?(?:film|shoot|record|stream|run|cover)\b/i.test(body)))
     return false;
   if (/\bno (?:reply|response|action|answer) (?:is )?(?:needed|required|necessary)\b|\bno need to (?:reply|respond)\b/i.test(body))
@@ -79,5 +91,5 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
   if (asks) return dated || (roles.length > 0 && !THANKS.test(body) && !CHATS.test(body));
   if (THANKS.test(body) || selling > 0) return false;
   if (SETTLED.test(body) && !body.includes('?')) return false;
-  return detailed || (dated && (WORKING.test(body) || (roles.length > 0 && !SETTLED.test(body))));
+  return detailed || (dated && ((roles.length > 0 ? WORKING : WORKING_HARD).test(body) || (roles.length > 0 && !SETTLED.test(body))));
 }

@@ -8,18 +8,20 @@ import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { resolve } from './dates/resolve.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
-import { sequencesOf, type Sequence } from './dates/sequences.ts';
+import { sequencesOf } from './dates/sequences.ts';
 import { isInquiry } from './kind.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean } from './parts/clean.ts';
 import { only, split } from './parts/split.ts';
+import { datesApart, takenBy } from './parts/stretches.ts';
 import { datesWritten } from './parts/written.ts';
-import { tokensOf, type Token } from './parts/tokens.ts';
+import { tokensOf } from './parts/tokens.ts';
 import { peopleIn } from './people/find.ts';
 import { phonesIn } from './people/reach.ts';
 import { countryOfZone } from './places/countries.ts';
 import { placeOf, placesIn } from './places/find.ts';
+import { knownTown, zoneTown } from './places/home.ts';
 import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
@@ -29,7 +31,7 @@ import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
 import { sayDates } from './settle/said-dates.ts';
 import { sayTimes } from './settle/said-times.ts';
-import type { Scene, Where } from './settle/scene.ts';
+import { detailsOf, type Scene, type Where } from './settle/scene.ts';
 import { timesOf } from './times/find.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
@@ -84,7 +86,7 @@ export function readInquiry(input: ReadInput): Reading {
   );
   // A time between two dates of a run stays one: "24 Sept 14:00 to 25 Sept 14:00".
   const taken = takenBy([...sequences.flatMap((found) => datesApart(tokens, found)), ...priced, ...phones]);
-  const takenToken = (index: number): boolean => taken(tokens[index]?.start ?? 0);
+  const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
   const times = sayTimes(
     body,
     timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone),
@@ -223,7 +225,7 @@ export function readInquiry(input: ReadInput): Reading {
     header: only(plain.text, parts, 'header'),
     stamp: only(plain.text, parts, 'stamp'),
   };
-  const people = peopleIn(layers, (name) => placesNamed(input.gazetteer, name).length > 0);
+  const people = peopleIn(layers, (name) => placesNamed(input.gazetteer, name).some((found) => knownTown(found, input.homePlace)));
   for (const [field, fact] of [
     ['contactName', people.name],
     ['contactEmail', people.email],
@@ -248,40 +250,6 @@ export function readInquiry(input: ReadInput): Reading {
     spans: spans.toSorted((a, b) => a.start - b.start || a.end - b.end),
     ...(place.found ? { placeFound: placeOf(place.found) } : {}),
   };
-}
-
-/** True for an offset inside one of some stretches. */
-function takenBy(stretches: readonly Where[]): (offset: number) => boolean {
-  const sorted = stretches.toSorted((a, b) => a.start - b.start);
-  return (offset) => {
-    let [low, high] = [0, sorted.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((sorted[middle]?.end ?? 0) > offset) high = middle;
-      else low = middle + 1;
-    }
-    return (sorted[low]?.start ?? Infinity) <= offset;
-  };
-}
-
-/** How many details of a job are said beside its dates. */
-function detailsOf({ dates, times, amounts }: Scene): number {
-  const hours = times.some(({ said }) => said === 'call' || said === 'wrap');
-  const offer = amounts.some(({ mark, per }) => mark !== undefined && per !== undefined && per !== 'other');
-  const answer = [...dates, ...times].some(({ said }) => said === 'reply');
-  return [hours, offer, answer].filter(Boolean).length;
-}
-
-/** Where each date of a run is written. */
-function datesApart(tokens: readonly Token[], { sequence, start, end }: Where & { sequence: Sequence }): Where[] {
-  if (sequence.items.length === 0) return [{ start, end }];
-  return sequence.items.map(({ atom }) => ({ start: tokens[atom.first]?.start ?? start, end: tokens[atom.next - 1]?.end ?? end }));
-}
-
-/** Where home is when only its zone is known: the town that the zone is named after. */
-function zoneTown(gazetteer: Gazetteer, zone: string): Place | undefined {
-  const name = zone.split('/').at(-1)?.replaceAll('_', ' ');
-  return gazetteer.find((place) => place.zone === zone && place.name === name);
 }
 
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {

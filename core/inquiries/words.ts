@@ -84,8 +84,6 @@ for (const language of otherLanguages) {
   }
 }
 
-/** Month names that are also other words: they count only beside a day, or written with a capital. */
-export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'jan', 'dec', 'august', 'sept']);
 /** Weekday names that are also other words or names. */
 export const doubtfulWeekdays: ReadonlySet<string> = new Set(['sun', 'sat', 'wed', 'mon', 'mardi']);
 

@@ -14,6 +14,9 @@ function hourFollows(tokens: Tokens, index: number): boolean {
   );
 }
 
+/** From here on an ordinal in words counts days of a month. */
+const CERTAIN_DAY = 13;
+
 /** The date written at a token, if there is one. */
 export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const relative = relativeAt(tokens, index);
@@ -47,7 +50,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       ordinal: true,
       ...(at === index && tokens[index - 1]?.lower !== 'on' && !hourFollows(tokens, day.next) ? { bare: true } : {}),
     };
-  if (at !== index && !numeric) return undefined;
+  // "the third" may be anything; "the twenty-second" is a day.
+  if (at !== index && !numeric && day.day < CERTAIN_DAY) return undefined;
   const year = numeric ? yearAt(tokens, day.next) : undefined;
   if (year && tokens[day.next]?.text !== ',') return { first: index, next: year.next, day: day.day, year: year.year, bare: true };
   return { first: index, next: day.next, day: day.day, bare: true };

@@ -43,7 +43,7 @@ export type Tokens = readonly Token[];
 
 export const isDay = (value: number | undefined): value is number => value !== undefined && value >= 1 && value <= 31;
 export const isYear = (value: number | undefined): value is number => value !== undefined && value >= 2000 && value <= 2099;
-const suffixes = new Set(['st', 'nd', 'rd', 'th']);
+const suffixes = new Set(['st', 'nd', 'rd', 'th', 'er']);
 /** What makes a number beside it no day. */
 export const units =
   /^(?:am|pm|a|p|h|hr|hrs|hours?|mins?|minutes?|sec|secs|seconds?|k|km|kg|mi|miles?|m|mm|people|persons?|pax|guests?|attendees|delegates|speakers?|cams?|cameras?|ops?|operators?|days?|weeks?|weeknights?|months?|years?|nights?|sessions?|talks?|rooms?|floors?|percent|usd|cad|eur|gbp|aud|nzd|chf|o'clock|oclock|uhr|x|of us|teams?|tables?|staff|clips?|videos?|bands?|acts?|crew|kids|students|children|seats|minute)$/;
@@ -125,7 +125,7 @@ export function monthAt(tokens: Tokens, index: number): { month: number; next: n
 }
 
 /** Words that end a place where a two-letter or lower-case month or weekday could be meant as another word. */
-export function plainly(token: Token): boolean {
+function plainly(token: Token): boolean {
   return /^\p{Lu}/u.test(token.text);
 }
 

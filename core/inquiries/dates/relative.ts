@@ -15,6 +15,20 @@ const which = new Map<string, 'this' | 'next' | 'last' | 'coming'>([
   ['past', 'last'],
 ]);
 
+/** Today and tomorrow in other languages; with a capital or after these words they are mornings. */
+const tomorrowElsewhere = new Map([
+  ['heute', 0],
+  ['morgen', 1],
+  ['übermorgen', 2],
+  ["aujourd'hui", 0],
+  ['demain', 1],
+  ['hoy', 0],
+  ['mañana', 1],
+  ['oggi', 0],
+  ['domani', 1],
+  ['vandaag', 0],
+]);
+
 /** "tomorrow", "in two weeks", "next Friday", "Friday week", "this weekend", "last Friday in March", "end of March" */
 export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
@@ -32,6 +46,9 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   }
   if (word(0) === 'the' && word(1) === 'day' && word(2) === 'after' && word(3) === 'tomorrow') return atom(4, { kind: 'days', days: 2 });
   if (word(0) === 'day' && word(1) === 'after' && word(2) === 'tomorrow') return atom(3, { kind: 'days', days: 2 });
+  const abroad =
+    tokens[index]?.text === word(0) && !/^(?:guten|la|por|de|goede|am)$/.test(word(-1)) ? tomorrowElsewhere.get(word(0)) : undefined;
+  if (abroad !== undefined) return atom(1, { kind: 'days', days: abroad });
   if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
   return namedDayAt(tokens, index) ?? inLength(tokens, index) ?? monthPhrase(tokens, index) ?? weekdayPhrase(tokens, index);
 }

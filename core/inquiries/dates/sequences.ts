@@ -23,13 +23,18 @@ export type Sequence = {
 type Tokens = readonly Token[];
 
 const rangeWords = new Set(['to', 'through', 'thru', 'until', 'till', 'til', '-', '>', 'bis', 'au', 'al', 'tot']);
-const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then', 'und', 'et', 'y', 'e', 'og', 'och']);
+const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then', 'und', 'et', 'y', 'e', 'en', 'og', 'och']);
 /** A number after one of these counts rooms or cameras, not days. */
 const counters = new Set(
   'room rooms hall studio camera cam stage level suite gate unit no number version day part chapter page block building floor session track category section highway hwy route channel series season bay dock door lot phase tier grade year pier platform at'.split(
     ' ',
   ),
 );
+/** "room 4", "bay 9"; not "Byron Bay 9-10 Oct". */
+const counts = (tokens: Tokens, index: number): boolean =>
+  counters.has(tokens[index]?.lower ?? '') &&
+  !(/^\p{Lu}/u.test(tokens[index]?.text ?? '') && /^\p{Lu}\p{Ll}/u.test(tokens[index - 1]?.text ?? ''));
+
 /** What may follow a bare last day of a list. */
 const AFTER_LIST =
   /^(?:[^\p{L}]+|in|at|for|with|from|and|or|to|on|is|are|we|i|call|load|which|this|if|as|but|so|please|then|both|all|each|if|would|could|can|do|are|the|our|inclusive|plus|only|work|works|need|needing|needed|near|around|during|starting|any|next|of)$/u;
@@ -117,7 +122,7 @@ function numbersWeekdays(tokens: Tokens, index: number, items: readonly Item[]):
 function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence | { skipTo: number } | undefined {
   const first = atomAt(tokens, index);
   if (!first) return undefined;
-  if (first.bare && counters.has(tokens[index - 1]?.lower ?? '') && (tokens[index]?.breaks ?? 0) === 0) return undefined;
+  if (first.bare && counts(tokens, index - 1) && (tokens[index]?.breaks ?? 0) === 0) return undefined;
   const items: Item[] = [{ atom: first, join: undefined }];
   const commas: boolean[] = [false];
   let at = first.next;
@@ -129,7 +134,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
       (skipped === at ? undefined : joinAt(tokens, at, between));
     if (!join) break;
     let from = join.next;
-    while (/^(?:from|on|also|maybe|possibly|perhaps|including|either)$/.test(tokens[from]?.lower ?? '')) from++;
+    while (/^(?:from|on|also|maybe|possibly|perhaps|including|either|el|le|il|am|den|dem|op|zum)$/.test(tokens[from]?.lower ?? '')) from++;
     // "until the afternoon of 13 December"
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[from + 1]?.lower ?? '') && tokens[from + 2]?.lower === 'of') from += 3;
     const atom = weekdayOf(tokens, atomAt(tokens, from), items);
@@ -149,7 +154,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
   const begin = items[0]?.atom;
   const end = items.at(-1)?.atom;
   if (!begin || !end || !items.some(({ atom }) => known(atom))) return undefined;
-  if (begin.bare && counters.has(tokens[begin.first - 1]?.lower ?? '')) return undefined;
+  if (begin.bare && counts(tokens, begin.first - 1)) return undefined;
   return { first: begin.first, next: end.next, items: items.map((item, at) => (at === 0 ? { ...item, join: undefined } : item)) };
 }
 
@@ -179,7 +184,8 @@ function trimEnd(tokens: Tokens, items: Item[], commas: boolean[]): void {
 
 /** "July 9, 10, 11": numbers that rise and follow each other, or three and more that rise. */
 function rises(items: readonly Item[]): boolean {
-  const days = items.map(({ atom }) => atom.day ?? 0);
+  const month = items.findLastIndex(({ atom }) => atom.month !== undefined);
+  const days = items.slice(Math.max(0, month)).map(({ atom }) => atom.day ?? 0);
   const up = days.every((day, at) => at === 0 || day > (days[at - 1] ?? 0));
   return up && (days.length > 2 || days.every((day, at) => at === 0 || day === (days[at - 1] ?? 0) + 1));
 }
@@ -203,7 +209,11 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
   const two = tokens[index + 1]?.lower === 'of' ? 2 : 1;
   const name = tokens[index + two];
   const month = name && /^\p{Lu}/u.test(name.text) ? monthWord(name.lower) : undefined;
-  if (!/^(?:in|early|mid|late|end|middle|beginning|start|during|next|this|for|sometime|until)$/.test(lead) || month === undefined)
+  const ofWeek = lead === 'of' && /^(?:week|weekend|half|part|days)$/.test(tokens[index - 1]?.lower ?? '');
+  if (
+    !(ofWeek || /^(?:in|early|mid|late|end|middle|beginning|start|during|next|this|for|sometime|until)$/.test(lead)) ||
+    month === undefined
+  )
     return undefined;
   const dash = tokens[index + 1]?.text === '-' ? 1 : 0;
   const year = tokens[index + two + 1]?.num;

@@ -1,8 +1,7 @@
 /**
  * Dates in names and numbers: "12 December 2026", "Dec 12th", "12/12/2026", "12.12.", "2026-12-12".
  */
-import { doubtfulMonths } from '../words.ts';
-import { dayAt, isDay, isTime, isYear, monthAt, plainly, units, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { dayAt, isDay, isTime, isYear, monthAt, units, yearAt, type Atom, type Tokens } from './pieces.ts';
 
 /** "12 December 2026", "12th of Dec", "December 12th, 2026", "Dec. 12" */
 export function namedAt(tokens: Tokens, index: number): Atom | undefined {
@@ -34,7 +33,6 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
     else if (tokens[at]?.text === '-' && tokens[at]?.tight && tokens[at + 1]?.tight && tokens[at + 1]?.num !== undefined) at++;
     const after = dayAt(tokens, at);
     if (!after || (tokens[at]?.breaks ?? 0) > 0) return undefined;
-    if (doubtfulMonths.has(name.lower) && !plainly(name) && !after.ordinal && name.lower === 'may') return undefined;
     if (isTime(tokens, at) && !after.ordinal) return undefined;
     const year = yearAt(tokens, after.next);
     return {

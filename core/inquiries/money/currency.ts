@@ -59,6 +59,7 @@ const sure = new Map<string, string>([
   ['₹', 'INR'],
   ['YEN', 'JPY'],
   ['RAND', 'ZAR'],
+  ['R', 'ZAR'],
 ]);
 
 /** The currency of a country; nothing for one that the table does not hold. */

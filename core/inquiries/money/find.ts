@@ -15,13 +15,15 @@ export type Amount = {
   per?: 'day' | 'job' | 'hour' | 'other';
 };
 
-const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|ZAR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
+const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|R(?=\s?\d{1,3}[ ,]\d{3}|\s?\d{3})|ZAR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
 const WORD = String.raw`dollars?|bucks|pounds?|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
-const GROUPED = String.raw`\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
+/** "til 6 400 a day" is an hour and an amount. */
+const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))`;
+const GROUPED = String.raw`${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 /** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
 const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
-const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera )?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ]in(?:clusive)?|all told|total|in total|lump sum|fixed|for (?:the|this) (?:whole )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
+const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera |(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|all told|total|in total|lump sum|fixed|in all\b|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
 const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
   String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>(?:${MARK})(?!\p{L})|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
@@ -42,6 +44,7 @@ function numberOf(written: string): number | undefined {
 
 /** Words for a day and an hour in the languages that are read. */
 const DAY = /^(?:day|d|tag|jour|día|dia|giorno|dag)$/i;
+const DAY_PHRASE = /^(?:day rate|for the day|tagessatz|dagtarief|.*\b(?:la journée|den tag|el día|la jornada|la giornata|de dag))$/i;
 const HOUR = /^(?:hour|hr|h|stunde|heure|hora|ora)$/i;
 
 function perOf(groups: Record<string, string | undefined>): Amount['per'] | undefined {
@@ -51,7 +54,7 @@ function perOf(groups: Record<string, string | undefined>): Amount['per'] | unde
   if (groups['pd'] !== undefined) return 'day';
   if (groups['adverb'] !== undefined) return groups['adverb'].toLowerCase() === 'daily' ? 'day' : 'hour';
   if (groups['phrase'] === undefined) return undefined;
-  return /^(?:day rate|for the day)$/i.test(groups['phrase']) ? 'day' : 'job';
+  return DAY_PHRASE.test(groups['phrase']) ? 'day' : 'job';
 }
 
 /** The currency sign or word of an amount, folded to one writing. */
@@ -91,6 +94,8 @@ export function amountsIn(text: string): Amount[] {
       second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;
     const mark = folded(groups['pre'] ?? groups['post']);
     const per = perOf(groups);
+    // "0600 daily" is an hour.
+    if (mark === undefined && groups['num']?.startsWith('0')) continue;
     if (mark === undefined && !thousand && amount < (per === undefined ? 100 : 50)) continue;
     const lead = /^\s/.exec(match[0])?.[0].length ?? 0;
     found.push({

@@ -24,7 +24,7 @@ function endsAt(text: string, at: number): boolean {
     if (next !== undefined && !/\s/.test(next)) return false;
     if (beforeMonth(text, at)) return false;
     if (!ABBREVIATION.test(text.slice(Math.max(0, at - 8), at))) return true;
-    return /^\s+\p{Lu}/u.test(text.slice(at + 1, at + 4)) && /(?:^|[\s\d.])[ap]\.?m$/i.test(text.slice(Math.max(0, at - 5), at));
+    return /^\s+[\p{Lu}\d$£€("]/u.test(text.slice(at + 1, at + 4)) && /(?:^|[\s\d.])[ap]\.?m$/i.test(text.slice(Math.max(0, at - 5), at));
   }
   if (mark !== '\n') return false;
   const lineStart = text.lastIndexOf('\n', at - 1) + 1;

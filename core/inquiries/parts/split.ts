@@ -46,7 +46,7 @@ const blank = (line: Line | undefined): boolean => line === undefined || line.te
 
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
-  /\b(?:fwd?:|forwarding|forwarded|passing (?:this|it) (?:on|along)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/i;
+  /\b(?:fwd?:|forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|passing (?:this|it) (?:on|along)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/i;
 
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {
@@ -58,6 +58,8 @@ export function split(text: string): Part[] {
   let index = 0;
   // Only what stands right above a block can send the reader down to it, not what stood above an earlier one.
   let above = 0;
+  /** A thread that its sender points down to is read, marks of quoting and all. */
+  let passedOn = false;
   const pointsBelow = () => POINTS_BELOW.test(text.slice(above, Math.min(lines[index]?.start ?? 0, above + 3000)));
   while (index < lines.length) {
     const line = lines[index] as Line;
@@ -67,7 +69,7 @@ export function split(text: string): Part[] {
       index++;
     };
     if (QUOTED_LINE.test(line.text)) {
-      put('quoted');
+      put(passedOn ? 'forwarded' : 'quoted');
       continue;
     }
     const attribution = ATTRIBUTION.test(words)
@@ -80,8 +82,8 @@ export function split(text: string): Part[] {
       let next = index;
       while (blank(lines[next]) && next < lines.length) next++;
       signing = false;
-      if (next < lines.length && !QUOTED_LINE.test(lines[next]?.text ?? ''))
-        flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      if (QUOTED_LINE.test(lines[next]?.text ?? '')) passedOn = pointsBelow();
+      else if (next < lines.length) flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
       above = lines[index]?.start ?? above;
       continue;
     }
@@ -218,9 +220,8 @@ const NAME_ONLY = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?(?:[&+]\s)?){1,4}[,.]?
 /** Last lines that only name, phone or link are a signature also without a word of farewell. */
 function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
   for (const flow of ['own', 'forwarded'] as const) {
-    const last = kinds.lastIndexOf(flow);
+    const last = kinds.findLastIndex((kind, line) => kind === flow && !blank(lines[line]));
     let at = last;
-    while (at >= 0 && kinds[at] === flow && blank(lines[at])) at--;
     let contacts = 0;
     let anchored = false;
     let from = at + 1;

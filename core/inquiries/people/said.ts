@@ -3,16 +3,27 @@
  */
 import { emailIn, phonesIn } from './reach.ts';
 import type { People } from './signature.ts';
-import { NAME, nameFrom, ORG_FOR_CERTAIN, ORG_NAME, ORG_WORDS, trimmed, type PersonFact } from './words.ts';
+import {
+  mayBeOrganisation,
+  namesArea,
+  NAME,
+  nameFrom,
+  ORG_FOR_CERTAIN,
+  ORG_NAME,
+  ORG_WORDS,
+  TITLE_WORDS,
+  trimmed,
+  type PersonFact,
+} from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
 const REACH = new RegExp(
-  String.raw`${start}(?:[Cc]all|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
 const CALLED = new RegExp(
@@ -23,12 +34,30 @@ const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(
 const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thank you|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
+  'u',
+);
+/** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
+const LAST_AND_ORG = new RegExp(
+  String.raw`(?:[.!?)\d]\s+|\s-{1,2}\s?)(${NAME.replaceAll(String.raw`\s`, ' ')})(?:,| @| from| at)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})[.]?\s*$`,
+  'u',
+);
+const LAST_AND_TITLE = new RegExp(
+  String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20}),\s(?:\p{L}+\s){0,3}(?:${TITLE_WORDS.source})\s*$`,
+  'u',
+);
+const LAST_AND_MAIL = new RegExp(
+  String.raw`[.!?]\s+(${NAME.replaceAll(String.raw`\s`, ' ')}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`,
   'u',
 );
 const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
-const LAST_WORD = new RegExp(String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s\p{Lu}[\p{L}'-]{1,20})?)[.!]?\s*$`, 'u');
-const LABEL_NAME = /^[^\S\n]*(?:name|contact|contact name|full name|your name)[^\S\n]?:[^\S\n]*([^\n@<\d,]{2,50})/gim;
+/** A farewell in any language: "Go raibh maith agat, Donncha". */
+const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})[.!]?\s*$`, 'u');
+const LAST_WORD = new RegExp(String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s\p{Lu}[\p{L}'-]{1,20})?)(?:\sx{1,3})?[.!]?\s*$`, 'u');
+const LABEL_NAME = new RegExp(
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
+  'gmu',
+);
 const LABEL_ORG = /^[^\S\n]*(?:company|organi[sz]ation|client|organiser|organizer|company name|business)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
 const AFTER_NAME = new RegExp(
   String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
@@ -39,7 +68,7 @@ const BEHALF = new RegExp(
   'gu',
 );
 const CERTAIN = new RegExp(
-  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|[.!?\n]\s?)([Tt]he\s)?(\p{Lu}[\p{L}'&-]{1,30}(?:\s(?:(?:of|and|&|for|the)\s){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
+  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|[.!?\n]\s?)([Tt]he\s)?(\p{Lu}[\p{L}'&-]{1,30}(?: (?:(?:of|and|&|for|the) ){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
   'gmu',
 );
 
@@ -90,6 +119,25 @@ function organisationSaid(body: string): PersonFact | undefined {
   return undefined;
 }
 
+/** A message without capitals: "hey its wes from the brewery", "thx joanne" at its end. */
+function smallName(body: string): PersonFact | undefined {
+  if (/\p{Lu}\p{Ll}+ \p{Lu}/u.test(body)) return undefined;
+  const introduced =
+    /^\s*(?:(?:hi|hey|hello|hiya|yo|alright|morning|kit|there)[\s,.!]+){0,3}(?:its|it's|this is)\s(\p{Ll}{3,12})(?=[\s,.!])/iu.exec(body);
+  const closing =
+    /(?:[\s.,!?](?:x{1,3}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(body);
+  for (const found of [introduced, closing]) {
+    const word = found?.[1];
+    if (found && word && !NO_SMALL_NAME.test(word)) {
+      const start = found.index + found[0].lastIndexOf(word);
+      return { value: word, start, end: start + word.length };
+    }
+  }
+  return undefined;
+}
+const NO_SMALL_NAME =
+  /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|later|bye|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day)$/iu;
+
 /**
  * What the text says of its writer.
  * @param isTown true for a name that is a town's: a last word may be where the job is
@@ -103,19 +151,28 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     const by = last.length - foot.length;
     return fact && { ...fact, start: fact.start + by, end: fact.end + by };
   };
+  const ending = LAST_AND_ORG.exec(foot);
+  const endingOrg =
+    ending?.[1] && ending[2] && nameFrom(ending[1], 0) && mayBeOrganisation(ending[2]) && !isTown(ending[2])
+      ? shift(organisation(ending[2], ending.index + ending[0].lastIndexOf(ending[2])))
+      : undefined;
   const lastWord = shift(match(LAST_WORD, foot));
   const name =
     match(LABEL_NAME, body) ??
     match(INTRODUCED, body) ??
     hereIn(body) ??
     match(CALLED, body) ??
+    (endingOrg && shift(match(LAST_AND_ORG, foot))) ??
+    shift(match(LAST_AND_MAIL, foot)) ??
+    shift(match(LAST_AND_TITLE, foot)) ??
     match(OF_ORG, body.slice(0, 200)) ??
     shift(match(BY_PHONE, foot)) ??
     shift(match(AFTER_PHONE, foot)) ??
     match(REACH, body) ??
     shift(match(FAREWELL, foot)) ??
     shift(match(DASHED, foot)) ??
-    (lastWord && !isTown(lastWord.value) ? lastWord : undefined);
+    [lastWord, shift(match(PARTING, foot))].find((one) => one && !isTown(one.value) && !namesArea(one.value)) ??
+    smallName(body);
   if (name) people.name = name;
   const introduced = match(INTRODUCED, body) ?? hereIn(body);
   const after = introduced && organisationAfter(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
@@ -125,7 +182,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     short?.[1] && short[2] && nameFrom(short[1], 0) && (ORG_WORDS.test(short[2]) || short[2].includes(' '))
       ? organisation(short[2], short.index + short[0].lastIndexOf(short[2]))
       : undefined;
-  const org = after ?? byCall ?? byShort ?? organisationSaid(body);
+  const org = after ?? byCall ?? byShort ?? endingOrg ?? organisationSaid(body);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

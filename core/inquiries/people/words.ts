@@ -9,7 +9,7 @@ import { areaNamed } from '../places/names.ts';
 export type PersonFact = { value: string; start: number; end: number };
 
 /** One to four capitalised words, with particles between them. */
-export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt)\.\s)?\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|der|den|da|di|del|la|le|bin|al)\s){0,2}\p{Lu}(?:\.(?=\s|$)|[\p{L}'-]{1,20})){0,3}`;
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt)\.\s)?\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}\p{Lu}(?:\.(?=\s|$)|[\p{L}'-]{1,20})){0,3}`;
 /** Capitalised words with "of", "and" or "&" between them. */
 export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
 
@@ -20,10 +20,10 @@ export const ORG_WORDS = new RegExp(String.raw`(?<![\p{L}'])(?:${orgWords.replac
 export const ORG_FOR_CERTAIN =
   /(?<![\p{L}'])(?:Ltd|LLC|LLP|Inc|GmbH|AG|PLC|Association|Society|Foundation|Institute|Guild|Alliance|Federation|Council|Chamber|League|Union|Trust|Corporation|Co|Company|Cooperative|Collective|Committee|Verein|Fund)\.?$/u;
 export const TITLE_WORDS =
-  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|pr|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|operations)\b/i;
+  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|operations|hon|sec|office)\b/i;
 /** Words with a capital that begin no name. */
 const NOT_NAME =
-  /^(?:thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an)$/i;
+  /^(?:thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|dp|td|ad|pm|dop|yes|ok|okay|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an)$/i;
 
 /** Two to six words with capitals and nothing else: what an organisation without a telling word looks like beside its writer's name. */
 const CAPITALS = /^(?:the )?\p{Lu}[\p{L}'&-]*(?:\s(?:of|and|&|for|the|de|la|\p{Lu}[\p{L}'&.-]*|&)){1,5}$/u;
@@ -34,7 +34,7 @@ export const mayBeOrganisation = (words: string): boolean =>
   CAPITALS.test(words) && words.length <= 60 && !TITLE_WORDS.test(words) && !STREET_WORDS.test(words) && !namesArea(words);
 
 /** "Ontario", "North Dakota", "Germany" */
-const namesArea = (words: string): boolean => {
+export const namesArea = (words: string): boolean => {
   const folded = foldName(words);
   return countryNamed(folded) !== undefined || areaNamed(folded, words) !== undefined;
 };
@@ -47,7 +47,8 @@ export function trimmed(text: string, start: number): PersonFact {
 
 /** A name, unless it begins with a word that begins none or is too long for one. */
 export function nameFrom(written: string, start: number): PersonFact | undefined {
-  const fact = trimmed(written.replace(/[.,!]+$/, ''), start);
+  const form = /^(?:Mr|Mrs|Ms|Miss)\.?\s/.exec(written)?.[0].length ?? 0;
+  const fact = trimmed(written.slice(form).replace(/[.,!]+$/, ''), start + form);
   const first = fact.value.split(/\s/)[0] ?? '';
   if (fact.value.length < 2 || fact.value.length > 50 || NOT_NAME.test(first.replace(/[.,]/g, ''))) return undefined;
   if (ORG_WORDS.test(fact.value) && fact.value.includes(' ')) return undefined;

@@ -42,11 +42,20 @@ const aliases: Record<string, string> = {
   norge: 'NO',
   polska: 'PL',
 };
+/** Counties that are written after a town: they tell the country. */
+const counties: Record<string, string> = {
+  GB: 'bedfordshire berkshire buckinghamshire cambridgeshire cheshire cornwall cumbria derbyshire devon dorset essex gloucestershire hampshire herefordshire hertfordshire kent lancashire leicestershire lincolnshire norfolk northamptonshire northumberland nottinghamshire oxfordshire rutland shropshire somerset staffordshire suffolk surrey warwickshire wiltshire worcestershire yorkshire,north yorkshire,south yorkshire,west yorkshire,east sussex,west sussex,county durham,fife,aberdeenshire,perthshire,ayrshire,gwynedd,powys,pembrokeshire,carmarthenshire,ceredigion,county antrim,county down,county armagh',
+  IE: 'county cork,county kerry,county galway,county mayo,county clare,county donegal,county sligo,county wexford,county waterford,county kilkenny,county wicklow,county meath,county louth,co cork,co kerry,co galway,co mayo,co clare,co donegal,co sligo,co wexford,co waterford,co kilkenny,co wicklow,co meath,co louth',
+};
 /** Names of countries that are more often something else in an English message. */
 const otherThings = new Set(['georgia', 'jordan', 'chad', 'jersey', 'guinea', 'mali', 'niger', 'togo', 'cuba', 'malta street', 'oman']);
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 const byName = new Map<string, string>(Object.entries(aliases));
+for (const [country, names] of Object.entries(counties)) {
+  for (const name of names.split(',').flatMap((part) => (part.startsWith('bedfordshire') ? part.split(' ') : [part])))
+    byName.set(name, country);
+}
 const zoneCountry = new Map<string, string>();
 const displayNames = new Intl.DisplayNames('en', { type: 'region', fallback: 'none' });
 /** Codes that the locale library names but ISO 3166-1 does not hold as countries. */

@@ -138,7 +138,13 @@ function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): 
     const country = qualifier?.regionCountry ?? qualifier?.country;
     if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
     const setting = settingOf(text, tokens, index, qualifier.next, taken);
-    if (setting.away || commonWords.has(foldName(first.text)) || !(setting.led || setting.labelled || setting.slot)) return undefined;
+    if (
+      setting.away ||
+      NO_TOWN.test(first.text) ||
+      commonWords.has(foldName(first.text)) ||
+      !(setting.led || setting.labelled || setting.slot)
+    )
+      return undefined;
     return {
       hit: {
         start: first.start,
@@ -157,7 +163,7 @@ function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): 
 }
 
 const NO_TOWN =
-  /^(?:english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
+  /^(?:still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
 
 /** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date. */
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {

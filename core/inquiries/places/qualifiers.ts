@@ -12,7 +12,7 @@ type Tokens = readonly Token[];
 
 /** Codes of states that are no words when typed small. */
 const SAFE_CODE =
-  /^(?:mn|wi|nd|sd|ia|il|mi|ny|nj|nc|sc|ca|tx|fl|az|nv|wa|ga|va|md|tn|ky|ks|ct|ut|nm|wv|vt|nh|ri|bc|ab|sk|mb|qc|ns|nb|nsw|qld|uk|usa)$/;
+  /^(?:mn|wi|nd|sd|ia|il|mi|ny|nj|nc|sc|ca|tx|fl|az|nv|wa|ga|va|md|tn|ky|ks|ct|ut|nm|wv|vt|nh|ri|bc|ab|sk|mb|qc|ns|nb|nsw|qld|uk|usa|ont|minn|wis|wisc|mich|que|calif|colo)$/;
 
 export type Qualifier = { country?: string; regionCountry?: string; region?: string; next: number; comma: boolean; coded: boolean };
 

@@ -6,7 +6,8 @@ import { monthWord, weekdayWord } from '../words.ts';
 
 type Tokens = readonly Token[];
 
-export const near = /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just)$/;
+export const near =
+  /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
@@ -21,6 +22,8 @@ export type Setting = {
   strongly: boolean;
   labelled: boolean;
   slot: boolean;
+  /** Next to a date: "7 June, Hull." */
+  dated: boolean;
   away: boolean;
   afterCapital: boolean;
   beforeCapital: boolean;
@@ -31,7 +34,7 @@ const COMES_TO =
   /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
 /** "at our Duluth warehouse", "at the Bismarck library" */
 export const VENUE =
-  /^(?:office|offices|warehouse|plant|factory|hall|studio|campus|hotel|headquarters|hq|location|site|store|shop|library|arena|church|museum|school|theatre|theater|rink|stadium|gym|club|clinic|hospital|venue|branch|showroom|centre|center|auditorium|convention)$/;
+  /^(?:office|offices|warehouse|plant|factory|hall|studio|campus|hotel|headquarters|hq|location|site|store|shop|library|arena|church|museum|school|theatre|theater|rink|stadium|gym|club|clinic|hospital|venue|branch|showroom|centre|center|showgrounds?|fairgrounds?|pavilion|racecourse|ground|grounds|ballroom|lodge|marina|harbou?r|airport|depot|college|high|town|civic|community|convention|auditorium|convention)$/;
 export const isDateWord = (token: Token | undefined): boolean =>
   token !== undefined && (token.num !== undefined || monthWord(token.lower) !== undefined || weekdayWord(token.lower) !== undefined);
 export const properName = (token: Token | undefined): boolean =>
@@ -54,7 +57,10 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
   return {
     led,
     strongly,
-    labelled: before?.text === ':' && label.test(tokens[index - 2]?.lower ?? ''),
+    labelled:
+      (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||
+      (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0),
+    dated: (openBefore && (taken(index - 1) || taken(index - 2))) || (openAfter && (taken(next) || taken(next + 1))),
     slot: openBefore && openAfter,
     away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
@@ -75,6 +81,7 @@ export function scoreOf(
   if (!led && !labelled && !name.qualified) {
     score += name.people >= 100_000 ? 0.5 : name.people >= 20_000 ? 0 : -0.5;
     if (slot) score += name.nearHome ? 1.5 : name.people >= 50_000 ? 1 : 0;
+    if (slot && setting.dated && name.capital) score += 1.5;
     if (setting.sentenceStart && name.single && !slot) score -= 0.5;
   }
   if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;

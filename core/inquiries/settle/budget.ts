@@ -15,8 +15,10 @@ const OFFERED =
   /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|we have|i have|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok)\b/gi;
 const STRONG =
   /\b(?:budget(?:ed)?|day rate|our rate|the rate|rate is|rate of|rate:|pays?|paying|fee|honorarium|offer(?:ing)?|can (?:do|go|offer|afford)|allocated|set aside)\b/i;
-const JOB_WORDS = /\b(?:budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
-const RATE_WORDS = /\b(?:day[- ]rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
+const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
+const JOB_AFTER =
+  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend))\b/i;
+const RATE_WORDS = /\b(?:day[- ]rate|daily rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
 const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
 const ELSE =
   /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize|donat\w*|fundrais\w*|revenue|turnover|worth|valued|insurance|liability|cover of|deposit|invoice|last year|last time|previous\w*|paid|per diem|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|members|equipment|rental|hire of|sponsor\w*|grant|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|charged|other (?:guy|videographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine)\b/gi;
@@ -39,7 +41,7 @@ function weigh(text: string, amount: Amount, previous: number): number {
   const otherwise = lastIndex(ELSE, before);
   if (PAST_PRICE.test(before) && !/\b(?:this year|now|same|again)\b/i.test(before)) return -1;
   const afterElse =
-    /^[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){0,2}(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|seats|insurance|liability|members|students|runners|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i.test(
+    /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|seats|insurance|liability|members|students|runners|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i.test(
       after,
     );
   if (afterElse) return -1;
@@ -128,8 +130,8 @@ function perOf(text: string, amount: Amount): 'day' | 'job' | 'hour' | undefined
   if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
   const sentence = sentenceAround(text, amount.start, amount.end);
   const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
-  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 30));
+  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 50));
   if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,20}\bfor the day\b/i.test(after)) return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
-  return JOB_WORDS.test(around) || /^\s(?:budget|total|flat|fee|all in)/i.test(after) ? 'job' : undefined;
+  return JOB_WORDS.test(around) || JOB_AFTER.test(after) ? 'job' : undefined;
 }

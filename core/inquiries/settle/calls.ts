@@ -94,11 +94,8 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
 /** An hour of the evening before the doors of the same evening. */
 const beforeShow = (minutes: number, { times }: Scene): boolean =>
   times.some(
-    ({ said, from, date }) =>
-      (said === 'show' || (said === undefined && date)) &&
-      !from.open &&
-      from.minutes >= minutes &&
-      from.minutes - minutes <= LONGEST_SET_UP,
+    ({ said, from }) =>
+      (said === 'show' || said === undefined) && !from.open && from.minutes >= minutes && from.minutes - minutes <= LONGEST_SET_UP,
   );
 const LONGEST_SET_UP = 5 * 60;
 
@@ -195,7 +192,8 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
     delete answer.callChoices;
   }
-  const onDay = earliest && Temporal.PlainDate.compare(earliest.date, first) >= 0 ? earliest.minutes : undefined;
+  const opens = shows.find(({ from }) => !from.open)?.from.minutes;
+  const onDay = earliest && Temporal.PlainDate.compare(earliest.date, first) >= 0 ? earliest.minutes : opens;
   for (const end of ends) wrapPoint(end, days, onDay, wraps, answer);
   const latest = rivals.length > 0 ? undefined : wraps.toSorted((a, b) => compare(b, a))[0];
   if (latest && !answer.wrapChoices) {
@@ -213,8 +211,10 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
 
 /** A time that begins its clause and is followed by where to be. */
 const leads = (text: string, time: SaidTime): boolean =>
-  /(?:^|[.,;:!?\n-])\s*$/.test(text.slice(Math.max(0, time.start - 4), time.start)) &&
-  /^,?\s(?:at|in|on|outside)\s/i.test(text.slice(time.end, time.end + 10));
+  DAILY.test(text.slice(time.end, time.end + 20)) ||
+  (/(?:^|[.,;:!?\n-])\s*$/.test(text.slice(Math.max(0, time.start - 4), time.start)) &&
+    /^,?\s(?:at|in|on|outside)\s/i.test(text.slice(time.end, time.end + 10)));
+const DAILY = /^,?\s(?:both|each|every|all (?:three|four|five|\d)) (?:days?|mornings?)\b|^,?\sdaily\b/i;
 const isEventDate = (date: DateMention): boolean => date.said === undefined || date.said === 'event';
 const compare = (a: Point, b: Point): number => Temporal.PlainDate.compare(a.date, b.date) || a.minutes - b.minutes;
 

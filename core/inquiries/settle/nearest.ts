@@ -9,9 +9,12 @@ const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|aroun
 const DUE = /\b(?:by|before|due|within|until|deadline|no later|ready|latest|wants?|needed)\b/i;
 const DUE_OR_ON = /\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest)\b/i;
 const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
-const CALLED_AFTER = /^[\s(]*(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back))/i;
+const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
+/** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
+const MINE_AFTER =
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|starts|in)\b(?=\s?(?:[,.;)]|$))|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
 /** "2am out", "9pm done" */
-const OUT_AFTER = /^\s(?:out|done|finish|end)\b(?!\s(?:of|by|at|\d))/i;
+const OUT_AFTER = /^\s(?:out|done|finish|end|over|release)\b(?!\s(?:of|by|at|\d))/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -28,6 +31,8 @@ const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b
 export const TO_NUMBER =
   /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
+const AFTER_REACH = 40;
+
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
 export function nearest(
   text: string,
@@ -43,8 +48,13 @@ export function nearest(
   const follows = cuesIn(text, tail.start, tail.end).toSorted((a, b) => a.start - b.start)[0];
   const lead = follows ? after.slice(0, follows.start) : '';
   const close = follows !== undefined && /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=)\s+){0,3}$/i.test(lead);
+  const owned =
+    follows !== undefined &&
+    lead.trim() === '' &&
+    /^\s*(?:[,;.)\n]|$)/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 3));
   const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
+  if (!isDate && MINE_AFTER.test(text.slice(tail.start, tail.start + AFTER_REACH))) return { cue: 'call', end: 0, after: false };
   if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
@@ -54,8 +64,11 @@ export function nearest(
     return { cue: 'event', end: 0, after: false };
   const bracketed = (!isDate || tail.shared === true) && lead.includes('(');
   const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
-  if (OUT_AFTER.test(after) && !isDate && !tight) return { cue: 'wrap', end: 5, after: true };
-  if (mine && !tight && !bracketed) return fromAfter;
+  const plainLead = !tight || last?.cue === 'show' || last?.cue === 'event' || last?.cue === 'call';
+  if (OUT_AFTER.test(after) && !isDate && plainLead && !/\b(?:at|by|is|from)\s$/i.test(gap)) return { cue: 'wrap', end: 5, after: true };
+  // "party, 4pm setup, 11pm done"
+  const mineAlone = owned && !isDate && (follows.cue === 'call' || follows.cue === 'wrap') && /^[\s,]*$/.test(gap);
+  if (mine && (!tight || mineAlone) && !bracketed) return fromAfter;
   if (
     mine &&
     isDate &&

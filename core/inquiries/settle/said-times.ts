@@ -55,9 +55,12 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const hit = nearest(text, { start: from, end: time.start }, tail, false);
     const date =
       dateBeside(text, time, dates, sentence) ??
+      dateOfLine(text, time, dates) ??
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
     if (time.bare && !across.has(time) && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
     if (hit.after) consumed = time.end + hit.end;
+    // "the 6:05 from YVR" is a train or a flight.
+    if (/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) continue;
     const until = hit.cue === undefined && !time.to && UNTIL.test(before);
     const end = across.get(time);
     const cue = until
@@ -108,10 +111,12 @@ function bareTime(
   hit: { cue: Cue | undefined; after: boolean },
   date: DateMention | undefined,
 ): boolean {
+  // "Reply by 15 Jan 1200"
+  if (time.from.military && date?.said === 'reply' && /^[\s,]{0,2}$/.test(text.slice(date.end, time.start))) return true;
   if (time.to) {
     const lead = text.slice(Math.max(0, time.start - 24), time.start);
     if (
-      /(?:^|[.,;:\n(])\s*$/.test(lead) &&
+      /(?:^|[.,;:?!\n(])\s*$/.test(lead) &&
       /^\s*(?:[.,;)\n]|$)/.test(text.slice(time.end, time.end + 3)) &&
       settledPair(time.from, time.to) &&
       time.from.minutes >= 6 * 60
@@ -127,6 +132,8 @@ function bareTime(
     );
   }
   const before = text.slice(piece.start, piece.end);
+  // "9a both days til 6"
+  if (UNTIL.test(before) && time.from.minutes >= 60 && /^\s?(?:$|[,.;)\n$£€]|\d{3})/.test(text.slice(time.end, time.end + 4))) return true;
   const last = cuesIn(text, piece.start, piece.end, true)[0];
   if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
     return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
@@ -134,7 +141,7 @@ function bareTime(
   const gap = before.slice(last.end);
   const reply = last.cue === 'reply' || last.cue === 'show';
   if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
-  return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by)\s*$/i.test(before));
+  return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
 }
 
 /** A date between the words for a call and its hour belongs to them, whatever else stands there. */
@@ -142,6 +149,22 @@ function dateBetween(from: number, time: TimeMention, dates: readonly DateMentio
   return after
     ? undefined
     : dates.findLast((date) => date.start >= from && date.end <= time.start && (date.said === 'call' || date.said === 'wrap'));
+}
+
+/** "Friday 22 Oct - shoot, 7am-7pm": a line that begins with its one date. */
+function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
+  const from = text.lastIndexOf('\n', time.start - 1) + 1;
+  const end = text.indexOf('\n', time.end);
+  const inLine = dates.filter((date) => date.start >= from && date.end <= (end < 0 ? text.length : end));
+  const only = inLine.length === 1 ? inLine[0] : undefined;
+  return only &&
+    only.explicit &&
+    only.end <= time.start &&
+    time.start - only.end <= LONGEST_ACROSS &&
+    !/\p{L}|\d/u.test(text.slice(from, only.start)) &&
+    from > 0
+    ? only
+    : undefined;
 }
 
 /** The date that stands next to a time, with only small words between them. */

@@ -37,3 +37,11 @@ export type Scene = {
   times: readonly SaidTime[];
   amounts: readonly Amount[];
 };
+
+/** How many details of a job are said beside its dates. */
+export function detailsOf({ dates, times, amounts }: Scene): number {
+  const hours = times.some(({ said }) => said === 'call' || said === 'wrap');
+  const offer = amounts.some(({ mark, per }) => mark !== undefined && per !== undefined && per !== 'other');
+  const answer = [...dates, ...times].some(({ said }) => said === 'reply');
+  return [hours, offer, answer].filter(Boolean).length;
+}

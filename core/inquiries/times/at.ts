@@ -81,13 +81,14 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
       ? hour
       : undefined;
   };
-  if (word(0) === 'noon' || word(0) === 'midday' || word(0) === 'noontime')
+  if (/^(?:noon|midday|noontime|midi|mittags?|mediodía|mezzogiorno)$/.test(word(0)))
     return { first: index, next: index + 1, minutes: 720, open: false, bare: false };
   if (word(0) === '12' && (word(1) === 'noon' || word(1) === 'midday'))
     return { first: index, next: index + 2, minutes: 720, open: false, bare: false };
   if (word(0) === '12' && word(1) === 'midnight')
     return { first: index, next: index + 2, minutes: 1440, open: false, bare: false, midnight: true };
-  if (word(0) === 'midnight') return { first: index, next: index + 1, minutes: 1440, open: false, bare: false, midnight: true };
+  if (word(0) === 'midnight' || word(0) === 'minuit' || word(0) === 'mitternacht')
+    return { first: index, next: index + 1, minutes: 1440, open: false, bare: false, midnight: true };
   if (word(0) === 'half') {
     const past = word(1) === 'past' ? 1 : 0;
     const hour = hourAt(1 + past);

@@ -59,6 +59,26 @@ const zoneWords = new Map<string, string>([
   ['hkt', 'Asia/Hong_Kong'],
 ]);
 
+/** Zones of countries and regions before "time". IANA time zone database. */
+const areaZones = new Map([
+  ['uk', 'Europe/London'],
+  ['british', 'Europe/London'],
+  ['irish', 'Europe/Dublin'],
+  ['german', 'Europe/Berlin'],
+  ['french', 'Europe/Paris'],
+  ['spanish', 'Europe/Madrid'],
+  ['central european', 'Europe/Paris'],
+  ['newfoundland', 'America/St_Johns'],
+  ['atlantic', 'America/Halifax'],
+  ['alaska', 'America/Anchorage'],
+  ['hawaii', 'Pacific/Honolulu'],
+  ['arizona', 'America/Phoenix'],
+  ['indian', 'Asia/Kolkata'],
+  ['india', 'Asia/Kolkata'],
+  ['japan', 'Asia/Tokyo'],
+  ['nz', 'Pacific/Auckland'],
+]);
+
 /** The zone of a town's clocks; undefined for a name that is no town. */
 export type ZoneOf = (town: string) => string | undefined;
 /** A time in a zone that cannot be told: "my time". */
@@ -72,6 +92,8 @@ function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: strin
     if (after?.lower !== 'time' || after.breaks > 0) continue;
     const words = tokens.slice(index, index + length);
     const name = words.map((token) => token.text).join(' ');
+    const area = areaZones.get(name.toLowerCase());
+    if (area !== undefined) return { zone: area, next: index + length + 1 };
     if (/^(?:my|our)$/i.test(name)) return { zone: UNKNOWN_ZONE, next: index + length + 1 };
     const zone = words.every((token) => /^\p{Lu}/u.test(token.text)) ? zoneOf(name) : undefined;
     if (zone !== undefined) return { zone, next: index + length + 1 };
@@ -118,8 +140,9 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
     }
     const between = tokens[index - 1]?.lower === 'between';
     const join = tokens[from.next]?.lower ?? '';
-    let to = (joins.has(join) || (between && join === 'and')) && !taken(from.next + 1) ? timeAt(tokens, from.next + 1) : undefined;
-    if (to && tokens[from.next + 1]?.breaks !== 0) to = undefined;
+    const other = from.next + (/^(?:about|around|approx|roughly|maybe|like|~)$/.test(tokens[from.next + 1]?.lower ?? '') ? 2 : 1);
+    let to = (joins.has(join) || (between && join === 'and')) && !taken(other) ? timeAt(tokens, other) : undefined;
+    if (to && tokens[other]?.breaks !== 0) to = undefined;
     const next = to?.next ?? from.next;
     const zone = zoneAt(tokens, next, zoneOf);
     found.push({

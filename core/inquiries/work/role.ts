@@ -8,11 +8,11 @@ export type RoleHit = { role: Role; start: number; end: number; text: string };
 const particular: readonly (readonly [Role, RegExp])[] = [
   [
     'second camera',
-    /\b(?:(?:second|2nd|extra|additional|third|3rd|another|b)[- ](?:camera|cam|shooter|cameraman|cameraperson|camera ?operator|videographer|operator|angle)s?\b(?: op(?:erator)?s?\b)?|b[- ]cam(?:era)?\b(?: op(?:erator)?)?|cam(?:era)? (?:two|2|b)\b|second shoot(?:ing)?|2nd shoot(?:er|ing)?|second pair of hands on camera)/gi,
+    /\b(?:(?:second|2nd|extra|additional|third|3rd|another|b)[- ](?:op|camera|cam|shooter|cameraman|cameraperson|camera ?operator|videographer|operator|angle)s?\b(?: op(?:erator)?s?\b)?|b[- ]cam(?:era)?\b(?: op(?:erator)?)?|cam(?:era)? (?:two|2|b)\b|second shoot(?:ing)?|2nd shoot(?:er|ing)?|second pair of hands on camera|zweite[rn]? kamera|(?:deuxième|seconde|2e) caméra|segunda cámara|seconda camera|tweede camera)/gi,
   ],
   [
     'vision mixing',
-    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a)|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
+    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a|our|it)|(?:can|could|would|will) you switch|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
   ],
   [
     'livestream',
@@ -20,7 +20,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'edit only',
-    /\b(?:edit(?:ing)?[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|nothing to (?:film|shoot)|no shooting|(?:someone|an editor|you) to (?:edit|cut)|need an editor|looking for an editor|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
+    /\b(?:edit(?:ing)?[- ]only|(?:can|could|would|will) you (?:please )?(?:edit|cut)\b|(?:editor|cutter) (?:needed|wanted)|post[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|nothing to (?:film|shoot)|no shooting|(?:someone|an editor|you) to (?:edit|cut)|need an editor|(?:looking for|seeking|want|wanting) (?:an |a )?(?:editor|cutter)|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
   ],
   [
     'photo',
@@ -28,23 +28,26 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'audio',
-    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:only|for|op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|need (?:audio|sound)|sound for|(?:record|mix|do|run) (?:the )?(?:sound|audio)|location sound|foh|a1|tonmann|tonmeister)\b/gi,
+    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:only|for|op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|need (?:audio|sound)|(?:hand|help|someone|person|you) (?:on|for|with) (?:audio|sound)|sound for|(?:record|mix|do|run) (?:the )?(?:sound|audio)|location sound|foh|a1|tonmann|tonmeister)\b/gi,
   ],
   [
     'other',
-    /\b(?:drone (?:op(?:erator)?|pilot|footage|shots|work|flying|filming|video)|fly (?:a|the|your) drone|teleprompter(?: op(?:erator)?)?|autocue(?: op(?:erator)?)?|prompter op|gaffer|lighting (?:op(?:erator)?|tech(?:nician)?|designer|engineer|person)|key grip|production assistant|graphics op(?:erator)?|playback op(?:erator)?|camera assistant|focus puller|1st ac|first ac|2nd ac|video tech(?:nician)?|projection(?:ist)?|slides op(?:erator)?|stage manager|shader|jib op(?:erator)?|replay op(?:erator)?)\b/gi,
+    /\b(?:drone (?:op(?:erator)?|pilot|footage|shots|work|flying|filming|video)|fly (?:a|the|your) drone|(?:with|have|own|need) (?:a|your) drone|teleprompter(?: op(?:erator)?)?|autocue(?: op(?:erator)?)?|prompter op|gaffer|lighting (?:op(?:erator)?|tech(?:nician)?|designer|engineer|person)|key grip|production assistant|graphics op(?:erator)?|playback op(?:erator)?|camera assistant|focus puller|1st ac|first ac|2nd ac|video tech(?:nician)?|projection(?:ist)?|slides op(?:erator)?|stage manager|shader|jib op(?:erator)?|replay op(?:erator)?)\b/gi,
   ],
 ];
 const shoot =
-  /\b(?:film(?:ing|ed|maker)?|camo op|(?:an?|one|two|another|need) ops?|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping (?:of|our|the)|(?:to|you|and|please) tape|tape (?:our|the|this|it|a|my)|videoing|vid|dops?|dps?(?= (?:needed|wanted|for|on|in|who)\b)|(?:a|need|our) dp|b-?roll|eng crew|gimbal(?: op(?:erator)?)?|ptz(?: op(?:erator)?)?|cinematograph\w*|lighting camera\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
+  /\b(?:film(?:ing|ed|maker)?|camo op|(?:an?|one|two|another|need) ops?|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping (?:of|our|the)|(?:to|you|and|please) tape|tape (?:our|the|this|it|a|my)|videoing|vid|dops?|dps?(?= (?:needed|wanted|for|on|in|who)\b)|(?:a|need|our) dp|b-?roll|eng crew|gimbal(?: op(?:erator)?)?|ptz(?: op(?:erator)?)?|cinematograph\w*|lighting camera\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|(?:highlights?|sizzle) reels?|recaps?(?= (?:of|video|film|reel|in|by|for|at)\b)|after-?movie|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
 
 const NOT_WANTED =
   /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;
 const LOST_ONE =
-  /\b(?:lost|replace|replacement|replacing|dropped out|fell ill|fell through|pulled out|cancelled on us|sick|let us down|cover for|fill in|stand in|in place of|bailed|no longer|can't make it|injured|tested positive|ill|quit|went under|no-show|unwell|flu|covid|stuck|double-booked)\b/i;
+  /\b(?:lost|replace|replacement|replacing|dropped out|fell ill|fell through|pulled out|cancelled on us|sick|let us down|cover for|fill in|stand in|in place of|bailed|no longer|can't make it|injured|tested positive|ill|quit|went under|no-show|(?:is|are|was) (?:out|off)|laid up|called (?:out|off|in)|down with|fallen|fell|unwell|flu|covid|stuck|double-booked)\b/i;
 const HANDLED =
   /^(?:[^.;!?()\n]{0,40}\b(?:is|are|will be|has been|have been|'s) (?:already )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|on board)|s? ?(?:is|are) (?:already )?(?:booked|sorted|covered))/i;
 
+const NEGATED = /(?:\b(?:no|without|not|never)|n't)(?: (?:need|have|want)(?: to)?)? $/i;
+/** "photos at 4" is a line of the programme. */
+const SCHEDULED = /^ (?:at|from|until|till) \d/i;
 const GEAR = /^ (?:rentals?|call|meeting|conferenc\w*|game|wall|link|footage (?:from|of)|card)/i;
 
 /** Verbs that make "the livestream" or "our autocue operator" the thing that is asked for. */
@@ -60,7 +63,7 @@ function wanted(text: string, start: number, end: number, role: Role): boolean {
       .split(/[.;!?\n]/)
       .at(-1) ?? '';
   const after = text.slice(end, end + 70);
-  if (HANDLED.test(after)) return false;
+  if (HANDLED.test(after) || SCHEDULED.test(after)) return false;
   if (LOST_ONE.test(sentence) || LOST_ONE.test(after.split(/[.;!?\n]/)[0] ?? '')) return true;
   if (role === 'edit only') return true;
   if (/\b(?:no|not|without) $/i.test(sentence)) return false;
@@ -85,7 +88,7 @@ export function rolesIn(text: string): RoleHit[] {
     if (
       inside ||
       hits.has('shoot') ||
-      /\b(?:no|without|not) $/i.test(text.slice(Math.max(0, start - 12), start)) ||
+      NEGATED.test(text.slice(Math.max(0, start - 24), start)) ||
       HANDLED.test(text.slice(end, end + 70)) ||
       GEAR.test(text.slice(end, end + 20))
     )
@@ -101,8 +104,12 @@ const ASKED =
 /** Every word for filming in the text. */
 const filmWords = (text: string): string => [...text.matchAll(shoot)].map((match) => match[0]).join(' ');
 
+/** What is to be handed over says little of who is asked for. */
+const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
+
 /** The one role that a message asks for; more than one where it cannot be told. */
-export function roleAsked(text: string): RoleHit[] {
+export function roleAsked(message: string): RoleHit[] {
+  const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
   const hits = rolesIn(text);
   const general = hits.find(({ role }) => role === 'shoot');
   const special = hits.filter(({ role }) => role !== 'shoot');

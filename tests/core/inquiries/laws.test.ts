@@ -14,6 +14,7 @@ function job(reading: Reading): InquiryFields {
   const { contactName: _name, contactEmail: _email, contactPhone: _phone, organisation: _organisation, ...fields } = reading.fields;
   return fields;
 }
+const unchanged = new Map(asked.map((message) => [message.id, job(read(message))]));
 const changed = (message: Message, text: string): Reading => read({ ...message, text });
 
 const signature = '\n\n-- \nAnn Leverett\nProducer, North Mill Cameras Ltd\n14 May Street, Oslo\n+1 612 555 0199 | ann@northmill.example';
@@ -37,7 +38,7 @@ describe('what is added around a message changes no fact', () => {
     ['invisible marks', (text: string) => `\u200b\u202a${text}\u202c\ufeff`],
   ])('%s', (_, change) => {
     for (const message of asked)
-      expect({ id: message.id, ...job(changed(message, change(message.text))) }).toEqual({ id: message.id, ...job(read(message)) });
+      expect({ id: message.id, ...job(changed(message, change(message.text))) }).toEqual({ id: message.id, ...unchanged.get(message.id) });
   });
 });
 
