@@ -45,3 +45,29 @@ export const jobKit = sqliteTable(
   },
   (t) => [primaryKey({ columns: [t.jobId, t.itemId] }), index('job_kit_by_item').on(t.itemId), check('job_kit_count', sql`${t.count} > 0`)],
 );
+
+/** What was packed for a job, and what became of it: a row for each unit with a serial, one for the counted rest of a thing. */
+export const jobPacks = sqliteTable(
+  'job_packs',
+  {
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'cascade' }),
+    itemId: text('item_id')
+      .notNull()
+      .references(() => kitItems.id, { onDelete: 'cascade' }),
+    serial: text('serial').notNull().default(''),
+    out: integer('out').notNull(),
+    back: integer('back').notNull().default(0),
+    missing: integer('missing').notNull().default(0),
+    updatedAt: updatedAt(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.jobId, t.itemId, t.serial] }),
+    index('job_packs_still_out')
+      .on(t.jobId)
+      .where(sql`${t.out} > ${t.back} + ${t.missing}`),
+    check('job_packs_counts', sql`${t.out} > 0 and ${t.back} >= 0 and ${t.missing} >= 0 and ${t.back} + ${t.missing} <= ${t.out}`),
+    check('job_packs_unit', sql`${t.serial} = '' or ${t.out} = 1`),
+  ],
+);
