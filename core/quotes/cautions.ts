@@ -28,7 +28,12 @@ export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides 
   if (firstCallAt !== null && firstCallAt <= input.now) said.push('First call is past.');
   if (trip?.away && trip.source === 'estimated')
     said.push('The drive is estimated; type how long it takes and how far it is, and the quote follows.');
-  if (trip?.away && trip.mode === 'drive' && ![...known].some((id) => id.startsWith('travel/mileage')))
+  if (
+    trip?.away &&
+    trip.mode === 'drive' &&
+    trip.legs.some((leg) => !leg.ticketed) &&
+    ![...known].some((id) => id.startsWith('travel/mileage'))
+  )
     said.push('The rate card has no mileage rate for these dates; the drive is not charged.');
   if (trip && trip.nights > 0 && card.allowanceNight === null)
     said.push(

@@ -7,6 +7,7 @@ import { formatNumber, formatPrice } from '../money/format.ts';
 import { rateOn } from '../rates/mileage.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
+import { joined } from '../words/lists.ts';
 import { plural, type PricedLine } from './line.ts';
 import type { QuotedLeg, QuotedTrip } from './trip.ts';
 
@@ -37,31 +38,55 @@ export function travelDayLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] 
   ];
 }
 
-/** Distance at the rate valid on the date that each way is left for. */
+/** Distance at the rate valid on the date that each way is left for. By tickets only the way between home and them is driven. */
 export function mileageLines(trip: QuotedTrip, terms: TripTerms): TripLines {
-  if (!trip.away || trip.mode !== 'drive') return { lines: [], cautions: otherWay(trip) };
-  const distance = distanceOf(trip, terms);
+  if (!trip.away) return { lines: [], cautions: [] };
   const rated = trip.legs.flatMap((leg) => {
     const rate = rateOn(terms.mileage, leg.date);
-    return rate ? [{ ...leg, rate }] : [];
+    const driven = drivenBy(leg, trip, terms);
+    return rate && driven.distance.gt(0) ? [{ ...leg, ...driven, rate }] : [];
   });
   const byRate = [...Map.groupBy(rated, (leg) => leg.rate.rate)];
   const lines = byRate.map(([rate, same]): PricedLine => {
     const from = same.map((leg) => leg.rate.from).at(-1);
-    const measured = trip.source === 'typed' ? 'as typed' : 'estimated from the map';
     return {
       id: byRate.length === 1 ? 'travel/mileage' : `travel/mileage-${from}`,
       section: 'travel',
       what: 'Mileage',
-      quantity: distance.mul(BigInt(same.length)),
+      quantity: same.reduce((sum, leg) => sum.add(leg.distance), exact(0)),
       unit: terms.mileageUnit,
       unitPrice: exact(rate),
-      reason: `${formatNumber(distance)} ${terms.mileageUnit} one way, ${measured}; ${waysInWords(same)} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
-      estimated: trip.source !== 'typed',
+      reason: `${distancesInWords(same, terms.mileageUnit)} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
+      estimated: same.some((leg) => !leg.typed),
       changed: false,
     };
   });
-  return { lines, cautions: rated.flatMap((leg) => oldRate(leg.rate.from, leg.date)).slice(-1) };
+  return { lines, cautions: [...fares(trip), ...rated.flatMap((leg) => oldRate(leg.rate.from, leg.date)).slice(-1)] };
+}
+
+type Driven = { distance: Exact; typed: boolean };
+
+/** What of a way is driven, in the card's unit: to a tenth where it was typed, in whole units where it is estimated. */
+function drivenBy({ ticketed }: QuotedLeg, trip: QuotedTrip, terms: TripTerms): Driven {
+  const way = ticketed?.toHome ?? { mode: trip.mode, roadKm: trip.oneWayKm, roadKnown: trip.roadKnown };
+  const typed = way.roadKnown;
+  return { distance: way.mode === 'drive' ? distanceIn(terms, way.roadKm, typed) : exact(0), typed };
+}
+
+/** "250 mi one way, as typed; out and back", or each way by itself where they differ. */
+function distancesInWords(legs: readonly (QuotedLeg & Driven)[], unit: string): string {
+  const [first] = legs;
+  const known = ({ typed }: Driven): string => (typed ? 'as typed' : 'estimated from the map');
+  if (first && legs.every((leg) => leg.distance.equals(first.distance) && leg.typed === first.typed && !leg.ticketed))
+    return `${formatNumber(first.distance)} ${unit} one way, ${known(first)}; ${waysInWords(legs)}`;
+  return legs
+    .map((leg) => `${formatNumber(leg.distance)} ${unit} ${leg.ticketed ? endInWords(leg) : waysInWords([leg])}, ${known(leg)}`)
+    .join('; ');
+}
+
+function endInWords({ name, ticketed }: QuotedLeg): string {
+  const mode = name === 'out' ? ticketed?.legs[0]?.mode : ticketed?.legs.at(-1)?.mode;
+  return name === 'out' ? `from home to the ${mode}` : `home from the ${mode}`;
 }
 
 function waysInWords(legs: readonly QuotedLeg[]): string {
@@ -91,15 +116,18 @@ export function allowanceLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] 
   ];
 }
 
-/** One way in the card's unit: to a tenth where it was typed, in whole units where it is estimated. */
-function distanceOf(trip: QuotedTrip, terms: TripTerms): Exact {
-  const km = measured(trip.oneWayKm, 6);
+/** Kilometres in the card's unit: to a tenth where they were typed, whole where they are estimated. */
+function distanceIn(terms: TripTerms, roadKm: number, typed: boolean): Exact {
+  const km = measured(roadKm, 6);
   const inUnit = terms.mileageUnit === 'mi' ? km.div(exact(KM_IN_MILE)) : km;
-  return exact(decimalText(inUnit, trip.source === 'typed' ? 1 : 0));
+  return exact(decimalText(inUnit, typed ? 1 : 0));
 }
 
-function otherWay(trip: QuotedTrip): string[] {
-  return trip.away && trip.mode !== 'drive' ? [`The way is by ${trip.mode}: its fare is not in the quote. Add it as a line.`] : [];
+/** What moves me for a fare. */
+function fares({ legs, mode }: QuotedTrip): string[] {
+  const modes = legs.flatMap(({ ticketed }) => ticketed?.legs.map((leg) => leg.mode) ?? [mode]);
+  const paid = [...new Set(modes)].filter((each) => each !== 'drive');
+  return paid.length > 0 ? [`The way is by ${joined(paid, 'and')}: its fare is not in the quote. Add it as a line.`] : [];
 }
 
 function oldRate(from: string, date: string): string[] {

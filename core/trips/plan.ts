@@ -7,7 +7,7 @@ import type { Place } from '../contract/parts.ts';
 import type { BookDay, BookLeg, BookWay } from '../fit/book.ts';
 import { wallAt } from '../time/read.ts';
 import { nextDate } from '../time/wall.ts';
-import { wayFinder, type WayFinder, type WaySource } from './ways.ts';
+import { wayFinder, type Way, type WayFinder, type WaySource } from './ways.ts';
 
 export type TripPlan = {
   /** False when the job is at home: nothing to travel. */
@@ -17,6 +17,8 @@ export type TripPlan = {
   backMinutes: number;
   /** Kilometres of road one way: as typed, else estimated between the two ends of the band. */
   oneWayKm: number;
+  /** Whether that distance was typed. */
+  roadKnown: boolean;
   /** Epoch ms. */
   doorOutAt: number;
   doorInAt: number;
@@ -25,7 +27,12 @@ export type TripPlan = {
   /** Dates at home that hold travel and no paid day. */
   travelDates: string[];
   hoursAway: number;
+  /** The tickets that each half goes by; null where it is planned from the way. */
+  tickets: { out: Ticketed | null; back: Ticketed | null };
 };
+
+/** Tickets in order of departure, and the way between home and them. */
+export type Ticketed = { legs: readonly BookLeg[]; toHome: Way };
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
@@ -52,6 +59,7 @@ export type TripInput = {
 };
 
 type Half = { from: number; to: number };
+type TicketedHalf = Half & { tickets: Ticketed };
 
 /**
  * Plan the trip for a job.
@@ -67,23 +75,31 @@ export function planTrip({ home, place, days, ways, restMinutes, tickets = [] }:
   const way = find(home, place);
   const back = find(place, home);
   const ground = { home, place, rest: restMinutes === undefined ? REST : restMinutes * MINUTE };
-  const out = ticketedOut(first, tickets, home, find) ?? plannedOut(first, way.longMinutes * MINUTE, ground);
+  const byTicket = ticketedOut(first, tickets, home, find);
+  const out = byTicket ?? plannedOut(first, way.longMinutes * MINUTE, ground);
   const lastWrap = Math.max(...paid.map((day) => day.wrapAt));
-  const homeward = ticketedBack(lastWrap, tickets, home, find) ?? plannedBack(last, lastWrap, out.from, back.longMinutes * MINUTE, ground);
+  const backByTicket = ticketedBack(lastWrap, tickets, home, find);
+  const homeward = backByTicket ?? plannedBack(last, lastWrap, out.from, back.longMinutes * MINUTE, ground);
   const away = home.key !== place.key;
   const onTheWay = [out, homeward].flatMap(({ from, to }) => datesOnTheWay(from, to, home.zone));
   return {
     away,
     source: way.source,
-    outMinutes: way.longMinutes,
-    backMinutes: back.longMinutes,
+    outMinutes: byTicket ? minutesOf(byTicket) : way.longMinutes,
+    backMinutes: backByTicket ? minutesOf(backByTicket) : back.longMinutes,
     oneWayKm: way.roadKm,
+    roadKnown: way.roadKnown,
     doorOutAt: out.from,
     doorInAt: homeward.to,
     nights: away ? nightsBetween(out.from, homeward.to, place.zone) : 0,
     travelDates: away ? [...new Set(onTheWay)].filter((date) => !paid.some((day) => day.date === date)).sort() : [],
     hoursAway: (homeward.to - out.from) / HOUR,
+    tickets: { out: byTicket?.tickets ?? null, back: backByTicket?.tickets ?? null },
   };
+}
+
+function minutesOf({ from, to }: Half): number {
+  return (to - from) / MINUTE;
 }
 
 type Ground = { home: Place; place: Place; rest: number };
@@ -104,21 +120,31 @@ function plannedBack(last: BookDay, lastWrap: number, outAt: number, way: number
 }
 
 /** Out by tickets that arrive before the first call, with the way from home to the first of them. */
-function ticketedOut(first: BookDay, tickets: readonly BookLeg[], home: Place, find: WayFinder): Half | null {
+function ticketedOut(first: BookDay, tickets: readonly BookLeg[], home: Place, find: WayFinder): TicketedHalf | null {
   const out = tickets.filter((leg) => leg.arriveAt <= first.callAt).sort((a, b) => a.departAt - b.departAt);
   const [start] = out;
   const end = out.at(-1);
   if (!start || !end) return null;
-  return { from: start.departAt - (start.before + find(home, start.from).longMinutes) * MINUTE, to: end.arriveAt + end.after * MINUTE };
+  const toHome = find(home, start.from);
+  return {
+    from: start.departAt - (start.before + toHome.longMinutes) * MINUTE,
+    to: end.arriveAt + end.after * MINUTE,
+    tickets: { legs: out, toHome },
+  };
 }
 
 /** Home by tickets that leave after the last wrap, with the way home from the last of them. */
-function ticketedBack(lastWrap: number, tickets: readonly BookLeg[], home: Place, find: WayFinder): Half | null {
+function ticketedBack(lastWrap: number, tickets: readonly BookLeg[], home: Place, find: WayFinder): TicketedHalf | null {
   const back = tickets.filter((leg) => leg.departAt >= lastWrap).sort((a, b) => a.departAt - b.departAt);
   const [start] = back;
   const end = back.at(-1);
   if (!start || !end) return null;
-  return { from: start.departAt - start.before * MINUTE, to: end.arriveAt + (end.after + find(end.to, home).longMinutes) * MINUTE };
+  const toHome = find(end.to, home);
+  return {
+    from: start.departAt - start.before * MINUTE,
+    to: end.arriveAt + (end.after + toHome.longMinutes) * MINUTE,
+    tickets: { legs: back, toHome },
+  };
 }
 
 /** When to leave home for the first call: the same morning where that is a bearable day, else the day before, there by the evening. */

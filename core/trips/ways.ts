@@ -23,6 +23,8 @@ export type Way = {
   km: number;
   /** As typed, else estimated between the two ends of the band. */
   roadKm: number;
+  /** The distance was typed, too. */
+  roadKnown: boolean;
 };
 
 export type WayFinder = (from: Place, to: Place) => Way;
@@ -59,14 +61,27 @@ export function wayFinder(ways: readonly BookWay[]): WayFinder {
 }
 
 function findWay(from: Place, to: Place, typed: readonly BookWay[]): Way {
-  if (from.key === to.key) return { from, to, source: 'same place', mode: 'ride', shortMinutes: 0, longMinutes: 0, km: 0, roadKm: 0 };
+  if (from.key === to.key)
+    return { from, to, source: 'same place', mode: 'ride', shortMinutes: 0, longMinutes: 0, km: 0, roadKm: 0, roadKnown: true };
   const km = distanceKm(from, to);
   const lengths = typed.map((way) => ({ mode: way.mode, minutes: wholeMinutes(way, from, to), roadKm: way.roadKm }));
   const quickest = lengths.sort((a, b) => a.minutes - b.minutes || (a.mode < b.mode ? -1 : 1))[0];
   const road = (km * (SHORT_ROAD + LONG_ROAD)) / 2;
-  if (!quickest) return { from, to, source: 'estimated', mode: 'drive', ...driveBand(km), km, roadKm: road };
-  const { mode, minutes, roadKm } = quickest;
-  return { from, to, source: 'typed', mode, shortMinutes: minutes, longMinutes: minutes, km, roadKm: roadKm ?? road };
+  if (!quickest) return { from, to, source: 'estimated', mode: 'drive', ...driveBand(km), km, roadKm: road, roadKnown: false };
+  const { mode, minutes } = quickest;
+  // A leg says how long its way takes, a way that was typed before how far it is.
+  const roadKm = quickest.roadKm ?? lengths.find((way) => way.mode === mode && way.roadKm !== undefined)?.roadKm;
+  return {
+    from,
+    to,
+    source: 'typed',
+    mode,
+    shortMinutes: minutes,
+    longMinutes: minutes,
+    km,
+    roadKm: roadKm ?? road,
+    roadKnown: roadKm !== undefined,
+  };
 }
 
 function wholeMinutes(way: BookWay, from: Place, to: Place): number {

@@ -16,8 +16,10 @@ import { closedBetween } from '../../core/people/closed.ts';
 import { cardFor, changesFor } from '../../core/people/terms.ts';
 import { quotedTrip, type QuotedTrip } from '../../core/quotes/trip.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
+import { ticketsAndWays } from '../../core/trips/legs.ts';
 import { planTrip } from '../../core/trips/plan.ts';
 import { wayFinder } from '../../core/trips/ways.ts';
+import { belongingsOf } from '../../db/book.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { jobById } from '../../db/jobs.ts';
 import { clientById } from '../../db/people.ts';
@@ -128,13 +130,14 @@ function holidaysAt(place: Place, days: readonly BookDay[], { holidayPercent }: 
   return holidaysOf({ country: place.country, region: place.region, years: days.map(({ date }) => Number(date.slice(0, 4))) });
 }
 
-/** The trip from home to home; the way that was typed, else the long end of the estimate. */
+/** The trip from home to home: by its tickets, else by the way that was typed, else by the long end of the estimate. */
 function tripOf(db: ReadableDb, job: Job, days: readonly BookDay[], setup: SetupFields): QuotedTrip | null {
   const { place } = job;
   if (!place || days.length === 0) return null;
-  const ways = bookWays(db, setup.distance);
+  const { tickets, ways: typed } = ticketsAndWays(belongingsOf(db, [job.id])(job.id).legs);
+  const ways = [...typed, ...bookWays(db, setup.distance)];
   const restMinutes = Math.round(Number(setup.restHours) * 60);
-  const plan = planTrip({ home: setup.home, place, days, ways, restMinutes });
+  const plan = planTrip({ home: setup.home, place, days, ways, restMinutes, tickets });
   const { mode } = wayFinder(ways)(setup.home, place);
   return quotedTrip({ plan, mode, days, homeZone: setup.home.zone, placeZone: place.zone, restMinutes });
 }

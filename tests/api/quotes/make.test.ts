@@ -9,7 +9,8 @@ import type { RateCard } from '../../../core/contract/rates.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { quotes } from '../../../electron/api/quotes.ts';
 import { rates } from '../../../electron/api/rates.ts';
-import { FARGO, refusal, world, type World } from '../world.ts';
+import { trips } from '../../../electron/api/trips.ts';
+import { DULUTH, FARGO, refusal, world, type World } from '../world.ts';
 
 async function withCard({ context }: World, changes: object = {}): Promise<RateCard> {
   const { fields } = await call(rates.defaults, { role: 'shoot', currency: 'USD', validFrom: '2026-01-01' }, { context });
@@ -262,4 +263,19 @@ describe('after a quote was made', () => {
     const { draft } = await call(quotes.change, { jobId, draftVersion: 0, changes: [{ op: 'terms', terms: company?.terms ?? {} }] }, at);
     expect(draft).toMatchObject({ deposit: null, terms: { payDays: 30 } });
   });
+});
+
+test('the trip of a quote is that of the legs of its job', async () => {
+  const at = await world('2026-12-01T15:00:00Z');
+  await withCard(at, { allowanceNight: '60' });
+  const { id: jobId } = await inquiry(at);
+  const ticket = { mode: 'rail' as const, source: 'ticketed' as const, berth: false, cost: '', note: '', before: null, after: null };
+  const leg = (from: typeof FARGO, to: typeof FARGO, depart: string, arrive: string) =>
+    call(trips.setLeg, { jobId, fields: { ...ticket, from, to, depart, arrive } }, at);
+  await leg(DULUTH, FARGO, '2026-12-10T09:00', '2026-12-10T15:00');
+  await leg(FARGO, DULUTH, '2026-12-14T09:00', '2026-12-14T15:00');
+  const { draft } = await call(quotes.draft, { jobId }, at);
+  expect(draft.lines.find(({ id }) => id === 'allowances/night')).toMatchObject({ quantity: '4', estimated: false });
+  expect(draft.lines.some(({ id }) => id.startsWith('travel/mileage'))).toBe(false);
+  expect(draft.cautions).toContain('The way is by rail: its fare is not in the quote. Add it as a line.');
 });

@@ -72,6 +72,7 @@ export const drive: QuotedTrip = {
   outMinutes: 270,
   backMinutes: 270,
   oneWayKm: 402.336,
+  roadKnown: true,
   doorOutAt: at('2026-09-07T14:00'),
   doorInAt: at('2026-09-10T13:30'),
   nights: 3,

@@ -26,7 +26,7 @@ describe('a line that is renamed', () => {
   });
   test('costs what it did, and stays an estimate where it was one', () => {
     expect(draft.totals).toEqual(quoteOf().totals);
-    const trip = { ...drive, source: 'estimated' as const };
+    const trip = { ...drive, source: 'estimated' as const, roadKnown: false };
     const card = { mileage: [{ from: '2026-01-01', rate: '0.725' }] };
     const way = quoteOf({ trip, card, changes: [{ op: 'set', id: 'travel/mileage', what: 'The drive' }] });
     expect(lineOf(way, 'travel/mileage')).toMatchObject({ what: 'The drive', estimated: true, changed: true });

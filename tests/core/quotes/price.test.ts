@@ -103,7 +103,7 @@ describe('trip', () => {
     expect(flown.cautions).toContain('The way is by flight: its fare is not in the quote. Add it as a line.');
   });
   test('an estimate is marked as one', () => {
-    const guessed = quoteOf({ trip: { ...drive, source: 'estimated' }, job: { place: fargo } });
+    const guessed = quoteOf({ trip: { ...drive, source: 'estimated', roadKnown: false }, job: { place: fargo } });
     expect(lineOf(guessed, 'travel/mileage')?.estimated).toBe(true);
     expect(guessed.cautions.join(' ')).toContain('The drive is estimated');
   });
