@@ -21,6 +21,9 @@ const CHATS =
 /** Seeing each other, without work in it. */
 const SOCIAL =
   /\b(?:grab (?:a|some|lunch|coffee|dinner)|(?:have|get) a (?:beer|coffee|drink|pint|bite)|for a (?:beer|coffee|drink|pint|bite)|lunch is on me|my treat)\b/i;
+/** Other people's work. */
+const OTHER_WORK =
+  /\b(?:(?:baby|dog|cat|house|pet)[- ]?sitt(?:er|ing)|cleaners?|caterers?|bartenders?|waiters?|waitress|djs?|drivers?|florists?|chefs?|cooks?|plumbers?|electricians?|translators?|interpreters?|volunteers?|ushers?|tutors?|nann(?:y|ies)) (?:is |are )?(?:needed|wanted|required)\b|\b(?:need|looking for|want) (?:an? |some )?(?:(?:baby|dog|cat|house|pet)[- ]?sitter|cleaners?|caterers?|bartenders?|waiters?|djs?|drivers?|florists?|chefs?|plumbers?|electricians?|volunteers?|ushers?|tutors?|nanny)\b/i;
 /** Somebody who sells to me, or writes of what is over or arranged. */
 const NOT_FOR_HIRE =
   /\b(?:are you hiring|years'? (?:of )?experience|(?:i'm|i am|we're) selling|for sale\b|i(?:'m| am) a (?:\w+ )?(?:colorist|editor|videographer|photographer|filmmaker|freelancer|sound designer|animator|web|developer|designer)\b(?=[^?]{0,120}\b(?:my rates?|work with you|work for you|portfolio|available for)\b)|my (?:day )?rates? (?:is|are|starts?)|offering (?:\w+ ){0,3}services|outsourc\w*|are you still looking for|meeting invitation|invites you to|(?:we are|we're|office is) closed|(?:received|thank you for) your (?:application|inquiry|enquiry)|application for|due back|resend|never arrived|has the (?:edit|video|film)\b|when (?:i can|can i|do i|may i) expect|equipment to (?:borrow|rent)|to borrow|followers?|viewed your|check[- ]in online|when will [^?]{0,60}\b(?:be ready|be done|be finished|arrive)|send (?:me |us |over )?(?:the|an?|your) (?:invoice|receipt|files?|footage|link|photos|final files)\b)/i;
@@ -73,6 +76,7 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
   const work = detailed || roles.length > 0 || OCCASION.test(body) || (dated && HIRES.test(body));
   if (!work) return false;
   if (MACHINE.test(whole)) return false;
+  if (roles.length === 0 && OTHER_WORK.test(body)) return false;
   const selling = count(whole, SELLING);
   if (selling >= 2) return false;
   if (

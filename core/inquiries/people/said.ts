@@ -34,12 +34,12 @@ const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(
 const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thank you|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
   'u',
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
 const LAST_AND_ORG = new RegExp(
-  String.raw`(?:[.!?)\d]\s+|\s-{1,2}\s?)(${NAME.replaceAll(String.raw`\s`, ' ')})(?:,| @| from| at)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})[.]?\s*$`,
+  String.raw`(?:[.!?)\d]\s+|\s-{1,2}\s?)(${NAME.replaceAll(String.raw`\s`, ' ')})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})[.]?\s*$`,
   'u',
 );
 const LAST_AND_TITLE = new RegExp(
