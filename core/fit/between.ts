@@ -10,7 +10,7 @@ import type { KitItem } from './book.ts';
 import { carriedAfter } from './carried.ts';
 import { concerning, softened } from './findings.ts';
 import { flightLifts } from './flight.ts';
-import { courierLifts } from './kit.ts';
+import { fetchLifts } from './kit.ts';
 import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 import { giveUpTicket, handLift, secondPencil } from './lifts.ts';
 import { reach, type Reach, type ReachInput } from './reach.ts';
@@ -162,7 +162,7 @@ function liftsOf(pair: Neighbour, home: Place, items: readonly KitItem[], ticket
       label: `Type the real time from ${pair.before.to.name} to ${after.from.name}`,
       way: { from: pair.before.to, to: after.from },
     });
-  if (pair.mustGoHome && route.byHome) lifts.push(...courierLifts(pair.carried, after.job, items));
+  if (pair.mustGoHome && route.byHome) lifts.push(...fetchLifts(pair.carried, after.job, items, pair.have));
   if (!ticketFails) lifts.push(...flightLifts(pair.before, after, pair.restLeft, home));
   if (pair.other.standing === 'outranks') lifts.push(secondPencil(pair.other.job));
   const day = pair.after === own ? own.stay.days[0] : own.stay.days.at(-1);

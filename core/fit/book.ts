@@ -94,6 +94,8 @@ export type KitItem = {
   subHire: string;
   /** Half-open, epoch ms. */
   services: readonly { startAt: number; endAt: number; count: number }[];
+  /** So many of them are rented and wait where they are needed, as it is tried on. */
+  hired?: number;
   /** It is sent to where it is needed by first call, and not carried from home. */
   byCourier?: boolean;
 };

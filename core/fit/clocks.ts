@@ -12,6 +12,7 @@ import type { LaneEntry } from './lane.ts';
 import { giveUpTicket } from './lifts.ts';
 
 const MINUTE = 60_000;
+const HALF_HOUR = 30 * MINUTE;
 
 /** Past at now >= reply-by. */
 export function replyByFindings(replyBy: Moment | null, now: number, home: Place): Finding[] {
@@ -57,6 +58,8 @@ export function departureFindings(lane: readonly LaneEntry[], home: Place, find:
   const way = find(home, first.from);
   const have = Math.floor((first.startAt - now) / MINUTE);
   if (have >= way.longMinutes) return [];
+  // A later call is asked for at the half hour.
+  const call = Math.ceil((first.startAt + (way.longMinutes - have) * MINUTE) / HALF_HOUR) * HALF_HOUR;
   const estimated = way.source === 'estimated';
   const quick = have >= way.shortMinutes;
   const ticket = first.kind === 'ticket';
@@ -80,8 +83,8 @@ export function departureFindings(lane: readonly LaneEntry[], home: Place, find:
         : [
             {
               kind: 'later call',
-              label: `Ask for the first call at ${clockAt(first.startAt + (way.longMinutes - have) * MINUTE, first.from, home)}`,
-              tryOn: { firstCallLaterMinutes: way.longMinutes - have },
+              label: `Ask for the first call at ${clockAt(call, first.from, home)}`,
+              tryOn: { firstCallLaterMinutes: (call - first.startAt) / MINUTE },
             },
           ],
     },

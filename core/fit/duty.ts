@@ -70,15 +70,15 @@ function longDuty({ startAt, endAt, work }: Span, candidate: BookJob, ground: Gr
   };
 }
 
-function longWay({ startAt, endAt, place, to }: Work, candidate: BookJob): Finding {
+function longWay({ startAt, endAt, place, to, estimated }: Work, candidate: BookJob): Finding {
   const duty = minutes(endAt - startAt);
   return {
     kind: 'duty',
     hardness: 'know',
     concerns: concerning(candidate),
     numbers: { duty, limit: minutes(LONGEST_DUTY), driving: duty },
-    sentence: `The way from ${place.name} to ${to.name} takes ${lengthInWords(duty)}: it needs nights of its own, or a flight.`,
-    lifts: [{ kind: 'type way', label: `Type the real time from ${place.name} to ${to.name}`, way: { from: place, to } }],
+    sentence: `The way from ${place.name} to ${to.name} takes ${estimated ? 'up to an estimated ' : ''}${lengthInWords(duty)}: it needs nights of its own, or a flight.`,
+    lifts: estimated ? [{ kind: 'type way', label: `Type the real time from ${place.name} to ${to.name}`, way: { from: place, to } }] : [],
   };
 }
 

@@ -148,20 +148,20 @@ function finding(
 
 function liftsOf(item: KitItem, short: number, items: readonly KitItem[], courierHelps: boolean): Lift[] {
   const others = items.filter((other) => other.id !== item.id && item.does !== '' && other.does === item.does);
-  const price = item.subHire === '' ? '' : ` at ${item.subHire}`;
   return [
     ...others.map((other): Lift => ({
       kind: 'other unit',
       label: `Take ${other.name} instead`,
       tryOn: { kitInstead: [{ item: item.id, other: other.id, count: short }] },
     })),
-    {
-      kind: 'sub-hire',
-      label: `Sub-hire ${countInWords(short, item.name, item.name)}${price}`,
-      tryOn: { kitExtra: [{ item: item.id, count: short }] },
-    },
+    hireLift(item, short),
     ...(courierHelps ? [courierLift(item)] : []),
   ];
+}
+
+function hireLift({ id, name, subHire }: KitItem, count: number): Lift {
+  const price = subHire === '' ? '' : ` at ${subHire}`;
+  return { kind: 'sub-hire', label: `Sub-hire ${countInWords(count, name, name)}${price}`, tryOn: { kitExtra: [{ item: id, count }] } };
 }
 
 /** What is sent to the first call and fetched after the last wrap is needed for neither packing nor the way home. */
@@ -180,12 +180,12 @@ function unknownItem({ item, count }: KitNeed): Finding {
   };
 }
 
-/** Things that lie at home and could be sent on, so that one need not go there for them. */
-export function courierLifts(carried: readonly KitNeed[], after: BookJob, items: readonly KitItem[]): Lift[] {
-  return (after.kit ?? []).flatMap((need) => {
-    const item = items.find(({ id }) => id === need.item);
-    return item && !item.byCourier && need.count > countOf(carried, need.item) ? [courierLift(item)] : [];
-  });
+/** What would lift it that one goes home for things: each hired where it is needed, or sent on where it lies at home. */
+export function fetchLifts(carried: readonly KitNeed[], after: BookJob, items: readonly KitItem[], gapMinutes: number): Lift[] {
+  return missingOnTheRoad(carried, after, items, gapMinutes).flatMap(({ item, count, atHome }) => [
+    hireLift(item, count),
+    ...(atHome ? [courierLift(item)] : []),
+  ]);
 }
 
 /** How many of one thing stand in a list of needs. */
@@ -193,15 +193,22 @@ export function countOf(needs: readonly KitNeed[], item: string): number {
   return needs.filter((need) => need.item === item).reduce((sum, { count }) => sum + count, 0);
 }
 
-/**
- * Must one go home between two stays for the kit? Yes when something needed at the second is not with me after the first, or its reset
- * cannot be done on the road and nothing is left in its place.
- */
+/** Must one go home between two stays for the kit? */
 export function mustGoHomeForKit(carried: readonly KitNeed[], after: BookJob, items: readonly KitItem[], gapMinutes: number): boolean {
-  return (after.kit ?? []).some((need) => {
+  return missingOnTheRoad(carried, after, items, gapMinutes).length > 0;
+}
+
+type Missing = { item: KitItem; count: number; atHome: boolean };
+
+/** What is needed and not with me, or is with me but cannot be made ready again on the road in time. */
+function missingOnTheRoad(carried: readonly KitNeed[], after: BookJob, items: readonly KitItem[], gapMinutes: number): Missing[] {
+  return (after.kit ?? []).flatMap((need): Missing[] => {
     const item = items.find(({ id }) => id === need.item);
-    if (!item || need.count === 0 || item.byCourier) return false;
+    if (!item || item.byCourier) return [];
+    const count = need.count - (item.hired ?? 0);
+    const withMe = countOf(carried, item.id);
     const resetFits = item.resetMinutes === 0 || (item.resetOnRoad && item.resetMinutes <= gapMinutes);
-    return countOf(carried, item.id) < need.count || !resetFits;
+    if (count <= 0 || (count <= withMe && resetFits)) return [];
+    return [{ item, count: resetFits ? count - withMe : count, atHome: withMe < count }];
   });
 }

@@ -12,10 +12,17 @@ import { gapBetween, type ReachInput } from './reach.ts';
 /** A ticket is changed or given up, so none of these blocks. Pencils may go and are passed over. */
 export function legByLegFindings(lane: readonly LaneEntry[], input: ReachInput): Finding[] {
   const standing = lane.filter((entry) => entry.standing === 'ink' || entry.standing === 'own');
-  return standing.flatMap((to, index) => {
-    const from = standing[index - 1];
-    return from && from.endAt <= to.startAt && concernsATicket(from, to) ? gapFinding(from, to, input) : [];
+  return standing.flatMap((to) => {
+    const from = lastBefore(to, standing);
+    return from && concernsATicket(from, to) ? gapFinding(from, to, input) : [];
   });
+}
+
+function lastBefore(to: LaneEntry, lane: readonly LaneEntry[]): LaneEntry | undefined {
+  return lane.reduce<LaneEntry | undefined>(
+    (last, entry) => (entry !== to && entry.endAt <= to.startAt && (!last || entry.endAt >= last.endAt) ? entry : last),
+    undefined,
+  );
 }
 
 function concernsATicket(from: LaneEntry, to: LaneEntry): boolean {

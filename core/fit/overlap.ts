@@ -18,7 +18,7 @@ export function overlapFindings(lane: readonly LaneEntry[], home: Place): Findin
   const others = lane.filter((entry) => entry.standing !== 'own');
   const overOthers = own.flatMap((mine) =>
     others
-      .filter((other) => overlaps(mine, other))
+      .filter((other) => overlaps(mine, other) && !sameMovement(mine, other))
       .map((other) => (mine.kind === 'stay' && other.kind === 'stay' ? stayOverStay(mine, other, home) : overTicket(mine, other, home))),
   );
   return [...overOthers, ...ownTickets(own, home)];
@@ -55,19 +55,33 @@ function stayOverStay(own: StayEntry, other: StayEntry, home: Place): Finding {
   };
 }
 
+/** One ticket that stands in two jobs is one movement. */
+function sameMovement(a: LaneEntry, b: LaneEntry): boolean {
+  if (a.kind !== 'ticket' || b.kind !== 'ticket') return false;
+  return a.leg.departAt === b.leg.departAt && a.from.key === b.from.key && a.to.key === b.to.key;
+}
+
 function overTicket(own: LaneEntry, other: LaneEntry, home: Place): Finding {
-  const ticket = (own.kind === 'ticket' ? own : other) as TicketEntry;
+  const [ticket, over] = (own.kind === 'ticket' ? [own, other] : [other, own]) as [TicketEntry, LaneEntry];
   const minutes = common(own, other);
   const cost = ticket.leg.cost === '' ? '' : ` Giving it up costs ${ticket.leg.cost}.`;
-  const what = other.kind === 'ticket' ? 'your days' : other.job.title;
   return {
     kind: 'ticket',
     hardness: softened('settle', other.standing),
     concerns: concerning(other.job),
     numbers: { overlap: minutes, ...(ticket.leg.cost === '' ? {} : { cost: ticket.leg.cost }) },
-    sentence: `The ${ticket.leg.mode} from ${ticket.from.name} to ${ticket.to.name} for ${ticket.job.title} leaves on ${momentAt(ticket.leg.departAt, ticket.from, home)}: with the time before and after it, it takes ${lengthInWords(minutes)} of ${what}.${cost}`,
-    lifts: [giveUpTicket(ticket)],
+    sentence: `${called(ticket)} from ${ticket.from.name} to ${ticket.to.name}${ticket.standing === 'own' ? '' : ` for ${ticket.job.title}`} leaves on ${momentAt(ticket.leg.departAt, ticket.from, home)}: with the time before and after it, it takes ${lengthInWords(minutes)} of ${what(over)}.${cost}`,
+    lifts: [ticket, over].filter((entry) => entry.kind === 'ticket').map(giveUpTicket),
   };
+}
+
+function called({ standing, leg }: TicketEntry): string {
+  return `${standing === 'own' ? 'Your' : 'The'} ${leg.mode}`;
+}
+
+function what(entry: LaneEntry): string {
+  if (entry.kind === 'ticket') return `the ${entry.leg.mode} for ${entry.job.title}`;
+  return entry.standing === 'own' ? 'your days' : entry.job.title;
 }
 
 /**
@@ -109,7 +123,7 @@ function movable(
     hardness: softened('settle', standing.standing),
     concerns: concerning(other),
     numbers: { overlap: minutes },
-    sentence: `The ${day.kind} day of ${job.title} on ${spanAt(day.callAt, day.wrapAt, job.place, home)} falls on ${stay.job.title} for ${lengthInWords(minutes)}: it must be moved.`,
+    sentence: `${stay.standing === 'own' ? `The ${day.kind} day of ${job.title}` : `Your ${day.kind} day`} on ${spanAt(day.callAt, day.wrapAt, job.place, home)} falls on ${what(stay)} for ${lengthInWords(minutes)}: it must be moved.`,
     lifts: moveDay(day, job, stay.standing === 'own' ? job.id : null, stays),
   };
 }

@@ -94,7 +94,10 @@ function samePair(a: { fromKey: string; toKey: string }, b: { fromKey: string; t
 
 /** Things as if more of them were owned; one that is not on the list is put on it. */
 function withExtra(items: readonly KitItem[], extra: readonly KitNeed[]): KitItem[] {
-  const known = items.map((item) => ({ ...item, owned: item.owned + countOf(extra, item.id) }));
+  const known = items.map((item) => {
+    const hired = countOf(extra, item.id);
+    return hired === 0 ? item : { ...item, owned: item.owned + hired, hired };
+  });
   const unknown = extra.filter((need) => !items.some((item) => item.id === need.item));
   return [
     ...known,

@@ -19,6 +19,8 @@ export type Work = {
   counts: boolean;
   /** A movement that stands at its times, as a ticket does. */
   stands: boolean;
+  /** A movement whose length nobody typed. */
+  estimated: boolean;
 };
 
 const MINUTE = 60_000;
@@ -82,6 +84,7 @@ function paidWork(job: BookJob, candidate: BookJob | null): Work[] {
     date: day.date,
     counts: true,
     stands: true,
+    estimated: false,
   }));
 }
 
@@ -103,6 +106,7 @@ function travelWork(job: BookJob, row: readonly LaneEntry[], candidate: BookJob 
         date: null,
         counts: move.mode === 'drive',
         stands: move.source === 'ticketed',
+        estimated: move.source === 'estimated',
       }))
   );
 }

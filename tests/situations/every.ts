@@ -3,6 +3,7 @@ import { clocksAbroad } from './clocks-abroad.ts';
 import { kitAndChains } from './kit-and-chains.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
 import { lifts } from './lifts.ts';
+import { leaving } from './leaving.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
 import { ownTickets } from './own-tickets.ts';
@@ -21,4 +22,5 @@ export const everySituation: readonly Situation[] = [
   ...clocksAbroad,
   ...ownTickets,
   ...kitAndChains,
+  ...leaving,
 ];
