@@ -21,10 +21,10 @@ export type Clock = z.infer<typeof Clock>;
 export const DeskLine = z.strictObject({
   id: z
     .string()
-    .regex(/^moved-up:[0-9a-f-]{36}:[0-9a-f-]{36}$/, 'is not a line of the Desk')
-    .describe('what ended and who moved up'),
+    .regex(/^(moved-up:[0-9a-f-]{36}:[0-9a-f-]{36}|clock:[0-9a-f-]{36})$/, 'is not a line of the Desk')
+    .describe('what ended and who moved up, or which clock changed'),
   at: InstantText,
-  jobId: Id,
+  jobId: Id.nullable().describe('null for time of my own'),
   sentence: z.string(),
   second: z.string(),
 });
@@ -38,7 +38,7 @@ export const desk = {
     z.strictObject({
       now: Moment,
       clocks: z.array(Clock),
-      lines: z.array(DeskLine).describe('what happened in the last fourteen days and was not put away'),
+      lines: z.array(DeskLine).describe('what happened in the last fourteen days, and clocks whose rules changed; until it is put away'),
       stringline: Stringline.nullable(),
       month: z.strictObject({ label: z.string(), inked: Money, pencilled: Money }).nullable(),
     }),

@@ -1,11 +1,13 @@
 /**
- * What happened by itself and is told on the Desk until it is put away: pencils that moved up.
+ * What happened by itself and is told on the Desk until it is put away: pencils that moved up, and what moved because clock rules changed.
  */
 import type { DeskLine } from '../../core/contract/desk.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import { SHOWN } from '../../core/desk/clocks.ts';
 import { movedUp } from '../../core/desk/moved-up.ts';
 import { ranksOf } from '../../core/fit/ranks.ts';
+import { instantText } from '../../core/time/read.ts';
+import { clockNotesOf, putClockNoteAway } from '../../db/clock-rules.ts';
 import { goneHolds } from '../../db/gone.ts';
 import { writeHistory } from '../../db/keeping.ts';
 import { bringBack as bringLineBack, putAway as putLineAway, putAwaySince } from '../../db/put-away.ts';
@@ -31,10 +33,26 @@ export function linesOf(db: ReadableDb, jobs: readonly Job[], now: number, homeZ
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : a.id < b.id ? -1 : 1));
 }
 
+/** What moved because the rules of a clock changed, newest first. */
+export function clockLines(db: ReadableDb): DeskLine[] {
+  return clockNotesOf(db).map(({ id, at, jobId, sentence }) => ({
+    id: `clock:${id}`,
+    at: instantText(at),
+    jobId,
+    sentence,
+    second: 'It keeps its time on the clock there.',
+  }));
+}
+
+/** The id of the note behind a line on clocks. */
+const clockNoteOf = (line: string): string | undefined => /^clock:(.*)$/.exec(line)?.[1];
+
 export const putAway = os.desk.putAway.handler(({ input: { line }, context }) =>
   deed(context, 'desk.putAway', {}, (db) => {
     const at = context.now();
-    putLineAway(db, line, at);
+    const note = clockNoteOf(line);
+    if (note) putClockNoteAway(db, note, at);
+    else putLineAway(db, line, at);
     writeHistory(db, { at, subject: 'desk', subjectId: line, deed: 'desk.putAway', sentence: 'Read and put away.' });
     return {};
   }),
@@ -42,7 +60,9 @@ export const putAway = os.desk.putAway.handler(({ input: { line }, context }) =>
 
 export const bringBack = os.desk.bringBack.handler(({ input: { line }, context }) =>
   deed(context, 'desk.bringBack', {}, (db) => {
-    bringLineBack(db, line);
+    const note = clockNoteOf(line);
+    if (note) putClockNoteAway(db, note, null);
+    else bringLineBack(db, line);
     writeHistory(db, { at: context.now(), subject: 'desk', subjectId: line, deed: 'desk.bringBack', sentence: 'Brought back.' });
     return {};
   }),

@@ -16,7 +16,7 @@ import { jobById, momentAt, newestQuote } from '../../db/jobs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
-import { bringBack, linesOf, putAway } from './desk-lines.ts';
+import { bringBack, clockLines, linesOf, putAway } from './desk-lines.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 import { standingOf } from './pencils.ts';
@@ -41,7 +41,7 @@ const see = os.desk.see.handler(({ context }) =>
     return {
       now: momentAt(now, zone),
       clocks,
-      lines: setup ? linesOf(db, jobs, now, zone) : [],
+      lines: [...clockLines(db), ...(setup ? linesOf(db, jobs, now, zone) : [])],
       stringline: setup ? nextDays(db, urgent, now, zone) : null,
       month: setup ? monthOf(asDeskJobs, now, { zone, currency: setup.currency }) : null,
     };

@@ -9,6 +9,7 @@ import { StoreBusy } from '../../db/trouble.ts';
 import type { Context } from '../api/context.ts';
 import { gazetteerFrom } from '../api/gazetteer.ts';
 import { fileLog, type Log } from '../api/log.ts';
+import { keepToClockRules } from './clock-rules.ts';
 
 export type Begun = { store: Store; context: Context; log: Log };
 
@@ -25,6 +26,7 @@ export async function begin(folder: string, onNote: (sentence: string) => void):
   // Whatever is written from here on is this user's alone.
   process.umask(0o077);
   const store = await openStore({ folder, now, onNote });
+  for (const sentence of keepToClockRules(store, now())) onNote(sentence);
   return { store, context: makeContext(store), log: fileLog(store.folder, now) };
 }
 
