@@ -39,7 +39,7 @@ export type FitInput = {
  */
 export function checkFit(input: FitInput): FitResult {
   const tried = input.tryOn ?? {};
-  return offered(assess(input), tried, input.now, (tryOn) => assess({ ...input, tryOn }).answer);
+  return offered(assess(input), tried, input.now, (tryOn) => assess({ ...input, tryOn }));
 }
 
 /** The same without asking of each lift whether it would help. */

@@ -7,7 +7,7 @@ import { formatMoney } from '../money/format.ts';
 import { lineAmount, sum } from '../money/money.ts';
 import type { WayFinder } from '../trips/ways.ts';
 import { countInWords } from '../words/amounts.ts';
-import { dateInWords, datesInWords } from '../words/dates.ts';
+import { dateInWords, datesInWords, withoutYear } from '../words/dates.ts';
 import { joined } from '../words/lists.ts';
 import { rolesInWords } from '../words/roles.ts';
 import type { Book, BookHand, BookJob } from './book.ts';
@@ -17,7 +17,7 @@ import { laneOf } from './lane.ts';
 import { loadFindings } from './load.ts';
 import type { Cover } from './try-on.ts';
 
-/** No more than so many are offered under one finding. */
+/** No more than so many are offered under one finding, and one under a caution. */
 const OFFERED = 3;
 
 /**
@@ -25,20 +25,23 @@ const OFFERED = 3;
  * as it is, without anything to try on.
  */
 export function withHands(findings: readonly Finding[], { hands = [] }: Book, { role = 'shoot' }: BookJob): Finding[] {
-  return findings.map((finding) => ({ ...finding, lifts: finding.lifts.flatMap((lift) => asked(lift, hands, role)) }));
+  return findings.map((finding) => {
+    const most = finding.hardness === 'know' ? 1 : OFFERED;
+    return { ...finding, lifts: finding.lifts.flatMap((lift) => asked(lift, hands, role, most)) };
+  });
 }
 
-function asked(lift: Lift, hands: readonly BookHand[], role: NonNullable<BookJob['role']>): Lift[] {
+function asked(lift: Lift, hands: readonly BookHand[], role: NonNullable<BookJob['role']>, most: number): Lift[] {
   const { dates = [] } = lift;
   const last = dates.at(-1);
   if (lift.kind !== 'hand' || last === undefined) return [lift];
   const able = hands
     .filter((hand) => ratesOn(hand.rates, last).some((rate) => rate.role === role))
     .sort((a, b) => Number(b.backup) - Number(a.backup) || (a.name < b.name ? -1 : 1));
-  if (able.length === 0) return [lift];
-  return able.slice(0, OFFERED).map(({ id, name }) => ({
+  if (able.length === 0) return [{ ...lift, label: `Add a hand who could cover ${rolesInWords[role]}` }];
+  return able.slice(0, most).map(({ id, name }) => ({
     kind: 'hand',
-    label: `Ask ${name} to cover ${rolesInWords[role]} on ${datesInWords(dates)}`,
+    label: `Ask ${name} to cover ${rolesInWords[role]} on ${withoutYear(datesInWords(dates))}`,
     dates,
     tryOn: { hands: [{ handId: id, dates }] },
   }));

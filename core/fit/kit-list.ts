@@ -4,6 +4,7 @@
 import type { KitItem as Listed, KitNeed as Asked } from '../contract/kit.ts';
 import { dateLater } from '../time/wall.ts';
 import type { KitItem, KitNeed } from './book.ts';
+import { countOf } from './kit.ts';
 
 /** A thing with its services and those of its units on the clock at home; the last day of a service is in it. */
 export function bookItem(
@@ -45,4 +46,19 @@ export function expanded(needs: readonly Asked[], presets: readonly { needs: rea
   for (const { item, count } of [...needs, ...presets.flatMap((preset) => preset.needs)])
     counts.set(item, Math.max(count, counts.get(item) ?? 0));
   return [...counts].map(([item, count]) => ({ item, count }));
+}
+
+/** Needs with some of one thing met by another. */
+export function withInstead(needs: readonly KitNeed[], instead: readonly { item: string; other: string; count: number }[]): KitNeed[] {
+  const less = needs.map((need) => ({ ...need, count: Math.max(0, need.count - countOf(instead, need.item)) }));
+  const others = instead.map(({ other, count }) => ({ item: other, count }));
+  return others.reduce((all, need) => {
+    const known = all.find((item) => item.item === need.item);
+    return known ? all.map((item) => (item === known ? { ...item, count: item.count + need.count } : item)) : [...all, need];
+  }, less);
+}
+
+/** Needs less what is had from elsewhere; what is needed no more is left out. */
+export function withFewer(needs: readonly KitNeed[], fewer: readonly KitNeed[]): KitNeed[] {
+  return needs.map(({ item, count }) => ({ item, count: count - countOf(fewer, item) })).filter(({ count }) => count > 0);
 }

@@ -7,7 +7,7 @@ import type { LegFields } from '../contract/trips.ts';
 import { instantText, wallAt } from '../time/read.ts';
 import { dateLater } from '../time/wall.ts';
 import { placedLeg } from '../trips/legs.ts';
-import { dateInWords } from '../words/dates.ts';
+import { dateInWords, withoutYear } from '../words/dates.ts';
 import type { BookDay, BookJob } from './book.ts';
 import { dayMovedTo } from './day-changes.ts';
 import { overlaps, type StayEntry, type TicketEntry } from './lane.ts';
@@ -55,7 +55,7 @@ export function moveDay(day: BookDay, job: BookJob, jobId: string | null, stays:
       return [
         {
           kind: 'move day',
-          label: `Move the ${day.kind} day${whose} to ${dateInWords(moved.date)}`,
+          label: `Move the ${day.kind} day${whose} to ${withoutYear(dateInWords(moved.date))}`,
           tryOn: { daysMoved: [change] },
           ...(jobId === null ? {} : { jobId }),
         },

@@ -1,7 +1,8 @@
 /**
- * Which lifts are offered: those that can still be done and do not make the answer worse, beside what is tried on already.
+ * Which lifts are offered: those that can still be done and make nothing worse, beside what is tried on already:
+ * neither the answer, nor more to be settled for the same answer.
  */
-import type { FitResult, Lift } from '../contract/fit.ts';
+import type { Finding, FitResult, Lift } from '../contract/fit.ts';
 import type { TryOn } from '../contract/try-on.ts';
 import { instantOf } from '../time/read.ts';
 import { combined } from './combined.ts';
@@ -10,15 +11,17 @@ import { WORSE } from './findings.ts';
 const MOST_LATER = 48 * 60;
 const MOST_EARLIER = 24 * 60;
 
-/** @param answerOf the answer with changes tried on */
-export function offered(result: FitResult, tried: TryOn, now: number, answerOf: (tryOn: TryOn) => FitResult['answer']): FitResult {
+type Assessed = Pick<FitResult, 'answer' | 'findings'>;
+
+/** @param assess what is found with changes tried on */
+export function offered(result: FitResult, tried: TryOn, now: number, assess: (tryOn: TryOn) => Assessed): FitResult {
   // Several findings may offer the same; it is worked out once.
   const known = new Map<string, boolean>();
   const isNoWorse = (tryOn: TryOn): boolean => {
     const key = JSON.stringify(tryOn);
     const before = known.get(key);
     if (before !== undefined) return before;
-    const noWorse = WORSE[answerOf(combined([tried, tryOn]))] <= WORSE[result.answer];
+    const noWorse = !isWorse(assess(combined([tried, tryOn])), result);
     known.set(key, noWorse);
     return noWorse;
   };
@@ -28,6 +31,15 @@ export function offered(result: FitResult, tried: TryOn, now: number, answerOf: 
     return canBeDone(tryOn, now) && isNoWorse(tryOn) ? [{ ...lift, tryOn }] : [];
   };
   return { ...result, findings: result.findings.map((finding) => ({ ...finding, lifts: finding.lifts.flatMap(helps) })) };
+}
+
+function isWorse(after: Assessed, before: Assessed): boolean {
+  const worse = WORSE[after.answer] - WORSE[before.answer];
+  return worse > 0 || (worse === 0 && hardOnes(after.findings) > hardOnes(before.findings));
+}
+
+function hardOnes(findings: readonly Finding[]): number {
+  return findings.filter(({ hardness }) => hardness !== 'know').length;
 }
 
 /** A call that is later still than one that is tried on already is said from the call that was asked for, and so is a wrap. */

@@ -5,7 +5,7 @@ import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
 import { wallAt } from '../time/read.ts';
 import { nextDate } from '../time/wall.ts';
-import { dateInWords } from '../words/dates.ts';
+import { dateInWords, withoutYear } from '../words/dates.ts';
 import type { BookJob } from './book.ts';
 import { handLift } from './lifts.ts';
 import type { Work } from './work.ts';
@@ -48,7 +48,10 @@ function dayOff(run: readonly string[], { days }: BookJob): Lift[] {
   const { date } = best;
   const off = days.filter((day) => day.date === date).map(({ kind }) => ({ jobId: null, date, kind, to: null }));
   const alone = off.length === days.length;
-  return [...(alone ? [] : [{ kind: 'day off', label: `Ask for ${dateInWords(date)} off`, tryOn: { daysMoved: off } }]), handLift([best])];
+  return [
+    ...(alone ? [] : [{ kind: 'day off', label: `Ask for ${withoutYear(dateInWords(date))} off`, tryOn: { daysMoved: off } }]),
+    handLift([best]),
+  ];
 }
 
 function datesOf(work: readonly Work[], home: Place): string[] {

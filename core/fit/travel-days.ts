@@ -4,7 +4,7 @@
 import type { Lift } from '../contract/fit.ts';
 import { wallAt } from '../time/read.ts';
 import { dateLater } from '../time/wall.ts';
-import { momentAt } from '../words/moments.ts';
+import { weekdayAt } from '../words/moments.ts';
 import { legAsIf } from './lifts.ts';
 import type { Ground } from './moves.ts';
 import type { Work } from './work.ts';
@@ -23,7 +23,7 @@ export function travelBefore(way: Work, span: readonly Work[], { home, restMinut
   const departAt = arriveAt - (way.endAt - way.startAt);
   return legAsIf('drive', way.place, way.to, departAt, arriveAt).map((leg) => ({
     kind: 'travel before',
-    label: `Travel the day before: leave on ${momentAt(departAt, way.place, home)}, one more night away`,
+    label: `Travel the day before, leaving ${weekdayAt(departAt, way.place, home)}: one more night`,
     tryOn: { legs: [leg] },
   }));
 }
@@ -38,7 +38,7 @@ export function travelAfter(way: Work, span: readonly Work[], { home, restMinute
   const departAt = Math.max(morning, wrap.endAt + restMinutes * MINUTE);
   return legAsIf('drive', way.place, way.to, departAt, departAt + (way.endAt - way.startAt)).map((leg) => ({
     kind: 'travel after',
-    label: `Travel home the day after: leave on ${momentAt(departAt, way.place, home)}, one more night away`,
+    label: `Travel home the day after, leaving ${weekdayAt(departAt, way.place, home)}: one more night`,
     tryOn: { legs: [leg] },
   }));
 }

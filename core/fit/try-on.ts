@@ -8,6 +8,7 @@ import { placedLeg, ticketsAndWays } from '../trips/legs.ts';
 import type { Book, BookDay, BookJob, BookLeg, BookWay, KitItem, KitNeed } from './book.ts';
 import { changedDays, movedDays } from './day-changes.ts';
 import { countOf } from './kit.ts';
+import { withInstead } from './kit-list.ts';
 
 /** Days that a hand would take over. */
 export type Cover = { handId: string; days: BookDay[] };
@@ -112,14 +113,4 @@ function withExtra(items: readonly KitItem[], extra: readonly KitNeed[]): KitIte
       services: [],
     })),
   ];
-}
-
-/** Needs with some of one thing met by another. */
-function withInstead(needs: readonly KitNeed[], instead: readonly { item: string; other: string; count: number }[]): KitNeed[] {
-  const less = needs.map((need) => ({ ...need, count: Math.max(0, need.count - countOf(instead, need.item)) }));
-  const others = instead.map(({ other, count }) => ({ item: other, count }));
-  return others.reduce((all, need) => {
-    const known = all.find((item) => item.item === need.item);
-    return known ? all.map((item) => (item === known ? { ...item, count: item.count + need.count } : item)) : [...all, need];
-  }, less);
 }

@@ -52,6 +52,11 @@ export function datesInWords(dates: readonly string[]): string {
   return joined(said);
 }
 
+/** Dates in words without their last year, where the days beside them say it. */
+export function withoutYear(dates: string): string {
+  return dates.replace(/ \d{4}$/, '');
+}
+
 /** What follows a day's number: nothing where the next day said shares month and year, else what differs. */
 function monthAfter(day: Temporal.PlainDate, next: Temporal.PlainDate | undefined): string {
   if (next && next.year === day.year && next.month === day.month) return '';

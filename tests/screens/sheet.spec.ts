@@ -21,7 +21,7 @@ test('a lift is tried on, taken off, and a typed drive changes the answer', asyn
   await expect(page.getByRole('heading', { name: 'Free if …' })).toBeVisible();
   await page.getByRole('button', { name: /^Ask for the first call at/ }).click();
   await expect(page.getByText(/^Tried on, not saved/)).toBeVisible();
-  await page.getByRole('button', { name: 'Take off' }).click();
+  await page.getByRole('button', { name: 'Take back' }).click();
   await expect(page.getByText(/^Tried on, not saved/)).toBeHidden();
 
   await page.getByRole('button', { name: /^Type the real time from Milwaukee to Thunder Bay/ }).click();

@@ -15,8 +15,8 @@ const longDay: Situation = {
   answer: 'free',
   findings: [{ kind: 'duty', hardness: 'know', numbers: { duty: 1110, driving: 480 } }],
   offers: [
-    'Travel the day before: leave on Monday 8 June 16:00, one more night away',
-    'Travel home the day after: leave on Wednesday 10 June 09:00, one more night away',
+    'Travel the day before, leaving Monday 16:00: one more night',
+    'Travel home the day after, leaving Wednesday 09:00: one more night',
   ],
 };
 const drive = { mode: 'drive' as const, source: 'ticketed' as const, before: 0, after: 0, berth: false, cost: '', note: '' };
@@ -77,7 +77,7 @@ const pencilled: Situation = {
   offers: [
     'Take it as second pencil behind Robotics final',
     'Ask Robotics final for a yes or no within 24 h',
-    'Ask Bo to cover the shoot on Sat 12 December 2026',
+    'Ask Bo to cover the shoot on Sat 12 December',
   ],
 };
 const inked: Situation = {
@@ -88,7 +88,7 @@ const inked: Situation = {
   candidate: { place: duluth, days: ['2026-12-12 08:00-18:00'] },
   answer: 'not possible',
   findings: [{ kind: 'overlap', hardness: 'blocks' }],
-  offers: ['Ask Cy to cover the shoot on Sat 12 December 2026', 'Ask Bo to cover the shoot on Sat 12 December 2026'],
+  offers: ['Ask Cy to cover the shoot on Sat 12 December', 'Ask Bo to cover the shoot on Sat 12 December'],
 };
 const covered = { hands: [{ handId: 'Bo', dates: ['2026-12-12'] }] };
 const edit: Situation = {
@@ -98,7 +98,7 @@ const edit: Situation = {
   candidate: { place: duluth, days: ['2026-06-08 08:00-18:00', '2026-06-10 09:00-17:00 edit'] },
   answer: 'free if',
   findings: [{ kind: 'edit day', hardness: 'settle' }],
-  offers: ['Move the edit day to Fri 12 June 2026'],
+  offers: ['Move the edit day to Fri 12 June'],
 };
 const week = ['01', '02', '03', '04', '05', '06', '07', '08'].map((date) => `2026-06-${date} 08:00-12:00 half`);
 
@@ -117,7 +117,7 @@ export const lifts: readonly Situation[] = [
     name: 'travelling before alone leaves the way home on the day',
     tryOn: { legs: [outBefore] },
     findings: [{ kind: 'duty', hardness: 'know', numbers: { duty: 870, driving: 240 } }],
-    offers: ['Travel home the day after: leave on Wednesday 10 June 09:00, one more night away'],
+    offers: ['Travel home the day after, leaving Wednesday 09:00: one more night'],
   },
   {
     name: 'a drive that is too long is asked of a flight',
@@ -274,7 +274,7 @@ export const lifts: readonly Situation[] = [
     candidate: { place: duluth, days: week },
     answer: 'free',
     findings: [{ kind: 'seventh day', hardness: 'know', numbers: { daysInARow: 8 } }],
-    offers: ['Ask for Thu 4 June 2026 off'],
+    offers: ['Ask for Thu 4 June off'],
   },
   {
     name: 'off, no seven are left',

@@ -1,18 +1,18 @@
 import { useQuery } from '@tanstack/react-query';
+import type { Lift } from '../../../core/contract/fit.ts';
 import type { TryOn } from '../../../core/contract/try-on.ts';
 import { countInWords } from '../../../core/words/amounts.ts';
 import { datesInWords } from '../../../core/words/dates.ts';
 import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
 import { Button } from '../../parts/button.tsx';
-import type { ChangeJob } from './change-job.ts';
 import style from './verdict.module.css';
 
 const answers = { free: 'free', 'free if': 'free if …' };
 
-/** The nearest dates that work; pressing one changes the days of the job. */
-export function NearestDates(props: { jobId: string; tryOn: TryOn; locked: boolean; save: ChangeJob; onClose: () => void }) {
-  const { jobId, tryOn, locked, save, onClose } = props;
+/** The nearest dates that work; pressing one tries it on. */
+export function NearestDates(props: { jobId: string; tryOn: TryOn; locked: boolean; onTry: (lift: Lift) => void; onClose: () => void }) {
+  const { jobId, tryOn, locked, onTry, onClose } = props;
   const asked = useQuery(ask.fit.nearest.queryOptions({ input: { jobId, tryOn, limit: 5 } }));
   return (
     <section className={style.nearest} aria-labelledby="nearest-dates">
@@ -32,11 +32,11 @@ export function NearestDates(props: { jobId: string; tryOn: TryOn; locked: boole
                 <li key={shiftDays}>
                   <Button
                     isDisabled={locked}
-                    onPress={() =>
-                      void save({ days }, { settled: ['start', 'end', 'firstCall', 'lastWrap', 'days'] }).then(
-                        (saved) => saved && onClose(),
-                      )
-                    }
+                    onPress={() => {
+                      const dates = datesInWords(days.map(({ date }) => date));
+                      onTry({ kind: 'other dates', label: `Offer ${dates}`, tryOn: { shiftDays } });
+                      onClose();
+                    }}
                   >
                     {datesInWords(days.map(({ date }) => date))}
                   </Button>{' '}

@@ -1,24 +1,22 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Finding, FitResult, Lift } from '../../../core/contract/fit.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Stringline as Data } from '../../../core/contract/road.ts';
 import { combined } from '../../../core/fit/combined.ts';
-import { joined } from '../../../core/words/lists.ts';
-import { askHolder } from '../../actions/challenge.ts';
-import { pencilDates, renew } from '../../actions/renew.ts';
+import { decline } from '../../actions/decline.ts';
+import { newHand } from '../../actions/new-hand.ts';
 import { ask } from '../../ask.ts';
 import { Button } from '../../parts/button.tsx';
 import { Stringline } from '../../parts/stringline/stringline.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
-import { sceneNow, useScenePart } from '../../scene.ts';
+import { sceneNow, useScene, useScenePart } from '../../scene.ts';
 import { troubleOf } from '../../trouble.ts';
-import { agreedChanges } from './agreed.ts';
 import type { ChangeJob } from './change-job.ts';
 import { NearestDates } from './verdict-dates.tsx';
 import style from './verdict.module.css';
-
+import { TriedOn } from './verdict-tried.tsx';
 import { WayEditor } from './way-editor.tsx';
 
 const heads: Record<FitResult['answer'], string> = { free: 'Free', 'free if': 'Free if …', 'not possible': 'Not possible' };
@@ -46,53 +44,44 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
     ask.fit.check.queryOptions({ input: { jobId: job.id, ...(tried.length > 0 ? { tryOn } : {}) }, placeholderData: (before) => before }),
   );
   useScenePart('answer', tried.length === 0 ? asked.data?.result.answer : undefined);
-  if (!asked.data) return asked.error ? <TroubleNote trouble={troubleOf(asked.error)} /> : null;
+  // The button that was pressed is gone afterwards, so whoever uses the keyboard goes on from the answer that it changed.
+  const head = useRef<HTMLHeadingElement>(null);
+  const setAndRead = (lifts: Lift[]): void => {
+    setTried(lifts);
+    head.current?.focus();
+  };
+  const takeBack = (lift: Lift): void => setAndRead(tried.filter((other) => other !== lift));
+  const triedOn =
+    tried.length > 0 ? (
+      <TriedOn tried={tried} job={job} save={save} locked={locked} takeBack={takeBack} takeAllBack={() => setAndRead([])} />
+    ) : null;
+  if (!asked.data)
+    return asked.error ? (
+      <div>
+        <TroubleNote trouble={troubleOf(asked.error)} />
+        {triedOn}
+      </div>
+    ) : null;
 
   const { result, stringline } = asked.data;
   const places = stringline?.places.map((each) => each.place) ?? [];
-  const agreed = agreedChanges(job, tryOn);
+  const tryIt = (lift: Lift): void => setAndRead([...tried, lift]);
   const onLift = (lift: Lift): void => {
-    if (lift.tryOn) setTried([...tried, lift]);
+    if (lift.tryOn) tryIt(lift);
     else if (lift.way) setWay(lift.way);
     else if (lift.kind === 'other dates') setOtherDates(true);
-    else if (lift.kind === 'challenge' && lift.jobId) void askHolder(lift.jobId);
-    else if (lift.kind === 'second pencil') void pencilDates(job.id, job.version);
+    else if (lift.kind === 'legs') document.getElementById('trip')?.scrollIntoView({ block: 'center' });
+    else if (lift.kind === 'hand') void newHand.perform(sceneNow());
   };
   return (
     <section className={style.verdict} aria-labelledby="verdict" aria-live="polite">
-      <h2 id="verdict" className={`${style.answer} ${result.answer === 'not possible' ? style.no : ''}`}>
+      <h2 id="verdict" ref={head} tabIndex={-1} className={`${style.answer} ${result.answer === 'not possible' ? style.no : ''}`}>
         {result.missing.length > 0 ? 'Not known yet' : job.state === 'inked' ? 'Inked' : heads[result.answer]}
       </h2>
       <p className={style.counts}>
         {result.missing.length > 0 ? 'something is missing before it can be answered' : counts(result.findings)}
       </p>
-      {tried.length > 0 ? (
-        <div className={style.tried}>
-          <ul className={style.triedList} aria-label="Tried on, not saved">
-            <li className={style.or}>Tried on, not saved:</li>
-            {tried.map((lift) => (
-              <li key={lift.label}>
-                {lift.label}{' '}
-                <Button
-                  kind="quiet"
-                  onPress={() => setTried(tried.filter((other) => other !== lift))}
-                  aria-label={`Take off: ${lift.label}`}
-                >
-                  Take off
-                </Button>
-              </li>
-            ))}
-          </ul>
-          <span className={style.lifts}>
-            {agreed && !locked ? (
-              <Button onPress={() => void save(agreed, { settled: ['firstCall', 'lastWrap'] }).then((saved) => saved && setTried([]))}>
-                They agreed: write it into the days
-              </Button>
-            ) : null}
-            {tried.length > 1 ? <Button onPress={() => setTried([])}>Take all off</Button> : null}
-          </span>
-        </div>
-      ) : null}
+      {triedOn}
       <ol className={style.findings}>
         {result.findings.map((finding) => (
           <FindingRow key={`${finding.kind} ${finding.sentence}`} finding={finding} onLift={onLift} locked={locked} />
@@ -108,9 +97,16 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
           {result.fine}
         </p>
       ) : null}
-      {otherDates ? <NearestDates jobId={job.id} tryOn={tryOn} locked={locked} save={save} onClose={() => setOtherDates(false)} /> : null}
+      {otherDates ? <NearestDates jobId={job.id} tryOn={tryOn} locked={locked} onTry={tryIt} onClose={() => setOtherDates(false)} /> : null}
       {way !== null && job.place ? (
-        <WayEditor way={way === 'own' ? null : way} home={home} place={job.place} places={places} onClose={() => setWay(null)} />
+        <WayEditor
+          way={way === 'own' ? null : way}
+          home={home}
+          place={job.place}
+          places={places}
+          onTry={tryIt}
+          onClose={() => setWay(null)}
+        />
       ) : null}
       {stringline ? <Stringline data={asStored(stringline, job)} unit={unit} /> : null}
       {way === null && job.place && job.place.key !== home.key ? (
@@ -131,38 +127,33 @@ function asStored(stringline: Data, job: Job): Data {
 
 const hardnessWords: Record<Finding['hardness'], string> = { blocks: 'stands against it', settle: 'must be settled', know: 'good to know' };
 
-/** Lifts that are something to press; the others are said. */
-function canAct(lift: Lift): boolean {
-  if (lift.kind === 'second pencil') return renew.when(sceneNow());
-  return lift.tryOn !== undefined || lift.way !== undefined || lift.jobId !== undefined || lift.kind === 'other dates';
-}
-
+/** A finding with its lifts: pressing one tries it on, or opens what it needs first. */
 function FindingRow({ finding, onLift, locked }: { finding: Finding; onLift: (lift: Lift) => void; locked: boolean }) {
-  const acts = locked ? [] : finding.lifts.filter(canAct);
-  const words = finding.lifts.filter((lift) => !acts.includes(lift));
+  const lifts = locked ? [] : finding.lifts;
   return (
     <li className={style[finding.hardness]}>
       <p>
         <span className="reader">{`${hardnessWords[finding.hardness]}: `}</span>
         {finding.sentence}
-        {words.length > 0 ? (
-          <span className={style.or}>{` Or ${joined(
-            words.map((lift) => lift.label.charAt(0).toLowerCase() + lift.label.slice(1)),
-            'or',
-          )}.`}</span>
-        ) : null}
       </p>
-      {acts.length > 0 ? (
+      {lifts.length > 0 ? (
         <div className={style.lifts}>
-          {acts.map((lift) => (
+          {lifts.map((lift) => (
             <Button key={lift.label} onPress={() => onLift(lift)}>
               {lift.label}
             </Button>
           ))}
+          {finding.hardness === 'blocks' ? <DeclineLift /> : null}
         </div>
       ) : null}
     </li>
   );
+}
+
+/** What always remains: a kind no, which can be taken back. */
+function DeclineLift() {
+  const scene = useScene();
+  return decline.when(scene) ? <Button onPress={() => void decline.perform(scene)}>{decline.label(scene)}</Button> : null;
 }
 
 function WaySentence({ home, place, onType }: { home: Place; place: Place; onType: () => void }) {

@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import type { Trouble } from '../../../core/contract/base.ts';
+import type { Lift } from '../../../core/contract/fit.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import { parseLength } from '../../../core/money/parse.ts';
+import { lengthInWords } from '../../../core/words/amounts.ts';
 import { deed, say } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
@@ -23,12 +25,14 @@ export function WayEditor({
   home,
   place,
   places,
+  onTry,
   onClose,
 }: {
   way: { from: Place; to: Place } | null;
   home: Place;
   place: Place;
   places: readonly Place[];
+  onTry: (lift: Lift) => void;
   onClose: () => void;
 }) {
   const all = [...new Map([home, place, ...(way ? [way.from, way.to] : []), ...places].map((each) => [each.key, each])).values()];
@@ -38,21 +42,34 @@ export function WayEditor({
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const options = all.map((each) => ({ value: each.key, label: placeInWords(each) }));
 
-  const save = async (): Promise<void> => {
+  /** What is typed, or nothing with the trouble shown. */
+  const read = (): { from: Place; to: Place; minutes: number } | null => {
     const reader = new Reader();
     const length = reader.take('minutes', parseLength(typed));
     if (length && !('minutes' in length)) reader.refuse('minutes', 'is in days; write it in hours, as 6h30');
     const [from, to] = [all.find((each) => each.key === fromKey), all.find((each) => each.key === toKey)];
-    if (reader.trouble || !length || !('minutes' in length) || !from || !to) {
-      setTrouble(reader.trouble);
-      return;
-    }
-    const saved = await deed(
-      () => client.trips.setWay({ fields: { from, to, mode: 'drive', minutes: length.minutes, distance: null, note: '' } }),
-      setTrouble,
-    );
+    setTrouble(reader.trouble);
+    if (reader.trouble || !length || !('minutes' in length) || !from || !to) return null;
+    return { from, to, minutes: length.minutes };
+  };
+  const save = async (): Promise<void> => {
+    const drive = read();
+    if (!drive) return;
+    const saved = await deed(() => client.trips.setWay({ fields: { ...drive, mode: 'drive', distance: null, note: '' } }), setTrouble);
     if (!saved) return;
     say('The drive is remembered and used from now on, in both directions.');
+    onClose();
+  };
+  const tryIt = (): void => {
+    const drive = read();
+    if (!drive) return;
+    const { from, to, minutes } = drive;
+    onTry({
+      kind: 'type way',
+      label: `${from.name} to ${to.name} in ${lengthInWords(minutes)}`,
+      way: { from, to },
+      tryOn: { ways: [{ fromKey: from.key, toKey: to.key, mode: 'drive', minutes }] },
+    });
     onClose();
   };
 
@@ -66,6 +83,7 @@ export function WayEditor({
       {trouble && !trouble.fields ? <TroubleNote trouble={trouble} /> : null}
       <div className={style.lifts}>
         <Button type="submit">Remember it</Button>
+        <Button onPress={tryIt}>Try it on</Button>
         <Button kind="quiet" onPress={onClose}>
           Leave the estimate
         </Button>

@@ -30,6 +30,7 @@ const check = ({ book, candidate }: Pick<ReturnType<typeof year>, 'book' | 'cand
 /** Without the lifts, which cost a check each. */
 const answered = ({ book, candidate }: Pick<ReturnType<typeof year>, 'book' | 'candidate'>, tryOn: TryOn = {}): FitResult =>
   assess({ book, candidate, tryOn, now: LONG_BEFORE, replyBy: null });
+const hardOnes = ({ findings }: FitResult): number => findings.filter(({ hardness }) => hardness !== 'know').length;
 const tryable = (result: FitResult): TryOn[] => result.findings.flatMap(({ lifts }) => lifts.flatMap(({ tryOn }) => tryOn ?? []));
 
 describe('lifts', () => {
@@ -42,6 +43,7 @@ describe('lifts', () => {
         if (!tryOn) continue;
         const after = answered(given, tryOn);
         expect(RANK[after.answer], `${seed} ${kind}`).toBeLessThanOrEqual(RANK[before.answer]);
+        if (after.answer === before.answer) expect(hardOnes(after), `${seed} ${kind}`).toBeLessThanOrEqual(hardOnes(before));
         if (RANK[after.answer] < RANK[before.answer]) better.set(kind, (better.get(kind) ?? 0) + 1);
       }
       const first = tryable(before)[0];
