@@ -9,7 +9,7 @@ import { client } from './door.ts';
 export type ChangeDraft = (changes: DraftChange[], onTrouble?: (trouble: Trouble) => void) => Promise<boolean>;
 
 /** What is shown of a quote: one of its offers, or the quote itself where there are none. */
-export type Shown = Pick<Offer, 'lines' | 'dropped' | 'totals' | 'deposit' | 'scale' | 'discount'>;
+export type Shown = Pick<Offer, 'lines' | 'dropped' | 'totals' | 'deposit' | 'scale' | 'costs' | 'discount'>;
 
 const newestVersion = (draft: QuoteDraft): number =>
   (queries.getQueryData(ask.quotes.draft.queryKey({ input: { jobId: draft.jobId } }))?.draft ?? draft).draftVersion;
@@ -27,7 +27,9 @@ export function inOffer(change: ChangeDraft, offer: number | undefined): ChangeD
   if (offer === undefined) return change;
   return (changes, onTrouble) =>
     change(
-      changes.map((each) => (['set', 'add', 'move', 'drop', 'restore', 'discount'].includes(each.op) ? { ...each, offer } : each)),
+      changes.map((each) =>
+        ['set', 'add', 'move', 'drop', 'restore', 'discount', 'hand', 'sub-hire'].includes(each.op) ? { ...each, offer } : each,
+      ),
       onTrouble,
     );
 }

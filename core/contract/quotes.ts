@@ -44,6 +44,16 @@ export const TaxGroup = z.strictObject({
 export const Totals = z.strictObject({ net: Money, taxes: z.array(TaxGroup), tax: Money, gross: Money });
 export type Totals = z.infer<typeof Totals>;
 
+/** What a job costs me beside expenses; never printed. */
+export const QuoteCost = z.strictObject({
+  id: z.string(),
+  kind: z.enum(['hand', 'sub-hire', 'wear']),
+  what: z.string(),
+  amount: Money,
+  reason: z.string().describe('how this came about, with its numbers'),
+});
+export type QuoteCost = z.infer<typeof QuoteCost>;
+
 /** The scale that a price is read on; every figure is a day's, in the quote's currency. */
 export const Scale = z.strictObject({
   floor: Money.nullable(),
@@ -70,6 +80,7 @@ const offerShape = {
   cancelBase: Money.describe('net of days, kit and editing: what a cancellation owes its share of'),
   deposit: Deposit,
   scale: Scale,
+  costs: z.array(QuoteCost).optional().describe('hands, sub-hire and wear; taken off in the scale'),
   discount: z
     .strictObject({ percent: Decimal, fixed: Decimal, over: z.array(Section).nullable().describe('null for all but expenses') })
     .optional()
@@ -192,6 +203,18 @@ export const DraftChange = z.discriminatedUnion('op', [
       .max(3)
       .optional()
       .describe('for each name, the offer of before whose lines it keeps, null for none; without it every number stays as it is'),
+  }),
+  z.strictObject({
+    op: z.literal('hand'),
+    handId: Id,
+    days: Positive.optional().describe('all dates of the job if not given; zero takes the hand off'),
+    ...inOffer,
+  }),
+  z.strictObject({
+    op: z.literal('sub-hire'),
+    what: Name,
+    cost: Positive.describe('currency units for all of it; zero takes it off'),
+    ...inOffer,
   }),
   z.strictObject({ op: z.literal('tick'), offer: OfferNumber.nullable().describe('the offer that the client took, or none yet') }),
 ]);

@@ -8,8 +8,8 @@ import type { PricedLine } from './line.ts';
 import type { PriceInput } from './input.ts';
 import { allowanceLine, mileageLines, travelDayLine } from './travel.ts';
 
-/** Lines, what to know about them, and how many dates the job uses up. */
-export type BaseLines = { lines: PricedLine[]; cautions: string[]; dates: number };
+/** Lines, what to know about them, how many dates the job uses up, the dates of work in order, and on how many the kit is used. */
+export type BaseLines = { lines: PricedLine[]; cautions: string[]; dates: number; worked: string[]; kitDates: number };
 
 /** @param holidays dates that count as public holidays, YYYY-MM-DD, with their names */
 export function baseLines(input: PriceInput, holidays: ReadonlyMap<string, string>): BaseLines {
@@ -25,7 +25,13 @@ export function baseLines(input: PriceInput, holidays: ReadonlyMap<string, strin
     ...editingLine(input.days, card),
     ...deliverableLines(input.job, card),
   ];
-  return { lines, cautions: [...priced.cautions, ...way.cautions], dates: priced.worked.length + (trip?.travelDates.length ?? 0) };
+  return {
+    lines,
+    cautions: [...priced.cautions, ...way.cautions],
+    dates: priced.worked.length + (trip?.travelDates.length ?? 0),
+    worked: priced.worked.map(({ date }) => date),
+    kitDates: kitDays(priced.worked, card),
+  };
 }
 
 /** Travel days that were sold as such and those that the way asks for are one line. */

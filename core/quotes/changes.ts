@@ -25,6 +25,9 @@ export type Overrides = {
   discount: DiscountAsked;
   terms: Partial<Terms>;
   taxes: readonly TaxChange[];
+  /** Hands that are named, with their days where they are not all dates, by id; and what is rented, with its cost, by its words. */
+  hands: ReadonlyMap<string, { days?: string | undefined }>;
+  subHires: ReadonlyMap<string, string>;
   /** Dates that were said to count as public holidays; null where nobody said. */
   holidays: readonly string[] | null;
 };
@@ -42,6 +45,8 @@ export function foldChanges(changes: readonly DraftChange[], offer: number): Ove
   let terms: Partial<Terms> = {};
   let holidays: readonly string[] | null = null;
   const taxes: TaxChange[] = [];
+  const hands = new Map<string, { days?: string | undefined }>();
+  const subHires = new Map<string, string>();
   const numbers = numbersOf(changes, offer);
   let additions = 0;
 
@@ -60,12 +65,20 @@ export function foldChanges(changes: readonly DraftChange[], offer: number): Ove
       discount = { percent: change.percent ?? '0', fixed: change.fixed ?? '0', over: change.over ?? null };
       for (const id of [...dropped].filter((line) => line.startsWith('discount/') && !isOwnLine(line))) dropped.delete(id);
     }
+    if (change.op === 'hand') setOrDrop(hands, change.handId, { days: change.days }, change.days);
+    if (change.op === 'sub-hire') setOrDrop(subHires, change.what, change.cost, change.cost);
     if (change.op === 'tax') taxes.push(change);
     if (change.op === 'holidays') holidays = change.dates;
     if (change.op === 'terms') terms = { ...terms, ...(change.terms as Partial<Terms>) };
   }
   const lines = added.map(({ change, id }) => addedLine(change, id, moves.findLast((move) => move.id === id)?.section));
-  return { sets, dropped, added: lines, moves, discount, terms, taxes, holidays };
+  return { sets, dropped, added: lines, moves, discount, terms, taxes, hands, subHires, holidays };
+}
+
+/** Zero of a thing is none of it. */
+function setOrDrop<T>(map: Map<string, T>, key: string, value: T, count: string | undefined): void {
+  if (count !== undefined && exact(count).equals(0)) map.delete(key);
+  else map.set(key, value);
 }
 
 /** Lines with what was changed, taken off and added. Additions go to the end of those given; sections are put in order later. */

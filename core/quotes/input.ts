@@ -3,9 +3,11 @@
  */
 import type { Job } from '../contract/jobs.ts';
 import type { DraftChange } from '../contract/quotes.ts';
+import type { Hand } from '../contract/people.ts';
 import type { RateCard } from '../contract/rates.ts';
 import type { PublicHoliday, SetupFields } from '../contract/setup.ts';
 import type { BookDay } from '../fit/book.ts';
+import type { Wear } from './costs.ts';
 import type { QuotedTrip } from './trip.ts';
 
 export type PriceInput = {
@@ -20,6 +22,10 @@ export type PriceInput = {
   setup: SetupFields;
   /** Null when place or days are not known. */
   trip: QuotedTrip | null;
+  /** Hands that the changes may name. */
+  hands: readonly Hand[];
+  /** The job's kit, with its wear. */
+  wear: readonly Wear[];
   changes: readonly DraftChange[];
   draftVersion: number;
   /** Epoch milliseconds. */

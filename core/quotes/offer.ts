@@ -11,6 +11,7 @@ import { baseLines } from './base.ts';
 import { cancelSections } from './cancellation.ts';
 import { cautionsOf, missingOf } from './cautions.ts';
 import { arranged, foldChanges, overlay } from './changes.ts';
+import { costsOfJob } from './costs.ts';
 import { depositOf, endOfDay, validUntil } from './deadlines.ts';
 import { discountedSections, discountLines, expenseSections } from './discount.ts';
 import { pricedEdits } from './editing.ts';
@@ -35,6 +36,7 @@ export type PricedOffer = Pick<
   | 'holidays'
   | 'publicHolidays'
   | 'scale'
+  | 'costs'
   | 'cautions'
   | 'missing'
 >;
@@ -71,9 +73,18 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   const taxed = lines.map((line) => ({ line, taxes: taxesOfLine(line.id, mine, overrides.taxes) }));
   const { totals, netOf } = totalsOf(taxed, setup.tax?.included ?? false, discountedSections(overrides.discount), currency);
   const due = depositOf(totals.gross, terms, now, firstCallAt, home);
+  const mineOf = costsOfJob({
+    overrides,
+    hands: input.hands,
+    wear: input.wear,
+    role: input.job.role,
+    dates: base.worked,
+    kitDates: base.kitDates,
+    currency,
+  });
   const scale = scaleOf(
     {
-      kept: subtract(totals.net, add(netOf(expenseSections), costsOf(lines, currency))),
+      kept: subtract(totals.net, add(add(netOf(expenseSections), costsOf(lines, currency)), mineOf.total)),
       dates: base.dates,
       editHours: outsideHours(lines),
       hoursOut: hoursOut(input),
@@ -95,8 +106,10 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
     holidays: [...holidays.keys()],
     publicHolidays,
     scale,
+    costs: mineOf.costs,
     cautions: [
       ...base.cautions,
+      ...mineOf.cautions,
       ...(due.caution ? [due.caution] : []),
       ...cautionsOf({ input, lines, scale, firstCallAt, known: new Set(all.map((line) => line.id)), overrides }),
     ],

@@ -30,9 +30,9 @@ export function counting(first: NamedOffer, others: readonly NamedOffer[], ticke
   const forMoney = tick ?? others.reduce((least, offer) => (dearer(least, offer) ? offer : least), first);
   const forTime = tick ?? others.reduce((most, offer) => (dearer(offer, most) ? offer : most), first);
   const offers = all.map((offer): Offer => {
-    const { lines, dropped, totals, cancelBase, deposit, discount, scale } = offer.priced;
+    const { lines, dropped, totals, cancelBase, deposit, discount, scale, costs } = offer.priced;
     const counts = { ticked: offer === tick, forMoney: offer === forMoney, forTime: offer === forTime };
-    return { number: offer.number, name: offer.name, ...counts, lines, dropped, totals, cancelBase, deposit, discount, scale };
+    return { number: offer.number, name: offer.name, ...counts, lines, dropped, totals, cancelBase, deposit, discount, scale, costs };
   });
   return { forMoney, forTime, offers };
 }

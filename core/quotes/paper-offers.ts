@@ -9,8 +9,8 @@ export type Offered = { draft: QuoteDraft; number: number | null; name: string }
 /** The offers of a quote, or the quote alone. */
 export function offeredOf(draft: QuoteDraft): Offered[] {
   if (draft.offers.length === 0) return [{ draft, number: null, name: '' }];
-  return draft.offers.map(({ number, name, lines, dropped, totals, cancelBase, deposit, scale }) => ({
-    draft: { ...draft, lines, dropped, totals, cancelBase, deposit, scale },
+  return draft.offers.map(({ number, name, lines, dropped, totals, cancelBase, deposit, scale, costs }) => ({
+    draft: { ...draft, lines, dropped, totals, cancelBase, deposit, scale, costs },
     number,
     name,
   }));

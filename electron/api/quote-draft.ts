@@ -19,10 +19,13 @@ import { epochOf, wallAt } from '../../core/time/read.ts';
 import { ticketsAndWays } from '../../core/trips/legs.ts';
 import { planTrip } from '../../core/trips/plan.ts';
 import { wayFinder } from '../../core/trips/ways.ts';
+import type { Wear } from '../../core/quotes/costs.ts';
+import type { Hand } from '../../core/contract/people.ts';
 import { belongingsOf } from '../../db/book.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { jobById } from '../../db/jobs.ts';
-import { clientById } from '../../db/people.ts';
+import { allItems, kitOfJob } from '../../db/kit.ts';
+import { clientById, handById } from '../../db/people.ts';
 import { changesOf, type KeptChanges } from '../../db/quotes.ts';
 import { allCards } from '../../db/rates.ts';
 import { setupRow } from '../../db/setup.ts';
@@ -40,6 +43,8 @@ export type QuoteFacts = {
   setup: SetupFields;
   kept: KeptChanges;
   trip: QuotedTrip | null;
+  hands: readonly Hand[];
+  wear: readonly Wear[];
   draft: QuoteDraft;
 };
 
@@ -60,24 +65,23 @@ export function quoteFacts(db: ReadableDb, jobId: string, now: number): QuoteFac
   if (!chosen) throw refused('There is no rate card.', 'Make one under Rates: a role and what a day costs are enough.');
   const trip = tripOf(db, job, days, setup);
   const kept = changesOf(db, jobId);
-  const draft = draftOf({ job, client, days, card: chosen.card, cardCaution: chosen.caution, setup, trip, kept, now });
-  return { job, client, days, setup, kept, trip, draft };
+  const known = { job, client, days, setup, kept, trip, hands: handsNamed(db, kept), wear: wearOf(db, jobId) };
+  return { ...known, draft: draftOf({ ...known, card: chosen.card, cardCaution: chosen.caution, now }) };
 }
 
 /** A job's quote as another card would price it at an instant, with the facts and changes that stand now. */
 export function quoteAt(db: ReadableDb, jobId: string, card: RateCard, at: number): QuoteDraft {
-  const { job, client, days, setup, kept, trip } = quoteFacts(db, jobId, at);
-  return draftOf({ job, client, days, card, cardCaution: null, setup, trip, kept, now: at });
+  return draftOf({ ...quoteFacts(db, jobId, at), card, cardCaution: null, now: at });
 }
 
 type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: string | null; now: number };
 
-function draftOf({ job, client, days, card, cardCaution, setup, trip, kept, now }: DraftInput): QuoteDraft {
+function draftOf({ job, client, days, card, cardCaution, setup, trip, hands, wear, kept, now }: DraftInput): QuoteDraft {
   // What was said by hand on this quote comes after the client's own terms, and so has the last word.
   const changes = [...(client ? changesFor(client) : []), ...kept.batches.flat()];
   const publicHolidays = holidaysAt(job.place ?? setup.home, days, card);
   const asPriced = priced(
-    { job, days, publicHolidays, card, cardCaution, setup, trip, changes, draftVersion: kept.draftVersion, now },
+    { job, days, publicHolidays, card, cardCaution, setup, trip, hands, wear, changes, draftVersion: kept.draftVersion, now },
     changes,
   );
   const draft = {
@@ -128,6 +132,19 @@ function priced(input: PriceInput, changes: readonly DraftChange[]): QuoteDraft 
 function holidaysAt(place: Place, days: readonly BookDay[], { holidayPercent }: RateCard): PublicHoliday[] {
   if (Number(holidayPercent) === 0) return [];
   return holidaysOf({ country: place.country, region: place.region, years: days.map(({ date }) => Number(date.slice(0, 4))) });
+}
+
+/** Hands that the changes name, put away or not. */
+function handsNamed(db: ReadableDb, { batches }: KeptChanges): Hand[] {
+  const ids = batches.flat().flatMap((change) => (change.op === 'hand' ? [change.handId] : []));
+  return [...new Set(ids)].flatMap((id) => handById(db, id) ?? []);
+}
+
+/** The kit of a job with what a shoot day wears off it. */
+function wearOf(db: ReadableDb, jobId: string): Wear[] {
+  const needs = kitOfJob(db, jobId);
+  const items = needs.length > 0 ? allItems(db) : [];
+  return needs.map(({ item, name, count }) => ({ id: item, name, count, perDay: items.find(({ id }) => id === item)?.wearPerDay ?? null }));
 }
 
 /** The trip from home to home: by its tickets, else by the way that was typed, else by the long end of the estimate. */

@@ -6,7 +6,8 @@ import { epochOf } from '../../core/time/read.ts';
 import { noteSent, saveChanges, versionById, versionsOf, type KeptChanges } from '../../db/quotes.ts';
 import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
-import type { WritableDb } from '../../db/store.ts';
+import { handById } from '../../db/people.ts';
+import type { ReadableDb, WritableDb } from '../../db/store.ts';
 import { owedBy } from './cancellation.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
@@ -21,7 +22,8 @@ const draft = os.quotes.draft.handler(({ input, context }) =>
 );
 
 const change = os.quotes.change.handler(({ input, context }) =>
-  redrafted(context, 'quotes.change', input, ({ batches }, before) => {
+  redrafted(context, 'quotes.change', input, ({ batches }, before, db) => {
+    if (input.changes.some((change) => change.op === 'hand' && !handById(db, change.handId))) throw notFound('This hand');
     const wrong = [
       ...unknownLines(input.changes, before).map((id) => `names ${id}, which is not a line of this quote`),
       ...fixedLines(input.changes).map((id) => `moves ${id}; only lines that were added by hand can be moved`),
@@ -39,7 +41,7 @@ const undo = os.quotes.undo.handler(({ input, context }) =>
 );
 
 type DraftInput = { jobId: string; draftVersion: number; changes?: z.infer<typeof DraftChange>[] };
-type Redraft = (kept: KeptChanges, before: QuoteDraft) => { batches: KeptChanges['batches']; sentence: string };
+type Redraft = (kept: KeptChanges, before: QuoteDraft, db: ReadableDb) => { batches: KeptChanges['batches']; sentence: string };
 
 /** Change what is kept of a draft, against the version that was read; the answer is the draft as it is priced then. */
 function redrafted(context: Context, name: string, input: DraftInput, act: Redraft): { draft: QuoteDraft } {
@@ -47,7 +49,7 @@ function redrafted(context: Context, name: string, input: DraftInput, act: Redra
     const now = context.now();
     const before = quoteFacts(db, input.jobId, now);
     if (before.kept.draftVersion !== input.draftVersion) throw stale('The quote', before.draft, input);
-    const { batches, sentence } = act(before.kept, before.draft);
+    const { batches, sentence } = act(before.kept, before.draft, db);
     saveChanges(db, input.jobId, { batches, draftVersion: input.draftVersion + 1 }, now);
     writeHistory(db, { at: now, subject: 'quote draft', subjectId: input.jobId, deed: name, sentence, before: before.kept.batches });
     return { draft: quoteFacts(db, input.jobId, now).draft };

@@ -6,6 +6,7 @@ import type { ChangeDraft, Shown } from '../../drafts.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Button } from '../../parts/button.tsx';
 import { AddLineForm } from './add-line-form.tsx';
+import { CostForm } from './cost-form.tsx';
 import { DiscountForm } from './discount-form.tsx';
 import { HolidaysForm } from './holidays-form.tsx';
 import { OffersForm } from './offers-form.tsx';
@@ -26,6 +27,7 @@ type Props = {
 
 const named = {
   line: 'Add a line',
+  costs: 'Costs to me',
   discount: 'Discount',
   offers: 'Offers',
   tax: 'Tax',
@@ -41,6 +43,7 @@ export function QuoteChanges({ job, draft, shown, change, changeAll, taxes }: Pr
   const dates = [...new Set(job.days.map((day) => day.date))];
   const forms: Record<Named, ReactNode> = {
     line: <AddLineForm change={change} {...close} />,
+    costs: <CostForm change={change} currency={draft.currency} {...close} />,
     discount: <DiscountForm change={change} shown={shown} currency={draft.currency} {...close} />,
     offers: <OffersForm change={changeAll} offers={draft.offers} {...close} />,
     tax: taxes.length > 0 ? <TaxForm change={changeAll} taxes={taxes} {...close} /> : null,

@@ -11,6 +11,7 @@ import { ActionButton } from '../../parts/action-button.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { Tick } from '../../parts/tick.tsx';
 import { QuoteChanges } from './quote-changes.tsx';
+import { QuoteCosts } from './quote-costs.tsx';
 import { QuoteLines } from './quote-lines.tsx';
 import { QuoteOffers } from './quote-offers.tsx';
 import { QuoteTotals } from './quote-totals.tsx';
@@ -63,6 +64,7 @@ export function Quote({ job, draft, taxes, pencil, onPencil, black }: Props) {
       <QuoteTotals shown={shown} currency={draft.currency} />
       {shown.lines.length > 0 ? (
         <>
+          <QuoteCosts costs={shown.costs ?? []} change={change} locked={closed} />
           <Scale scale={shown.scale} />
           <dl className={style.figures}>
             <dt>{`Kept per hour away (${fixedText(shown.scale.hoursAway, 0)} h)`}</dt>

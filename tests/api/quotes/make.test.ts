@@ -6,7 +6,9 @@ import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import type { DraftChange } from '../../../core/contract/quotes.ts';
 import type { RateCard } from '../../../core/contract/rates.ts';
+import { blankHand } from '../../../core/people/blank.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
+import { people } from '../../../electron/api/people.ts';
 import { quotes } from '../../../electron/api/quotes.ts';
 import { rates } from '../../../electron/api/rates.ts';
 import { trips } from '../../../electron/api/trips.ts';
@@ -278,4 +280,21 @@ test('the trip of a quote is that of the legs of its job', async () => {
   expect(draft.lines.find(({ id }) => id === 'allowances/night')).toMatchObject({ quantity: '4', estimated: false });
   expect(draft.lines.some(({ id }) => id.startsWith('travel/mileage'))).toBe(false);
   expect(draft.cautions).toContain('The way is by rail: its fare is not in the quote. Add it as a line.');
+});
+
+test('a hand named on a quote costs their day rate in People, in this job a day and nowhere on the price', async () => {
+  const at = await world('2026-12-01T15:00:00Z');
+  await withCard(at);
+  const { id: jobId } = await inquiry(at);
+  const rates300 = [{ role: 'shoot' as const, dayRate: '300', currency: 'USD', from: '2026-01-01' }];
+  const { hand } = await call(people.saveHand, { fields: { ...blankHand('Ana Berg'), rates: rates300 } }, at);
+  const before = (await call(quotes.draft, { jobId }, at)).draft;
+  const named = (handId: string, draftVersion: number) =>
+    call(quotes.change, { jobId, draftVersion, changes: [{ op: 'hand', handId }] }, at);
+  expect(await refusal(named(jobId, 0))).toMatchObject({ code: 'NOT_FOUND' });
+  const { draft } = await named(hand.id, 0);
+  expect(draft.costs).toMatchObject([{ kind: 'hand', what: 'Ana Berg', amount: { minor: 60_000, currency: 'USD' } }]);
+  expect(draft.scale.thisJob.minor).toBeLessThan(before.scale.thisJob.minor);
+  expect(draft.totals).toEqual(before.totals);
+  expect((await call(quotes.undo, { jobId, draftVersion: 1 }, at)).draft.costs).toEqual([]);
 });

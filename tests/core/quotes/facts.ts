@@ -98,6 +98,8 @@ export function inputOf({ job, setup: mine, card: rates, ...rest }: Facts = {}):
     cardCaution: null,
     publicHolidays: [],
     trip: null,
+    hands: [],
+    wear: [],
     changes: [],
     draftVersion: 0,
     now: at('2026-08-01T09:05'),
