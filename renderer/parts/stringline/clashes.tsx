@@ -5,19 +5,26 @@ import { textWidth } from './text-width.ts';
 
 type Ring = { key: string; sentence: string; short: string; cx: number; cy: number; rx: number; ry: number; x: number; y: number };
 
-/** Where the rings of what clashes stand, and the words beside each. */
+const LINE = 15;
+
+/** Where the rings of what clashes stand, and the words beside each: below it, and below the words of another where they would touch. */
 export function ringsOf(clashes: Strip['clashes'], layout: Layout, size: Size): Ring[] {
-  return clashes
-    .filter((clash) => meets(clash, layout))
-    .map((clash) => {
-      const [left, right] = [layout.x(Math.max(clash.start, layout.start)), layout.x(Math.min(clash.end, layout.end))];
-      const [cx, cy] = [(left + right) / 2, layout.y(clash.placeKey)];
-      const rx = Math.max(size === 'large' ? 26 : 16, (right - left) / 2 + 8);
-      const ry = size === 'large' ? 24 : 17;
-      const { short, sentence, placeKey, start } = clash;
-      const x = Math.max(layout.left, Math.min(cx + rx * 0.5, layout.right - textWidth(short, 600) - 2));
-      return { key: `${placeKey} ${start}`, sentence, short, cx, cy, rx, ry, x, y: cy + ry + 15 };
-    });
+  const rings: Ring[] = [];
+  for (const clash of clashes.filter((each) => meets(each, layout))) {
+    const [left, right] = [layout.x(Math.max(clash.start, layout.start)), layout.x(Math.min(clash.end, layout.end))];
+    const [cx, cy] = [(left + right) / 2, layout.y(clash.placeKey)];
+    const rx = Math.max(size === 'large' ? 26 : 16, (right - left) / 2 + 8);
+    const ry = size === 'large' ? 24 : 17;
+    const { short, sentence, placeKey, start } = clash;
+    const width = textWidth(short, 600) + 8;
+    const x = Math.max(layout.left, Math.min(cx + rx * 0.5, layout.right - width));
+    const touches = (y: number): boolean =>
+      rings.some((other) => Math.abs(other.y - y) < LINE && x < other.x + textWidth(other.short, 600) + 8 && other.x < x + width);
+    let y = cy + ry + LINE;
+    while (touches(y)) y += LINE;
+    rings.push({ key: `${placeKey} ${start}`, sentence, short, cx, cy, rx, ry, x, y });
+  }
+  return rings;
 }
 
 /** The room that rings and the words beside them take, which other words keep clear of. */

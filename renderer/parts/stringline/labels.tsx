@@ -8,7 +8,10 @@ type Box = { left: number; right: number; top: number; bottom: number };
 type Label = { key: string; title: string; whole: string; note: string; x: number; y: number; box: Box };
 
 const LINE = 15;
+/** Pixels that a name may be long, and where many stand beside each other. */
 const LONGEST = 260;
+const LONGEST_OF_MANY = 150;
+const MANY = 12;
 const TRIES = 3;
 
 const touch = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
@@ -17,11 +20,13 @@ const touch = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right 
 function labelsOf(jobs: readonly StripJob[], layout: Layout, taken: readonly Box[]): Label[] {
   const placed: Label[] = [];
   const obstacles: Box[] = [...taken];
-  for (const job of jobs) {
+  const shown = jobs.filter((job) => meets(job, layout));
+  const longest = shown.length > MANY ? LONGEST_OF_MANY : LONGEST;
+  for (const job of shown) {
     const first = job.blocks.find((block) => meets(block, layout));
     const last = job.blocks.findLast((block) => meets(block, layout));
     if (!first || !last) continue;
-    const title = fitted(job.title, LONGEST, 600);
+    const title = fitted(job.title, longest, 600);
     const width = textWidth(title, 600) + textWidth(` ${job.note}`) + 2;
     const start = inside(first, layout).left - 2;
     // Where it would run out of the drawing it ends with the job's last block, or with the drawing.

@@ -18,7 +18,7 @@ export type Layout = Span & {
 
 const measures = {
   small: { left: 104, top: 26, foot: 24, gap: 24, lane: 118, block: 13, right: 10 },
-  large: { left: 128, top: 62, foot: 26, gap: 34, lane: 290, block: 15, right: 18 },
+  large: { left: 128, top: 62, foot: 26, gap: 28, lane: 290, block: 15, right: 18 },
 } as const;
 
 /**

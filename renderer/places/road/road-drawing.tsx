@@ -49,6 +49,7 @@ export function RoadDrawing({ road, view, rest, laid, unit, room, label }: Props
           width={width}
           height={at.height}
           viewBox={`0 0 ${width} ${at.height}`}
+          preserveAspectRatio="xMinYMin"
           className={`${lines.large} ${style.drawing}`}
         >
           <rect className={style.ground} x={0} y={0} width={width} height={at.height} />
