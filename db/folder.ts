@@ -12,6 +12,8 @@ export const layout = (folder: string) => ({
   papers: join(folder, 'papers'),
   snapshots: join(folder, 'snapshots'),
   setAside: join(folder, 'set-aside'),
+  /** A store that is being filled before it is taken over; what a kill leaves of it is cleared at the next opening. */
+  making: join(folder, 'in-the-making'),
 });
 
 /** What SQLite keeps beside a database; together with the file itself they are one store. */

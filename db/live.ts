@@ -11,6 +11,7 @@ import { sealStore } from './seal.ts';
 import { listSnapshots, takeSnapshot } from './snapshot.ts';
 import type { ReadableDb, Store, WritableDb } from './store.ts';
 import { StoreError, inStoreWords, storeTroubleBehind } from './trouble.ts';
+import { emptyOut, takeOver } from './whole-store.ts';
 
 type Parts = { folder: string; client: Database.Database; lock: Lock; schema: number };
 
@@ -34,6 +35,12 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
     if (!client.open) throw new StoreError('closed', CLOSED);
   }
 
+  function requireStill(): void {
+    requireOpen();
+    if (client.inTransaction || reading) throw new StoreError('misuse', NESTED);
+    if (damaged) throw damaged;
+  }
+
   return {
     folder,
     papers,
@@ -52,9 +59,7 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
       }
     },
     write<T>(deed: (db: WritableDb) => T): T {
-      requireOpen();
-      if (client.inTransaction || reading) throw new StoreError('misuse', NESTED);
-      if (damaged) throw damaged;
+      requireStill();
       try {
         return transaction.immediate(deed) as T;
       } catch (error) {
@@ -75,6 +80,25 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
     },
     snapshots() {
       return inStoreWords(() => listSnapshots(snapshots));
+    },
+    takeOver(other) {
+      requireStill();
+      try {
+        takeOver(client, other);
+      } catch (error) {
+        throw inWords(error);
+      }
+    },
+    async emptyOut(now) {
+      requireStill();
+      const kept = await this.snapshot('asked', now);
+      requireStill();
+      try {
+        emptyOut(client);
+      } catch (error) {
+        throw inWords(error);
+      }
+      return kept;
     },
     announce(word) {
       requireOpen();

@@ -1,6 +1,7 @@
 /**
  * The one place where the store is opened.
  */
+import { rmSync } from 'node:fs';
 import { requireSound, requireWhole } from './check.ts';
 import { connect, requireSqlite, sqliteVersion } from './connect.ts';
 import { layout, prepareFolder } from './folder.ts';
@@ -50,6 +51,7 @@ async function openHeld({ folder, now, migrationsFolder, onNote }: Required<Open
   const migrations = readMigrations(migrationsFolder);
   const seal = inStoreWords(() => {
     clearPartials(places.snapshots);
+    rmSync(places.making, { recursive: true, force: true });
     finishReplacement(folder);
     requireNotLost(folder);
     return sealOf(folder);

@@ -35,6 +35,10 @@ export type Store = {
   snapshot(why: Snapshot['why'], now: number): Promise<Snapshot>;
   /** All snapshots, newest first. */
   snapshots(): Snapshot[];
+  /** Put every row of a closed store in another data folder into this one, which must hold nothing: all or nothing. Papers are files and stay there. */
+  takeOver(folder: string): void;
+  /** Write a verified snapshot, then take every row out. `now` in epoch milliseconds. */
+  emptyOut(now: number): Promise<Snapshot>;
   /** Leave word beside the store for a second start; it goes when the store is closed. */
   announce(word: Announcement): void;
   /** Optimise, checkpoint, close, let the lock go. Safe to call twice. */

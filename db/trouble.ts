@@ -17,6 +17,7 @@ export type StoreTroubleKind =
   | 'misuse'
   | 'newer version'
   | 'no such snapshot'
+  | 'not empty'
   | 'not ours'
   | 'old library';
 

@@ -16,6 +16,7 @@ import { places } from './places.ts';
 import { quotes } from './quotes.ts';
 import { rates } from './rates.ts';
 import { road } from './road.ts';
+import { sample } from './sample.ts';
 import { setup } from './setup.ts';
 import { store } from './store.ts';
 import { trips } from './trips.ts';
@@ -36,6 +37,7 @@ export const contract = {
   quotes,
   rates,
   road,
+  sample,
   setup,
   store,
   trips,

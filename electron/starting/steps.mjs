@@ -65,7 +65,7 @@ export function ensurePage() {
 
 /** Build the doors and the preload when their sources changed. */
 export function ensureProgram() {
-  const sources = ['electron', 'db', 'core', 'vite.program.config.ts', 'package-lock.json'];
+  const sources = ['electron', 'db', 'core', 'assets/sample', 'vite.program.config.ts', 'package-lock.json'];
   const config = ['--config', 'vite.program.config.ts'];
   buildWhenChanged('program', sources, [
     [...config, '--emptyOutDir'],

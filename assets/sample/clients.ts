@@ -1,0 +1,127 @@
+/** Clients, all invented. Phone numbers are from the range kept for fiction; mail addresses end in a name kept for examples. */
+import type { SampleClient } from './shape.ts';
+
+const asks = { purchaseOrder: false, insurance: false, taxForm: false, confidentiality: false };
+const bill = (name: string, address: string, email: string) => ({ name, address, email });
+
+export const clients: readonly SampleClient[] = [
+  {
+    name: 'Guild of Crust and Crumb Bakers',
+    contacts: [
+      { name: 'Perpetua Quillan', email: 'perpetua@crustguild.example', phone: '+1 414 555 0121', what: 'congress office' },
+      { name: 'Anselm Brodeur', email: 'accounts@crustguild.example', phone: '', what: 'accounts' },
+    ],
+    billing: bill('Guild of Crust and Crumb Bakers', '77 Millrace Street\nMilwaukee, WI', 'accounts@crustguild.example'),
+    country: 'US',
+    payDays: 30,
+    asks: { ...asks, purchaseOrder: true, insurance: true },
+    notes: 'Pays on the day. Wants names of all prize winners spelt from their list.',
+  },
+  {
+    name: 'Fernhollow Clinics',
+    contacts: [{ name: 'Dr. Ismene Tarrow', email: 'i.tarrow@fernhollow.example', phone: '+1 218 555 0109', what: 'medical lead' }],
+    billing: bill('Fernhollow Clinics', '9 Aspen Rise\nDuluth, MN', 'bills@fernhollow.example'),
+    country: 'US',
+    payDays: 30,
+    asks: { ...asks, taxForm: true, confidentiality: true },
+    notes: 'No patients in the picture without a signed form.',
+  },
+  {
+    name: 'Prairie Gearbox League',
+    contacts: [{ name: 'Lucan Ostrander', email: 'lucan@gearboxleague.example', phone: '+1 701 555 0164', what: 'finals' }],
+    billing: bill('Prairie Gearbox League', '1200 Elevator Road\nFargo, ND', 'office@gearboxleague.example'),
+    country: 'US',
+    asks: { ...asks, taxForm: true },
+    notes: 'Children in every picture: forms come from the teams.',
+  },
+  {
+    name: 'Wexcombe Timber Cooperative',
+    contacts: [{ name: 'Hollis Amberley', email: 'hollis@wexcombe.example', phone: '+1 218 555 0150', what: 'members' }],
+    billing: bill('Wexcombe Timber Cooperative', '31 Log Landing\nBemidji, MN', 'ledger@wexcombe.example'),
+    country: 'US',
+    asks: { ...asks, insurance: true },
+  },
+  {
+    name: 'Ninth Pier Theatre',
+    contacts: [{ name: 'Calla Worthing', email: 'calla@ninthpier.example', phone: '+1 218 555 0178', what: 'stage' }],
+    country: 'US',
+    billing: bill('Ninth Pier Theatre', '9 Pier Street\nDuluth, MN', 'calla@ninthpier.example'),
+    notes: 'Slow to pay, kind to work for.',
+  },
+  {
+    name: 'Harrowgate Pumps',
+    contacts: [
+      { name: 'Desmond Falk', email: 'd.falk@harrowgatepumps.example', phone: '+1 612 555 0133', what: 'marketing' },
+      { name: 'Ottoline Pryce', email: 'purchasing@harrowgatepumps.example', phone: '', what: 'purchasing' },
+    ],
+    billing: bill('Harrowgate Pumps', '5 Impeller Way\nMinneapolis, MN', 'payables@harrowgatepumps.example'),
+    country: 'US',
+    payDays: 45,
+    asks: { purchaseOrder: true, insurance: true, taxForm: true, confidentiality: true },
+    notes: 'Nothing is paid without their order number on it.',
+  },
+  {
+    name: 'Kestrel Lane School Trust',
+    contacts: [{ name: 'Winifred Sallow', email: 'w.sallow@kestrellane.example', phone: '+1 507 555 0182', what: 'head of events' }],
+    billing: bill('Kestrel Lane School Trust', '60 Kestrel Lane\nRochester, MN', 'office@kestrellane.example'),
+    country: 'US',
+    tax: 'exempt',
+    taxReason: 'Exempt school; certificate on file.',
+    payDays: 30,
+  },
+  {
+    name: 'Blue Ledger Accountants',
+    contacts: [{ name: 'Morwenna Tighe', email: 'morwenna@blueledger.example', phone: '+1 612 555 0117', what: 'partner' }],
+    billing: bill('Blue Ledger Accountants', '400 Columnar Place\nMinneapolis, MN', 'morwenna@blueledger.example'),
+    country: 'US',
+    payDays: 7,
+    notes: 'Same four seminars every year.',
+  },
+  {
+    name: 'Saltmarsh & Rook Architects',
+    contacts: [{ name: 'Evander Rook', email: 'evander@saltmarshrook.example', phone: '+1 608 555 0145', what: 'partner' }],
+    billing: bill('Saltmarsh & Rook Architects', '12 Plumb Line\nMadison, WI', 'studio@saltmarshrook.example'),
+    country: 'US',
+    depositPercent: '30',
+  },
+  {
+    name: 'Copper Shore Rowing Union',
+    contacts: [{ name: 'Jessamy Crake', email: 'jessamy@coppershore.example', phone: '+1 906 555 0126', what: 'regatta' }],
+    billing: bill('Copper Shore Rowing Union', '3 Boathouse Row\nMarquette, MI', 'treasurer@coppershore.example'),
+    country: 'US',
+    asks: { ...asks, insurance: true },
+  },
+  {
+    name: 'Tamarack Library Friends',
+    contacts: [{ name: 'Ondine Marsh', email: 'ondine@tamarackfriends.example', phone: '+1 218 555 0191', what: 'readings' }],
+    billing: bill('Tamarack Library Friends', '22 Folio Street\nDuluth, MN', 'ondine@tamarackfriends.example'),
+    country: 'US',
+    notes: 'Small budgets, always half days.',
+  },
+  {
+    name: 'Red Spruce Freight',
+    contacts: [{ name: 'Bartholomew Inck', email: 'b.inck@redsprucefreight.example', phone: '+1 204 555 0168', what: 'communications' }],
+    billing: bill('Red Spruce Freight', '810 Switchyard Avenue\nWinnipeg, MB', 'payables@redsprucefreight.example'),
+    country: 'CA',
+    currency: 'CAD',
+    payDays: 30,
+    asks: { ...asks, purchaseOrder: true, insurance: true },
+    notes: 'Hires in Canada: their lawyer says what papers I need at the border.',
+  },
+  {
+    name: 'Noorderwind Zaden',
+    contacts: [{ name: 'Tjitske Haverkamp', email: 'tjitske@noorderwindzaden.example', phone: '', what: 'trade days' }],
+    billing: bill('Noorderwind Zaden', 'Zaaiveld 14\nGroningen', 'facturen@noorderwindzaden.example'),
+    country: 'NL',
+    currency: 'EUR',
+    tax: 'reverse charge',
+    taxReason: 'Business customer abroad.',
+    payDays: 30,
+  },
+  {
+    name: 'Lantern Bay Festival',
+    contacts: [{ name: 'Rosalba Fenn', email: 'rosalba@lanternbay.example', phone: '+1 715 555 0139', what: 'programme' }],
+    billing: bill('Lantern Bay Festival', '1 Breakwater Green\nSuperior, WI', 'rosalba@lanternbay.example'),
+    country: 'US',
+  },
+];
