@@ -8,6 +8,7 @@ import { bookItem } from '../core/fit/kit-list.ts';
 import { legAt, ticketsAndWays, type PlacedLeg } from '../core/trips/legs.ts';
 import { allItems } from './kit.ts';
 import { allHands } from './people.ts';
+import { missingByItem } from './packs.ts';
 import { personalNear } from './personal.ts';
 import { perStore } from './prepared.ts';
 import { LONGEST_STAY_MS } from './schema/jobs.ts';
@@ -76,13 +77,14 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
     rows.map((row) => row.id),
   );
   const jobs = rows.map((row) => jobOf(row, belongings(row.id)));
+  const lost = missingByItem(db);
   return {
     home: span.home,
     jobs: jobs.map(({ job }) => job),
     ways: [...bookWays(db, span.distance), ...jobs.flatMap(({ ways }) => ways)],
     restMinutes: span.restMinutes,
     personal: personalNear(db, near),
-    kit: allItems(db).map((item) => bookItem(item, span.home.zone)),
+    kit: allItems(db).map((item) => bookItem({ ...item, owned: Math.max(0, item.owned - (lost.get(item.id) ?? 0)) }, span.home.zone)),
     hands: allHands(db),
   };
 }

@@ -6,7 +6,7 @@ import { Stringline } from './road.ts';
 /** One running clock: what bites at an instant, and the action that stops it. */
 export const Clock = z.strictObject({
   id: z.string(),
-  kind: z.enum(['reply-by', 'quote', 'pencil', 'challenge', 'ran out', 'call', 'question']),
+  kind: z.enum(['reply-by', 'quote', 'pencil', 'challenge', 'ran out', 'call', 'question', 'kit']),
   at: InstantText,
   late: z.boolean(),
   jobId: Id,

@@ -81,8 +81,27 @@ export const Whereabouts = z.strictObject({
   home: z.int().min(0),
   out: z.array(z.strictObject({ jobId: Id, title: z.string(), count: z.int(), until: InstantText })),
   service: z.array(z.strictObject({ count: z.int(), to: DateText })),
+  missing: z.array(z.strictObject({ jobId: Id, title: z.string(), count: z.int() })).describe('did not come back with a job'),
 });
 export type Whereabouts = z.infer<typeof Whereabouts>;
+
+const Pieces = z.int('must be a whole number').min(0, 'is below zero').max(10_000, 'is more than 10,000');
+/** What became of a unit, or of the counted rest of a thing (serial empty). */
+const Tick = z.strictObject({
+  item: Id,
+  serial: Line.default(''),
+  out: Pieces.describe('packed; 0 for not packed'),
+  back: Pieces.describe('of those'),
+  missing: Pieces.describe('of those, known not to have come back'),
+});
+export const PackRow = Tick.extend({
+  name: z.string(),
+  place: z.string().describe('where a unit is kept'),
+  needed: z.int().describe('of the thing, by the job'),
+  toPack: z.int().describe('by this row'),
+});
+export type PackRow = z.infer<typeof PackRow>;
+const PackList = z.strictObject({ rows: z.array(PackRow), homeAt: InstantText.nullable().describe('when one is home again') });
 
 const Needs = z.strictObject({ needs: z.array(KitNeed.extend({ name: z.string() })) });
 
@@ -124,6 +143,12 @@ export const kit = {
   ),
   dropPreset: writes('Take a preset off the list; jobs keep what it stood for.', z.strictObject({ id: Id, version: Version }), Nothing),
   forJob: reads('What a job needs.', z.strictObject({ jobId: Id }), Needs),
+  packList: reads('What is to be packed for a job, what was, and what came back.', z.strictObject({ jobId: Id }), PackList),
+  pack: writes(
+    'Tick things and units of a job out, back or missing; what is not named stays.',
+    z.strictObject({ jobId: Id, ticks: z.array(Tick).min(1).max(1000), key: DeedKey }),
+    PackList,
+  ),
   setForJob: writes(
     'Say what a job needs, in place of what was said before. A preset is expanded into its things; the larger count of a thing counts.',
     z.strictObject({ jobId: Id, needs: z.array(KitNeed).max(200).default([]), presets: z.array(Name).max(20).default([]), key: DeedKey }),

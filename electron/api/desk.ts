@@ -19,6 +19,7 @@ import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { bringBack, clockLines, linesOf, putAway } from './desk-lines.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
+import { kitClocks } from './packs.ts';
 import { standingOf } from './pencils.ts';
 
 type Answer = FitResult['answer'];
@@ -36,7 +37,8 @@ const see = os.desk.see.handler(({ context }) =>
     const answers = setup ? answersTo(db, jobs, now) : new Map<string, Answer | null>();
     const pencils = setup ? pencilsAmong(db, jobs, now) : new Map<string, Pencilled>();
     const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
-    const clocks = clocksOf(asDeskJobs, now, zone);
+    const ofJobs = clocksOf(asDeskJobs, now, zone);
+    const clocks = [...ofJobs, ...kitClocks(db, now, zone)].sort((a, b) => epochOf(a.at) - epochOf(b.at));
     const urgent = jobs.find((job) => job.id === clocks.find(({ kind }) => kind === 'reply-by' || kind === 'question')?.jobId);
     return {
       now: momentAt(now, zone),

@@ -5,13 +5,10 @@ import type { Job } from '../../core/contract/jobs.ts';
 import type { BookDay } from '../../core/fit/book.ts';
 import { defaultExpiry, type PencilExpiry } from '../../core/jobs/pencil.ts';
 import { epochOf } from '../../core/time/read.ts';
-import { planTrip } from '../../core/trips/plan.ts';
 import { newestQuote } from '../../db/jobs.ts';
-import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
-import { bookWays } from '../../db/trips.ts';
-import { jobOnBooks } from './book.ts';
 import { badFacts } from './job-facts.ts';
+import { tripOf } from './trip-of.ts';
 
 /**
  * An expiry that a person named, in whole minutes.
@@ -30,17 +27,8 @@ export function usualExpiry(db: ReadableDb, job: Job, days: readonly BookDay[], 
   return defaultExpiry({
     now,
     validUntil: newestQuote(db, job.id)?.validUntilAt ?? null,
-    doorOut: doorOutOf(db, job) ?? days[0]?.callAt ?? null,
+    doorOut: tripOf(db, job)?.doorOutAt ?? days[0]?.callAt ?? null,
     replyBy: job.replyBy ? epochOf(job.replyBy.at) : null,
     zone,
   });
-}
-
-/** When one leaves home for a job, epoch ms, by its tickets and the ways that were typed; nothing while its place, days or home are not known. */
-export function doorOutOf(db: ReadableDb, job: Job): number | null {
-  const setup = setupRow(db)?.fields;
-  const known = jobOnBooks(db, job);
-  if (!setup || !known) return null;
-  const { place, days, legs } = known.candidate;
-  return planTrip({ home: setup.home, place, days, ways: [...known.ways, ...bookWays(db, setup.distance)], tickets: legs ?? [] }).doorOutAt;
 }

@@ -9,6 +9,7 @@ import { instantText, wallAt } from '../../core/time/read.ts';
 import { countInWords } from '../../core/words/amounts.ts';
 import { allItems, keepItem } from '../../db/kit.ts';
 import { writeHistory } from '../../db/keeping.ts';
+import { missingPieces } from '../../db/packs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear } from './book.ts';
@@ -43,13 +44,15 @@ export const whereabouts = os.kit.whereabouts.handler(({ context }) =>
   context.store.read((db) => {
     const setup = setupRow(db)?.fields;
     // Without a home there is no trip that anything could be on.
-    if (!setup) return { items: allItems(db).map(({ id, owned }) => ({ id, home: owned, out: [], service: [] })) };
+    if (!setup) return { items: allItems(db).map(({ id, owned }) => ({ id, home: owned, out: [], service: [], missing: [] })) };
     const now = context.now();
     const found = whereaboutsOf(bookNear(db, { from: now, to: now, now, leaveOutJob: null }), now);
+    const lost = missingPieces(db);
     return {
       items: found.map(({ id, home, out, service }) => ({
         id,
         home,
+        missing: lost.filter(({ item }) => item === id).map(({ jobId, title, count }) => ({ jobId, title, count })),
         out: out.map(({ jobId, title, count, untilAt }) => ({ jobId, title, count, until: instantText(untilAt) })),
         // The last day of a service is in it.
         service: service.map(({ count, endAt }) => ({ count, to: wallAt(endAt - 1, setup.home.zone).slice(0, 10) })),

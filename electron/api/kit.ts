@@ -27,6 +27,7 @@ import type { ReadableDb, WritableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
 import { bring, whereabouts } from './kit-bring.ts';
 import { badFacts } from './job-facts.ts';
+import { pack, packList } from './packs.ts';
 import { os } from './os.ts';
 import { notFound, refused, stale } from './trouble.ts';
 
@@ -151,4 +152,17 @@ function note(db: WritableDb, id: string, name: string, sentence: string, before
   writeHistory(db, { at, subject: 'kit', subjectId: id, deed: name, sentence, before: before ?? null });
 }
 
-export const kit = { list, whereabouts, bring, save, drop, putBack, savePreset, dropPreset: removePreset, forJob, setForJob };
+export const kit = {
+  list,
+  whereabouts,
+  bring,
+  save,
+  drop,
+  putBack,
+  savePreset,
+  dropPreset: removePreset,
+  forJob,
+  setForJob,
+  packList,
+  pack,
+};

@@ -16,8 +16,8 @@ import { newestPencil } from '../../db/pencils.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobOnBooks, ownSetup, spanOf } from './book.ts';
 import { deed } from './deed.ts';
-import { doorOutOf } from './job-pencil.ts';
 import { os } from './os.ts';
+import { tripOf } from './trip-of.ts';
 import { notFound, refused } from './trouble.ts';
 
 const ranks = os.pencils.ranks.handler(({ input, context }) =>
@@ -57,7 +57,7 @@ const challenge = os.pencils.challenge.handler(({ input, context }) =>
     if (!known || known.candidate.firmness !== 'pencil' || !pencil)
       throw refused(`${job.title} holds no pencil.`, 'Only a live pencil can be challenged.');
     const { home } = ownSetup(db);
-    const untilAt = challengeUntil(now, input.hours, doorOutOf(db, job) ?? Infinity);
+    const untilAt = challengeUntil(now, input.hours, tripOf(db, job)?.doorOutAt ?? Infinity);
     if (untilAt <= now) throw refused(`Door-out for ${job.title} is past.`, 'There is no time left to ask for a yes or no.');
     const row = addChallenge(db, { pencilId: pencil.id, askedAt: now, untilAt, untilZone: home.zone });
     const sentence = `${job.title} was asked for a yes or no by ${momentAt(untilAt, home, home)}.`;

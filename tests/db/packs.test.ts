@@ -8,7 +8,7 @@ import { NOW } from '../store.ts';
 
 const rows = `
   insert into jobs (id, title, stage, role, questions, spans, received_at, received_zone, deliverables, created_at, updated_at)
-    values ('j', 'Curling', 'inked', 'shoot', '[]', '[]', 1, 'America/Chicago', '[]', 1, 1);
+    values ('j', 'Curling', 'pencilled', 'shoot', '[]', '[]', 1, 'America/Chicago', '[]', 1, 1);
   insert into kit_items (id, name, fields, created_at, updated_at) values ('i', 'Camera', '{}', 1, 1);
   insert into job_packs (job_id, item_id, serial, out, back, missing, updated_at) values ('j', 'i', 'A1', 1, 0, 1, 5), ('j', 'i', '', 6, 4, 0, 5);
 `;

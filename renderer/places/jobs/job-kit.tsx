@@ -14,12 +14,13 @@ import { Rows } from '../../parts/rows.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import { sayWithUndo } from '../../undo.ts';
+import { PackList } from './pack-list.tsx';
 import style from './trip.module.css';
 
 type Named = KitNeed & { name: string };
 
-/** What the job needs of the kit, with what is short and when; changed in place. */
-export function JobKit({ jobId, locked }: { jobId: string; locked: boolean }) {
+/** What the job needs of the kit, with what is short and when, and the list to pack by; changed in place. @param zone of home */
+export function JobKit({ jobId, zone, locked }: { jobId: string; zone: string; locked: boolean }) {
   const [changing, setChanging] = useState(false);
   const needs = useQuery(ask.kit.forJob.queryOptions({ input: { jobId } })).data?.needs;
   const list = useQuery(ask.kit.list.queryOptions({ input: {} })).data;
@@ -50,6 +51,7 @@ export function JobKit({ jobId, locked }: { jobId: string; locked: boolean }) {
           ))}
         </ul>
       )}
+      {changing ? null : <PackList jobId={jobId} zone={zone} />}
       {short.map(({ sentence }) => (
         <p key={sentence} className={style.broken}>
           {sentence}

@@ -104,7 +104,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
         </div>
       </div>
       <div className={trip.parts}>
-        <JobKit jobId={job.id} locked={CLOSED.includes(job.state)} />
+        <JobKit jobId={job.id} zone={mine.home.zone} locked={CLOSED.includes(job.state)} />
         <Trip job={job} home={mine.home} currency={mine.currency} />
       </div>
       <KnownSection job={job} />

@@ -52,11 +52,12 @@ export const serviceInWords = ({ from, to, count }: KitItemFields['services'][nu
   `${count} from ${datesInWords({ from, to })}`;
 
 /** "1 at home; 2 out with Fair until Sat 12 December 18:00; 1 in service to 14 December". @param at says an instant on the clock at home */
-export function whereInWords({ home, out, service }: Whereabouts, at: (instant: string) => string): string {
+export function whereInWords({ home, out, service, missing }: Whereabouts, at: (instant: string) => string): string {
   return [
     home > 0 || (out.length === 0 && service.length === 0) ? `${home} at home` : '',
     ...out.map(({ count, title, until }) => `${count} out with ${title} until ${at(until)}`),
     ...service.map(({ count, to }) => `${count} in service to ${paperDate(to)}`),
+    ...missing.map(({ count, title }) => `${count} did not come back from ${title}`),
   ]
     .filter((part) => part !== '')
     .join('; ');

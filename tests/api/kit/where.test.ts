@@ -19,7 +19,13 @@ test('units are at home, out with ink from twelve hours before the call, or in s
     return camera;
   };
   // 09:00 in Duluth is 15:00 UTC.
-  expect(await now('2026-12-12T16:00:00Z')).toEqual({ id: item.id, home: 3, out: [], service: [{ count: 1, to: '2026-12-12' }] });
+  expect(await now('2026-12-12T16:00:00Z')).toEqual({
+    id: item.id,
+    home: 3,
+    out: [],
+    service: [{ count: 1, to: '2026-12-12' }],
+    missing: [],
+  });
   at('2026-12-01T15:00:00Z');
   makeQuote(context, job.id);
   const { version } = (await call(jobs.get, { id: job.id }, { context })).job;
@@ -29,7 +35,7 @@ test('units are at home, out with ink from twelve hours before the call, or in s
     home: 1,
     out: [{ jobId: job.id, title: 'Fair', count: 2, until: '2026-12-13T00:00:00Z' }],
   });
-  expect(await now('2026-12-13T06:00:00Z')).toEqual({ id: item.id, home: 4, out: [], service: [] });
+  expect(await now('2026-12-13T06:00:00Z')).toEqual({ id: item.id, home: 4, out: [], service: [], missing: [] });
 });
 
 test('before the first set-up everything is at home', async () => {
