@@ -13,11 +13,12 @@ import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
 import { givenUpFindings } from './given-up.ts';
 import { handFindings, withHands } from './hands.ts';
-import { kitFindings, PACK_BEFORE, type KitSpan } from './kit.ts';
+import { kitFindings } from './kit.ts';
+import { kitSpans } from './kit-spans.ts';
 import { laneOf } from './lane.ts';
 import { legByLegFindings } from './leg-by-leg.ts';
 import { loadFindings } from './load.ts';
-import { movesOf, type Ground, type Move } from './moves.ts';
+import { movesOf, type Ground } from './moves.ts';
 import { offered } from './offered.ts';
 import { movableFindings, overlapFindings } from './overlap.ts';
 import { personalFindings } from './personal.ts';
@@ -68,7 +69,7 @@ export function assess(input: FitInput): FitResult {
     ...legByLegFindings(lane, ground),
     ...neighbours.flatMap((pair) => findingOf(pair, home, book.kit ?? [])),
     ...personalFindings(book.personal ?? [], lane, moves, home),
-    ...kitFindings(candidate, kitLane, book.kit ?? [], kitSpan(candidate, moves), home),
+    ...kitFindings(candidate, kitLane, book.kit ?? [], kitSpans(candidate, moves, home), home),
     ...chainFindings(mine),
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),
@@ -80,11 +81,4 @@ export function assess(input: FitInput): FitResult {
   const findings = withHands(found, book, candidate);
   const stays = lane.filter((entry) => entry.standing === 'own').length;
   return { answer: answerOf(findings), findings, fine: fineSentence(findings, neighbours, stays), missing: [] };
-}
-
-/** From packing before the first move, or call at home, to being back. */
-function kitSpan(candidate: BookJob, moves: readonly Move[]): KitSpan {
-  const starts = [...moves.map((move) => move.start), ...candidate.days.map((day) => day.callAt)];
-  const ends = [...moves.map((move) => move.end), ...candidate.days.map((day) => day.wrapAt)];
-  return { packAt: Math.min(...starts) - PACK_BEFORE, backAt: Math.max(...ends) };
 }

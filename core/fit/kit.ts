@@ -24,14 +24,14 @@ export function kitFindings(
   candidate: BookJob,
   lane: readonly LaneEntry[],
   items: readonly KitItem[],
-  span: KitSpan,
+  spans: readonly KitSpan[],
   home: Place,
 ): Finding[] {
   return (candidate.kit ?? [])
     .filter(({ count }) => count > 0)
     .flatMap((need) => {
       const item = items.find(({ id }) => id === need.item);
-      return item ? itemFindings(item, need, lane, items, span, home) : [unknownItem(need)];
+      return item ? itemFindings(item, need, lane, items, spans, home) : [unknownItem(need)];
     });
 }
 
@@ -40,7 +40,7 @@ function itemFindings(
   need: KitNeed,
   lane: readonly LaneEntry[],
   items: readonly KitItem[],
-  span: KitSpan,
+  spans: readonly KitSpan[],
   home: Place,
 ): Finding[] {
   const uses = lane.filter((entry) => entry.kind === 'stay').flatMap((stay) => useOf(stay, item));
@@ -50,11 +50,11 @@ function itemFindings(
   const order = ['ink', 'outranks', 'first', 'behind'] as const;
   for (const [index, standing] of order.entries()) {
     const counted = uses.filter((use) => order.slice(0, index + 1).some((upTo) => upTo === use.standing));
-    const short = shortage(item, need.count, own, counted, span);
+    const short = shortage(item, need.count, own, counted, spans);
     // A pencil is told of only for what it takes beyond what is short without it.
     if (short.count <= worst) continue;
     worst = short.count;
-    const sent = shortage({ ...item, byCourier: true }, need.count, own, counted, span);
+    const sent = shortage({ ...item, byCourier: true }, need.count, own, counted, spans);
     findings.push(finding(item, short, standing, items, sent.count < short.count, home));
   }
   return findings;
@@ -70,17 +70,16 @@ function useOf(stay: StayEntry, item: KitItem): Use[] {
 type Shortage = { count: number; from: number; to: number; demand: number; inService: number; users: BookJob[]; byReset: boolean };
 
 /** The largest shortage while the candidate has or resets the thing, the earliest of equal ones, and how long it lasts. */
-function shortage(item: KitItem, needed: number, own: readonly Use[], others: readonly Use[], span: KitSpan): Shortage {
+function shortage(item: KitItem, needed: number, own: readonly Use[], others: readonly Use[], spans: readonly KitSpan[]): Shortage {
   const ends = [
-    span.packAt,
-    span.backAt,
+    ...spans.flatMap(({ packAt, backAt }) => [packAt, backAt]),
     ...[...own, ...others].flatMap((use) => [use.startAt, use.endAt, use.resetUntil]),
     ...item.services.flatMap((service) => [service.startAt, service.endAt]),
   ];
   const edges = [...new Set(ends)].sort((a, b) => a - b);
   const steps = edges
     .slice(0, -1)
-    .map((from, index) => ({ ...shortAt(item, needed, own, others, span, from), from, to: edges[index + 1] ?? from }));
+    .map((from, index) => ({ ...shortAt(item, needed, own, others, spans, from), from, to: edges[index + 1] ?? from }));
   const largest = Math.max(0, ...steps.map((step) => step.count));
   const first = steps.findIndex((step) => step.count === largest);
   const step = steps[first];
@@ -95,12 +94,12 @@ function shortAt(
   needed: number,
   own: readonly Use[],
   others: readonly Use[],
-  span: KitSpan,
+  spans: readonly KitSpan[],
   at: number,
 ): Omit<Shortage, 'from' | 'to'> {
   const used = own.some((use) => use.startAt <= at && at < use.endAt);
   const resetting = own.some((use) => use.endAt <= at && at < use.resetUntil);
-  const packed = !item.byCourier && span.packAt <= at && at < span.backAt;
+  const packed = !item.byCourier && spans.some(({ packAt, backAt }) => packAt <= at && at < backAt);
   const inService = item.services
     .filter((service) => service.startAt <= at && at < service.endAt)
     .reduce((sum, { count }) => sum + count, 0);

@@ -82,7 +82,7 @@ function thingsInWords(job: BookJob, items: readonly KitItem[]): string {
 
 /** What the check finds short, as far as it has to be settled by this job. */
 function shortOf({ job, packAt, backAt }: Packed, book: Book, items: readonly KitItem[]): KitBar['short'] {
-  return kitFindings(job, laneOf(book, job), items, { packAt, backAt }, book.home)
+  return kitFindings(job, laneOf(book, job), items, [{ packAt, backAt }], book.home)
     .filter(({ hardness }) => hardness !== 'know')
     .map(({ numbers, sentence }) => ({ words: `${numbers['item']} short by ${numbers['short']}`, sentence }));
 }
