@@ -1,5 +1,6 @@
 import { expect, test } from 'playwright/test';
 import type { Job } from '../../core/contract/jobs.ts';
+import type { RateCard } from '../../core/contract/rates.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';
 
@@ -8,6 +9,8 @@ let inquiry: Job;
 test.beforeAll(async () => {
   host = await startHost();
   await setUp(host);
+  const { cards } = (await host.call('rates.list')) as { cards: RateCard[] };
+  for (const { id, version, ...fields } of cards) await host.call('rates.save', { id, version, fields: { ...fields, editHour: '60' } });
   ({ inquiry } = await fill(host));
 });
 test.afterAll(async () => {
