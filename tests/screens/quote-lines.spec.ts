@@ -1,5 +1,6 @@
 import { expect, test, type Page } from 'playwright/test';
 import type { Job } from '../../core/contract/jobs.ts';
+import { blankHand } from '../../core/people/blank.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';
 
@@ -9,6 +10,8 @@ test.beforeAll(async () => {
   host = await startHost();
   await setUp(host);
   ({ inquiry } = await fill(host));
+  const rates = [{ role: 'shoot', dayRate: '300', currency: 'USD', from: '2026-01-01' }];
+  await host.call('people.saveHand', { fields: { ...blankHand('Ana Berg'), rates } });
 });
 test.afterAll(async () => {
   await host.close();
@@ -64,6 +67,24 @@ test('a line is renamed, lines of one’s own are moved, an offer in the middle 
     await lineOf(page, 'Runner').getByRole('button', { name: 'Change', exact: true }).click();
     await expect.poll(async () => (await extras(page)).map((text) => text.slice(0, 5))).toEqual(['Runne', 'Crane', 'Permi']);
     await expect(page.getByRole('button', { name: 'Move up Shooting' })).toHaveCount(0);
+  });
+
+  await test.step('a hand and a sub-hire are counted, opened and taken off', async () => {
+    await press(page, 'Costs to me');
+    const form = page.getByRole('form', { name: 'Costs to me, never printed' });
+    await form.getByRole('button', { name: 'Count them' }).click();
+    await expect(form.getByText(/is empty; name a hand or what is rented/)).toBeVisible();
+    await form.getByRole('button', { name: /Hand$/ }).click();
+    await page.getByRole('option', { name: 'Ana Berg' }).click();
+    await form.getByLabel('Sub-hire of').fill('Long lens');
+    await form.getByLabel('Costs', { exact: true }).fill('120');
+    await form.getByRole('button', { name: 'Count them' }).click();
+    await expect(lineOf(page, 'Ana Berg').locator('summary')).toContainText('1,500.00');
+    await lineOf(page, 'Ana Berg').locator('summary').click();
+    await expect(page.getByText(/^5 days at 300\.00, the rate of Ana Berg for shoot/)).toBeVisible();
+    await lineOf(page, 'Long lens').locator('summary').click();
+    await press(page, 'Take off Long lens');
+    await expect(lineOf(page, 'Long lens')).toHaveCount(0);
   });
 
   await test.step('of three offers the second is taken out; the third keeps its line', async () => {

@@ -72,7 +72,7 @@ export function CostForm({ change, onClose, currency }: QuoteFormProps & { curre
         onChange={(next) => set({ cost: next })}
         error={fieldTrouble(trouble, 'cost')}
       />
-      <p className={style.second}>
+      <p className={style.hint}>
         {hands.length > 0 ? '' : 'Nobody is in People as a hand yet. '}
         Wear is counted by itself, from the kit that the job needs.
       </p>

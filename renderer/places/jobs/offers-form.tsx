@@ -37,7 +37,7 @@ export function OffersForm({ change, onClose, offers }: QuoteFormProps & { offer
           error={fieldTrouble(trouble, `names.${at}`)}
         />
       ))}
-      <p className={style.second}>
+      <p className={style.hint}>
         {plain
           ? 'Each begins with the lines as they are now.'
           : 'An emptied name takes that offer out; the others keep their lines. One alone is a plain quote. A new one begins with what holds in all offers.'}

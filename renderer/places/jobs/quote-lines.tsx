@@ -69,7 +69,13 @@ function marksOf(line: QuoteLine, currency: string, taxes: readonly string[]): s
     formatNumber(line.quantity) === '1' ? '' : `${formatNumber(line.quantity)} ${line.unit} × ${formatPrice(line.unitPrice, currency)}`;
   const cost = line.cost && line.cost.minor > 0 ? `costs me ${formatMoney(line.cost)}` : '';
   const untaxed = taxes.length > 0 && !line.taxed ? (line.bears?.state ?? 'not taxed') : '';
-  return [counted, line.estimated ? 'estimated' : '', line.changed ? 'changed by hand' : '', cost, untaxed]
+  return [
+    counted,
+    line.estimated ? 'estimated' : '',
+    line.changed ? (isOwnLine(line.id) ? 'added by hand' : 'changed by hand') : '',
+    cost,
+    untaxed,
+  ]
     .filter((words) => words !== '')
     .map((words) => ` ${words}`)
     .join('');
