@@ -4,6 +4,7 @@
  */
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import type { Place } from '../contract/parts.ts';
+import { foldName } from '../places/fold.ts';
 import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { resolve } from './dates/resolve.ts';
@@ -21,6 +22,7 @@ import { peopleIn } from './people/find.ts';
 import { phonesIn } from './people/reach.ts';
 import { countryOfZone } from './places/countries.ts';
 import { placeOf, placesIn } from './places/find.ts';
+import { aliasOf } from './places/names.ts';
 import { knownTown, zoneTown } from './places/home.ts';
 import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
 import { budgetOf } from './settle/budget.ts';
@@ -89,7 +91,7 @@ export function readInquiry(input: ReadInput): Reading {
   const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
   const times = sayTimes(
     body,
-    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone),
+    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, aliasOf(foldName(town)) ?? town, input.homePlace)[0]?.zone),
     dates,
   );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };
@@ -191,7 +193,10 @@ export function readInquiry(input: ReadInput): Reading {
   if (place.country !== undefined) point('country', ...place.countryWhere);
   if (place.ask) questions.push(question(place.ask.field, 'Which of these is it?', place.ask.choices));
 
-  const roles = roleAsked(body);
+  const things = deliverablesIn(body);
+  const asked = roleAsked(body);
+  // Who asks for a film of a day asks for somebody to shoot it.
+  const roles = asked.length === 0 ? things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end })) : asked;
   const role = roles.length === 1 ? roles[0] : undefined;
   if (role) fields.role = role.role;
   else if (roles.length > 1)
@@ -237,7 +242,6 @@ export function readInquiry(input: ReadInput): Reading {
     point(field, fact);
   }
 
-  const things = deliverablesIn(body);
   if (things.length > 0) {
     fields.deliverables = things.map(({ value }) => value);
     point('deliverables', ...things);

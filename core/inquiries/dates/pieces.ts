@@ -139,7 +139,12 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
     const dated =
       beside &&
       (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
-    if (!dated && !/^(?:on|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(before))
+    if (
+      !dated &&
+      !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(
+        before,
+      )
+    )
       return undefined;
   }
   const dot =

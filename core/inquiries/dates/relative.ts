@@ -38,9 +38,10 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     relative,
     ...(weekday === undefined ? {} : { weekday }),
   });
-  if (word(0) === 'today' || word(0) === 'tonight' || word(0) === 'tonite') return atom(1, { kind: 'days', days: 0 });
+  if (word(0) === 'today' || word(0) === 'tonight' || word(0) === 'tonite' || word(0) === '2nite')
+    return atom(1, { kind: 'days', days: 0 });
   if (word(0) === 'this' && /^(?:evening|afternoon|morning)$/.test(word(1))) return atom(2, { kind: 'days', days: 0 });
-  if (/^(?:tomorrow|tmrw|tmr|tomorow|tommorow|tommorrow|tomorrow's)$/.test(word(0))) {
+  if (/^(?:tomorrow|tmrw|tmr|tomorow|tommorow|tommorrow|tmoz|tomorrow's)$/.test(word(0))) {
     if (word(1) === 'week') return undefined;
     return atom(1, { kind: 'days', days: 1 });
   }

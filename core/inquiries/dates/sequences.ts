@@ -48,7 +48,7 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
     comma = true;
     at++;
     const word = tokens[at]?.lower ?? '';
-    if (word !== 'and' && word !== '&' && word !== 'or' && word !== 'then') return { join: 'and', next: at, comma };
+    if (!/^(?:and|&|or|then|to|through|thru|until|till)$/.test(word)) return { join: 'and', next: at, comma };
   }
   const word = tokens[at]?.lower ?? '';
   if (word === 'or' || word === 'alternatively')
@@ -90,7 +90,13 @@ function afterTime(tokens: Tokens, index: number): number {
 }
 
 function known(atom: Atom): boolean {
-  return atom.month !== undefined || atom.weekday !== undefined || atom.relative !== undefined || (atom.ordinal === true && !atom.bare);
+  return (
+    atom.month !== undefined ||
+    atom.monthsAhead !== undefined ||
+    atom.weekday !== undefined ||
+    atom.relative !== undefined ||
+    (atom.ordinal === true && !atom.bare)
+  );
 }
 
 /** "Fri-Sun, June 18-20", "Mon-Wed Jan 11-13", "Sunday to Thursday 6-10 December": the second weekday belongs to the first, not to the date after it. */

@@ -15,16 +15,16 @@ export type Amount = {
   per?: 'day' | 'job' | 'hour' | 'other';
 };
 
-const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|R(?=\s?\d{1,3}[ ,]\d{3}|\s?\d{3})|ZAR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
-const WORD = String.raw`dollars?|bucks|pounds?|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
+const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|R(?=\s?\d{1,3}[ ,]\d{3}|\s?\d{3})|ZAR|MYR|IDR|PHP|KRW|TWD|SAR|QAR|ISK|RON|BGN|UAH|PEN|NGN|KES|EGP|VND|PKR|LKR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
+const WORD = String.raw`dollars?|bucks|pounds?(?! of\b)|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
 /** "til 6 400 a day" is an hour and an amount. */
 const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))`;
 const GROUPED = String.raw`${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 /** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
 const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
-const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera |(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|all told|total|in total|lump sum|fixed|in all\b|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
-const WITH_TAX = String.raw`(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
+const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera |(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|all told|total|in total|lump sum|fixed|in all\b|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per|voor) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|tagesgage|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|set|pair|series|run|season|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
+const WITH_TAX = String.raw`(?:\/-|\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
   String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>(?:${MARK})(?!\p{L})|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
@@ -44,7 +44,8 @@ function numberOf(written: string): number | undefined {
 
 /** Words for a day and an hour in the languages that are read. */
 const DAY = /^(?:day|d|tag|jour|día|dia|giorno|dag)$/i;
-const DAY_PHRASE = /^(?:day rate|for the day|tagessatz|dagtarief|.*\b(?:la journée|den tag|el día|la jornada|la giornata|de dag))$/i;
+const DAY_PHRASE =
+  /^(?:day rate|for the day|voor de dag|tagessatz|tagesgage|dagtarief|.*\b(?:la journée|den tag|el día|la jornada|la giornata|de dag))$/i;
 const HOUR = /^(?:hour|hr|h|stunde|heure|hora|ora)$/i;
 
 function perOf(groups: Record<string, string | undefined>): Amount['per'] | undefined {

@@ -18,7 +18,7 @@ const HEADER = /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betr
 const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet)\s?:/i;
 const SUBJECT = /^(?:subject|betreff|objet|asunto)\s?:\s*/i;
 const SIGN_OFF =
-  /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|cheers|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
+  /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|cheers|kindly|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
 const SIGN_OFF_AND_NAME =
   /^(?:many thanks|thanks(?: so much| again| a lot| in advance)?|thank you(?: so much)?|cheers|best|(?:kind |best |warm )?regards|thx|ta|talk soon|speak soon|all the best|sincerely|warmly)\s?[,!.-]{1,2}\s?((?:\p{Lu}[\p{L}'-]{0,20}\.?\s?){1,4})[,.!]?\s*$/u;
 const POSTSCRIPT = /^\s*(?:p\.?\s?p?\.?\s?s\b\.?|update\b|edit:|one more thing)/i;
@@ -106,7 +106,10 @@ export function split(text: string): Part[] {
       const begins = lines.slice(0, index).every(blank);
       let before = index - 1;
       while (before >= 0 && blank(lines[before])) before--;
-      if (!begins && kinds[before] !== 'header') flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      if (!begins && kinds[before] !== 'header') {
+        flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+        passedOn = flow === 'forwarded';
+      }
       above = lines[index]?.start ?? above;
       signing = false;
       for (let n = 0; n < block; n++) put(SUBJECT.test(short(lines[index])) && flow !== 'quoted' ? 'subject' : 'header');
@@ -245,7 +248,7 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
       const beside = more?.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
       const titled = beside !== undefined && (isCredential(beside) || mayBeOrganisation(beside));
       const address = ADDRESS.test(words) && words.length <= 80 && !words.includes(':') && !SENTENCE.test(words);
-      if (!contact && !name && !titled && !isCredential(words) && !address) break;
+      if (!contact && !name && !titled && !isCredential(words) && !address && !(contacts > 0 && mayBeOrganisation(words))) break;
       if (!address) anchored = true;
       if (contact) contacts++;
       from = at;

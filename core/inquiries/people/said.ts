@@ -9,6 +9,7 @@ import {
   NAME,
   nameFrom,
   ORG_FOR_CERTAIN,
+  ORG_OF,
   ORG_NAME,
   ORG_WORDS,
   TITLE_WORDS,
@@ -18,7 +19,7 @@ import {
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|she is|he is|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
@@ -39,7 +40,7 @@ const FAREWELL = new RegExp(
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
 const LAST_AND_ORG = new RegExp(
-  String.raw`(?:[.!?)\d]\s+|\s-{1,2}\s?)(${NAME.replaceAll(String.raw`\s`, ' ')})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})[.]?\s*$`,
+  String.raw`(?:[.!?)\d]\s+|\s-{1,2}\s?)(${NAME.replaceAll(String.raw`\s`, ' ')})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
   'u',
 );
 const LAST_AND_TITLE = new RegExp(
@@ -55,9 +56,11 @@ const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$
 const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})[.!]?\s*$`, 'u');
 const LAST_WORD = new RegExp(String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s\p{Lu}[\p{L}'-]{1,20})?)(?:\sx{1,3})?[.!]?\s*$`, 'u');
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
   'gmu',
 );
+/** "Caller: Petra Holm, Holm Heating & Stove." */
+const LABEL_AND_ORG = new RegExp(String.raw`^,\s(${ORG_NAME})(?=\.?\s|\.?$)`, 'u');
 const LABEL_ORG = /^[^\S\n]*(?:company|organi[sz]ation|client|organiser|organizer|company name|business)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
 const AFTER_NAME = new RegExp(
   String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
@@ -113,10 +116,18 @@ function organisationSaid(body: string): PersonFact | undefined {
   }
   for (const found of body.matchAll(CERTAIN)) {
     const written = found[2] ?? '';
-    if (!ORG_FOR_CERTAIN.test(written)) continue;
+    if (!ORG_FOR_CERTAIN.test(written) && !ORG_OF.test(written)) continue;
     return organisation(written, found.index + found[0].length - written.length);
   }
   return undefined;
+}
+
+/** The organisation after a name that a label leads. */
+function besideLabel(body: string): PersonFact | undefined {
+  const named = match(LABEL_NAME, body);
+  if (!named) return undefined;
+  const found = LABEL_AND_ORG.exec(body.slice(named.end, named.end + 80));
+  return found?.[1] && mayBeOrganisation(found[1]) ? organisation(found[1], named.end + found[0].lastIndexOf(found[1])) : undefined;
 }
 
 /** A message without capitals: "hey its wes from the brewery", "thx joanne" at its end. */
@@ -125,7 +136,9 @@ function smallName(body: string): PersonFact | undefined {
   const introduced =
     /^\s*(?:(?:hi|hey|hello|hiya|yo|alright|morning|kit|there)[\s,.!]+){0,3}(?:its|it's|this is)\s(\p{Ll}{3,12})(?=[\s,.!])/iu.exec(body);
   const closing =
-    /(?:[\s.,!?](?:x{1,3}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(body);
+    /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(
+      body,
+    );
   for (const found of [introduced, closing]) {
     const word = found?.[1];
     if (found && word && !NO_SMALL_NAME.test(word)) {
@@ -153,7 +166,12 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   };
   const ending = LAST_AND_ORG.exec(foot);
   const endingOrg =
-    ending?.[1] && ending[2] && nameFrom(ending[1], 0) && mayBeOrganisation(ending[2]) && !isTown(ending[2])
+    ending?.[1] &&
+    ending[2] &&
+    nameFrom(ending[1], 0) &&
+    (mayBeOrganisation(ending[2]) || (ending[1].includes(' ') && /^\p{Lu}\p{Ll}{3,}$/u.test(ending[2]))) &&
+    !isTown(ending[2]) &&
+    !namesArea(ending[2])
       ? shift(organisation(ending[2], ending.index + ending[0].lastIndexOf(ending[2])))
       : undefined;
   const lastWord = shift(match(LAST_WORD, foot));
@@ -182,7 +200,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     short?.[1] && short[2] && nameFrom(short[1], 0) && (ORG_WORDS.test(short[2]) || short[2].includes(' '))
       ? organisation(short[2], short.index + short[0].lastIndexOf(short[2]))
       : undefined;
-  const org = after ?? byCall ?? byShort ?? endingOrg ?? organisationSaid(body);
+  const org = after ?? besideLabel(body) ?? byCall ?? byShort ?? endingOrg ?? organisationSaid(body);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

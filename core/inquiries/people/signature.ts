@@ -62,10 +62,12 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   /** A phrase right beside or below the name that no word tells to be an organisation. */
   let likely: PersonFact | undefined;
   let named = -1;
+  /** Whether a line below the name says what somebody is, and not where. */
+  let titled = false;
   const likelyOne = (words: string): boolean => mayBeOrganisation(words) && !isTown(words);
   for (const [index, line] of linesOf(signature).entries()) {
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
-    const labelled = /^\s*(?:contact|name|from)\s?:\s*/i.exec(line.text);
+    const labelled = /^\s*(?:contact|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who)\s?:\s*/i.exec(line.text);
     const skip = labelled
       ? labelled[0].length
       : farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length))
@@ -87,7 +89,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     if (people.organisation || LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
     const organisation = organisationIn(text.slice(rest), start + rest, (words) => ORG_WORDS.test(words));
     if (organisation) people.organisation = organisation;
-    else if (named >= 0 && index - named <= 1) likely ??= organisationIn(text.slice(rest), start + rest, likelyOne);
+    else if (named >= 0 && index - named <= (titled ? 2 : 1)) likely ??= organisationIn(text.slice(rest), start + rest, likelyOne);
+    if (named >= 0 && index > named && TITLE_WORDS.test(text)) titled = true;
   }
   if (!people.organisation && likely) people.organisation = likely;
   const email = emailIn(signature);

@@ -5,7 +5,7 @@ import { foldName } from '../../places/fold.ts';
 
 const aliases = new Map<string, string>();
 const others =
-  'new york:new york city,nyc:new york city,manhattan:new york city,vegas:las vegas,philly:philadelphia,koln:cologne,wien:vienna,munchen:munich,nurnberg:nuremberg,praha:prague,milano:milan,torino:turin,roma:rome,firenze:florence,venezia:venice,napoli:naples,genova:genoa,kobenhavn:copenhagen,goteborg:gothenburg,lisboa:lisbon,bruxelles:brussels,brussel:brussels,antwerpen:antwerp,geneve:geneva,genf:geneva,zurich:zurich,warszawa:warsaw,krakow:krakow,den haag:the hague,hannover:hannover,sevilla:sevilla,seville:sevilla,frankfurt:frankfurt am main,montreal:montreal,quebec city:quebec,tijuana:tijuana,lucerne:luzern,basle:basel,bombay:mumbai,delhi:delhi,saint louis:saint louis,washington dc:washington,washington d c:washington,dc:washington,newcastle:newcastle upon tyne,hull:kingston upon hull,sudbury:greater sudbury,kochi:cochin,calcutta:kolkata,madras:chennai,mysore:mysuru,biel:biel bienne,bienne:biel bienne,dehradun:dehra dun,whanganui:wanganui,stoke:stoke on trent,minneapolis saint paul:minneapolis,twin cities:minneapolis,bangalore:bengaluru,gent:gent,ghent:gent';
+  'new york:new york city,nyc:new york city,manhattan:new york city,vegas:las vegas,philly:philadelphia,koln:cologne,wien:vienna,munchen:munich,nurnberg:nuremberg,praha:prague,milano:milan,torino:turin,roma:rome,firenze:florence,venezia:venice,napoli:naples,genova:genoa,kobenhavn:copenhagen,goteborg:gothenburg,lisboa:lisbon,bruxelles:brussels,brussel:brussels,antwerpen:antwerp,geneve:geneva,genf:geneva,zurich:zurich,warszawa:warsaw,krakow:krakow,den haag:the hague,hannover:hannover,sevilla:sevilla,seville:sevilla,frankfurt:frankfurt am main,montreal:montreal,quebec city:quebec,tijuana:tijuana,lucerne:luzern,basle:basel,bombay:mumbai,delhi:delhi,saint louis:saint louis,washington dc:washington,washington d c:washington,dc:washington,newcastle:newcastle upon tyne,hull:kingston upon hull,sudbury:greater sudbury,kochi:cochin,calcutta:kolkata,madras:chennai,mysore:mysuru,biel:biel bienne,bienne:biel bienne,dehradun:dehra dun,whanganui:wanganui,mysuru:mysore,stoke:stoke on trent,minneapolis saint paul:minneapolis,twin cities:minneapolis,bangalore:bengaluru,gent:gent,ghent:gent';
 for (const pair of others.split(',')) {
   const [from = '', to = ''] = pair.split(':');
   if (from !== to) aliases.set(from, to);
@@ -100,6 +100,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   wedding party birthday anniversary graduation reunion festival concert workshop meeting seminar symposium congress championship tournament final finals match race
   ideal normal central eden joy bliss harmony concord unity friendship freedom providence
   marathon sparta troy athens rome carthage corinth
+  ende beginn aufbau abbau schluss gage tarif honorar antwort treffen dreh fin fine début inicio cita llegada montaje arrivo opbouw einde gracias merci danke
   aurora elgin como ontario california oregon delaware nevada
   `
     .split(/\s+/)

@@ -22,8 +22,9 @@ export type Setting = {
   strongly: boolean;
   labelled: boolean;
   slot: boolean;
-  /** Next to a date: "7 June, Hull." */
-  dated: boolean;
+  /** Next to a date: "7 June, Hull.", "Methven, 11 December" */
+  afterDate: boolean;
+  beforeDate: boolean;
   away: boolean;
   afterCapital: boolean;
   beforeCapital: boolean;
@@ -60,7 +61,8 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     labelled:
       (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||
       (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0),
-    dated: (openBefore && (taken(index - 1) || taken(index - 2))) || (openAfter && (taken(next) || taken(next + 1))),
+    afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
+    beforeDate: openAfter && (taken(next) || taken(next + 1)),
     slot: openBefore && openAfter,
     away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
@@ -81,7 +83,7 @@ export function scoreOf(
   if (!led && !labelled && !name.qualified) {
     score += name.people >= 100_000 ? 0.5 : name.people >= 20_000 ? 0 : -0.5;
     if (slot) score += name.nearHome ? 1.5 : name.people >= 50_000 ? 1 : 0;
-    if (slot && setting.dated && name.capital) score += 1.5;
+    if (slot && name.capital && (setting.afterDate || (setting.beforeDate && !name.common))) score += 1.5;
     if (setting.sentenceStart && name.single && !slot) score -= 0.5;
   }
   if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;

@@ -17,7 +17,7 @@ const STRONG =
   /\b(?:budget(?:ed)?|day rate|our rate|the rate|rate is|rate of|rate:|pays?|paying|fee|honorarium|offer(?:ing)?|can (?:do|go|offer|afford)|allocated|set aside)\b/i;
 const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
 const JOB_AFTER =
-  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend))\b/i;
+  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series)|for (?:all|both|the) (?:\w+ )?(?:days|shifts|nights|evenings))\b/i;
 const RATE_WORDS = /\b(?:day[- ]rate|daily rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
 const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
 const ELSE =
@@ -45,7 +45,8 @@ function weigh(text: string, amount: Amount, previous: number): number {
       after,
     );
   if (afterElse) return -1;
-  if (otherwise > offered) return -1;
+  // "kit fee" ends with a word for an offer and is none.
+  if (otherwise >= 0 && otherwise >= offered) return -1;
   const daily = amount.per === 'day' || amount.per === 'hour';
   const strong = STRONG.test(before) || /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate)/i.test(after);
   if (amount.mark === undefined && amount.per === undefined && !strong) return -1;
@@ -131,7 +132,7 @@ function perOf(text: string, amount: Amount): 'day' | 'job' | 'hour' | undefined
   const sentence = sentenceAround(text, amount.start, amount.end);
   const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
   const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 50));
-  if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,20}\bfor the day\b/i.test(after)) return 'day';
+  if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,42}\bfor the day\b/i.test(after)) return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
   return JOB_WORDS.test(around) || JOB_AFTER.test(after) ? 'job' : undefined;
 }

@@ -116,6 +116,8 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const answer: Calls = {};
   const shows: SaidTime[] = [];
   const ends: SaidTime[] = [];
+  /** An hour that is said to be the call leaves no doubt about hours that are not. */
+  const toldCall = scene.times.some(({ said, to, from }) => said === 'call' && !to && (!from.open || from.minutes < 5 * 60 + 30));
   for (const time of scene.times) {
     if (time.said === 'reply' || time.said === 'delivery' || time.said === 'other' || time.said === 'past') continue;
     if (time.date && (time.date.said === 'reply' || time.date.said === 'delivery' || time.date.said === 'other' || time.date.past))
@@ -130,6 +132,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       if (!on) continue;
       if (!pair) {
         const from = time.from.minutes;
+        if (time.from.open && time.said !== 'call' && toldCall) continue;
         if (time.from.open) answer.callChoices ??= { walls: [wallOf(on, from), wallOf(on, (from + 720) % 1440)], where: time, why: 'open' };
         else calls.push({ date: on, minutes: from, where: [time] });
         continue;

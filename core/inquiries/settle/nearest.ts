@@ -12,9 +12,12 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|starts|in)\b(?=\s?(?:[,.;)]|$))|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER = /^\s(?:out|done|finish|end|over|release)\b(?!\s(?:of|by|at|\d))/i;
+/** "our December 20 shoot has to move" */
+const MOVES_AFTER =
+  /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved)\b/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -23,7 +26,8 @@ const ANSWER_AFTER = /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu an
 /** "By Friday noon please." */
 const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
 const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
-const NOT_IT = /\b(?:was|were|not|originally|instead of|rather than|except|excluding|unless)\s(?:on\s|for\s)?(?:the\s)?$/i;
+const NOT_IT =
+  /\b(?:was|were|not|(?:i|we) (?:wrote|said|had)|originally|instead of|rather than|except|excluding|unless)\s(?:on\s|for\s)?(?:the\s)?$/i;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
@@ -31,6 +35,9 @@ const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b
 export const TO_NUMBER =
   /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
+/** An hour and a comma between a cue and another hour: "get in two pm, on air seven". */
+const OTHER_HOUR =
+  /\b(?:\d{1,2}(?:[:.]\d\d)?\s?[ap]m|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s[ap]m)?|noon)\s?,/i;
 const AFTER_REACH = 40;
 
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
@@ -47,18 +54,22 @@ export function nearest(
   const tight = last !== undefined && CONNECTS.test(gap);
   const follows = cuesIn(text, tail.start, tail.end).toSorted((a, b) => a.start - b.start)[0];
   const lead = follows ? after.slice(0, follows.start) : '';
-  const close = follows !== undefined && /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=)\s+){0,3}$/i.test(lead);
+  const close =
+    follows !== undefined &&
+    /^[\s(]*(?:(?:is|for|the|as|our|a|crew|will be|are|to|=|(?:mon|tues?|wed|thu|thurs?|fri|sat|sun)(?:day)?)\s+){0,3}$/i.test(lead);
   const owned =
     follows !== undefined &&
     lead.trim() === '' &&
     /^\s*(?:[,;.)\n]|$)/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 3));
   const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
-  if (!isDate && MINE_AFTER.test(text.slice(tail.start, tail.start + AFTER_REACH))) return { cue: 'call', end: 0, after: false };
+  if (!isDate && !/\bfor an?\s$/i.test(before) && MINE_AFTER.test(text.slice(tail.start, tail.start + AFTER_REACH)))
+    return { cue: 'call', end: 0, after: false };
   if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
+  if (isDate && MOVES_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
     return { cue: 'event', end: 0, after: false };
@@ -84,7 +95,7 @@ export function nearest(
     if (last.cue === 'past' && ASKS_NOW.test(gap)) return { cue: 'event', end: 0, after: false };
     if (last.cue === 'show' && !isDate && !TO_NUMBER.test(gap)) return { cue: undefined, end: 0, after: false };
     // "be at the dock by 8, back around 1pm": the cue belongs to the first hour.
-    if (!isDate && /\b(?:by|at|from)\s\d/.test(gap)) return { cue: undefined, end: 0, after: false };
+    if (!isDate && (/\b(?:by|at|from)\s\d/.test(gap) || OTHER_HOUR.test(gap))) return { cue: undefined, end: 0, after: false };
     if (last.cue === 'other' && (gap.length > 45 || gap.includes(')'))) return { cue: undefined, end: 0, after: false };
     return { cue: last.cue, end: 0, after: false };
   }

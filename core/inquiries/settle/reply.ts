@@ -78,7 +78,7 @@ export function replyOf(scene: Scene): ReplyBy {
     };
   }
   if (!date) return { where, choices: [] };
-  const before = /\bbefore\s+(?:the\s+)?$/i.test(scene.text.slice(Math.max(0, date.start - 14), date.start));
+  const before = /(?<!\bon or )\bbefore\s+(?:the\s+)?$/i.test(scene.text.slice(Math.max(0, date.start - 20), date.start));
   const walls: string[] = [];
   for (const reading of date.readings) {
     const on = reading.length === 1 ? reading[0] : undefined;

@@ -112,7 +112,12 @@ function bareTime(
   date: DateMention | undefined,
 ): boolean {
   // "Reply by 15 Jan 1200"
-  if (time.from.military && date?.said === 'reply' && /^[\s,]{0,2}$/.test(text.slice(date.end, time.start))) return true;
+  if (
+    time.from.military &&
+    (date?.said === 'reply' || date?.said === 'call' || date?.said === 'wrap') &&
+    /^[\s,]{0,2}$/.test(text.slice(date.end, time.start))
+  )
+    return true;
   if (time.to) {
     const lead = text.slice(Math.max(0, time.start - 24), time.start);
     if (
@@ -120,6 +125,13 @@ function bareTime(
       /^\s*(?:[.,;)\n]|$)/.test(text.slice(time.end, time.end + 3)) &&
       settledPair(time.from, time.to) &&
       time.from.minutes >= 6 * 60
+    )
+      return true;
+    // "9.30 til 4.30"
+    if (
+      /\b(?:til|till|until|to)\b/i.test(text.slice(time.start, time.end)) &&
+      time.from.minutes % 60 !== 0 &&
+      settledPair(time.from, time.to)
     )
       return true;
     const tail = text.slice(time.end, time.end + 24);
@@ -180,10 +192,12 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
       ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
           between,
         )
-      : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|,)[\s,]*){0,3}$/i.test(between);
+      : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(
+          between,
+        );
     if (!small) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".
-    const gap = between.length + (between.includes(',') ? 8 : 0);
+    const gap = between.length + (between.includes(',') ? 16 : 0);
     if (!best || gap < best.gap) best = { date, gap };
   }
   return best?.date;

@@ -111,7 +111,9 @@ function zoneAt(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; 
   if (!token || zone === undefined) return undefined;
   const spelled = /^(?:eastern|central|mountain|pacific)$/.test(token.lower);
   const time = tokens[index + open + 1]?.lower === 'time' || tokens[index + open + 1]?.lower === 'standard';
-  const ends = tokens[index + open + 1] === undefined || /^[.,;)!?]$/.test(tokens[index + open + 1]?.text ?? '');
+  const ends =
+    tokens[index + open + 1] === undefined ||
+    /^(?:[.,;)!?]|on|today|tomorrow|call|this|next|and|to|\p{L}+day)$/iu.test(tokens[index + open + 1]?.text ?? '');
   if (
     spelled
       ? !time && !(ends && /^\p{Lu}/u.test(token.text))

@@ -8,11 +8,11 @@ export type RoleHit = { role: Role; start: number; end: number; text: string };
 const particular: readonly (readonly [Role, RegExp])[] = [
   [
     'second camera',
-    /\b(?:(?:second|2nd|extra|additional|third|3rd|another|b)[- ](?:op|camera|cam|shooter|cameraman|cameraperson|camera ?operator|videographer|operator|angle)s?\b(?: op(?:erator)?s?\b)?|b[- ]cam(?:era)?\b(?: op(?:erator)?)?|cam(?:era)? (?:two|2|b)\b|second shoot(?:ing)?|2nd shoot(?:er|ing)?|second pair of hands on camera|zweite[rn]? kamera|(?:deuxième|seconde|2e) caméra|segunda cámara|seconda camera|tweede camera)/gi,
+    /\b(?:(?:second|2nd|extra|additional|third|3rd|another|b)[- ](?:op|camera|cam|shooter|cameraman|cameraperson|camera ?operator|videographer|operator|angle)s?\b(?: op(?:erator)?s?\b)?|b[- ]cam(?:era)?\b(?: op(?:erator)?)?|cam(?:era)? (?:two|2|b)\b|second shoot(?:ing)?|2nd shoot(?:er|ing)?|second pair of hands on camera|zweite[rn]? kamera|(?:deuxième|seconde|2e) (?:caméra|cadreu\w+)|segunda cámara|seconda camera|tweede camera)/gi,
   ],
   [
     'vision mixing',
-    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a|our|it)|(?:can|could|would|will) you switch|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmischer|bildregie)\b/gi,
+    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a|our|it)|(?:can|could|would|will) you switch|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmisch\w*|bildregie|mixing (?:job|gig)|vision (?:job|gig)|can (?:u|you) td)\b/gi,
   ],
   [
     'livestream',
@@ -20,11 +20,11 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'edit only',
-    /\b(?:edit(?:ing)?[- ]only|(?:can|could|would|will) you (?:please )?(?:edit|cut)\b|(?:editor|cutter) (?:needed|wanted)|post[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|nothing to (?:film|shoot)|no shooting|(?:someone|an editor|you) to (?:edit|cut)|need an editor|(?:looking for|seeking|want|wanting) (?:an |a )?(?:editor|cutter)|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
+    /\b(?:edit(?:ing)?[- ](?:only|gig|job|work)|(?:can|could|would|will) you (?:please )?(?:edit|cut)\b|(?:editor|cutter) (?:needed|wanted)|post[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|nothing to (?:film|shoot)|no shooting|(?:someone|an editor|you) to (?:edit|cut)|need an editor|(?:looking for|seeking|want|wanting) (?:an |a )?(?:editor|cutter)|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
   ],
   [
     'photo',
-    /\b(?:shoot(?:ing)? (?:stills|photos)|photograph(?:er|y|s|ers|ing)?|photogs?|photos?|photo ?shoot|stills|headshots?|pictures of|fotograf\w*)\b/gi,
+    /\b(?:shoot(?:ing)? (?:stills|photos)|photograph(?:e|er|y|s|ers|ing)?|fotos?|fotograaf|togs?|photogs?|photos?|photo ?shoot|stills|headshots?|pictures of|fotograf\w*)\b/gi,
   ],
   [
     'audio',
@@ -36,7 +36,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
 ];
 const shoot =
-  /\b(?:film(?:ing|ed|maker)?|camo op|(?:an?|one|two|another|need) ops?|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping (?:of|our|the)|(?:to|you|and|please) tape|tape (?:our|the|this|it|a|my)|videoing|vid|dops?|dps?(?= (?:needed|wanted|for|on|in|who)\b)|(?:a|need|our) dp|b-?roll|eng crew|gimbal(?: op(?:erator)?)?|ptz(?: op(?:erator)?)?|cinematograph\w*|lighting camera\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|(?:highlights?|sizzle) reels?|recaps?(?= (?:of|video|film|reel|in|by|for|at)\b)|after-?movie|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
+  /\b(?:film(?:ing|ed|maker)?|camo op|(?:an?|one|two|another|need) ops?|(?:promo |video )footage|footage of|hours? of footage|cover(?= (?:our|the|a|an|my|it|this|some)\b)|coverage|shoot(?:ing)?|shooter|videograph(?:er|y|ers)|video ?(?:crew|coverage|person|guy|recording|shoot|team|production)|camera ?(?:op(?:erator)?s?|man|men|woman|person|people|crew|work)?s?|cam ops?|cam|cam [abc1-4]\b|record(?:ing|ed)?|captur(?:e|ing|ed)|videos?|videotap\w*|taped|taping (?:of|our|the)|(?:to|you|and|please) tape|tape (?:our|the|this|it|a|my)|videoing|vid|dops?|dps?(?= (?:needed|wanted|for|on|in|who)\b)|(?:a|need|our) dp|b-?roll|long lens|(?:promo|video|film) shot|operatore video|eng crew|gimbal(?: op(?:erator)?)?|ptz(?: op(?:erator)?)?|cinematograph\w*|lighting camera\w*|kameramann|kamerafrau|kamera|filmen|filmer|vidéaste|cadreur|filmar|(?:highlights?|sizzle) reels?|recaps?(?= (?:of|video|film|reel|in|by|for|at)\b)|after-?movie|camarógrafo|videógrafo|operatore|riprese|cameraman|aufzeichnung|videograf\w*|videoaufnahmen?|dreh|filmer|tournage|captation|caméra|cadreuse|grabar|grabación|filmación|cámara|videomaker|filmare|gravar|filmagem|cinegrafista)\b/gi;
 
 const NOT_WANTED =
   /(?:\b(?:no|not|without|don't need|do not need|doesn't need|don't want|won't need|not need|no need for|already (?:have|got|booked|hired|sorted)|have (?:got )?(?:a|an|our|someone|two|already)|we've got|we have|has (?:a|its|their)|there(?:'s| is| are| will be)|hired|booked|our own|in-house|our|another|separate|with (?:a|the|our|your|their)|next to (?:a|the)|alongside|besides|join(?:ing)? (?:a|our|the)|instead of|rather than|the|house|their|lost (?:our|the)|work(?:ing)? with|beside|plus a|meet(?:ing)? (?:the|our))(?: \w+){0,2} ?)$/i;
@@ -101,6 +101,9 @@ export function rolesIn(text: string): RoleHit[] {
 const ASKED =
   /\b(?:need|needs|want|looking for|require|hire|book|free to|available to|can you|could you|able to|interested in|after|seeking|be our|as (?:a|our|the)|for (?:a|the)|to|someone to|would you)\b/i;
 
+/** "You are sound recordist", "you'd be our switcher" */
+const YOU_ARE = /\byou(?:'d be| would be| are|'re|'ll be| will be)(?: doing| on| running)?(?: the| our| my| a| an)? $/i;
+
 /** Every word for filming in the text. */
 const filmWords = (text: string): string => [...text.matchAll(shoot)].map((match) => match[0]).join(' ');
 
@@ -111,6 +114,8 @@ const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 export function roleAsked(message: string): RoleHit[] {
   const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
   const hits = rolesIn(text);
+  const told = hits.find(({ start, role }) => role !== 'shoot' && YOU_ARE.test(text.slice(Math.max(0, start - 24), start)));
+  if (told) return [told];
   const general = hits.find(({ role }) => role === 'shoot');
   const special = hits.filter(({ role }) => role !== 'shoot');
   if (special.length === 0) return general ? [general] : [];
