@@ -12,12 +12,14 @@ import { concerning, softened } from './findings.ts';
 import { flightLifts } from './flight.ts';
 import { fetchLifts } from './kit.ts';
 import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
-import { giveUpTicket, handLift, secondPencil } from './lifts.ts';
+import { giveUpTicket, handLift, laterCall, secondPencil } from './lifts.ts';
 import { reach, type Reach, type ReachInput } from './reach.ts';
 
 const MINUTE = 60_000;
 /** A lift that asks for a later call asks for the half hour. */
 const HALF_HOUR = 30 * MINUTE;
+/** Nobody is asked to wait longer for a first call. */
+const LATEST_CALL = 12 * 60 * MINUTE;
 /** Less rest than this is never offered, minutes. */
 const LEAST_REST = 180;
 
@@ -136,17 +138,11 @@ function liftsOf(pair: Neighbour, home: Place, items: readonly KitItem[], ticket
   if (ticketFails) lifts.push(...ticketsOf(pair).map(giveUpTicket));
   if (after === own && isFirst(own)) {
     const call = Math.ceil((own.startAt + missing * MINUTE) / HALF_HOUR) * HALF_HOUR;
-    const later = Math.round((call - own.startAt) / MINUTE);
-    if (later <= 12 * 60)
-      lifts.push({
-        kind: 'later call',
-        label: `Ask for the first call at ${clockAt(call, own.from, home)}`,
-        tryOn: { firstCallLaterMinutes: later },
-      });
+    if (call - own.startAt <= LATEST_CALL) lifts.push(...laterCall(own, call, home));
   } else if (after !== own && isLast(own)) {
     const wrap = Math.floor((own.endAt - missing * MINUTE) / HALF_HOUR) * HALF_HOUR;
     const earlier = Math.round((own.endAt - wrap) / MINUTE);
-    if (earlier <= 6 * 60)
+    if (earlier <= 6 * 60 && wrap > (own.stay.days.at(-1)?.callAt ?? wrap))
       lifts.push({
         kind: 'earlier wrap',
         label: `Ask to wrap at ${clockAt(wrap, own.to, home)}`,

@@ -6,10 +6,10 @@ import type { Moment, Place } from '../contract/parts.ts';
 import { epochOf } from '../time/read.ts';
 import type { WayFinder } from '../trips/ways.ts';
 import { lengthInWords } from '../words/amounts.ts';
-import { clockAt, momentAt } from '../words/moments.ts';
+import { momentAt } from '../words/moments.ts';
 import type { BookJob } from './book.ts';
 import type { LaneEntry } from './lane.ts';
-import { giveUpTicket } from './lifts.ts';
+import { giveUpTicket, laterCall } from './lifts.ts';
 
 const MINUTE = 60_000;
 const HALF_HOUR = 30 * MINUTE;
@@ -78,15 +78,7 @@ export function departureFindings(lane: readonly LaneEntry[], home: Place, find:
       concerns: [],
       numbers: { have, way: way.longMinutes, wayShort: way.shortMinutes, slack: have - way.longMinutes },
       sentence: `${what}${road}.`,
-      lifts: ticket
-        ? [giveUpTicket(first)]
-        : [
-            {
-              kind: 'later call',
-              label: `Ask for the first call at ${clockAt(call, first.from, home)}`,
-              tryOn: { firstCallLaterMinutes: (call - first.startAt) / MINUTE },
-            },
-          ],
+      lifts: ticket ? [giveUpTicket(first)] : laterCall(first, call, home),
     },
   ];
 }

@@ -8,15 +8,30 @@ import { instantText, wallAt } from '../time/read.ts';
 import { dateLater } from '../time/wall.ts';
 import { placedLeg } from '../trips/legs.ts';
 import { dateInWords, withoutYear } from '../words/dates.ts';
+import { clockAt, momentAt } from '../words/moments.ts';
 import type { BookDay, BookJob } from './book.ts';
 import { dayMovedTo } from './day-changes.ts';
 import { overlaps, type StayEntry, type TicketEntry } from './lane.ts';
 
+const MINUTE = 60_000;
 /** A day is moved by no more than two weeks. */
 const FARTHEST = 14;
 
 export function secondPencil({ title }: BookJob): Lift {
   return { kind: 'second pencil', label: `Take it as second pencil behind ${title}`, tryOn: { asSecondPencil: true } };
+}
+
+/**
+ * A first call that is asked for later: on the same day, or on the day at which the stay would begin then; nothing where no day is left for it.
+ * @param callAt epoch ms
+ */
+export function laterCall(own: StayEntry, callAt: number, home: Place): Lift[] {
+  const begins = own.job.days.filter((day) => day.callAt >= own.startAt && day.wrapAt > callAt).sort((a, b) => a.callAt - b.callAt)[0];
+  if (!begins) return [];
+  const sameDay = begins.date === own.stay.days[0]?.date;
+  const at = Math.max(callAt, begins.callAt);
+  const label = sameDay ? `Ask for the first call at ${clockAt(at, own.from, home)}` : `Ask to begin on ${momentAt(at, own.from, home)}`;
+  return [{ kind: 'later call', label, tryOn: { firstCallLaterMinutes: Math.round((callAt - own.startAt) / MINUTE) } }];
 }
 
 /** A hand for these days; who could be asked is filled in where hands are known. */

@@ -50,7 +50,7 @@ test('lifts are tried on together, nothing is saved, and they are taken back one
   await open(page, jobs.inquiry);
   await lift(page, /^Send Wide camera on by courier/).click();
   await expect(page.getByRole('heading', { name: 'Tried on, not saved' })).toBeVisible();
-  await lift(page, /^Ask for the first call at/).click();
+  await lift(page, /^Ask (for the first call at|to begin on)/).click();
   await lift(page, /^Sub-hire 1 Wide camera at USD 90 a day/).click();
   const tried = page.getByRole('list', { name: 'Tried on, not saved' });
   await expect(tried.getByRole('listitem')).toHaveCount(3);
@@ -71,7 +71,7 @@ test('lifts are tried on together, nothing is saved, and they are taken back one
 
 test('a call that was agreed is written into the days, and taken back', async ({ page }) => {
   await open(page, jobs.inquiry);
-  await lift(page, /^Ask for the first call at/)
+  await lift(page, /^Ask (for the first call at|to begin on)/)
     .first()
     .click();
   await page.getByRole('button', { name: /^Agreed: write it into the days/ }).click();

@@ -325,4 +325,14 @@ export const lifts: readonly Situation[] = [
     answer: 'free',
     findings: [],
   },
+  {
+    name: 'a call later than the first day is a beginning on the next',
+    home: duluth,
+    ways: [{ between: [milwaukee, stPaul], minutes: 600 }],
+    booked: [{ title: 'Bread fair', place: milwaukee, days: ['2026-06-08 08:00-22:00'] }],
+    candidate: { place: stPaul, days: ['2026-06-09 08:00-12:00 half', '2026-06-10 09:00-17:00'] },
+    answer: 'free if',
+    findings: [{ kind: 'rest', hardness: 'settle', numbers: { slack: -480 } }],
+    offers: ['Ask to begin on Wednesday 10 June 09:00'],
+  },
 ];
