@@ -100,6 +100,39 @@ test('a preset is put on a job, what is short is said there, and lifts are tried
   await expect(lift).toBeVisible();
 });
 
+test('kit is ticked out and back, what is missing is marked and found again', async ({ page }) => {
+  const complaints = watch(page);
+  const { ink } = await fill(host);
+  const fields = { name: 'Long lens camera', owned: 2, units: [{ serial: 'LL-1041', place: 'the van' }, { serial: 'LL-1042' }] };
+  const { item: camera } = (await host.call('kit.save', { fields })) as { item: { id: string } };
+  const { item: battery } = (await host.call('kit.save', { fields: { name: 'Small battery', owned: 8 } })) as { item: { id: string } };
+  const needs = [
+    { item: camera.id, count: 2 },
+    { item: battery.id, count: 6 },
+  ];
+  await host.call('kit.setForJob', { jobId: ink.id, needs });
+  await open(page, `/jobs/${ink.id}`);
+  const pack = page.getByRole('region', { name: 'Pack list' });
+  await pack.getByText('Pack list: nothing is packed yet').click();
+  await pack.getByRole('button', { name: 'All of it is packed' }).click();
+  await expect(pack.getByText('Pack list: 2 × Long lens camera and 6 × Small battery out')).toBeVisible();
+  await pack.getByText('Long lens camera LL-1041 is back').click();
+  await pack.getByRole('button', { name: 'Small battery did not come back' }).click();
+  await pack.getByLabel('Missing, of 6').fill('7');
+  await expect(pack.getByText('Missing, of 6 is not between 1 and 6.')).toBeVisible();
+  await pack.getByLabel('Missing, of 6').fill('2');
+  await pack.getByRole('button', { name: 'The rest is back' }).click();
+  await expect(pack.getByText('Pack list: 1 × Long lens camera out; 2 × Small battery did not come back')).toBeVisible();
+  await goTo(page, '/kit');
+  await expect(page.getByRole('row', { name: /Small battery/ })).toContainText('2 did not come back from');
+  await goTo(page, `/jobs/${ink.id}`);
+  await pack.getByText(/^Pack list:/).click();
+  await pack.getByRole('button', { name: 'Small battery was found' }).click();
+  await pack.getByRole('button', { name: 'All of it is back' }).click();
+  await expect(pack.getByText('Pack list: everything is back')).toBeVisible();
+  expect(complaints).toEqual([]);
+});
+
 test('a leg is typed, refused while it arrives before it leaves, taken out and put back', async ({ page }) => {
   const { pencil } = await fill(host);
   await open(page, `/jobs/${pencil.id}`);

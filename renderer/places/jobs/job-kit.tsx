@@ -28,36 +28,40 @@ export function JobKit({ jobId, zone, locked }: { jobId: string; zone: string; l
   if (!needs || !list) return null;
   const short = fit?.result.findings.filter(({ kind }) => kind === 'kit') ?? [];
   return (
-    <section className={style.part} aria-labelledby="job-kit">
-      <div className={style.head}>
-        <h2 id="job-kit">Kit</h2>
-        {needs.length === 0 && !changing ? <span className={style.second}>None asked for; nothing is held against other jobs.</span> : null}
-        {locked || changing ? null : list.items.length === 0 ? (
-          <a href="#/kit">Put your kit on the list first</a>
+    <>
+      <section className={style.part} aria-labelledby="job-kit">
+        <div className={style.head}>
+          <h2 id="job-kit">Kit</h2>
+          {needs.length === 0 && !changing ? (
+            <span className={style.second}>None asked for; nothing is held against other jobs.</span>
+          ) : null}
+          {locked || changing ? null : list.items.length === 0 ? (
+            <a href="#/kit">Put your kit on the list first</a>
+          ) : (
+            <Button kind="quiet" onPress={() => setChanging(true)} aria-label="Change the kit">
+              {needs.length === 0 ? 'Say what it needs' : 'Change'}
+            </Button>
+          )}
+        </div>
+        {changing ? (
+          <KitForm jobId={jobId} needs={needs} items={list.items} presets={list.presets} onDone={() => setChanging(false)} />
         ) : (
-          <Button kind="quiet" onPress={() => setChanging(true)} aria-label="Change the kit">
-            {needs.length === 0 ? 'Say what it needs' : 'Change'}
-          </Button>
+          <ul className={style.needs}>
+            {needs.map((need) => (
+              <li key={need.item}>
+                <span className={style.count}>{need.count}</span> <a href={`#/kit/thing/${need.item}`}>{need.name}</a>
+              </li>
+            ))}
+          </ul>
         )}
-      </div>
-      {changing ? (
-        <KitForm jobId={jobId} needs={needs} items={list.items} presets={list.presets} onDone={() => setChanging(false)} />
-      ) : (
-        <ul className={style.needs}>
-          {needs.map((need) => (
-            <li key={need.item}>
-              <span className={style.count}>{need.count}</span> <a href={`#/kit/thing/${need.item}`}>{need.name}</a>
-            </li>
-          ))}
-        </ul>
-      )}
+        {short.map(({ sentence }) => (
+          <p key={sentence} className={style.broken}>
+            {sentence}
+          </p>
+        ))}
+      </section>
       {changing ? null : <PackList jobId={jobId} zone={zone} />}
-      {short.map(({ sentence }) => (
-        <p key={sentence} className={style.broken}>
-          {sentence}
-        </p>
-      ))}
-    </section>
+    </>
   );
 }
 

@@ -30,14 +30,16 @@ export function PackList({ jobId, zone }: { jobId: string; zone: string }) {
     return deed(() => client.kit.pack({ jobId, ticks, key: crypto.randomUUID() }));
   };
   return (
-    <Fold title={<span className={style.second}>{`Pack list: ${standing(rows)}`}</span>}>
-      <PackTable rows={rows} tick={tick} />
-      {homeAt ? (
-        <p
-          className={style.second}
-        >{`Home again ${momentAt(epochOf(homeAt), { zone }, { zone })}; what is out then is told on the Desk.`}</p>
-      ) : null}
-    </Fold>
+    <section aria-label="Pack list" className={style.pack}>
+      <Fold title={<span className={style.second}>{`Pack list: ${standing(rows)}`}</span>}>
+        <PackTable rows={rows} tick={tick} />
+        {homeAt ? (
+          <p
+            className={style.second}
+          >{`Home again ${momentAt(epochOf(homeAt), { zone }, { zone })}; what is out then is told on the Desk.`}</p>
+        ) : null}
+      </Fold>
+    </section>
   );
 }
 
