@@ -132,3 +132,17 @@ test('a drive is tried on before it is remembered, and other dates before they a
   await expect(page.getByText('The drive is remembered')).toBeVisible();
   expect(((await host.call('trips.ways')) as { ways: unknown[] }).ways).toHaveLength(1);
 });
+
+test('a flight is tried on, kept as a typed leg, and taken back', async ({ page }) => {
+  const legs = async () =>
+    ((await host.call('trips.legs', { jobId: jobs.inquiry.id })) as { legs: { mode: string; source: string }[] }).legs;
+  await open(page, jobs.inquiry);
+  await lift(page, /^If a flight lands in Thunder Bay by/).click();
+  await expect(page.getByRole('heading', { name: 'Tried on, not saved' })).toBeVisible();
+  expect(await legs()).toEqual([]);
+  await page.getByRole('button', { name: /^Keep it on the trip/ }).click();
+  await expect(page.getByText('The flight is on the trip as typed; put in its real times.')).toBeVisible();
+  expect(await legs()).toMatchObject([{ mode: 'flight', source: 'typed' }]);
+  await page.getByRole('button', { name: 'Take it back' }).click();
+  await expect.poll(legs).toEqual([]);
+});

@@ -28,15 +28,16 @@ export function keepOf(lift: Lift, job: Job, save: ChangeJob): Keep | null {
   if (hands) return { label: 'Copy a message to ask', perform: () => copyAskHand(job, hands) };
   if (kitInstead) return { label: 'Write it into the kit', perform: () => keepOtherUnit(job.id, kitInstead) };
   if (kitExtra) return { label: 'Keep it, as a cost', perform: () => keepSubHire(job, kitExtra) };
-  if (lift.kind === 'challenge') return jobId ? { label: 'Ask them now', perform: () => done(askHolder(jobId)) } : null;
+  if (lift.kind === 'challenge') return jobId ? { label: 'Ask them now', perform: () => tillAnswered(askHolder(jobId)) } : null;
   if (lift.kind === 'second pencil')
-    return renew.when(sceneNow()) ? { label: 'Pencil it', perform: () => done(pencilDates(job.id, newestJob(job).version)) } : null;
+    return renew.when(sceneNow()) ? { label: 'Pencil it', perform: () => tillAnswered(pencilDates(job.id, newestJob(job).version)) } : null;
   if (withoutPersonal) return { label: 'It is moved: take it off', perform: () => dropPersonal(withoutPersonal) };
   if (ways && lift.way) return { label: 'Remember it', perform: () => rememberWay(lift.way, ways) };
   return tryOn.stillOpen ? { label: 'Copy a message to ask', perform: () => copyStillOpen(job) } : null;
 }
 
-const done = (work: Promise<unknown>): Promise<boolean> => work.then(() => true);
+/** Whether the other pencil goes is not known yet, so what was tried on stays until it is taken back. */
+const tillAnswered = (work: Promise<unknown>): Promise<boolean> => work.then(() => false);
 
 async function keepDays(job: Job, tryOn: TryOn, save: ChangeJob): Promise<boolean> {
   const now = newestJob(job);
