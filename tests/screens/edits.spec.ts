@@ -22,11 +22,11 @@ test('a due date and edit hours are typed beside what is to be delivered, and th
   await page.goto(host.page);
   await goTo(page, `/jobs/${inquiry.id}`);
   await page.getByRole('button', { name: 'Change To deliver' }).click();
-  const cell = (column: string) => page.getByLabel(`Things to deliver, row 1: ${column}`);
+  const cell = (column: string) => page.getByRole('group', { name: 'Thing 1 to deliver' }).getByLabel(column);
   await expect(cell('What')).toHaveValue('a ninety-second highlight');
   await cell('Edit hours').fill('soon');
   await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await expect(page.getByText(/row 1: Edit hours was not read/)).toBeVisible();
+  await expect(page.getByText(/Edit hours was not read/)).toBeVisible();
   await cell('Edit hours').fill('6h30');
   await cell('Due').fill(Temporal.Now.plainDateISO('America/Chicago').add({ days: 1 }).toString());
   await page.getByRole('button', { name: 'Keep', exact: true }).click();
