@@ -6,16 +6,16 @@ import { layout } from './folder.ts';
 import type { ReadableDb } from './store.ts';
 import { StoreError } from './trouble.ts';
 
-/** The ledger of migrations belongs to the file, not to what is in it. */
 const LEDGER = 'applied_migrations';
+/** The ledger of migrations and the edition of the zone data belong to the file, not to what a person put in it. */
+const OF_THE_FILE = new Set([LEDGER, 'zone_data']);
 
 function tablesOf(client: Database.Database): string[] {
   return client
-    .prepare<[string], string>(
-      "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' and name <> ? order by name",
-    )
+    .prepare<[], string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
     .pluck()
-    .all(LEDGER);
+    .all()
+    .filter((name) => !OF_THE_FILE.has(name));
 }
 
 const hasRows = (client: Database.Database, table: string): boolean =>

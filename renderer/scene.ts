@@ -5,6 +5,7 @@ import { useEffect, useSyncExternalStore } from 'react';
 import { navigate } from 'wouter/use-hash-location';
 import type { FitAnswer } from '../core/contract/fit.ts';
 import type { Job } from '../core/contract/jobs.ts';
+import type { SampleState } from '../core/contract/sample.ts';
 import type { QuoteDraft, QuoteVersion } from '../core/contract/quotes.ts';
 
 type RoadPart = {
@@ -19,6 +20,8 @@ type RoadPart = {
 };
 
 export type SceneParts = {
+  /** Whether the store holds the sample year, where it is offered or left. */
+  sample: SampleState | undefined;
   /** The road as it is shown, for moving it, and what is laid on it. */
   road: RoadPart | undefined;
   /** Words in the paste box. */
@@ -36,6 +39,7 @@ export type SceneParts = {
 export type Scene = SceneParts & { go: (path: string) => void };
 
 const empty: SceneParts = {
+  sample: undefined,
   road: undefined,
   message: '',
   job: undefined,

@@ -17,7 +17,7 @@ import { setUpWindow, showWindow } from './set-up-window.ts';
 
 const BUILD = fileURLToPath(new URL('../../build', import.meta.url));
 
-const { values } = parseArgs({ options: { data: { type: 'string' } }, strict: false });
+const { values } = parseArgs({ options: { data: { type: 'string' }, sample: { type: 'boolean' } }, strict: false });
 const folder = dataFolder(typeof values.data === 'string' ? values.data : undefined);
 // The browser engine keeps its own files inside the data folder, so that one folder is one program.
 app.setPath('userData', join(folder, 'window'));
@@ -28,7 +28,7 @@ else app.quit();
 
 async function start(): Promise<void> {
   await app.whenReady();
-  const begun = await setUpStore(folder);
+  const begun = await setUpStore(folder, values.sample === true);
   if (!begun) return;
   const { store, context, log } = begun;
   setUpPermissions();

@@ -3,18 +3,23 @@
  */
 import { app, dialog } from 'electron';
 import { StoreError } from '../../db/trouble.ts';
+import { asTrouble } from '../api/clear.ts';
 import { askRunning } from '../doors/inner-socket.ts';
 import { type Begun, beginPatiently } from '../starting/begin.ts';
+import { beginWithSample } from '../starting/sample.ts';
 
-/** Open the store; null where the program runs elsewhere on this folder, or cannot run: then it ends. */
-export async function setUpStore(folder: string): Promise<Begun | null> {
+/** Open the store, with the sample year where that was asked for; null where the program runs elsewhere on this folder, or cannot run: then it ends. */
+export async function setUpStore(folder: string, sample: boolean): Promise<Begun | null> {
   try {
     const begun = await beginPatiently(
       folder,
       () => undefined,
       () => askRunning(folder, { ask: 'show' }),
     );
-    if ('store' in begun) return begun;
+    if ('store' in begun) {
+      if (sample) await withSample(begun);
+      return begun;
+    }
     tellOpenAlready(begun.answer);
   } catch (error) {
     if (!(error instanceof StoreError)) throw error;
@@ -22,6 +27,16 @@ export async function setUpStore(folder: string): Promise<Begun | null> {
   }
   app.exit(1);
   return null;
+}
+
+/** A refusal is told, and the window opens on what is there. */
+async function withSample({ context, log }: Begun): Promise<void> {
+  try {
+    await beginWithSample(context, () => undefined);
+  } catch (error) {
+    const { what, kept, todo } = asTrouble(error, log, 'sample.load').data;
+    dialog.showErrorBox(what, `${kept}\n\n${todo}`);
+  }
 }
 
 function tellOpenAlready(where: unknown): void {

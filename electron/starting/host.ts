@@ -3,6 +3,8 @@
  */
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { ORPCError } from '@orpc/server';
+import type { Trouble } from '../../core/contract/base.ts';
 import { beginAnew, useSnapshot } from '../../db/recover.ts';
 import { StoreError } from '../../db/trouble.ts';
 import { answererOf } from '../doors/answer-inside.ts';
@@ -13,6 +15,7 @@ import { beginPatiently } from './begin.ts';
 import { openBrowser } from './browser.ts';
 import { dataFolder } from './data-folder.ts';
 import { endWith } from './ending.ts';
+import { beginWithSample } from './sample.ts';
 
 const PAGE = fileURLToPath(new URL('../../build/renderer', import.meta.url));
 const say = (sentence: string): void => void process.stdout.write(`${sentence}\n`);
@@ -29,7 +32,7 @@ try {
   process.exitCode = 1;
 }
 
-type Options = { data: string | undefined; port: number; open: boolean; snapshot: string | undefined; anew: boolean };
+type Options = { data: string | undefined; port: number; open: boolean; snapshot: string | undefined; anew: boolean; sample: boolean };
 
 /** The ways back after damage, taken only when they are asked for by name. */
 function recover({ snapshot, anew }: Options, folder: string): void {
@@ -39,11 +42,13 @@ function recover({ snapshot, anew }: Options, folder: string): void {
   say(`${anew ? 'An empty store' : `The snapshot ${snapshot ?? ''}`} is in its place; what was there is set aside in the data folder.`);
 }
 
-async function start({ port, open }: Options, folder: string): Promise<void> {
+async function start({ port, open, sample }: Options, folder: string): Promise<void> {
   const begun = await beginPatiently(folder, say, () => askRunning(folder, { ask: 'show' }));
-  if ('answer' in begun) return say(`Kitbound is open already: ${String(begun.answer)}`);
+  if ('answer' in begun)
+    return say(`Kitbound is open already: ${String(begun.answer)}${sample ? '\nThe sample year was not loaded: close it first.' : ''}`);
   const { store, context, log } = begun;
   try {
+    if (sample) await beginWithSample(context, say);
     const host = await openLoopback({ context, log, pages: pageFiles(PAGE), port });
     const address = `${host.address}/#key=${host.key}`;
     const show = (): string => {
@@ -76,12 +81,13 @@ function readOptions(): Options | null {
         'no-open': { type: 'boolean', default: false },
         'use-snapshot': { type: 'string' },
         'begin-anew': { type: 'boolean', default: false },
+        sample: { type: 'boolean', default: false },
       },
     });
     const port = Number(values.port);
     if (/^\d{1,5}$/.test(values.port) && (port === 0 || (port >= 1024 && port <= 65_535))) {
-      const { data, 'use-snapshot': snapshot, 'begin-anew': anew } = values;
-      if (snapshot === undefined || !anew) return { data, port, open: !values['no-open'], snapshot, anew };
+      const { data, 'use-snapshot': snapshot, 'begin-anew': anew, sample } = values;
+      if (snapshot === undefined || !anew) return { data, port, open: !values['no-open'], snapshot, anew, sample };
       process.stderr.write('Go on with a snapshot or begin anew, not both. Nothing was started.\n');
       process.exitCode = 2;
       return null;
@@ -89,7 +95,7 @@ function readOptions(): Options | null {
     process.stderr.write('The port must be a whole number from 1024 to 65535. Nothing was started.\n');
   } catch {
     process.stderr.write(
-      'These options are not understood. Nothing was started. There are: --data DIR, --port N, --no-open, --use-snapshot NAME, --begin-anew.\n',
+      'These options are not understood. Nothing was started. There are: --data DIR, --port N, --no-open, --sample, --use-snapshot NAME, --begin-anew.\n',
     );
   }
   process.exitCode = 2;
@@ -104,6 +110,10 @@ function wayBack({ kind, snapshot }: StoreError): string[] {
 
 function sentencesOf(error: unknown): string {
   if (error instanceof StoreError) return [error.what, error.kept, error.todo, ...wayBack(error)].join(' ');
+  if (error instanceof ORPCError) {
+    const { what, kept, todo } = error.data as Trouble;
+    return `${what} ${kept} ${todo}`;
+  }
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   if (code === 'EADDRINUSE') return 'This port is taken by another program. Nothing was started. Choose another, or leave --port out.';
   if (code !== '') return `The system refused (${code}). Nothing was started.`;

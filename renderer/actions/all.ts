@@ -14,7 +14,9 @@ import { goRates } from './go-rates.ts';
 import { goRoad } from './go-road.ts';
 import { goSetup } from './go-setup.ts';
 import { ink } from './ink.ts';
+import { leaveSample } from './leave-sample.ts';
 import { letGo } from './let-go.ts';
+import { loadSample } from './load-sample.ts';
 import { makeQuote } from './make-quote.ts';
 import { newCard } from './new-card.ts';
 import { newClient } from './new-client.ts';
@@ -77,5 +79,7 @@ export const actions: readonly Action[] = [
   newPreset,
   bringKit,
   snapshot,
+  loadSample,
+  leaveSample,
   find,
 ];

@@ -5,7 +5,7 @@ const CURLING = `Hello Odaline,
 
 our vision mixer broke her wrist this morning and the women's curling championship begins in two days. Could you run the vision mixer for us in Thunder Bay, Ontario, from {today +2} to {today +6}? Five days. Load-in is at 14:00 on the first day, and on the last day we are done at 21:00. The desk, four cameras and the crew are here; bring only what you like to work with.
 
-Our budget is CAD 1,500 a day and we book your hotel. I have to tell the organisers by tomorrow at noon.
+Our budget is CAD 1,500 a day and we book your hotel. Please let me know by tomorrow noon, or I must ask elsewhere.
 
 Kind regards
 Fenella Strand

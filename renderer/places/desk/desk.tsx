@@ -9,6 +9,7 @@ import { Clocks } from './clocks.tsx';
 import style from './desk.module.css';
 import { Lines } from './lines.tsx';
 import { PasteBox } from './paste-box.tsx';
+import { SampleLine } from './sample-line.tsx';
 
 /** The Desk: what bites next? Before the first set-up it leads through that. */
 export function DeskPlace() {
@@ -68,6 +69,7 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
             </dl>
           </section>
         ) : null}
+        <SampleLine />
       </div>
     </div>
   );

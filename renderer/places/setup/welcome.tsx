@@ -12,6 +12,7 @@ import { CardField, Overtime, roleOptions, RushAndEditing, TheDay, TravelAndKit 
 import { TermsFields } from '../rates/terms-fields.tsx';
 import { useCardForm } from '../rates/use-card-form.ts';
 import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
+import { SampleOffer } from './sample-offer.tsx';
 import { useSetupForm } from './use-setup-form.ts';
 import style from './welcome.module.css';
 
@@ -36,6 +37,7 @@ export function Welcome({ setup }: { setup: Setup | null }) {
         <p className={style.second}>
           Everything stays on this computer. Nothing is sent anywhere, and all of it can be changed later under Setup and Rates.
         </p>
+        {setup ? null : <SampleOffer />}
       </aside>
     </div>
   );
