@@ -32,11 +32,8 @@ test('the holder is asked from the answer of the one behind; the clock runs on t
   const second = await behind(pencil);
   await open(page, `/jobs/${second.id}`);
   await expect(page.getByText(/^Second pencil on .*; behind Robotics league final\.$/)).toBeVisible();
-  await page
-    .getByRole('button', { name: /Ask .*yes or no/ })
-    .filter({ hasNotText: 'Ask for a yes or no' })
-    .first()
-    .click();
+  await page.getByRole('button', { name: 'Ask Robotics league final for a yes or no within 24 h', exact: true }).click();
+  await page.getByRole('button', { name: /^Ask them now/ }).click();
   await expect(page.getByText(/^Tell them: a yes or no by/)).toBeVisible();
   await goTo(page, '/');
   const clock = page.getByRole('listitem').filter({ hasText: 'Robotics league final: asked for a yes or no by' });
