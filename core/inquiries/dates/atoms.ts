@@ -2,7 +2,7 @@
  * One date as it is written: "Sat 12 December 2026", "Dec 12th", "12/12/2026", "the 12th", "next Friday", "tomorrow".
  * What is not said stays open; the resolver settles it.
  */
-import { dayAt, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { dayAt, ledAsDay, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 import { relativeAt } from './relative.ts';
 import { namedAt, numericAt } from './written.ts';
 
@@ -48,7 +48,9 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       next: day.next,
       day: day.day,
       ordinal: true,
-      ...(at === index && tokens[index - 1]?.lower !== 'on' && !hourFollows(tokens, day.next) ? { bare: true } : {}),
+      ...(at === index && tokens[index - 1]?.lower !== 'on' && ledAsDay(tokens, index) === undefined && !hourFollows(tokens, day.next)
+        ? { bare: true }
+        : {}),
     };
   // "the third" may be anything; "the twenty-second" is a day.
   if (at !== index && !numeric && day.day < CERTAIN_DAY) return undefined;

@@ -72,6 +72,17 @@ function beginsHours(tokens: Tokens, index: number): boolean {
   );
 }
 
+/** "le 10", "el 13", "am 10.": articles that make a number a day; the index after it. */
+export function ledAsDay(tokens: Tokens, index: number): number | undefined {
+  const [article, after] = [tokens[index - 1]?.lower ?? '', tokens[index + 1]];
+  if (isTime(tokens, index) || /^(?:heures?|horas?|uhr)$/.test(after?.lower ?? '')) return undefined;
+  if (article === 'le' || article === 'el')
+    return monthWord(after?.lower ?? '') === undefined && after?.text !== '/' ? index + 1 : undefined;
+  const point = after?.text === '.' && after.tight && !tokens[index + 2]?.tight;
+  const named = monthWord(tokens[index + 2]?.lower ?? '') !== undefined || /^(?:-|\/|bis|und|u)$/.test(tokens[index + 2]?.lower ?? '');
+  return article === 'am' && point && !named && tokens[index - 2]?.num === undefined ? index + 2 : undefined;
+}
+
 /** A day of the month with its ordinal ending, not a time or a count. */
 export function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordinal: boolean } | undefined {
   const token = tokens[index];
@@ -90,6 +101,8 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
       if (units.test(tokens[index + 2]?.lower ?? '') && tokens[index + 2]?.breaks === 0) return undefined;
       return { day: token.num, next: index + 2, ordinal: true };
     }
+    const led = ledAsDay(tokens, index);
+    if (led !== undefined) return { day: token.num, next: led, ordinal: true };
     if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;
     if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|u|et|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
       return { day: token.num, next: index + 2, ordinal: false };

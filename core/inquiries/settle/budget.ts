@@ -23,7 +23,7 @@ const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
 const ELSE =
   /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize|donat\w*|fundrais\w*|revenue|turnover|worth|valued|insurance|liability|cover of|deposit|invoice|last year|last time|previous\w*|paid|per diem|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|members|equipment|rental|hire of|sponsor\w*|grant|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|charged|other (?:guy|videographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine)\b/gi;
 
-const PAST_PRICE = /\b(?:last (?:year|time|month)|previous\w*|used to|cost us|charged us|we paid|paid)\b/i;
+const PAST_PRICE = /\b(?:last (?:year|time|month)|previous\w*|used to|cost us|charged us|we paid|paid)\b/gi;
 
 /** The word for money and the word for something else that stand nearest before an amount. */
 function lastIndex(pattern: RegExp, text: string): number {
@@ -39,7 +39,8 @@ function weigh(text: string, amount: Amount, previous: number): number {
   const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 40));
   const offered = lastIndex(OFFERED, before);
   const otherwise = lastIndex(ELSE, before);
-  if (PAST_PRICE.test(before) && !/\b(?:this year|now|same|again)\b/i.test(before)) return -1;
+  const past = lastIndex(PAST_PRICE, before);
+  if (past >= 0 && !/\bcan (?:do|go|offer|pay)\b/i.test(before.slice(past)) && !/\b(?:this year|now|same|again)\b/i.test(before)) return -1;
   const afterElse =
     /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|seats|insurance|liability|members|students|runners|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i.test(
       after,

@@ -12,7 +12,10 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
+/** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
+const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
+const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER = /^\s(?:out|done|finish|end|over|release)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
@@ -63,8 +66,9 @@ export function nearest(
     /^\s*(?:[,;.)\n]|$)/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 3));
   const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
-  if (!isDate && !/\bfor an?\s$/i.test(before) && MINE_AFTER.test(text.slice(tail.start, tail.start + AFTER_REACH)))
-    return { cue: 'call', end: 0, after: false };
+  const following = text.slice(tail.start, tail.start + AFTER_REACH);
+  const starts = START_AFTER.test(following) && !LATE_HOUR.test(text.slice(piece.end, tail.start));
+  if (!isDate && !/\bfor an?\s$/i.test(before) && (starts || MINE_AFTER.test(following))) return { cue: 'call', end: 0, after: false };
   if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };

@@ -35,6 +35,8 @@ function nthIn(piece: string): number | undefined {
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
 }
 
+/** Hours of trains and flights are nobody's call. */
+const TRAVELS = /\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
 const LONGEST_ACROSS = 44;
 /** Words that a date is written with, and the small ones beside it. */
 const DATE_WORDS =
@@ -60,7 +62,7 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     if (time.bare && !across.has(time) && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
-    if (/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) continue;
+    if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
     const until = hit.cue === undefined && !time.to && UNTIL.test(before);
     const end = across.get(time);
     const cue = until

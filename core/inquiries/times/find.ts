@@ -19,7 +19,7 @@ export type TimeMention = {
 
 type Tokens = readonly Token[];
 
-const joins = new Set(['to', '-', 'until', 'till', 'til', 'through', 'thru']);
+const joins = new Set(['to', '-', 'until', 'till', 'til', 'through', 'thru', 'bis', 'à', 'hasta', 'tot']);
 
 /** Zones as people write them after a time; a summer and a winter name stand for the same clock on the wall. IANA time zone database. */
 const zoneWords = new Map<string, string>([

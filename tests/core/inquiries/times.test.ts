@@ -22,10 +22,21 @@ describe('first call', () => {
     ['9-5 both days.', '2026-12-12T09:00'],
     ['We film from 6 to 10pm.', '2026-12-12T18:00'],
     ['Day one call 9am, day two 8am.', '2026-12-12T09:00'],
+    ['9am Sat to 5pm Sun.', '2026-12-12T09:00'],
+    ['6.15am start, done by 2pm.', '2026-12-12T06:15'],
+    ['6:15am at the dock, out by 2pm.', '2026-12-12T06:15'],
+    ['Reporting 7 am, pack-up 10 pm.', '2026-12-12T07:00'],
+    ['The party is at 7pm, set-up begins at half past five.', '2026-12-12T17:30'],
+    ['Get in two pm, on air seven, off air half ten.', '2026-12-12T14:00'],
+    ['Arrivée le 11 à 19h.', '2026-12-11T19:00'],
+    ['Aufbau am 11. Dezember ab 16 Uhr.', '2026-12-11T16:00'],
+    // A train is nobody's call.
+    ['Call 10am. The train gets in at 8:52.', '2026-12-12T10:00'],
   ])('%s', (words, at) => expect(call(words)).toBe(at));
 
   test.each([
     'Doors at 7pm.',
+    'Concert, 7:30pm start.',
     'The show starts at 20:00.',
     'Guests arrive at 6pm and dinner is at 7pm.',
     'The evening gala has a call at 8.',
@@ -43,6 +54,9 @@ describe('last wrap', () => {
     ['Call 4pm, out by midnight.', '2026-12-14T00:00'],
     ['Call 7am, done by 6.', '2026-12-13T18:00'],
     ['Call 8am Saturday, wrap Sunday 2pm.', '2026-12-13T14:00'],
+    ['9am Sat to 5pm Sun.', '2026-12-13T17:00'],
+    ['Call 9am, 4pm finish on the Sunday.', '2026-12-13T16:00'],
+    ['Rig 8am, derigged by 6pm.', '2026-12-13T18:00'],
   ])('%s', (words, at) => {
     expect(wrap(words)).toBe(at);
     expect(facts(`Can you film in Fargo on 12-13 December? ${words}`).end).toBe('2026-12-13');
@@ -54,6 +68,11 @@ describe('reply by', () => {
     ['Reply by Thursday noon.', '2026-11-26T12:00'],
     ['I need to know by midnight.', '2026-11-26T00:00'],
     ['Let me know by Friday.', '2026-11-27T23:59'],
+    ['By Friday noon please.', '2026-11-27T12:00'],
+    ['Text Hollis at 906-555-0131 by tomorrow 2pm.', '2026-11-26T14:00'],
+    ['Reply by: 27 Nov 1200', '2026-11-27T12:00'],
+    ['Answer by Friday 3 pm New York time.', '2026-11-27T14:00'],
+    ['Antwort bis morgen 12 Uhr?', '2026-11-26T12:00'],
     ['Let me know by midnight Friday.', '2026-11-28T00:00'],
     ['Please answer by 3pm today.', '2026-11-25T15:00'],
     ['Can you get back to me by 5pm ET tomorrow?', '2026-11-26T16:00'],
