@@ -40,6 +40,12 @@ export function viewOf(day: string, zoom: Zoom, zone: string): View {
   return { start: midnight(from, zone), end: midnight(dateLater(from, zooms[zoom]), zone) };
 }
 
+/** The same length of time, looking at a day as `viewOf` does. */
+export function lookingAt(day: string, { start, end }: View, zone: string): View {
+  const from = midnight(dateLater(day, -Math.floor(Math.round((end - start) / DAY_MS) / 5)), zone);
+  return { start: from, end: from + (end - start) };
+}
+
 /** The shortcut whose length a view has, to the two hours that a change of the clock can make; null between them. */
 export function zoomOf({ start, end }: View): Zoom | null {
   const names = Object.keys(zooms) as Zoom[];
@@ -52,7 +58,7 @@ export function dayOf({ start, end }: View, zone: string): string {
   return dateLater(wallAt(Math.round(start), zone).slice(0, 10), Math.floor(length / 5));
 }
 
-/** First date and number of dates at home that show in a view. */
+/** The dates at home that show in a view, in order. */
 export function datesOf({ start, end }: View, zone: string): string[] {
   const first = wallAt(Math.round(start), zone).slice(0, 10);
   const last = wallAt(Math.round(end) - 60_000, zone).slice(0, 10);

@@ -54,6 +54,24 @@ export async function pair({ name, against, aim, rounds, ours, theirs, prove }: 
   };
 }
 
+/**
+ * A row against a fixed limit in milliseconds, such as what a screen allows a frame: of every round the value that 95 of 100 stay under.
+ * @param rounds the times of each round
+ */
+export function within(limit: number, rounds: readonly (readonly number[])[], row: Pick<Row, 'name' | 'against'>): Row {
+  const ratios = rounds.map((times) => quantile(times, 0.95) / limit);
+  const ratio = quantile(ratios, 0.5);
+  return {
+    ...row,
+    ours: rounded(ratio * limit),
+    theirs: limit,
+    unit: 'ms',
+    ratio: rounded(ratio),
+    spread: [rounded(quantile(ratios, 0.1)), rounded(quantile(ratios, 0.9))],
+    aim: 1,
+  };
+}
+
 /** Hand rows to `npm run bench`, which started this process. */
 export function report(...rows: readonly Row[]): void {
   process.stdout.write(`${JSON.stringify(rows)}\n`);

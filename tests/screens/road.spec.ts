@@ -161,6 +161,20 @@ test('two fingers zoom, one moves', async ({ browser }) => {
   for (const spread of [20, 60, 120]) await touch('touchMove', 300 - spread, 400 + spread);
   await touch('touchEnd');
   await expect(page.getByRole('radio', { checked: true })).toHaveCount(0);
+
+  // A finger on what is laid on tries other days instead.
+  await layOn(page);
+  const holds = page.locator('[data-laid]');
+  const [first, second] = [(await holds.nth(0).boundingBox())!, (await holds.nth(1).boundingBox())!];
+  const finger = (type: 'touchStart' | 'touchMove' | 'touchEnd', ...days: number[]) =>
+    devtools.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: days.map((day) => ({ x: first.x + first.width / 2 + day * (second.x - first.x), y: first.y + 14 })),
+    });
+  await finger('touchStart', 0);
+  for (const day of [0.4, 1.2, 2]) await finger('touchMove', day);
+  await finger('touchEnd');
+  await expect(page.getByRole('region', { name: 'Laid on' })).toContainText('2 days later, not saved');
 });
 
 test('no words touch other words, also with long names side by side', async ({ page }) => {

@@ -24,6 +24,9 @@ type Props = {
   label: string;
 };
 
+/** Pixels; on a high window the slopes would only grow steeper. */
+const TALLEST = 640;
+
 /** The large drawing, which follows wheel, drag and pinch with every frame. */
 export function RoadDrawing({ road, view, rest, laid, unit, room, label }: Props) {
   const [box, width] = useWidth();
@@ -31,7 +34,7 @@ export function RoadDrawing({ road, view, rest, laid, unit, room, label }: Props
   const strip = useMemo(() => withMoved(road, laid), [road, laid]);
   const places = placesIn(strip, [rest, shown]);
   const lanesHeight = laneMeasures(road.bars, 0).height;
-  const layout = layOut({ places }, shown, width, 'large', Math.max(250, room - lanesHeight));
+  const layout = layOut({ places }, shown, width, 'large', Math.min(TALLEST, Math.max(250, room - lanesHeight)));
   const at = laneMeasures(road.bars, layout.height);
   const candidate = strip.jobs.find((job) => job.firmness === 'candidate');
 

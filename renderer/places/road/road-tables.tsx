@@ -5,6 +5,7 @@ import { lengthInWords } from '../../../core/words/amounts.ts';
 import table from '../../parts/table.module.css';
 import { timed, type Span } from '../../parts/stringline/strip.ts';
 import type { Seen } from './read-road.ts';
+import style from './road.module.css';
 
 type Row = Span & { key: string; what: string; job: string };
 
@@ -24,7 +25,7 @@ export function RoadTables({ seen: { stringline, kit, edit } }: { seen: Seen }) 
       {kitRows.length > 0 ? <Spans caption={`Kit out, ${clock}`} rows={kitRows} zone={zone} /> : null}
       {edit.days.length > 0 ? (
         <table className={table.table}>
-          <caption>{`Edit hours${edit.ceiling === null ? '' : `, of ${edit.ceiling} a day`}`}</caption>
+          <caption className={style.caption}>{`Edit hours${edit.ceiling === null ? '' : `, of ${edit.ceiling} a day`}`}</caption>
           <thead>
             <tr>
               <th scope="col">Date</th>
@@ -54,7 +55,7 @@ export function RoadTables({ seen: { stringline, kit, edit } }: { seen: Seen }) 
 function Spans({ caption, rows, zone }: { caption: string; rows: readonly Row[]; zone: string }) {
   return (
     <table className={table.table}>
-      <caption>{caption}</caption>
+      <caption className={style.caption}>{caption}</caption>
       <thead>
         <tr>
           <th scope="col">From</th>

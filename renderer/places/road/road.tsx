@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
 import type { z } from 'zod';
 import type { JobRow } from '../../../core/contract/jobs.ts';
-import { datesOf, dayOf, panned, viewOf, windowAround, zoomOf, zooms, type Zoom } from '../../../core/road/view.ts';
+import { datesOf, dayOf, lookingAt, panned, viewOf, windowAround, zoomOf, zooms, type Zoom } from '../../../core/road/view.ts';
 import { dateIn } from '../../../core/time/wall.ts';
 import { datesInWords } from '../../../core/words/dates.ts';
 import { roadEarlier } from '../../actions/road-earlier.ts';
@@ -76,12 +76,7 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
     () => ({
       move: (halves: number) => view.show(panned(view.now(), (halves * (view.now().end - view.now().start)) / 2)),
       zoom: (steps: number) => view.zoom(2 ** steps),
-      toToday: () => {
-        const { start, end } = view.now();
-        const begin = viewOf(today, zoomOf(view.now()) ?? 'day', zone).start;
-        const lead = zoomOf(view.now()) ? 0 : (end - start) / 5;
-        view.show({ start: begin - lead, end: begin - lead + (end - start) });
-      },
+      toToday: () => view.show(lookingAt(today, view.now(), zone)),
       atToday,
       laid: laid ? { shift, move: (by: number) => laid.moveTo(shift + by), keep: laid.keep, putBack: () => laid.moveTo(0) } : undefined,
     }),
@@ -146,11 +141,7 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
             ) : null}
             {laid ? <LaidFindings laid={laid} /> : null}
             <Clashes seen={seen} findings={laid !== null} />
-            {seen.stringline.jobs.length > 0 ? (
-              <Fold title="The same as a table">
-                <RoadTables seen={seen} />
-              </Fold>
-            ) : null}
+            {seen.stringline.jobs.length > 0 ? <Fold title="The same as a table">{() => <RoadTables seen={seen} />}</Fold> : null}
           </>
         )}
       </Asked>

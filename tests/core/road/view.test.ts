@@ -1,6 +1,18 @@
 import { fc } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { datesOf, DAY_MS, dayOf, panned, viewOf, windowAround, zoomed, zoomOf, zooms, type Zoom } from '../../../core/road/view.ts';
+import {
+  datesOf,
+  DAY_MS,
+  dayOf,
+  lookingAt,
+  panned,
+  viewOf,
+  windowAround,
+  zoomed,
+  zoomOf,
+  zooms,
+  type Zoom,
+} from '../../../core/road/view.ts';
 import { dateLater } from '../../../core/time/wall.ts';
 
 const ZONE = 'America/Chicago';
@@ -34,6 +46,17 @@ describe('shortcuts', () => {
 });
 
 describe('laws', () => {
+  test('a view of any length can look at any day', () => {
+    fc.assert(
+      fc.property(view, fc.integer({ min: 0, max: 3000 }), (shown, days) => {
+        const day = dateLater('2024-01-01', days);
+        const moved = lookingAt(day, shown, ZONE);
+        expect(moved.end - moved.start).toBeCloseTo(shown.end - shown.start, 0);
+        expect(dayOf(moved, ZONE)).toBe(day);
+      }),
+    );
+  });
+
   test('what lies under the pointer stays there, between a day and a year', () => {
     fc.assert(
       fc.property(
