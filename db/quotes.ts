@@ -4,6 +4,7 @@
 import { desc, eq, getTableColumns, sql } from 'drizzle-orm';
 import type { DraftChange, QuoteDraft, QuoteVersion, Reply } from '../core/contract/quotes.ts';
 import type { z } from 'zod';
+import type { FrozenInputs } from '../core/quotes/frozen.ts';
 import { epochOf, instantText } from '../core/time/read.ts';
 import { newId } from './ids.ts';
 import { paperAsShown } from './papers.ts';
@@ -39,6 +40,11 @@ const reading = perStore((db) => {
     version: versions()
       .where(eq(quoteVersions.id, sql.placeholder('id')))
       .prepare(),
+    inputs: db
+      .select({ inputs: quoteVersions.inputs })
+      .from(quoteVersions)
+      .where(eq(quoteVersions.id, sql.placeholder('id')))
+      .prepare(),
     latest: db.$client.prepare<[string, number], { jobId: string; number: number; madeAt: number; currency: string }>(LATEST),
   };
 });
@@ -71,6 +77,11 @@ export function versionById(db: ReadableDb, id: string): QuoteVersion | undefine
   return row && versionOf(row);
 }
 
+/** What a made version was priced from; null on versions from before this was kept. */
+export function inputsOf(db: ReadableDb, versionId: string): FrozenInputs | null {
+  return reading(db).inputs.get({ id: versionId })?.inputs ?? null;
+}
+
 export type LatestQuote = { jobId: string; number: number; madeAt: string; currency: string };
 
 /** The newest version of each of the jobs that were quoted last from a card, newest first. */
@@ -87,10 +98,11 @@ export type NewVersion = {
   draft: QuoteDraft;
   reply: z.infer<typeof Reply>;
   paperId: string;
+  inputs: FrozenInputs;
 };
 
 /** Freeze a version. Answers with its id; the index refuses a number that is taken. */
-export function insertVersion(db: WritableDb, { jobId, number, madeAt, draft, reply, paperId }: NewVersion): string {
+export function insertVersion(db: WritableDb, { jobId, number, madeAt, draft, reply, paperId, inputs }: NewVersion): string {
   const id = newId();
   db.insert(quoteVersions)
     .values({
@@ -105,6 +117,7 @@ export function insertVersion(db: WritableDb, { jobId, number, madeAt, draft, re
       replySubject: reply.subject,
       replyText: reply.text,
       paperId,
+      inputs,
     })
     .run();
   return id;

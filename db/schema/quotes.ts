@@ -1,6 +1,7 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { DraftChange, QuoteDraft } from '../../core/contract/quotes.ts';
+import type { FrozenInputs } from '../../core/quotes/frozen.ts';
 import { id, updatedAt } from './columns.ts';
 import { jobs } from './jobs.ts';
 
@@ -53,6 +54,8 @@ export const quoteVersions = sqliteTable(
     paperId: text('paper_id')
       .notNull()
       .references(() => papers.id),
+    /** What it was priced from; null on versions from before this was kept. */
+    inputs: text('inputs', { mode: 'json' }).$type<FrozenInputs>(),
   },
   (t) => [
     uniqueIndex('quote_versions_number').on(t.jobId, t.number),

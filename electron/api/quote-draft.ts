@@ -10,6 +10,7 @@ import type { PublicHoliday, SetupFields } from '../../core/contract/setup.ts';
 import type { BookDay } from '../../core/fit/book.ts';
 import { defaultExpiry } from '../../core/jobs/pencil.ts';
 import { momentAt } from '../../core/quotes/deadlines.ts';
+import type { FrozenInputs } from '../../core/quotes/frozen.ts';
 import type { PriceInput } from '../../core/quotes/input.ts';
 import { priceQuote } from '../../core/quotes/price.ts';
 import { closedBetween } from '../../core/people/closed.ts';
@@ -46,6 +47,8 @@ export type QuoteFacts = {
   hands: readonly Hand[];
   wear: readonly Wear[];
   draft: QuoteDraft;
+  /** What the draft is priced from, to be frozen with a version. */
+  inputs: FrozenInputs;
 };
 
 /**
@@ -66,7 +69,17 @@ export function quoteFacts(db: ReadableDb, jobId: string, now: number): QuoteFac
   const trip = tripOf(db, job, days, setup);
   const kept = changesOf(db, jobId);
   const known = { job, client, days, setup, kept, trip, hands: handsNamed(db, kept), wear: wearOf(db, jobId) };
-  return { ...known, draft: draftOf({ ...known, card: chosen.card, cardCaution: chosen.caution, now }) };
+  const { card } = chosen;
+  return {
+    ...known,
+    draft: draftOf({ ...known, card, cardCaution: chosen.caution, now }),
+    inputs: { card, changes: allChanges(client, kept), days, trip, publicHolidays: holidaysAt(job.place ?? setup.home, days, card) },
+  };
+}
+
+/** What was said by hand on this quote comes after the client's own terms, and so has the last word. */
+function allChanges(client: Client | undefined, { batches }: KeptChanges): DraftChange[] {
+  return [...(client ? changesFor(client) : []), ...batches.flat()];
 }
 
 /** A job's quote as another card would price it at an instant, with the facts and changes that stand now. */
@@ -74,11 +87,10 @@ export function quoteAt(db: ReadableDb, jobId: string, card: RateCard, at: numbe
   return draftOf({ ...quoteFacts(db, jobId, at), card, cardCaution: null, now: at });
 }
 
-type DraftInput = Omit<QuoteFacts, 'draft'> & { card: RateCard; cardCaution: string | null; now: number };
+type DraftInput = Omit<QuoteFacts, 'draft' | 'inputs'> & { card: RateCard; cardCaution: string | null; now: number };
 
 function draftOf({ job, client, days, card, cardCaution, setup, trip, hands, wear, kept, now }: DraftInput): QuoteDraft {
-  // What was said by hand on this quote comes after the client's own terms, and so has the last word.
-  const changes = [...(client ? changesFor(client) : []), ...kept.batches.flat()];
+  const changes = allChanges(client, kept);
   const publicHolidays = holidaysAt(job.place ?? setup.home, days, card);
   const asPriced = priced(
     { job, days, publicHolidays, card, cardCaution, setup, trip, hands, wear, changes, draftVersion: kept.draftVersion, now },

@@ -75,7 +75,7 @@ async function paperOf({ setup, job, client, draft, number, now }: Frozen): Prom
   }
 }
 
-function putOnBooks(db: WritableDb, { job, client, draft, setup, number, now }: Frozen, paper: Kept, pencil: boolean): Made {
+function putOnBooks(db: WritableDb, { job, client, draft, setup, inputs, number, now }: Frozen, paper: Kept, pencil: boolean): Made {
   const live = job.pencil?.state === 'live' ? job.pencil : null;
   const until = pencil ? draft.pencilUntil : (live?.expires ?? null);
   const reply = replyFor({
@@ -96,7 +96,7 @@ function putOnBooks(db: WritableDb, { job, client, draft, setup, number, now }: 
     ...paper,
     madeAt: now,
   });
-  const id = insertVersion(db, { jobId: job.id, number, madeAt: now, draft, reply, paperId });
+  const id = insertVersion(db, { jobId: job.id, number, madeAt: now, draft, reply, paperId, inputs });
   if (pencil && until) {
     // More time for a live pencil keeps its place in the order; one that ran out begins again, last.
     holdPencil(db, { jobId: job.id, pencilledAt: live ? epochOf(live.pencilledAt) : now, expires: until }, now);
