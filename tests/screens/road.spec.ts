@@ -144,6 +144,23 @@ test('the same by keys alone', async ({ page }) => {
   await expect.poll(storedDays).toEqual(asked);
 });
 
+test('days that cannot be are refused in words; what was drawn stays, and a day further is taken', async ({ page }) => {
+  const { setup } = (await host.call('setup.get')) as { setup: { home: object } };
+  // The clock in Chicago jumps over 02:00 to 03:00 on 14 March 2027.
+  const days = [{ date: '2027-03-13', kind: 'shoot', call: '2027-03-13T02:30', wrap: '2027-03-13T09:00' }];
+  await host.call('jobs.add', { facts: { title: 'Before dawn', place: setup.home, days } });
+  await openRoad(page);
+  await page.getByRole('button', { name: /Lay an inquiry on/ }).click();
+  await page.getByRole('option', { name: 'Laid on: Before dawn' }).click();
+  await page.locator('[data-laid]').waitFor();
+  await page.keyboard.press('Alt+ArrowRight');
+  await expect(page.getByText(/skips or shows twice/)).toBeVisible();
+  await expect(page.locator('[data-laid]')).toBeVisible();
+  await page.keyboard.press('Alt+ArrowRight');
+  await expect(page.getByText(/skips or shows twice/)).toHaveCount(0);
+  await expect(page.getByRole('region', { name: 'Laid on' })).toContainText('2 days later, not saved');
+});
+
 test('two fingers zoom, one moves', async ({ browser }) => {
   const page = await (await browser.newContext({ hasTouch: true, viewport: { width: 900, height: 700 } })).newPage();
   await openRoad(page);

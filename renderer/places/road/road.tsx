@@ -69,6 +69,9 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
       placeholderData: (before) => before,
     }),
   );
+  // Days that cannot be are refused; what was drawn before stays, and what is laid on can be moved further.
+  const [known, setKnown] = useState(asked.data);
+  if (asked.data && asked.data !== known) setKnown(asked.data);
   const height = useWindowHeight();
 
   const shift = laid?.shift ?? 0;
@@ -88,8 +91,8 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
     setCandidate(chosen?.id ?? null);
     if (chosen?.firstCall) view.show(viewOf(chosen.firstCall.wall.slice(0, 10), zoom ?? 'fortnight', zone));
   };
-  const drawn = useMemo(() => asked.data && readForDrawing(asked.data), [asked.data]);
-  const seen = useMemo(() => asked.data && within(asked.data, rest), [asked.data, rest]);
+  const drawn = useMemo(() => known && readForDrawing(known), [known]);
+  const seen = useMemo(() => known && within(known, rest), [known, rest]);
   const dates = datesInWords(datesOf(rest, zone));
   return (
     <div className={style.road}>
