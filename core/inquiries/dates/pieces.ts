@@ -42,7 +42,9 @@ export type Atom = {
 export type Tokens = readonly Token[];
 
 export const isDay = (value: number | undefined): value is number => value !== undefined && value >= 1 && value <= 31;
-export const isYear = (value: number | undefined): value is number => value !== undefined && value >= 2000 && value <= 2099;
+/** "12 October 1930" ends in an hour as well as in a year; 1967 is a year. */
+export const isYear = (value: number | undefined): value is number =>
+  value !== undefined && ((value >= 2000 && value <= 2099) || (value >= 1900 && value <= 1999 && value % 100 >= 60));
 const suffixes = new Set(['st', 'nd', 'rd', 'th', 'er']);
 /** What makes a number beside it no day. */
 export const units =

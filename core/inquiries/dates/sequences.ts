@@ -42,6 +42,8 @@ const AFTER_LIST =
 function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; next: number; comma: boolean } | undefined {
   const token = tokens[index];
   if (!token || (token.breaks > 0 && !/\p{L}/u.test(token.text))) return undefined;
+  // "the 2nd of October? or the 9th"
+  if (token.text === '?' && tokens[index + 1]?.lower === 'or') return { join: 'or', next: index + 2, comma: false };
   let at = index;
   let comma = false;
   if (token.text === ',') {
@@ -181,7 +183,7 @@ function trimEnd(tokens: Tokens, items: Item[], commas: boolean[]): void {
       );
     if (last.atom.year !== undefined && monthBefore) return;
     const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower) || /^\p{Lu}/u.test(after.text);
-    if (monthBefore && last.join === 'range') return;
+    if (monthBefore && (last.join === 'range' || inARow(items))) return;
     if (monthBefore && (commas.at(-1) ? followed && (last.atom.ordinal || rises(items)) : followed || rises(items))) return;
     items.pop();
     commas.pop();
@@ -195,6 +197,10 @@ function rises(items: readonly Item[]): boolean {
   const up = days.every((day, at) => at === 0 || day > (days[at - 1] ?? 0));
   return up && (days.length > 2 || days.every((day, at) => at === 0 || day === (days[at - 1] ?? 0) + 1));
 }
+
+/** "Oct 12, 13, 14 hold?" */
+const inARow = (items: readonly Item[]): boolean =>
+  items.length > 2 && items.every(({ atom }, at) => at === 0 || atom.day === (items[at - 1]?.atom.day ?? 0) + 1);
 
 /** Leading numbers that are no days: "room 4, 12 December". */
 function trimStart(items: Item[], commas: boolean[]): void {

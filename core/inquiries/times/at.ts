@@ -174,16 +174,13 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       military: true,
     };
   }
-  if (token.text.length === 3 && token.num >= 100 && token.num <= 1259 && token.num % 100 < 60) {
+  if (token.text.length === 3 && token.num >= 100 && token.num % 100 < 60) {
+    const [hour, minute] = [Math.floor(token.num / 100), token.num % 100];
     const half = meridiemAt(tokens, index + 1);
-    return half
-      ? {
-          first: index,
-          next: half.next,
-          minutes: settle(Math.floor(token.num / 100), token.num % 100, half.half),
-          open: false,
-          bare: false,
-        }
+    if (half) return { first: index, next: half.next, minutes: settle(hour, minute, half.half), open: false, bare: false };
+    // "be there 130": only beside a word for a call, and no count.
+    return minute % 15 === 0 && !counts.test(mark?.lower ?? '')
+      ? { first: index, next: index + 1, minutes: hour * 60 + minute, open: true, bare: true }
       : undefined;
   }
   if (token.text.length > 2) return undefined;

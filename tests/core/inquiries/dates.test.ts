@@ -20,6 +20,8 @@ describe('dates as they are written', () => {
     ['Sunday to Thursday 6-10 December', '2026-12-06 2026-12-10 5'],
     // The twelfth of June 2027 is a Saturday.
     ['Fri to Sun 12-14 June', 'asked'],
+    ['on Dec 12, 13, 14 please', '2026-12-12 2026-12-14 3'],
+    ['on the 5th of December? or the 12th', 'asked'],
     ['fri + sat (4th/5th)', '2026-12-04 2026-12-05 2'],
     ['from August twentieth to the twenty-second', '2027-08-20 2027-08-22 3'],
     ['on Dec 4, 5, and Jan 8, 9', '2026-12-04 2027-01-09 4'],

@@ -23,6 +23,7 @@ describe('first call', () => {
     ['We film from 6 to 10pm.', '2026-12-12T18:00'],
     ['Day one call 9am, day two 8am.', '2026-12-12T09:00'],
     ['9am Sat to 5pm Sun.', '2026-12-12T09:00'],
+    ['Party 2-5pm, be there 130.', '2026-12-12T13:30'],
     ['6.15am start, done by 2pm.', '2026-12-12T06:15'],
     ['6:15am at the dock, out by 2pm.', '2026-12-12T06:15'],
     ['Reporting 7 am, pack-up 10 pm.', '2026-12-12T07:00'],
