@@ -4,26 +4,136 @@
 
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
 
-const reply =
-  /(?:(?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:het )?(?:me|ons) weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|release|lmk|tell (?:me|us|her|him|them)|hear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)|(?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?|(?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?|(?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?|(?:^\s*|[\n.;]\s*)deadline\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)|(?:quote|reply|answer|response|confirm) deadline(?: is|:)?|(?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)|(?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|answer|reply|say)(?=\s(?:today|tonight|2nite|tomorrow|this))|réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by|(?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach)(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)|(?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)|(?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))|(?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till))/gi;
-const call =
-  /(?:\bload[- ]?in\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b|\bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))|\bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b|(?<!(?:guests|delegates|attendees|people|kids|children|bride|couple|speakers?|everyone|family|families|visitors|fans|players|teams|public|they|who|attorney|students)(?: will| should| can)? )\barriv(?:e|al|ing)\b|\baccess\b|\bbe (?:there|here|set|ready|in place|in position|on deck|\w+side)\b|\b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))|(?<=[,;.] )be (?:at|on|in)\b(?! \d)|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b|\b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in|from|access|arriv\w*)\b|\bget (?:there|here)\b|\bget into\b|\bcan get in\b|\b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bfrom when you|\bthe ground\b(?= from)|\btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)|(?:^\s*|[,;] )in\b(?= \d{3,4}\b)|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b|\b(?:beginn|einsatzbeginn|anwesend|anwesenheit|aanwezig|présence)\b|\b(?:empezamos|comenzamos)\b|\bbe on (?:the|our)\b|\byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\binstall\b|\battend (?:at|from|by)\b|\bcome(?= (?:at |by |for )?\d)|\blet in (?:at|from|by)\b|\b(?:hall|room|venue|doors?|building|gates?|barn|church|theatre|theater)(?: is| are| will be)? open (?:to|for) (?:crew|you|us)\b|\bbe here(?= \d)|\b(?:hall|room|venue|camera|crew|vendors?) from\b|\bon the platform\b|\bbump[- ]?in\b|\bmove[- ]?in\b|\bdays? (?:start|begin)(?:s|ing)?\b|\bstart time for (?:you|crew)\b|(?<!\b(?:back|check|log|dial) )\bin (?:at|by|from)\b(?=\s?(?:\d|half|noon|six|seven|eight|nine|ten|eleven))|\b(?:aufbau|arbeitsbeginn|treffpunkt|dienstbeginn|vor ort|arrivée|installation(?= (?:dès|à|le|:|vers))|eintreffen|drehbeginn|aankomst|rendez-vous|llegada|montaje|arrivo|allestimento|opbouw)\b|\brehears\w*|\bsound ?check\b|\btech (?:check|run)\b|\bcamera check\b|\bdoors open for crew\b|\bvenue opens (?:for|to) (?:us|crew)\b)/gi;
-const wrap =
-  /(?:\bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\bbump[- ]?out\b|\bout by\b|\bdone (?:by|at|around|about)\b|\bfinish\w*|\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b|\boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b|\bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b|\b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|\boff (?:by|at)\b|\bcloses\b|\b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)|\bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b|\bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))|\bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)|\bconcludes?\b|\baway by\b|\b(?:ende|abbau|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d)))/giu;
-const show =
-  /(?:\bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b|\bopening\b|\bceremony\b|\bkeynote\b|\bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b|\bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b|\bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b|\bservice is\b|\bsessions?\b|\btalks?\b|\bshow\b(?! days?\b)|\bconference\b|\bmeeting\b|\bconcert\b|\brecital\b|\bworkshop\b|\bagm\b|\bpanel\b|\bevent\b(?! days?\b)|\bservice\b|\bmeeting (?:is|at)\b)/gi;
-const delivery =
-  /(?:\bdeliver\w*|\bedits?\b|\bedited\b|\bfinal (?:cut|video|film|version|files)\b|\bdraft\b|\brough cut\b|\bfirst cut\b|\bcut by\b|\bturn ?around\b|\bturned around\b|\bfootage\b|\bfiles?\b|\bhighlights?\b|\brecap\b|\bpublish\w*|\bupload\w*|\bpost(?:ed|ing)?\b|\bgo(?:es)? (?:live|out)\b|\bair(?:s|ing)\b|\bneed (?:it|them|everything|the (?:video|film|clips|photos|reel|finished))\b|\bvideos? (?:by|back|ready|done)\b|\bready by\b|\bsizzle\b|\bteaser\b|\breels?\b|\bclips?\b|\bphotos (?:by|back)\b|\bfinished (?:video|film|piece)\b|\blaunch(?:ing|es) (?:it|the video)\b)/gi;
-const other =
-  /(?:\binvoice\w*|\bpayment\w*|\bpaid\b|\bpay(?:able|ing)?\b|\bdeposit\b|\bpurchase order\b|\bcontract\b|\bticket\w*|\bon sale\b|\bannounc\w*|\b(?:tickets|album|film|video|results) (?:are |is )?released\b|\bapprov\w*|\bline-?up\b|\bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|\bholiday\b|\bvacation\b|\bannual leave\b|\bon leave\b|\b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back)\b|\bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b|\b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b|\b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b|\bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b|\brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you|me|us|for)\b|\bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b|\bsigned\b|\bsent\b|\bgot your (?:name|number|details)|\bmy flight\b|\bflight\w*|\bfly(?:ing)?\b(?! a drone)|\bcheck-?in\b|\bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b|\bavailable (?:to talk|by phone)|\bour (?:last|previous) (?:event|show|conference|one)\b|\b(?:board|committee|council) (?:meets|decides)\b|\b(?:rain|backup|back-up|reserve|fallback|spare|alternat\w+) (?:date|day)?|\bapply\b|\bdrone permit\b|\bpermit\b)/gi;
-const past =
-  /(?:\blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b|\bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b|\bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\bit was\b|\bthat was\b|\bour \d{4}\b|\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b|\bwas scheduled\b|\brescheduled from\b|\binstead of\b|\bnot (?:on )?(?:the )?$)/gi;
-const event =
-  /(?:\bshoot(?:ing)?\b|\bfilm(?:ing)?\b|\bevent\b|\bconference\b|\bwedding\b|\bshow\b|\bgig\b|\bjob\b|\bfestival\b|\bsummit\b|\bgala\b|\bworkshop\b|\bcongress\b|\bavailable (?:on|for|from)?\b|\bfree (?:on|for|from)\b|\bavailability (?:on|for)\b|\bdates?\b|\bwhen\b|\bcover(?:age|ing)?\b|\bevent dates?\b|\btak(?:es|ing) place\b|\bhappening\b|\bhappens\b|\bwe(?:'re| are) (?:on|doing|hosting|holding|having|running)\b|\bmeeting\b|\blaunch\b|\bagm\b|\btournament\b|\bchampionships?\b|\bconcert\b|\brecital\b|\bworks?\b|\bfair\b|\bexpo\b|\bstream(?:ing)?\b|\bscheduled\b|\bmoved to\b|\bnow (?:on|to)\b|\brescheduled (?:to|for)\b|\bceremony\b|\bgraduation\b|\bparty\b|\bawards\b)/gi;
+/** One pattern of many phrases; each line holds a few of them. */
+const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(`(?:${phrases.trim().split(/\n\s*/).join('|')})`, flags);
+
+const reply = oneOf(
+  String.raw`
+    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:het )?(?:me|ons) weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|release|lmk|tell (?:me|us|her|him|them)|hear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
+    (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
+    (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
+    (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
+    (?:^\s*|[\n.;]\s*)deadline\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
+    (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
+    (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
+    (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|answer|reply|say)(?=\s(?:today|tonight|2nite|tomorrow|this))
+    réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
+    (?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach)(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
+    (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
+    (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
+    (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
+  `,
+);
+const call = oneOf(
+  String.raw`
+    \bload[- ]?in\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b
+    \bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
+    \bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b
+    (?<!(?:guests|delegates|attendees|people|kids|children|bride|couple|speakers?|everyone|family|families|visitors|fans|players|teams|public|they|who|attorney|students)(?: will| should| can)? )\barriv(?:e|al|ing)\b
+    \baccess\b|\bbe (?:there|here|set|ready|in place|in position|on deck|\w+side)\b
+    \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
+    (?<=[,;.] )be (?:at|on|in)\b(?! \d)|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
+    \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in|from|access|arriv\w*)\b
+    \bget (?:there|here)\b|\bget into\b|\bcan get in\b
+    \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)
+    \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
+    (?:^\s*|[,;] )in\b(?= \d{3,4}\b)|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
+    \b(?:beginn|einsatzbeginn|anwesend|anwesenheit|aanwezig|présence)\b|\b(?:empezamos|comenzamos)\b|\bbe on (?:the|our)\b
+    \byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\binstall\b
+    \battend (?:at|from|by)\b|\bcome(?= (?:at |by |for )?\d)|\blet in (?:at|from|by)\b
+    \b(?:hall|room|venue|doors?|building|gates?|barn|church|theatre|theater)(?: is| are| will be)? open (?:to|for) (?:crew|you|us)\b
+    \bbe here(?= \d)|\b(?:hall|room|venue|camera|crew|vendors?) from\b|\bon the platform\b|\bbump[- ]?in\b|\bmove[- ]?in\b
+    \bdays? (?:start|begin)(?:s|ing)?\b|\bstart time for (?:you|crew)\b
+    (?<!\b(?:back|check|log|dial) )\bin (?:at|by|from)\b(?=\s?(?:\d|half|noon|six|seven|eight|nine|ten|eleven))
+    \b(?:aufbau|arbeitsbeginn|treffpunkt|dienstbeginn|vor ort|arrivée|installation(?= (?:dès|à|le|:|vers))|eintreffen|drehbeginn|aankomst|rendez-vous|llegada|montaje|arrivo|allestimento|opbouw)\b
+    \brehears\w*|\bsound ?check\b|\btech (?:check|run)\b|\bcamera check\b|\bdoors open for crew\b
+    \bvenue opens (?:for|to) (?:us|crew)\b
+  `,
+);
+const wrap = oneOf(
+  String.raw`
+    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\bbump[- ]?out\b|\bout by\b
+    \bdone (?:by|at|around|about)\b|\bfinish\w*|\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
+    \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
+    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
+    \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|\boff (?:by|at)\b|\bcloses\b
+    \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
+    \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
+    \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
+    \bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)
+    \bconcludes?\b|\baway by\b
+    \b(?:ende|abbau|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
+  `,
+  'giu',
+);
+const show = oneOf(
+  String.raw`
+    \bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b|\bopening\b|\bceremony\b|\bkeynote\b
+    \bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b
+    \bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b
+    \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
+    \bservice is\b|\bsessions?\b|\btalks?\b|\bshow\b(?! days?\b)|\bconference\b|\bmeeting\b|\bconcert\b|\brecital\b|\bworkshop\b
+    \bagm\b|\bpanel\b|\bevent\b(?! days?\b)|\bservice\b|\bmeeting (?:is|at)\b
+  `,
+);
+const delivery = oneOf(
+  String.raw`
+    \bdeliver\w*|\bedits?\b|\bedited\b|\bfinal (?:cut|video|film|version|files)\b|\bdraft\b|\brough cut\b|\bfirst cut\b|\bcut by\b
+    \bturn ?around\b|\bturned around\b|\bfootage\b|\bfiles?\b|\bhighlights?\b|\brecap\b|\bpublish\w*|\bupload\w*|\bpost(?:ed|ing)?\b
+    \bgo(?:es)? (?:live|out)\b|\bair(?:s|ing)\b|\bneed (?:it|them|everything|the (?:video|film|clips|photos|reel|finished))\b
+    \bvideos? (?:by|back|ready|done)\b|\bready by\b|\bsizzle\b|\bteaser\b|\breels?\b|\bclips?\b|\bphotos (?:by|back)\b
+    \bfinished (?:video|film|piece)\b|\blaunch(?:ing|es) (?:it|the video)\b
+  `,
+);
+const other = oneOf(
+  String.raw`
+    \binvoice\w*|\bpayment\w*|\bpaid\b|\bpay(?:able|ing)?\b|\bdeposit\b|\bpurchase order\b|\bcontract\b|\bticket\w*|\bon sale\b
+    \bannounc\w*|\b(?:tickets|album|film|video|results) (?:are |is )?released\b|\bapprov\w*|\bline-?up\b
+    \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|\bholiday\b
+    \bvacation\b|\bannual leave\b|\bon leave\b
+    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back)\b
+    \bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b
+    \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
+    \b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b
+    \bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b
+    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you|me|us|for)\b
+    \bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b
+    \bsigned\b|\bsent\b|\bgot your (?:name|number|details)|\bmy flight\b|\bflight\w*|\bfly(?:ing)?\b(?! a drone)|\bcheck-?in\b
+    \bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b
+    \bavailable (?:to talk|by phone)|\bour (?:last|previous) (?:event|show|conference|one)\b
+    \b(?:board|committee|council) (?:meets|decides)\b|\b(?:rain|backup|back-up|reserve|fallback|spare|alternat\w+) (?:date|day)?
+    \bapply\b|\bdrone permit\b|\bpermit\b
+  `,
+);
+const past = oneOf(
+  String.raw`
+    \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b
+    \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
+    \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\bit was\b
+    \bthat was\b|\bour \d{4}\b|\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
+    \bwas scheduled\b|\brescheduled from\b|\binstead of\b|\bnot (?:on )?(?:the )?$
+  `,
+);
+const event = oneOf(
+  String.raw`
+    \bshoot(?:ing)?\b|\bfilm(?:ing)?\b|\bevent\b|\bconference\b|\bwedding\b|\bshow\b|\bgig\b|\bjob\b|\bfestival\b|\bsummit\b
+    \bgala\b|\bworkshop\b|\bcongress\b|\bavailable (?:on|for|from)?\b|\bfree (?:on|for|from)\b|\bavailability (?:on|for)\b
+    \bdates?\b|\bwhen\b|\bcover(?:age|ing)?\b|\bevent dates?\b|\btak(?:es|ing) place\b|\bhappening\b|\bhappens\b
+    \bwe(?:'re| are) (?:on|doing|hosting|holding|having|running)\b|\bmeeting\b|\blaunch\b|\bagm\b|\btournament\b|\bchampionships?\b
+    \bconcert\b|\brecital\b|\bworks?\b|\bfair\b|\bexpo\b|\bstream(?:ing)?\b|\bscheduled\b|\bmoved to\b|\bnow (?:on|to)\b
+    \brescheduled (?:to|for)\b|\bceremony\b|\bgraduation\b|\bparty\b|\bawards\b
+  `,
+);
 
 /** Words that make an hour my call, but say nothing of a date: "we need you from 9:30", "need a videographer from 10". */
-const you =
-  /(?:\b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by)\b|\b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b|\bcome at\b|\byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b)/gi;
+const you = oneOf(
+  String.raw`
+    \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by)\b
+    \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
+    \bcome at\b
+    \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
+  `,
+);
 
 const cues: readonly (readonly [Cue, RegExp])[] = [
   ['event', event],
