@@ -7,12 +7,14 @@ import { APPLICATION_ID } from './migrate.ts';
 import { LOOK_THROUGH_LIMIT_BYTES } from './seal.ts';
 import { storeError } from './trouble.ts';
 
-/** Rows in each table, by its name. */
+/** Rows in each table, by its name; what the find box is kept by is made from them and not counted. */
 export type Counts = Record<string, number>;
 
 export function countRows(client: Database.Database): Counts {
   const tables = client
-    .prepare<[], string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
+    .prepare<[], string>(
+      "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' and name not like 'find@_%' escape '@' order by name",
+    )
     .pluck()
     .all();
   return Object.fromEntries(tables.map((table) => [table, Number(client.prepare(`select count(*) from "${table}"`).pluck().get())]));

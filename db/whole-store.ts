@@ -10,9 +10,12 @@ const LEDGER = 'applied_migrations';
 /** The ledger of migrations and the edition of the zone data belong to the file, not to what a person put in it. */
 const OF_THE_FILE = new Set([LEDGER, 'zone_data']);
 
+/** What the find box is kept by is not among them: triggers make it from the others. */
 function tablesOf(client: Database.Database): string[] {
   return client
-    .prepare<[], string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
+    .prepare<[], string>(
+      "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' and name not like 'find@_%' escape '@' order by name",
+    )
     .pluck()
     .all()
     .filter((name) => !OF_THE_FILE.has(name));
@@ -50,14 +53,16 @@ export function takeOver(client: Database.Database, folder: string): void {
   }
 }
 
-/** Take every row out. Frozen rows are guarded by triggers, which step aside inside this one transaction only. */
+/** Take every row out. Frozen rows are guarded by triggers, which step aside inside this one transaction only; those of the find box stay. */
 export function emptyOut(client: Database.Database): void {
   client.pragma('foreign_keys = off');
   try {
     client
       .transaction(() => {
         const guards = client
-          .prepare<[], { name: string; sql: string }>("select name, sql from sqlite_schema where type = 'trigger'")
+          .prepare<[], { name: string; sql: string }>(
+            "select name, sql from sqlite_schema where type = 'trigger' and name not like 'find@_%' escape '@'",
+          )
           .all();
         for (const { name } of guards) client.exec(`drop trigger "${name}"`);
         for (const table of tablesOf(client)) client.exec(`delete from "${table}"`);

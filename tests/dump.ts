@@ -5,10 +5,12 @@ import type Database from 'better-sqlite3';
 
 export type Dump = Record<string, unknown[]>;
 
-/** The schema and every row of every table, in a fixed order. */
+/** The schema and every row of every table, in a fixed order; what the find box is kept by follows from them. */
 export function dump(client: Database.Database): Dump {
   const tables = client
-    .prepare<[], string>("select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' order by name")
+    .prepare<[], string>(
+      "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' and name not like 'find@_%' escape '@' order by name",
+    )
     .pluck()
     .all();
   const rows = tables.map((table) => [table, client.prepare(`select * from "${table}" order by rowid`).raw().all()] as const);

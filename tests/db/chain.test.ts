@@ -33,7 +33,7 @@ type Rows = Record<string, Record<string, unknown>[]>;
 function rowsOf(client: Database.Database): Rows {
   const tables = client
     .prepare<[], string>(
-      "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' and name <> 'applied_migrations'",
+      "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%' and name not like 'find@_%' escape '@' and name <> 'applied_migrations'",
     )
     .pluck()
     .all();
