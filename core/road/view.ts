@@ -34,6 +34,13 @@ export function zoomed({ start, end }: View, times: number, about: number): View
   return panned({ start: from, end: from + length }, 0);
 }
 
+/** The view moved just so far that an instant lies in it, a tenth of it away from the edge; unmoved where it does already. */
+export function inSight(view: View, at: number): View {
+  const edge = (view.end - view.start) / 10;
+  if (at >= view.start && at < view.end) return view;
+  return panned(view, at < view.start ? at - edge - view.start : at + edge - view.end);
+}
+
 /** A shortcut's view: a little before the day looked at, so that what just was is still seen, from midnight to midnight at home. */
 export function viewOf(day: string, zoom: Zoom, zone: string): View {
   const from = dateLater(day, -Math.floor(zooms[zoom] / 5));
@@ -75,7 +82,7 @@ export type Window = { from: string; days: number };
 export function windowAround({ start, end }: View): Window {
   const wanted = (2 * (end - start)) / DAY_MS;
   const days = [60, 184].find((each) => each >= wanted) ?? 750;
-  const step = Math.floor(days / 4);
+  const step = Math.floor(days / 8);
   const middle = (start + end) / 2 / DAY_MS;
   const first = Math.floor((middle - days / 2) / step) * step;
   return { from: dateLater('1970-01-01', first), days };

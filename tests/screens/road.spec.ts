@@ -136,6 +136,11 @@ test('the same by keys alone', async ({ page }) => {
   await part.waitFor();
   for (const key of ['Alt+ArrowRight', 'Alt+ArrowRight', 'Alt+ArrowLeft', 'Alt+ArrowLeft', 'Alt+ArrowLeft']) await page.keyboard.press(key);
   await expect(part).toContainText('1 day earlier, not saved');
+  // Far away it stays in sight.
+  for (let day = 0; day < 12; day += 1) await page.keyboard.press('Alt+ArrowRight');
+  await expect(page.locator('[data-laid]').first()).toBeInViewport();
+  for (let day = 0; day < 12; day += 1) await page.keyboard.press('Alt+ArrowLeft');
+  await expect(part).toContainText('1 day earlier, not saved');
   await page.getByRole('button', { name: 'Keep these days' }).focus();
   await page.keyboard.press('Enter');
   await expect(page.getByText(/^Curling championship is now on/)).toBeVisible();

@@ -2,7 +2,19 @@ import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
 import type { z } from 'zod';
 import type { JobRow } from '../../../core/contract/jobs.ts';
-import { datesOf, dayOf, lookingAt, panned, viewOf, windowAround, zoomOf, zooms, type Zoom } from '../../../core/road/view.ts';
+import {
+  DAY_MS,
+  datesOf,
+  dayOf,
+  inSight,
+  lookingAt,
+  panned,
+  viewOf,
+  windowAround,
+  zoomOf,
+  zooms,
+  type Zoom,
+} from '../../../core/road/view.ts';
 import { dateIn } from '../../../core/time/wall.ts';
 import { datesInWords } from '../../../core/words/dates.ts';
 import { roadEarlier } from '../../actions/road-earlier.ts';
@@ -27,7 +39,7 @@ import { readForDrawing, within } from './read-road.ts';
 import { RoadDrawing } from './road-drawing.tsx';
 import { RoadTables } from './road-tables.tsx';
 import style from './road.module.css';
-import { useLaid } from './use-laid.ts';
+import { useLaid, type Laid } from './use-laid.ts';
 
 type Row = z.infer<typeof JobRow>;
 const zoomOptions = (Object.keys(zooms) as Zoom[]).map((zoom) => ({ value: zoom, label: zoom }));
@@ -81,7 +93,9 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
       zoom: (steps: number) => view.zoom(2 ** steps),
       toToday: () => view.show(lookingAt(today, view.now(), zone)),
       atToday,
-      laid: laid ? { shift, move: (by: number) => laid.moveTo(shift + by), keep: laid.keep, putBack: () => laid.moveTo(0) } : undefined,
+      laid: laid
+        ? { shift, move: (by: number) => moveLaid(laid, by, view), keep: laid.keep, putBack: () => moveLaid(laid, -shift, view) }
+        : undefined,
     }),
     [view, today, zone, atToday, laid, shift],
   );
@@ -150,6 +164,12 @@ function Road({ unit, zone }: { unit: 'mi' | 'km'; zone: string }) {
       </Asked>
     </div>
   );
+}
+
+/** Moved by keys or buttons, what is laid on stays in sight. */
+function moveLaid(laid: Laid, by: number, view: MovingView): void {
+  laid.moveTo(laid.shift + by);
+  view.show(inSight(view.now(), laid.firstCallAt + by * DAY_MS));
 }
 
 /** Which open inquiry is laid on the road. */

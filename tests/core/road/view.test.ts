@@ -4,6 +4,7 @@ import {
   datesOf,
   DAY_MS,
   dayOf,
+  inSight,
   lookingAt,
   panned,
   viewOf,
@@ -82,6 +83,16 @@ describe('laws', () => {
         expect(after.end - after.start).toBeCloseTo(before.end - before.start, 0);
         const { from, days } = windowAround(after);
         expect(from >= '1900-01-01' && dateLater(from, days) <= '2199-12-31').toBe(true);
+      }),
+    );
+  });
+
+  test('an instant is brought into sight, and nothing moves where it is', () => {
+    fc.assert(
+      fc.property(view, fc.integer({ min: at('1940-01-01T00:00'), max: at('2160-01-01T00:00') }), (shown, instant) => {
+        const moved = inSight(shown, instant);
+        expect(instant >= moved.start && instant < moved.end).toBe(true);
+        if (instant >= shown.start && instant < shown.end) expect(moved).toEqual(shown);
       }),
     );
   });
