@@ -3,7 +3,7 @@
  */
 import Papa from 'papaparse';
 
-export type Cell = string | number | null;
+type Cell = string | number | null;
 export type Table = { heads: readonly string[]; rows: readonly (readonly Cell[])[] };
 
 /** A plain decimal, as amounts and quantities are written: never a formula, even below zero. */

@@ -20,7 +20,7 @@ import { writeHistory } from '../../db/keeping.ts';
 import type { Store, WritableDb } from '../../db/store.ts';
 
 /** The zone data of the running engine, such as "2026b". */
-export const engineZoneData = (): string => process.versions['tz'] ?? process.version;
+const engineZoneData = (): string => process.versions['tz'] ?? process.version;
 const byEngine: Resolve = (wall, zone) => instantOf(wall, zone).epochMilliseconds;
 
 /**
