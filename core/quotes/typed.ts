@@ -1,6 +1,7 @@
 /**
  * Every text on a quote's paper that somebody typed, with the words that name its field, so that a letter that cannot be drawn is found before drawing.
  */
+import { typedBySender } from '../papers/content.ts';
 import type { TypedText } from '../words/letters.ts';
 import { billedTo, organisationOf } from './billed.ts';
 import type { QuotePaperInput } from './paper.ts';
@@ -10,11 +11,7 @@ export function typedTexts({ setup, job, client, draft }: QuotePaperInput): Type
   const { terms } = draft;
   const billed = billedTo(job, client);
   return [
-    { field: 'your name', text: setup.name },
-    { field: 'your address', text: setup.address },
-    { field: 'your email', text: setup.email },
-    { field: 'your phone', text: setup.phone },
-    { field: 'your tax id', text: setup.taxId },
+    ...typedBySender(setup),
     { field: "the client's organisation", text: organisationOf(job, client) },
     { field: "the contact's name", text: job.contact.name },
     { field: "the contact's email", text: job.contact.email },

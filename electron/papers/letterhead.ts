@@ -2,11 +2,11 @@
  * The top of a paper's first page: who sends it, large, and what it is.
  */
 import type { PDFImage, RGB } from 'pdf-lib';
-import type { QuotePaper } from '../../core/quotes/paper.ts';
+import type { PaperFrame } from '../../core/papers/content.ts';
 import type { Faces } from './faces.ts';
 import type { Block } from './flow.ts';
 import { colours, type Style } from './pen.ts';
-import type { Area } from './quote-blocks.ts';
+import type { Area } from './setting.ts';
 import { PaperError } from './trouble.ts';
 import { wrap } from './wrap.ts';
 
@@ -20,7 +20,7 @@ const MOST_LINES = 10;
 export type Dress = { logo: PDFImage | null; strong: RGB };
 
 /** @throws PaperError when address and reach take more lines than a letterhead has */
-export function letterhead({ sender, head, about }: QuotePaper, faces: Faces, { left, width }: Area, { logo, strong }: Dress): Block {
+export function letterhead({ sender, head, about }: PaperFrame, faces: Faces, { left, width }: Area, { logo, strong }: Dress): Block {
   const small: Style = { size: 8.5, weight: 'plain', colour: colours.second };
   const rightRoom = Math.max(...about.map((line) => faces.plain.width(line, small.size)), 80);
   const room = width - rightRoom - 28;

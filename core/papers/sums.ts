@@ -1,0 +1,41 @@
+/**
+ * The sum under a table: net, each tax group, the total.
+ */
+import type { Totals } from '../contract/quotes.ts';
+import { formatNumber } from '../money/format.ts';
+import { paperText } from '../words/letters.ts';
+import { onPaper, type PaperSum } from './content.ts';
+
+type Group = Totals['taxes'][number];
+/** `inside`: the lines hold their tax; `total`: the label of the total; `naming`: how a tax group is called. */
+type Summed = { totals: Totals; inside: boolean; total: string; naming: (group: Group) => string };
+
+/** A plain line of the sum. */
+export function plainSum(label: string, amount: string, note = ''): PaperSum {
+  return { label, amount, note: paperText(note), weight: 'plain' };
+}
+
+/** "VAT 20 %". */
+export function rateName({ name, percent }: Pick<Group, 'name' | 'percent'>): string {
+  return `${paperText(name)} ${formatNumber(percent)} %`;
+}
+
+/** True where a tax is named that is not charged for a reason that the paper must give. */
+export function isRelieved({ state }: Pick<Group, 'state'>): boolean {
+  return state === 'exempt' || state === 'reverse charge';
+}
+
+/** Where lines hold their tax, the total comes first and the taxes say "of which". */
+export function taxSums({ totals, inside, total, naming }: Summed): PaperSum[] {
+  const net = plainSum(inside ? 'Of which net' : 'Net', onPaper(totals.net));
+  const groups = totals.taxes.map((group) =>
+    plainSum(`${inside ? 'Of which ' : ''}${naming(group)} on ${onPaper(group.net)}`, onPaper(group.tax), group.note),
+  );
+  // A single group without tax has nothing to add up: its reason stands under the total, unless it is the tax itself that is not charged.
+  const [only, ...others] = totals.taxes;
+  const relieved = totals.taxes.some(isRelieved);
+  const untaxed = totals.tax.minor === 0 && others.length === 0 && !relieved ? paperText(only?.note ?? '') : '';
+  const whole: PaperSum = { label: total, amount: onPaper(totals.gross), note: untaxed, weight: 'total' };
+  const taxed = totals.tax.minor !== 0 || groups.length > 1 || relieved;
+  return inside ? [whole, net, ...groups] : [...(taxed ? [net, ...groups] : []), whole];
+}
