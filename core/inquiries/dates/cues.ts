@@ -39,7 +39,7 @@ const call = oneOf(
     \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
     (?:^\s*|[,;] )in\b(?= \d{3,4}\b)|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
     \b(?:beginn|einsatzbeginn|anwesend|anwesenheit|aanwezig|présence)\b|\b(?:empezamos|comenzamos)\b|\bbe on (?:the|our)\b
-    \byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\binstall\b
+    \byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\bcrew\b(?= (?:at )?\d\d?[:.]?\d\d)|\binstall\b
     \battend (?:at|from|by)\b|\bcome(?= (?:at |by |for )?\d)|\blet in (?:at|from|by)\b
     \b(?:hall|room|venue|doors?|building|gates?|barn|church|theatre|theater)(?: is| are| will be)? open (?:to|for) (?:crew|you|us)\b
     \bbe here(?= \d)|\b(?:hall|room|venue|camera|crew|vendors?) from\b|\bon the platform\b|\bbump[- ]?in\b|\bmove[- ]?in\b
@@ -62,7 +62,7 @@ const wrap = oneOf(
     \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
     \bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)
     \bconcludes?\b|\baway by\b
-    \b(?:ende|abbau|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
+    \b(?:ende|abbau(?: fertig)?|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
   `,
   'giu',
 );

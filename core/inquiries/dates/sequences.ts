@@ -77,7 +77,7 @@ function followsOn(tokens: Tokens, index: number, last: Atom | undefined): { joi
     next.breaks === 0 &&
     next.text.length <= 2 &&
     last?.day !== undefined &&
-    (last.monthFirst || last.bare) &&
+    (last.monthFirst || last.bare || last.ordinal) &&
     next.num === last.day + 1;
   return follows && timeAt(tokens, index + 1)?.bare !== false ? { join: 'and', next: index, comma: false } : undefined;
 }
@@ -150,6 +150,15 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
     // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.
     if (join.comma && atom.day !== undefined && items.every((item) => item.atom.day === undefined)) break;
+    // "the 18th and 19th of February, Friday and Saturday": so do weekdays after them.
+    if (
+      join.comma &&
+      atom.weekday !== undefined &&
+      atom.day === undefined &&
+      !atom.relative &&
+      items.every((item) => item.atom.day !== undefined)
+    )
+      break;
     items.push({ atom, join: join.join });
     commas.push(join.comma);
     at = atom.next;

@@ -46,7 +46,7 @@ const blank = (line: Line | undefined): boolean => line === undefined || line.te
 
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
-  /\b(?:fwd?:|forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|passing (?:this|it) (?:on|along)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/i;
+  /\b(?:fwd?:|forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|passing (?:this|it) (?:on|along)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/iu;
 
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {
@@ -69,6 +69,7 @@ export function split(text: string): Part[] {
       index++;
     };
     if (QUOTED_LINE.test(line.text)) {
+      if (kinds[index - 1] !== 'quoted' && kinds[index - 1] !== 'forwarded') passedOn ||= pointsBelow();
       put(passedOn ? 'forwarded' : 'quoted');
       continue;
     }

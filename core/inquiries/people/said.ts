@@ -24,7 +24,7 @@ const INTRODUCED = new RegExp(
 );
 const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
 const REACH = new RegExp(
-  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
 const CALLED = new RegExp(
@@ -35,7 +35,7 @@ const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(
 const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thank you|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
   'u',
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */

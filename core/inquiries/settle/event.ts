@@ -58,9 +58,26 @@ export function eventDays(scene: Scene): EventDays {
   if (!main) return { dates: [], where: [], choices: [] };
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
-  const settled = settleTier(scene, main, today);
+  const settled = onlyOne(scene.text, settleTier(scene, main, today));
   if (settled.dates.length === 0) return settled;
   return lengthened(scene, settled);
+}
+
+const ONLY = /\bonly (?:the )?(first|second|third|last|final) (?:night|day|evening|one|show)\b/i;
+/** One of the days is done by somebody else or not wanted. */
+const ONE_IS_TAKEN =
+  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b/i;
+const nth = ['first', 'second', 'third'];
+
+/** "31 March and 1 April. Only the second night should be filmed": of several days the one that is meant; a question where none is told. */
+function onlyOne(text: string, settled: EventDays): EventDays {
+  if (settled.dates.length < 2) return settled;
+  const word = ONLY.exec(text)?.[1]?.toLowerCase();
+  const day = word === undefined ? undefined : /last|final/.test(word) ? settled.dates.at(-1) : settled.dates[nth.indexOf(word)];
+  if (day !== undefined) return { ...settled, dates: [day] };
+  return ONE_IS_TAKEN.test(text)
+    ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]), doubt: 'several' }
+    : settled;
 }
 
 /** At most a comma, a bracket and blanks. */

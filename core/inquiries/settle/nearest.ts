@@ -12,12 +12,12 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
 /** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
-const OUT_AFTER = /^\s(?:out|done|finish|end|over|release)\b(?!\s(?:of|by|at|\d))/i;
+const OUT_AFTER = /^ (?:out|done|finish|end|over|release)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved)\b/i;
@@ -64,7 +64,9 @@ export function nearest(
     follows !== undefined &&
     lead.trim() === '' &&
     /^\s*(?:[,;.)\n]|$)/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 3));
-  const mine = close && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
+  // "start 14h30 finish 21h00": a word that has an hour of its own.
+  const others = !isDate && follows?.cue === 'wrap' && /^\s?\d/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 2));
+  const mine = close && !others && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
   const following = text.slice(tail.start, tail.start + AFTER_REACH);
   const starts = START_AFTER.test(following) && !LATE_HOUR.test(text.slice(piece.end, tail.start));
@@ -80,7 +82,8 @@ export function nearest(
   const bracketed = (!isDate || tail.shared === true) && lead.includes('(');
   const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
   const plainLead = !tight || last?.cue === 'show' || last?.cue === 'event' || last?.cue === 'call';
-  if (OUT_AFTER.test(after) && !isDate && plainLead && !/\b(?:at|by|is|from)\s$/i.test(gap)) return { cue: 'wrap', end: 5, after: true };
+  if (OUT_AFTER.test(text.slice(tail.start, tail.start + AFTER_REACH)) && !isDate && plainLead && !/\b(?:at|by|is|from)\s$/i.test(gap))
+    return { cue: 'wrap', end: 5, after: true };
   // "party, 4pm setup, 11pm done"
   const mineAlone = owned && !isDate && (follows.cue === 'call' || follows.cue === 'wrap') && /^[\s,]*$/.test(gap);
   if (mine && (!tight || mineAlone) && !bracketed) return fromAfter;

@@ -184,6 +184,18 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       : undefined;
   }
   if (token.text.length > 2) return undefined;
+  // "9 h 30", "17 h"
+  if (mark?.text === 'h' && !mark.tight && mark.breaks === 0 && token.num <= 24 && !/^(?:days?|shifts?)$/.test(second?.lower ?? '')) {
+    const minutes =
+      second?.breaks === 0 && second.text.length === 2 && second.num !== undefined && second.num < 60 ? second.num : undefined;
+    return {
+      first: index,
+      next: index + (minutes === undefined ? 2 : 3),
+      minutes: token.num * 60 + (minutes ?? 0),
+      open: false,
+      bare: false,
+    };
+  }
   if ((mark?.lower === 'h' || mark?.lower === 'uhr') && (mark.tight || mark.lower === 'uhr') && token.num <= 24)
     return { first: index, next: index + 2, minutes: token.num * 60, open: false, bare: false };
   if (mark?.lower === "o'clock" || mark?.lower === 'oclock') return made(tokens, index, index + 2, token.num, 0, false, false);

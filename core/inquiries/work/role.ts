@@ -12,7 +12,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'vision mixing',
-    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a|our|it)|(?:can|could|would|will) you switch|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmisch\w*|bildregie|mixing (?:job|gig)|vision (?:job|gig)|can (?:u|you) td)\b/gi,
+    /\b(?:vision[- ]?mix(?:er|ing|es)?(?: op(?:erator)?)?|video mix(?:er|ing)|(?:run|operate|drive|man|on|work|handle|do|manning|running|operating) the (?:video |vision )?(?:mixer|switcher|desk and cut)|switcher(?: op(?:erator)?)?|switch (?:the )?(?:show|cameras|between|live)|switch (?:for|the|a|our|it)|(?:can|could|would|will) you switch|direct[- ]switch\w*|direct-switch (?:a|the)|tech(?:nical)? director|(?:a|our|the|need|as|your) td\b|td (?:the|a|an|our|for|needed|wanted)|(?:live )?(?:camera |video )?switching|technical direct(?:or|ing)|td the|mix (?:the |a |our )?(?:show|cameras|pictures|vision)|bildmisch\w*|bildregie|mixing (?:job|gig)|screen mix|you switch|am mischer|vision (?:job|gig)|can (?:u|you) td)\b/gi,
   ],
   [
     'livestream',
@@ -20,7 +20,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'edit only',
-    /\b(?:edit(?:ing)?[- ](?:only|gig|job|work)|(?:can|could|would|will) you (?:please )?(?:edit|cut)\b|(?:editor|cutter) (?:needed|wanted)|post[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|nothing to (?:film|shoot)|no shooting|(?:someone|an editor|you) to (?:edit|cut)|need an editor|(?:looking for|seeking|want|wanting) (?:an |a )?(?:editor|cutter)|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
+    /\b(?:(?:doco|documentary|film|video) edit\b|edit(?:ing)?[- ](?:only|gig|job|work)|(?:can|could|would|will) you (?:please )?(?:edit|cut)\b|(?:editor|cutter) (?:needed|wanted)|post[- ]only|only (?:need |want )?(?:the )?edit(?:ing|ed)?\b|just (?:need |want |the )?(?:an? |the )?edit(?:or|ing)?\b|no filming(?: needed| required)?|nothing to (?:film|shoot)|no shooting|(?:someone|an editor|you) to (?:edit|cut)|need an editor|(?:looking for|seeking|want|wanting) (?:an |a )?(?:editor|cutter)|edit (?:our|my|the|some|existing) (?:existing |own |old )?(?:footage|rushes|recordings?|material)|(?:footage|rushes|it|everything)(?: is| was|'s| has been)? already (?:been )?(?:shot|filmed|recorded|in the can))\b/gi,
   ],
   [
     'photo',
@@ -28,7 +28,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'audio',
-    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:only|for|op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|need (?:audio|sound)|(?:hand|help|someone|person|you) (?:on|for|with) (?:audio|sound)|sound for|(?:record|mix|do|run) (?:the )?(?:sound|audio)|location sound|foh|a1|tonmann|tonmeister)\b/gi,
+    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:only|for|op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|need (?:audio|sound)|sound recorded|audio mixer|(?:hand|help|someone|person|you) (?:on|for|with) (?:audio|sound)|sound for|(?:record|mix|do|run) (?:the )?(?:sound|audio)|location sound|foh|a1|tonmann|tonmeister)\b/gi,
   ],
   [
     'other',
