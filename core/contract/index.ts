@@ -5,6 +5,7 @@ import { callings } from './callings.ts';
 import { desk } from './desk.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
+import { hours } from './hours.ts';
 import { inquiries } from './inquiries.ts';
 import { jobs } from './jobs.ts';
 import { kit } from './kit.ts';
@@ -26,6 +27,7 @@ export const contract = {
   desk,
   find,
   fit,
+  hours,
   inquiries,
   jobs,
   kit,

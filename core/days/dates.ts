@@ -28,5 +28,15 @@ function spanOf(days: readonly BookDay[]): BookDay {
   const first = days.reduce((one, other) => (other.callAt < one.callAt ? other : one));
   const last = days.reduce((one, other) => (other.wrapAt > one.wrapAt ? other : one));
   const kind = DEAREST.find((candidate) => days.some((day) => day.kind === candidate)) ?? first.kind;
-  return { date: first.date, kind, call: first.call, callAt: first.callAt, wrap: last.wrap, wrapAt: last.wrapAt };
+  const breaks = days.reduce((sum, day) => sum + (day.unpaidBreakMinutes ?? 0), 0);
+  return {
+    date: first.date,
+    kind,
+    call: first.call,
+    callAt: first.callAt,
+    wrap: last.wrap,
+    wrapAt: last.wrapAt,
+    ...(breaks > 0 ? { unpaidBreakMinutes: breaks } : {}),
+    ...(first.zone === undefined ? {} : { zone: first.zone }),
+  };
 }

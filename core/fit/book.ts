@@ -8,7 +8,18 @@ import type { Firmness } from '../contract/road.ts';
 import type { Mode } from '../contract/trips.ts';
 
 /** One paid date with its instants already resolved at the place. */
-export type BookDay = { date: string; kind: DayKind; call: string; wrap: string; callAt: number; wrapAt: number };
+export type BookDay = {
+  date: string;
+  kind: DayKind;
+  call: string;
+  wrap: string;
+  callAt: number;
+  wrapAt: number;
+  /** Known once the day was worked. */
+  unpaidBreakMinutes?: number;
+  /** Where its wall times were on another clock than the place's. */
+  zone?: string;
+};
 
 /** A job as the check sees it. Expired pencils, let-go, declined and cancelled jobs are never put in a book. */
 export type BookJob = {

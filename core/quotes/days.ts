@@ -25,7 +25,7 @@ const work: Record<Role, string> = {
   other: 'Work on site',
 };
 
-/** The dates of a job as days to be paid; breaks that are not paid are known only at wrap. */
+/** The dates of a job as days to be paid; breaks that are not paid are known once they were worked. */
 function workedDays({ days, zone, holidays }: Pick<DaysInput, 'days' | 'zone' | 'holidays'>): WorkedDay[] {
   return paidDates(days).flatMap((day) =>
     day.kind === 'edit'
@@ -36,8 +36,8 @@ function workedDays({ days, zone, holidays }: Pick<DaysInput, 'days' | 'zone' | 
             kind: day.kind,
             callAt: day.callAt,
             wrapAt: day.wrapAt,
-            unpaidBreakMinutes: 0,
-            zone,
+            unpaidBreakMinutes: day.unpaidBreakMinutes ?? 0,
+            zone: day.zone ?? zone,
             holiday: holidays.has(day.date),
           },
         ],

@@ -3,6 +3,7 @@
  */
 import type { Edit } from '../contract/jobs.ts';
 import type { RateCardFields } from '../contract/rates.ts';
+import { workedMs } from '../days/pay.ts';
 import type { BookDay } from '../fit/book.ts';
 import { exact, type Exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
@@ -16,7 +17,7 @@ const HALF_HOUR = 30 * 60_000;
 function editHours(days: readonly BookDay[]): Exact {
   return days
     .filter((day) => day.kind === 'edit')
-    .reduce((sum, day) => sum.add(exact(Math.ceil((day.wrapAt - day.callAt) / HALF_HOUR)).div(2n)), exact(0));
+    .reduce((sum, day) => sum.add(exact(Math.ceil(workedMs({ unpaidBreakMinutes: 0, ...day }) / HALF_HOUR)).div(2n)), exact(0));
 }
 
 /** One line for all edit days. */
