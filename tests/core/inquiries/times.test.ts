@@ -57,6 +57,7 @@ describe('last wrap', () => {
     ['Call 8am Saturday, wrap Sunday 2pm.', '2026-12-13T14:00'],
     ['9am Sat to 5pm Sun.', '2026-12-13T17:00'],
     ['Call 9am, 4pm finish on the Sunday.', '2026-12-13T16:00'],
+    ['Start 14h30 finish 21h00.', '2026-12-13T21:00'],
     ['Rig 8am, derigged by 6pm.', '2026-12-13T18:00'],
   ])('%s', (words, at) => {
     expect(wrap(words)).toBe(at);
