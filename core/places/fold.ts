@@ -6,17 +6,21 @@
 const plainLetters: Record<string, string> = { ø: 'o', æ: 'ae', œ: 'oe', ß: 'ss', ł: 'l', đ: 'd', ð: 'd', þ: 'th', ı: 'i' };
 const wholeWords: Record<string, string> = { st: 'saint', ste: 'sainte', ft: 'fort', mt: 'mount' };
 
-/** `St. Moritz-Dorf` as `saint moritz dorf`, `Québec` as `quebec`. "St", "Ft" and "Mt" are spelled out where a word follows. */
-export function foldName(text: string): string {
+/** Small letters without their marks: `Québec` as `quebec`. What is neither letter nor mark stays. */
+export function plainText(text: string): string {
   const lower = text.toLowerCase();
   // Most names are plain ASCII, and taking letters apart is what costs.
-  const plain = /^[\x20-\x7e]*$/.test(lower)
+  return /^[\x20-\x7e]*$/.test(lower)
     ? lower
     : lower
         .normalize('NFD')
         .replace(/\p{M}+/gu, '')
         .replace(/[øæœßłđðþı]/g, (letter) => plainLetters[letter] ?? letter);
-  return plain
+}
+
+/** `St. Moritz-Dorf` as `saint moritz dorf`, `Québec` as `quebec`. "St", "Ft" and "Mt" are spelled out where a word follows. */
+export function foldName(text: string): string {
+  return plainText(text)
     .replace(/[.'’`ʻ]/g, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()

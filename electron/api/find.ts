@@ -1,87 +1,103 @@
 /**
- * The find box: jobs, papers, people, rate cards and places that hold the typed words.
+ * The find box: everything that holds the typed words, and where nothing does, what is like them.
  */
 import type { Found } from '../../core/contract/find.ts';
-import { holdsWords } from '../../core/words/holds.ts';
-import { searchPlaces } from '../../core/places/search.ts';
-import { dateInWords } from '../../core/words/dates.ts';
+import { byStanding, gradeOf, IN_TEXT, LIKE_IN_TEXT, standingOf, type Standing } from '../../core/find/rank.ts';
+import { typedWords, wordsOf } from '../../core/find/words.ts';
 import { wallAt } from '../../core/time/read.ts';
-import { findable } from '../../db/find.ts';
-import { setupRow } from '../../db/setup.ts';
+import { dateInWords } from '../../core/words/dates.ts';
+import { entriesWith, foundCard, foundJob, sharingParts, wordsAround, wordsBeginningWith, type Entry, type Sought } from '../../db/find.ts';
+import { itemById, presetById } from '../../db/kit.ts';
+import { clientById, handById } from '../../db/people.ts';
+import type { ReadableDb } from '../../db/store.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 
-/** Places come last, and only so many: they are found more often than meant. */
-const PLACES = 3;
+/** So many of the last changed are ranked; older ones with the same words are behind them anyway. */
+const LOOKED_AT = 300;
+const SHARING = 40;
+/** So many words like a typed one are looked for. */
+const LIKE = 12;
+
+type Met = { entry: Entry; standing: Standing; sought: Sought };
 
 const search = os.find.search.handler(({ input, context }) => {
-  const holds = holdsWords(input.text);
+  const typed = typedWords(input.text);
+  if (typed.length === 0) return { found: [] };
   return context.store.read((db) => {
-    const { jobs, papers, cards, clients, hands } = findable(db);
     const zone = homeZone(db, context);
-    const titles = new Map(jobs.map((job) => [job.id, job.title]));
-    const found: Found[] = [
-      ...jobs
-        .filter((job) => holds(job.title, job.organisation, job.contactName, job.contactEmail, job.place?.name ?? '', job.notes))
-        .map((job): Found => ({
-          kind: 'job',
-          id: job.id,
-          jobId: job.id,
-          title: job.title,
-          second: joined(job.organisation, job.place?.name, job.stage),
-        })),
-      ...papers
-        .filter((paper) => holds(paper.name, titles.get(paper.jobId ?? '') ?? ''))
-        .map((paper): Found => ({
-          kind: 'paper',
-          id: paper.id,
-          jobId: paper.jobId,
-          title: paper.name,
-          second: `made ${dateInWords(wallAt(paper.madeAt, zone).slice(0, 10))}`,
-        })),
-      ...clients
-        .filter(({ name, contacts }) => holds(name, ...contacts.flatMap((one) => [one.name, one.email])))
-        .map(({ id, name, contacts }): Found => ({
-          kind: 'client',
-          id,
-          jobId: null,
-          title: name,
-          second: joined(contacts[0]?.name, contacts[0]?.email),
-        })),
-      ...hands
-        .filter(({ name, email, rates }) => holds(name, email, ...rates.map((rate) => rate.role)))
-        .map(({ id, name, rates, home }): Found => ({
-          kind: 'hand',
-          id,
-          jobId: null,
-          title: name,
-          second: joined(...new Set(rates.map((rate) => rate.role)), home?.name),
-        })),
-      ...cards
-        .filter((card) => holds(card.name, card.role))
-        .map((card): Found => ({
-          kind: 'rate card',
-          id: card.id,
-          jobId: null,
-          title: card.name,
-          second: joined(card.role, card.currency, `from ${card.validFrom}`),
-        })),
-    ];
-    const places = searchPlaces(context.gazetteer(), input.text, { near: setupRow(db)?.fields.home ?? null, limit: PLACES });
-    return {
-      found: [
-        ...found,
-        ...places.map((place): Found => ({
-          kind: 'place',
-          id: place.key,
-          jobId: null,
-          title: place.name,
-          second: joined(place.region, place.country),
-        })),
-      ].slice(0, input.limit),
-    };
+    const said = typed.map((word) => [word]);
+    const exact = met(db, typed, said, IN_TEXT, input.limit);
+    const all = exact.length > 0 ? exact : met(db, typed, meant(db, typed), LIKE_IN_TEXT, input.limit);
+    return { found: all.map((each) => inWords(db, each, typed, zone)) };
   });
 });
+
+/** The best of what holds the sought words; the longer texts are looked into where titles and names have too few. */
+function met(db: ReadableDb, typed: readonly string[], sought: Sought, ofText: number, limit: number): Met[] {
+  if (sought.some((words) => words.length === 0)) return [];
+  const ranked = (entries: readonly Entry[], text: number): Met[] =>
+    entries
+      .flatMap((entry) => {
+        const standing = standingOf(typed, entry, text);
+        return standing ? [{ entry, standing, sought }] : [];
+      })
+      .toSorted((a, b) => byStanding(a.standing, b.standing))
+      .slice(0, limit);
+  const named = ranked(entriesWith(db, sought, 'names', LOOKED_AT), 0);
+  return named.length >= limit ? named : ranked(entriesWith(db, sought, 'anywhere', LOOKED_AT), ofText);
+}
+
+/** For each typed word the words of the store that it may have been meant for. */
+function meant(db: ReadableDb, typed: readonly string[]): string[][] {
+  return typed.map((word) => {
+    const near = new Set([
+      ...wordsBeginningWith(db, word.slice(0, 1)),
+      ...sharingParts(db, word, SHARING).flatMap(({ title, names }) => wordsOf(`${title} ${names}`)),
+    ]);
+    return [...near]
+      .map((like) => ({ like, grade: gradeOf(word, wordsOf(like)[0] ?? '') }))
+      .filter(({ grade }) => grade > 0)
+      .toSorted((a, b) => b.grade - a.grade)
+      .slice(0, LIKE)
+      .map(({ like }) => like);
+  });
+}
+
+function inWords(db: ReadableDb, { entry, standing, sought }: Met, typed: readonly string[], zone: string): Found {
+  const { kind, id, jobId, title } = entry;
+  const second = secondOf(db, entry, zone);
+  const shown = standingOf(typed, { title, names: second, at: 0 }, 0) !== undefined;
+  const inNames = standing.words.length === typed.length;
+  const why = shown ? '' : wordsAround(db, sought, entry.rowid, inNames ? 1 : 2).trim();
+  return { kind, id, jobId, title, second, why, words: [...new Set([...standing.words, ...sought.flat()])], grade: standing.grade };
+}
+
+function secondOf(db: ReadableDb, { kind, id, at }: Entry, zone: string): string {
+  if (kind === 'paper') return `made ${dateInWords(wallAt(at, zone).slice(0, 10))}`;
+  if (kind === 'job') {
+    const job = foundJob(db, id);
+    return joined(job?.organisation, job?.place?.name, job?.stage);
+  }
+  if (kind === 'client') {
+    const contact = clientById(db, id)?.contacts[0];
+    return joined(contact?.name, contact?.email);
+  }
+  if (kind === 'hand') {
+    const hand = handById(db, id);
+    return joined(...new Set(hand?.rates.map(({ role }) => role)), hand?.home?.name);
+  }
+  if (kind === 'thing') {
+    const item = itemById(db, id);
+    return item ? joined(item.does, `${item.owned} owned`) : '';
+  }
+  if (kind === 'preset') {
+    const things = presetById(db, id)?.needs.length ?? 0;
+    return things === 1 ? 'one thing' : `${things} things`;
+  }
+  const card = foundCard(db, id);
+  return card ? joined(card.role, card.currency, `from ${card.validFrom}`) : '';
+}
 
 function joined(...parts: (string | undefined)[]): string {
   return parts.filter((part) => part !== undefined && part !== '').join(', ');

@@ -51,3 +51,20 @@ function pencilled(db: WritableDb, jobId: string, pencilledAt: number, expiresAt
   const expires = { wall: wallAt(expiresAt, 'America/Chicago'), zone: 'America/Chicago', at: instantText(expiresAt) };
   holdPencil(db, { jobId, pencilledAt, expires }, pencilledAt);
 }
+
+const WORDS =
+  'camera stage vision mixer robotics league final bakers congress curling hall evening awards operator cable light loading dock network podium panel speaker supper river harbour guild clinic opening highlight minutes second third stream recording budget quote dates travel hotel badge access power circuit'.split(
+    ' ',
+  );
+
+/** Give every job the texts that years leave behind: an organisation, a contact, and a message of two hundred words. */
+export function withTexts(db: WritableDb): void {
+  const ids = db.select({ id: jobs.id }).from(jobs).orderBy(jobs.id).all();
+  for (const [index, { id }] of ids.entries()) {
+    const random = randomFrom(index + 7);
+    const words = (count: number): string =>
+      Array.from({ length: count }, () => WORDS[Math.floor(random() * WORDS.length)] ?? '').join(' ');
+    const change = { organisation: `Guild of ${words(2)}`, contactName: `Ada ${words(1)}`, message: words(200), notes: words(20) };
+    db.update(jobs).set(change).where(eq(jobs.id, id)).run();
+  }
+}
