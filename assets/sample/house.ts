@@ -24,10 +24,8 @@ const mileage = [
   { from: '2025-01-01', rate: '0.70' },
   { from: '2026-01-01', rate: '0.725' },
 ];
-const kit = [
-  { name: 'Two-camera package', perDay: '180.00' },
-  { name: 'Mixing desk package', perDay: '240.00' },
-];
+/** A package that goes with every job of the role; what else is taken is a line of the quote. */
+const camera = [{ name: 'Camera package', perDay: '160.00' }];
 const perKm = [{ from: '2025-01-01', rate: '0.72' }];
 
 export const cards: readonly SampleCard[] = [
@@ -39,7 +37,7 @@ export const cards: readonly SampleCard[] = [
     editHour: '70.00',
     allowanceNight: '95.00',
     mileage,
-    kit,
+    kit: camera,
     from: 'month -15',
     until: 'month -7',
     known: 'month -15',
@@ -52,7 +50,7 @@ export const cards: readonly SampleCard[] = [
     editHour: '75.00',
     allowanceNight: '105.00',
     mileage,
-    kit,
+    kit: camera,
     from: 'month -7',
     known: 'month -9',
   },
@@ -64,7 +62,6 @@ export const cards: readonly SampleCard[] = [
     editHour: '75.00',
     allowanceNight: '105.00',
     mileage,
-    kit,
     from: 'month -15',
     known: 'month -15',
   },
@@ -76,7 +73,7 @@ export const cards: readonly SampleCard[] = [
     editHour: '75.00',
     allowanceNight: '105.00',
     mileage,
-    kit,
+    kit: [{ name: 'Stream package', perDay: '260.00' }],
     from: 'month -15',
     known: 'month -15',
   },

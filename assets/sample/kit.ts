@@ -7,6 +7,7 @@ const box = (length: number, width: number, height: number) => ({ length, width,
 export const things: readonly SampleThing[] = [
   {
     name: 'Camera A',
+    resetOnRoad: true,
     does: 'main camera',
     owned: 1,
     serials: ['CA-20117'],
@@ -20,6 +21,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Camera B',
+    resetOnRoad: true,
     does: 'main camera',
     owned: 1,
     serials: ['CB-20984'],
@@ -34,6 +36,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Small camera',
+    resetOnRoad: true,
     does: 'third angle',
     owned: 1,
     serials: ['SC-4410'],
@@ -44,6 +47,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Standard zoom',
+    resetOnRoad: true,
     does: 'standard lens',
     owned: 2,
     serials: ['Z-7712', 'Z-7790'],
@@ -53,6 +57,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Long zoom',
+    resetOnRoad: true,
     does: 'long lens',
     owned: 1,
     serials: ['L-0352'],
@@ -61,7 +66,16 @@ export const things: readonly SampleThing[] = [
     bought: 'month -22',
     subHire: '60.00 a day',
   },
-  { name: 'Fast prime', does: 'low light lens', owned: 1, serials: ['P-1180'], grams: 540, value: usd(74_000), bought: 'month -29' },
+  {
+    name: 'Fast prime',
+    resetOnRoad: true,
+    does: 'low light lens',
+    owned: 1,
+    serials: ['P-1180'],
+    grams: 540,
+    value: usd(74_000),
+    bought: 'month -29',
+  },
   {
     name: 'Camera battery',
     does: 'camera power',
@@ -121,6 +135,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Tripod, tall',
+    resetOnRoad: true,
     does: 'tripod',
     owned: 2,
     serials: ['T-01', 'T-02'],
@@ -129,7 +144,16 @@ export const things: readonly SampleThing[] = [
     value: usd(96_000),
     bought: 'month -31',
   },
-  { name: 'Tripod, light', does: 'light tripod', owned: 1, grams: 3100, size: box(700, 150, 150), value: usd(38_000), bought: 'month -20' },
+  {
+    name: 'Tripod, light',
+    resetOnRoad: true,
+    does: 'light tripod',
+    owned: 1,
+    grams: 3100,
+    size: box(700, 150, 150),
+    value: usd(38_000),
+    bought: 'month -20',
+  },
   {
     name: 'Gimbal',
     does: 'moving shots',
@@ -158,7 +182,16 @@ export const things: readonly SampleThing[] = [
   },
   { name: 'Handheld microphone', does: 'interviews', owned: 2, grams: 320, value: usd(11_000), bought: 'month -36' },
   { name: 'Boom microphone', does: 'room voice', owned: 1, serials: ['BM-77'], grams: 240, value: usd(56_000), bought: 'month -36' },
-  { name: 'Field recorder', does: 'sound recording', owned: 1, serials: ['FR-3008'], grams: 980, value: usd(84_000), bought: 'month -23' },
+  {
+    name: 'Field recorder',
+    resetOnRoad: true,
+    does: 'sound recording',
+    owned: 1,
+    serials: ['FR-3008'],
+    grams: 980,
+    value: usd(84_000),
+    bought: 'month -23',
+  },
   {
     name: 'Mixing desk, four inputs',
     does: 'vision mixing',
@@ -208,7 +241,16 @@ export const things: readonly SampleThing[] = [
     subHire: '90.00 a day',
   },
   { name: 'Mains distribution', does: 'mains', owned: 2, grams: 1900, value: usd(7_000), bought: 'month -31' },
-  { name: 'Rolling case', does: 'case', owned: 3, grams: 6900, size: box(790, 480, 320), value: usd(34_000), bought: 'month -31' },
+  {
+    name: 'Rolling case',
+    resetOnRoad: true,
+    does: 'case',
+    owned: 3,
+    grams: 6900,
+    size: box(790, 480, 320),
+    value: usd(34_000),
+    bought: 'month -31',
+  },
   { name: 'Rain cover', does: 'weather', owned: 2, grams: 350, value: usd(6_000), bought: 'month -28' },
   { name: 'Intercom belt pack', does: 'talkback', owned: 0, owner: 'sub-hire', subHire: '28.00 a day', note: 'Rented in, four at a time.' },
 ];

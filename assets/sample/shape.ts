@@ -76,8 +76,9 @@ export type SampleDeed = keyof SampleDeeds;
 /** When, what, and with what. A step whose time is still to come on the day of loading has not happened. */
 type SampleStep = { [D in SampleDeed]: readonly [at: SampleTime, deed: D, given: SampleDeeds[D]] }[SampleDeed];
 
-/** A deliverable with its promised date, in days after the job's first date, and its edit hours. */
-type SampleEdit = { what: string; due: number; hours: string };
+/** A deliverable with its promised date, in days after the job's first date, and its edit hours
+ * where they are not among its edit days. */
+type SampleEdit = { what: string; due: number; hours?: string };
 
 export type SampleJob = {
   key: string;

@@ -108,7 +108,7 @@ async function factsOf(cast: Cast, { job, first }: Told) {
     notes: job.notes ?? '',
     deliverables: promised.map((one) => (typeof one === 'string' ? one : one.what)),
     edits: promised.flatMap((one) =>
-      typeof one === 'string' ? [] : [{ what: one.what, due: dateLater(first, one.due), hours: one.hours }],
+      typeof one === 'string' ? [] : [{ what: one.what, due: dateLater(first, one.due), hours: one.hours ?? null }],
     ),
   };
 }

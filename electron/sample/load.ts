@@ -2,17 +2,17 @@
  * Loading the sample year: told into a store beside, then put into the empty one in a single transaction, so that a load that fails or is
  * killed leaves it empty.
  */
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { syncFolder } from '../../db/durable.ts';
 import { layout } from '../../db/folder.ts';
 import { writeHistory } from '../../db/keeping.ts';
 import { openStore } from '../../db/open.ts';
 import type { Store } from '../../db/store.ts';
-import { StoreError } from '../../db/trouble.ts';
+import { inStoreWords, StoreError } from '../../db/trouble.ts';
 import { holdsNothing } from '../../db/whole-store.ts';
 import type { Context } from '../api/context.ts';
 import { refused } from '../api/trouble.ts';
-import { keepPaper } from '../papers/keep.ts';
 import { replay, type Progress } from './replay.ts';
 
 /** Loads that are under way. */
@@ -42,8 +42,7 @@ export async function loadSample(context: Context, onStep: (progress: Progress) 
   try {
     rmSync(folder, { recursive: true, force: true });
     await tell(context, folder, now, step);
-    takePapers(layout(folder).papers, store.papers);
-    store.takeOver(folder);
+    takeOver(store, folder);
   } catch (error) {
     throw error instanceof StoreError && error.kind === 'not empty' ? notEmpty() : error;
   } finally {
@@ -63,8 +62,19 @@ async function tell(context: Context, folder: string, now: number, onStep: (prog
 }
 
 /** Papers first: the books may speak of none that is not there. */
-function takePapers(from: string, to: string): void {
-  for (const name of readdirSync(from)) keepPaper(to, readFileSync(join(from, name)));
+function takeOver(store: Store, folder: string): void {
+  const { papers } = layout(folder);
+  const names = inStoreWords(() => readdirSync(papers));
+  try {
+    inStoreWords(() => {
+      for (const name of names) renameSync(join(papers, name), join(store.papers, name));
+      syncFolder(store.papers);
+    });
+    store.takeOver(folder);
+  } catch (error) {
+    for (const name of names) rmSync(join(store.papers, name), { force: true });
+    throw error;
+  }
 }
 
 const notEmpty = () =>

@@ -9,7 +9,7 @@ import { type Begun, beginPatiently } from '../starting/begin.ts';
 import { beginWithSample } from '../starting/sample.ts';
 
 /** Open the store, with the sample year where that was asked for; null where the program runs elsewhere on this folder, or cannot run: then it ends. */
-export async function setUpStore(folder: string, sample: boolean): Promise<Begun | null> {
+export async function setUpStore(folder: string, sample = false): Promise<Begun | null> {
   try {
     const begun = await beginPatiently(
       folder,

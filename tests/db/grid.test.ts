@@ -7,14 +7,16 @@ import { describe, expect, test } from 'vitest';
 import { historyOf, writeHistory } from '../../db/keeping.ts';
 import type { ReadableDb, Store, WritableDb } from '../../db/store.ts';
 import { refusalOf } from '../refusal.ts';
-import { NOW, temporaryStore } from '../store.ts';
+import { NOW, temporaryFolder, temporaryStore } from '../store.ts';
 
 const row = { subject: 'job', subjectId: 'a', deed: 'note', sentence: 'One.', at: NOW };
 const count = (store: Store) => store.read((db) => historyOf(db, 'job', 'a').length);
-const methods: Record<'read' | 'write' | 'snapshot', (store: Store) => unknown> = {
+const methods: Record<'read' | 'write' | 'snapshot' | 'takeOver' | 'emptyOut', (store: Store) => unknown> = {
   read: count,
   write: (store) => store.write((db) => writeHistory(db, row)),
   snapshot: (store) => store.snapshot('asked', NOW),
+  takeOver: (store) => store.takeOver(temporaryFolder()),
+  emptyOut: (store) => store.emptyOut(NOW),
 };
 const names = Object.keys(methods) as (keyof typeof methods)[];
 
@@ -52,7 +54,7 @@ describe('inside a transaction', () => {
     });
     expect(seen).toBe(1);
   });
-  test.each(['write', 'snapshot'] as const)('%s is refused, and the deed is undone with it', async (name) => {
+  test.each(['write', 'snapshot', 'takeOver', 'emptyOut'] as const)('%s is refused, and the deed is undone with it', async (name) => {
     const store = await temporaryStore();
     const error = await refusalOf(async () => {
       let inner: unknown;

@@ -130,7 +130,7 @@ export const ahead: readonly SampleJob[] = [
     client: 'Copper Shore Rowing Union',
     place: 'Marquette, Michigan',
     first: 'week 12 Sat',
-    days: ['-1 travel 13:00-18:00', '0 shoot 07:30-18:00', '1 shoot 07:30-15:00'],
+    days: ['0 shoot 07:30-18:00', '1 shoot 07:30-15:00'],
     presets: ['Two cameras'],
     deliverables: ['Race film, 4 min'],
     steps: [
@@ -145,14 +145,14 @@ export const ahead: readonly SampleJob[] = [
     title: 'Drivers’ day',
     client: 'Red Spruce Freight',
     place: 'Winnipeg, Manitoba',
-    first: 'week 14 Wed',
-    days: ['-1 travel 08:00-17:00', '0 shoot 08:00-18:00'],
+    first: 'week 11 Wed',
+    days: ['0 shoot 08:00-18:00'],
     presets: ['One camera'],
     budget: { amount: 1500, currency: 'CAD', per: 'day' },
     deliverables: ['Drivers’ film, 3 min'],
     steps: [
       ['5900m ago', 'asked', {}],
-      ['5800m ago', 'quote', {}],
+      ['4000m ago', 'quote', { pencil: true, until: 'in 2200m' }],
     ],
   },
 ];

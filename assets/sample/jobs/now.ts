@@ -27,7 +27,6 @@ export const now: readonly SampleJob[] = [
     place: 'Milwaukee, Wisconsin',
     first: 'today -2',
     days: [
-      '-1 travel 12:00-19:00',
       '0 shoot 08:00-18:00',
       '1 shoot 08:00-21:30',
       '2 shoot 09:00-18:00',
@@ -38,7 +37,7 @@ export const now: readonly SampleJob[] = [
     presets: ['Two cameras'],
     kit: [{ item: 'Wireless microphone', count: 4 }],
     deliverables: [
-      { what: 'Highlight film, 3 min', due: 8, hours: '6' },
+      { what: 'Highlight film, 3 min', due: 8 },
       { what: 'Awards evening, 45 min', due: 24, hours: '12' },
     ],
     notes: 'Awards on the second evening (bread) and on the last (pastry).',

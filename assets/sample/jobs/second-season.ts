@@ -154,7 +154,7 @@ export const secondSeason: readonly SampleJob[] = [
     client: 'Red Spruce Freight',
     place: 'Winnipeg, Manitoba',
     first: 'week -34 Wed',
-    days: ['-1 travel 08:00-17:00', '0 shoot 07:00-18:00', '1 shoot 07:00-15:00'],
+    days: ['0 shoot 07:00-18:00', '1 shoot 07:00-15:00'],
     presets: ['Two cameras'],
     deliverables: [{ what: 'Depot film, 3 min', due: 22, hours: '6' }],
     steps: [

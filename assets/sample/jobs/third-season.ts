@@ -60,7 +60,7 @@ export const thirdSeason: readonly SampleJob[] = [
     first: 'week -25 Mon',
     days: ['0 shoot 08:00-17:00', '2 edit 09:00-17:00', '3 edit 09:00-17:00'],
     presets: ['One camera', 'Interview light'],
-    deliverables: [{ what: 'Staff film, 9 min', due: 21, hours: '18' }],
+    deliverables: [{ what: 'Staff film, 9 min', due: 21 }],
     steps: [
       ['22d 08:00', 'asked', {}],
       ['22d 09:30', 'quote', { pencil: true }],
