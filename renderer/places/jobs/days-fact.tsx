@@ -1,5 +1,6 @@
 import type { JobDay } from '../../../core/contract/jobs.ts';
 import { DayKind, type Place } from '../../../core/contract/parts.ts';
+import { countInWords } from '../../../core/words/amounts.ts';
 import { dateInWords, datesInWords, zoneInWords } from '../../../core/words/dates.ts';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
@@ -92,9 +93,11 @@ function DaysShown({ days, place }: { days: readonly JobDay[]; place: Place | nu
         </span>
       ))}
       {groups.length > MOST_LINES ? (
-        <span
-          className={style.second}
-        >{`and ${groups.length - MOST_LINES} more kinds of day, the last on ${dateInWords(days.at(-1)?.date ?? '')}`}</span>
+        <span className={style.group}>
+          <span
+            className={style.second}
+          >{`and ${countInWords(groups.length - MOST_LINES, 'more kind')} of day, the last on ${dateInWords(days.at(-1)?.date ?? '')}`}</span>
+        </span>
       ) : null}
       {place ? <span className={style.second}>{`by the clock of ${zoneInWords(place.zone)}`}</span> : null}
     </>

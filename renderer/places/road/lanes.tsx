@@ -79,13 +79,17 @@ export function Lanes({ bars, edit, layout, at }: { bars: readonly Bar[]; edit: 
 const nextInRow = (bar: Bar, bars: readonly Bar[]): number =>
   Math.min(Infinity, ...bars.filter((other) => other.row === bar.row && other.start >= bar.end).map(({ start }) => start));
 
-/** A bar with what is out; the words may run on where nothing follows in the row. */
+/** A bar narrower than this lets its words run on, where nothing follows in the row. */
+const WORDY = 80;
+
+/** A bar with what is out, cut to its length; what is short is said whole as far as there is room behind it. */
 function KitBar({ bar, next, layout, top }: { bar: Bar; next: number; layout: Layout; top: number }) {
   const { left, right } = inside(bar, layout);
   const y = top + bar.row * ROW;
   const short = bar.short.map(({ words }) => words).join(', ');
   const words = short === '' ? bar.words : `${short}; ${bar.words}`;
-  const room = Math.min(layout.right, layout.x(next)) - left - 8;
+  const runsOn = short !== '' || right - left < WORDY;
+  const room = (runsOn ? Math.min(layout.right, layout.x(next)) : right) - left - 8;
   return (
     <g className={`${style[bar.firmness]} ${short === '' ? '' : style.short}`}>
       <title>{[`${bar.title}: ${bar.words}`, ...bar.short.map(({ sentence }) => sentence)].join('. ')}</title>
