@@ -125,6 +125,13 @@ function replyByOf(row: Pick<JobRecord, 'replyByAt' | 'replyByWall' | 'replyByZo
   return { wall: row.replyByWall, zone: row.replyByZone, at: instantText(row.replyByAt) };
 }
 
+/** What was agreed on: version and offer. It stands when ink is cancelled too, since the job then owes what its terms say. */
+export function agreedOf(db: ReadableDb, id: string): { quoteVersion: number; offer: number | null } | null {
+  const row = reading(db).job.get({ id });
+  if (!row || row.inkedQuote === null || (row.stage !== 'inked' && row.stage !== 'cancelled')) return null;
+  return { quoteVersion: row.inkedQuote, offer: row.inkedOffer };
+}
+
 function inkOf(row: JobRecord): Job['ink'] {
   if (row.stage !== 'inked' || row.inkedAt === null) return null;
   return {

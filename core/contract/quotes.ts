@@ -11,7 +11,7 @@ export const Section = z.enum(sections);
 export type Section = z.infer<typeof Section>;
 
 /** Whether a tax is charged at its rate, or why it is not. */
-const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
+export const TaxState = z.enum(['rated', 'exempt', 'reverse charge', 'not registered']);
 
 export const QuoteLine = z.strictObject({
   id: z.string().describe('stable name of the line, e.g. days/shoot'),

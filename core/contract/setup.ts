@@ -25,6 +25,16 @@ export const Logo = z.strictObject({
 });
 export type Logo = z.infer<typeof Logo>;
 
+/** Where money is to go; empty texts are not known. */
+const PayTo = z.strictObject({ name: Line, iban: Line, bic: Line, words: Note.describe('any other way to pay, as it is printed') });
+
+/** Long running text; an empty one stands for the starting text. */
+const TermsText = z
+  .string('must be text')
+  .max(20_000, 'is longer than 20,000 characters; shorten it')
+  // Unseen characters would reach a paper that somebody signs.
+  .refine((text) => !/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(text), 'holds characters that cannot be seen; type it anew');
+
 export const SetupFields = z.strictObject({
   name: Name.describe('the name that papers are sent under'),
   address: Note,
@@ -41,6 +51,15 @@ export const SetupFields = z.strictObject({
   restHours: Positive.describe('unbroken rest asked for between two jobs, hours'),
   year: OwnYear.nullable(),
   logo: Logo.optional().describe('none if absent'),
+  series: z
+    .string('must be text')
+    .trim()
+    .regex(/^[A-Za-z0-9-]{0,12}$/, 'is not a series; up to 12 letters, figures and dashes')
+    .optional()
+    .describe('before the numbers of my invoices; a new one begins its own run'),
+  payTo: PayTo.optional(),
+  termsText: TermsText.optional().describe('my terms as plain text with gaps that each version fills; the starting text if absent'),
+  lateInterestPercent: Percent.nullable().optional().describe('a year, on what is paid late; printed where it is set'),
   accent: z
     .string()
     .regex(/^#[0-9a-f]{6}$/i, 'is not a colour; write it as #2f5877')

@@ -17,7 +17,7 @@ export type Tax = {
   /** Why no tax is charged; printed beside the group. Empty where it is. */
   reason: string;
   /** Charged on the net and on the taxes before it in the list. */
-  compound?: boolean;
+  compound?: boolean | undefined;
 };
 
 export type TaxedLine<C extends string> = { amount: Money<C>; taxes: readonly Tax[] };

@@ -24,6 +24,7 @@ export function baseLines(input: PriceInput, holidays: ReadonlyMap<string, strin
     ...(trip ? allowanceLine(trip, card) : []),
     ...editingLine(input.days, card),
     ...deliverableLines(input.job, card),
+    ...(input.more ?? []),
   ];
   return {
     lines,

@@ -47,7 +47,7 @@ export function priceOffer(input: PriceInput, offer: number): PricedOffer {
   const { currency } = card;
   const overrides = foldChanges(input.changes, offer);
   const terms: Terms = { ...card.terms, ...overrides.terms };
-  const firstCallAt = firstCall(input.days);
+  const firstCallAt = input.agreedCallAt ?? firstCall(input.days);
   const home = setup.home.zone;
 
   const publicHolidays = holidaysOn(input.days, input.publicHolidays);

@@ -16,7 +16,8 @@ export type QuoteTotals = {
   netOf: (sections: readonly Section[]) => Money;
 };
 
-type Piece = { section: Section; amount: Money; taxes: readonly Tax[] };
+/** An amount of a section with the taxes that it bears. */
+export type Piece = { section: Section; amount: Money; taxes: readonly Tax[] };
 
 /**
  * Totals of lines, a discount shared over the lines of the sections it applies to in proportion to their amounts.
@@ -45,8 +46,8 @@ export function totalsOf(
   return { totals: totalsText(taxed), baskets: taxed.baskets, netOf };
 }
 
-/** The discount cut into pieces that bear the taxes of the lines they belong to. */
-function sharesOf(off: Money, goods: readonly Piece[], discounted: readonly Section[]): Piece[] {
+/** A discount cut into pieces that bear the taxes of the lines they belong to. */
+export function sharesOf(off: Money, goods: readonly Piece[], discounted: readonly Section[]): Piece[] {
   if (off.minor === 0) return [];
   const priced = goods.filter((piece) => piece.amount.minor > 0);
   const within = priced.filter((piece) => discounted.includes(piece.section));

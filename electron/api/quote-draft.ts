@@ -17,6 +17,7 @@ import { closedBetween } from '../../core/people/closed.ts';
 import { cardFor, changesFor } from '../../core/people/terms.ts';
 import { quotedTrip, type QuotedTrip } from '../../core/quotes/trip.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
+import { drivenLegs } from '../../core/trips/driven.ts';
 import { ticketsAndWays } from '../../core/trips/legs.ts';
 import { planTrip } from '../../core/trips/plan.ts';
 import { wayFinder } from '../../core/trips/ways.ts';
@@ -78,7 +79,7 @@ export function quoteFacts(db: ReadableDb, jobId: string, now: number): QuoteFac
 }
 
 /** What was said by hand on this quote comes after the client's own terms, and so has the last word. */
-function allChanges(client: Client | undefined, { batches }: KeptChanges): DraftChange[] {
+export function allChanges(client: Client | undefined, { batches }: KeptChanges): DraftChange[] {
   return [...(client ? changesFor(client) : []), ...batches.flat()];
 }
 
@@ -160,13 +161,16 @@ function wearOf(db: ReadableDb, jobId: string): Wear[] {
 }
 
 /** The trip from home to home: by its tickets, else by the way that was typed, else by the long end of the estimate. */
-function tripOf(db: ReadableDb, job: Job, days: readonly BookDay[], setup: SetupFields): QuotedTrip | null {
+export function tripOf(db: ReadableDb, job: Job, days: readonly BookDay[], setup: SetupFields): QuotedTrip | null {
   const { place } = job;
   if (!place || days.length === 0) return null;
-  const { tickets, ways: typed } = ticketsAndWays(belongingsOf(db, [job.id])(job.id).legs);
+  const { legs } = belongingsOf(db, [job.id])(job.id);
+  const { tickets, ways: typed } = ticketsAndWays(legs);
   const ways = [...typed, ...bookWays(db, setup.distance)];
   const restMinutes = Math.round(Number(setup.restHours) * 60);
   const plan = planTrip({ home: setup.home, place, days, ways, restMinutes, tickets });
   const { mode } = wayFinder(ways)(setup.home, place);
-  return quotedTrip({ plan, mode, days, homeZone: setup.home.zone, placeZone: place.zone, restMinutes });
+  const driven = drivenLegs(legs, place, days, setup.distance);
+  const trip = quotedTrip({ plan, mode, days, homeZone: setup.home.zone, placeZone: place.zone, restMinutes });
+  return driven.length > 0 ? { ...trip, driven } : trip;
 }
