@@ -9,10 +9,12 @@ import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import { Cautions } from './cautions.tsx';
 import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
+import { InvoiceFields } from './invoice-fields.tsx';
 import { PapersFields } from './papers-fields.tsx';
 import { ScreenChoices } from './screen-choices.tsx';
 import style from './setup.module.css';
 import { StoreState } from './store-state.tsx';
+import { TermsField } from './terms-field.tsx';
 import { useSetupForm } from './use-setup-form.ts';
 import { YearFields } from './year-fields.tsx';
 
@@ -55,6 +57,14 @@ function SetupSheet({ stored }: { stored: Setup | null }) {
         <section className={style.part}>
           <h2>My papers</h2>
           <PapersFields {...form} />
+        </section>
+        <section className={style.part}>
+          <h2>My invoices</h2>
+          <InvoiceFields {...form} />
+        </section>
+        <section className={style.part}>
+          <h2>My terms</h2>
+          <TermsField {...form} />
         </section>
         <section className={style.part}>
           <h2>Rest and my year</h2>

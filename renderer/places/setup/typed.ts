@@ -4,14 +4,27 @@
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Logo, Setup, SetupFields } from '../../../core/contract/setup.ts';
+import { ibanTrouble } from '../../../core/invoices/iban.ts';
 import { exponentOf } from '../../../core/money/currencies.ts';
 import { fixedText } from '../../../core/money/exact.ts';
 import { amountOf, majorOf, money } from '../../../core/money/money.ts';
 import { parseAmount, parseNumber } from '../../../core/money/parse.ts';
+import { STARTING_TERMS } from '../../../core/papers/terms-default.ts';
+import { termsTrouble } from '../../../core/papers/terms-text.ts';
 import { Reader } from '../../parts/reader.ts';
 
 type TypedTax = Record<'name' | 'percent' | 'compound', string>;
-export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'moreTaxes' | 'year' | 'logo' | 'accent'> & {
+type Billing = 'series' | 'payTo' | 'lateInterestPercent' | 'termsText';
+export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'moreTaxes' | 'year' | 'logo' | 'accent' | Billing> & {
+  series: string;
+  payName: string;
+  iban: string;
+  bic: string;
+  payWords: string;
+  /** Empty for none. */
+  lateInterest: string;
+  /** The starting text where it was never edited. */
+  termsText: string;
   logo: Logo | undefined;
   /** Empty for none. */
   accent: string;
@@ -45,6 +58,13 @@ export const emptySetup: TypedSetup = {
   moreTaxes: [],
   logo: undefined,
   accent: '',
+  series: '',
+  payName: '',
+  iban: '',
+  bic: '',
+  payWords: '',
+  lateInterest: '',
+  termsText: STARTING_TERMS,
   hasYear: false,
   costs: '',
   pay: '',
@@ -52,12 +72,28 @@ export const emptySetup: TypedSetup = {
   days: '95',
 };
 
-export function typedFrom({ tax, moreTaxes = [], accent = '', year, version: _version, ...fields }: Setup): TypedSetup {
+export function typedFrom(setup: Setup): TypedSetup {
+  const {
+    tax,
+    moreTaxes = [],
+    accent = '',
+    series = '',
+    year,
+    payTo,
+    lateInterestPercent,
+    termsText,
+    version: _version,
+    ...fields
+  } = setup;
   const typedAmount = (minor: number): string => fixedText(majorOf(money(minor, fields.currency)), exponentOf(fields.currency));
   return {
     ...emptySetup,
     ...fields,
     accent,
+    series,
+    ...(payTo ? { payName: payTo.name, iban: payTo.iban, bic: payTo.bic, payWords: payTo.words } : {}),
+    lateInterest: lateInterestPercent ?? '',
+    termsText: termsText ?? STARTING_TERMS,
     ...(tax ? { taxName: tax.name, taxPercent: tax.percent, taxIncluded: tax.included } : {}),
     moreTaxes: moreTaxes.map(({ name, percent, compound }) => ({ name, percent, compound: compound ? 'yes' : 'no' })),
     ...(year
@@ -78,7 +114,8 @@ const isColour = (accent: string): boolean => /^(#[0-9a-f]{6})?$/i.test(accent.t
 /** The fields to save, or the trouble that names what cannot be read. */
 export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { trouble: Trouble } {
   const reader = new Reader();
-  const { home, taxName, taxPercent, taxIncluded, moreTaxes, logo, accent, hasYear, costs, pay, setAside, days, ...plain } = typed;
+  const { home, taxName, taxPercent, taxIncluded, moreTaxes, logo, accent, hasYear, costs, pay, setAside, days, ...more } = typed;
+  const { series, payName, iban, bic, payWords, lateInterest, termsText, ...plain } = more;
   if (plain.name.trim() === '') reader.refuse('name', 'is empty; give it a name');
   if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
   if (!isColour(accent)) reader.refuse('accent', 'is not a colour; write it as #2f5877');
@@ -94,6 +131,7 @@ export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { troub
       ? { moreTaxes: moreTaxes.map((tax, at) => furtherTax(tax, at, taxIncluded, reader)) }
       : {}),
     ...(logo ? { logo } : {}),
+    ...billingFrom({ series, payName, iban, bic, payWords, lateInterest, termsText }, reader),
     ...(accent.trim() === '' ? {} : { accent: accent.trim() }),
     year: hasYear
       ? {
@@ -106,6 +144,27 @@ export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { troub
   };
   if (plain.registered && taxName.trim() === '') reader.refuse('tax.name', 'is empty; write it as it stands on your papers');
   return home && !reader.trouble ? { fields: { ...fields, home } } : { trouble: reader.trouble ?? noHome };
+}
+
+/** What invoices and terms say; what was left empty is not kept. */
+function billingFrom(
+  typed: Pick<TypedSetup, 'series' | 'payName' | 'iban' | 'bic' | 'payWords' | 'lateInterest' | 'termsText'>,
+  reader: Reader,
+): Pick<SetupFields, Billing> {
+  const { series, payName: name, iban, bic, payWords: words, lateInterest, termsText } = typed;
+  if (iban.trim() !== '') {
+    const wrong = ibanTrouble(iban);
+    if (wrong) reader.refuse('payTo.iban', `was not kept: ${wrong}`);
+  }
+  const wrong = termsTrouble(termsText);
+  if (wrong) reader.refuse('termsText', wrong);
+  const own = termsText.trim() !== '' && termsText.trim() !== STARTING_TERMS;
+  return {
+    ...(series.trim() === '' ? {} : { series: series.trim() }),
+    ...([name, iban, bic, words].every((text) => text.trim() === '') ? {} : { payTo: { name, iban, bic, words } }),
+    ...(lateInterest.trim() === '' ? {} : { lateInterestPercent: reader.take('lateInterestPercent', parseNumber(lateInterest)) ?? '0' }),
+    ...(own ? { termsText } : {}),
+  };
 }
 
 /** A tax beside the first, included in prices where the first is. */
