@@ -129,5 +129,5 @@ export const personal: readonly SamplePersonal[] = [
   { title: 'Dentist and tax office', from: 'week -9 Tue', days: 1, hardness: 'settle', known: 'week -12 Wed' },
   { title: 'Sister’s move', from: 'week -36 Sat', days: 2, hardness: 'never', known: 'week -39 Fri' },
   { title: 'First-aid course', from: 'week 4 Thu', days: 1, hardness: 'settle', note: 'can be moved once', known: 'week -2 Mon' },
-  { title: 'Winter week off', from: 'week 8 Mon', days: 7, hardness: 'never', known: 'week -6 Mon' },
+  { title: 'A week off', from: 'week 8 Mon', days: 7, hardness: 'never', known: 'week -6 Mon' },
 ];

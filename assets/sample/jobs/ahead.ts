@@ -4,7 +4,7 @@ import type { SampleJob } from '../shape.ts';
 export const ahead: readonly SampleJob[] = [
   {
     key: 'seminar-ahead',
-    title: 'Year-end seminar, second year',
+    title: 'Seminar on closing the books, second year',
     client: 'Blue Ledger Accountants',
     place: 'Minneapolis, Minnesota',
     first: 'week 3 Wed',
@@ -126,7 +126,7 @@ export const ahead: readonly SampleJob[] = [
   },
   {
     key: 'regatta-ahead',
-    title: 'Ice rowing weekend',
+    title: 'Rowing weekend',
     client: 'Copper Shore Rowing Union',
     place: 'Marquette, Michigan',
     first: 'week 12 Sat',

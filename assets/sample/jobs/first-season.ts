@@ -19,7 +19,7 @@ export const firstSeason: readonly SampleJob[] = [
   },
   {
     key: 'seminar-1',
-    title: 'Year-end seminar',
+    title: 'Seminar on closing the books',
     client: 'Blue Ledger Accountants',
     place: 'Minneapolis, Minnesota',
     first: 'week -59 Tue',
@@ -34,7 +34,7 @@ export const firstSeason: readonly SampleJob[] = [
   },
   {
     key: 'regatta',
-    title: 'Autumn regatta',
+    title: 'Two-day regatta',
     client: 'Copper Shore Rowing Union',
     place: 'Marquette, Michigan',
     first: 'week -57 Sat',

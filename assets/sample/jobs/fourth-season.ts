@@ -170,7 +170,7 @@ export const fourthSeason: readonly SampleJob[] = [
   },
   {
     key: 'vaccination',
-    title: 'Clip on winter vaccination',
+    title: 'Clip on vaccination',
     client: 'Fernhollow Clinics',
     place: 'Duluth, Minnesota',
     first: 'week -4 Mon',

@@ -132,7 +132,7 @@ export const now: readonly SampleJob[] = [
   },
   {
     key: 'reading-ahead',
-    title: 'Spring reading',
+    title: 'Reading by lamplight',
     client: 'Tamarack Library Friends',
     place: 'Duluth, Minnesota',
     first: 'week 6 Thu',

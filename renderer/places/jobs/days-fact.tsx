@@ -99,7 +99,7 @@ function DaysShown({ days, place }: { days: readonly JobDay[]; place: Place | nu
           >{`and ${countInWords(groups.length - MOST_LINES, 'more kind')} of day, the last on ${dateInWords(days.at(-1)?.date ?? '')}`}</span>
         </span>
       ) : null}
-      {place ? <span className={style.second}>{`by the clock of ${zoneInWords(place.zone)}`}</span> : null}
+      {place ? <span className={`${style.group} ${style.second}`}>{`by the clock of ${zoneInWords(place.zone)}`}</span> : null}
     </>
   );
 }
