@@ -21,6 +21,7 @@ const lists = {
     '@photostructure/tz-lookup',
     'fast-check',
     'jsqr',
+    '@flatten-js/interval-tree',
     'playwright',
     'unpdf',
     'vite',

@@ -4,7 +4,8 @@
 import type { Stringline } from '../contract/road.ts';
 import { findingOf, neighboursOf, type Neighbour } from '../fit/between.ts';
 import type { Book, BookJob } from '../fit/book.ts';
-import { laneOf, overlaps } from '../fit/lane.ts';
+import { laneOf, type StayEntry } from '../fit/lane.ts';
+import { meetingPairs } from '../fit/meeting.ts';
 import { overlapFindings } from '../fit/overlap.ts';
 import { instantText } from '../time/read.ts';
 import { lengthInWords } from '../words/amounts.ts';
@@ -17,23 +18,18 @@ const MINUTE = 60_000;
 export function clashesOf(job: BookJob, book: Book, ground: Ground): Clash[] {
   const lane = laneOf(book, job);
   const late = neighboursOf(lane, ground).flatMap((pair) => betweenClash(pair, book));
-  const stays = lane.filter((entry) => entry.kind === 'stay');
-  const atOnce = stays
-    .filter((stay) => stay.standing === 'own')
-    .flatMap((own) =>
-      stays
-        .filter((other) => other.standing !== 'own' && overlaps(own, other))
-        .map((other): Clash => {
-          const start = Math.max(own.startAt, other.startAt);
-          const end = Math.min(own.endAt, other.endAt);
-          const sentence = overlapFindings([own, other], book.home)[0]?.sentence ?? '';
-          return clash(own.from.key, start, end, `${lengthInWords(Math.ceil((end - start) / MINUTE))} at once`, sentence, [
-            own.job,
-            other.job,
-          ]);
-        }),
-    );
+  const atOnce = meetingPairs(lane.filter((entry) => entry.kind === 'stay')).flatMap(([one, other]) => {
+    const [own, met] = one.standing === 'own' ? [one, other] : [other, one];
+    return own.standing === 'own' && met.standing !== 'own' ? [atOnceClash(own, met, book)] : [];
+  });
   return [...atOnce, ...late];
+}
+
+function atOnceClash(own: StayEntry, other: StayEntry, book: Book): Clash {
+  const start = Math.max(own.startAt, other.startAt);
+  const end = Math.min(own.endAt, other.endAt);
+  const sentence = overlapFindings([own, other], book.home)[0]?.sentence ?? '';
+  return clash(own.from.key, start, end, `${lengthInWords(Math.ceil((end - start) / MINUTE))} at once`, sentence, [own.job, other.job]);
 }
 
 function betweenClash(pair: Neighbour, book: Book): Clash[] {
