@@ -45,3 +45,10 @@ export function deskJobIds(db: ReadableDb, { from, to, runningSince }: DeskSpan)
   const { running, inked } = reading(db);
   return [...running.all({ since: runningSince }), ...inked.all({ from, to, earliest: from - LONGEST_STAY_MS })].map(({ id }) => id);
 }
+
+/** Ids of jobs in ink with a stay in [from, to), epoch milliseconds. */
+export function inkedBetween(db: ReadableDb, { from, to }: Pick<DeskSpan, 'from' | 'to'>): string[] {
+  return reading(db)
+    .inked.all({ from, to, earliest: from - LONGEST_STAY_MS })
+    .map(({ id }) => id);
+}

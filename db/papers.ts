@@ -31,9 +31,11 @@ export function paperById(db: ReadableDb, id: string): { paper: Paper; type: str
   return row && { paper: paperAsShown(row), type: row.type };
 }
 
-/** Every paper, in the order of making. */
-export function allPapers(db: ReadableDb): Paper[] {
-  return reading(db).all.all().map(paperAsShown);
+/** Every paper with its media type, in the order of making. */
+export function allPapers(db: ReadableDb): (Paper & { type: string })[] {
+  return reading(db)
+    .all.all()
+    .map((row) => ({ ...paperAsShown(row), type: row.type }));
 }
 
 /** Put a paper on the books whose bytes are in the folder already. `madeAt` in epoch milliseconds. */

@@ -31,7 +31,8 @@ export const errorMap = {
   STORE_TROUBLE: { status: 503, message: 'Store trouble', data: Trouble },
 };
 
-export type Meta = { kind: 'read' | 'write'; about: string };
+/** `file`: the input holds the bytes of a file, so that it may be larger than others. */
+export type Meta = { kind: 'read' | 'write'; about: string; file?: true };
 const base = oc.$meta<Meta>({ kind: 'read', about: '' }).errors(errorMap);
 
 /** A procedure that changes nothing in the store. */
@@ -42,4 +43,9 @@ export function reads<I extends z.ZodType, O extends z.ZodType>(about: string, i
 /** A procedure that may change the store; it runs in one immediate transaction. */
 export function writes<I extends z.ZodType, O extends z.ZodType>(about: string, input: I, output: O) {
   return base.meta({ kind: 'write', about }).input(input).output(output);
+}
+
+/** The same for a procedure whose input holds a file in base64. */
+export function writesFile<I extends z.ZodType, O extends z.ZodType>(about: string, input: I, output: O) {
+  return base.meta({ kind: 'write', about, file: true }).input(input).output(output);
 }

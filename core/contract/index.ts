@@ -3,6 +3,7 @@
  */
 import { callings } from './callings.ts';
 import { desk } from './desk.ts';
+import { expenses } from './expenses.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
 import { hours } from './hours.ts';
@@ -25,6 +26,7 @@ import { trips } from './trips.ts';
 export const contract = {
   callings,
   desk,
+  expenses,
   find,
   fit,
   hours,

@@ -103,3 +103,12 @@ export type DayKind = z.infer<typeof DayKind>;
 /** A key that a screen makes once for one deed, so that a repeated save answers with the first result. */
 export const DeedKey = z.uuid('is not a deed key').optional().describe('idempotency key');
 export const Nothing = z.strictObject({});
+
+/** The largest file that is kept, bytes. */
+export const LARGEST_FILE = 8_000_000;
+/** The bytes of a file that a person gives. */
+export const FileBytes = z
+  .string('must be text')
+  .min(1, 'is empty; choose a file with something in it')
+  .max(Math.ceil(LARGEST_FILE / 3) * 4, 'is larger than 8 MB; make the picture smaller, or save it as a smaller PDF')
+  .describe('base64, up to 8 MB of bytes');

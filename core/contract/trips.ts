@@ -36,6 +36,7 @@ export const LegFields = z.strictObject({
   after: z.int().min(0).max(1440).nullable().default(null).describe('minutes needed after the arrival; null for the default of the mode'),
   berth: z.boolean().default(false).describe('a berth overnight counts as rest'),
   cost: Line.default('').describe('what giving it up costs'),
+  distance: Positive.nullable().optional().describe('as it was driven, in the unit of my setup'),
   fare: Money.nullable().optional().describe('what it costs to go'),
   baggage: Line.optional().describe('what the fare carries, as "two bags of 23 kg"'),
   note: Line.default(''),

@@ -5,6 +5,7 @@ import type { Scale, Section } from '../contract/quotes.ts';
 import { exact } from '../money/exact.ts';
 import { formatMoney } from '../money/format.ts';
 import { compare, negate, subtract, type Money } from '../money/money.ts';
+import { stillPlanned } from '../trips/driven.ts';
 import { dateInWords } from '../words/dates.ts';
 import type { Overrides } from './changes.ts';
 import { holidaysOn } from './holidays.ts';
@@ -26,7 +27,7 @@ export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides 
   const { job, setup, card, trip } = input;
   const said: string[] = [];
   if (firstCallAt !== null && firstCallAt <= input.now) said.push('First call is past.');
-  if (trip?.away && trip.source === 'estimated')
+  if (trip?.away && trip.source === 'estimated' && stillPlanned(trip.legs, trip.driven ?? []).length > 0)
     said.push('The drive is estimated; type how long it takes and how far it is, and the quote follows.');
   if (
     trip?.away &&

@@ -5,6 +5,8 @@ import type { RateCardFields } from '../contract/rates.ts';
 import { decimalText, exact, measured, type Exact } from '../money/exact.ts';
 import { formatNumber, formatPrice } from '../money/format.ts';
 import { rateOn } from '../rates/mileage.ts';
+import { inUnit } from '../trips/distance.ts';
+import { stillPlanned, type DrivenLeg } from '../trips/driven.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
 import { joined } from '../words/lists.ts';
@@ -13,9 +15,6 @@ import type { QuotedLeg, QuotedTrip } from './trip.ts';
 
 export type TripTerms = Pick<RateCardFields, 'currency' | 'dayRate' | 'travelPercent' | 'mileage' | 'mileageUnit' | 'allowanceNight'>;
 export type TripLines = { lines: PricedLine[]; cautions: string[] };
-
-/** Kilometres in an international mile: exactly 1.609344. */
-const KM_IN_MILE = '1.609344';
 
 /** Travel dates that hold no paid work, at the card's share of the day rate; they stand in the section "days". */
 export function travelDayLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] {
@@ -38,13 +37,20 @@ export function travelDayLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] 
   ];
 }
 
-/** Distance at the rate valid on the date that each way is left for. By tickets only the way between home and them is driven. */
+/**
+ * Distance at the rate valid on the date that each way is left for. By tickets only the way between home and them is driven;
+ * what was driven as it was typed stands in place of the way that was planned.
+ */
 export function mileageLines(trip: QuotedTrip, terms: TripTerms): TripLines {
-  if (!trip.away) return { lines: [], cautions: [] };
-  const rated = trip.legs.flatMap((leg) => {
-    const rate = rateOn(terms.mileage, leg.date);
-    const driven = drivenBy(leg, trip, terms);
-    return rate && driven.distance.gt(0) ? [{ ...leg, ...driven, rate }] : [];
+  const driven = trip.driven ?? [];
+  const planned = trip.away ? stillPlanned(trip.legs, driven) : [];
+  const ways = [
+    ...driven.map((leg) => ({ ...leg, distance: distanceOf(leg, terms), typed: true })),
+    ...planned.map((leg) => ({ ...leg, ...drivenBy(leg, trip, terms) })),
+  ];
+  const rated = ways.flatMap((way) => {
+    const rate = rateOn(terms.mileage, way.date);
+    return rate && way.distance.gt(0) ? [{ ...way, rate }] : [];
   });
   const byRate = [...Map.groupBy(rated, (leg) => leg.rate.rate)];
   const lines = byRate.map(([rate, same]): PricedLine => {
@@ -56,14 +62,25 @@ export function mileageLines(trip: QuotedTrip, terms: TripTerms): TripLines {
       quantity: same.reduce((sum, leg) => sum.add(leg.distance), exact(0)),
       unit: terms.mileageUnit,
       unitPrice: exact(rate),
-      reason: `${distancesInWords(same, terms.mileageUnit)} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
+      reason: `${allInWords(same, terms.mileageUnit)} at ${formatPrice(rate, terms.currency)}, the rate valid from ${from}, leaving on ${datesInWords(same.map((leg) => leg.date))}.`,
       estimated: same.some((leg) => !leg.typed),
       changed: false,
     };
   });
-  return { lines, cautions: [...fares(trip), ...rated.flatMap((leg) => oldRate(leg.rate.from, leg.date)).slice(-1)] };
+  return { lines, cautions: [...(trip.away ? fares(trip) : []), ...rated.flatMap((leg) => oldRate(leg.rate.from, leg.date)).slice(-1)] };
 }
 
+/** What was driven, leg by leg, then what is planned. */
+function allInWords(ways: readonly (DrivenWay | (QuotedLeg & Driven))[], unit: string): string {
+  const driven = ways.filter((way) => 'half' in way);
+  const planned = ways.filter((way): way is QuotedLeg & Driven => !('half' in way));
+  return [
+    ...driven.map(({ distance, from, to }) => `${formatNumber(distance)} ${unit} ${from} to ${to}, as driven`),
+    ...(planned.length > 0 ? [distancesInWords(planned, unit)] : []),
+  ].join('; ');
+}
+
+type DrivenWay = Omit<DrivenLeg, 'distance'> & Driven;
 type Driven = { distance: Exact; typed: boolean };
 
 /** What of a way is driven, in the card's unit: to a tenth where it was typed, in whole units where it is estimated. */
@@ -116,11 +133,15 @@ export function allowanceLine(trip: QuotedTrip, terms: TripTerms): PricedLine[] 
   ];
 }
 
+/** What was driven, as it was typed; to a tenth where the card counts in the other unit. */
+function distanceOf({ distance, unit }: DrivenLeg, { mileageUnit }: TripTerms): Exact {
+  const typed = exact(distance);
+  return unit === mileageUnit ? typed : exact(decimalText(inUnit(typed, unit, mileageUnit), 1));
+}
+
 /** Kilometres in the card's unit: to a tenth where they were typed, whole where they are estimated. */
-function distanceIn(terms: TripTerms, roadKm: number, typed: boolean): Exact {
-  const km = measured(roadKm, 6);
-  const inUnit = terms.mileageUnit === 'mi' ? km.div(exact(KM_IN_MILE)) : km;
-  return exact(decimalText(inUnit, typed ? 1 : 0));
+function distanceIn({ mileageUnit }: TripTerms, roadKm: number, typed: boolean): Exact {
+  return exact(decimalText(inUnit(measured(roadKm, 6), 'km', mileageUnit), typed ? 1 : 0));
 }
 
 /** What moves me for a fare. */

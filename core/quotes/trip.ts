@@ -4,6 +4,7 @@
 import type { Mode } from '../contract/trips.ts';
 import type { BookDay } from '../fit/book.ts';
 import { wallAt } from '../time/read.ts';
+import type { DrivenLeg } from '../trips/driven.ts';
 import type { Ticketed, TripPlan } from '../trips/plan.ts';
 import type { WaySource } from '../trips/ways.ts';
 
@@ -16,7 +17,13 @@ export type QuotedLeg = { name: 'out' | 'back'; date: string; ticketed?: Tickete
  * A plan with what it is made by and each of its ways; `nights` and `hoursAway` leave out what is spent at home.
  * Its source is that of the way that is known least.
  */
-export type QuotedTrip = Omit<TripPlan, 'source' | 'tickets'> & { source: WaySource | 'ticketed'; mode: Mode; legs: QuotedLeg[] };
+export type QuotedTrip = Omit<TripPlan, 'source' | 'tickets'> & {
+  source: WaySource | 'ticketed';
+  mode: Mode;
+  legs: QuotedLeg[];
+  /** Drives as they were driven; they are charged in place of the ways that they stand for. */
+  driven?: readonly DrivenLeg[];
+};
 
 export type TripFacts = { plan: TripPlan; mode: Mode; days: readonly BookDay[]; homeZone: string; placeZone: string; restMinutes: number };
 

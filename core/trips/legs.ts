@@ -8,7 +8,8 @@ import { timeAround } from './ways.ts';
 
 const MINUTE = 60_000;
 
-export type PlacedLeg = BookLeg & { source: LegFields['source'] };
+/** `distance` as it was driven, where that was typed. */
+export type PlacedLeg = BookLeg & { source: LegFields['source']; distance?: string };
 
 /**
  * A leg with its instants.
@@ -29,12 +30,13 @@ export function placedLeg(fields: LegFields, id: string | null = null): PlacedLe
 
 /** A leg whose instants are known, as those of a stored ticket are. Epoch ms. */
 export function legAt(
-  { mode, from, to, source, berth, cost, before, after }: LegFields,
+  { mode, from, to, source, berth, cost, before, after, distance }: LegFields,
   id: string | null,
   at: { departAt: number; arriveAt: number },
 ): PlacedLeg {
   const around = timeAround(mode, from, to);
-  return { id, mode, from, to, ...at, before: before ?? around.before, after: after ?? around.after, berth, cost, source };
+  const driven = distance ? { distance } : {};
+  return { id, mode, from, to, ...at, before: before ?? around.before, after: after ?? around.after, berth, cost, source, ...driven };
 }
 
 /** Tickets stand in a job; typed legs say how long their way takes, whenever it is made. */
@@ -42,7 +44,7 @@ export function ticketsAndWays(legs: readonly PlacedLeg[]): { tickets: BookLeg[]
   const tickets = legs.filter((leg) => leg.source === 'ticketed');
   const typed = legs.filter((leg) => leg.source === 'typed');
   return {
-    tickets: tickets.map(({ source: _source, ...leg }) => leg),
+    tickets: tickets.map(({ source: _source, distance: _distance, ...leg }) => leg),
     ways: typed.map(({ from, to, mode, departAt, arriveAt, before, after }) => ({
       fromKey: from.key,
       toKey: to.key,

@@ -5,6 +5,8 @@ import type { IncomingMessage } from 'node:http';
 
 /** The largest body that is read, bytes. */
 export const LARGEST_BODY = 2_000_000;
+/** The same for a procedure that takes a file: what 8 MB come to in base64, and room for JSON. */
+export const LARGEST_FILE_BODY = 12_000_000;
 /** The longest that a too large body is listened to, milliseconds. */
 const DRAIN_MS = 2000;
 

@@ -2,10 +2,11 @@
  * The command line door: `call -- list | describe NAME | NAME [file.json|-] [--data DIR]`. JSON in, JSON out.
  * Exit status: 0 done, 1 refused, not found, stale or store trouble, 2 bad input.
  */
-import { readFileSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { badInput } from '../api/trouble.ts';
 import type { Outcome } from './answer-inside.ts';
+import { LARGEST_FILE_BODY } from './body.ts';
 import { describeProcedure, listProcedures } from './described.ts';
 
 const EXIT_DONE = 0;
@@ -59,16 +60,36 @@ function readArgs(args: readonly string[]): { words: string[]; data: string | un
 
 function readInput(file: string | undefined): { input: unknown } | { trouble: BadOutcome['trouble'] } {
   if (file === undefined) return { input: {} };
-  let text: string;
-  try {
-    text = readFileSync(file === '-' ? 0 : file, 'utf8');
-  } catch {
-    return bad('file', 'cannot be read');
-  }
+  const text = readText(file);
+  if (typeof text !== 'string') return text;
   try {
     return { input: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown };
   } catch {
     return bad('input', 'is not JSON');
+  }
+}
+
+/** The text of a file, or of the standard input; what is larger than any procedure takes is not read to its end. */
+function readText(file: string): string | BadOutcome {
+  const tooLarge = () => bad('file', `is larger than ${LARGEST_FILE_BODY / 1_000_000} MB`);
+  try {
+    const handle = file === '-' ? 0 : openSync(file, 'r');
+    try {
+      if (fstatSync(handle).size > LARGEST_FILE_BODY) return tooLarge();
+      const chunks: Buffer[] = [];
+      for (let size = 0; ;) {
+        const chunk = Buffer.alloc(65_536);
+        const read = readSync(handle, chunk);
+        if (read === 0) return Buffer.concat(chunks).toString('utf8');
+        size += read;
+        if (size > LARGEST_FILE_BODY) return tooLarge();
+        chunks.push(chunk.subarray(0, read));
+      }
+    } finally {
+      if (handle !== 0) closeSync(handle);
+    }
+  } catch {
+    return bad('file', 'cannot be read');
   }
 }
 

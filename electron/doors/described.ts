@@ -31,7 +31,14 @@ export function describeProcedure(name: string): Described | null {
 
 function listed(name: string): Listed | null {
   const definition = definitionOf(name);
-  return definition && { name, ...(definition.meta as Meta) };
+  if (!definition) return null;
+  const { kind, about } = definition.meta as Meta;
+  return { name, kind, about };
+}
+
+/** Whether a procedure takes a file, so that its input may be larger than others. */
+export function takesFile(name: string): boolean {
+  return (definitionOf(name)?.meta as Meta | undefined)?.file === true;
 }
 
 function definitionOf(name: string) {

@@ -8,14 +8,15 @@ import { createConnection, createServer, type Server, type Socket } from 'node:n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Announcement, readAnnouncement } from '../../db/lock.ts';
+import { LARGEST_FILE_BODY } from './body.ts';
 
 /** What is asked of the program that runs: a call of a procedure, or to show itself. */
 export type Ask = { ask: 'call'; name: string; input: unknown } | { ask: 'show' };
 export type Answerer = (ask: Ask) => Promise<unknown>;
 export type InnerSocket = { readonly announcement: Announcement; close(): Promise<void> };
 
-/** A line longer than this is not listened to, bytes: the loopback door's limit and room for JSON. */
-const LONGEST_LINE = 4_000_000;
+/** A line longer than this is not listened to, bytes: the loopback door's limit for a file and room for JSON. */
+const LONGEST_LINE = LARGEST_FILE_BODY + 2_000_000;
 /** A socket's path may not be longer than this on every system (sockaddr_un holds 104 bytes on macOS, 108 on Linux). */
 const LONGEST_PATH = 100;
 const isWindows = process.platform === 'win32';

@@ -9,7 +9,8 @@ import { asTrouble, noSuchProcedure } from '../api/clear.ts';
 import type { Context } from '../api/context.ts';
 import type { Log } from '../api/log.ts';
 import { loopbackHandler } from '../api/serve.ts';
-import { LARGEST_BODY, readBody } from './body.ts';
+import { LARGEST_BODY, LARGEST_FILE_BODY, readBody } from './body.ts';
+import { takesFile } from './described.ts';
 import { KEY_HEADER, type Knock, ourHosts, pathOf, type Refusal, refusalOf, RPC_PREFIX } from './gate.ts';
 import { SAFETY_HEADERS } from './headers.ts';
 import type { PageFiles } from './page-files.ts';
@@ -44,15 +45,16 @@ export async function openLoopback(options: LoopbackOptions): Promise<Loopback> 
     if (refusal) return refuse(request, response, refusal);
     const path = pathOf(request.url ?? '') ?? '/';
     if (!path.startsWith(RPC_PREFIX)) return sendPage(response, options.pages, path);
-    const body = await readBody(request);
-    if (body === null) return refuse(request, response, TOO_LARGE);
+    const limit = limitOf(path);
+    const body = await readBody(request, limit);
+    if (body === null) return refuse(request, response, tooLarge(limit));
     const url = new URL(path, 'http://127.0.0.1');
     const result = await handler.handle(
       { method: 'POST', url, headers: {}, body: () => Promise.resolve(body === '' ? undefined : JSON.parse(body)), signal: undefined },
       { prefix: '/rpc', context: options.context },
     );
     if (result.matched) return send(response, result.response.status, result.response.body);
-    const missing = noSuchProcedure(path.slice(RPC_PREFIX.length).replaceAll('/', '.'));
+    const missing = noSuchProcedure(procedureAt(path));
     send(response, missing.status, { json: missing.toJSON() });
   };
 
@@ -74,8 +76,8 @@ export async function openLoopback(options: LoopbackOptions): Promise<Loopback> 
     },
   );
   server.on('checkContinue', (request: IncomingMessage, response: ServerResponse) => {
-    if (!refusalOf(knockOf(request), hosts, key) && Number(request.headers['content-length'] ?? 0) <= LARGEST_BODY)
-      response.writeContinue();
+    const limit = limitOf(pathOf(request.url ?? '') ?? '/');
+    if (!refusalOf(knockOf(request), hosts, key) && Number(request.headers['content-length'] ?? 0) <= limit) response.writeContinue();
     server.emit('request', request, response);
   });
   server.on('checkExpectation', (request: IncomingMessage, response: ServerResponse) => server.emit('request', request, response));
@@ -90,11 +92,13 @@ export async function openLoopback(options: LoopbackOptions): Promise<Loopback> 
   };
 }
 
-const TOO_LARGE: Refusal = {
+const procedureAt = (path: string): string => path.slice(RPC_PREFIX.length).replaceAll('/', '.');
+const limitOf = (path: string): number => (takesFile(procedureAt(path)) ? LARGEST_FILE_BODY : LARGEST_BODY);
+const tooLarge = (limit: number): Refusal => ({
   status: 413,
-  what: `The request is larger than ${LARGEST_BODY / 1_000_000} MB.`,
-  todo: 'Send less at once.',
-};
+  what: `The request is larger than ${limit / 1_000_000} MB.`,
+  todo: limit === LARGEST_FILE_BODY ? 'Make the picture smaller, or save it as a smaller PDF: 8 MB are kept.' : 'Send less at once.',
+});
 
 function knockOf(request: IncomingMessage): Knock {
   const hosts = request.rawHeaders.filter((_, index, all) => index % 2 === 1 && all[index - 1]?.toLowerCase() === 'host');

@@ -4,32 +4,34 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { closeSync, fsyncSync, openSync, readdirSync, readFileSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
+import { endingOf } from '../../core/papers/file-type.ts';
 import { syncFolder } from '../../db/durable.ts';
 import { inStoreWords } from '../../db/trouble.ts';
 
 /** Lower case hex of the bytes' SHA-256, and how many they are. */
 export type Kept = { hash: string; bytes: number };
 
-const fileName = (hash: string) => `${hash}.pdf`;
+const fileName = (hash: string, type: string) => `${hash}.${endingOf(type)}`;
 const hashOf = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 
 /**
  * Keep a paper's bytes. The same bytes are kept once; a damaged file of their name is replaced. On the disk when this returns.
  * @param folder the store's papers folder
+ * @param type media type, which gives the file its ending
  * @throws StoreError when the disk refuses; nothing stands under the paper's name then
  */
-export function keepPaper(folder: string, bytes: Uint8Array): Kept {
+export function keepPaper(folder: string, bytes: Uint8Array, type = 'application/pdf'): Kept {
   const hash = hashOf(bytes);
   return inStoreWords(() => {
-    if (readKept(folder, hash) === null) writeDurably(folder, fileName(hash), bytes);
+    if (readKept(folder, hash, type) === null) writeDurably(folder, fileName(hash, type), bytes);
     return { hash, bytes: bytes.length };
   });
 }
 
 /** The bytes of a kept paper; null when its file is not there or its bytes are not those that were kept. */
-export function readKept(folder: string, hash: string): Uint8Array | null {
+export function readKept(folder: string, hash: string, type: string): Uint8Array | null {
   try {
-    const bytes = readFileSync(join(folder, fileName(hash)));
+    const bytes = readFileSync(join(folder, fileName(hash, type)));
     return hashOf(bytes) === hash ? new Uint8Array(bytes) : null;
   } catch (error) {
     if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return null;
@@ -41,14 +43,14 @@ export function readKept(folder: string, hash: string): Uint8Array | null {
  * Hold the books against the folder.
  * @returns papers whose bytes are there and right, papers whose bytes are not, and names of files that belong to none
  */
-export function checkPapers<P extends { hash: string }>(
+export function checkPapers<P extends { hash: string; type: string }>(
   folder: string,
   papers: readonly P[],
 ): { whole: P[]; lost: P[]; orphans: string[] } {
   const whole: P[] = [];
   const lost: P[] = [];
-  for (const paper of papers) (readKept(folder, paper.hash) === null ? lost : whole).push(paper);
-  const known = new Set(papers.map((paper) => fileName(paper.hash)));
+  for (const paper of papers) (readKept(folder, paper.hash, paper.type) === null ? lost : whole).push(paper);
+  const known = new Set(papers.map((paper) => fileName(paper.hash, paper.type)));
   const orphans = readdirSync(folder)
     .filter((name) => !known.has(name))
     .sort();

@@ -12,7 +12,7 @@ import type { QuotedTrip } from '../../../core/quotes/trip.ts';
 import { defaultCard } from '../../../core/rates/defaults.ts';
 import { instantOf } from '../../../core/time/read.ts';
 
-const duluth: Place = {
+export const duluth: Place = {
   key: 'own:duluth',
   name: 'Duluth',
   region: 'Minnesota',
