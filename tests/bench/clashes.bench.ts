@@ -1,7 +1,7 @@
 /**
  * All clashes among 100,000 intervals, in one pass, against a general-purpose interval tree that is filled and asked for each of them.
  */
-import IntervalTree, { Interval } from '@flatten-js/interval-tree';
+import { Interval, IntervalTree } from '@flatten-js/interval-tree';
 import { meetingPairs } from '../../core/fit/meeting.ts';
 import { pair, report } from './harness.ts';
 
