@@ -8,9 +8,11 @@ import { find } from './find.ts';
 import { fit } from './fit.ts';
 import { hours } from './hours.ts';
 import { inquiries } from './inquiries.ts';
+import { invoices } from './invoices.ts';
 import { jobs } from './jobs.ts';
 import { kit } from './kit.ts';
 import { papers } from './papers.ts';
+import { payments } from './payments.ts';
 import { pencils } from './pencils.ts';
 import { people } from './people.ts';
 import { personal } from './personal.ts';
@@ -31,9 +33,11 @@ export const contract = {
   fit,
   hours,
   inquiries,
+  invoices,
   jobs,
   kit,
   papers,
+  payments,
   pencils,
   people,
   personal,

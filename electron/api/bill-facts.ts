@@ -5,6 +5,7 @@ import type { DraftKind, InvoiceDraft } from '../../core/contract/invoices.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Client } from '../../core/contract/people.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
+import { billedExpenses } from '../../core/expenses/billed.ts';
 import { actualDays } from '../../core/hours/actual-days.ts';
 import { overtimeCautions, overtimeOf } from '../../core/hours/overtime.ts';
 import { askedByHand, lineChanges, type Asked } from '../../core/invoices/asked.ts';
@@ -21,6 +22,7 @@ import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateInWords } from '../../core/words/dates.ts';
 import { billChangesOf, type KeptBillChanges } from '../../db/bill-drafts.ts';
 import { callingsOf } from '../../db/callings-off.ts';
+import { expensesOf } from '../../db/expenses.ts';
 import { asksOf, workedOf } from '../../db/hours.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { clientById } from '../../db/people.ts';
@@ -151,7 +153,8 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
   const overtime = overtimeOf({ actual: days, planned: dates, asks: asksOf(db, job.id), terms: card, zone });
   const trip = tripOf(db, job, dates, setup);
   const agreedCallAt = planned[0]?.callAt;
-  return finalBill({
+  const expenses = billedExpenses(expensesOf(db, job.id), draft.currency);
+  const bill = finalBill({
     agreed: draft,
     offer: agreed.offer ?? 1,
     input: {
@@ -165,7 +168,12 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
       trip: trip && trip.source !== 'estimated' ? trip : (inputs?.trip ?? trip),
       hands: [],
       wear: [],
-      changes: [...(inputs?.changes ?? allChanges(client, changesOf(db, job.id))), ...lineChanges(kept.batches.flat())],
+      changes: [
+        ...(inputs?.changes ?? allChanges(client, changesOf(db, job.id))),
+        ...expenses.changes,
+        ...lineChanges(kept.batches.flat()),
+      ],
+      more: expenses.lines,
       draftVersion: kept.draftVersion,
       now: epochOf(version.madeAt),
       ...(agreedCallAt === undefined ? {} : { agreedCallAt }),
@@ -177,6 +185,7 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
     },
     over: days.every((day) => day.wrapAt <= now),
   });
+  return { ...bill, cautions: [...bill.cautions, ...expenses.cautions] };
 }
 
 function grossOf(deposits: readonly IssuedDeposit[], currency: string): Money {

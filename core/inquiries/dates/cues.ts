@@ -2,6 +2,16 @@
  * What a date or a time is said of: the shoot, the first call, the wrap, the answer, a delivery, or something that is no part of the work.
  */
 
+import {
+  callElsewhere,
+  deliveryElsewhere,
+  otherElsewhere,
+  pastElsewhere,
+  replyElsewhere,
+  showElsewhere,
+  wrapElsewhere,
+} from './cues-elsewhere.ts';
+
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
 
 /** One pattern of many phrases; each line holds a few of them. */
@@ -135,15 +145,23 @@ const you = oneOf(
   `,
 );
 
+const elsewhere = (pattern: string): RegExp => new RegExp(pattern, 'giu');
 const cues: readonly (readonly [Cue, RegExp])[] = [
   ['event', event],
   ['show', show],
+  ['show', elsewhere(showElsewhere)],
   ['delivery', delivery],
+  ['delivery', elsewhere(deliveryElsewhere)],
   ['wrap', wrap],
+  ['wrap', elsewhere(wrapElsewhere)],
   ['call', call],
+  ['call', elsewhere(callElsewhere)],
   ['other', other],
+  ['other', elsewhere(otherElsewhere)],
   ['past', past],
+  ['past', elsewhere(pastElsewhere)],
   ['reply', reply],
+  ['reply', elsewhere(replyElsewhere)],
 ];
 
 export type CueHit = { cue: Cue; start: number; end: number };

@@ -1,6 +1,8 @@
 /**
  * Who asks, as the running text says it: "I'm Odalys from the Harbor Bakers' Guild", "call Ruth on ...", a form's labels, a last word.
  */
+import { closingOf } from './closing.ts';
+import { introducedAbroad } from './elsewhere.ts';
 import { emailIn, phonesIn } from './reach.ts';
 import type { People } from './signature.ts';
 import {
@@ -175,14 +177,18 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
       ? shift(organisation(ending[2], ending.index + ending[0].lastIndexOf(ending[2])))
       : undefined;
   const lastWord = shift(match(LAST_WORD, foot));
+  const closing = closingOf(body, isTown);
+  const abroad = introducedAbroad(body);
   const name =
     match(LABEL_NAME, body) ??
     match(INTRODUCED, body) ??
     hereIn(body) ??
     match(CALLED, body) ??
+    abroad?.name ??
     (endingOrg && shift(match(LAST_AND_ORG, foot))) ??
     shift(match(LAST_AND_MAIL, foot)) ??
     shift(match(LAST_AND_TITLE, foot)) ??
+    closing?.name ??
     match(OF_ORG, body.slice(0, 200)) ??
     shift(match(BY_PHONE, foot)) ??
     shift(match(AFTER_PHONE, foot)) ??
@@ -200,7 +206,8 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     short?.[1] && short[2] && nameFrom(short[1], 0) && (ORG_WORDS.test(short[2]) || short[2].includes(' '))
       ? organisation(short[2], short.index + short[0].lastIndexOf(short[2]))
       : undefined;
-  const org = after ?? besideLabel(body) ?? byCall ?? byShort ?? endingOrg ?? organisationSaid(body);
+  const org =
+    after ?? besideLabel(body) ?? byCall ?? byShort ?? abroad?.organisation ?? endingOrg ?? closing?.organisation ?? organisationSaid(body);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

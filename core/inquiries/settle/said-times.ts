@@ -7,9 +7,10 @@ import { settledPair, type TimeMention } from '../times/find.ts';
 import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
-const UNTIL = /\b(?:until|till|til|thru|through)\s(?:about |around )?$/i;
+const UNTIL =
+  /(?<!\p{L})(?:until|till|til|thru|through|bis|jusqu'à|jusqu'au|hasta|tot|fino (?:alle|a))\s(?:about |around |ca\.? |circa |etwa |gegen |um |las |alle |ongeveer |vers )*$/iu;
 const DAY_BEFORE =
-  /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of)\b/i;
+  /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
 const NTH = /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) day)\b/i;
 const order: Record<string, number> = {
   one: 1,

@@ -3,6 +3,7 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { numberWord } from '../words.ts';
+import { CLOCK, halfElsewhere, spokenElsewhere } from './elsewhere.ts';
 
 export type ClockTime = {
   first: number;
@@ -66,7 +67,7 @@ function made(
   bare: boolean,
 ): ClockTime | undefined {
   if (hour > 24 || minute > 59 || (hour === 24 && minute > 0)) return undefined;
-  const half = meridiemAt(tokens, next) ?? dayPartAt(tokens, next);
+  const half = meridiemAt(tokens, next) ?? dayPartAt(tokens, next) ?? halfElsewhere(tokens, next);
   if (half && hour >= 1 && hour <= 12)
     return { first, next: half.next, minutes: settle(hour, minute, half.half), open: false, bare: false };
   const settled = sure || hour > 12 || hour === 0;
@@ -81,13 +82,15 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
       ? hour
       : undefined;
   };
+  const elsewhere = spokenElsewhere(tokens, index);
+  if (elsewhere) return made(tokens, index, elsewhere.next, elsewhere.hour, elsewhere.minute, false, false);
   if (/^(?:noon|midday|noontime|midi|mittags?|mediodía|mezzogiorno)$/.test(word(0)))
     return { first: index, next: index + 1, minutes: 720, open: false, bare: false };
   if (word(0) === '12' && (word(1) === 'noon' || word(1) === 'midday'))
     return { first: index, next: index + 2, minutes: 720, open: false, bare: false };
   if (word(0) === '12' && word(1) === 'midnight')
     return { first: index, next: index + 2, minutes: 1440, open: false, bare: false, midnight: true };
-  if (word(0) === 'midnight' || word(0) === 'minuit' || word(0) === 'mitternacht')
+  if (/^(?:midnight|minuit|mitternacht|medianoche|mezzanotte|middernacht)$/.test(word(0)))
     return { first: index, next: index + 1, minutes: 1440, open: false, bare: false, midnight: true };
   if (word(0) === 'half') {
     const past = word(1) === 'past' ? 1 : 0;
@@ -141,7 +144,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       if (!(mark.text === ':' && afterwards.text === ':')) return undefined;
     }
     const hours = tokens[index + 3]?.lower;
-    const suffix = hours === 'h' || hours === 'hrs' || hours === 'hours' || hours === 'uhr' ? 1 : 0;
+    const suffix = hours !== undefined && (/^(?:h|hrs|hours)$/.test(hours) || CLOCK.test(hours)) ? 1 : 0;
     const padded = token.text.startsWith('0');
     const time = made(
       tokens,
@@ -196,8 +199,11 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       bare: false,
     };
   }
-  if ((mark?.lower === 'h' || mark?.lower === 'uhr') && (mark.tight || mark.lower === 'uhr') && token.num <= 24)
-    return { first: index, next: index + 2, minutes: token.num * 60, open: false, bare: false };
+  if (mark && ((mark.lower === 'h' && mark.tight) || CLOCK.test(mark.lower)) && token.num <= 24) {
+    const half = token.num <= 12 ? halfElsewhere(tokens, index + 2) : undefined;
+    const minutes = half ? settle(token.num, 0, half.half) : token.num * 60;
+    return { first: index, next: half?.next ?? index + 2, minutes, open: false, bare: false };
+  }
   if (mark?.lower === "o'clock" || mark?.lower === 'oclock') return made(tokens, index, index + 2, token.num, 0, false, false);
   const time = made(tokens, index, index + 1, token.num, 0, token.text.startsWith('0') && token.text.length === 2, true);
   if (!time || !time.bare) return time;

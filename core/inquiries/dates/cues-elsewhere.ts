@@ -1,0 +1,43 @@
+/**
+ * Words in German, French, Spanish, Italian and Dutch that tell what a date or an hour is said of. Each line holds a few phrases of one language.
+ */
+
+/** Before an hour, a date or the small words that lead to one. */
+const leads = String.raw`(?=,?\s?:?\s?\(?(?:(?:ist|sind|wäre|um|ab|gegen|bis|ca\.?|circa|etwa|am|wird|est|sera|serait|à|a|dès|vers|le|la|las|los|el|es|será|sobre|desde|alle|dalle|all|il|è|sarà|om|rond|vanaf|is|op|de|den|der|dem|für|pour|para|per|voor|possible|möglich|mogelijk|prévue?|fissato|vorgesehen|heure|uhr|jour|veille|partir|jusqu'à|selbst|bereits|schon|deux|beide|\p{L}+(?:tag|dag|di|day))(?!\p{L})\s?){0,5}:?\s?(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|kwart|[\p{L}]+ (?:uhr|heures|uur)))`;
+const words = (list: string): string =>
+  String.raw`(?<!\p{L})(?:${list
+    .trim()
+    .split(/\s*\|\s*|\n\s*/)
+    .join('|')})(?!\p{L})${leads}`;
+
+export const callElsewhere = words(`
+  aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
+  arrivée | rendez-vous | rdv | installation | mise en place | montage | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
+  llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
+  arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo | prove
+  opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang | binnen | beginnen | start
+`);
+export const wrapElsewhere = words(`
+  ende(?: der veranstaltung)? | drehschluss | schluss | feierabend | abbau(?: fertig)? | fertig | vorbei | geht es | dauert | abreise
+  fin(?: de journée| de mission| prévue)? | démontage | terminé | on termine | on finit | se termine | se finit | jusqu'à | sortie de salle
+  fin | acaba(?:mos)? | termina(?:mos)? | desmontaje | salida | se acaba | final | acabar
+  fine | termine | finisce | finiamo | smontaggio | si chiude
+  einde | eind | klaar | afgelopen | afbouw | duurt | weg | uitladen
+`);
+export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
+  rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)
+  réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-moi|confirme[rz]?|faire savoir|tenez-(?:moi|nous)
+  respuesta|respond\\w*|contest\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|confirma\\w*|presupuesto|propuesta
+  risposta|rispond\\w*|conferma\\w*|fammi sapere|facci sapere|fateci sapere|preventivo|sapere
+  antwoord\\w*|reactie|reageer|laat (?:het )?(?:me|mij|ons) weten|bevestig\\w*|offerte
+`
+  .trim()
+  .split(/\n\s*/)
+  .join(
+    '|',
+  )})(?!\p{L})[^.;?!]{0,50}?(?:bis(?: zum| spätestens| spätestens zum)?|spätestens(?: bis)?(?: zum)?|vor(?: dem)?|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|pour le|jusqu'au|antes del?|hasta(?: el)?|a más tardar(?: el)?|para el|entro(?: il| e non oltre il)?|prima del?|uiterlijk(?: op)?|vóór|voor|tegen)(?!\p{L})`;
+/** Bills, papers, holidays and what was: nothing of the work. */
+export const otherElsewhere = String.raw`(?<!\p{L})(?:rechnung\w*|urlaub|angebotsfrist|facture\w*|congés|vacances|factura\w*|vacaciones|fattura\w*|ferie|factuur|vakantie|anzahlung|acompte|anticipo|visite technique|vorbesprechung|telefonat|billets?|eintrittskarten)(?!\p{L})`;
+export const pastElsewhere = String.raw`(?<!\p{L})(?:letzte[snr]? (?:jahr|mal|woche|monat)|voriges jahr|l'an(?:née)? dernière?|l'année passée|la dernière fois|el año pasado|la última vez|l'anno scorso|l'altra volta|vorig jaar|de vorige keer|verschoben (?:vom|von)|statt(?: am)?|au lieu du|en lugar del?|invece del?|in plaats van)(?!\p{L})`;
+export const deliveryElsewhere = String.raw`(?<!\p{L})(?:liefer\w*|abgabe|fertige[rs]? (?:film|schnitt|video)|livraison|livr(?:er|é|ée|able)s?|montage final|rendu|entreg\w*|vídeo final|consegna\w*|montato|oplever\w*|aanlever\w*|eindmontage)(?!\p{L})`;
+export const showElsewhere = String.raw`(?<!\p{L})(?:einlass|konzertbeginn|veranstaltungsbeginn|anpfiff|beginn der veranstaltung|gäste|ouverture des portes|le concert|le spectacle|la cérémonie|invités|les invités|début (?:du|de la|des)|apertura de puertas|la ceremonia|el concierto|los invitados|inizio(?: dello| del| della)?|apertura porte|la cerimonia|gli ospiti|deuren open|aanvang|de gasten|publiek)(?!\p{L})`;

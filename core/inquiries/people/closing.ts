@@ -1,0 +1,71 @@
+/**
+ * Who signs in the running text: "Regards, Mei Xuan, Lantern Tree Preschool", "Dr. Harish Rao, Superintendent, Seva Hospital" at its very end.
+ */
+import { mayBeOrganisation, NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
+
+/** Farewells of the languages that are read. */
+const FAREWELL = new RegExp(
+  String.raw`^(?:${[
+    'thank(?:s|\\s?you|ing you)(?: (?:so|very) much| a (?:lot|million|bunch)| again| in advance| and [\\p{L} ]{2,20})?',
+    'thx|ta|cheers|love|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
+    '(?:(?:with |kind |kindest |best |warm |warmest |many |all (?:the|my) )+)?(?:regards|wishes|best|thanks)',
+    'yours(?: \\p{L}+)?|(?:talk|speak) soon|take care|looking forward(?: to [\\p{L} ]{2,30})?',
+    '(?:un |des |i miei |cordiali |distinti |cari )?salut[io]|grazie(?: mille)?|merci(?: (?:d.avance|beaucoup|bien))?|(?:bien )?cordialement|bien à vous|à bientôt|(?:bonne|belle) journée',
+    '(?:muchas )?gracias|(?:un )?saludos?(?: cordial(?:es)?)?|(?:un )?abrazos?|atentamente',
+    '(?:mit |mit den )?(?:vielen? |lieben? |besten? |schönen? |herzlichen? |freundlichen? )*(?:dank|grü(?:ß|ss)en?|gru(?:ß|ss))(?: aus \\p{Lu}\\p{L}+)?|danke(?: und [\\p{L} ]{2,20})?',
+    '(?:met )?(?:vriendelijke |hartelijke )?groet(?:en|jes)?|(?:alvast )?bedankt|ng[āa] mihi(?: nui)?|le meas|sláinte|obrigad[oa]|abraços?',
+  ].join('|')})[\s,.!:-]{1,3}`,
+  'iu',
+);
+/** A sentence or a line ends, or a dash leads on to who signs. */
+const BOUNDARY = /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|^)(?=\S)/gu;
+const SIGNER = new RegExp(
+  String.raw`^(${NAME.replaceAll(String.raw`\s`, ' ')})(?:(?:\s?[,|/@(]\s?|\s-\s|\s(?:at|from|of|for|von|vom)\s)(.{2,90}))?[.!)]*$`,
+  'u',
+);
+const REACH = 140;
+
+type Closing = { name: PersonFact; organisation?: PersonFact };
+
+/**
+ * The one who signs at the end of the text and for whom.
+ * @param isTown true for a name that is a town's: a last word may be where the job is
+ */
+export function closingOf(body: string, isTown: (name: string) => boolean): Closing | undefined {
+  const end = body.trimEnd().length;
+  const from = Math.max(0, end - REACH);
+  const foot = body.slice(from, end);
+  for (const { index } of foot.matchAll(BOUNDARY)) {
+    if (index === 0 && from > 0) continue;
+    const bye = FAREWELL.exec(foot.slice(index))?.[0].length ?? 0;
+    const begin = index + bye;
+    if (begin === 0 && from === 0) continue;
+    const found = SIGNER.exec(foot.slice(begin));
+    const name = found?.[1] ? nameFrom(found[1], from + begin) : undefined;
+    if (!found || !name || isTown(name.value) || namesArea(name.value) || TITLE_WORDS.test(name.value)) continue;
+    const rest = found[2] ?? '';
+    if (rest === '') {
+      if (bye > 0) return { name };
+      continue;
+    }
+    const start = from + begin + found[0].lastIndexOf(rest);
+    const organisation = organisationIn(rest, start, isTown);
+    if (organisation === undefined && bye === 0 && !TITLE_WORDS.test(rest)) continue;
+    return { name, ...(organisation ? { organisation } : {}) };
+  }
+  return undefined;
+}
+
+/** The first of the pieces after a name that can be an organisation; a title stands before it or not at all. */
+function organisationIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
+  let at = start;
+  for (const piece of rest.split(/(\s*[,|/()]\s*|\s-\s)/)) {
+    const fact = trimmed(piece.replace(/[.!]+$/, ''), at);
+    at += piece.length;
+    const words = fact.value.replace(/^the /i, '');
+    if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words)) continue;
+    if (mayBeOrganisation(words) || (ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{5,}/u.test(words)))
+      return { value: words, start: fact.start + fact.value.length - words.length, end: fact.end };
+  }
+  return undefined;
+}

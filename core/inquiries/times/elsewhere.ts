@@ -1,0 +1,102 @@
+/**
+ * Hours as they are spoken in German, French, Spanish, Italian and Dutch: "halb acht", "huit heures et demie", "las siete y cuarto", "kwart over zes".
+ */
+import type { Token } from '../parts/tokens.ts';
+
+type Tokens = readonly Token[];
+/** `next` is the index after the last word. */
+type Spoken = { hour: number; minute: number; next: number };
+
+const hourWords = new Map(
+  [
+    'eins un una een une',
+    'zwei deux dos due twee',
+    'drei trois tres tre drie',
+    'vier quatre cuatro quattro vier',
+    'fünf cinq cinco cinque vijf',
+    'sechs six seis sei zes',
+    'sieben sept siete sette zeven',
+    'acht huit ocho otto acht',
+    'neun neuf nueve nove negen',
+    'zehn dix diez dieci tien',
+    'elf onze once undici elf',
+    'zwölf douze doce dodici twaalf',
+  ].flatMap((words, index) => words.split(' ').map((word) => [word, index + 1] as const)),
+);
+/** Words before which a number in words is an hour. */
+const LEADS = /^(?:um|gegen|ab|bis|à|vers|dès|las|la|alle|all'|le|om|rond|vanaf|tot|halb|half|nach|vor|over|voor)$/;
+/** Words for an hour of the clock after its number. */
+export const CLOCK = /^(?:uhr|uur|heures?|horas?|ore)$/;
+
+const hourAt = (tokens: Tokens, index: number): number | undefined => {
+  const token = tokens[index];
+  const hour = token?.num ?? hourWords.get(token?.lower ?? '');
+  return hour !== undefined && hour >= 1 && hour <= 24 ? hour : undefined;
+};
+const half = (hour: number): { hour: number; minute: number } => ({ hour: hour === 1 ? 12 : hour - 1, minute: 30 });
+
+/** A spoken hour that begins at a token; its half of the day is open. */
+export function spokenElsewhere(tokens: Tokens, index: number): Spoken | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  const first = word(0);
+  // "halb acht", and "half acht" with a Dutch number, are half an hour before; "half eight" is read elsewhere.
+  if (first === 'halb' || (first === 'half' && tokens[index + 1]?.num === undefined && hourWords.has(word(1)))) {
+    const hour = hourAt(tokens, index + 1);
+    return hour === undefined || hour > 12 ? undefined : { ...half(hour), next: index + 2 };
+  }
+  if (first === 'viertel' || first === 'kwart') {
+    const hour = hourAt(tokens, index + 2);
+    if (hour === undefined || hour > 12) return undefined;
+    if (/^(?:nach|over)$/.test(word(1))) return { hour, minute: 15, next: index + 3 };
+    return /^(?:vor|voor)$/.test(word(1)) ? { hour: hour === 1 ? 12 : hour - 1, minute: 45, next: index + 3 } : undefined;
+  }
+  const led = LEADS.test(word(-1));
+  const hour = hourAt(tokens, index);
+  if (hour === undefined) return undefined;
+  const spelled = tokens[index]?.num === undefined;
+  const clock = CLOCK.test(word(1)) || (word(1) === 'h' && tokens[index + 1]?.breaks === 0) ? 1 : 0;
+  if (spelled && !led && clock === 0) return undefined;
+  const after = index + 1 + clock;
+  const joins = /^(?:et|y|e)$/.test(word(1 + clock));
+  const part = word(2 + clock);
+  if (joins && /^(?:demie?|media|mezza|mezzo)$/.test(part)) return { hour, minute: 30, next: after + 2 };
+  if (joins && /^(?:quart|cuarto)$/.test(part)) return { hour, minute: 15, next: after + 2 };
+  if (joins && part === 'un' && word(3 + clock) === 'quarto') return { hour, minute: 15, next: after + 3 };
+  if (word(1 + clock) === 'menos' && part === 'cuarto') return { hour: hour === 1 ? 12 : hour - 1, minute: 45, next: after + 2 };
+  if (word(1 + clock) === 'moins' && part === 'le') return { hour: hour - 1, minute: 45, next: after + 3 };
+  return spelled && (led || clock === 1) ? { hour, minute: 0, next: after } : undefined;
+}
+
+const parts: readonly (readonly [words: string, half: 'am' | 'pm'])[] = [
+  ['de la mañana', 'am'],
+  ['de la madrugada', 'am'],
+  ['por la mañana', 'am'],
+  ['de la tarde', 'pm'],
+  ['por la tarde', 'pm'],
+  ['de la noche', 'pm'],
+  ['du matin', 'am'],
+  ['du soir', 'pm'],
+  ["de l'après", 'pm'],
+  ['di mattina', 'am'],
+  ['del mattino', 'am'],
+  ['di sera', 'pm'],
+  ['del pomeriggio', 'pm'],
+  ['morgens', 'am'],
+  ['früh', 'am'],
+  ['vormittags', 'am'],
+  ['nachmittags', 'pm'],
+  ['abends', 'pm'],
+  ["' s ochtends", 'am'],
+  ["' s morgens", 'am'],
+  ["' s middags", 'pm'],
+  ["' s avonds", 'pm'],
+];
+
+/** The half of the day that words after an hour tell, and the index after them. */
+export function halfElsewhere(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
+  for (const [words, told] of parts) {
+    const wanted = words.split(' ');
+    if (wanted.every((word, at) => tokens[index + at]?.lower === word)) return { half: told, next: index + wanted.length };
+  }
+  return undefined;
+}
