@@ -29,13 +29,15 @@ export type PaperFacts = { left: PaperFact[]; right: PaperFact[] };
 /** `note` stands small under what; `tax` only where the columns have it. */
 export type PaperRow = { what: string; note?: string; quantity: string; unit: string; price: string; tax?: string; amount: string };
 export type PaperSection = { head: string; rows: PaperRow[] };
-/** Heads over the columns of a table; there is no column of taxes without its head. */
-export type PaperColumns = { what: string; quantity: string; price: string; tax?: string; amount: string };
+/** Heads over the columns of a table; a column without a head is not there. */
+type PaperColumns = { what: string; quantity: string; price: string; tax?: string; amount: string };
 export type PaperTable = { columns: PaperColumns; sections: PaperSection[] };
 /** A line of the sum: what, how much, and a small remark under it. */
 export type PaperSum = { label: string; amount: string; note: string; weight: 'plain' | 'total' };
 /** A place to sign: a sentence and what is to be written. */
 export type PaperSign = { head: string; sentence: string; fields: string[] };
+/** How a paper is paid: labelled lines, words under them, and the text of a payment code where there is one. */
+export type PaperPay = { head: string; rows: { label: string; text: string }[]; words: string[]; code: string | null; caption: string };
 
 /**
  * The frame of a paper.

@@ -4,6 +4,7 @@
 import type { z } from 'zod';
 import type { Job, JobDay } from '../contract/jobs.ts';
 import type { Place, Role } from '../contract/parts.ts';
+import { countryInWords } from '../words/countries.ts';
 import { dateInWords, wallInWords, zoneInWords } from '../words/dates.ts';
 
 /** Dates on which the client sees me: everything but edit and travel days, or all days where there is nothing else. */
@@ -62,11 +63,9 @@ function spanInWords({ call, wrap }: JobDay): string {
   return `${call.slice(11)} to ${wrap.slice(11)}${wrap.slice(0, 10) > call.slice(0, 10) ? ' next day' : ''}`;
 }
 
-const COUNTRIES = /* @__PURE__ */ new Intl.DisplayNames('en', { type: 'region' });
-
 /** "Thunder Bay, Ontario, Canada": the country only where it is not mine. */
 export function placeInWords(place: Place, home: Place): string {
-  const country = place.country === home.country ? '' : (COUNTRIES.of(place.country) ?? place.country);
+  const country = place.country === home.country ? '' : countryInWords(place.country);
   return [place.name, place.region, country].filter((part) => part !== '').join(', ');
 }
 

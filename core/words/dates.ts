@@ -22,6 +22,14 @@ export function paperDate(date: string): string {
   return `${day.day} ${month(day)} ${day.year}`;
 }
 
+/** Two dates and all between: "27 to 28 November 2026", "27 November to 3 December 2026", and one date where both are the same. */
+export function paperSpan(from: string, to: string): string {
+  const [first, last] = [Temporal.PlainDate.from(from), Temporal.PlainDate.from(to)];
+  if (first.equals(last)) return paperDate(from);
+  const said = [`${first.day}`, month(first), `${first.year}`].slice(0, first.year !== last.year ? 3 : first.month !== last.month ? 2 : 1);
+  return `${said.join(' ')} to ${paperDate(to)}`;
+}
+
 /** "Sat 12 December 2026, 14:00" for `2026-12-12T14:00`. */
 export function wallInWords(wall: string): string {
   return `${dateInWords(wall.slice(0, 10))}, ${wall.slice(11, 16)}`;

@@ -37,6 +37,8 @@ export type Pen = {
   text(text: string, x: number, y: number, style: Style, align?: 'left' | 'right'): void;
   /** A horizontal rule. */
   rule(x: number, y: number, width: number, thickness: number, colour: RGB): void;
+  /** Rows of squares, the dark ones filled, in a square of this side whose top left corner is at x, y. */
+  squares(rows: readonly (readonly boolean[])[], x: number, y: number, side: number, colour: RGB): void;
   /** A picture whose top left corner is at x, y. */
   picture(image: PDFImage, x: number, y: number, width: number, height: number): void;
 };
@@ -73,10 +75,30 @@ export function penFor(page: PDFPage, faces: Faces): Pen {
     rule(x, y, width, thickness, colour) {
       page.pushOperators(setFillingColor(colour), rectangle(round(x), round(height - y - thickness), round(width), thickness), fill());
     },
+    squares(rows, x, y, side, colour) {
+      const step = side / rows.length;
+      // One path for all, each run of dark squares one rectangle: no hair of light between neighbours.
+      const runs = rows.flatMap((row, order) =>
+        runsOf(row).map(([from, length]) => rectangle(x + from * step, height - y - (order + 1) * step, length * step, step)),
+      );
+      page.pushOperators(setFillingColor(colour), ...runs, fill());
+    },
     picture(image, x, y, width, tall) {
       page.drawImage(image, { x: round(x), y: round(height - y - tall), width: round(width), height: round(tall) });
     },
   };
+}
+
+/** Where dark squares begin in a row, and how many follow one another. */
+function runsOf(row: readonly boolean[]): [from: number, length: number][] {
+  const runs: [number, number][] = [];
+  row.forEach((dark, index) => {
+    const last = runs.at(-1);
+    if (!dark) return;
+    if (last && last[0] + last[1] === index) last[1] += 1;
+    else runs.push([index, 1]);
+  });
+  return runs;
 }
 
 /** Hundredths of a point are finer than any printer and keep the bytes short. */

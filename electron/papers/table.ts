@@ -13,45 +13,49 @@ const LEAST_NAME = 130;
 /** The most room for the taxes of a line; more are broken. */
 const MOST_TAX = 66;
 
+/** The widths of columns of figures; 0 for a column that is not there. */
+function widths({ plain, quiet, widthOf }: Sheet, { columns, sections }: PaperTable) {
+  const rows = sections.flatMap((section) => section.rows);
+  const widest = (pick: (row: PaperRow) => string) => Math.max(...rows.map((row) => widthOf(pick(row), plain)));
+  const column = (head: string, least: number, pick: (row: PaperRow) => string) =>
+    head === '' ? 0 : Math.max(least, widthOf(head, quiet), widest(pick));
+  return {
+    amount: column(columns.amount, 60, (row) => row.amount),
+    tax: Math.min(
+      MOST_TAX,
+      column(columns.tax ?? '', 0, (row) => row.tax ?? ''),
+    ),
+    price: column(columns.price, 44, (row) => row.price),
+    // Its head stands over quantity and unit together.
+    quantity:
+      columns.quantity === ''
+        ? 0
+        : Math.max(
+            20,
+            widest((row) => row.quantity),
+          ),
+  };
+}
+
+/** A column with the space beside it. */
+function besides(column: number): number {
+  return column === 0 ? 0 : column + APART;
+}
+
 /** Every row of a table, with its heads again at the top of each page. */
 export function table(sheet: Sheet, { columns, sections }: PaperTable): Block[] {
   const { left, right, width, setting, rule, plain, strong, quiet, lines, widthOf } = sheet;
   const rows = sections.flatMap((section) => section.rows);
-  const widest = (pick: (row: PaperRow) => string, head = '') =>
-    Math.max(widthOf(head, quiet), ...rows.map((row) => widthOf(pick(row), plain)));
-  const amount = Math.max(
-    60,
-    widest((row) => row.amount, columns.amount),
-  );
-  const taxed = columns.tax !== undefined;
-  const tax = taxed
-    ? Math.min(
-        MOST_TAX,
-        widest((row) => row.tax ?? '', columns.tax),
-      )
-    : 0;
-  const price = Math.max(
-    44,
-    widest((row) => row.price, columns.price),
-  );
-  const quantity = Math.max(
-    20,
-    widest((row) => row.quantity),
-  );
+  const { amount, tax, price, quantity } = widths(sheet, { columns, sections });
   const whatLeft = left + LABEL;
   // Long units are broken rather than the names of lines.
-  const shared = width - LABEL - amount - (taxed ? tax + APART : 0) - price - quantity - 3 * APART - BESIDE_UNIT;
-  const unit = Math.min(
-    Math.max(
-      20,
-      widest((row) => row.unit),
-    ),
-    Math.max(30, shared - LEAST_NAME),
-  );
-  const room = shared - unit;
+  const shared = width - LABEL - amount - besides(tax) - besides(price) - besides(quantity) - APART;
+  const widest = Math.max(20, ...rows.map((row) => widthOf(row.unit, plain)));
+  const unit = quantity === 0 ? 0 : Math.min(widest, Math.max(30, shared - BESIDE_UNIT - LEAST_NAME));
+  const room = shared - (quantity === 0 ? 0 : unit + BESIDE_UNIT);
   const taxRight = right - amount - APART;
-  const priceRight = taxed ? taxRight - tax - APART : taxRight;
-  const unitRight = priceRight - price - APART;
+  const priceRight = taxRight - besides(tax);
+  const unitRight = priceRight - besides(price);
   const unitLeft = unitRight - unit;
   const quantityRight = unitLeft - BESIDE_UNIT;
 
@@ -77,7 +81,7 @@ export function table(sheet: Sheet, { columns, sections }: PaperTable): Block[] 
     const what = lines(row.what, room, plain);
     const note = row.note === undefined ? [] : lines(row.note, room, quiet);
     const units = lines(row.unit, unit, plain);
-    const taxes = taxed ? lines(row.tax ?? '', tax, plain) : [];
+    const taxes = tax === 0 ? [] : lines(row.tax ?? '', tax, plain);
     const tall = Math.max(
       what.length * setting.line + note.length * setting.smallLine,
       Math.max(units.length, taxes.length) * setting.line,

@@ -4,16 +4,12 @@ import type { TaxGroup } from '../../core/contract/quotes.ts';
 import type { QuotePaperInput } from '../../core/quotes/paper.ts';
 import { quotePaper } from '../../electron/papers/quote.ts';
 import { PaperError } from '../../electron/papers/trouble.ts';
-import { differingPixels, inkPixels, pixels, wordBoxes } from './read-back.ts';
+import { expectSamePixels, expectWellSet } from './looks.ts';
 import { pagesOfText, propertiesOf } from './read-text.ts';
 import { curlingQuote, draftOf, line, longQuote } from './sample.ts';
 
 /** A PNG of one red pixel. */
 const DOT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGP4z8AAAAMBAQDJ/pLvAAAAAElFTkSuQmCC';
-const MARGIN = (22 * 72) / 25.4;
-/** The foot and later heads stand in the margin, this far from the edge. */
-const EDGE = (11 * 72) / 25.4;
-
 function changed(change: (input: QuotePaperInput) => void, base = curlingQuote()): QuotePaperInput {
   change(base);
   return base;
@@ -70,33 +66,11 @@ const names: Record<string, QuotePaperInput> = {
 describe.each(Object.entries(names))('%s', (_, input) => {
   test.each(['A4', 'Letter'] as const)('no word outside the margins of %s, none over another, every page numbered', async (paper) => {
     const sized = { ...input, setup: { ...input.setup, paper } };
-    const pages = wordBoxes(await quotePaper(sized));
-    const [width, height] = paper === 'A4' ? [595.28, 841.89] : [612, 792];
-    for (const [index, page] of pages.entries()) {
-      expect(page.width).toBeCloseTo(width, 1);
-      expect(page.height).toBeCloseTo(height, 1);
-      expect(page.words.length).toBeGreaterThan(5);
-      for (const word of page.words) {
-        expect(word.left, word.text).toBeGreaterThan(MARGIN - 1);
-        expect(word.right, word.text).toBeLessThan(width - MARGIN + 1);
-        expect(word.top, word.text).toBeGreaterThan(EDGE);
-        expect(word.bottom, word.text).toBeLessThan(height - EDGE);
-      }
-      expect(overlaps(page.words)).toEqual([]);
-      expect(page.words.map((word) => word.text).join(' ')).toContain(`page ${index + 1} of ${pages.length}`);
-    }
+    expectWellSet(await quotePaper(sized), paper);
   });
 
   test('the subset draws what the whole typeface draws, to the pixel', async () => {
-    const subset = pixels(await quotePaper(input));
-    const whole = pixels(await quotePaper(input, { subset: false }));
-    expect(subset.length).toBe(whole.length);
-    for (const [index, page] of subset.entries()) {
-      const other = whole[index];
-      if (!other) throw new Error('a page is missing');
-      expect(inkPixels(page)).toBeGreaterThan(1000);
-      expect(differingPixels(page, other)).toBe(0);
-    }
+    expectSamePixels(await quotePaper(input), await quotePaper(input, { subset: false }));
   });
 
   test('the same bytes for the same version, nothing of the program in them', async () => {
@@ -109,21 +83,6 @@ describe.each(Object.entries(names))('%s', (_, input) => {
     expect(Buffer.from(bytes).toString('latin1')).not.toMatch(/kitbound|pdf-lib|cantoo|fontkit/i);
   });
 });
-
-/** Pairs of words whose boxes share more than a hair: poppler's boxes are as tall as the typeface, so only their middles count. */
-function overlaps(words: ReturnType<typeof wordBoxes>[number]['words']): string[] {
-  const middle = (word: (typeof words)[number]) => (word.top + word.bottom) / 2;
-  const found: string[] = [];
-  const byHeight = words.toSorted((a, b) => middle(a) - middle(b));
-  byHeight.forEach((one, index) => {
-    for (let next = index + 1; next < byHeight.length; next += 1) {
-      const other = byHeight[next];
-      if (!other || middle(other) - middle(one) > 5) break;
-      if (Math.min(one.right, other.right) - Math.max(one.left, other.left) > 0.5) found.push(`${one.text} | ${other.text}`);
-    }
-  });
-  return found;
-}
 
 describe('pages', () => {
   test('an ordinary quote takes one page on either paper', async () => {
