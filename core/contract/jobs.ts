@@ -1,11 +1,12 @@
 import { z } from 'zod';
-import { reads, writes } from './base.ts';
+import { reads, writes, writesFile } from './base.ts';
 import { Budget, Question, Remembered, Span } from './inquiries.ts';
 import { Knows } from './knows.ts';
 import {
   DateText,
   DayKind,
   DeedKey,
+  FileBytes,
   Id,
   InstantText,
   Line,
@@ -111,6 +112,17 @@ export const JobRow = z.strictObject({
 });
 export type JobRow = z.infer<typeof JobRow>;
 
+/** What was agreed after the written yes. */
+export const Amendment = z.strictObject({
+  id: Id,
+  what: z.string(),
+  who: z.string(),
+  at: InstantText.describe('when it was agreed'),
+  how: z.string(),
+  madeAt: InstantText,
+});
+export type Amendment = z.infer<typeof Amendment>;
+
 const JobAnswer = z.strictObject({ job: Job });
 const OneJob = { id: Id, version: Version, key: DeedKey };
 
@@ -148,6 +160,32 @@ export const jobs = {
       offer: OfferNumber.optional().describe('of that version; the ticked one, if not given'),
     }),
     JobAnswer,
+  ),
+  terms: writes(
+    'Put my terms on paper to be signed, their gaps filled from the version agreed on, else from the newest.',
+    z.strictObject(OneJob),
+    z.strictObject({ job: Job, paper: Paper }),
+  ),
+  signed: writesFile(
+    'Keep the copy that came back signed: a PDF or a JPEG, PNG, WebP or HEIC picture of up to 8 MB.',
+    z.strictObject({ ...OneJob, name: Name, base64: FileBytes }),
+    z.strictObject({ job: Job, paper: Paper }),
+  ),
+  amend: writes(
+    'Note what was agreed after the written yes: what, with whom, when and how. It stays as it was noted.',
+    z.strictObject({
+      ...OneJob,
+      what: Note.refine((text) => text.trim() !== '', 'is empty; say what was agreed'),
+      who: Name,
+      at: InstantText.optional(),
+      how: Name,
+    }),
+    z.strictObject({ job: Job, amendment: Amendment }),
+  ),
+  amendments: reads(
+    'What was agreed of a job after the written yes, in that order.',
+    z.strictObject({ id: Id }),
+    z.strictObject({ amendments: z.array(Amendment) }),
   ),
   decline: writes(
     'Say no kindly: the inquiry is closed and a reply stands ready to copy.',

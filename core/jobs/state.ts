@@ -5,7 +5,7 @@ import type { JobState } from '../contract/jobs.ts';
 
 /** What was done last; "ran out" is not done but happens. */
 export type Stage = Exclude<JobState, 'ran out'>;
-export type JobDeed = 'pencil' | 'let go' | 'ink' | 'decline' | 'reopen' | 'change' | 'know' | 'call off' | 'take back';
+export type JobDeed = 'pencil' | 'let go' | 'ink' | 'decline' | 'reopen' | 'change' | 'know' | 'call off' | 'take back' | 'amend';
 
 /** A pencil holds until its expiry, not at it. Both in epoch milliseconds. */
 export function ranOut(expiresAt: number, now: number): boolean {
@@ -31,6 +31,7 @@ const openFrom: Record<JobDeed, readonly JobState[]> = {
   change: ['inquiry', 'quoted', 'pencilled', 'ran out', 'inked'],
   'call off': ['inked'],
   'take back': ['inked', 'cancelled'],
+  amend: ['inked', 'cancelled'],
   // Papers, contacts and notes are put right at any time, also long after.
   know: ['inquiry', 'quoted', 'pencilled', 'ran out', 'inked', 'let go', 'declined', 'cancelled'],
 };
@@ -55,6 +56,7 @@ export function refusalOf(deed: JobDeed, state: JobState, title: string): Refusa
 }
 
 function wayOut(deed: JobDeed, state: JobState): string {
+  if (deed === 'amend') return 'Until the written yes nothing is agreed: change the quote and make its next version.';
   if (state === 'let go' || state === 'declined')
     return deed === 'let go' || deed === 'decline' ? 'Nothing more needs doing.' : 'Reopen it first.';
   if (state === 'cancelled') return 'Take the cancellation back, or make a new job for new dates.';

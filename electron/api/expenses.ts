@@ -6,8 +6,7 @@ import { charged } from '../../core/expenses/billed.ts';
 import { sumsByCurrency } from '../../core/money/sums.ts';
 import { formatMoney } from '../../core/money/format.ts';
 import { sum } from '../../core/money/money.ts';
-import { fileType, namedBy, TOO_LARGE, WRONG_TYPE } from '../../core/papers/file-type.ts';
-import { LARGEST_FILE } from '../../core/contract/parts.ts';
+import { namedBy } from '../../core/papers/file-type.ts';
 import { dateIn, nextDate } from '../../core/time/wall.ts';
 import { dateInWords } from '../../core/words/dates.ts';
 import { dropExpense, expenseById, expensesBetween, expensesOf, keepExpense, setReceipt } from '../../db/expenses.ts';
@@ -18,12 +17,13 @@ import { keepPaper } from '../papers/keep.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
 import { currencyOfJob } from './agreed-terms.ts';
+import { givenFile } from './given-file.ts';
 import { whole } from './job-deed.ts';
 import { badFacts, homeZone } from './job-facts.ts';
 import { mileage, perDiem } from './logs.ts';
 import { os } from './os.ts';
 import { paperBytes } from './papers.ts';
-import { badInput, notFound, stale } from './trouble.ts';
+import { notFound, stale } from './trouble.ts';
 
 const of = os.expenses.of.handler(({ input, context }) =>
   context.store.read((db) => {
@@ -74,9 +74,7 @@ const drop = os.expenses.drop.handler(({ input, context }) =>
 
 const attach = os.expenses.attach.handler(({ input, context }) => {
   const { store } = context;
-  const bytes = bytesOf(input.base64);
-  const found = fileType(bytes);
-  if (!found) throw badInput([{ field: 'base64', sentence: WRONG_TYPE }]);
+  const { bytes, kind: found } = givenFile(input.base64);
   // Nothing is written to the folder for an expense that is not there, or was changed meanwhile.
   store.read((db) => one(db, input));
   const kept = keepPaper(store.papers, bytes, found.type);
@@ -110,14 +108,6 @@ const receipt = os.expenses.receipt.handler(({ input, context: { store } }) => {
   const { name, type } = expense.receipt;
   return { name, type, base64: Buffer.from(paperBytes(store, expense.receipt.id).bytes).toString('base64') };
 });
-
-/** @throws BAD_INPUT for what is no base64, or holds more than is kept */
-function bytesOf(base64: string): Uint8Array {
-  const bytes = Buffer.from(base64, 'base64');
-  if (bytes.length === 0 || bytes.toString('base64') !== base64) throw badInput([{ field: 'base64', sentence: 'is not base64' }]);
-  if (bytes.length > LARGEST_FILE) throw badInput([{ field: 'base64', sentence: TOO_LARGE }]);
-  return new Uint8Array(bytes);
-}
 
 function refuseWrong(db: ReadableDb, context: Context, { jobId, on, billed, amount, rate }: ExpenseFields): void {
   const now = context.now();

@@ -20,6 +20,7 @@ import { setupRow } from '../../db/setup.ts';
 import { deed } from './deed.ts';
 import { saveKnows, setClient } from './job-client.ts';
 import { done, note, opened, whole } from './job-deed.ts';
+import { agreed } from './agreed.ts';
 import { agreedOn, tickAgreed } from './agreed-on.ts';
 import { refuseDoubleInk } from './double-ink.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
@@ -148,4 +149,4 @@ const history = os.jobs.history.handler(({ input, context }) =>
   }),
 );
 
-export const jobs = { list, get, add, change, pencil, letGo, ink, decline, setClient, saveKnows, forget, reopen, history };
+export const jobs = { list, get, add, change, pencil, letGo, ink, ...agreed, decline, setClient, saveKnows, forget, reopen, history };
