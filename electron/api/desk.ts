@@ -5,6 +5,7 @@ import type { FitResult } from '../../core/contract/fit.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Stringline } from '../../core/contract/road.ts';
 import { clocksOf, SHOWN, type DeskJob } from '../../core/desk/clocks.ts';
+import { laidOnDesk } from '../../core/desk/laid.ts';
 import { monthOf } from '../../core/desk/month.ts';
 import { assess } from '../../core/fit/check.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
@@ -39,12 +40,14 @@ const see = os.desk.see.handler(({ context }) =>
     const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
     const ofJobs = clocksOf(asDeskJobs, now, zone);
     const clocks = [...ofJobs, ...kitClocks(db, now, zone)].sort((a, b) => epochOf(a.at) - epochOf(b.at));
-    const urgent = jobs.find((job) => job.id === clocks.find(({ kind }) => kind === 'reply-by' || kind === 'question')?.jobId);
+    const span = daysAhead(now, zone);
+    const laid = laidOnDesk(asDeskJobs, clocks, span);
+    const urgent = jobs.find(({ id }) => id === laid);
     return {
       now: momentAt(now, zone),
       clocks,
       lines: [...clockLines(db), ...(setup ? linesOf(db, jobs, now, zone) : [])],
-      stringline: setup ? nextDays(db, urgent, now, zone) : null,
+      stringline: setup ? nextDays(db, urgent, now, span) : null,
       month: setup ? monthOf(asDeskJobs, now, { zone, currency: setup.currency }) : null,
     };
   }),
@@ -107,10 +110,14 @@ function answerTo(db: ReadableDb, job: Job, now: number): Answer | null {
   return assess({ book, candidate, tryOn: undefined, now, replyBy: job.replyBy }).answer;
 }
 
-/** The small stringline from today on, with the most urgent inquiry laid on it. */
-function nextDays(db: ReadableDb, inquiry: Job | undefined, now: number, zone: string): Stringline {
+/** From today's midnight at home on, epoch ms. */
+function daysAhead(now: number, zone: string): { from: number; to: number } {
   const today = wallAt(now, zone).slice(0, 10);
-  const span = { from: midnight(today, zone), to: midnight(dateLater(today, AHEAD_DAYS), zone) };
+  return { from: midnight(today, zone), to: midnight(dateLater(today, AHEAD_DAYS), zone) };
+}
+
+/** The small stringline of a span, with the most urgent inquiry laid on it. */
+function nextDays(db: ReadableDb, inquiry: Job | undefined, now: number, span: { from: number; to: number }): Stringline {
   const book = bookNear(db, { ...span, now, leaveOutJob: inquiry?.id ?? null });
   return stringlineOf({ book, candidate: inquiry ? jobForBook(db, inquiry) : null, ...span, now });
 }

@@ -1,11 +1,15 @@
 import type { Clock } from '../../../core/contract/desk.ts';
 import type { Moment } from '../../../core/contract/parts.ts';
+import { partedByNeed } from '../../../core/desk/needed.ts';
+import { whenWords } from '../../../core/desk/when.ts';
 import { epochOf } from '../../../core/time/read.ts';
+import { countInWords } from '../../../core/words/amounts.ts';
 import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
 import { nearness, timeLeft } from '../../../core/words/left.ts';
 import { stopFor } from '../../actions/stop-clock.ts';
 import { useDeeds } from '../../deeds.ts';
 import { Button } from '../../parts/button.tsx';
+import { Fold } from '../../parts/fold.tsx';
 import style from './clocks.module.css';
 
 /** The clock whose action is the thing to do next: the least time left that is not late, else the oldest late one. */
@@ -13,45 +17,61 @@ function nextOf(clocks: readonly Clock[]): Clock | undefined {
   return clocks.find((clock) => !clock.late) ?? clocks[0];
 }
 
-/** Every running clock on a ruler of time left, late on top. */
+type Ruler = { clocks: readonly Clock[]; before?: Clock | undefined; next: Clock | undefined; now: Moment };
+
+/** Every running clock on a ruler of time left, late on top; what does not bite by tomorrow is folded where it would crowd out what does. */
 export function Clocks({ clocks, now, quiet }: { clocks: readonly Clock[]; now: Moment; quiet: boolean }) {
-  const { running } = useDeeds();
   const present = epochOf(now.at);
   const next = quiet ? undefined : nextOf(clocks);
+  const { near, later } = partedByNeed(clocks, present, now.zone);
+  const [first] = later;
   return (
     <section aria-labelledby="bites-next">
       <h2 id="bites-next" className={style.head}>
         What bites next <span className={style.second}>{`${wallInWords(now.wall)} in ${zoneInWords(now.zone)}`}</span>
       </h2>
       {clocks.length === 0 ? <p className={style.empty}>No clock is running. The next inquiry starts one: paste it above.</p> : null}
-      <ol className={style.ruler}>
-        {clocks.map((clock, index) => {
-          const near = nearness(epochOf(clock.at), present, now.zone);
-          const before = clocks[index - 1];
-          const mark = near !== 'late' && (!before || nearness(epochOf(before.at), present, now.zone) !== near) ? near : null;
-          const stop = stopFor(clock);
-          return (
-            <li key={clock.id} className={`${style.clock} ${clock.late ? style.late : ''}`}>
-              {mark ? <p className={style.mark}>{mark}</p> : null}
-              <p className={style.left}>{timeLeft(epochOf(clock.at), present)}</p>
-              <KindMark kind={clock.kind} late={clock.late} />
-              <div className={style.words}>
-                <p>{clock.sentence}</p>
-                {clock.second ? <p className={style.second}>{clock.second}</p> : null}
-              </div>
-              <Button
-                kind={clock === next ? 'black' : 'plain'}
-                isDisabled={running > 0}
-                onPress={() => void stop.perform(clock)}
-                aria-label={`${stop.label}: ${clock.sentence}`}
-              >
-                {stop.label}
-              </Button>
-            </li>
-          );
-        })}
-      </ol>
+      <Ruler clocks={near} next={next} now={now} />
+      {first ? (
+        <Fold title={`${countInWords(later.length, 'later clock')}, the next ${whenWords(epochOf(first.at), now.zone, present)}`}>
+          <Ruler clocks={later} before={near.at(-1)} next={next} now={now} />
+        </Fold>
+      ) : null}
     </section>
+  );
+}
+
+function Ruler({ clocks, before, next, now }: Ruler) {
+  const { running } = useDeeds();
+  const present = epochOf(now.at);
+  return (
+    <ol className={style.ruler}>
+      {clocks.map((clock, index) => {
+        const near = nearness(epochOf(clock.at), present, now.zone);
+        const above = clocks[index - 1] ?? before;
+        const mark = near !== 'late' && (!above || nearness(epochOf(above.at), present, now.zone) !== near) ? near : null;
+        const stop = stopFor(clock);
+        return (
+          <li key={clock.id} className={`${style.clock} ${clock.late ? style.late : ''}`}>
+            {mark ? <p className={style.mark}>{mark}</p> : null}
+            <p className={style.left}>{timeLeft(epochOf(clock.at), present)}</p>
+            <KindMark kind={clock.kind} late={clock.late} />
+            <div className={style.words}>
+              <p>{clock.sentence}</p>
+              {clock.second ? <p className={style.second}>{clock.second}</p> : null}
+            </div>
+            <Button
+              kind={clock === next ? 'black' : 'plain'}
+              isDisabled={running > 0}
+              onPress={() => void stop.perform(clock)}
+              aria-label={`${stop.label}: ${clock.sentence}`}
+            >
+              {stop.label}
+            </Button>
+          </li>
+        );
+      })}
+    </ol>
   );
 }
 
