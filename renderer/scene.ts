@@ -33,8 +33,10 @@ export type SceneParts = {
   pencil: boolean;
   /** Newest made version of the job's quote. */
   version: QuoteVersion | undefined;
-  /** Who said yes, how, and to what, as typed in the ink form; `open` while it is not said which offer. */
-  yes: { who: string; how: string; quoteVersion: number; offer: number | null; open: boolean };
+  /** The job that is worked on, near its dates, and my call that runs. */
+  site: { jobId: string; running: { id: string; version: number } | null } | undefined;
+  /** Who said yes, when (now if not given), how, and to what, as typed in the ink form; `open` while something of it cannot be read or is not said. */
+  yes: { who: string; at: string | undefined; how: string; quoteVersion: number; offer: number | null; open: boolean };
 };
 export type Scene = SceneParts & { go: (path: string) => void };
 
@@ -47,7 +49,8 @@ const empty: SceneParts = {
   answer: undefined,
   pencil: true,
   version: undefined,
-  yes: { who: '', how: '', quoteVersion: 1, offer: null, open: true },
+  site: undefined,
+  yes: { who: '', at: undefined, how: '', quoteVersion: 1, offer: null, open: true },
 };
 
 let scene: Scene = { ...empty, go: (path) => navigate(path) };

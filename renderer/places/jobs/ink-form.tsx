@@ -1,21 +1,25 @@
 import { useMemo, useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
+import type { Place } from '../../../core/contract/parts.ts';
 import type { QuoteVersion } from '../../../core/contract/quotes.ts';
 import { formatMoney } from '../../../core/money/format.ts';
 import { takenOffer } from '../../../core/quotes/agreed.ts';
+import { zoneInWords } from '../../../core/words/dates.ts';
 import { ink } from '../../actions/ink.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { typedMoment } from '../../parts/typed-moment.ts';
 import { useScenePart } from '../../scene.ts';
 import style from './quote.module.css';
 
-type Props = { job: Job; versions: readonly QuoteVersion[]; black: boolean };
+type Props = { job: Job; versions: readonly QuoteVersion[]; home: Place; black: boolean };
 
-/** The written yes: who said it, how, and to which offer of which version. */
-export function InkForm({ job, versions, black }: Props) {
+/** The written yes: who said it, when and how, and to which offer of which version. */
+export function InkForm({ job, versions, home, black }: Props) {
   const [who, setWho] = useState(job.contact.name);
   const [how, setHow] = useState('mail');
+  const [when, setWhen] = useState('');
   const [number, setNumber] = useState(versions[0]?.number ?? 1);
   const [offer, setOffer] = useState<number | null>(null);
   const draft = versions.find((version) => version.number === number)?.draft;
@@ -23,13 +27,22 @@ export function InkForm({ job, versions, black }: Props) {
   const usual = takenOffer(offers, undefined);
   const taken = offer ?? (typeof usual === 'number' ? usual : null);
   const open = offers.length > 0 && taken === null;
-  useYes(who, how, number, taken, open);
+  const moment = typedMoment(when, home.zone);
+  useYes(who, moment.ok ? moment.value : undefined, how, number, taken, open || !moment.ok);
   return (
     <div className={style.inside}>
       <h2>They said yes</h2>
       <div className={style.edit}>
         <Field label="Who" value={who} onChange={setWho} />
         <Field label="How" value={how} onChange={setHow} />
+        <Field
+          label="When"
+          type="datetime-local"
+          value={when}
+          onChange={setWhen}
+          error={moment.ok ? undefined : `was not read: ${moment.sentence}`}
+          hint={`By the clock of ${zoneInWords(home.zone)}; empty: now.`}
+        />
         {versions.length > 1 ? (
           <Choice
             label="To which version"
@@ -64,8 +77,8 @@ export function InkForm({ job, versions, black }: Props) {
 }
 
 /** Put the yes as it is typed on the scene, where the action that inks reads it. */
-function useYes(who: string, how: string, quoteVersion: number, offer: number | null, open: boolean): void {
-  const yes = useMemo(() => ({ who, how, quoteVersion, offer, open }), [who, how, quoteVersion, offer, open]);
+function useYes(who: string, at: string | undefined, how: string, quoteVersion: number, offer: number | null, open: boolean): void {
+  const yes = useMemo(() => ({ who, at, how, quoteVersion, offer, open }), [who, at, how, quoteVersion, offer, open]);
   useScenePart('yes', yes);
 }
 

@@ -8,6 +8,7 @@ import { Asked } from '../../parts/asked.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { useScene, useScenePart } from '../../scene.ts';
+import { Agreed } from './agreed.tsx';
 import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
 import { History } from './history.tsx';
@@ -80,7 +81,8 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
 
   const save = changeJob(job);
   const locked = CLOSED.includes(job.state) || job.state === 'inked';
-  const next = nextOf(job, versions[0]);
+  const [newest] = versions;
+  const next = nextOf(job, newest);
   return (
     <div>
       <Title job={job} save={save} />
@@ -95,7 +97,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
           {job.state === 'inked' ? null : (
             <Asked asked={draft}>
               {({ draft: now }) => (
-                <NextVersion jobId={job.id} newest={versions[0]?.number}>
+                <NextVersion jobId={job.id} newest={newest?.number}>
                   <Quote job={job} draft={now} taxes={taxNames(mine)} pencil={pencil} onPencil={setWanted} black={next === 'make'} />
                 </NextVersion>
               )}
@@ -103,6 +105,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
           )}
         </div>
       </div>
+      {newest ? <Agreed job={job} versions={versions} home={mine.home} /> : null}
       <div className={trip.parts}>
         <JobKit jobId={job.id} zone={mine.home.zone} locked={CLOSED.includes(job.state)} />
         <Trip job={job} home={mine.home} currency={mine.currency} />

@@ -10,7 +10,7 @@ import { savePaper } from '../../actions/save-paper.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { CallingOff } from './calling-off.tsx';
-import { InkForm, inkedTo } from './ink-form.tsx';
+import { InkForm } from './ink-form.tsx';
 import style from './quote.module.css';
 
 export type Next = 'make' | 'copy' | 'ink' | 'none';
@@ -35,17 +35,13 @@ export function Made({ job, versions, home, next }: { job: Job; versions: readon
         {job.pencil?.state === 'live' ? `In pencil until ${deadlineInWords(job.pencil.expires)}.` : ''}
         {job.pencil?.state === 'ran out' ? `The pencil ran out on ${deadlineInWords(job.pencil.expires)}; it holds nothing.` : ''}
       </p>
-      <CallingOff job={job} home={home} />
+      {job.ink ? null : <CallingOff job={job} home={home} />}
       <Fold title="The reply" open={newest.sentAt === null}>
         <p className={style.second}>{`Subject: ${newest.reply.subject}`}</p>
         <pre className={style.reply}>{newest.reply.text}</pre>
       </Fold>
-      {job.ink ? (
-        <p>
-          <strong>{`Inked ${moment(job.ink.at)}.`}</strong> {`${job.ink.who} said yes by ${job.ink.how}${inkedTo(job, versions)}.`}
-        </p>
-      ) : ['quoted', 'pencilled', 'ran out'].includes(job.state) ? (
-        <InkForm job={job} versions={versions} black={next === 'ink'} />
+      {['quoted', 'pencilled', 'ran out'].includes(job.state) ? (
+        <InkForm job={job} versions={versions} home={home} black={next === 'ink'} />
       ) : null}
       {older.length > 0 ? (
         <Fold title={<span className={style.second}>Older versions</span>}>

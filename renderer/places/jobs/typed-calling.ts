@@ -4,8 +4,8 @@
 import type { Trouble } from '../../../core/contract/base.ts';
 import { exponentOf } from '../../../core/money/currencies.ts';
 import { parseAmount } from '../../../core/money/parse.ts';
-import { instantOf, isWallTime, WallTimeError } from '../../../core/time/read.ts';
 import { Reader } from '../../parts/reader.ts';
+import { typedMoment } from '../../parts/typed-moment.ts';
 
 /** `told` is a wall time at home. */
 export type TypedCalling = { how: 'cancel' | 'postpone'; to: string; told: string; bound: string; depositPaid: string };
@@ -26,12 +26,7 @@ export function callingOf(
     if (amount?.startsWith('-')) reader.refuse(name, 'is below zero; give zero or more');
     else if (amount !== undefined) asked[name] = amount;
   }
-  if (isWallTime(typed.told))
-    try {
-      asked.told = instantOf(typed.told, homeZone).toString();
-    } catch (error) {
-      if (!(error instanceof WallTimeError)) throw error;
-      reader.refuse('told', `was not read: ${error.message}`);
-    }
+  const told = reader.take('told', typedMoment(typed.told, homeZone));
+  if (told !== undefined) asked.told = told;
   return { asked, trouble: reader.trouble, missing: empty.trouble };
 }
