@@ -23,7 +23,7 @@ function groupName(group: Group): string {
 export function billSums({ kind, currency, included, totals, credited, toPay }: Bill): PaperSum[] {
   const turned = kind === 'credit note';
   const total = `${turned ? 'Total credited' : 'Total'} ${currency}`;
-  const sums = taxSums({ totals, inside: included && totals.tax.minor !== 0, total, naming: groupName });
+  const sums = taxSums({ totals, inside: included && totals.tax.minor !== 0, total, naming: groupName, taxInvoice: true });
   if (credited.length === 0) return sums;
   // A credit note that leaves nothing of its invoice gives back what that had set off.
   const before = turned ? 'Set off there: invoice' : 'Less invoice';

@@ -7,8 +7,17 @@ import { paperText } from '../words/letters.ts';
 import { onPaper, type PaperSum } from './content.ts';
 
 type Group = Totals['taxes'][number];
-/** `inside`: the lines hold their tax; `total`: the label of the total; `naming`: how a tax group is called. */
-type Summed = { totals: Totals; inside: boolean; total: string; naming: (group: Group) => string };
+type Summed = {
+  totals: Totals;
+  /** The lines hold their tax. */
+  inside: boolean;
+  /** The label of the total. */
+  total: string;
+  /** How a tax group is called. */
+  naming: (group: Group) => string;
+  /** A tax invoice names every rate, also one of nothing, and the tax in all where several groups are charged. */
+  taxInvoice: boolean;
+};
 
 /** A plain line of the sum. */
 export function plainSum(label: string, amount: string, note = ''): PaperSum {
@@ -26,16 +35,20 @@ export function isRelieved({ state }: Pick<Group, 'state'>): boolean {
 }
 
 /** Where lines hold their tax, the total comes first and the taxes say "of which". */
-export function taxSums({ totals, inside, total, naming }: Summed): PaperSum[] {
+export function taxSums({ totals, inside, total, naming, taxInvoice }: Summed): PaperSum[] {
   const net = plainSum(inside ? 'Of which net' : 'Net', onPaper(totals.net));
-  const groups = totals.taxes.map((group) =>
-    plainSum(`${inside ? 'Of which ' : ''}${naming(group)} on ${onPaper(group.net)}`, onPaper(group.tax), group.note),
-  );
+  const several = totals.taxes.filter(({ tax }) => tax.minor !== 0).length > 1;
+  const groups = [
+    ...totals.taxes.map((group) =>
+      plainSum(`${inside ? 'Of which ' : ''}${naming(group)} on ${onPaper(group.net)}`, onPaper(group.tax), group.note),
+    ),
+    ...(taxInvoice && several ? [plainSum('Tax in all', onPaper(totals.tax))] : []),
+  ];
   // A single group without tax has nothing to add up: its reason stands under the total, unless it is the tax itself that is not charged.
   const [only, ...others] = totals.taxes;
-  const relieved = totals.taxes.some(isRelieved);
-  const untaxed = totals.tax.minor === 0 && others.length === 0 && !relieved ? paperText(only?.note ?? '') : '';
+  const named = totals.taxes.some((group) => isRelieved(group) || (taxInvoice && group.state === 'rated'));
+  const untaxed = totals.tax.minor === 0 && others.length === 0 && !named ? paperText(only?.note ?? '') : '';
   const whole: PaperSum = { label: total, amount: onPaper(totals.gross), note: untaxed, weight: 'total' };
-  const taxed = totals.tax.minor !== 0 || groups.length > 1 || relieved;
+  const taxed = totals.tax.minor !== 0 || others.length > 0 || named;
   return inside ? [whole, net, ...groups] : [...(taxed ? [net, ...groups] : []), whole];
 }

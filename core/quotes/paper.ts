@@ -146,7 +146,7 @@ function sumsOf({ draft, number }: Offered): PaperSum[] {
       lines.map((line) => line.amount),
     ).minor === totals.gross.minor;
   const total = `Total ${currency}${number === null ? '' : `, offer ${number}`}`;
-  const sums = taxSums({ totals, inside, total, naming: rateName });
+  const sums = taxSums({ totals, inside, total, naming: rateName, taxInvoice: false });
   if (!deposit) return sums;
   const due = deposit.due === '' ? '' : `, due ${deposit.due}`;
   const days = terms.payDays === 0 ? 'on receipt of the invoice' : `${countInWords(terms.payDays, 'day')} after the invoice`;

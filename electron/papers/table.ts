@@ -93,14 +93,14 @@ export function table(sheet: Sheet, { columns, sections }: PaperTable): Block[] 
       draw(pen, y) {
         const base = y + setting.row / 2 + setting.line - 3;
         what.forEach((line, index) => pen.text(line, whatLeft, base + index * setting.line, plain));
-        note.forEach((line, index) =>
-          pen.text(line, whatLeft, base + (what.length - 1) * setting.line + (index + 1) * setting.smallLine, quiet),
-        );
         pen.text(row.quantity, quantityRight, base, plain, 'right');
         units.forEach((line, index) => pen.text(line, unitLeft, base + index * setting.line, plain));
         pen.text(row.price, priceRight, base, plain, 'right');
         taxes.forEach((line, index) => pen.text(line, taxRight, base + index * setting.line, plain, 'right'));
         pen.text(row.amount, right, base, plain, 'right');
+        note.forEach((line, index) =>
+          pen.text(line, whatLeft, base + (what.length - 1) * setting.line + (index + 1) * setting.smallLine, quiet),
+        );
         pen.rule(last ? left : whatLeft, y + height - 0.4, last ? width : width - LABEL, 0.4, colours.line);
       },
     };

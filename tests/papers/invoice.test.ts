@@ -154,8 +154,13 @@ describe('what stands on it', () => {
   test('two taxes on a line stand together, and each has its group', async () => {
     const text = await textOf(papers['two taxes on a line'] ?? bill());
     expect(text).toContain('What Quantity Price Tax Amount, CAD Days Filming 1 day 1,000.00 5 % + 9.975 % 1,000.00');
-    expect(text).toContain('Net 1,010.00 GST 5 % on 1,010.00 50.50 QST 9.975 % on 1,000.00 99.75 Total CAD 1,160.25');
+    expect(text).toContain('Net 1,010.00 GST 5 % on 1,010.00 50.50 QST 9.975 % on 1,000.00 99.75 Tax in all 150.25 Total CAD 1,160.25');
   });
+
+  test('a rate of nothing is named too', async () =>
+    expect(await textOf(bill({ lines: [billed('extras', 'Printed book', '1', '', '30.00', [vat('0')])] }))).toContain(
+      'Printed book 0 % 30.00 Net 30.00 VAT 0 % on 30.00 0.00 Total EUR 30.00',
+    ));
 
   test.each([
     ['JPY', '120000', '2 days 120,000 240,000 Total JPY 240,000'],

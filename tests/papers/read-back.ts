@@ -8,11 +8,11 @@ import { temporaryFolder } from '../store.ts';
 
 export type Picture = { width: number; height: number; grey: Uint8Array };
 
-/** Each page as grey pixels at 100 to the inch. */
-export function pixels(bytes: Uint8Array): Picture[] {
+/** Each page as grey pixels, so many to the inch. */
+export function pixels(bytes: Uint8Array, inch = 100): Picture[] {
   const folder = temporaryFolder();
   writeFileSync(join(folder, 'paper.pdf'), bytes);
-  execFileSync('pdftoppm', ['-gray', '-r', '100', join(folder, 'paper.pdf'), join(folder, 'page')]);
+  execFileSync('pdftoppm', ['-gray', '-r', String(inch), join(folder, 'paper.pdf'), join(folder, 'page')]);
   return readdirSync(folder)
     .filter((name) => name.endsWith('.pgm'))
     .sort()
