@@ -6,17 +6,21 @@ import { nearness } from '../words/left.ts';
 
 /** So many clocks are shown even where they are further off. */
 const LEAST = 6;
+/** Of those that are late so many are shown, the newest: it is the older ones that pile up. */
+const LATE = 3;
+
+type Parted<C> = { older: readonly C[]; near: readonly C[]; later: readonly C[] };
 
 /**
- * Parts clocks, ordered by instant, into those that are late or run out by tomorrow, filled up to six, and the later ones.
- * A single later one is not parted off: its fold would take the room that it needs itself. `now` in epoch ms; days are those of `zone`.
+ * Parts clocks, ordered by instant: late ones before the newest three, then those to show, by tomorrow's end and at least six, then later ones.
+ * One alone is not parted off: its fold would take the room that it needs itself. `now` in epoch ms; days are those of `zone`.
  */
-export function partedByNeed<C extends { at: string }>(
-  clocks: readonly C[],
-  now: number,
-  zone: string,
-): { near: readonly C[]; later: readonly C[] } {
-  const soon = clocks.filter(({ at }) => ['late', 'today', 'tomorrow'].includes(nearness(epochOf(at), now, zone))).length;
-  const shown = Math.max(soon, LEAST);
-  return clocks.length - shown < 2 ? { near: clocks, later: [] } : { near: clocks.slice(0, shown), later: clocks.slice(shown) };
+export function partedByNeed<C extends { at: string }>(clocks: readonly C[], now: number, zone: string): Parted<C> {
+  const all = clocks.map(({ at }) => nearness(epochOf(at), now, zone));
+  const late = all.filter((near) => near === 'late').length;
+  const from = late - LATE < 2 ? 0 : late - LATE;
+  const soon = all.filter((near) => near === 'late' || near === 'today' || near === 'tomorrow').length;
+  const to = Math.max(soon, from + LEAST);
+  const end = clocks.length - to < 2 ? clocks.length : to;
+  return { older: clocks.slice(0, from), near: clocks.slice(from, end), later: clocks.slice(end) };
 }

@@ -19,11 +19,12 @@ function nextOf(clocks: readonly Clock[]): Clock | undefined {
 
 type Ruler = { clocks: readonly Clock[]; before?: Clock | undefined; next: Clock | undefined; now: Moment };
 
-/** Every running clock on a ruler of time left, late on top; what does not bite by tomorrow is folded where it would crowd out what does. */
+/** Every running clock on a ruler of time left, late on top; what is long late or does not bite by tomorrow is folded. */
 export function Clocks({ clocks, now, quiet }: { clocks: readonly Clock[]; now: Moment; quiet: boolean }) {
   const present = epochOf(now.at);
   const next = quiet ? undefined : nextOf(clocks);
-  const { near, later } = partedByNeed(clocks, present, now.zone);
+  const { older, near, later } = partedByNeed(clocks, present, now.zone);
+  const [oldest] = older;
   const [first] = later;
   return (
     <section aria-labelledby="bites-next">
@@ -31,7 +32,18 @@ export function Clocks({ clocks, now, quiet }: { clocks: readonly Clock[]; now: 
         What bites next <span className={style.second}>{`${wallInWords(now.wall)} in ${zoneInWords(now.zone)}`}</span>
       </h2>
       {clocks.length === 0 ? <p className={style.empty}>No clock is running. The next inquiry starts one: paste it above.</p> : null}
-      <Ruler clocks={near} next={next} now={now} />
+      {oldest ? (
+        <Fold
+          title={
+            <span
+              className={style.piled}
+            >{`${older.length} more late, the first since ${whenWords(epochOf(oldest.at), now.zone, present)}`}</span>
+          }
+        >
+          <Ruler clocks={older} next={next} now={now} />
+        </Fold>
+      ) : null}
+      <Ruler clocks={near} before={older.at(-1)} next={next} now={now} />
       {first ? (
         <Fold title={`${countInWords(later.length, 'later clock')}, the next ${whenWords(epochOf(first.at), now.zone, present)}`}>
           <Ruler clocks={later} before={near.at(-1)} next={next} now={now} />

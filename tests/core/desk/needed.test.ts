@@ -8,24 +8,30 @@ const NOW = Date.parse('2026-12-03T15:00:00Z');
 const HOUR = 3_600_000;
 const clocks = (...hours: number[]) => hours.map((hour) => ({ at: new Date(NOW + hour * HOUR).toISOString() }));
 const sizes = (...hours: number[]) => {
-  const { near, later } = partedByNeed(clocks(...hours), NOW, 'America/Chicago');
-  return [near.length, later.length];
+  const { older, near, later } = partedByNeed(clocks(...hours), NOW, 'America/Chicago');
+  return [older.length, near.length, later.length];
 };
 
-test('everything that is late or bites by tomorrow stands there, however much it is', () => {
-  expect(sizes(-90, -50, -2, 1, 2, 3, 4, 5, 30, 100, 200)).toEqual([9, 2]);
+test('everything that bites by tomorrow stands there, however much it is', () => {
+  expect(sizes(-2, 1, 2, 3, 4, 5, 6, 7, 30, 100, 200)).toEqual([0, 9, 2]);
+});
+
+test('of much that is late the newest three stand there', () => {
+  expect(sizes(-900, -90, -50, -20, -2, 1, 30, 100)).toEqual([2, 6, 0]);
+  expect(sizes(-90, -50, -20, -2, 1, 30)).toEqual([0, 6, 0]);
+  expect(partedByNeed(clocks(-900, -90, -50, -20, -2, 1), NOW, 'America/Chicago').older).toEqual(clocks(-900, -90));
 });
 
 test('a quiet day is filled up to six; a single later one is not parted off', () => {
-  expect(sizes(1, 50, 100, 150, 200, 250, 300, 350)).toEqual([6, 2]);
-  expect(sizes(1, 50, 100, 150, 200, 250, 300)).toEqual([7, 0]);
-  expect(sizes()).toEqual([0, 0]);
+  expect(sizes(1, 50, 100, 150, 200, 250, 300, 350)).toEqual([0, 6, 2]);
+  expect(sizes(1, 50, 100, 150, 200, 250, 300)).toEqual([0, 7, 0]);
+  expect(sizes()).toEqual([0, 0, 0]);
 });
 
 test('tomorrow ends at midnight at home', () => {
   // 15:00 UTC is 09:00 in Chicago: 38 h later it is 23:00 tomorrow, 39 h later the day after has begun.
-  expect(sizes(1, 2, 3, 4, 5, 6, 38, 39, 40)).toEqual([7, 2]);
-  expect(sizes(1, 2, 3, 4, 5, 6, 39, 40)).toEqual([6, 2]);
+  expect(sizes(1, 2, 3, 4, 5, 6, 38, 39, 40)).toEqual([0, 7, 2]);
+  expect(sizes(1, 2, 3, 4, 5, 6, 39, 40)).toEqual([0, 6, 2]);
 });
 
 test('laid on the small stringline is the inquiry that waits and has a call there, not one that waits longer for a far date', () => {
