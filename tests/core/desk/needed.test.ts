@@ -12,8 +12,10 @@ const sizes = (...hours: number[]) => {
   return [older.length, near.length, later.length];
 };
 
-test('everything that bites by tomorrow stands there, however much it is', () => {
-  expect(sizes(-2, 1, 2, 3, 4, 5, 6, 7, 30, 100, 200)).toEqual([0, 9, 2]);
+test('everything that bites today stands there, however much it is; tomorrow’s up to eight in all', () => {
+  expect(sizes(-2, 1, 2, 3, 4, 5, 6, 7, 8, 30, 100)).toEqual([0, 9, 2]);
+  expect(sizes(-2, 1, 2, 3, 30, 31, 32, 100, 200)).toEqual([0, 7, 2]);
+  expect(sizes(-2, 1, 2, 3, 30, 31, 32, 33, 34, 35, 100)).toEqual([0, 8, 3]);
 });
 
 test('of much that is late the newest three stand there', () => {
