@@ -14,7 +14,7 @@ import { orderedStages, type Ordered, type Stage } from './stages.ts';
 export type Slot = { start: number; end: number };
 /** A stretch of one stage, without a pause. */
 export type Block = { stageId: string; start: number; end: number };
-export type PlannedStage = {
+type PlannedStage = {
   id: string;
   /** Null where nothing of it found a place, or nothing is left to do. */
   start: number | null;
