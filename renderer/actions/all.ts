@@ -14,6 +14,7 @@ import { goRates } from './go-rates.ts';
 import { goRoad } from './go-road.ts';
 import { goSetup } from './go-setup.ts';
 import { ink } from './ink.ts';
+import { jobPrint } from './job-print.ts';
 import { leaveSample } from './leave-sample.ts';
 import { letGo } from './let-go.ts';
 import { loadSample } from './load-sample.ts';
@@ -52,6 +53,7 @@ export const actions: readonly Action[] = [
   letGo,
   decline,
   reopen,
+  jobPrint,
   undoQuote,
   roadEarlier,
   roadLater,

@@ -22,7 +22,14 @@ export function Stringline({ data, unit }: { data: Data; unit: 'mi' | 'km' }) {
   return (
     <div ref={box} className={style.box}>
       {width > 0 ? (
-        <svg role="img" aria-label={inWords(data)} width={width} height={layout.height} className={style.small}>
+        <svg
+          role="img"
+          aria-label={inWords(data)}
+          width={width}
+          height={layout.height}
+          viewBox={`0 0 ${width} ${layout.height}`}
+          className={style.small}
+        >
           <Drawing strip={strip} layout={layout} size="small" unit={unit} foot={layout.bottom + 8} />
         </svg>
       ) : null}

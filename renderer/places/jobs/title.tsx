@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import { askForYes } from '../../actions/challenge.ts';
+import { jobPrint } from '../../actions/job-print.ts';
 import { letGo } from '../../actions/let-go.ts';
 import { renew } from '../../actions/renew.ts';
 import { reopen } from '../../actions/reopen.ts';
@@ -13,6 +14,7 @@ import { useScene } from '../../scene.ts';
 import style from './jobs.module.css';
 import type { ChangeJob } from './change-job.ts';
 import { PencilStanding } from './pencil-standing.tsx';
+import { Sender } from './sender.tsx';
 
 /** The job's name, where it stands, and what can be done with its pencil. */
 export function Title({ job, save }: { job: Job; save: ChangeJob }) {
@@ -21,6 +23,7 @@ export function Title({ job, save }: { job: Job; save: ChangeJob }) {
   const close = (): void => setTyped(null);
   return (
     <div className={style.head}>
+      <Sender />
       {typed === null ? (
         <div className={style.titles}>
           <h1 className={style.title}>{job.title}</h1>
@@ -49,6 +52,7 @@ export function Title({ job, save }: { job: Job; save: ChangeJob }) {
           .map((action) => (
             <ActionButton key={action.name} action={action} />
           ))}
+        <ActionButton action={jobPrint} kind="quiet" />
       </div>
       <PencilStanding job={job} />
     </div>
