@@ -56,7 +56,10 @@ export type ReachInput = {
 };
 type WalkInput = ReachInput & { mustGoHome: boolean };
 
-/** Walk from a stay to the next, with the tickets that stand between them. */
+/**
+ * Walk from a stay to the next, with the tickets that stand between them. One goes home at most once on the way, in the gap where that is
+ * best; a ticket that begins or ends there has one there already.
+ */
 export function reach(before: StayEntry, after: StayEntry, tickets: readonly TicketEntry[], input: ReachInput): Reach {
   const points: LaneEntry[] = [before, ...tickets, after];
   const have = minutes(before.endAt, after.startAt);
@@ -64,9 +67,11 @@ export function reach(before: StayEntry, after: StayEntry, tickets: readonly Tic
   const carried = input.carried ?? before.job.kit ?? [];
   const mustGoHome = mustGoHomeForKit(carried, after.job, input.kit ?? [], have);
   const isHome = (place: Place) => place.key === input.home.key;
-  const atHome = isHome(before.to) || points.slice(1).some((point) => isHome(point.from));
-  const byHome = walk(points, rest, true, { ...input, mustGoHome });
-  const direct = walk(points, rest, false, { ...input, mustGoHome });
+  const atHome = pairs(points).some(([from, to]) => isHome(from.to) || isHome(to.from));
+  const direct = walk(points, rest, null, { ...input, mustGoHome });
+  const byHome = pairs(points)
+    .map((_, gap) => walk(points, rest, gap, { ...input, mustGoHome }))
+    .reduce((best, other) => (better(other, best) ? other : best));
   const best = (mustGoHome && !atHome) || better(byHome, direct) ? byHome : direct;
   const forKit = mustGoHome && best === byHome && severity(direct.verdict) < severity(byHome.verdict);
   return { ...best, before, after, tickets: [...tickets], have, rest, mustGoHome, carried, forKit };
@@ -77,21 +82,22 @@ type Gap = Omit<Walk, 'failing'> & { have: number };
 /** The way from one fixed point to the next, direct or by home, with no rest asked for. */
 export function gapBetween(from: LaneEntry, to: LaneEntry, input: ReachInput): Gap {
   const ground = { ...input, mustGoHome: false };
-  const direct = walk([from, to], 0, false, ground);
-  const byHome = walk([from, to], 0, true, ground);
+  const direct = walk([from, to], 0, null, ground);
+  const byHome = walk([from, to], 0, 0, ground);
   return { ...(better(byHome, direct) ? byHome : direct), have: connection(from, to) ?? minutes(from.endAt, to.startAt) };
 }
 
 type Walk = Pick<Reach, 'verdict' | 'route' | 'restLeft' | 'slack' | 'slackShort' | 'failing'>;
 
-function walk(points: readonly LaneEntry[], rest: number, byHome: boolean, input: WalkInput): Walk {
+/** @param homeIn the gap in which one goes by home, counted from 0; null for none */
+function walk(points: readonly LaneEntry[], rest: number, homeIn: number | null, input: WalkInput): Walk {
   let verdict: Verdict = 'fits';
   let failing: Reach['failing'] = null;
   let restLong = -Infinity;
   let restShort = -Infinity;
-  const route: Route = { short: 0, long: 0, known: true, byHome, km: 0, road: true };
-  for (const [from, to] of pairs(points)) {
-    const part = routeOf(from, to, byHome, input);
+  const route: Route = { short: 0, long: 0, known: true, byHome: homeIn !== null, km: 0, road: true };
+  for (const [gapIndex, [from, to]] of pairs(points).entries()) {
+    const part = routeOf(from, to, gapIndex === homeIn, input);
     const have = connection(from, to) ?? minutes(from.endAt, to.startAt);
     const gap: Verdict = have >= part.long ? 'fits' : have >= part.short ? 'short' : part.known ? 'never' : 'doubt';
     if (severity(gap) > severity(verdict)) {
@@ -162,12 +168,11 @@ function better(a: Walk, b: Walk): boolean {
   return severity(a.verdict) < severity(b.verdict) || (a.verdict === b.verdict && a.slack > b.slack);
 }
 
-function* pairs<T>(items: readonly T[]): Generator<[T, T]> {
-  for (let index = 1; index < items.length; index += 1) {
-    const from = items[index - 1];
-    const to = items[index];
-    if (from !== undefined && to !== undefined) yield [from, to];
-  }
+function pairs<T>(items: readonly T[]): [T, T][] {
+  return items.slice(1).flatMap((to, index): [T, T][] => {
+    const from = items[index];
+    return from === undefined ? [] : [[from, to]];
+  });
 }
 
 /** Whole minutes between two instants; a started minute does not count as there. */

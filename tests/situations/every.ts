@@ -9,6 +9,7 @@ import { neighbours } from './neighbours.ts';
 import { ownTickets } from './own-tickets.ts';
 import { pencilsAndClocks } from './pencils-and-clocks.ts';
 import type { Situation } from './shape.ts';
+import { waysHome } from './ways-home.ts';
 import { zonesAndNights } from './zones-and-nights.ts';
 
 export const everySituation: readonly Situation[] = [
@@ -23,4 +24,5 @@ export const everySituation: readonly Situation[] = [
   ...ownTickets,
   ...kitAndChains,
   ...leaving,
+  ...waysHome,
 ];
