@@ -3,6 +3,7 @@
  */
 import { useEffect, useSyncExternalStore } from 'react';
 import { navigate } from 'wouter/use-hash-location';
+import type { InvoiceDraft } from '../core/contract/invoices.ts';
 import type { FitAnswer } from '../core/contract/fit.ts';
 import type { Job } from '../core/contract/jobs.ts';
 import type { SampleState } from '../core/contract/sample.ts';
@@ -33,6 +34,8 @@ export type SceneParts = {
   pencil: boolean;
   /** Newest made version of the job's quote. */
   version: QuoteVersion | undefined;
+  /** The bill as it is drafted, whether its client asks for an order number that is not known, and why it goes without. */
+  bill: { draft: InvoiceDraft; orderMissing: boolean; override: string } | undefined;
   /** The job that is worked on, near its dates, and my call that runs. */
   site: { jobId: string; running: { id: string; version: number } | null } | undefined;
   /** Who said yes, when (now if not given), how, and to what, as typed in the ink form; `open` while something of it cannot be read or is not said. */
@@ -49,6 +52,7 @@ const empty: SceneParts = {
   answer: undefined,
   pencil: true,
   version: undefined,
+  bill: undefined,
   site: undefined,
   yes: { who: '', at: undefined, how: '', quoteVersion: 1, offer: null, open: true },
 };

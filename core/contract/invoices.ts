@@ -8,7 +8,7 @@ import { Country, Currency, DateText, Decimal, DeedKey, Id, InstantText, Line, M
 import { Reply, Section, TaxState, Totals } from './quotes.ts';
 import { SetupFields } from './setup.ts';
 
-export const draftKinds = ['deposit', 'final', 'instalment', 'cancellation'] as const;
+const draftKinds = ['deposit', 'final', 'instalment', 'cancellation'] as const;
 export const DraftKind = z.enum(draftKinds);
 export type DraftKind = z.infer<typeof DraftKind>;
 export const InvoiceKind = z.enum([...draftKinds, 'credit note']);
@@ -22,7 +22,7 @@ const LineTax = z.strictObject({
   compound: z.boolean().optional(),
 });
 
-export const InvoiceLine = z.strictObject({
+const InvoiceLine = z.strictObject({
   id: z.string().describe('stable name of the line, e.g. days/shoot'),
   section: z.string(),
   what: z.string(),
@@ -37,6 +37,7 @@ const DraftLine = InvoiceLine.extend({
   reason: z.string().describe('how this came about, with its numbers'),
   estimated: z.boolean(),
   changed: z.boolean().describe('changed by hand'),
+  unapproved: z.boolean().optional().describe('holds overtime that nobody approved'),
 });
 
 /** A deposit or instalment that a bill sets off, by tax group as its own invoice says; amounts are below zero. */

@@ -63,7 +63,7 @@ export const payments = {
     }),
     PaymentAnswer,
   ),
-  useCredit: writes(
+  applyCredit: writes(
     "Use a client's credit for an invoice.",
     z.strictObject({ clientId: Id, invoiceId: Id, amount: Money, on: DateText.optional(), key: DeedKey }),
     PaymentAnswer,

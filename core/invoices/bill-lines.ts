@@ -11,7 +11,7 @@ import { joined } from '../words/lists.ts';
 import type { InvoiceLine } from './lines.ts';
 
 /** A line of a draft bill: with how it came about. */
-export type BillLine = InvoiceLine & { reason: string; estimated: boolean; changed: boolean };
+export type BillLine = InvoiceLine & { reason: string; estimated: boolean; changed: boolean; unapproved?: boolean };
 type Priced = Pick<QuoteDraft, 'lines' | 'discount' | 'currency' | 'totals'>;
 
 /** Expenses stand beside travel while a bill is priced, since no discount takes from either; on paper they have a head of their own. */

@@ -34,7 +34,7 @@ export function invoiceContent(draft: InvoiceDraft, setup: SetupFields, title: s
     supply,
     currency,
     included,
-    lines: draft.lines.map(({ reason: _reason, estimated: _estimated, changed: _changed, ...line }) => line),
+    lines: draft.lines.map(({ reason: _reason, estimated: _estimated, changed: _changed, unapproved: _unapproved, ...line }) => line),
     totals,
     credited,
     toPay,

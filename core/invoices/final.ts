@@ -46,7 +46,9 @@ export function finalBill({ agreed, offer, input, notEntered, overtime, over }: 
   const open = notEntered.length === 0 ? [] : [`The hours of ${datesInWords(notEntered)} are not entered: billed as agreed.`];
   const estimated = priced.lines.filter((line) => line.estimated && line.section !== 'days').map((line) => line.what);
   return {
-    lines: billLines({ ...priced, lines: settled(priced.lines), currency }, mine),
+    lines: billLines({ ...priced, lines: settled(priced.lines), currency }, mine).map((line) =>
+      overtime.cautions.length > 0 && line.id.startsWith(OVERTIME) ? { ...line, unapproved: true } : line,
+    ),
     dropped: priced.dropped,
     differences: [...differencesOf(agreed, { ...priced, ...sameTerms(agreed), currency }), ...taxed, ...overtime.sentences],
     cautions: [
@@ -62,6 +64,9 @@ export function finalBill({ agreed, offer, input, notEntered, overtime, over }: 
     supply: supplyOf(input.days),
   };
 }
+
+/** How the ids of overtime lines begin. */
+const OVERTIME = 'days/overtime';
 
 /** Hours that were worked are no estimate any more. */
 function settled(lines: QuoteDraft['lines']): QuoteDraft['lines'] {

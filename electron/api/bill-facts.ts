@@ -164,8 +164,8 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
       card,
       cardCaution: null,
       setup,
-      // Legs as they were typed or ticketed since take the place of an estimate.
-      trip: trip && trip.source !== 'estimated' ? trip : (inputs?.trip ?? trip),
+      // What was typed, ticketed or driven since takes the place of an estimate; else the estimate that was agreed on stands.
+      trip: trip && (trip.source !== 'estimated' || (trip.driven ?? []).length > 0) ? trip : (inputs?.trip ?? trip),
       hands: [],
       wear: [],
       changes: [

@@ -68,8 +68,8 @@ const record = os.payments.record.handler(({ input, context }) =>
   }),
 );
 
-const useCredit = os.payments.useCredit.handler(({ input, context }) =>
-  deed(context, 'payments.useCredit', input, (db) => {
+const applyCredit = os.payments.applyCredit.handler(({ input, context }) =>
+  deed(context, 'payments.applyCredit', input, (db) => {
     const { clientId, amount } = input;
     const on = input.on ?? todayAtHome(db, context);
     refuseFuture(db, context, on);
@@ -242,4 +242,4 @@ function sentenceOf({ kind, amount, parts, how, note }: Payment): string {
   return `${formatMoney(sum, { code: true })} ${VERBS[kind]}${said === '' ? '' : `: ${said}`}.`;
 }
 
-export const payments = { propose, record, useCredit, refund, reverse, list, credit };
+export const payments = { propose, record, applyCredit, refund, reverse, list, credit };

@@ -15,6 +15,7 @@ import { goRoad } from './go-road.ts';
 import { goSetup } from './go-setup.ts';
 import { ink } from './ink.ts';
 import { jobPrint } from './job-print.ts';
+import { issueBill } from './issue-bill.ts';
 import { leaveSample } from './leave-sample.ts';
 import { letGo } from './let-go.ts';
 import { loadSample } from './load-sample.ts';
@@ -48,6 +49,7 @@ export const actions: readonly Action[] = [
   copyReply,
   savePaper,
   ink,
+  issueBill,
   renew,
   askForYes,
   letGo,

@@ -10,8 +10,8 @@ import { QuoteForm, type QuoteFormProps } from './quote-form.tsx';
 
 const sectionOptions = Section.options.map((section) => ({ value: section, label: section }));
 
-/** A line of one's own. */
-export function AddLineForm({ change, onClose }: QuoteFormProps) {
+/** A line of one's own. `costs` where it may cost me something. */
+export function AddLineForm({ change, onClose, costs = true }: QuoteFormProps & { costs?: boolean }) {
   const [typed, setTyped] = useState({ what: '', section: 'extras' as Section, quantity: '1', unit: '', unitPrice: '', cost: '' });
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const set = (part: Partial<typeof typed>): void => setTyped({ ...typed, ...part });
@@ -53,7 +53,7 @@ export function AddLineForm({ change, onClose }: QuoteFormProps) {
         error={fieldTrouble(trouble, 'unit')}
       />
       {figures('unitPrice', 'Unit price')}
-      {figures('cost', 'Costs me, never printed', 'nothing')}
+      {costs ? figures('cost', 'Costs me, never printed', 'nothing') : null}
     </QuoteForm>
   );
 }

@@ -9,6 +9,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { useScene, useScenePart } from '../../scene.ts';
 import { Agreed } from './agreed.tsx';
+import { Billing } from './billing/billing.tsx';
 import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
 import { History } from './history.tsx';
@@ -110,6 +111,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
         <JobKit jobId={job.id} zone={mine.home.zone} locked={CLOSED.includes(job.state)} />
         <Trip job={job} home={mine.home} currency={mine.currency} />
       </div>
+      <Billing job={job} mine={mine} />
       <KnownSection job={job} />
       <History job={job} zone={mine.home.zone} />
     </div>

@@ -93,7 +93,7 @@ test('what was paid on a bill that is credited is credit: used for the next bill
   ).toMatchObject({ findings: ['2026-002 was credited; nothing can be paid on it. Pay the one that took its place.'] });
 
   const again = await issued(agreed, 'final');
-  const used = await call(payments.useCredit, { clientId, invoiceId: again.id, amount: usd(120_000) }, { context });
+  const used = await call(payments.applyCredit, { clientId, invoiceId: again.id, amount: usd(120_000) }, { context });
   expect(used.payment).toMatchObject({
     kind: 'credit used',
     amount: usd(0),
@@ -185,7 +185,7 @@ test('what cannot be meant is refused, and nothing is kept', async () => {
   expect(await record({ parts: [], toCredit: true })).toMatchObject({ what: "What is over would be nobody's credit." });
   expect((await call(payments.list, {}, { context })).payments).toEqual([]);
   expect(
-    await refusal(call(payments.useCredit, { clientId: agreed.clientId, invoiceId: final.id, amount: usd(1) }, { context })),
+    await refusal(call(payments.applyCredit, { clientId: agreed.clientId, invoiceId: final.id, amount: usd(1) }, { context })),
   ).toMatchObject({
     what: 'There is no credit, not USD 0.01.',
   });
