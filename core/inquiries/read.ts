@@ -9,7 +9,7 @@ import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { resolve } from './dates/resolve.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
-import { sequencesOf } from './dates/sequences.ts';
+import { sequencesOf, strayMonth } from './dates/sequences.ts';
 import { isInquiry } from './kind.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
@@ -75,9 +75,10 @@ export function readInquiry(input: ReadInput): Reading {
   const found = sequencesOf(tokens);
   const months = new Set(found.flatMap(({ month }) => (month ? [month.month] : [])));
   const month = months.size === 1 ? [...months][0] : undefined;
+  const stray = strayMonth(tokens, found);
   const sequences = found.map((sequence) => {
     const start = tokens[sequence.first]?.start ?? 0;
-    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month };
+    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month, stray };
     return { sequence, resolved: resolve(sequence, seen), start, end: tokens[sequence.next - 1]?.end ?? 0 };
   });
   const amounts = amountsIn(body);

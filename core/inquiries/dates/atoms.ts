@@ -62,6 +62,10 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
 /** "12 December (Saturday)", "12/12, a Saturday" */
 function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
   const open = tokens[index]?.text;
+  // "19 Mar Fri,"
+  const beside = tokens[index]?.breaks === 0 && (tokens[index - 1]?.text.length ?? 9) <= 4 ? weekdayAt(tokens, index) : undefined;
+  const ends = beside && tokens[beside.next];
+  if (beside && (ends === undefined || ends.breaks > 0 || /^[,.;:)]$/.test(ends.text))) return beside;
   if (open === '(') {
     const weekday = weekdayAt(tokens, index + 1);
     return weekday && tokens[weekday.next]?.text === ')' ? { weekday: weekday.weekday, next: weekday.next + 1 } : undefined;

@@ -2,34 +2,39 @@
  * Words in German, French, Spanish, Italian and Dutch that tell what a date or an hour is said of. Each line holds a few phrases of one language.
  */
 
-/** Before an hour, a date or the small words that lead to one. */
-const leads = String.raw`(?=,?\s?:?\s?\(?(?:(?:ist|sind|wäre|um|ab|gegen|bis|ca\.?|circa|etwa|am|wird|est|sera|serait|à|a|dès|vers|le|la|las|los|el|es|será|sobre|desde|alle|dalle|all|il|è|sarà|om|rond|vanaf|is|op|de|den|der|dem|für|pour|para|per|voor|possible|möglich|mogelijk|prévue?|fissato|vorgesehen|heure|uhr|jour|veille|partir|jusqu'à|selbst|bereits|schon|deux|beide|\p{L}+(?:tag|dag|di|day))(?!\p{L})\s?){0,5}:?\s?(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|kwart|[\p{L}]+ (?:uhr|heures|uur)))`;
-const words = (list: string): string =>
+const HOUR = String.raw`(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|kwart|\p{L}+ (?:uhr|heures|uur))`;
+/** A few words, and then an hour or a date. */
+const near = String.raw`(?=,?\s?:?\s?\(?(?:[\p{L}']{1,12}\.?\s){0,4}:?\s?${HOUR})`;
+/** Only the small words that lead to one. */
+const right = String.raw`(?=\s?:?\s(?:(?:ist|um|ab|gegen|bis|ca\.?|etwa|am|est|à|dès|vers|le|la|las|es|sobre|alle|all|il|è|verso|om|rond|is|op|de|den|\p{L}+(?:tag|dag|di|day))(?!\p{L})\s?){0,4}${HOUR})`;
+const listed = (list: string, lead: string): string =>
   String.raw`(?<!\p{L})(?:${list
     .trim()
     .split(/\s*\|\s*|\n\s*/)
-    .join('|')})(?!\p{L})${leads}`;
+    .join('|')})(?!\p{L})${lead}`;
+const words = (list: string): string => listed(list, near);
+const short = (list: string): string => listed(list, right);
 
-export const callElsewhere = words(`
+export const callElsewhere = `${words(`
   aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
-  arrivée | rendez-vous | rdv | installation | mise en place | montage | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
+  arrivée | rendez-vous | rdv | installation | mise en place | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
-  arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo | prove
-  opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang | binnen | beginnen | start
-`);
-export const wrapElsewhere = words(`
-  ende(?: der veranstaltung)? | drehschluss | schluss | feierabend | abbau(?: fertig)? | fertig | vorbei | geht es | dauert | abreise
-  fin(?: de journée| de mission| prévue)? | démontage | terminé | on termine | on finit | se termine | se finit | jusqu'à | sortie de salle
-  fin | acaba(?:mos)? | termina(?:mos)? | desmontaje | salida | se acaba | final | acabar
-  fine | termine | finisce | finiamo | smontaggio | si chiude
-  einde | eind | klaar | afgelopen | afbouw | duurt | weg | uitladen
-`);
+  arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo
+  opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
+`)}|${short('binnen | beginnen | start | beginn | prove | los | montage')}`;
+export const wrapElsewhere = `${words(`
+  ende der veranstaltung | drehschluss | feierabend | abbau(?: fertig)? | fertig | abreise
+  fin (?:de journée|de mission|prévue) | démontage | terminé | on termine | on finit | se termine | se finit | jusqu'à | sortie de salle
+  acaba(?:mos)? | termina(?:mos)? | desmontaje | salida | se acaba
+  termine | finisce | finiamo | smontaggio | si chiude
+  klaar | afgelopen | afbouw | uitladen
+`)}|${short('ende | fin | fine | final | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
   rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)
   réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-moi|confirme[rz]?|faire savoir|tenez-(?:moi|nous)
   respuesta|respond\\w*|contest\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|confirma\\w*|presupuesto|propuesta
   risposta|rispond\\w*|conferma\\w*|fammi sapere|facci sapere|fateci sapere|preventivo|sapere
-  antwoord\\w*|reactie|reageer|laat (?:het )?(?:me|mij|ons) weten|bevestig\\w*|offerte
+  antwoord\\w*|horen|hoor|reactie|reageer|laat (?:het )?(?:me|mij|ons) weten|bevestig\\w*|offerte
 `
   .trim()
   .split(/\n\s*/)

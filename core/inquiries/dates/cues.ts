@@ -23,10 +23,10 @@ const reply = oneOf(
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
-    (?:^\s*|[\n.;]\s*)deadline\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
+    (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)deadline\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
     (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
-    (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|answer|reply|say)(?=\s(?:today|tonight|2nite|tomorrow|this))
+    (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|this))
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
     (?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach)(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
@@ -39,7 +39,7 @@ const call = oneOf(
     \bload[- ]?in\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b
     \bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
     \bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b
-    (?<!(?:guests|delegates|attendees|people|kids|children|bride|couple|speakers?|everyone|family|families|visitors|fans|players|teams|public|they|who|attorney|students)(?: will| should| can)? )\barriv(?:e|al|ing)\b
+    \barriv(?:e|al|ing)\b
     \baccess\b|\bbe (?:there|here|set|ready|in place|in position|on deck|\w+side)\b
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
     (?<=[,;.] )be (?:at|on|in)\b(?! \d)|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
@@ -50,7 +50,7 @@ const call = oneOf(
     (?:^\s*|[,;] )in\b(?= \d{3,4}\b)|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
     \b(?:beginn|einsatzbeginn|anwesend|anwesenheit|aanwezig|présence)\b|\b(?:empezamos|comenzamos)\b|\bbe on (?:the|our)\b
     \byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\bcrew\b(?= (?:at )?\d\d?[:.]?\d\d)|\binstall\b
-    \battend (?:at|from|by)\b|\bcome(?= (?:at |by |for )?\d)|\blet in (?:at|from|by)\b
+    \bstart (?:time )?(?:on )?day (?:\d|one)\b|\b(?:sought|required|needed|wanted) from\b|\battend (?:at|from|by)\b|\bcome(?= (?:at |by |for )?\d)|\blet in (?:at|from|by)\b
     \b(?:hall|room|venue|doors?|building|gates?|barn|church|theatre|theater)(?: is| are| will be)? open (?:to|for) (?:crew|you|us)\b
     \bbe here(?= \d)|\b(?:hall|room|venue|camera|crew|vendors?) from\b|\bon the platform\b|\bbump[- ]?in\b|\bmove[- ]?in\b
     \bdays? (?:start|begin)(?:s|ing)?\b|\bstart time for (?:you|crew)\b
@@ -66,7 +66,7 @@ const wrap = oneOf(
     \bdone (?:by|at|around|about)\b|\bfinish\w*|\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
     \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
-    \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|\boff (?:by|at)\b|\bcloses\b
+    \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|\bcloses\b
     \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
     \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
     \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
@@ -119,8 +119,8 @@ const past = oneOf(
   String.raw`
     \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
-    \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\bit was\b
-    \bthat was\b|\bour \d{4}\b|\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
+    \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
+    \bthat was\b|\bour \d{4}\b|(?<!\bbe )\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
     \bwas scheduled\b|\brescheduled from\b|\binstead of\b|\bnot (?:on )?(?:the )?$
   `,
 );
@@ -130,7 +130,7 @@ const event = oneOf(
     \bgala\b|\bworkshop\b|\bcongress\b|\bavailable (?:on|for|from)?\b|\bfree (?:on|for|from)\b|\bavailability (?:on|for)\b
     \bdates?\b|\bwhen\b|\bcover(?:age|ing)?\b|\bevent dates?\b|\btak(?:es|ing) place\b|\bhappening\b|\bhappens\b
     \bwe(?:'re| are) (?:on|doing|hosting|holding|having|running)\b|\bmeeting\b|\blaunch\b|\bagm\b|\btournament\b|\bchampionships?\b
-    \bconcert\b|\brecital\b|\bworks?\b|\bfair\b|\bexpo\b|\bstream(?:ing)?\b|\bscheduled\b|\bmoved to\b|\bnow (?:on|to)\b
+    \bconcert\b|\brecital\b|\bworks?\b|\bfair\b|\bexpo\b|\bstream(?:ing)?\b|\bscheduled\b|\bmoved to\b|\bnow (?:on|to|for|set for|fixed for|it's|it is|be (?:on|held))\b|\b(?:will|shall|to) (?:now |next )?be held\b|\b(?:it's|it is|they're|should (?:be|read)|correct (?:date|dates|day) (?:is|are|being)) now\b|\bshould (?:have been|be|read|say)\b
     \brescheduled (?:to|for)\b|\bceremony\b|\bgraduation\b|\bparty\b|\bawards\b
   `,
 );
@@ -138,7 +138,7 @@ const event = oneOf(
 /** Words that make an hour my call, but say nothing of a date: "we need you from 9:30", "need a videographer from 10". */
 const you = oneOf(
   String.raw`
-    \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by)\b
+    \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
     \bcome at\b
     \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
@@ -164,6 +164,13 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
   ['reply', elsewhere(replyElsewhere)],
 ];
 
+/** People who come and go by hours of their own: "the press arrive at 11", "caterers set up at 2". */
+const OTHERS =
+  /\b(?:guests?|delegates|attendees|people|folks?|kids|children|bride|groom|couple|speakers?|everyone|everybody|family|families|visitors|fans|players|teams?|public|they|he|she|who|attorney|students|pupils|parents|press|media|caterers?|florists?|dj|band|musicians|choir|orchestra|cast|dancers?|performers?|exhibitors|vendors|traders|stallholders|sponsors?|volunteers?|staff|judges|coach(?:es)?|bus(?:es)?|mayor|minister|president|chairman|chair|ceo|director|client|decorators?|builders?|marquee|photographer|photo ?booth|lighting|stage|sound|av|runners|riders|walkers|athletes|competitors|artists?|talent|customers|vips?|audience|crowd|doors|gates|punters|owner|boats|cars|horses|cyclists|swimmers|rowers|lorr(?:y|ies)|trucks?)(?: (?:crew|company|guys|people|team|firm|lot|men))?(?:,? (?:will|can|should|all|would|start|starts|to|begin|begins|usually|normally|are|is|be|who|then|also|first))*\s$/i;
+const SUBJECT_REACH = 40;
+/** Words for a call that say what somebody does, and so may be said of somebody else. */
+const DOES = /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in$)/i;
+
 export type CueHit = { cue: Cue; start: number; end: number };
 
 /** Longest stretch of a sentence that is searched for cues, in characters. */
@@ -182,7 +189,14 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
   for (const [cue, pattern] of ofHours ? [...cues, ['call', you] as const] : cues) {
     for (const match of piece.matchAll(pattern)) {
       const end = match.index + match[0].length;
-      if (from + end <= to) hits.push({ cue, start: match.index, end });
+      if (from + end > to) continue;
+      const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
+      const others =
+        cue === 'call' &&
+        !named &&
+        DOES.test(match[0].trim()) &&
+        OTHERS.test(piece.slice(Math.max(0, match.index - SUBJECT_REACH), match.index));
+      hits.push({ cue: others ? 'show' : cue, start: match.index, end });
     }
   }
   const begun = (show: CueHit): boolean =>

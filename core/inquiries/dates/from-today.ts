@@ -66,11 +66,28 @@ export function resolveRelative(relative: Relative, today: PlainDate): Choices {
         .find((date) => date && (relative.year !== undefined || !before(date, today)));
       return found ? { dates: [[found]], past: before(found, today) } : { dates: [] };
     }
+    case 'nthWeekend':
+      return resolveNthWeekend(relative, today);
     case 'monthEnd':
       return resolveMonthEnd(relative, today);
     default:
       return { dates: [] };
   }
+}
+
+/** "the last weekend of March": by its Saturday or by its Sunday, which is a choice where a month begins or ends between them. */
+function resolveNthWeekend({ nth, month, year }: Relative & { kind: 'nthWeekend' }, today: PlainDate): Choices {
+  const years = year === undefined ? [today.year, today.year + 1] : [year];
+  for (const one of years) {
+    const saturdays = [nthWeekday(one, month, 6, nth), nthWeekday(one, month, 7, nth)?.subtract({ days: 1 })].filter(
+      (day) => day !== undefined,
+    );
+    const first = saturdays[0];
+    if (first === undefined || (year === undefined && before(first, today))) continue;
+    const dates = saturdays.filter((day, at) => at === 0 || !day.equals(first)).map((day) => [day, day.add({ days: 1 })]);
+    return dates.length > 1 ? { dates, doubt: 'which week' } : { dates, past: before(first, today) };
+  }
+  return { dates: [] };
 }
 
 function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: PlainDate): Choices {

@@ -10,6 +10,7 @@ export type Relative =
   | { kind: 'weekend'; which: 'this' | 'next' | 'last' | 'plain'; weeks: number }
   | { kind: 'week'; weeks: number }
   | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined }
+  | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined }
   | { kind: 'monthEnd'; month: number; year: number | undefined };
 
 export type Atom = {
@@ -78,6 +79,8 @@ function beginsHours(tokens: Tokens, index: number): boolean {
 export function ledAsDay(tokens: Tokens, index: number): number | undefined {
   const [article, after] = [tokens[index - 1]?.lower ?? '', tokens[index + 1]];
   if (isTime(tokens, index) || /^(?:heures?|horas?|uhr)$/.test(after?.lower ?? '')) return undefined;
+  // "fine verso le 23" is an hour.
+  if (article === 'le' && /^(?:verso|dopo|tra|per|entro|circa)$/.test(tokens[index - 2]?.lower ?? '')) return undefined;
   if (article === 'le' || article === 'el')
     return monthWord(after?.lower ?? '') === undefined && after?.text !== '/' ? index + 1 : undefined;
   const point = after?.text === '.' && after.tight && !tokens[index + 2]?.tight;

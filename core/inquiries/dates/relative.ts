@@ -221,6 +221,15 @@ function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
     at = day.next - index;
   } else at++;
   if (nth > 5) return undefined;
+  const weekend = /^weekend$/.test(word(at)) && /^(?:of|in)$/.test(word(at + 1)) ? monthAt(tokens, index + at + 2) : undefined;
+  if (weekend) {
+    const year = yearAt(tokens, weekend.next);
+    return {
+      first: index,
+      next: year?.next ?? weekend.next,
+      relative: { kind: 'nthWeekend', nth, month: weekend.month, year: year?.year },
+    };
+  }
   const weekday = weekdayAt(tokens, index + at);
   const lastDay = nth === -1 && word(at) === 'day';
   if (!weekday && !lastDay) return undefined;

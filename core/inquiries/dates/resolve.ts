@@ -22,7 +22,7 @@ export type Resolved = {
   vague: boolean;
 };
 
-export type Seen = { today: PlainDate; order: Order; month?: number | undefined };
+export type Seen = { today: PlainDate; order: Order; month?: number | undefined; stray?: number | undefined };
 
 /** Dates without a year that lie this little before the message are more likely a slip or a look back than next year's. */
 const PASSED_DAYS = 45;
@@ -79,10 +79,13 @@ function resolveOrdinal(atom: Atom, seen: Seen): Choices {
     return resolveDay({ ...said, month: month.month, year: month.year }, seen);
   }
   if (seen.month !== undefined) return resolveDay({ ...atom, month: seen.month }, { today, order: seen.order });
+  // "the Saturday of the May long weekend (the 22nd)": a month that is named elsewhere may be that of the day.
+  const strayed = seen.stray === undefined ? undefined : comingOf(seen.stray, day, today);
   for (let months = 0; months <= 6; months++) {
     const first = today.with({ day: 1 }).add({ months });
     const date = dateOf(first.year, first.month, day);
     if (date && !before(date, today) && (atom.weekday === undefined || date.dayOfWeek === atom.weekday)) {
+      if (strayed && !strayed.equals(date)) return { dates: [[date], [strayed]], doubt: 'month' };
       return atom.weekday === undefined || months <= 2 ? one(date) : { dates: [[date]], doubt: 'month' };
     }
   }
@@ -194,13 +197,15 @@ function weekendAround(dates: readonly PlainDate[]): PlainDate[] | undefined {
 /** All readings of a run of dates. */
 export function resolve(sequence: Sequence, seen: Seen): Resolved {
   const atoms = sequence.items.map(({ atom }) => atom);
-  const explicit = atoms.some((atom) => atom.month !== undefined || atom.relative?.kind === 'nth' || atom.relative?.kind === 'monthEnd');
+  const explicit = atoms.some((atom) => atom.month !== undefined || /^(?:nth|nthWeekend|monthEnd)$/.test(atom.relative?.kind ?? ''));
   const shape = {
     explicit,
     weekdayOnly:
       atoms.length > 0 &&
       atoms.every((atom) => atom.day === undefined && (atom.relative === undefined || atom.relative.kind === 'weekday')),
-    range: sequence.items.some(({ join }) => join === 'range') || atoms.some((atom) => atom.relative?.kind === 'weekend'),
+    range:
+      sequence.items.some(({ join }) => join === 'range') ||
+      atoms.some((atom) => atom.relative?.kind === 'weekend' || atom.relative?.kind === 'nthWeekend'),
   };
   const roughly = { readings: [], vague: true, past: false, ...shape };
   if (sequence.month) {

@@ -62,7 +62,10 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
       next: tokens[at + 2]?.lower === 'and' && tokens[at + 3]?.lower === 'including' ? at + 4 : at + 2,
       comma: false,
     };
-  if (rangeWords.has(word)) return { join: 'range', next: word === '-' && tokens[at + 1]?.text === '>' ? at + 2 : at + 1, comma: false };
+  if (rangeWords.has(word)) {
+    const two = (word === '-' && tokens[at + 1]?.text === '>') || (/^(?:through|thru)$/.test(word) && tokens[at + 1]?.lower === 'to');
+    return { join: 'range', next: two ? at + 2 : at + 1, comma: false };
+  }
   if (word === 'and' && (tokens[at + 1]?.lower === 'on' || tokens[at + 1]?.lower === 'then' || tokens[at + 1]?.lower === 'again'))
     return { join: 'and', next: at + 2, comma: false };
   if (andWords.has(word)) return { join: 'and', next: at + 1, comma: false };
@@ -89,6 +92,15 @@ function afterTime(tokens: Tokens, index: number): number {
   const time = timeAt(tokens, at);
   if (!time || time.bare) return index;
   return tokens[time.next]?.text === ')' ? time.next + 1 : time.next;
+}
+
+/** An hour before the last day of a run: "Tues 16 March to 4pm Wed 17 March". */
+function afterHour(tokens: Tokens, index: number): number {
+  const hour = timeAt(tokens, index);
+  if (!hour || hour.bare) return index;
+  const next = /^(?:on|of)$/.test(tokens[hour.next]?.lower ?? '') ? hour.next + 1 : hour.next;
+  const atom = (tokens[next]?.breaks ?? 1) === 0 ? atomAt(tokens, next) : undefined;
+  return atom && (atom.weekday !== undefined || atom.month !== undefined) ? next : index;
 }
 
 function known(atom: Atom): boolean {
@@ -143,6 +155,8 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either|el|le|il|am|den|dem|op|zum)$/.test(tokens[from]?.lower ?? '')) from++;
+    const parted = skipped !== at && (tokens[at]?.text === ',' || tokens[join.next - 1]?.text === '-');
+    if (join.join === 'range' && !parted) from = afterHour(tokens, from);
     // "until the afternoon of 13 December"
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[from + 1]?.lower ?? '') && tokens[from + 2]?.lower === 'of') from += 3;
     const atom = weekdayOf(tokens, atomAt(tokens, from), items);
@@ -279,4 +293,16 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     index = Math.max(sequence.next, index + 1);
   }
   return found;
+}
+
+/** The one month that is named outside of every date: "the May long weekend". */
+export function strayMonth(tokens: Tokens, found: readonly Sequence[]): number | undefined {
+  const months = new Set<number>();
+  for (const [index, token] of tokens.entries()) {
+    const month = /^\p{Lu}\p{Ll}{2,}$/u.test(token.text) ? monthWord(token.lower) : undefined;
+    const begins = index === 0 || token.breaks > 0 || /^[.!?,]$/.test(tokens[index - 1]?.text ?? '');
+    if (month === undefined || begins || found.some(({ first, next }) => index >= first && index < next)) continue;
+    months.add(month);
+  }
+  return months.size === 1 ? [...months][0] : undefined;
 }

@@ -55,6 +55,8 @@ const sure = new Map<string, string>([
 
   ['FRANC', 'CHF'],
   ['FRANCS', 'CHF'],
+  ['FRANKEN', 'CHF'],
+  ['FRANCHI', 'CHF'],
   ['FR', 'CHF'],
   ['₹', 'INR'],
   ['YEN', 'JPY'],

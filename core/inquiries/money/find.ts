@@ -16,7 +16,7 @@ export type Amount = {
 };
 
 const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|R(?=\s?\d{1,3}[ ,]\d{3}|\s?\d{3})|ZAR|MYR|IDR|PHP|KRW|TWD|SAR|QAR|ISK|RON|BGN|UAH|PEN|NGN|KES|EGP|VND|PKR|LKR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
-const WORD = String.raw`dollars?|bucks|pounds?(?! of\b)|quid|euros?|francs?|kronor|kroner|yen|rupees|rand`;
+const WORD = String.raw`dollars?|bucks|pounds?(?! of\b)|quid|euros?|francs?|franchi|franken|kronor|kroner|yen|rupees|rand`;
 /** "til 6 400 a day" is an hour and an amount. */
 const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))`;
 const GROUPED = String.raw`${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;

@@ -56,7 +56,10 @@ const LAST_AND_MAIL = new RegExp(
 const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
 /** A farewell in any language: "Go raibh maith agat, Donncha". */
 const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})[.!]?\s*$`, 'u');
-const LAST_WORD = new RegExp(String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s\p{Lu}[\p{L}'-]{1,20})?)(?:\sx{1,3})?[.!]?\s*$`, 'u');
+const LAST_WORD = new RegExp(
+  String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|der|den|da|di|del|la|le|al|ter)\s){0,2}\p{Lu}[\p{L}'-]{1,20}){0,2})(?:\sx{1,3})?[.!]?\s*$`,
+  'u',
+);
 const LABEL_NAME = new RegExp(
   String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
   'gmu',
@@ -136,7 +139,9 @@ function besideLabel(body: string): PersonFact | undefined {
 function smallName(body: string): PersonFact | undefined {
   if (/\p{Lu}\p{Ll}+ \p{Lu}/u.test(body)) return undefined;
   const introduced =
-    /^\s*(?:(?:hi|hey|hello|hiya|yo|alright|morning|kit|there)[\s,.!]+){0,3}(?:its|it's|this is)\s(\p{Ll}{3,12})(?=[\s,.!])/iu.exec(body);
+    /^\s*(?:(?:hi|hey|hello|hiya|yo|alright|morning|afternoon|evening|kit|there|mate|again|m8|bud|man|oi)[\s,.!]+){0,3}(?:its|it's|this is)\s(\p{Ll}{3,12})(?=[\s,.!])/iu.exec(
+      body,
+    );
   const closing =
     /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(
       body,

@@ -54,7 +54,11 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
   const openBefore =
     before === undefined || first.breaks > 0 || /^[,.(:;/?!-]$|^still$/.test(before.lower) || taken(index - 1) || before.num !== undefined;
   const openAfter =
-    after === undefined || after.breaks > 0 || /^[,.):;?!/-]$|^again$/.test(after.lower) || taken(next) || after.num !== undefined;
+    after === undefined ||
+    after.breaks > 0 ||
+    /^[,.):;?!/-]$|^(?:again|as|like|please|pls)$/.test(after.lower) ||
+    taken(next) ||
+    after.num !== undefined;
   return {
     led,
     strongly,

@@ -2,6 +2,7 @@
  * First call and last wrap: the earliest and the latest paid moment at the place.
  */
 import { settledPair } from '../times/find.ts';
+import { earlierCall } from './earlier.ts';
 import type { EventDays } from './event.ts';
 import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 
@@ -15,7 +16,6 @@ export type Calls = {
 };
 
 const EVENING_EVENT = /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|late)\b/i;
-const EARLIER = /\b(?:an?|one|two|three|half an|\d{1,2}) ?(?:hours?|hrs?|mins?|minutes) (?:before|earlier|prior|early|ahead|in advance)/i;
 /** Evenings by which an answer is wanted, and days that are over. */
 const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
@@ -83,10 +83,11 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
   if (time.evening || time.dayBefore)
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
-  if (minutes >= 60 && (minutes < 5 * 60 + 30 || beforeShow(minutes + 720, scene))) return minutes + 720;
+  const evening = EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, ''));
+  if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
-    return EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, '')) ? undefined : minutes;
+    return evening ? undefined : minutes;
   }
   return undefined;
 }
@@ -184,13 +185,25 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       why: 'open',
     };
   // "2 to 4 pm, setup an hour before": the hours are the show's.
-  if (earliest && EARLIER.test(scene.text) && !scene.times.some((time) => time.said === 'call' && earliest.where.includes(time)))
-    answer.callChoices ??= {
-      walls: [wallOf(earliest.date, earliest.minutes)],
-      where: earliest.where[0] ?? { start: 0, end: 0 },
-      why: 'day',
-    };
-  if (earliest && !answer.callChoices) answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
+  const ahead = earlierCall(scene);
+  const told = earliest !== undefined && scene.times.some((time) => time.said === 'call' && earliest.where.includes(time));
+  const base = ahead?.base;
+  if (ahead && (!told || (base?.said === 'call' && base.start >= ahead.where.end))) {
+    const on = base && callDay(base, days);
+    const minutes = base && (base.to ? settledPair(base.from, base.to)?.from : openCall(base, scene));
+    if (on && minutes !== undefined && minutes > ahead.minutes && (!told || earliest.where.includes(base))) {
+      delete answer.callChoices;
+      answer.firstCall = { wall: wallOf(on, minutes - ahead.minutes), where: [ahead.where, base] };
+    } else if (earliest)
+      answer.callChoices ??= {
+        walls: [wallOf(earliest.date, earliest.minutes)],
+        where: earliest.where[0] ?? { start: 0, end: 0 },
+        why: 'day',
+      };
+  }
+  if (answer.firstCall !== undefined) {
+    // Told from another hour.
+  } else if (earliest && !answer.callChoices) answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
   else if (earliest && answer.callChoices?.why === 'show') {
     answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
     delete answer.callChoices;

@@ -34,7 +34,7 @@ const MOST_MENTIONS = 60;
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
   const today = scene.received.toPlainDate().toString();
-  const candidates = scene.dates
+  const all = scene.dates
     .slice(0, MOST_MENTIONS)
     .filter(
       (mention) =>
@@ -46,6 +46,8 @@ export function eventDays(scene: Scene): EventDays {
     .map((mention) =>
       movedFrom(scene.text, mention) ? { ...mention, readings: mention.readings.map((dates) => dates.slice(-1)) } : mention,
     );
+  const firm = all.filter((mention) => !mention.weak);
+  const candidates = firm.length > 0 ? firm : all;
   const explicit = candidates.filter((mention) => mention.explicit);
   const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
   const relative = candidates.filter((mention) => !mention.explicit && !numbered.includes(mention) && !mention.weekdayOnly);
@@ -56,6 +58,9 @@ export function eventDays(scene: Scene): EventDays {
   const tiers = [explicit, numbered, later, weekdays, relative.filter(isToday)].filter((tier) => tier.length > 0);
   const main = tiers[0];
   if (!main) return { dates: [], where: [], choices: [] };
+  // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
+  if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
+    return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
   const settled = onlyOne(scene.text, settleTier(scene, main, today));
@@ -129,6 +134,8 @@ function lengthened(scene: Scene, settled: EventDays): EventDays {
     : settled;
 }
 
+const BOTH = /\bboth (?:days|dates|nights|evenings|of (?:them|those))\b/i;
+
 function settleTier(scene: Scene, tier: readonly DateMention[], today: string): EventDays {
   if (tier.some((mention) => mention.doubt !== 'passed') && tier.some((mention) => mention.doubt === 'passed'))
     return settleTier(
@@ -196,12 +203,25 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
       where,
       choices: [],
     };
+  // "11 April as well, i.e. both days"
+  if (all.length === 2 && BOTH.test(scene.text) && !sets.some(({ before }) => /\b(?:or|not)\b/i.test(before)))
+    return { dates: all, where, choices: [] };
   if (joinedUp(scene.text, sets)) return { dates: all, where, choices: [] };
   return { dates: [], where, choices: sets.map((mention) => mention.readings[0] ?? []).slice(0, 4), doubt: 'several' };
 }
 
+/** "DAY 1 | Fri 18 June | ...", one line for each day: what stands before the dates is the same but for its numbers. */
+function inTable(text: string, sets: readonly DateMention[]): boolean {
+  const lines = sets.map(({ start }) => text.slice(text.lastIndexOf('\n', start - 1) + 1, start).toLowerCase());
+  const rows = new Set(sets.map(({ start }) => text.lastIndexOf('\n', start - 1)));
+  const shapes = new Set(lines.map((line) => line.replace(/\d+|\b(?:one|two|three|four|five)\b/g, '#').replace(/\s+/g, ' ')));
+  return rows.size === sets.length && shapes.size === 1 && !/\b(?:or|option|either|choice|alternative)\b/.test(lines.join(' '));
+}
+
 /** Dates in one list, one below the other or with their own labels: all of them are meant. */
 function joinedUp(text: string, sets: readonly DateMention[]): boolean {
+  if (inTable(text, sets) && !/\b(?:or|either|option|options)\b/i.test(text.slice(sets[0]?.start ?? 0, sets.at(-1)?.start ?? 0)))
+    return true;
   return sets.every((mention, at) => {
     const previous = sets[at - 1];
     if (!previous) return true;

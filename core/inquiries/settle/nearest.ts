@@ -12,15 +12,19 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:so |and )?that's when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:so |and )?that's|which is) (?:when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))|your call)\b)/i;
 /** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
-const OUT_AFTER = /^ (?:out|done|finish|end|over|release)\b(?!\s(?:of|by|at|\d))/i;
+const OUT_AFTER =
+  /^ (?:out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
-  /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved)\b/i;
+  /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
+/** "May 13 is a travel day", "Thursday (set-up)" */
+const DAY_IS =
+  /^\s?(?:is|=|:|-|\(|,)?\s?(?:(?:an?|the|our|your|for|just|a paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=[\s.,;)]|$)/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -49,7 +53,7 @@ export function nearest(
   piece: Where,
   tail: Where & { shared?: boolean },
   isDate: boolean,
-): { cue: Cue | undefined; end: number; after: boolean } {
+): { cue: Cue | undefined; end: number; after: boolean; weak?: boolean } {
   const before = text.slice(piece.start, piece.end);
   const after = text.slice(tail.start, tail.end);
   const last = cuesIn(text, piece.start, piece.end, !isDate)[0];
@@ -76,6 +80,13 @@ export function nearest(
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && MOVES_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
+  const kind = isDate ? DAY_IS.exec(following)?.[1]?.toLowerCase() : undefined;
+  if (kind !== undefined && !tight)
+    return {
+      cue: /^(?:set|rig|build|load)/.test(kind) ? 'call' : /^(?:de|strike|pack|get)/.test(kind) ? 'wrap' : 'other',
+      end: 0,
+      after: false,
+    };
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
     return { cue: 'event', end: 0, after: false };
@@ -97,8 +108,9 @@ export function nearest(
   )
     return fromAfter;
   if (last) {
-    if (last.cue === 'delivery' && !(DELIVERS.test(before.slice(last.start)) ? DUE_OR_ON : DUE).test(before.slice(last.start)))
-      return { cue: undefined, end: 0, after: false };
+    const labelled = /^\s?(?:date|on)?\s?:\s?$/i.test(gap);
+    if (last.cue === 'delivery' && !labelled && !(DELIVERS.test(before.slice(last.start)) ? DUE_OR_ON : DUE).test(before.slice(last.start)))
+      return { cue: undefined, end: 0, after: false, weak: true };
     if (last.cue === 'past' && ASKS_NOW.test(gap)) return { cue: 'event', end: 0, after: false };
     if (last.cue === 'show' && !isDate && !TO_NUMBER.test(gap)) return { cue: undefined, end: 0, after: false };
     // "be at the dock by 8, back around 1pm": the cue belongs to the first hour.

@@ -53,7 +53,12 @@ export function replyOf(scene: Scene): ReplyBy {
   const today = scene.received.toPlainDate();
   const nowWall = later(scene, 0);
   const within = withinOf(scene);
-  const date = scene.dates.find((mention) => mention.said === 'reply' && !mention.past);
+  const asked = scene.dates.filter((mention) => mention.said === 'reply' && !mention.past);
+  const date = asked[0];
+  // Two days by which somebody answers somebody: one of them is not mine.
+  const rivals = asked.filter((mention) => mention.readings.length === 1 && mention.explicit);
+  const days = [...new Set(rivals.map((mention) => mention.readings[0]?.at(-1) ?? ''))];
+  if (days.length > 1) return { where: rivals, choices: days.map((on) => `${on}T23:59`) };
   const time = scene.times.find(
     (one) =>
       (one.said === 'reply' && (one.date === undefined || one.date === date || one.date.said === 'reply')) ||

@@ -36,9 +36,19 @@ export function sayDates(
         end: item.end,
         sequence: item.sequence,
         said: hit.cue,
+        weak: false,
         by: false,
         before,
       };
-    return { ...item.resolved, start: item.start, end: item.end, sequence: item.sequence, said: hit.cue, by: BY.test(before), before };
+    return {
+      ...item.resolved,
+      start: item.start,
+      end: item.end,
+      sequence: item.sequence,
+      said: hit.cue,
+      weak: hit.weak === true,
+      by: BY.test(before),
+      before,
+    };
   });
 }

@@ -99,7 +99,11 @@ function timesAcross(text: string, times: readonly TimeMention[], dates: readonl
       .replace(DATE_WORDS, '')
       .replace(/[\d\s,()@-]+/g, ' ')
       .trim();
-    if (dated && (/^(?:to|until|till|til|through|thru|bis|au|al)$/i.test(words) || (words === '' && /\s-\s|->/.test(between)))) {
+    if (
+      dated &&
+      (/^(?:(?:right |all the way )?(?:through |thru )?(?:to|until|till|til|through|thru)|bis|au|al)$/i.test(words) ||
+        (words === '' && /\s-\s|->/.test(between)))
+    ) {
       ends.set(time, 'call');
       ends.set(next, 'wrap');
     }
@@ -166,6 +170,10 @@ function dateBetween(from: number, time: TimeMention, dates: readonly DateMentio
     : dates.findLast((date) => date.start >= from && date.end <= time.start && (date.said === 'call' || date.said === 'wrap'));
 }
 
+/** What may stand before the date of a row: "DAY 1 | ", "2. " */
+const ROW_HEAD =
+  /^[\s|:.#()-]*(?:(?:shoot |event )?(?:day|tag|jour|día|giorno|dag)\s?(?:\d|one|two|three|four|five)?|\d[.)])?[\s|:.()-]*$/iu;
+
 /** "Friday 22 Oct - shoot, 7am-7pm": a line that begins with its one date. */
 function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
   const from = text.lastIndexOf('\n', time.start - 1) + 1;
@@ -175,8 +183,8 @@ function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention
   return only &&
     only.explicit &&
     only.end <= time.start &&
-    time.start - only.end <= LONGEST_ACROSS &&
-    !/\p{L}|\d/u.test(text.slice(from, only.start)) &&
+    (time.start - only.end <= LONGEST_ACROSS || /[|\t]/.test(text.slice(only.end, time.start))) &&
+    ROW_HEAD.test(text.slice(from, only.start)) &&
     from > 0
     ? only
     : undefined;
@@ -198,7 +206,13 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
       : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(
           between,
         );
-    if (!small) continue;
+    // "Freitag Aufbau 14 Uhr, Samstag": the word for a call between them joins them.
+    const joined =
+      beforeIt &&
+      between.length <= 30 &&
+      !/[,.;\n]/.test(between) &&
+      cuesIn(between, 0, between.length).some(({ cue }) => cue === 'call' || cue === 'wrap');
+    if (!small && !joined) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".
     const gap = between.length + (between.includes(',') ? 16 : 0);
     if (!best || gap < best.gap) best = { date, gap };

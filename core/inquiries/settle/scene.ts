@@ -13,6 +13,8 @@ export type DateMention = Resolved & {
   end: number;
   sequence: Sequence;
   said: Cue | undefined;
+  /** Beside a word for a delivery that does not say that it is due then: it counts only where no other date does. */
+  weak: boolean;
   /** "by Friday" */
   by: boolean;
   /** What stands before it in its sentence. */

@@ -21,6 +21,9 @@ export type ClockTime = {
 
 type Tokens = readonly Token[];
 
+/** A number after one of these counts them. */
+const NUMBERED =
+  /^(?:day|tag|jour|día|cam|camera|kamera|room|stage|hall|studio|no|number|part|act|item|heat|round|version|page|unit|level|floor|gate|platform|bay|block|zone|quay|pier|ref|job|grade|year|highway|route|junction|exit|channel|take|scene|lot|phase|tier|bus|train|option|local|pitch|court|pool|ward|under|u|over|age|aged)$/;
 const counts =
   /^(?:%|people|persons?|pax|guests?|days?|weeks?|hours?|hrs?|minutes?|mins?|cameras?|cams?|ops?|operators?|speakers?|sessions?|rooms?|k|usd|cad|eur|gbp|per|x|of|years?|months?|miles?|km|stage|th|st|nd|rd|seconds?|secs?|nights?|clips?|videos?)$/;
 const partOfDay = new Map<string, 'am' | 'pm'>([
@@ -153,7 +156,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       token.num,
       second.num as number,
       padded || mark.lower === 'h' || suffix > 0,
-      mark.text === '.',
+      mark.text === '.' && suffix === 0,
     );
     return time;
   }
@@ -186,7 +189,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       ? { first: index, next: index + 1, minutes: hour * 60 + minute, open: true, bare: true }
       : undefined;
   }
-  if (token.text.length > 2) return undefined;
+  if (token.text.length > 2 || (NUMBERED.test(before?.lower ?? '') && !/^(?:am|pm|h|uhr|uur|:)$/.test(mark?.lower ?? ''))) return undefined;
   // "9 h 30", "17 h"
   if (mark?.text === 'h' && !mark.tight && mark.breaks === 0 && token.num <= 24 && !/^(?:days?|shifts?)$/.test(second?.lower ?? '')) {
     const minutes =

@@ -9,7 +9,7 @@ type Spoken = { hour: number; minute: number; next: number };
 
 const hourWords = new Map(
   [
-    'eins un una een une',
+    'eins',
     'zwei deux dos due twee',
     'drei trois tres tre drie',
     'vier quatre cuatro quattro vier',
@@ -24,7 +24,7 @@ const hourWords = new Map(
   ].flatMap((words, index) => words.split(' ').map((word) => [word, index + 1] as const)),
 );
 /** Words before which a number in words is an hour. */
-const LEADS = /^(?:um|gegen|ab|bis|à|vers|dès|las|la|alle|all'|le|om|rond|vanaf|tot|halb|half|nach|vor|over|voor)$/;
+const LEADS = /^(?:um|gegen|ab|bis|à|vers|dès|las|la|alle|all'|om|rond|vanaf|tot)$/;
 /** Words for an hour of the clock after its number. */
 export const CLOCK = /^(?:uhr|uur|heures?|horas?|ore)$/;
 

@@ -19,7 +19,7 @@ export type TimeMention = {
 
 type Tokens = readonly Token[];
 
-const joins = new Set(['to', '-', 'until', 'till', 'til', 'through', 'thru', 'bis', 'à', 'hasta', 'tot']);
+const joins = new Set(['to', '-', 'until', 'till', 'til', 'through', 'thru', 'bis', 'à', 'hasta', 'tot', 'alle', 'às']);
 
 /** Zones as people write them after a time; a summer and a winter name stand for the same clock on the wall. IANA time zone database. */
 const zoneWords = new Map<string, string>([
@@ -142,8 +142,12 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
     }
     const between = tokens[index - 1]?.lower === 'between';
     const join = tokens[from.next]?.lower ?? '';
-    const other = from.next + (/^(?:about|around|approx|roughly|maybe|like|~)$/.test(tokens[from.next + 1]?.lower ?? '') ? 2 : 1);
-    let to = (joins.has(join) || (between && join === 'and')) && !taken(other) ? timeAt(tokens, other) : undefined;
+    // "9.30am each day to 5pm"
+    const daily = /^(?:each|every|both)$/.test(join) && /^(?:to|until|till|til|-)$/.test(tokens[from.next + 2]?.lower ?? '') ? 2 : 0;
+    const other =
+      from.next + daily + (/^(?:about|around|approx|roughly|maybe|like|~)$/.test(tokens[from.next + daily + 1]?.lower ?? '') ? 2 : 1);
+    const spanish = join === 'a' && /^(?:de|das|dalle|from)$/.test(tokens[index - 1]?.lower ?? '');
+    let to = (daily > 0 || joins.has(join) || spanish || (between && join === 'and')) && !taken(other) ? timeAt(tokens, other) : undefined;
     if (to && tokens[other]?.breaks !== 0) to = undefined;
     const next = to?.next ?? from.next;
     const zone = zoneAt(tokens, next, zoneOf);

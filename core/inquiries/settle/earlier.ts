@@ -1,0 +1,71 @@
+/**
+ * A call that is told from another hour: "an hour before doors at 7", "the press come at 11, we want you half an hour before".
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import type { SaidTime, Scene, Where } from './scene.ts';
+
+const AHEAD =
+  /\b(an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance)\b/gi;
+/** Said of the crew, not of the guests. */
+const OF_ME =
+  /\b(?:you|u|crew|cameras?|operators?|arrive|be there|be here|be in|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
+const OF_OTHERS =
+  /\b(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|doors open|registration opens)\b[^.;,]{0,24}$/i;
+const counts = new Map([
+  ['a', 1],
+  ['an', 1],
+  ['one', 1],
+  ['two', 2],
+  ['three', 3],
+  ['four', 4],
+  ['half an', 0.5],
+  ['one and a half', 1.5],
+  ['an hour and a half', 1.5],
+  ['fifteen', 15],
+  ['twenty', 20],
+  ['thirty', 30],
+  ['forty-five', 45],
+  ['fortyfive', 45],
+  ['sixty', 60],
+  ['ninety', 90],
+]);
+/** More before is another day's work, not an hour told from this one. */
+const LONGEST_AHEAD = 5 * 60;
+
+export type Earlier = { where: Where; minutes: number; base: SaidTime | undefined };
+
+/** How many minutes before which hour the crew is wanted; the hour is missing where more than one could be meant. Nothing where no such words are said. */
+export function earlierCall(scene: Scene): Earlier | undefined {
+  for (const match of scene.text.matchAll(AHEAD)) {
+    const where = { start: match.index, end: match.index + match[0].length };
+    const sentence = sentenceAround(scene.text, where.start, where.end);
+    const lead = scene.text.slice(sentence.start, where.start);
+    if (!OF_ME.test(scene.text.slice(sentence.start, sentence.end)) || OF_OTHERS.test(lead)) continue;
+    const count = counts.get((match[1] ?? '').toLowerCase()) ?? Number(match[1]);
+    const unit = (match[2] ?? 'h').toLowerCase();
+    const minutes = unit.startsWith('m') ? count : count * 60;
+    if (!(minutes > 0) || minutes > LONGEST_AHEAD) continue;
+    return { where, minutes, base: hourMeant(scene, where, sentence) };
+  }
+  return undefined;
+}
+
+const AFTER_REACH = 48;
+
+/** The hour right after the words, else the only hour of the sentence, else the only hour of the occasion. */
+function hourMeant(scene: Scene, where: Where, sentence: Where): SaidTime | undefined {
+  const free = scene.times.filter(
+    (time) =>
+      time.said !== 'reply' &&
+      time.said !== 'delivery' &&
+      time.said !== 'other' &&
+      time.said !== 'past' &&
+      time.said !== 'wrap' &&
+      !time.until,
+  );
+  const next = free.find((time) => time.start >= where.end && time.start - where.end <= AFTER_REACH && time.end <= sentence.end + 1);
+  if (next) return next;
+  const same = free.filter((time) => time.start >= sentence.start && time.end <= where.start);
+  if (same.length === 1) return same[0];
+  return same.length === 0 && free.length === 1 ? free[0] : undefined;
+}
