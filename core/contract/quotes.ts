@@ -141,7 +141,7 @@ export type Cancellation = z.infer<typeof Cancellation>;
 /** What a calling off sets against the scale, in units of the quote's currency. */
 export const boundAndPaid = {
   bound: Positive.optional().describe('costs already bound (rooms, tickets, sub-hire), owed in full'),
-  depositPaid: Positive.optional().describe('set against what is owed'),
+  depositPaid: Positive.optional().describe('set against what is owed; what was paid of deposits by the books, if not given'),
 };
 
 /** A change with this holds in one offer only; without, in all. */

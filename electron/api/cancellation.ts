@@ -3,10 +3,11 @@
  */
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Cancellation, QuoteDraft } from '../../core/contract/quotes.ts';
-import { amountOf } from '../../core/money/money.ts';
+import { amountOf, sum, type Money } from '../../core/money/money.ts';
 import { agreedDraft } from '../../core/quotes/agreed.ts';
 import { cancellationOf, type CancelInput } from '../../core/quotes/cancellation.ts';
 import { wallAt } from '../../core/time/read.ts';
+import { invoicesAsOf } from '../../db/invoices.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { versionsOf } from '../../db/quotes.ts';
 import { setupRow } from '../../db/setup.ts';
@@ -14,12 +15,12 @@ import type { ReadableDb } from '../../db/store.ts';
 import { holidayDates } from './holidays.ts';
 import { refused } from './trouble.ts';
 
-/** Instants in epoch milliseconds; amounts in currency units of the quote. */
+/** Instants in epoch milliseconds; amounts in currency units of the quote. Without `depositPaid` the books say it. */
 type Asked = Pick<CancelInput, 'at' | 'agreedAt'> & { bound?: string | undefined; depositPaid?: string | undefined };
 
 /** @throws REFUSED without a made quote or my details */
 export function owedBy(db: ReadableDb, job: Job, asked: Asked): { version: number; cancellation: Cancellation } {
-  const { at, agreedAt, bound = '0', depositPaid = '0' } = asked;
+  const { at, agreedAt, bound = '0', depositPaid } = asked;
   const made = versionsOf(db, job.id);
   const agreed = made.find((version) => version.number === job.ink?.quoteVersion) ?? made[0];
   const firstCallAt = daysOf(db, job.id)[0]?.callAt;
@@ -38,9 +39,21 @@ export function owedBy(db: ReadableDb, job: Job, asked: Asked): { version: numbe
       home: homeCalendar(db, draft, [at, firstCallAt]),
       agreedAt,
       bound: amountOf(bound, draft.currency),
-      depositPaid: amountOf(depositPaid, draft.currency),
+      depositPaid: depositPaid === undefined ? paidBefore(db, job.id, draft.currency) : amountOf(depositPaid, draft.currency),
     }),
   };
+}
+
+/** Later than every date that can be typed: payments count whenever they came. */
+const LAST = '9999-12-31';
+
+/** What the books say was paid of deposits and instalments, in a currency. */
+function paidBefore(db: ReadableDb, jobId: string, currency: string): Money {
+  const parts = invoicesAsOf(db, LAST, { jobId }).filter(({ kind }) => kind === 'deposit' || kind === 'instalment');
+  return sum(
+    currency,
+    parts.filter((part) => part.currency === currency).map(({ paid }) => paid),
+  );
 }
 
 /** My home's clock, and its holidays where the terms count business days. */

@@ -100,11 +100,11 @@ export function CallingForm(props: { job: Job; home: Place; currency: string; on
           unit={currency}
           figures
           inputMode="decimal"
-          placeholder="none"
+          placeholder={data ? formatMoney(data.cancellation.deposit) : ''}
           value={typed.depositPaid}
           onChange={(depositPaid) => set({ depositPaid })}
           error={fieldTrouble(trouble, 'depositPaid')}
-          hint="Set against what is owed."
+          hint="Set against what is owed. Empty: what the books say was paid."
         />
       </div>
       {data && !read.trouble ? <Owes {...data.cancellation} /> : null}
