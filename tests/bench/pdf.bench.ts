@@ -1,12 +1,17 @@
 /**
- * A quote's paper of 1, 40 and 400 lines, against an open Chromium that prints the same words from HTML in the same typeface. Both sides
- * are warm. Both papers are read back first: the same words, the same amounts as often.
+ * A quote's paper of 1, 40 and 400 lines, and 200 invoices with their payment codes, against an open Chromium that prints the same words
+ * (and the same squares) from HTML in the same typeface. Both sides are warm. Papers are read back first: the same words, the same amounts as often.
  */
 import { readFileSync } from 'node:fs';
 import { chromium, type Page } from 'playwright';
-import { quotePaperContent, type QuotePaper, type QuotePaperInput } from '../../core/quotes/paper.ts';
+import type { InvoiceContent } from '../../core/contract/invoices.ts';
+import { invoicePaperContent, type InvoicePaper } from '../../core/invoices/paper.ts';
+import { quotePaperContent, type QuotePaper } from '../../core/quotes/paper.ts';
+import { invoicePaper } from '../../electron/papers/invoice.ts';
+import { paymentSquares } from '../../electron/papers/payment-squares.ts';
 import { quotePaper } from '../../electron/papers/quote.ts';
 import { chromiumPath } from '../chromium.ts';
+import { bill, billed, vat } from '../papers/invoice-sample.ts';
 import { pagesOfText } from '../papers/read-text.ts';
 import { longQuote } from '../papers/sample.ts';
 import { pair, report, type Row } from './harness.ts';
@@ -29,17 +34,48 @@ for (const lines of [1, 40, 400]) {
       aim: 0.2,
       rounds: lines === 400 ? 8 : 20,
       ours: () => quotePaper(input),
-      theirs: () => printed(page, input),
-      prove: () => sameWords(input),
+      theirs: () => printed(page, htmlOfQuote(quotePaperContent(input))),
+      prove: async () => sameWords(await quotePaper(input), await printed(page, htmlOfQuote(quotePaperContent(input)))),
     }),
   );
 }
+const invoices = Array.from({ length: 200 }, (_, index) => invoiceOf(index + 1));
+rows.push(
+  await pair({
+    name: '200 invoices of 3 to 12 lines, each with its payment code',
+    against: 'the open Chromium printing the same words and squares from HTML, one after the other',
+    aim: 0.2,
+    rounds: 3,
+    ours: async () => {
+      for (const content of invoices) await invoicePaper(content);
+    },
+    theirs: async () => {
+      for (const content of invoices) await printed(page, htmlOfInvoice(invoicePaperContent(content)));
+    },
+    prove: async () => {
+      for (const content of invoices.slice(0, 10))
+        await sameWords(await invoicePaper(content), await printed(page, htmlOfInvoice(invoicePaperContent(content))));
+    },
+  }),
+);
 await browser.close();
 report(...rows);
 
-async function sameWords(input: QuotePaperInput): Promise<void> {
-  const ours = wordsOf(await pagesOfText(await quotePaper(input)));
-  const theirs = wordsOf(await pagesOfText(await printed(page, input)));
+/** A bill unlike its neighbours. */
+function invoiceOf(number: number): InvoiceContent {
+  return bill({
+    number: `2026-${String(number).padStart(3, '0')}`,
+    lines: Array.from({ length: 3 + (number % 10) }, (_, index) =>
+      billed('days', `Filming of part ${index + 1}`, String(1 + (index % 4)), 'days', `${400 + number}.${10 + index}`, [
+        vat(index % 3 === 0 ? '5.5' : '20'),
+      ]),
+    ),
+  });
+}
+
+async function sameWords(ourPaper: Uint8Array, theirPaper: Uint8Array): Promise<void> {
+  const ours = wordsOf(await pagesOfText(ourPaper));
+  const theirs = wordsOf(await pagesOfText(theirPaper));
   const amounts = (words: string[]) => words.filter((word) => /\d\.\d\d$/.test(word)).sort();
   if (JSON.stringify([...new Set(ours)].sort()) !== JSON.stringify([...new Set(theirs)].sort()))
     throw new Error('the two papers do not say the same');
@@ -51,40 +87,80 @@ function wordsOf(pages: readonly string[]): string[] {
   return pages.flatMap((text) => text.replace(/page \d+ of \d+/g, '').split(' ')).filter((word) => word !== '');
 }
 
-async function printed(on: Page, input: QuotePaperInput): Promise<Uint8Array> {
-  const content = quotePaperContent(input);
-  await on.evaluate((html) => {
-    document.body.innerHTML = html;
-  }, htmlOf(content));
+type Printed = { foot: string; html: string };
+
+async function printed(on: Page, { foot, html }: Printed): Promise<Uint8Array> {
+  await on.evaluate((body) => {
+    document.body.innerHTML = body;
+  }, html);
   return on.pdf({
     format: 'A4',
     margin: { top: '22mm', bottom: '22mm', left: '22mm', right: '22mm' },
     displayHeaderFooter: true,
     headerTemplate: '<span></span>',
-    footerTemplate: `<div style="font-size:8px;width:100%;margin:0 22mm;display:flex;justify-content:space-between"><span>${escaped(content.foot)}</span>
+    footerTemplate: `<div style="font-size:8px;width:100%;margin:0 22mm;display:flex;justify-content:space-between"><span>${escaped(foot)}</span>
       <span>page <span class="pageNumber"></span> of <span class="totalPages"></span></span></div>`,
   });
 }
 
-function htmlOf(content: QuotePaper): string {
-  const { sender, columns, sign } = content;
-  const paragraphs = (lines: readonly string[], tag = 'p') => lines.map((text) => `<${tag}>${escaped(text)}</${tag}>`).join('');
+function paragraphs(lines: readonly string[], tag = 'p'): string {
+  return lines.map((text) => `<${tag}>${escaped(text)}</${tag}>`).join('');
+}
+
+function row(cells: readonly string[], tag = 'td'): string {
+  return `<tr>${paragraphs(cells, tag)}</tr>`;
+}
+
+/** What a quote and an invoice have in common: head, facts, table, sums; `between` stands before the table. */
+function htmlOf(content: QuotePaper | InvoicePaper, between = ''): string {
+  const { sender, columns } = content;
   const facts = [...content.facts.left, ...content.facts.right].map(({ label, lines }) => paragraphs([label], 'small') + paragraphs(lines));
-  const row = (cells: readonly string[], tag = 'td') => `<tr>${paragraphs(cells, tag)}</tr>`;
+  const taxed = (tax: string | undefined) => (columns.tax === undefined ? [] : [tax ?? '']);
   const table = content.sections.flatMap(({ head, rows: own }) =>
-    own.map(({ what, quantity, unit, price, amount }, index) => row([index === 0 ? head : '', what, `${quantity} ${unit}`, price, amount])),
+    own.map(({ what, quantity, unit, price, tax, amount }, index) =>
+      row([index === 0 ? head : '', what, `${quantity} ${unit}`, price, ...taxed(tax), amount]),
+    ),
   );
+  const heads = row(['', columns.what, columns.quantity, columns.price, ...taxed(columns.tax), columns.amount], 'th');
   return [
     paragraphs([sender.name, content.head], 'h1'),
     paragraphs([...sender.lines, ...content.about]),
     ...facts,
-    paragraphs(['To deliver', ...content.deliverables]),
-    `<table><thead>${row(['', columns.what, columns.quantity, columns.price, columns.amount], 'th')}</thead><tbody>${table.join('')}</tbody></table>`,
+    between,
+    `<table><thead>${heads}</thead><tbody>${table.join('')}</tbody></table>`,
     `<table>${content.sums.map(({ label, amount, note }) => row([`${label} ${note}`, amount])).join('')}</table>`,
+  ].join('');
+}
+
+function htmlOfQuote(content: QuotePaper): Printed {
+  const { sign } = content;
+  const html = [
+    htmlOf(content, paragraphs(['To deliver', ...content.deliverables])),
     `<table>${content.terms.map(({ label, text }) => row([label, text])).join('')}</table>`,
     paragraphs(content.notes),
     paragraphs([sign.head, sign.sentence, ...sign.fields]),
   ].join('');
+  return { foot: content.foot, html };
+}
+
+function htmlOfInvoice(content: InvoicePaper): Printed {
+  const { pay } = content;
+  const html = [
+    htmlOf(content),
+    pay
+      ? `${paragraphs([pay.head])}<table>${pay.rows.map(({ label, text }) => row([label, text])).join('')}</table>${squares(pay.code)}`
+      : '',
+    pay?.code ? paragraphs([pay.caption]) : '',
+    paragraphs(content.notes),
+  ].join('');
+  return { foot: content.foot, html };
+}
+
+function squares(code: string | null): string {
+  if (code === null) return '';
+  const grid = paymentSquares(code);
+  const path = grid.flatMap((line, y) => line.map((dark, x) => (dark ? `M${x} ${y}h1v1h-1z` : ''))).join('');
+  return `<svg width="27mm" height="27mm" viewBox="0 0 ${grid.length} ${grid.length}"><path d="${path}"/></svg>`;
 }
 
 function typefaces(): string {
