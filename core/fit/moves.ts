@@ -17,6 +17,8 @@ export type Move = {
   mode: string;
   source: 'ticketed' | 'typed' | 'estimated';
   berth: boolean;
+  /** It leads to a call that it cannot reach, even on a quick road and without rest. */
+  inVain?: true;
 };
 type Rest = { place: Place; start: number; end: number };
 export type Moves = { moves: Move[]; rests: Rest[] };
@@ -59,7 +61,7 @@ function into(own: StayEntry, before: StayEntry | undefined, tickets: readonly T
   );
   if (inbound.length > 0 && link?.home !== false) return { moves: fillers([...inbound, own], ground), rests: [] };
   if (link && !link.home) return draws(own, before, true) ? link.legs : { moves: [], rests: [] };
-  return { moves: outLeg(own, link?.homeAt ?? -Infinity, ground), rests: [] };
+  return { moves: outLeg(own, link, ground), rests: [] };
 }
 
 function outOf(own: StayEntry, after: StayEntry | undefined, tickets: readonly TicketEntry[], ground: Ground): Moves {
@@ -86,7 +88,8 @@ function draws(own: StayEntry, other: StayEntry, ownIsLater: boolean): boolean {
   return softer > 0 || (softer === 0 && ownIsLater);
 }
 
-type Link = { home: false; legs: Moves } | { home: true; leaveAt: number; homeAt: number };
+type Link = { home: false; legs: Moves } | HomeLink;
+type HomeLink = { home: true; leaveAt: number; homeAt: number; inVain?: true };
 
 /** How two stays are joined: straight on, or with home between. */
 function linkOf(before: StayEntry, after: StayEntry, tickets: readonly TicketEntry[], ground: Ground): Link {
@@ -105,18 +108,20 @@ function linkOf(before: StayEntry, after: StayEntry, tickets: readonly TicketEnt
   const leaveAt =
     before.endAt + Math.max(0, Math.min(joined.rest, joined.slack < 0 ? joined.rest : gap / MINUTE - joined.route.long)) * MINUTE;
   const rests = leaveAt > before.endAt ? [{ place: before.to, start: before.endAt, end: leaveAt }] : [];
-  if (joined.route.byHome) return { home: true, leaveAt, homeAt: leaveAt + back };
-  const moves = joined.route.long === 0 ? [] : [legOf(before.to, after.from, leaveAt, ground)];
+  const inVain = joined.verdict === 'never' || joined.verdict === 'doubt' ? { inVain: true as const } : {};
+  if (joined.route.byHome) return { home: true, leaveAt, homeAt: leaveAt + back, ...inVain };
+  const moves = joined.route.long === 0 ? [] : [{ ...legOf(before.to, after.from, leaveAt, ground), ...inVain }];
   return { home: false, legs: { moves, rests } };
 }
 
-function outLeg(own: StayEntry, notBefore: number, ground: Ground): Move[] {
+function outLeg(own: StayEntry, link: HomeLink | undefined, ground: Ground): Move[] {
   const { home, find, restMinutes } = ground;
   const way = find(home, own.from);
   const first = own.stay.days[0];
   if (way.source === 'same place' || !first) return [];
   const planned = departureFor(first, way.longMinutes * MINUTE, restMinutes * MINUTE, home, own.from);
-  return [legOf(home, own.from, Math.max(planned, notBefore), ground)];
+  const leg = legOf(home, own.from, Math.max(planned, link?.homeAt ?? -Infinity), ground);
+  return [link?.inVain ? { ...leg, inVain: true } : leg];
 }
 
 function homeward(own: StayEntry, wayMinutes: number, { home, restMinutes }: Ground): number {

@@ -95,8 +95,8 @@ function travelWork(job: BookJob, row: readonly LaneEntry[], candidate: BookJob 
   const { moves } = movesOf(job, row, ground);
   return (
     moves
-      // A berth overnight is rest, not work.
-      .filter((move) => !move.berth && !paidAlready(move))
+      // A berth overnight is rest, not work; a way that cannot be made is neither.
+      .filter((move) => !move.berth && !paidAlready(move) && !move.inVain)
       .map((move) => ({
         startAt: move.start,
         endAt: move.end,

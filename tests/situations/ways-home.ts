@@ -39,4 +39,37 @@ export const waysHome: readonly Situation[] = [
     answer: 'free',
     findings: [],
   },
+  {
+    name: 'a drive that cannot be made is no duty: none is laid over the first call',
+    home: duluth,
+    ways: [{ between: [milwaukee, duluth], minutes: 780 }],
+    booked: [{ title: 'Bakers’ congress', place: milwaukee, days: ['2026-06-05 12:00-22:30'] }],
+    candidate: { place: duluth, days: ['2026-06-06 10:00-21:00'] },
+    // Drawn after the rest it would last from 06:30 to 19:30, and the day with it 14 h 30 min.
+    answer: 'not possible',
+    findings: [{ kind: 'between', hardness: 'blocks', numbers: { have: 690, way: 780 } }],
+    silent: ['duty'],
+  },
+  {
+    name: 'nor is an estimated one of days laid after the first call',
+    home: duluth,
+    ways: [{ between: [duluth, fargo], minutes: 240 }],
+    booked: [{ title: 'Night market', place: losAngeles, days: ['2026-06-05 12:00-22:30'] }],
+    candidate: { place: fargo, days: ['2026-06-06 14:00-19:00 half'] },
+    answer: 'free if',
+    findings: [{ kind: 'between', hardness: 'settle', with: 'Night market' }],
+    silent: ['duty', 'sixty hours'],
+  },
+  {
+    name: 'a drive that fits without the rest alone is one',
+    home: duluth,
+    ways: [{ between: [milwaukee, duluth], minutes: 690 }],
+    booked: [{ title: 'Bakers’ congress', place: milwaukee, days: ['2026-06-05 12:00-22:30'] }],
+    candidate: { place: duluth, days: ['2026-06-06 10:00-21:00'] },
+    answer: 'free if',
+    findings: [
+      { kind: 'rest', hardness: 'settle', numbers: { have: 690, way: 690 } },
+      { kind: 'duty', hardness: 'know' },
+    ],
+  },
 ];
