@@ -25,19 +25,18 @@ type FrozenBill = BillFacts & Frozen;
 
 /** @throws STALE against an old draft, REFUSED while something is missing or the purchase-order number is */
 export function issueBill(context: Context, input: IssueInput): Promise<{ invoice: Invoice }> {
-  return issueInTurn(
-    context,
-    'invoices.issue',
+  return issueInTurn(context, {
+    procedure: 'invoices.issue',
     input,
-    (db, now): FrozenBill => {
+    freeze: (db, now): FrozenBill => {
       const facts = billFacts(db, input.jobId, input.kind, now);
       refuseUnready(facts, input);
       const next = nextNumber(db, facts.setup, now);
       return { ...facts, next, content: invoiceContent(facts.draft, facts.setup, facts.job.title, next) };
     },
-    (db, frozen, paper, now) => {
+    put: (db, frozen, paper, now) => {
       const { job, draft, next } = frozen;
-      const id = put(db, frozen, paper, now, {
+      const id = putOnBooks(db, frozen, paper, now, {
         kind: draft.kind,
         jobId: job.id,
         clientId: job.client?.id ?? null,
@@ -55,7 +54,7 @@ export function issueBill(context: Context, input: IssueInput): Promise<{ invoic
       );
       return { invoice: wholeInvoice(db, context, id) };
     },
-  );
+  });
 }
 
 function refuseUnready({ job, draft }: BillFacts, input: IssueInput): void {
@@ -72,11 +71,10 @@ type CreditInput = { id: string; lines: CreditAsked; reason: string; key?: strin
 
 /** @throws NOT_FOUND, REFUSED for what cannot be credited */
 export function issueCredit(context: Context, input: CreditInput): Promise<{ invoice: Invoice }> {
-  return issueInTurn(
-    context,
-    'invoices.credit',
+  return issueInTurn(context, {
+    procedure: 'invoices.credit',
     input,
-    (db, now) => {
+    freeze: (db, now) => {
       const invoice = invoiceRecord(db, input.id);
       if (!invoice) throw notFound('This invoice');
       const earlier = creditNotesOf(db, invoice.id).map(({ content }) => content);
@@ -88,9 +86,9 @@ export function issueCredit(context: Context, input: CreditInput): Promise<{ inv
       const next = nextNumber(db, setup, now);
       return { invoice, setup, next, content: creditNoteContent(invoice.content, credit, last, setup, next, input.reason) };
     },
-    (db, frozen, paper, now) => {
+    put: (db, frozen, paper, now) => {
       const { invoice, next, content } = frozen;
-      const id = put(db, frozen, paper, now, {
+      const id = putOnBooks(db, frozen, paper, now, {
         kind: 'credit note',
         jobId: invoice.jobId,
         clientId: invoice.clientId,
@@ -107,7 +105,7 @@ export function issueCredit(context: Context, input: CreditInput): Promise<{ inv
         );
       return { invoice: wholeInvoice(db, context, id) };
     },
-  );
+  });
 }
 
 type Issued = NonNullable<ReturnType<typeof invoiceRecord>>;
@@ -134,7 +132,7 @@ function refuseCredit(db: ReadableDb, invoice: Issued, earlier: Issued['content'
 type PutAs = Pick<Issued, 'kind' | 'jobId' | 'clientId' | 'dueDate' | 'creditsId'>;
 
 /** The row and its paper, under the number that was frozen. */
-function put(db: WritableDb, { next, content }: Frozen, paper: Kept, now: number, as: PutAs): string {
+function putOnBooks(db: WritableDb, { next, content }: Frozen, paper: Kept, now: number, as: PutAs): string {
   const { series, year, sequence, number, issueDate } = next;
   const isCredit = as.kind === 'credit note';
   const { id: paperId } = insertPaper(db, {

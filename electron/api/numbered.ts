@@ -12,10 +12,10 @@ import { lastOfSeries } from '../../db/invoices.ts';
 import type { ReadableDb, Store, WritableDb } from '../../db/store.ts';
 import { invoicePaper } from '../papers/invoice.ts';
 import { keepPaper, type Kept } from '../papers/keep.ts';
-import { PaperError } from '../papers/trouble.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
-import { refused, stale } from './trouble.ts';
+import { notFound, refused, stale } from './trouble.ts';
+import { written } from './written.ts';
 
 export type NextNumber = Numbered & { series: string; year: number; sequence: number };
 
@@ -41,65 +41,50 @@ export function nextNumber(db: ReadableDb, setup: SetupFields, now: number): Nex
 /** Something that is about to be issued, and what it is put on the books with. */
 export type Frozen = { setup: SetupFields; next: NextNumber; content: InvoiceContent };
 
-/** Another paper took the number while this one was being written. */
-class NumberTaken extends Error {}
-
-/** Papers that take numbers wait for each other, so that none is written twice for nothing. */
+/** Papers that take numbers wait for each other: all doors of a store are in one process, so a number that was read is still free. */
 const turns = new WeakMap<Store, Promise<unknown>>();
 
+/** How something is issued: under which name and key, what is frozen, and how that is put on the books. */
+type Issuing<F extends Frozen, T> = {
+  procedure: string;
+  input: { key?: string | undefined };
+  /** Reads what is issued and throws what stands against it; asked again inside the transaction. `now` in epoch milliseconds. */
+  freeze: (db: ReadableDb, now: number) => F;
+  put: (db: WritableDb, frozen: F, paper: Kept, now: number) => T;
+};
+
 /**
- * Freeze what is to be issued, write its paper, and put both on the books in one transaction that sees that the number is still free.
- * @param freeze reads what is issued; it throws what stands against it, and is asked again inside the transaction
- * @param put puts it on the books
+ * Freeze what is to be issued, write its paper, and put both on the books in one transaction that sees that nothing moved, the number included.
  * @throws STALE when what is issued changed while its paper was written
  */
-export function issueInTurn<F extends Frozen, T>(
-  context: Context,
-  procedure: string,
-  input: { key?: string | undefined },
-  freeze: (db: ReadableDb, now: number) => F,
-  put: (db: WritableDb, frozen: F, paper: Kept, now: number) => T,
-): Promise<T> {
-  const { store } = context;
-  const before = turns.get(store) ?? Promise.resolve();
-  const turn = before.then(() => issue(context, procedure, input, freeze, put));
+export function issueInTurn<F extends Frozen, T>(context: Context, issuing: Issuing<F, T>): Promise<T> {
+  const turn = (turns.get(context.store) ?? Promise.resolve()).then(() => issue(context, issuing));
   // The next in line goes on, whatever this one ended in.
-  turns.set(
-    store,
-    turn.catch(() => undefined),
+  const ended = turn.then(
+    () => undefined,
+    () => undefined,
   );
+  turns.set(context.store, ended);
   return turn;
 }
 
-async function issue<F extends Frozen, T>(...of: Parameters<typeof issueInTurn<F, T>>): Promise<T> {
-  const [context, procedure, input, freeze, put] = of;
+async function issue<F extends Frozen, T>(context: Context, { procedure, input, freeze, put }: Issuing<F, T>): Promise<T> {
   const { store } = context;
   const { key } = input;
   if (key !== undefined && store.read((db) => deedByKey(db, key)))
     return deed(context, procedure, input, () => {
-      throw new Error('The result of this deed is kept');
+      throw notFound('The result of this deed');
     });
   const now = context.now();
   const frozen = store.read((db) => freeze(db, now));
   const paper = keepPaper(store.papers, await paperOf(frozen));
-  try {
-    return deed(context, procedure, input, (db) => {
-      const again = freeze(db, now);
-      if (again.next.number !== frozen.next.number) throw new NumberTaken();
-      if (JSON.stringify(again.content) !== JSON.stringify(frozen.content)) throw stale('The bill', again.content, frozen.content);
-      return put(db, frozen, paper, now);
-    });
-  } catch (error) {
-    if (error instanceof NumberTaken) return issue(...of);
-    throw error;
-  }
+  return deed(context, procedure, input, (db) => {
+    const again = freeze(db, now);
+    if (JSON.stringify(again.content) !== JSON.stringify(frozen.content)) throw stale('The bill', again.content, frozen.content);
+    return put(db, frozen, paper, now);
+  });
 }
 
-async function paperOf({ setup: { logo }, content }: Frozen): Promise<Uint8Array> {
-  try {
-    return await invoicePaper({ ...content, sender: { ...content.sender, ...(logo ? { logo } : {}) } });
-  } catch (error) {
-    if (error instanceof PaperError) throw refused(error.message, error.todo);
-    throw error;
-  }
+function paperOf({ setup: { logo }, content }: Frozen): Promise<Uint8Array> {
+  return written(invoicePaper({ ...content, sender: { ...content.sender, ...(logo ? { logo } : {}) } }));
 }

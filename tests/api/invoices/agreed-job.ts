@@ -50,7 +50,7 @@ export async function agreedJob({
   const { context } = w;
   const { fields } = await call(rates.defaults, { role: 'shoot', currency, validFrom: '2026-01-01' }, { context });
   await call(rates.save, { fields: { ...fields, dayRate: '1200' } }, { context });
-  const named = { ...blankClient(), name: 'Northwind Bakers', ...(currency === 'USD' ? {} : { currency }), ...client };
+  const named = { ...blankClient('Northwind Bakers'), ...(currency === 'USD' ? {} : { currency }), ...client };
   const saved = await call(people.saveClient, { fields: named }, { context });
   const days = ['12', '13'].map((date) => ({
     date: `2026-12-${date}`,
