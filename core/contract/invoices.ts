@@ -283,4 +283,14 @@ export const invoices = {
       ),
     }),
   ),
+  statementPaper: writes(
+    'Put a statement of one currency on paper, to be sent.',
+    z.strictObject({
+      clientId: Id,
+      currency: Currency,
+      asOf: DateText.optional().describe('today, if not given'),
+      key: DeedKey,
+    }),
+    z.strictObject({ paper: Paper }),
+  ),
 };

@@ -21,7 +21,6 @@ import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { keepPaper } from '../papers/keep.ts';
 import { termsPaper } from '../papers/terms.ts';
-import { PaperError } from '../papers/trouble.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
 import { givenFile } from './given-file.ts';
@@ -29,6 +28,7 @@ import { note, opened, whole } from './job-deed.ts';
 import { badFacts, homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 import { notFound, refused, stale } from './trouble.ts';
+import { written } from './written.ts';
 
 type OneJob = { id: string; version: number; key?: string | undefined };
 
@@ -44,7 +44,7 @@ async function makeTerms(context: Context, input: OneJob): Promise<{ job: Job; p
     });
   const now = context.now();
   const said = store.read((db) => termsOf(db, input, now));
-  const kept = keepPaper(store.papers, await written(said));
+  const kept = keepPaper(store.papers, await written(termsPaper(said.paper)));
   return deed(context, 'jobs.terms', input, (db) => {
     const again = termsOf(db, input, now);
     if (JSON.stringify(again.paper) !== JSON.stringify(said.paper)) throw stale('The terms', again.paper.text, said.paper.text);
@@ -89,15 +89,6 @@ function termsOf(db: ReadableDb, input: OneJob, now: number): Said {
   const { number } = version;
   const date = wallAt(now, setup.home.zone).slice(0, 10);
   return { job, paper: { sender: setup, client, job: job.title, number, date, madeAt: instantText(now), text } };
-}
-
-async function written({ paper }: Said): Promise<Uint8Array> {
-  try {
-    return await termsPaper(paper);
-  } catch (error) {
-    if (error instanceof PaperError) throw refused(error.message, error.todo);
-    throw error;
-  }
 }
 
 const signed = os.jobs.signed.handler(({ input, context }) => {

@@ -2,31 +2,23 @@
  * Invoices: drafts, what was issued, what happened to it since, reminders and statements.
  */
 import type { DraftKind, Invoice, InvoiceChange, InvoiceDraft } from '../../core/contract/invoices.ts';
-import { entriesOf } from '../../core/invoices/entries.ts';
 import { narrowed } from '../../core/invoices/listed.ts';
 import { reminderFor } from '../../core/invoices/reminders.ts';
-import { statementOf } from '../../core/invoices/statement.ts';
 import { formatMoney } from '../../core/money/format.ts';
-import { zero } from '../../core/money/money.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
 import { saveBillChanges, type KeptBillChanges } from '../../db/bill-drafts.ts';
-import { addInvoiceNote, invoicesAsOf, notesOf } from '../../db/invoices.ts';
+import { addInvoiceNote, invoicesAsOf } from '../../db/invoices.ts';
 import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
-import { paymentsBetween } from '../../db/payments.ts';
-import { clientById } from '../../db/people.ts';
 import { setupRow } from '../../db/setup.ts';
-import type { ReadableDb } from '../../db/store.ts';
 import { billFacts } from './bill-facts.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
 import { issueBill, issueCredit } from './invoice-issue.ts';
 import { todayAtHome, wholeInvoice } from './invoice-of.ts';
 import { os } from './os.ts';
-import { badInput, notFound, refused, stale } from './trouble.ts';
-
-/** Before every date that can be typed. */
-const FIRST = '0000-00-00';
+import { statement, statementPaper } from './statements.ts';
+import { badInput, refused, stale } from './trouble.ts';
 
 const draft = os.invoices.draft.handler(({ input, context }) =>
   context.store.read((db) => ({ draft: billFacts(db, input.jobId, input.kind, context.now()).draft })),
@@ -167,30 +159,4 @@ function refuseReminder({ number, kind, open, disputed }: Invoice): void {
   if (disputed !== null) throw refused(`${number} is disputed: ${disputed}.`, 'Settle that first; a reminder would not help.');
 }
 
-const statement = os.invoices.statement.handler(({ input, context }) =>
-  context.store.read((db) => {
-    if (!clientById(db, input.clientId)) throw notFound('This client');
-    const asOf = input.asOf ?? todayAtHome(db, context);
-    const { clientId } = input;
-    const invoices = invoicesAsOf(db, asOf, { clientId });
-    const payments = paymentsBetween(db, FIRST, asOf, { clientId });
-    const writtenOff = new Map(invoices.flatMap(({ id }) => writtenOffOn(db, id, asOf)));
-    const currencies = [...new Set([...invoices.map(({ currency }) => currency), ...payments.flatMap(inCurrencies)])].sort();
-    const statements = currencies.map((currency) => {
-      const rows = statementOf(currency, entriesOf(currency, invoices, payments, writtenOff), asOf);
-      return { currency, rows, balance: rows.at(-1)?.balance ?? zero(currency) };
-    });
-    return { asOf, statements };
-  }),
-);
-
-function inCurrencies({ parts }: ReturnType<typeof paymentsBetween>[number]): string[] {
-  return parts.map(({ amount }) => amount.currency);
-}
-
-function writtenOffOn(db: ReadableDb, id: string, asOf: string): [string, string][] {
-  const found = notesOf(db, id).find(({ kind, on }) => kind === 'written off' && on <= asOf);
-  return found ? [[id, found.on]] : [];
-}
-
-export const invoices = { draft, change, undo, issue, credit, dispute, writeOff, list, get, reminder, reminded, statement };
+export const invoices = { draft, change, undo, issue, credit, dispute, writeOff, list, get, reminder, reminded, statement, statementPaper };

@@ -18,11 +18,11 @@ import { insertVersion, versionById } from '../../db/quotes.ts';
 import type { WritableDb } from '../../db/store.ts';
 import { keepPaper, type Kept } from '../papers/keep.ts';
 import { quotePaper } from '../papers/quote.ts';
-import { PaperError } from '../papers/trouble.ts';
 import type { Context } from './context.ts';
 import { deed } from './deed.ts';
 import { quoteFacts, type QuoteFacts } from './quote-draft.ts';
 import { notFound, refused, stale } from './trouble.ts';
+import { written } from './written.ts';
 
 export type MakeInput = { jobId: string; jobVersion: number; draftVersion: number; pencil: boolean; key?: string | undefined };
 type Made = { version: QuoteVersion; job: Job };
@@ -66,13 +66,8 @@ function freeze(db: Parameters<typeof quoteFacts>[0], input: MakeInput, now: num
   return { ...facts, number: (newestQuote(db, job.id)?.number ?? 0) + 1, now };
 }
 
-async function paperOf({ setup, job, client, draft, number, now }: Frozen): Promise<Uint8Array> {
-  try {
-    return await quotePaper({ setup, job, client, draft, number, madeAt: instantText(now) });
-  } catch (error) {
-    if (error instanceof PaperError) throw refused(error.message, error.todo);
-    throw error;
-  }
+function paperOf({ setup, job, client, draft, number, now }: Frozen): Promise<Uint8Array> {
+  return written(quotePaper({ setup, job, client, draft, number, madeAt: instantText(now) }));
 }
 
 function putOnBooks(db: WritableDb, { job, client, draft, setup, inputs, number, now }: Frozen, paper: Kept, pencil: boolean): Made {
