@@ -7,6 +7,7 @@ import { momentAt } from '../words/moments.ts';
 import type { BookDay, BookLeg } from './book.ts';
 import { assess, type FitInput } from './check.ts';
 import { movedBy } from './moved.ts';
+import { takenByInk } from './taken.ts';
 import { triedOn } from './try-on.ts';
 
 export type NearDates = { shiftDays: number; days: BookDay[]; answer: 'free' | 'free if'; reason: string };
@@ -14,10 +15,12 @@ export type NearDates = { shiftDays: number; days: BookDay[]; answer: 'free' | '
 /** Those that are free by nearness, then those free if; earlier before later where both are as near. Dates before now are left out. */
 export function nearestDates(input: FitInput, withinDays: number, limit: number): NearDates[] {
   const tickets = triedOn(input.book, input.candidate, input.tryOn).candidate.legs ?? [];
+  const isTaken = takenByInk(input);
   const free: NearDates[] = [];
   const freeIf: NearDates[] = [];
   for (let distance = 1; distance <= withinDays && free.length < limit; distance += 1) {
     for (const shiftDays of [-distance, distance]) {
+      if (isTaken(shiftDays)) continue;
       const moved = movedBy(input.candidate, shiftDays);
       const candidate = moved && { ...moved, legs: [] };
       if (!candidate || candidate.days.some((day) => day.callAt <= input.now)) continue;
