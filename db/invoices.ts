@@ -24,8 +24,18 @@ type StandingRow = Omit<InvoiceRecord, 'content' | 'paperId'> & {
   disputed: number;
 };
 
-// Sums first, each over its index, then one row a paper; a paper's own content is not read but for whom it is billed to.
-const STANDING = `
+/** @param paid and credited, each an expression for what came up to the date, in minor units */
+const columns = (paid: string, credited: string): string => `
+  i.id, i.kind, i.series, i.year, i.sequence, i.number, i.job_id as jobId, i.client_id as clientId, i.issued_at as issuedAt,
+  i.issue_date as issueDate, i.due_date as dueDate, i.currency, i.rate, i.rate_date as rateDate, i.net_minor as netMinor,
+  i.tax_minor as taxMinor, i.gross_minor as grossMinor, i.to_pay_minor as toPayMinor, i.credits_id as creditsId,
+  j.title as jobTitle, i.content ->> '$.billTo.name' as billedTo, coalesce(${paid}, 0) as paid, coalesce(${credited}, 0) as creditedMinor,
+  exists (select 1 from invoice_notes n where n.invoice_id = i.id and n.kind = 'written off' and n.on_date <= @asOf) as writtenOff,
+  coalesce((select n.kind = 'disputed' from invoice_notes n where n.invoice_id = i.id and n.kind in ('disputed', 'settled') and n.on_date <= @asOf
+    order by n.at desc, n.id desc limit 1), 0) as disputed`;
+
+// All papers at once: each sum is made in one pass.
+const ALL = `
   with settled as (
     select part.invoice_id as id, sum(part.amount_minor) as paid
     from payment_parts part join payments payment on payment.id = part.payment_id
@@ -33,27 +43,31 @@ const STANDING = `
   turned as (
     select credits_id as id, sum(to_pay_minor) as credited from invoices
     where credits_id is not null and issue_date <= @asOf group by credits_id)
-  select i.id, i.kind, i.series, i.year, i.sequence, i.number, i.job_id as jobId, i.client_id as clientId, i.issued_at as issuedAt,
-    i.issue_date as issueDate, i.due_date as dueDate, i.currency, i.rate, i.rate_date as rateDate, i.net_minor as netMinor,
-    i.tax_minor as taxMinor, i.gross_minor as grossMinor, i.to_pay_minor as toPayMinor, i.credits_id as creditsId,
-    j.title as jobTitle, i.content ->> '$.billTo.name' as billedTo,
-    coalesce(settled.paid, 0) as paid, coalesce(turned.credited, 0) as creditedMinor,
-    exists (select 1 from invoice_notes n where n.invoice_id = i.id and n.kind = 'written off' and n.on_date <= @asOf) as writtenOff,
-    coalesce((select n.kind = 'disputed' from invoice_notes n where n.invoice_id = i.id and n.kind in ('disputed', 'settled') and n.on_date <= @asOf
-      order by n.at desc, n.id desc limit 1), 0) as disputed
+  select ${columns('settled.paid', 'turned.credited')}
   from invoices i left join jobs j on j.id = i.job_id left join settled on settled.id = i.id left join turned on turned.id = i.id
+  where i.issue_date <= @asOf`;
+
+// A few papers: their sums by index, whatever else lies in the store.
+export const FEW_AS_OF = `
+  select ${columns(
+    `(select sum(part.amount_minor) from payment_parts part join payments payment on payment.id = part.payment_id
+      where part.invoice_id = i.id and payment.on_date <= @asOf)`,
+    '(select sum(c.to_pay_minor) from invoices c where c.credits_id = i.id and c.issue_date <= @asOf)',
+  )}
+  from invoices i left join jobs j on j.id = i.job_id
   where i.issue_date <= @asOf`;
 const NEWEST = 'order by i.issued_at desc, i.year desc, i.sequence desc';
 
 type Narrowed = { asOf: string; id?: string };
 
 const reading = perStore((db) => {
-  const standing = (where: string) => db.$client.prepare<[Narrowed], StandingRow>(`${STANDING} ${where} ${NEWEST}`);
+  const standing = (from: string, where: string) => db.$client.prepare<[Narrowed], StandingRow>(`${from} ${where} ${NEWEST}`);
   return {
-    all: standing(''),
-    one: standing('and i.id = @id'),
-    byJob: standing('and i.job_id = @id'),
-    byClient: standing('and i.client_id = @id'),
+    all: standing(ALL, ''),
+    unpaid: standing(ALL, "and i.kind <> 'credit note' and i.to_pay_minor > coalesce(settled.paid, 0) - coalesce(turned.credited, 0)"),
+    one: standing(FEW_AS_OF, 'and i.id = @id'),
+    byJob: standing(FEW_AS_OF, 'and i.job_id = @id'),
+    byClient: standing(FEW_AS_OF, 'and i.client_id = @id'),
     row: db
       .select()
       .from(invoices)
@@ -107,6 +121,14 @@ export function invoicesAsOf(db: ReadableDb, asOf: string, of: { jobId: string }
   const rows =
     of === null ? all.all({ asOf }) : 'jobId' in of ? byJob.all({ asOf, id: of.jobId }) : byClient.all({ asOf, id: of.clientId });
   return rows.map((row) => rowAsMet(row, asOf));
+}
+
+/** Invoices that something is open of as of a date, newest first: the others are not even read. */
+export function openAsOf(db: ReadableDb, asOf: string): InvoiceRow[] {
+  return reading(db)
+    .unpaid.all({ asOf })
+    .map((row) => rowAsMet(row, asOf))
+    .filter(({ open }) => open.minor !== 0);
 }
 
 /** One issued paper as it stands as of a date. */

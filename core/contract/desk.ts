@@ -1,12 +1,29 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
+import { Sum } from './ledger.ts';
 import { Id, InstantText, Moment, Money, Nothing } from './parts.ts';
 import { Stringline } from './road.ts';
 
 /** One running clock: what bites at an instant, and the action that stops it. */
 export const Clock = z.strictObject({
   id: z.string(),
-  kind: z.enum(['reply-by', 'quote', 'pencil', 'challenge', 'ran out', 'call', 'question', 'kit']),
+  kind: z.enum([
+    'reply-by',
+    'quote',
+    'pencil',
+    'challenge',
+    'ran out',
+    'call',
+    'question',
+    'kit',
+    'deposit',
+    'hours',
+    'bill',
+    'order',
+    'due',
+    'reminder',
+    'pay hand',
+  ]),
   at: InstantText,
   late: z.boolean(),
   jobId: Id,
@@ -14,6 +31,7 @@ export const Clock = z.strictObject({
   sentence: z.string(),
   second: z.string(),
   action: z.string().describe('name of the action on the screen that stops it'),
+  invoiceId: Id.optional().describe('the bill that it is about'),
 });
 export type Clock = z.infer<typeof Clock>;
 
@@ -40,7 +58,15 @@ export const desk = {
       clocks: z.array(Clock),
       lines: z.array(DeskLine).describe('what happened in the last fourteen days, and clocks whose rules changed; until it is put away'),
       stringline: Stringline.nullable(),
-      month: z.strictObject({ label: z.string(), inked: Money, pencilled: Money }).nullable(),
+      month: z
+        .strictObject({
+          label: z.string(),
+          inked: Money,
+          pencilled: Money,
+          owed: z.strictObject({ open: Sum, late: Sum }).describe('to me, today'),
+          perHour: z.strictObject({ jobs: z.int(), perHour: Money }).nullable().describe('kept per hour away, over the last jobs billed'),
+        })
+        .nullable(),
     }),
   ),
   putAway: writes('Put a line of the Desk away: it was read.', OneLine, Nothing),

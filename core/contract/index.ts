@@ -11,6 +11,7 @@ import { inquiries } from './inquiries.ts';
 import { invoices } from './invoices.ts';
 import { jobs } from './jobs.ts';
 import { kit } from './kit.ts';
+import { ledger } from './ledger.ts';
 import { papers } from './papers.ts';
 import { payments } from './payments.ts';
 import { pencils } from './pencils.ts';
@@ -36,6 +37,7 @@ export const contract = {
   invoices,
   jobs,
   kit,
+  ledger,
   papers,
   payments,
   pencils,

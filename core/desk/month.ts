@@ -3,6 +3,7 @@
  */
 import type { Money } from '../contract/parts.ts';
 import { stateOf } from '../jobs/state.ts';
+import type { Sum } from '../ledger/sums.ts';
 import { sum } from '../money/money.ts';
 import { wallAt } from '../time/read.ts';
 import { countInWords } from '../words/amounts.ts';
@@ -10,6 +11,8 @@ import type { DeskJob } from './clocks.ts';
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 
+/** What is owed to me today, and what the last billed jobs kept per hour away together. */
+export type MonthMoney = { owed: { open: Sum; late: Sum }; perHour: { jobs: number; perHour: Money } | null };
 export type MonthFigures = { label: string; inked: Money; pencilled: Money };
 
 /** Gross of the newest quotes, in the home currency only; the label says how many jobs in other currencies are left out. */

@@ -20,6 +20,7 @@ import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { bringBack, clockLines, linesOf, putAway } from './desk-lines.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
+import { moneyOnDesk } from './money-clocks.ts';
 import { kitClocks } from './packs.ts';
 import { standingOf } from './pencils.ts';
 
@@ -39,7 +40,8 @@ const see = os.desk.see.handler(({ context }) =>
     const pencils = setup ? pencilsAmong(db, jobs, now) : new Map<string, Pencilled>();
     const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
     const ofJobs = clocksOf(asDeskJobs, now, zone);
-    const clocks = [...ofJobs, ...kitClocks(db, now, zone)].sort((a, b) => epochOf(a.at) - epochOf(b.at));
+    const money = setup ? moneyOnDesk(db, setup, now, wallAt(now, zone).slice(0, 10)) : null;
+    const clocks = [...ofJobs, ...kitClocks(db, now, zone), ...(money?.clocks ?? [])].sort((a, b) => epochOf(a.at) - epochOf(b.at));
     const span = daysAhead(now, zone);
     const laid = laidOnDesk(asDeskJobs, clocks, span);
     const urgent = jobs.find(({ id }) => id === laid);
@@ -48,7 +50,7 @@ const see = os.desk.see.handler(({ context }) =>
       clocks,
       lines: [...clockLines(db), ...(setup ? linesOf(db, jobs, now, zone) : [])],
       stringline: setup ? nextDays(db, urgent, now, span) : null,
-      month: setup ? monthOf(asDeskJobs, now, { zone, currency: setup.currency }) : null,
+      month: setup && money ? { ...monthOf(asDeskJobs, now, { zone, currency: setup.currency }), ...money.month } : null,
     };
   }),
 );

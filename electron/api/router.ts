@@ -11,6 +11,7 @@ import { inquiries } from './inquiries.ts';
 import { invoices } from './invoices.ts';
 import { jobs } from './jobs.ts';
 import { kit } from './kit.ts';
+import { ledger } from './ledger.ts';
 import { os } from './os.ts';
 import { papers } from './papers.ts';
 import { payments } from './payments.ts';
@@ -37,6 +38,7 @@ export const router = os.router({
   invoices,
   jobs,
   kit,
+  ledger,
   papers,
   payments,
   pencils,

@@ -4,6 +4,8 @@
 import { and, eq, gt, lt } from 'drizzle-orm';
 import { expect, test } from 'vitest';
 import { GONE_PENCILS } from '../../db/gone.ts';
+import { BILLED_IN_YEAR, CLOSED, PARTS_OF, UNBILLED } from '../../db/ledger.ts';
+import { FEW_AS_OF } from '../../db/invoices.ts';
 import { LONGEST_STAY_MS, stays } from '../../db/schema/jobs.ts';
 import { explain } from '../explain.ts';
 import { NOW, temporaryStore } from '../store.ts';
@@ -58,4 +60,35 @@ test('pencils that ended lately are found by their expiry, not among all that ev
   const store = await temporaryStore();
   const plan = store.write((db) => explain(db, GONE_PENCILS, { since: NOW - 1, now: NOW }));
   expect(plan[0]).toBe('SEARCH pencils USING INDEX pencils_by_expiry (expires_at>?)');
+});
+
+test('papers of a year are found in the index of numbers, parts of a span by its dates, jobs that wait for a bill by their stays', async () => {
+  const store = await temporaryStore();
+  const span = { from: '2026-01-01', to: '2026-12-31' };
+  const [papers, parts, waiting, closed] = store.write((db) => [
+    explain(db, BILLED_IN_YEAR, { year: 2026 }),
+    explain(db, PARTS_OF, span),
+    explain(db, UNBILLED, { since: NOW }),
+    explain(db, CLOSED, { year: 2025 }),
+  ]);
+  expect(papers).toContain('SEARCH i USING INDEX invoices_sequence (series=? AND year=?)');
+  expect(parts).toContain('SEARCH p USING INDEX payments_by_date (on_date>? AND on_date<?)');
+  expect(waiting?.join('\n')).toMatch(/SEARCH s USING (COVERING )?INDEX stays_by_time/);
+  expect(closed).toContain('SEARCH i USING INDEX invoices_sequence (series=? AND year>?)');
+  // Nothing is gone through from end to end but what was found before, and the numbers for their few series.
+  const gone = [papers, parts, waiting, closed].flatMap((steps) => steps?.filter((step) => step.startsWith('SCAN')) ?? []);
+  expect(new Set(gone)).toEqual(
+    new Set(['SCAN invoices USING COVERING INDEX invoices_sequence', 'SCAN touched', 'SCAN off VIRTUAL TABLE INDEX 3:']),
+  );
+});
+
+test.each([
+  ['one', 'and i.id = @id', 'sqlite_autoindex_invoices_1'],
+  ['those of a job', 'and i.job_id = @id', 'invoices_by_job'],
+  ['those of a client', 'and i.client_id = @id', 'invoices_by_client'],
+])('issued papers as of a date, %s: by index, and so is what was paid and credited', async (_, where, index) => {
+  const store = await temporaryStore();
+  const plan = store.write((db) => explain(db, `${FEW_AS_OF} ${where}`, { asOf: '2026-12-01', id: 'a' }));
+  expect(plan.join('\n')).toContain(index);
+  expect(plan.filter((step) => step.startsWith('SCAN'))).toEqual([]);
 });

@@ -39,7 +39,7 @@ test('an inquiry over ink says that it is not possible, and the stringline shows
     ['Robotics final', 'ink'],
     ['Curling', 'candidate'],
   ]);
-  expect(seen.month).toEqual({
+  expect(seen.month).toMatchObject({
     label: 'December 2026',
     inked: { minor: 240_000, currency: 'USD' },
     pencilled: { minor: 0, currency: 'USD' },
