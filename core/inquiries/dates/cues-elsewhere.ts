@@ -4,9 +4,9 @@
 
 const HOUR = String.raw`(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|kwart|\p{L}+ (?:uhr|heures|uur))`;
 /** A few words, and then an hour or a date. */
-const near = String.raw`(?=,?\s?:?\s?\(?(?:[\p{L}']{1,12}\.?\s){0,4}:?\s?${HOUR})`;
+const near = String.raw`(?=,?\s?:?\s?\(?(?:[\p{L}']{1,12}\.?\s){0,5}:?\s?${HOUR})`;
 /** Only the small words that lead to one. */
-const right = String.raw`(?=\s?:?\s(?:(?:ist|um|ab|gegen|bis|ca\.?|etwa|am|est|à|dès|vers|le|la|las|es|sobre|alle|all|il|è|verso|om|rond|is|op|de|den|\p{L}+(?:tag|dag|di|day))(?!\p{L})\s?){0,4}${HOUR})`;
+const right = String.raw`(?=\s?:?\s(?:(?:ist|um|ab|gegen|bis|ca\.?|etwa|am|est|à|dès|vers|le|la|las|es|sobre|alle|all|il|è|verso|om|rond|is|op|de|den|domenica|sabato|sábado|domingo|lunes|martes|miércoles|jueves|viernes|dimanche|\p{L}+(?:tag|dag|di|day))(?!\p{L})\s?){0,4}${HOUR})`;
 const listed = (list: string, lead: string): string =>
   String.raw`(?<!\p{L})(?:${list
     .trim()
@@ -17,7 +17,7 @@ const short = (list: string): string => listed(list, right);
 
 export const callElsewhere = `${words(`
   aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
-  arrivée | rendez-vous | rdv | installation | mise en place | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
+  arrivée | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
   arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
@@ -32,7 +32,7 @@ export const wrapElsewhere = `${words(`
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
   rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)
   réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-moi|confirme[rz]?|faire savoir|tenez-(?:moi|nous)
-  respuesta|respond\\w*|contest\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|confirma\\w*|presupuesto|propuesta
+  respuesta|respond\\w*|contest\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|conf[ií]rm\\w*|presupuesto|propuesta
   risposta|rispond\\w*|conferma\\w*|fammi sapere|facci sapere|fateci sapere|preventivo|sapere
   antwoord\\w*|horen|hoor|reactie|reageer|laat (?:het )?(?:me|mij|ons) weten|bevestig\\w*|offerte
 `

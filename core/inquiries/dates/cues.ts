@@ -19,11 +19,11 @@ const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(`(?:${phrase
 
 const reply = oneOf(
   String.raw`
-    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:het )?(?:me|ons) weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|release|lmk|tell (?:me|us|her|him|them)|hear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
+    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:het )?(?:me|ons) weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|release|lmk|tell (?:me|us|her|him|them)|hear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
-    (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)deadline\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
+    (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)(?:deadline|due)\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
     (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
     (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|this))
@@ -44,7 +44,7 @@ const call = oneOf(
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
     (?<=[,;.] )be (?:at|on|in)\b(?! \d)|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
     \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in|from|access|arriv\w*)\b
-    \bget (?:there|here)\b|\bget into\b|\bcan get in\b
+    \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:from|by|at|for)\b)|\bget into\b|\bcan get in\b
     \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)
     \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
     (?:^\s*|[,;] )in\b(?= \d{3,4}\b)|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
@@ -62,10 +62,10 @@ const call = oneOf(
 );
 const wrap = oneOf(
   String.raw`
-    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\bbump[- ]?out\b|\bout by\b
+    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b|\bout by\b
     \bdone (?:by|at|around|about)\b|\bfinish\w*|\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
-    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
+    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|\bcloses\b
     \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
     \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
@@ -140,7 +140,8 @@ const you = oneOf(
   String.raw`
     \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
-    \bcome at\b
+    \bcome at\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
+    (?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)
     \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
   `,
 );
@@ -169,6 +170,7 @@ const OTHERS =
   /\b(?:guests?|delegates|attendees|people|folks?|kids|children|bride|groom|couple|speakers?|everyone|everybody|family|families|visitors|fans|players|teams?|public|they|he|she|who|attorney|students|pupils|parents|press|media|caterers?|florists?|dj|band|musicians|choir|orchestra|cast|dancers?|performers?|exhibitors|vendors|traders|stallholders|sponsors?|volunteers?|staff|judges|coach(?:es)?|bus(?:es)?|mayor|minister|president|chairman|chair|ceo|director|client|decorators?|builders?|marquee|photographer|photo ?booth|lighting|stage|sound|av|runners|riders|walkers|athletes|competitors|artists?|talent|customers|vips?|audience|crowd|doors|gates|punters|owner|boats|cars|horses|cyclists|swimmers|rowers|lorr(?:y|ies)|trucks?)(?: (?:crew|company|guys|people|team|firm|lot|men))?(?:,? (?:will|can|should|all|would|start|starts|to|begin|begins|usually|normally|are|is|be|who|then|also|first))*\s$/i;
 const SUBJECT_REACH = 40;
 /** Words for a call that say what somebody does, and so may be said of somebody else. */
+const LEAVES = /^(?:leave|can leave|go home|home|depart|off)\b/i;
 const DOES = /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in$)/i;
 
 export type CueHit = { cue: Cue; start: number; end: number };
@@ -180,7 +182,8 @@ export const CUE_REACH = 140;
 const LOOK_AHEAD = 14;
 
 /** "set-up would begin at", "load-in starts": what begins is the call. */
-const BEGUN = /^s?(?: (?:would|will|should|to|can))? (?:starts?|starting|begins?|opens?|runs?)$/i;
+const BEGUN =
+  /^s?(?:(?: (?:would|will|should|to|can))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
 
 /** Every cue in text[from, to), offsets counted from `from`, the last first, for an hour or for a date; of two that end together the more particular one. */
 export function cuesIn(text: string, from: number, to: number, ofHours = false): CueHit[] {
@@ -191,16 +194,16 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const end = match.index + match[0].length;
       if (from + end > to) continue;
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
+      const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others =
-        cue === 'call' &&
-        !named &&
-        DOES.test(match[0].trim()) &&
-        OTHERS.test(piece.slice(Math.max(0, match.index - SUBJECT_REACH), match.index));
+        !named && theirs?.test(match[0].trim()) === true && OTHERS.test(piece.slice(Math.max(0, match.index - SUBJECT_REACH), match.index));
       hits.push({ cue: others ? 'show' : cue, start: match.index, end });
     }
   }
   const begun = (show: CueHit): boolean =>
     hits.some(({ cue, end }) => (cue === 'call' || cue === 'wrap') && end <= show.start && BEGUN.test(piece.slice(end, show.end)));
   const rank = (cue: Cue): number => cues.findIndex(([name]) => name === cue);
-  return hits.filter((hit) => hit.cue !== 'show' || !begun(hit)).sort((a, b) => b.end - a.end || rank(b.cue) - rank(a.cue));
+  return hits
+    .filter((hit) => (hit.cue !== 'show' && hit.cue !== 'event') || !begun(hit))
+    .sort((a, b) => b.end - a.end || rank(b.cue) - rank(a.cue));
 }

@@ -66,6 +66,12 @@ export function resolveRelative(relative: Relative, today: PlainDate): Choices {
         .find((date) => date && (relative.year !== undefined || !before(date, today)));
       return found ? { dates: [[found]], past: before(found, today) } : { dates: [] };
     }
+    case 'easter': {
+      const days = [today.year, today.year + 1].map((year) => easterOf(year).add({ days: relative.days }));
+      return one(days.find((day) => !before(day, today)) as PlainDate);
+    }
+    case 'beside':
+      return resolveBeside(relative, today);
     case 'nthWeekend':
       return resolveNthWeekend(relative, today);
     case 'monthEnd':
@@ -73,6 +79,30 @@ export function resolveRelative(relative: Relative, today: PlainDate): Choices {
     default:
       return { dates: [] };
   }
+}
+
+/**
+ * Easter Sunday of a year by the Gregorian calendar.
+ * The rule without exceptions of "Nature" (1876), as in J. Meeus, Astronomical Algorithms (1991), chapter 8; from memory, tried on dates that are known.
+ */
+export function easterOf(year: number): PlainDate {
+  const [golden, century, rest] = [year % 19, Math.floor(year / 100), year % 100];
+  const leaps = Math.floor(century / 4);
+  const moon = (19 * golden + century - leaps - Math.floor((century - Math.floor((century + 8) / 25) + 1) / 3) + 15) % 30;
+  const sunday = (32 + 2 * (century % 4) + 2 * Math.floor(rest / 4) - moon - (rest % 4)) % 7;
+  const late = Math.floor((golden + 11 * moon + 22 * sunday) / 451);
+  const days = moon + sunday - 7 * late + 114;
+  return Dates.from({ year, month: Math.floor(days / 31), day: (days % 31) + 1 });
+}
+
+/** "the Monday after 12 March": never that day itself. */
+function resolveBeside(relative: Relative & { kind: 'beside' }, today: PlainDate): Choices {
+  const { weekday, after, month, day } = relative;
+  const years = relative.year === undefined ? [today.year, today.year + 1] : [relative.year];
+  const from = years.map((year) => dateOf(year, month, day)).find((date) => date && (relative.year !== undefined || !before(date, today)));
+  if (!from) return { dates: [] };
+  const found = after ? nextWeekday(from.add({ days: 1 }), weekday) : nextWeekday(from.subtract({ days: 7 }), weekday);
+  return { dates: [[found]], past: before(found, today) };
 }
 
 /** "the last weekend of March": by its Saturday or by its Sunday, which is a choice where a month begins or ends between them. */

@@ -11,6 +11,10 @@ export type Relative =
   | { kind: 'week'; weeks: number }
   | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined }
   | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined }
+  | { kind: 'easter'; days: number }
+  | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined }
+  /** A day that only its country's custom tells. */
+  | { kind: 'unknown' }
   | { kind: 'monthEnd'; month: number; year: number | undefined };
 
 export type Atom = {

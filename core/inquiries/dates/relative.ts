@@ -2,6 +2,7 @@
  * Dates told from today or by a name: "tomorrow", "in two weeks", "next Friday", "Saturday week", "last Friday in March", "New Year's Eve".
  */
 import { numberWord, ordinalWord } from '../words.ts';
+import { besideAt, feastAt } from './feasts.ts';
 import { dayAt, monthAt, weekdayAt, yearAt, type Atom, type Relative, type Tokens } from './pieces.ts';
 import { namedAt, numericAt } from './written.ts';
 
@@ -51,7 +52,14 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     tokens[index]?.text === word(0) && !/^(?:guten|la|por|de|goede|am)$/.test(word(-1)) ? tomorrowElsewhere.get(word(0)) : undefined;
   if (abroad !== undefined) return atom(1, { kind: 'days', days: abroad });
   if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
-  return namedDayAt(tokens, index) ?? inLength(tokens, index) ?? monthPhrase(tokens, index) ?? weekdayPhrase(tokens, index);
+  return (
+    feastAt(tokens, index) ??
+    besideAt(tokens, index) ??
+    namedDayAt(tokens, index) ??
+    inLength(tokens, index) ??
+    monthPhrase(tokens, index) ??
+    weekdayPhrase(tokens, index)
+  );
 }
 
 /** Days of the calendar that bear a name: with them a month and a day are said. */

@@ -197,7 +197,9 @@ function weekendAround(dates: readonly PlainDate[]): PlainDate[] | undefined {
 /** All readings of a run of dates. */
 export function resolve(sequence: Sequence, seen: Seen): Resolved {
   const atoms = sequence.items.map(({ atom }) => atom);
-  const explicit = atoms.some((atom) => atom.month !== undefined || /^(?:nth|nthWeekend|monthEnd)$/.test(atom.relative?.kind ?? ''));
+  const explicit = atoms.some(
+    (atom) => atom.month !== undefined || /^(?:nth|nthWeekend|monthEnd|easter|beside|unknown)$/.test(atom.relative?.kind ?? ''),
+  );
   const shape = {
     explicit,
     weekdayOnly:

@@ -104,7 +104,10 @@ export function split(text: string): Part[] {
     }
     const block = headerBlock(lines, index);
     if (block > 0) {
-      const begins = lines.slice(0, index).every(blank);
+      // A word or two before it name the paper: "MEMO".
+      const begins =
+        lines.slice(0, index).every((line) => line.text.trim().split(/\s+/).length <= 2) &&
+        lines.slice(0, index).filter((line) => !blank(line)).length <= 1;
       let before = index - 1;
       while (before >= 0 && blank(lines[before])) before--;
       if (!begins && kinds[before] !== 'header') {

@@ -50,7 +50,8 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     }
     const start = from + begin + found[0].lastIndexOf(rest);
     const organisation = organisationIn(rest, start, isTown);
-    if (organisation === undefined && bye === 0 && !TITLE_WORDS.test(rest)) continue;
+    const reach = /^[(+]?\d[\d\s().+-]{6,18}$|^\S+@\S+$/.test(rest);
+    if (organisation === undefined && bye === 0 && !reach && !TITLE_WORDS.test(rest)) continue;
     return { name, ...(organisation ? { organisation } : {}) };
   }
   return undefined;

@@ -21,13 +21,18 @@ import {
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|she is|he is|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|she is|he is|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(?:(?:uh|um|er|erm),?\s)?(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
 const REACH = new RegExp(
   String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
+);
+/** "Sally from Koala Lane Childcare here" */
+const FROM_HERE = new RegExp(
+  String.raw`${start}(\p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20})?)\s(?:from|at|of|with)\s(${ORG_NAME})\shere\b`,
+  'u',
 );
 const CALLED = new RegExp(
   String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:called|rang|phoned|emailed|texted|wants|needs|asked|left|is looking)\b`,
@@ -187,6 +192,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const name =
     match(LABEL_NAME, body) ??
     match(INTRODUCED, body) ??
+    match(FROM_HERE, body) ??
     hereIn(body) ??
     match(CALLED, body) ??
     abroad?.name ??
@@ -206,13 +212,26 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const introduced = match(INTRODUCED, body) ?? hereIn(body);
   const after = introduced && organisationAfter(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
   const byCall = called?.[2] ? organisation(called[2], called.index + called[0].lastIndexOf(called[2])) : undefined;
+  const fromHere = FROM_HERE.exec(body);
+  const byHere =
+    fromHere?.[2] && fromHere[2].includes(' ')
+      ? organisation(fromHere[2], fromHere.index + fromHere[0].lastIndexOf(fromHere[2]))
+      : undefined;
   const short = body.slice(0, 200).matchAll(OF_ORG).next().value;
   const byShort =
     short?.[1] && short[2] && nameFrom(short[1], 0) && (ORG_WORDS.test(short[2]) || short[2].includes(' '))
       ? organisation(short[2], short.index + short[0].lastIndexOf(short[2]))
       : undefined;
   const org =
-    after ?? besideLabel(body) ?? byCall ?? byShort ?? abroad?.organisation ?? endingOrg ?? closing?.organisation ?? organisationSaid(body);
+    byHere ??
+    after ??
+    besideLabel(body) ??
+    byCall ??
+    byShort ??
+    abroad?.organisation ??
+    endingOrg ??
+    closing?.organisation ??
+    organisationSaid(body);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

@@ -39,10 +39,17 @@ const NEAR_HOME_KM = 600;
 /** Messages typed without capitals name towns without them, too. */
 const isCasual = (text: string): boolean => (text.match(/(?<![\p{L}])\p{Lu}\p{Ll}/gu)?.length ?? 0) <= 1 + text.length / 200;
 
+/** Italian, Spanish and Portuguese say "a Lugano"; English says "a Leeds firm". */
+const isRomance = (text: string): boolean =>
+  (text.match(
+    /(?<![\p{L}'])(?:il|lo|di|del|della|che|una|con|per|para|el|los|las|por|sei|nostro|nostra|nuestra|nuestro|um|uma|não|são|está|estás|cerchiamo|buscamos)(?![\p{L}'])/giu,
+  )?.length ?? 0) >= 3;
+const leadsInRomance = (tokens: Tokens, at: number): boolean => tokens[at]?.text === 'a' && /^\p{Lu}/u.test(tokens[at + 1]?.text ?? '');
+
 /** Towns that a text names, and regions or countries that it names alone. */
 export function placesIn(
   text: string,
-  tokens: Tokens,
+  written: Tokens,
   gazetteer: Gazetteer,
   hints: Hints,
   taken: (index: number) => boolean,
@@ -50,6 +57,7 @@ export function placesIn(
   const towns: PlaceHit[] = [];
   const areas: AreaHit[] = [];
   const casual = isCasual(text);
+  const tokens = isRomance(text) ? written.map((token, at) => (leadsInRomance(written, at) ? { ...token, lower: 'à' } : token)) : written;
   let tried = 0;
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
@@ -163,7 +171,7 @@ function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): 
 }
 
 const NO_TOWN =
-  /^(?:still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
+  /^(?:st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
 
 /** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date. */
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {

@@ -7,7 +7,7 @@ import { monthWord, weekdayWord } from '../words.ts';
 type Tokens = readonly Token[];
 
 export const near =
-  /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe)$/;
+  /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =

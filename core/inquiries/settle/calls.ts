@@ -87,7 +87,8 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
   if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
-    return evening ? undefined : minutes;
+    // "the children sing at 10am, we need you from 9"
+    return evening && !beforeShow(minutes, scene) ? undefined : minutes;
   }
   return undefined;
 }

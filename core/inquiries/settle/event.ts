@@ -13,10 +13,6 @@ export type EventDays = {
 };
 
 const isEvent = (mention: DateMention): boolean => mention.said === undefined || mention.said === 'event' || mention.said === 'show';
-const MOVED = /\b(?:moved|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched)(?: \w+){0,3} from\s*$/i;
-/** "moved from 4 to 11 September": the second date holds. */
-const movedFrom = (text: string, mention: DateMention): boolean =>
-  mention.sequence.items.length === 2 && MOVED.test(text.slice(Math.max(0, mention.start - 50), mention.start));
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
 const consecutive = (dates: readonly string[]): boolean =>
   dates.every(
@@ -37,14 +33,7 @@ export function eventDays(scene: Scene): EventDays {
   const all = scene.dates
     .slice(0, MOST_MENTIONS)
     .filter(
-      (mention) =>
-        (isEvent(mention) || movedFrom(scene.text, mention)) &&
-        !mention.past &&
-        (mention.readings.length > 0 || mention.doubt === 'impossible') &&
-        !mention.by,
-    )
-    .map((mention) =>
-      movedFrom(scene.text, mention) ? { ...mention, readings: mention.readings.map((dates) => dates.slice(-1)) } : mention,
+      (mention) => isEvent(mention) && !mention.past && (mention.readings.length > 0 || mention.doubt === 'impossible') && !mention.by,
     );
   const firm = all.filter((mention) => !mention.weak);
   const candidates = firm.length > 0 ? firm : all;

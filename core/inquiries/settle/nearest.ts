@@ -24,7 +24,7 @@ const MOVES_AFTER =
   /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
 /** "May 13 is a travel day", "Thursday (set-up)" */
 const DAY_IS =
-  /^\s?(?:is|=|:|-|\(|,)?\s?(?:(?:an?|the|our|your|for|just|a paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=[\s.,;)]|$)/i;
+  /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -40,7 +40,7 @@ const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b
 
 /** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
 export const TO_NUMBER =
-  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
+  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|verso|le|partir|de|da|dalle|kan|possible|circa|etwa|ongeveer|sobre|\p{L}{2,9}(?:enica|ingo|ado|ato)|night|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
 /** An hour and a comma between a cue and another hour: "get in two pm, on air seven". */
 const OTHER_HOUR =
@@ -80,7 +80,8 @@ export function nearest(
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && MOVES_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
-  const kind = isDate ? DAY_IS.exec(following)?.[1]?.toLowerCase() : undefined;
+  const told = isDate ? DAY_IS.exec(following) : null;
+  const kind = (told?.[1] ?? told?.[2])?.toLowerCase();
   if (kind !== undefined && !tight)
     return {
       cue: /^(?:set|rig|build|load)/.test(kind) ? 'call' : /^(?:de|strike|pack|get)/.test(kind) ? 'wrap' : 'other',

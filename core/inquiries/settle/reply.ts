@@ -71,7 +71,12 @@ export function replyOf(scene: Scene): ReplyBy {
   const where = [date, time].filter((one) => one !== undefined).map(({ start, end }) => ({ start, end }));
   if (!date && time) {
     if (time.to) return { where, choices: [] };
-    const walls = hoursOf(time).map((minutes) => converted(scene, wallOf(today, minutes), time.zone));
+    // "We sign on 27 April, so answer by noon that day"
+    const that = /^,? (?:on )?(?:that (?:same )?day|the same day)\b/i.test(scene.text.slice(time.end, time.end + 20))
+      ? scene.dates.findLast((mention) => mention.end <= time.start && mention.readings.length === 1)
+      : undefined;
+    const on = that ? Temporal.PlainDate.from(that.readings[0]?.at(-1) ?? today) : today;
+    const walls = hoursOf(time).map((minutes) => converted(scene, wallOf(on, minutes), time.zone));
     const ahead = walls.filter((wall) => wall > nowWall);
     if (ahead.length === 1) return { wall: ahead[0] as string, where, choices: [] };
     return {

@@ -203,14 +203,14 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
       ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
           between,
         )
-      : /^[\s,(-]*(?:(?:on|the|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(
+      : /^[\s,(-]*(?:(?:on|the|el|le|il|am|op|de|den|del|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(
           between,
         );
     // "Freitag Aufbau 14 Uhr, Samstag": the word for a call between them joins them.
     const joined =
       beforeIt &&
       between.length <= 30 &&
-      !/[,.;\n]/.test(between) &&
+      !/[,.;\n]|(?<!\p{L})(?:and|y|et|und|e|en|then)(?!\p{L})/iu.test(between) &&
       cuesIn(between, 0, between.length).some(({ cue }) => cue === 'call' || cue === 'wrap');
     if (!small && !joined) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".

@@ -37,6 +37,15 @@ const partOfDay = new Map<string, 'am' | 'pm'>([
 function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
   const token = tokens[index];
   if (!token || token.breaks > 0) return undefined;
+  // "07:00 am 25.", "9:30 am Samstag": a German preposition.
+  const after = tokens[index + 1];
+  if (
+    token.text === 'am' &&
+    after &&
+    ((after.num !== undefined && tokens[index + 2]?.text === '.' && tokens[index + 2]?.tight) ||
+      /^\p{Lu}\p{Ll}+(?:tag|woch|abend|morgen)$/u.test(after.text))
+  )
+    return undefined;
   if (token.lower === 'am' || token.lower === 'pm') return { half: token.lower, next: index + 1 };
   if ((token.lower === 'a' || token.lower === 'p') && tokens[index + 1]?.text === '.' && tokens[index + 2]?.lower === 'm')
     return {

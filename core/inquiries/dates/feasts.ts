@@ -1,0 +1,112 @@
+/**
+ * Weekdays that are told from a feast or from another date: "Good Friday", "Ostermontag", "the Monday after 12 March", "Black Friday".
+ */
+import type { Atom, Tokens } from './pieces.ts';
+import { weekdayAt } from './pieces.ts';
+import { namedAt, numericAt } from './written.ts';
+
+/** Days from Easter Sunday, by the words in which a feast is written. */
+const feasts = new Map<string, number>(
+  Object.entries({
+    'shrove tuesday': -47,
+    'pancake tuesday': -47,
+    'ash wednesday': -46,
+    'mothering sunday': -21,
+    'palm sunday': -7,
+    'maundy thursday': -3,
+    'holy thursday': -3,
+    'good friday': -2,
+    'easter sunday': 0,
+    'easter monday': 1,
+    'ascension thursday': 39,
+    'ascension day': 39,
+    'whit sunday': 49,
+    'whit monday': 50,
+    aschermittwoch: -46,
+    gründonnerstag: -3,
+    karfreitag: -2,
+    ostersonntag: 0,
+    ostermontag: 1,
+    'christi himmelfahrt': 39,
+    pfingstsonntag: 49,
+    pfingstmontag: 50,
+    fronleichnam: 60,
+    'vendredi saint': -2,
+    'dimanche de pâques': 0,
+    'lundi de pâques': 1,
+    "jeudi de l'ascension": 39,
+    'lundi de pentecôte': 50,
+    'viernes santo': -2,
+    'domingo de resurrección': 0,
+    'lunes de pascua': 1,
+    'venerdì santo': -2,
+    pasquetta: 1,
+    'goede vrijdag': -2,
+    'tweede paasdag': 1,
+    'eerste paasdag': 0,
+    'tweede pinksterdag': 50,
+  }),
+);
+const LONGEST_FEAST = 3;
+/** With one of these a weekday is a day that only its country's custom tells. */
+const NAMED_FOR =
+  /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria)$/;
+/** What follows "Friday after" without making it another day. */
+const PLAIN_AFTER =
+  /^(?:noon|midday|midnight|lunch|lunchtime|dinner|breakfast|work|school|hours|that|then|it|i|we|you|he|she|they|next|all|class|dark|church|mass|doors|wrap)$/;
+
+/** A weekday that is not the next one of its name; `undefined` where none of this is written. */
+export function feastAt(tokens: Tokens, index: number): Atom | undefined {
+  for (let length = LONGEST_FEAST; length >= 1; length--) {
+    const words = tokens
+      .slice(index, index + length)
+      .map((token) => token.lower)
+      .join(' ');
+    const days = feasts.get(words);
+    if (days === undefined) continue;
+    const next = index + length;
+    const open = /^[,(]$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
+    const at = tokens[open]?.lower === 'the' ? open + 1 : open;
+    // "Whit Sunday, 4 June": the date says it already.
+    if (namedAt(tokens, at) || numericAt(tokens, at)) return undefined;
+    return { first: index, next, relative: { kind: 'easter', days } };
+  }
+  return NAMED_FOR.test(tokens[index]?.lower ?? '') ? namedWeekday(tokens, index) : undefined;
+}
+
+/** "Black Friday", "bank holiday Monday", without the date beside it. */
+function namedWeekday(tokens: Tokens, index: number): Atom | undefined {
+  let at = index;
+  while (at - index < LONGEST_FEAST && NAMED_FOR.test(tokens[at]?.lower ?? '')) at++;
+  const weekday = weekdayAt(tokens, at);
+  if (!weekday || (tokens[at]?.breaks ?? 1) > 0) return undefined;
+  const open = /^[,(]$/.test(tokens[weekday.next]?.text ?? '') ? weekday.next + 1 : weekday.next;
+  const day = tokens[open]?.lower === 'the' ? open + 1 : open;
+  if (namedAt(tokens, day) || numericAt(tokens, day) || tokens[day]?.num !== undefined) return undefined;
+  return { first: index, next: weekday.next, relative: { kind: 'unknown' } };
+}
+
+/** "the Monday after 12 March", "the Thursday before Easter": told from another date, known or not. */
+export function besideAt(tokens: Tokens, index: number): Atom | undefined {
+  const led = tokens[index]?.lower === 'the' ? 1 : 0;
+  const weekday = weekdayAt(tokens, index + led);
+  const side = weekday && tokens[weekday.next]?.breaks === 0 ? tokens[weekday.next]?.lower : undefined;
+  if (!weekday || (side !== 'after' && side !== 'before' && side !== 'following')) return undefined;
+  let at = weekday.next + 1;
+  const article = /^(?:the|our|your|this|my)$/.test(tokens[at]?.lower ?? '');
+  if (article) at++;
+  const other = tokens[at];
+  if (!other || other.breaks > 0 || PLAIN_AFTER.test(other.lower)) return undefined;
+  const second = weekdayAt(tokens, at);
+  const date = namedAt(tokens, second?.next ?? at) ?? numericAt(tokens, second?.next ?? at);
+  if (date?.month !== undefined && date.day !== undefined && !date.slashed)
+    return {
+      first: index,
+      next: date.next,
+      weekday: weekday.weekday,
+      relative: { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', month: date.month, day: date.day, year: date.year },
+    };
+  if (other.num !== undefined) return undefined;
+  const named = /^\p{Lu}/u.test(other.text) || (led === 1 && article);
+  return named ? { first: index, next: weekday.next, relative: { kind: 'unknown' } } : undefined;
+}
