@@ -13,6 +13,20 @@ export type StatementEntry<C extends string = string> = {
 };
 export type StatementRow<C extends string = string> = StatementEntry<C> & { balance: Money<C> };
 
+const KINDS: Record<StatementEntry['kind'], string> = {
+  invoice: 'Invoice',
+  'credit note': 'Credit note',
+  payment: 'Payment',
+  refund: 'Paid back',
+  'write-off': 'Given up',
+};
+
+/** "Invoice 2026-004", "Payment, transfer, 2026-004". */
+export function entryInWords({ kind, name }: Pick<StatementEntry, 'kind' | 'name'>): string {
+  const apart = kind === 'payment' || kind === 'refund' ? ', ' : ' ';
+  return [KINDS[kind], name].filter((part) => part !== '').join(apart);
+}
+
 /**
  * Entries up to a date in the order of their dates, each with the balance after it. Entries of one date stand in a fixed order
  * (invoices, credit notes, payments, refunds, write-offs; then by name and amount), so the order of entry changes nothing.

@@ -2,7 +2,7 @@
  * What stands on the paper of a client's statement, as data.
  */
 import type { PayTo } from '../invoices/payment-code.ts';
-import type { StatementRow } from '../invoices/statement.ts';
+import { entryInWords, type StatementRow } from '../invoices/statement.ts';
 import { negate, type Money } from '../money/money.ts';
 import { paperDate } from '../words/dates.ts';
 import { paperLines, paperText, type TypedText } from '../words/letters.ts';
@@ -37,14 +37,6 @@ export type StatementPaperInput = {
 
 type StatementPaper = PaperFrame & PaperTable & { facts: PaperFacts; sums: PaperSum[]; pay: PaperPay | null; notes: string[] };
 
-const KINDS: Record<StatementRow['kind'], string> = {
-  invoice: 'Invoice',
-  'credit note': 'Credit note',
-  payment: 'Payment',
-  refund: 'Paid back',
-  'write-off': 'Given up',
-};
-
 /** The whole content of the paper. */
 export function statementPaperContent({ sender, payTo, client, asOf, rows, balance }: StatementPaperInput): StatementPaper {
   const date = paperDate(asOf);
@@ -75,12 +67,12 @@ export function statementPaperContent({ sender, payTo, client, asOf, rows, balan
 function sectionsByDate(rows: readonly StatementRow[]): PaperSection[] {
   return [...Map.groupBy(rows, ({ on }) => on)].map(([on, own]) => ({
     head: paperDate(on),
-    rows: own.map(({ kind, name, amount, balance }) => ({
-      what: paperText([KINDS[kind], name].filter((part) => part !== '').join(kind === 'payment' || kind === 'refund' ? ', ' : ' ')),
+    rows: own.map((row) => ({
+      what: paperText(entryInWords(row)),
       quantity: '',
       unit: '',
-      price: onPaper(amount),
-      amount: onPaper(balance),
+      price: onPaper(row.amount),
+      amount: onPaper(row.balance),
     })),
   }));
 }

@@ -12,6 +12,7 @@ import { Group } from '../../parts/group.tsx';
 import { JobTable } from '../../parts/job-table.tsx';
 import { AsksAndNotes, Billing, OwnHolidays, TaxAndTerms, WhoTheyAre } from './client-fields.tsx';
 import { clientKind } from './client-kind.ts';
+import { ClientStatement } from './client-statement.tsx';
 import { clientInWords } from './in-words.ts';
 import look from '../../parts/list.module.css';
 import { PersonSheet } from './person-sheet.tsx';
@@ -43,6 +44,7 @@ function ClientSheet({ stored, given }: { stored?: Client; given?: Given }) {
           <JobsGiven {...given} />
         </Group>
       ) : null}
+      {stored ? <ClientStatement id={stored.id} /> : null}
       <Group title="Who they are">
         <WhoTheyAre form={form} />
       </Group>
