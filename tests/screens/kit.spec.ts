@@ -49,7 +49,7 @@ test('a file is tried, brought in and listed with what flies; a thing is changed
   await page.getByLabel('Weight of one').fill('2.1 kg');
   await page.getByRole('button', { name: 'Save the thing' }).click();
   await expect(page.getByText('Long lens camera is saved.')).toBeVisible();
-  await page.getByRole('button', { name: 'Take Long lens camera off the list' }).click();
+  await page.getByRole('button', { name: 'Take off the list: Long lens camera' }).click();
   await page.getByRole('button', { name: 'Put it back' }).click();
   await expect(page.getByRole('row', { name: /Long lens camera/ })).toContainText('2.1 kg');
   expect(complaints).toEqual([]);
@@ -87,7 +87,7 @@ test('a preset is put on a job, what is short is said there, and lifts are tried
   const camera = items.find(({ name }) => name === 'Long lens camera');
   await host.call('kit.savePreset', { fields: { name: 'Two cameras', needs: [{ item: camera?.id, count: 2 }] } });
   await open(page, `/jobs/${inquiry.id}`);
-  await page.getByRole('button', { name: 'Change the kit' }).click();
+  await page.getByRole('button', { name: 'Say what it needs of the kit' }).click();
   await page.getByRole('button', { name: 'Put in Two cameras' }).click();
   await page.getByLabel('Things, row 1: How many').fill('3');
   await page.getByRole('button', { name: 'Keep the kit' }).click();

@@ -26,6 +26,7 @@ export function JobKit({ jobId, zone, locked }: { jobId: string; zone: string; l
   const list = useQuery(ask.kit.list.queryOptions({ input: {} })).data;
   const fit = useQuery(ask.fit.check.queryOptions({ input: { jobId } })).data;
   if (!needs || !list) return null;
+  const verb = needs.length === 0 ? 'Say what it needs' : 'Change';
   const short = fit?.result.findings.filter(({ kind }) => kind === 'kit') ?? [];
   return (
     <>
@@ -38,8 +39,8 @@ export function JobKit({ jobId, zone, locked }: { jobId: string; zone: string; l
           {locked || changing ? null : list.items.length === 0 ? (
             <a href="#/kit">Put your kit on the list first</a>
           ) : (
-            <Button kind="quiet" onPress={() => setChanging(true)} aria-label="Change the kit">
-              {needs.length === 0 ? 'Say what it needs' : 'Change'}
+            <Button kind="quiet" onPress={() => setChanging(true)} aria-label={verb === 'Change' ? 'Change the kit' : `${verb} of the kit`}>
+              {verb}
             </Button>
           )}
         </div>

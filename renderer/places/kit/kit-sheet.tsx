@@ -47,7 +47,7 @@ export function KitSheet<T, F, S extends F & Stored>({
       }}
       aside={
         stored ? (
-          <Button isDisabled={running > 0} onPress={() => void takeOff(stored)} aria-label={`Take ${stored.name} off the list`}>
+          <Button isDisabled={running > 0} onPress={() => void takeOff(stored)} aria-label={`Take off the list: ${stored.name}`}>
             Take off the list
           </Button>
         ) : null
