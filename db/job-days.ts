@@ -4,7 +4,7 @@
 import { asc, eq, sql } from 'drizzle-orm';
 import type { BookDay } from '../core/fit/book.ts';
 import type { DayKind } from '../core/contract/parts.ts';
-import { staysOf } from '../core/trips/stays.ts';
+import { spellsOf } from '../core/trips/stays.ts';
 import { newId } from './ids.ts';
 import { perStore } from './prepared.ts';
 import { jobDays, LONGEST_STAY_MS, stays } from './schema/jobs.ts';
@@ -26,7 +26,7 @@ export function daysOf(db: ReadableDb, jobId: string): BookDay[] {
     .map(({ date, kind, call, wrap, callAt, wrapAt }) => ({ date, kind: kind as DayKind, call, wrap, callAt, wrapAt }));
 }
 
-/** Put these dates in the place of those that a job has, and make its stays anew. `zone` is the one that the wall times are in. */
+/** Put these dates in the place of those that a job has, and make the spells anew by which it is found. `zone` is the one that the wall times are in. */
 export function replaceDays(db: WritableDb, jobId: string, days: readonly BookDay[], zone: string): void {
   db.delete(jobDays).where(eq(jobDays.jobId, jobId)).run();
   db.delete(stays).where(eq(stays.jobId, jobId)).run();
@@ -34,7 +34,7 @@ export function replaceDays(db: WritableDb, jobId: string, days: readonly BookDa
     db.insert(jobDays)
       .values({ ...day, id: newId(), jobId, zone })
       .run();
-  for (const { startAt, endAt } of staysOf(days)) {
+  for (const { startAt, endAt } of spellsOf(days)) {
     // The overlap query looks back only so far, so a longer stay is kept as pieces that touch.
     for (let from = startAt; from < endAt; from += LONGEST_STAY_MS)
       db.insert(stays)

@@ -9,6 +9,7 @@ import type { BookDay } from '../fit/book.ts';
 import { stateOf, type Stage } from '../jobs/state.ts';
 import { formatMoney } from '../money/format.ts';
 import { instantText } from '../time/read.ts';
+import { daysOnSite } from '../trips/stays.ts';
 import { countInWords } from '../words/amounts.ts';
 import { datesInWords } from '../words/dates.ts';
 import { joined } from '../words/lists.ts';
@@ -123,16 +124,23 @@ const answerWords: Record<FitResult['answer'], string> = { free: 'Free', 'free i
 
 /** The next call in ink, said in the clock of the place, with the one at home beside it where they differ. */
 function callClock(job: DeskJob, now: number, homeZone: string): Running | undefined {
-  const index = job.days.findIndex((day) => day.callAt > now);
-  const day = job.days[index];
+  const day = job.days.find(({ callAt }) => callAt > now);
   if (!day || day.callAt > now + SHOWN) return undefined;
   const place = { zone: job.place?.zone ?? homeZone };
   const home = { zone: homeZone };
-  const which = job.days.length > 1 ? `, day ${index + 1} of ${job.days.length}` : '';
   const date = dayWords(day.callAt, place.zone, now);
-  const sentence = `Call ${date ? `${date} ` : ''}${clockAt(day.callAt, place, home)}, ${job.title}${which}`;
+  const sentence = `Call ${date ? `${date} ` : ''}${clockAt(day.callAt, place, home)}, ${job.title}${whichDay(job, day)}`;
   const second = joinedParts([job.place?.name ?? '', `wrap ${day.wrap.slice(11)}`]);
   return { kind: 'call', at: day.callAt, job, sentence, second, action: 'open' };
+}
+
+/** Of several days: "day 2 of 3" on site, else what kind of day it is. */
+function whichDay({ days }: DeskJob, day: BookDay): string {
+  if (days.length === 1) return '';
+  const onSite = daysOnSite(days);
+  const index = onSite.indexOf(day);
+  if (index === -1) return `, ${day.kind} day`;
+  return onSite.length > 1 ? `, day ${index + 1} of ${onSite.length}` : '';
 }
 
 function whenAndWhere(job: DeskJob): string[] {

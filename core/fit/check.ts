@@ -79,6 +79,5 @@ export function assess(input: FitInput): FitResult {
     ...givenUpFindings(givenUp(input.book, input.candidate, input.tryOn), home),
   ]);
   const findings = withHands(found, book, candidate);
-  const stays = lane.filter((entry) => entry.standing === 'own').length;
-  return { answer: answerOf(findings), findings, fine: fineSentence(findings, neighbours, stays), missing: [] };
+  return { answer: answerOf(findings), findings, fine: fineSentence(findings, neighbours, mine.days), missing: [] };
 }

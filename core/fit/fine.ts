@@ -2,12 +2,14 @@
  * What is fine, in one line: the room before and after.
  */
 import type { Finding } from '../contract/fit.ts';
+import { staysOf } from '../trips/stays.ts';
 import { countInWords, lengthInWords } from '../words/amounts.ts';
 import { joined } from '../words/lists.ts';
 import type { Neighbour } from './between.ts';
+import type { BookDay } from './book.ts';
 
-/** "Nothing else overlaps; 18 h 20 min to spare before Robotics final." */
-export function fineSentence(findings: readonly Finding[], neighbours: readonly Neighbour[], stays: number): string {
+/** "Nothing else overlaps; 18 h 20 min to spare before Robotics final." Nothing where no day of it is mine. */
+export function fineSentence(findings: readonly Finding[], neighbours: readonly Neighbour[], days: readonly BookDay[]): string {
   const overlapping = findings.some((finding) => 'overlap' in finding.numbers);
   const room = neighbours
     .filter((pair) => pair.verdict === 'fits')
@@ -16,11 +18,13 @@ export function fineSentence(findings: readonly Finding[], neighbours: readonly 
     overlapping ? 'Nothing else overlaps' : 'Nothing overlaps',
     ...(room.length > 0
       ? [joined([...new Set(room)])]
-      : neighbours.length === 0 && !overlapping
-        ? ['no other job is on the books for three weeks before and after']
-        : []),
+      : staysOf(days).length === 0
+        ? ['editing can be done anywhere']
+        : neighbours.length === 0 && !overlapping
+          ? ['no other job is on the books for three weeks before and after']
+          : []),
   ];
-  return stays === 0 ? '' : `${parts.join('; ')}.`;
+  return days.length === 0 ? '' : `${parts.join('; ')}.`;
 }
 
 /** Minutes below two days, whole days above. */

@@ -57,7 +57,7 @@ function entriesOf(job: BookJob, standing: Standing): LaneEntry[] {
 }
 
 /** Pencils stand in the order of pencilling; a candidate that holds no pencil comes after all that do, one in ink before them. */
-function standingOf(job: BookJob, candidate: BookJob): Standing {
+export function standingOf(job: BookJob, candidate: BookJob): Standing {
   if (job.firmness === 'ink') return 'ink';
   if (candidate.firmness === 'ink') return 'behind';
   const before = candidate.second ? 'first' : 'outranks';

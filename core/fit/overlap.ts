@@ -3,12 +3,13 @@
  */
 import type { Finding, Lift } from '../contract/fit.ts';
 import type { Place } from '../contract/parts.ts';
+import { daysOnSite, staysOf } from '../trips/stays.ts';
 import { lengthInWords } from '../words/amounts.ts';
 import { momentAt, spanAt } from '../words/moments.ts';
 import type { BookDay, BookJob } from './book.ts';
 import { concerning, softened } from './findings.ts';
 import { giveUpTicket, handLift, moveDay, secondPencil } from './lifts.ts';
-import { overlaps, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
+import { overlaps, standingOf, type LaneEntry, type StayEntry, type TicketEntry } from './lane.ts';
 
 const MINUTE = 60_000;
 
@@ -28,11 +29,7 @@ export function overlapFindings(lane: readonly LaneEntry[], home: Place): Findin
 function ownTickets(own: readonly LaneEntry[], home: Place): Finding[] {
   const paid = own
     .filter((entry) => entry.kind === 'stay')
-    .flatMap((entry) =>
-      entry.stay.days
-        .filter((day) => day.kind !== 'travel' && day.kind !== 'edit')
-        .map((day): StayEntry => ({ ...entry, startAt: day.callAt, endAt: day.wrapAt })),
-    );
+    .flatMap((entry) => daysOnSite(entry.stay.days).map((day): StayEntry => ({ ...entry, startAt: day.callAt, endAt: day.wrapAt })));
   const tickets = own.filter((entry) => entry.kind === 'ticket');
   return paid.flatMap((day) => tickets.filter((ticket) => overlaps(day, ticket)).map((ticket) => overTicket(day, ticket, home)));
 }
@@ -98,7 +95,7 @@ export function movableFindings(lane: readonly LaneEntry[], candidate: BookJob, 
     movableDays(job).flatMap((day) =>
       stays
         .filter((stay) => stay.standing === 'own' && overlaps(span(day), stay))
-        .map((stay) => movable(day, job, stay, standingIn(lane, job), stays, home)),
+        .map((stay) => movable(day, job, stay, { standing: standingOf(job, candidate) }, stays, home)),
     ),
   );
   return [...ofCandidate, ...ofOthers];
@@ -128,18 +125,10 @@ function movable(
   };
 }
 
-function standingIn(lane: readonly LaneEntry[], job: BookJob): Pick<StayEntry, 'standing'> {
-  return (
-    (lane.find((entry) => entry.kind === 'stay' && entry.job === job) as StayEntry | undefined) ?? {
-      standing: job.firmness === 'ink' ? 'ink' : 'outranks',
-    }
-  );
-}
-
-/** Days that make no stay, in jobs that have one. */
-function movableDays(job: BookJob): BookDay[] {
-  const moving = job.days.filter((day) => day.kind === 'travel' || day.kind === 'edit');
-  return moving.length === job.days.length ? [] : moving;
+/** Days that make no stay. */
+function movableDays({ days }: BookJob): BookDay[] {
+  const staying = new Set(staysOf(days).flatMap((stay) => stay.days));
+  return days.filter((day) => !staying.has(day));
 }
 
 function span(day: BookDay): { startAt: number; endAt: number } {

@@ -1,6 +1,7 @@
 import type { JobDay } from '../contract/jobs.ts';
 import { decimalText, exact } from '../money/exact.ts';
 import { parseAmount } from '../money/parse.ts';
+import { daysOnSite } from '../trips/stays.ts';
 
 /**
  * What a sub-hire costs me, from the price of one as it was told: "USD 35 a day", "90 the job". A price "a day", "per day" or "/day" counts
@@ -12,7 +13,7 @@ export function subHireCost(price: string, count: number, days: readonly JobDay[
   const figures = /\d[\d.,]*/.exec(price)?.[0].replace(/[.,]$/, '');
   const read = figures === undefined ? undefined : parseAmount(figures, 9);
   if (!read?.ok) return null;
-  const onSite = new Set(days.filter(({ kind }) => kind !== 'travel' && kind !== 'edit').map(({ date }) => date));
+  const onSite = new Set(daysOnSite(days).map(({ date }) => date));
   const times = /(\ba|\bper|\/)\s*day\b/i.test(price) ? onSite.size : 1;
   return decimalText(exact(read.value).mul(count).mul(times));
 }

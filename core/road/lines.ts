@@ -32,11 +32,10 @@ export function linesOf({ book, candidate }: LinesInput): Lines {
   return { lines, others, ground };
 }
 
-/** Editing is done at home, unless the job is nothing else. */
+/** Editing can be done anywhere and is drawn at home. */
 function blocksOf(job: BookJob, homeKey: string): Block[] {
-  const editOnly = job.days.every((day) => day.kind === 'edit');
   return job.days.map((day) => ({
-    placeKey: day.kind === 'edit' && !editOnly ? homeKey : job.place.key,
+    placeKey: day.kind === 'edit' ? homeKey : job.place.key,
     start: day.callAt,
     end: day.wrapAt,
     kind: day.kind,

@@ -1,5 +1,6 @@
 import { cautions } from './cautions.ts';
 import { clocksAbroad } from './clocks-abroad.ts';
+import { editDays } from './edit-days.ts';
 import { kitAndChains } from './kit-and-chains.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
 import { lifts } from './lifts.ts';
@@ -25,4 +26,5 @@ export const everySituation: readonly Situation[] = [
   ...kitAndChains,
   ...leaving,
   ...waysHome,
+  ...editDays,
 ];

@@ -125,6 +125,18 @@ describe('clocks', () => {
     expect(clocks(job({ stage: 'inked', days: daysIn(HOME, '2026-12-20') }))).toEqual([]);
   });
 
+  test('of its days only those on site are counted; a day of travel or editing says what it is', () => {
+    const days = daysIn(HOME, '2026-12-04', '2026-12-05', '2026-12-06', '2026-12-07').map((day, index) => ({
+      ...day,
+      kind: (['travel', 'shoot', 'shoot', 'edit'] as const)[index] ?? 'shoot',
+    }));
+    const shown = (now: string) => clocksOf([job({ stage: 'inked', days })], at(now), HOME)[0]?.sentence.replace(/^.*champ/, 'champ');
+    expect(shown('2026-12-04T03:10:00Z')).toBe('championship, travel day');
+    expect(shown('2026-12-04T20:00:00Z')).toBe('championship, day 1 of 2');
+    expect(shown('2026-12-05T20:00:00Z')).toBe('championship, day 2 of 2');
+    expect(shown('2026-12-06T20:00:00Z')).toBe('championship, edit day');
+  });
+
   test('late first, then by instant; what is closed has none', () => {
     const titles = clocks(
       job({ id: 'c', title: 'C', replyByAt: at('2026-12-05T00:00:00Z') }),

@@ -4,7 +4,7 @@ import type { BookDay } from '../../../core/fit/book.ts';
 import { instantOf } from '../../../core/time/read.ts';
 import { driveBand } from '../../../core/trips/estimate.ts';
 import { planTrip } from '../../../core/trips/plan.ts';
-import { staysOf } from '../../../core/trips/stays.ts';
+import { spellsOf, staysOf } from '../../../core/trips/stays.ts';
 import { wayFinder } from '../../../core/trips/ways.ts';
 import { duluth, fargo, milwaukee, superior, thunderBay } from './places.ts';
 
@@ -68,6 +68,14 @@ describe('stays', () => {
     ];
     expect(staysOf(days)).toHaveLength(1);
     expect(staysOf(days)[0]?.days).toHaveLength(1);
+  });
+  test('are none where there is nothing but editing, which is found by its dates all the same', () => {
+    const edit = day(fargo, '2026-12-13T09:00', '2026-12-13T17:00', 'edit');
+    const travel = day(fargo, '2026-12-11T10:00', '2026-12-11T15:00', 'travel');
+    expect(staysOf([edit])).toEqual([]);
+    expect(spellsOf([edit])).toEqual([{ startAt: edit.callAt, endAt: edit.wrapAt, days: [edit] }]);
+    expect(staysOf([travel, edit])).toEqual([{ startAt: travel.callAt, endAt: travel.wrapAt, days: [travel] }]);
+    expect(spellsOf([travel, edit])).toEqual(staysOf([travel, edit]));
   });
 });
 
