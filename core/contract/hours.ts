@@ -64,7 +64,9 @@ export const JobHours = z.strictObject({
   zone: Zone.describe('of the place'),
   days: z.array(Worked),
   asks: z.array(OvertimeAsk),
-  overtime: z.array(z.strictObject({ date: DateText, over: z.int(), open: z.int(), sentence: z.string() })),
+  overtime: z.array(
+    z.strictObject({ date: DateText, over: z.int(), open: z.int().describe('minutes that nobody agreed to'), sentence: z.string() }),
+  ),
   lines: z.array(PayLine).describe('finished hours of mine, before rush, discount and tax'),
   total: Money.nullable(),
   owed: z.array(HandDue),

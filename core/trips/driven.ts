@@ -7,7 +7,7 @@ import { wallAt } from '../time/read.ts';
 import type { PlacedLeg } from './legs.ts';
 
 /** Which part of the trip a drive is of: the way out, the way back, or one at the place. */
-export type Half = 'out' | 'back' | 'local';
+type Half = 'out' | 'back' | 'local';
 /** `date` is that of leaving, on the clock of where it left from; `distance` is an exact decimal in `unit`. */
 export type DrivenLeg = { half: Half; date: string; from: string; to: string; distance: string; unit: 'mi' | 'km' };
 

@@ -6,7 +6,7 @@ import type { Job } from '../../core/contract/jobs.ts';
 import { bookDay, toEnter } from '../../core/hours/actual-days.ts';
 import { longDayCautions } from '../../core/hours/cautions.ts';
 import { handDues } from '../../core/hours/dues.ts';
-import { overtimeCautions, overtimeOf } from '../../core/hours/overtime.ts';
+import { overtimeOf } from '../../core/hours/overtime.ts';
 import { hoursPay } from '../../core/hours/pay.ts';
 import { finished } from '../../core/hours/worked.ts';
 import { instantText } from '../../core/time/read.ts';
@@ -46,11 +46,7 @@ export function hoursOf(db: ReadableDb, context: Context, jobId: string): JobHou
     lines: pay.lines,
     total: pay.total,
     owed: duesOf(db, job, worked, terms),
-    cautions: [
-      ...pay.cautions,
-      ...longDayCautions(worked, (handId) => names.get(handId) ?? ''),
-      ...overtimeCautions(overtime, job.knows.overtimeApprover.trim()),
-    ],
+    cautions: [...pay.cautions, ...longDayCautions(worked, (handId) => names.get(handId) ?? '')],
     toEnter: job.state === 'inked' ? toEnter(daysOf(db, jobId), worked, now) : [],
     approver,
   };

@@ -3,6 +3,7 @@ import type { Action } from './action.ts';
 import { askForYes } from './challenge.ts';
 import { bringKit } from './bring-kit.ts';
 import { bringPeople } from './bring-people.ts';
+import { callNow } from './call-now.ts';
 import { copyReply } from './copy-reply.ts';
 import { decline } from './decline.ts';
 import { find } from './find.ts';
@@ -14,8 +15,8 @@ import { goRates } from './go-rates.ts';
 import { goRoad } from './go-road.ts';
 import { goSetup } from './go-setup.ts';
 import { ink } from './ink.ts';
-import { jobPrint } from './job-print.ts';
 import { issueBill } from './issue-bill.ts';
+import { jobPrint } from './job-print.ts';
 import { leaveSample } from './leave-sample.ts';
 import { letGo } from './let-go.ts';
 import { loadSample } from './load-sample.ts';
@@ -42,6 +43,7 @@ import { roadWider } from './road-wider.ts';
 import { savePaper } from './save-paper.ts';
 import { snapshot } from './snapshot.ts';
 import { undoQuote } from './undo-quote.ts';
+import { wrapNow } from './wrap-now.ts';
 
 export const actions: readonly Action[] = [
   readMessage,
@@ -50,6 +52,8 @@ export const actions: readonly Action[] = [
   savePaper,
   ink,
   issueBill,
+  callNow,
+  wrapNow,
   renew,
   askForYes,
   letGo,

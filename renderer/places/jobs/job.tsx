@@ -12,7 +12,10 @@ import { Agreed } from './agreed.tsx';
 import { Billing } from './billing/billing.tsx';
 import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
+import { Expenses } from './expenses.tsx';
 import { History } from './history.tsx';
+import { Hours } from './hours.tsx';
+import money from './hours.module.css';
 import { JobKit } from './job-kit.tsx';
 import style from './jobs.module.css';
 import { KnownSection } from './knows.tsx';
@@ -109,7 +112,11 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
       {newest ? <Agreed job={job} versions={versions} home={mine.home} /> : null}
       <div className={trip.parts}>
         <JobKit jobId={job.id} zone={mine.home.zone} locked={CLOSED.includes(job.state)} />
-        <Trip job={job} home={mine.home} currency={mine.currency} />
+        <Trip job={job} home={mine.home} currency={mine.currency} unit={mine.distance} />
+      </div>
+      <div className={money.money}>
+        <Hours job={job} home={mine.home} />
+        <Expenses job={job} zone={mine.home.zone} taxes={taxNames(mine).length > 0} />
       </div>
       <Billing job={job} mine={mine} />
       <KnownSection job={job} />

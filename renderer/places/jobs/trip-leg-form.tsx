@@ -22,8 +22,8 @@ const modeOptions = Mode.options.map((mode) => ({ value: mode, label: mode }));
 const onClock = (what: string, place: Place | null): string => (place ? `${what}, clock of ${zoneInWords(place.zone)}` : what);
 
 /** One leg of a trip; without a stored one a new one. */
-export function LegForm(props: { jobId: string; start: TypedLeg; stored?: Leg; onDone: () => void }) {
-  const { jobId, stored, onDone } = props;
+export function LegForm(props: { jobId: string; start: TypedLeg; unit: 'mi' | 'km'; stored?: Leg; onDone: () => void }) {
+  const { jobId, unit, stored, onDone } = props;
   const [typed, setTyped] = useState(props.start);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const change = (part: Partial<TypedLeg>): void => setTyped({ ...typed, ...part });
@@ -57,6 +57,18 @@ export function LegForm(props: { jobId: string; start: TypedLeg; stored?: Leg; o
           onChange={(arrive) => change({ arrive })}
           error={fieldTrouble(trouble, 'arrive')}
         />
+        {typed.mode === 'drive' ? (
+          <Field
+            label="Distance as driven"
+            placeholder="not known yet"
+            figures
+            inputMode="decimal"
+            unit={unit}
+            value={typed.distance}
+            onChange={(distance) => change({ distance })}
+            error={fieldTrouble(trouble, 'distance')}
+          />
+        ) : null}
         <Field
           label={`Fare, ${typed.currency}`}
           figures

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Leg } from '../../../core/contract/trips.ts';
-import { formatMoney } from '../../../core/money/format.ts';
+import { formatMoney, formatNumber } from '../../../core/money/format.ts';
 import { timeAround } from '../../../core/trips/ways.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
@@ -18,7 +18,7 @@ import style from './trip.module.css';
 import { blankLeg, typedLeg } from './typed-leg.ts';
 
 /** The movements of the job from home to home: legs that are known, and the estimated way where there is none. */
-export function Trip({ job, home, currency }: { job: Job; home: Place; currency: string }) {
+export function Trip({ job, home, currency, unit }: { job: Job; home: Place; currency: string; unit: 'mi' | 'km' }) {
   const [editing, setEditing] = useState<Leg | 'new' | null>(null);
   const data = useQuery(ask.trips.legs.queryOptions({ input: { jobId: job.id } })).data;
   if (!data) return null;
@@ -43,13 +43,14 @@ export function Trip({ job, home, currency }: { job: Job; home: Place; currency:
         {legs.map((leg) =>
           editing !== 'new' && editing?.id === leg.id ? (
             <li key={leg.id}>
-              <LegForm jobId={job.id} start={typedLeg(leg, currency)} stored={leg} onDone={close} />
+              <LegForm jobId={job.id} start={typedLeg(leg, currency)} unit={unit} stored={leg} onDone={close} />
             </li>
           ) : (
             <LegRow
               key={leg.id}
               leg={leg}
               broken={breaks.find(({ second }) => second === leg.id)?.sentence}
+              unit={unit}
               onChange={() => setEditing(leg)}
             />
           ),
@@ -57,7 +58,7 @@ export function Trip({ job, home, currency }: { job: Job; home: Place; currency:
         {away && !legs.some(({ from }) => from.key === away.key) ? <Estimated from={away} to={home} /> : null}
       </ol>
       {away || legs.length > 0 ? null : <p className={style.second}>{place ? 'At home: no way to go.' : 'The place is not known yet.'}</p>}
-      {editing === 'new' ? <LegForm jobId={job.id} start={nextEnds} onDone={close} /> : null}
+      {editing === 'new' ? <LegForm jobId={job.id} start={nextEnds} unit={unit} onDone={close} /> : null}
       <RememberedWays />
     </section>
   );
@@ -69,7 +70,7 @@ function Estimated({ from, to }: { from: Place; to: Place }) {
 }
 
 /** @param broken why it does not follow on the leg before it */
-function LegRow({ leg, broken, onChange }: { leg: Leg; broken: string | undefined; onChange: () => void }) {
+function LegRow({ leg, unit, broken, onChange }: { leg: Leg; unit: 'mi' | 'km'; broken: string | undefined; onChange: () => void }) {
   const { running } = useDeeds();
   const names = `${leg.mode} ${leg.from.name} to ${leg.to.name}`;
   const takeOut = async (): Promise<void> => {
@@ -82,7 +83,7 @@ function LegRow({ leg, broken, onChange }: { leg: Leg; broken: string | undefine
     <li className={style.leg}>
       <span>
         <strong>{names}</strong> {`${whenOf(leg)}, ${leg.source}`}
-        <span className={style.second}>{` ${besideOf(leg)}`}</span>
+        <span className={style.second}>{` ${besideOf(leg, unit)}`}</span>
       </span>
       <span className={style.buttons}>
         <Button kind="quiet" onPress={onChange} aria-label={`Change the ${names}`}>
@@ -105,13 +106,14 @@ function whenOf({ depart, arrive, from, to }: Leg): string {
 }
 
 /** What stands beside a leg: the time around it, its berth, its fare and baggage, what giving it up costs, its note. */
-function besideOf({ mode, from, to, before, after, berth, fare, baggage, cost, note }: Leg): string {
+function besideOf({ mode, from, to, before, after, berth, distance, fare, baggage, cost, note }: Leg, unit: 'mi' | 'km'): string {
   const around = timeAround(mode, from, to);
   const [early, late] = [before ?? around.before, after ?? around.after];
   return [
     early > 0 ? `${lengthInWords(early)} before` : '',
     late > 0 ? `${lengthInWords(late)} after` : '',
     berth ? 'berth' : '',
+    distance ? `${formatNumber(distance)} ${unit} driven` : '',
     fare ? formatMoney(fare, { code: true }) : '',
     baggage ?? '',
     cost ? `giving it up costs ${cost}` : '',

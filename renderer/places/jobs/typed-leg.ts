@@ -7,11 +7,11 @@ import type { LegFields } from '../../../core/contract/trips.ts';
 import { exponentOf } from '../../../core/money/currencies.ts';
 import { fixedText } from '../../../core/money/exact.ts';
 import { amountOf, majorOf } from '../../../core/money/money.ts';
-import { parseAmount, parseLength } from '../../../core/money/parse.ts';
+import { parseAmount, parseLength, parseNumber } from '../../../core/money/parse.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { Reader } from '../../parts/reader.ts';
 
-export type TypedLeg = Omit<LegFields, 'from' | 'to' | 'before' | 'after' | 'fare' | 'baggage'> & {
+export type TypedLeg = Omit<LegFields, 'from' | 'to' | 'before' | 'after' | 'fare' | 'baggage' | 'distance'> & {
   from: Place | null;
   to: Place | null;
   before: string;
@@ -19,6 +19,8 @@ export type TypedLeg = Omit<LegFields, 'from' | 'to' | 'before' | 'after' | 'far
   currency: string;
   fare: string;
   baggage: string;
+  /** As it was driven, in the unit of Setup. */
+  distance: string;
 };
 
 const typedMinutes = (minutes: number | null): string => (minutes === null ? '' : lengthInWords(minutes));
@@ -37,6 +39,7 @@ export const typedLeg = (leg: LegFields, currency: string): TypedLeg => ({
   currency: leg.fare?.currency ?? currency,
   fare: leg.fare ? fixedText(majorOf(leg.fare), exponentOf(leg.fare.currency)) : '',
   baggage: leg.baggage ?? '',
+  distance: leg.distance ?? '',
   cost: leg.cost,
   note: leg.note,
 });
@@ -55,6 +58,7 @@ export const blankLeg = (from: Place | null, to: Place | null, currency: string)
   currency,
   fare: '',
   baggage: '',
+  distance: '',
   cost: '',
   note: '',
 });
@@ -68,9 +72,10 @@ export function legFields(typed: TypedLeg): { fields: LegFields } | { trouble: T
     if (read && !('minutes' in read)) reader.refuse(field, 'is in days; write it as 2 h or 90 min');
     return read && 'minutes' in read ? read.minutes : null;
   };
-  const { currency, fare: typedFare, ...told } = typed;
+  const { currency, fare: typedFare, distance: typedDistance, ...told } = typed;
   const { from, to, depart, arrive } = told;
   const amount = typedFare.trim() === '' ? undefined : reader.take('fare', parseAmount(typedFare, exponentOf(currency)));
+  const driven = typed.mode === 'drive' && typedDistance.trim() !== '' ? reader.take('distance', parseNumber(typedDistance)) : undefined;
   if (!from) reader.refuse('from', 'is not chosen; begin to type a town');
   if (!to) reader.refuse('to', 'is not chosen; begin to type a town');
   if (depart === '') reader.refuse('depart', 'is not whole; give date and time');
@@ -78,6 +83,6 @@ export function legFields(typed: TypedLeg): { fields: LegFields } | { trouble: T
   const around = { before: minutes('before', typed.before), after: minutes('after', typed.after) };
   if (reader.trouble) return { trouble: reader.trouble };
   return from && to
-    ? { fields: { ...told, from, to, ...around, fare: amount === undefined ? null : amountOf(amount, currency) } }
+    ? { fields: { ...told, from, to, ...around, distance: driven ?? null, fare: amount === undefined ? null : amountOf(amount, currency) } }
     : { trouble: { what: 'The leg has no two ends.', kept: 'Nothing was saved.', todo: 'Choose both places.' } };
 }

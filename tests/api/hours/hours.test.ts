@@ -41,11 +41,10 @@ test('called and wrapped now: past midnight, on the clock of the place, and what
   // 18 h 10 in started half hours: 8.5 h over, 4 h at 180.00 and 4.5 h at 240.00.
   expect(seen.lines.map(({ amount }) => amount.minor)).toEqual([120_000, 72_000, 108_000]);
   expect(seen.total).toEqual({ minor: 300_000, currency: 'USD' });
-  expect(seen.overtime).toMatchObject([{ date: '2026-12-12', over: 490, open: 490 }]);
-  expect(seen.cautions).toEqual([
-    expect.stringContaining('18 h 10 min from call to wrap. Over 14 h, nobody should be driving'),
-    expect.stringContaining('8 h 10 min of overtime is not approved'),
+  expect(seen.overtime).toMatchObject([
+    { date: '2026-12-12', over: 490, open: 490, sentence: expect.stringContaining('8 h 10 min not approved') },
   ]);
+  expect(seen.cautions).toEqual([expect.stringContaining('18 h 10 min from call to wrap. Over 14 h, nobody should be driving')]);
   expect(await refusal(call(hours.wrapNow, { id: worked.id, version: 2 }, at))).toMatchObject({ code: 'REFUSED' });
 });
 
