@@ -8,7 +8,7 @@ import { formatMoney, formatNumber, formatPrice } from '../money/format.ts';
 import { majorOf, type Money } from '../money/money.ts';
 import { taxLines, type Tax } from '../money/taxes.ts';
 import { signed, type PaperSection, type PaperTable } from '../papers/content.ts';
-import { rowOf, SECTION_HEADS } from '../papers/rows.ts';
+import { isCounted, rowOf, SECTION_HEADS } from '../papers/rows.ts';
 import { paperText } from '../words/letters.ts';
 
 type Bill = Pick<InvoiceContent, 'lines' | 'currency' | 'included' | 'sender'>;
@@ -56,11 +56,10 @@ function taxesInWords(taxes: readonly Tax[]): string {
 }
 
 /** The net of a line, and of one of what it counts. */
-function netInWords(net: Money, { quantity, unit }: Line): string {
+function netInWords(net: Money, line: Line): string {
   const whole = signed(formatMoney(net));
-  const count = exact(quantity);
-  const counted = unit !== '' || formatNumber(quantity) !== '1';
-  return counted && !count.equals(0) ? `${signed(formatPrice(majorOf(net).div(count), net.currency))} each, ${whole}` : whole;
+  const count = exact(line.quantity);
+  return isCounted(line) && !count.equals(0) ? `${signed(formatPrice(majorOf(net).div(count), net.currency))} each, ${whole}` : whole;
 }
 
 /** Sections of a price have their own heads; any other ("deposit", "expenses") is its own. */

@@ -19,9 +19,16 @@ export const SECTION_HEADS: Record<Section, string> = {
   discount: 'Discount',
 };
 
-/** A sum that is not counted in anything (one, without a unit) shows its amount alone. */
-export function rowOf(line: { what: string; quantity: string; unit: string; unitPrice: string; amount: Money }): PaperRow {
-  const counted = line.unit !== '' || formatNumber(line.quantity) !== '1';
+type Line = { what: string; quantity: string; unit: string; unitPrice: string; amount: Money };
+
+/** False for a sum that is not counted in anything: one, or one taken back, without a unit. */
+export function isCounted({ quantity, unit }: Pick<Line, 'quantity' | 'unit'>): boolean {
+  return unit !== '' || !/^-?1$/.test(formatNumber(quantity));
+}
+
+/** A sum that is not counted shows its amount alone. */
+export function rowOf(line: Line): PaperRow {
+  const counted = isCounted(line);
   return {
     what: paperText(line.what),
     quantity: counted ? signed(formatNumber(line.quantity)) : '',

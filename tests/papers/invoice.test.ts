@@ -151,6 +151,13 @@ describe('what stands on it', () => {
     expect(text).not.toMatch(/How to pay|due /);
   });
 
+  test('a sum that is credited shows its amount alone', async () => {
+    const text = await textOf(
+      bill({ kind: 'credit note', dueDate: null, credits, lines: [billed('extras', 'Licence of music', '-1', '', '80.00')] }),
+    );
+    expect(text).toContain('What VAT Amount, EUR Licences and extras Licence of music 20 % −80.00');
+  });
+
   test('two taxes on a line stand together, and each has its group', async () => {
     const text = await textOf(papers['two taxes on a line'] ?? bill());
     expect(text).toContain('What Quantity Price Tax Amount, CAD Days Filming 1 day 1,000.00 5 % + 9.975 % 1,000.00');
