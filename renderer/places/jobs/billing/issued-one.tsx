@@ -20,24 +20,32 @@ import { PaymentForm } from './payment-form.tsx';
 import { Reminder } from './reminder.tsx';
 import { RefundForm, UseCreditForm } from './credit-money.tsx';
 
-type Props = { row: InvoiceRow; mine: Setup; today: string; credit: Money | undefined };
+type Props = {
+  row: Pick<InvoiceRow, 'id'>;
+  mine: Setup;
+  today: string;
+  credit: Money | undefined;
+  /** The form that is open at first. */
+  begin?: 'pay' | 'remind';
+};
 type Open = NoteKind | 'pay' | 'credit' | 'remind' | 'refund' | 'use credit' | null;
 
 /** One issued paper: what it says, what came after it, and what can be done about it. */
-export function IssuedOne({ row, mine, today, credit }: Props) {
+export function IssuedOne({ row, ...props }: Props) {
   const asked = useQuery(ask.invoices.get.queryOptions({ input: { id: row.id } }));
-  return <Asked asked={asked}>{({ invoice }) => <Shown invoice={invoice} mine={mine} today={today} credit={credit} />}</Asked>;
+  return <Asked asked={asked}>{({ invoice }) => <Shown invoice={invoice} {...props} />}</Asked>;
 }
 
-function Shown({ invoice, mine, today, credit }: Omit<Props, 'row'> & { invoice: Invoice }) {
-  const [open, setOpen] = useState<Open>(null);
-  const close = (): void => setOpen(null);
+function Shown({ invoice, mine, today, credit, begin }: Omit<Props, 'row'> & { invoice: Invoice }) {
+  const [open, setOpen] = useState<Open>(begin ?? null);
+  // A form that ends late does not close another that was opened meanwhile.
+  const close = (): void => setOpen((now) => (now === open ? null : now));
   const { kind, content, reminders, disputed } = invoice;
   return (
     <div className={style.inside}>
-      <ul>
+      <ul className={style.lines}>
         {content.lines.map((line) => (
-          <li key={line.id} className={quote.dropped}>
+          <li key={line.id}>
             <span className={quote.what}>{line.what}</span>
             <span className={quote.amount}>{formatMoney(line.amount)}</span>
           </li>

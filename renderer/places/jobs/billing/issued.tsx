@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import type { InvoiceRow } from '../../../../core/contract/invoices.ts';
+import type { InvoiceKind, InvoiceRow } from '../../../../core/contract/invoices.ts';
 import type { Job } from '../../../../core/contract/jobs.ts';
 import type { Payment } from '../../../../core/contract/payments.ts';
 import type { Setup } from '../../../../core/contract/setup.ts';
@@ -10,6 +10,14 @@ import { ask } from '../../../ask.ts';
 import style from './billing.module.css';
 import { IssuedOne } from './issued-one.tsx';
 import { Payments } from './payments.tsx';
+
+const words: Record<InvoiceKind, string> = {
+  deposit: 'deposit',
+  instalment: 'instalment',
+  final: 'bill at wrap',
+  cancellation: 'cancellation',
+  'credit note': 'credit note',
+};
 
 type Props = { job: Job; invoices: readonly InvoiceRow[]; mine: Setup; today: string };
 
@@ -29,7 +37,7 @@ export function Issued({ job, invoices, mine, today }: Props) {
             <summary>
               <span>
                 <span className={style.number}>{invoice.number}</span>{' '}
-                <span className={style.second}>{`${invoice.kind}, ${dateInWords(invoice.issueDate)}`}</span>
+                <span className={style.second}>{`${words[invoice.kind]}, ${dateInWords(invoice.issueDate)}`}</span>
               </span>
               <span className={`${style.mark} ${invoice.state === 'late' ? style.late : style.second}`}>{stateOf(invoice)}</span>
               <span className={style.amount}>{formatMoney(invoice.toPay, { code: true })}</span>
