@@ -24,6 +24,9 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const weekday = weekdayAt(tokens, index);
   let at = weekday?.next ?? index;
   if (weekday) {
+    // "Fri evening 8 Oct"
+    if (/^(?:morning|afternoon|evening|night)$/.test(tokens[at]?.lower ?? '') && (namedAt(tokens, at + 1) || numericAt(tokens, at + 1)))
+      at++;
     if (/^[,.]$/.test(tokens[at]?.text ?? '') || tokens[at]?.text === '(') at++;
     if (tokens[at]?.lower === 'the') at++;
   } else if (tokens[at]?.lower === 'the') at++;

@@ -4,7 +4,7 @@
 
 const HOUR = String.raw`(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|kwart|\p{L}+ (?:uhr|heures|uur))`;
 /** A few words, and then an hour or a date. */
-const near = String.raw`(?=,?\s?:?\s?\(?(?:[\p{L}']{1,12}\.?\s){0,5}:?\s?${HOUR})`;
+const near = String.raw`(?=,?[^\S\n]?:?[^\S\n]?\(?(?:[\p{L}']{1,12}\.?[^\S\n]){0,5}:?[^\S\n]?${HOUR})`;
 /** Only the small words that lead to one. */
 const right = String.raw`(?=\s?:?\s(?:(?:ist|um|ab|gegen|bis|ca\.?|etwa|am|est|à|dès|vers|le|la|las|es|sobre|alle|all|il|è|verso|om|rond|is|op|de|den|domenica|sabato|sábado|domingo|lunes|martes|miércoles|jueves|viernes|dimanche|\p{L}+(?:tag|dag|di|day))(?!\p{L})\s?){0,4}${HOUR})`;
 const listed = (list: string, lead: string): string =>
@@ -31,7 +31,7 @@ export const wrapElsewhere = `${words(`
 `)}|${short('ende | fin | fine | final | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
   rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)
-  réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-moi|confirme[rz]?|faire savoir|tenez-(?:moi|nous)
+  réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-moi|confirme[rz]?|faire savoir|(?:me|nous) (?:dire|prévenir|confirmer)|savoir|tenez-(?:moi|nous)
   respuesta|respond\\w*|contest\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|conf[ií]rm\\w*|presupuesto|propuesta
   risposta|rispond\\w*|conferma\\w*|fammi sapere|facci sapere|fateci sapere|preventivo|sapere
   antwoord\\w*|horen|hoor|reactie|reageer|laat (?:het )?(?:me|mij|ons) weten|bevestig\\w*|offerte

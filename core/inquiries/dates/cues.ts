@@ -23,6 +23,7 @@ const reply = oneOf(
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
+    (?:quotations?|quotes?|bids?|proposals?|tenders?|submissions?|offers?|answers?|replies)\s(?:close|closing|(?:are |is )?(?:to be|must be) (?:in|received|submitted|lodged|with us)|must reach us|accepted until)(?: at| by| on| before)?
     (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)(?:deadline|due)\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
     (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
@@ -140,7 +141,7 @@ const you = oneOf(
   String.raw`
     \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
-    \bcome at\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
+    \bcome at\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
     (?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)
     \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
   `,

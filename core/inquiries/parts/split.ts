@@ -234,6 +234,8 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
     let from = at + 1;
     while (at > 0 && kinds[at] === flow) {
       const words = short(lines[at]);
+      // A line too long for `short` is prose.
+      if (words === '' && !blank(lines[at])) break;
       if (words === '') {
         if (contacts > 0 || from <= last) {
           if (from <= at + 1) break;

@@ -1,7 +1,17 @@
 /**
  * Who signs in the running text: "Regards, Mei Xuan, Lantern Tree Preschool", "Dr. Harish Rao, Superintendent, Seva Hospital" at its very end.
  */
-import { mayBeOrganisation, NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
+import {
+  mayBeOrganisation,
+  NAME,
+  namesArea,
+  nameFrom,
+  ORG_FOR_CERTAIN,
+  ORG_WORDS,
+  TITLE_WORDS,
+  trimmed,
+  type PersonFact,
+} from './words.ts';
 
 /** Farewells of the languages that are read. */
 const FAREWELL = new RegExp(
@@ -10,6 +20,7 @@ const FAREWELL = new RegExp(
     'thx|ta|cheers|love|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
     '(?:(?:with |kind |kindest |best |warm |warmest |many |all (?:the|my) )+)?(?:regards|wishes|best|thanks)',
     'yours(?: \\p{L}+)?|(?:talk|speak) soon|take care|looking forward(?: to [\\p{L} ]{2,30})?',
+    'kindly|is mise(?: le meas)?|nāku(?: noa)?|nā|(?:meilleures |sincères )?salutations(?: distinguées)?|cari saluti|hälsningar|terveisin',
     '(?:un |des |i miei |cordiali |distinti |cari )?salut[io]|grazie(?: mille)?|merci(?: (?:d.avance|beaucoup|bien))?|(?:bien )?cordialement|bien à vous|à bientôt|(?:bonne|belle) journée',
     '(?:muchas )?gracias|(?:un )?saludos?(?: cordial(?:es)?)?|(?:un )?abrazos?|atentamente',
     '(?:mit |mit den )?(?:vielen? |lieben? |besten? |schönen? |herzlichen? |freundlichen? )*(?:dank|grü(?:ß|ss)en?|gru(?:ß|ss))(?: aus \\p{Lu}\\p{L}+)?|danke(?: und [\\p{L} ]{2,20})?',
@@ -65,7 +76,13 @@ function organisationIn(rest: string, start: number, isTown: (name: string) => b
     at += piece.length;
     const words = fact.value.replace(/^the /i, '');
     if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words)) continue;
-    if (mayBeOrganisation(words) || (ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{5,}/u.test(words)))
+    if (
+      mayBeOrganisation(words) ||
+      (ORG_WORDS.test(words) &&
+        words.includes(' ') &&
+        (!TITLE_WORDS.test(words) || ORG_FOR_CERTAIN.test(words)) &&
+        !/\s\p{Ll}{5,}/u.test(words))
+    )
       return { value: words, start: fact.start + fact.value.length - words.length, end: fact.end };
   }
   return undefined;

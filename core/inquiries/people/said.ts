@@ -34,6 +34,11 @@ const FROM_HERE = new RegExp(
   String.raw`${start}(\p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20})?)\s(?:from|at|of|with)\s(${ORG_NAME})\shere\b`,
   'u',
 );
+/** "Please respond by 10 September to Wren Castellanos" */
+const ANSWER_TO = new RegExp(
+  String.raw`(?:[Rr]eply|[Rr]espond|[Aa]nswer|[Cc]onfirm|RSVP|[Qq]uotes?|[Aa]nswers|[Rr]eplies)[^.;?!\n]{0,40} to (${NAME})(?=[,.\n]|$)`,
+  'gmu',
+);
 const CALLED = new RegExp(
   String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:called|rang|phoned|emailed|texted|wants|needs|asked|left|is looking)\b`,
   'gu',
@@ -66,7 +71,7 @@ const LAST_WORD = new RegExp(
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
   'gmu',
 );
 /** "Caller: Petra Holm, Holm Heating & Stove." */
@@ -77,7 +82,7 @@ const AFTER_NAME = new RegExp(
   'u',
 );
 const BEHALF = new RegExp(
-  String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with)\s(${ORG_NAME})`,
+  String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
   'gu',
 );
 const CERTAIN = new RegExp(
@@ -121,7 +126,7 @@ function organisationSaid(body: string): PersonFact | undefined {
   }
   for (const found of body.matchAll(BEHALF)) {
     const written = found[1] ?? '';
-    if (!ORG_WORDS.test(written) && !/behalf|represent/.test(found[0])) continue;
+    if (!ORG_WORDS.test(written) && !/behalf|represent|\bI(?:'m| am) (?:the|an?)\b/.test(found[0])) continue;
     return organisation(written, found.index + found[0].length - written.length);
   }
   for (const found of body.matchAll(CERTAIN)) {
@@ -204,6 +209,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     shift(match(BY_PHONE, foot)) ??
     shift(match(AFTER_PHONE, foot)) ??
     match(REACH, body) ??
+    match(ANSWER_TO, body) ??
     shift(match(FAREWELL, foot)) ??
     shift(match(DASHED, foot)) ??
     [lastWord, shift(match(PARTING, foot))].find((one) => one && !isTown(one.value) && !namesArea(one.value)) ??

@@ -31,6 +31,23 @@ function airportTown(gazetteer: Gazetteer, folded: string): GazetteerPlace[] {
   return towns.get(folded) ?? [];
 }
 
+const shortNames = new WeakMap<Gazetteer, Map<string, GazetteerPlace[]>>();
+const LONG_NAME = /^(\p{L}{4,}) (?:an der|am|im|in der|ob der|bei|on|upon|sur|sous|under|by|next) \p{L}/u;
+
+/** Towns by what they are called for short: Krems for "Krems an der Donau". */
+function shortTown(gazetteer: Gazetteer, folded: string): GazetteerPlace[] {
+  let towns = shortNames.get(gazetteer);
+  if (!towns) {
+    towns = new Map();
+    for (const place of gazetteer) {
+      const short = place.kind === 'airport' ? undefined : LONG_NAME.exec(foldName(place.name))?.[1];
+      if (short !== undefined) towns.set(short, [...(towns.get(short) ?? []), place]);
+    }
+    shortNames.set(gazetteer, towns);
+  }
+  return towns.get(folded) ?? [];
+}
+
 /** The name that begins at a token, longest first. */
 export function namedAt(
   gazetteer: Gazetteer,
@@ -53,6 +70,7 @@ export function namedAt(
       ...placesNamed(gazetteer, name, home),
       ...airportTown(gazetteer, foldName(name)),
     ];
+    if (places.length === 0) places.push(...shortTown(gazetteer, foldName(name)));
     if (places.length > 0) return { places, next: index + length, name };
   }
   return undefined;

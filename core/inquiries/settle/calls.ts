@@ -209,7 +209,10 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };
     delete answer.callChoices;
   }
-  const opens = shows.find(({ from }) => !from.open)?.from.minutes;
+  const opens = scene.times
+    .filter((time) => !time.from.open && (time.said === 'show' || (time.said === undefined && !time.date && !time.until)))
+    .map(({ from }) => from.minutes)
+    .toSorted((a, b) => a - b)[0];
   const onDay = earliest && Temporal.PlainDate.compare(earliest.date, first) >= 0 ? earliest.minutes : opens;
   for (const end of ends) wrapPoint(end, days, onDay, wraps, answer);
   const latest = rivals.length > 0 ? undefined : wraps.toSorted((a, b) => compare(b, a))[0];
@@ -258,7 +261,7 @@ function wrapPoint(time: SaidTime, days: readonly string[], called: number | und
   else {
     const base = minutes % 720;
     const options = [base, base + 720, base + 1440].filter(
-      (end) => called === undefined || (end - called >= SHORTEST_STAY && end - called <= LONGEST_STAY),
+      (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called <= LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,
     );
     // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
     const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;

@@ -218,7 +218,8 @@ function joinedUp(text: string, sets: readonly DateMention[]): boolean {
     return (
       between.length <= 160 &&
       !/\b(?:or|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
-      (/^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
+      (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
+        /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
         /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||
         /\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between))
     );

@@ -18,13 +18,15 @@ const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|f
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
-  /^ (?:out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
+  /^ (?:(?:ist|sind wir|is het|is) )?(?:ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
 /** "May 13 is a travel day", "Thursday (set-up)" */
 const DAY_IS =
-  /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)/i;
+  /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
+/** "08:00 Uhr Aufbau" */
+const SET_UP_AFTER = /^ (?:aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -75,13 +77,14 @@ export function nearest(
   const following = text.slice(tail.start, tail.start + AFTER_REACH);
   const starts = START_AFTER.test(following) && !LATE_HOUR.test(text.slice(piece.end, tail.start));
   if (!isDate && !/\bfor an?\s$/i.test(before) && (starts || MINE_AFTER.test(following))) return { cue: 'call', end: 0, after: false };
+  if (!isDate && SET_UP_AFTER.test(following)) return { cue: 'call', end: 0, after: false };
   if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && MOVES_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   const told = isDate ? DAY_IS.exec(following) : null;
-  const kind = (told?.[1] ?? told?.[2])?.toLowerCase();
+  const kind = (told?.[1] ?? told?.[2] ?? told?.[3])?.toLowerCase();
   if (kind !== undefined && !tight)
     return {
       cue: /^(?:set|rig|build|load)/.test(kind) ? 'call' : /^(?:de|strike|pack|get)/.test(kind) ? 'wrap' : 'other',

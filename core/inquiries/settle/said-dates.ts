@@ -9,7 +9,7 @@ import { nearest, tailOf } from './nearest.ts';
 import type { DateMention } from './scene.ts';
 
 const BY =
-  /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b[^,;]{0,28}$/i;
+  /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b[^,;]{0,28}$/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
   /\b(?:moved|moving|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;

@@ -64,7 +64,7 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
     if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
-    const until = hit.cue === undefined && !time.to && UNTIL.test(before);
+    const until = (hit.cue === undefined || hit.cue === 'event') && !time.to && UNTIL.test(before);
     const end = across.get(time);
     const cue = until
       ? 'wrap'
@@ -99,10 +99,15 @@ function timesAcross(text: string, times: readonly TimeMention[], dates: readonl
       .replace(DATE_WORDS, '')
       .replace(/[\d\s,()@-]+/g, ' ')
       .trim();
+    // "coverage from the fitting (10am) through to the first dance (8.30pm)"
+    const bracketed =
+      /\bfrom\b[^.;\n]{1,40}\($/i.test(text.slice(Math.max(0, time.start - 50), time.start)) &&
+      /^\)[^.;\d\n]{0,12}\b(?:to|until|through|till)\b[^.;\d\n]{0,40}\($/i.test(between);
     if (
-      dated &&
-      (/^(?:(?:right |all the way )?(?:through |thru )?(?:to|until|till|til|through|thru)|bis|au|al)$/i.test(words) ||
-        (words === '' && /\s-\s|->/.test(between)))
+      bracketed ||
+      (dated &&
+        (/^(?:(?:right |all the way )?(?:through |thru )?(?:to|until|till|til|through|thru)|bis|au|al)$/i.test(words) ||
+          (words === '' && /\s-\s|->/.test(between))))
     ) {
       ends.set(time, 'call');
       ends.set(next, 'wrap');

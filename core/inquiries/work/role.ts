@@ -110,9 +110,22 @@ const filmWords = (text: string): string => [...text.matchAll(shoot)].map((match
 /** What is to be handed over says little of who is asked for. */
 const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 
+/** A line that says what is asked: "Role: Location sound". */
+const LABELLED =
+  /^[^\S\n]*(?:role|position|position needed|crew position|job title|requirement|service|services|service required|you are|funktion|poste|puesto|functie)[^\S\n]?[:=]([^\n]{3,80})$/gim;
+
 /** The one role that a message asks for; more than one where it cannot be told. */
 export function roleAsked(message: string): RoleHit[] {
   const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
+  const labelled = [...text.matchAll(LABELLED)].flatMap((line) =>
+    rolesIn(line[1] ?? '').map((hit) => ({
+      ...hit,
+      start: hit.start + line.index + line[0].lastIndexOf(line[1] ?? ''),
+      end: hit.end + line.index + line[0].lastIndexOf(line[1] ?? ''),
+    })),
+  );
+  const named = new Set(labelled.map(({ role }) => role));
+  if (named.size === 1) return labelled.slice(0, 1);
   const hits = rolesIn(text);
   const told = hits.find(({ start, role }) => role !== 'shoot' && YOU_ARE.test(text.slice(Math.max(0, start - 24), start)));
   if (told) return [told];
