@@ -1,6 +1,7 @@
 /** What went wrong, in the contract's shape, from whatever was thrown. */
 import { ORPCError } from '@orpc/client';
 import type { Trouble } from '../core/contract/base.ts';
+import { troubleInWords } from '../core/words/fields.ts';
 
 function isTrouble(data: unknown): data is Trouble {
   return typeof data === 'object' && data !== null && 'what' in data && 'kept' in data && 'todo' in data;
@@ -8,7 +9,7 @@ function isTrouble(data: unknown): data is Trouble {
 
 /** The trouble that an error carries; a door that does not answer gets its own sentence. */
 export function troubleOf(error: unknown): Trouble {
-  if (error instanceof ORPCError && isTrouble(error.data)) return error.data;
+  if (error instanceof ORPCError && isTrouble(error.data)) return troubleInWords(error.data);
   if (error instanceof ORPCError && (error.status === 401 || error.status === 403)) {
     return {
       what: 'This page has no key to the store.',

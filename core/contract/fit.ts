@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { reads } from './base.ts';
 import { DateText, Id, InstantText, Moment, Place, Role } from './parts.ts';
-import { JobDay } from './jobs.ts';
+import { JobDay, JobDays } from './jobs.ts';
 import { ShiftDays, Stringline } from './road.ts';
 import { KitNeed } from './kit.ts';
 import { LegFields } from './trips.ts';
@@ -36,7 +36,7 @@ export type Finding = z.infer<typeof Finding>;
 export const Candidate = z.strictObject({
   title: z.string().trim().min(1).max(120).default('This job'),
   place: Place,
-  days: z.array(JobDay).min(1, 'has no day; give at least one').max(366),
+  days: JobDays.min(1, 'has no day; give at least one'),
   replyBy: Moment.nullable().default(null),
   legs: z.array(LegFields).max(60).default([]),
   kit: z.array(KitNeed).max(200).default([]),

@@ -29,6 +29,9 @@ export type JobState = z.infer<typeof JobState>;
 export const JobDay = z.strictObject({ date: DateText.describe('the date of the call'), kind: DayKind, call: WallTime, wrap: WallTime });
 export type JobDay = z.infer<typeof JobDay>;
 
+/** The days of one job, or of what is asked for. */
+export const JobDays = z.array(JobDay).max(366, 'are more than the 366 days that one job can have; make two jobs of them');
+
 const Pencil = z.strictObject({
   id: Id,
   pencilledAt: InstantText,
@@ -72,7 +75,7 @@ export const JobFacts = z.strictObject({
   contact: Contact,
   role: Role,
   place: Place.nullable(),
-  days: z.array(JobDay).max(366),
+  days: JobDays,
   replyBy: Moment.nullable(),
   budget: Budget.nullable(),
   notes: Note,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { DateText, DayKind, Id, InstantText, Place } from './parts.ts';
-import { JobDay } from './jobs.ts';
+import { JobDays } from './jobs.ts';
 import { KitNeed } from './kit.ts';
 import { LegFields, Mode } from './trips.ts';
 
@@ -69,7 +69,7 @@ export const TryOn = z.strictObject({
       z.strictObject({
         title: z.string().trim().min(1).max(120),
         place: Place,
-        days: z.array(JobDay).min(1).max(366),
+        days: JobDays.min(1, 'has no day; give at least one'),
         firmness: z.enum(['ink', 'pencil']).default('ink'),
         legs: z.array(LegFields).max(60).default([]),
         kit: z.array(KitNeed).max(200).default([]),

@@ -23,7 +23,7 @@ export function placedLeg(fields: LegFields, id: string | null = null): PlacedLe
     if (arriveAt <= departAt) return `The ${mode} from ${from.name} to ${to.name} arrives before it leaves; mind the two clocks.`;
     return legAt(fields, id, { departAt, arriveAt });
   } catch (error) {
-    if (error instanceof WallTimeError) return error.message;
+    if (error instanceof WallTimeError) return `The ${mode} from ${from.name} to ${to.name}: ${error.message}`;
     throw error;
   }
 }

@@ -19,6 +19,9 @@ const KINDS: Record<string, string> = {
   record: 'a group of fields',
   null: 'null',
 };
+/** A length says what it is counted in by standing in a list or a text; everything else is a number. */
+const OVER: Record<string, string> = { array: 'has too many entries; the most is', string: 'is too long; the most characters are' };
+const UNDER: Record<string, string> = { array: 'has too few entries; the least is', string: 'is too short; the least characters are' };
 
 /** Where a field lies, as a person writes it: `changes.days[0].call`. The input as a whole is `input`. */
 export function fieldPath(path: readonly PropertyKey[]): string {
@@ -64,9 +67,9 @@ function sentence(issue: Issue, value: unknown): string {
     case 'invalid_value':
       return `must be ${issue.values.map(String).join(' or ')}`;
     case 'too_small':
-      return `is too small or too short; the least is ${issue.minimum}`;
+      return `${UNDER[issue.origin] ?? 'is too small; the least is'} ${issue.minimum}`;
     case 'too_big':
-      return `is too large or too long; the most is ${issue.maximum}`;
+      return `${OVER[issue.origin] ?? 'is too large; the most is'} ${issue.maximum}`;
     default:
       return 'is not of the expected form';
   }

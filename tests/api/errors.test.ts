@@ -137,8 +137,8 @@ describe('input that was refused', () => {
     const parsed = schema.safeParse(input);
     expect(fieldSentences(parsed.error?.issues ?? [], input)).toEqual([
       { field: 'kind', sentence: 'must be one or two' },
-      { field: 'count', sentence: 'is too large or too long; the most is 3' },
-      { field: 'list[0]', sentence: 'is too large or too long; the most is 2' },
+      { field: 'count', sentence: 'is too large; the most is 3' },
+      { field: 'list[0]', sentence: 'is too long; the most characters are 2' },
       { field: 'either.deep', sentence: 'must be text' },
     ]);
   });
