@@ -15,6 +15,7 @@ import { callProcedure } from '../../electron/api/serve.ts';
 import { openLoopback } from '../../electron/doors/loopback.ts';
 import { pageFiles } from '../../electron/doors/page-files.ts';
 import { chromiumPath } from '../chromium.ts';
+import { strewn, withTexts } from '../db/years.ts';
 import { startHost } from '../host.ts';
 import { pair, report } from './harness.ts';
 
@@ -41,6 +42,18 @@ const page = await pair({
   ours: () => openTo(`/#key=${door.key}`, (desk) => desk.getByRole('textbox').first().waitFor()),
   theirs: () => openTo('/blank.html', (blank) => blank.getByText('Blank').waitFor()),
 });
+store.write((db) => {
+  strewn(db, { years: 10, until: now() + 60 * 86_400_000 });
+  withTexts(db);
+});
+const years = await pair({
+  name: 'start of the browser to a usable Desk with ten years on the books',
+  against: 'a blank page of the same host in the same Chromium',
+  aim: 1.25,
+  rounds: 8,
+  ours: () => openTo(`/#key=${door.key}`, (desk) => desk.getByRole('heading', { name: 'What bites next' }).waitFor()),
+  theirs: () => openTo('/blank.html', (blank) => blank.getByText('Blank').waitFor()),
+});
 await door.close();
 store.close();
 rmSync(folder, { recursive: true, force: true });
@@ -56,7 +69,7 @@ const host = await pair({
 });
 rmSync(data, { recursive: true, force: true });
 
-report(page, host);
+report(page, years, host);
 
 type Page = Awaited<ReturnType<Awaited<ReturnType<typeof chromium.launch>>['newPage']>>;
 
