@@ -14,6 +14,7 @@ import type { IssuedDeposit } from '../../core/invoices/deposit.ts';
 import { draftOf, type DraftFacts } from '../../core/invoices/draft.ts';
 import { finalBill, type Bill } from '../../core/invoices/final.ts';
 import { sumsOf } from '../../core/invoices/lines.ts';
+import { paperLacks } from '../../core/invoices/paper-lacks.ts';
 import { cancellationBill, shareBill } from '../../core/invoices/part-bills.ts';
 import { subtract, sum, zero, type Money } from '../../core/money/money.ts';
 import { billedTo } from '../../core/quotes/billed.ts';
@@ -60,7 +61,8 @@ export function billFacts(db: ReadableDb, jobId: string, kind: DraftKind, now: n
   const today = wallAt(now, setup.home.zone).slice(0, 10);
   const known = { job, client, setup, kept, agreed, asked, before: billedBefore(db, jobId), now, today };
   try {
-    return { job, client, setup, kept, draft: draftOf({ ...inCommon(known, kind), ...ofKind[kind](db, known) }) };
+    const draft = draftOf({ ...inCommon(known, kind), ...ofKind[kind](db, known) });
+    return { job, client, setup, kept, draft: { ...draft, cautions: [...draft.cautions, ...paperLacks(draft, setup)] } };
   } catch (error) {
     if (error instanceof RangeError) throw badInput([{ field: 'changes', sentence: `cannot be reckoned with. ${error.message}` }]);
     throw error;
