@@ -35,7 +35,7 @@ test('the sample year stands on the Desk at 1280 by 800 without scrolling: every
   await expect(page.locator('[data-black]')).toHaveAccessibleName(
     new RegExp(`: ${next?.sentence.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)}$`),
   );
-  await expect(page.getByText(/you reach Thunder Bay/)).toBeVisible();
+  await expect(page.getByRole('listitem').filter({ hasText: 'you reach Thunder Bay' })).toBeVisible();
   expect(complaints).toEqual([]);
   await host.close();
 });
