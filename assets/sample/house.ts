@@ -17,6 +17,8 @@ export const setup: SampleSetup = {
   tax: null,
   restHours: '8',
   year: { costs: 1_840_000, pay: 5_200_000, setAsidePercent: '28', days: 95 },
+  payTo: { name: 'Slipwater Pictures', iban: '', bic: '', words: 'By check to the address above, or by transfer: ask for the account.' },
+  lateInterestPercent: '12',
 };
 
 /** Internal Revenue Service, Notice 2025-5 and Notice 2026-10. */

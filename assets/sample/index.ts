@@ -9,6 +9,7 @@ import { now } from './jobs/now.ts';
 import { secondSeason } from './jobs/second-season.ts';
 import { thirdSeason } from './jobs/third-season.ts';
 import { presets, things } from './kit.ts';
+import { money } from './money.ts';
 import type { Sample } from './shape.ts';
 
 export const sample: Sample = {
@@ -21,5 +22,8 @@ export const sample: Sample = {
   presets,
   ways,
   personal,
-  jobs: [...firstSeason, ...secondSeason, ...thirdSeason, ...fourthSeason, ...now, ...ahead],
+  jobs: [...firstSeason, ...secondSeason, ...thirdSeason, ...fourthSeason, ...now, ...ahead].map((job) => ({
+    ...job,
+    steps: [...job.steps, ...(money[job.key] ?? [])],
+  })),
 };

@@ -1,6 +1,8 @@
 /**
  * How the sample year is written down: plain data, dates relative to the day on which it is loaded, places and clients by name.
  */
+import type { ExpenseCategory } from '../../core/contract/expenses.ts';
+import type { DraftKind, ReminderTone } from '../../core/contract/invoices.ts';
 import type { KitItemFields, KitNeed } from '../../core/contract/kit.ts';
 import type { Knows } from '../../core/contract/knows.ts';
 import type { DayKind, Money, Role } from '../../core/contract/parts.ts';
@@ -70,6 +72,23 @@ export type SampleDeeds = {
   cancel: { bound?: string };
   /** To so many days later, the weekday kept by whole weeks. */
   postpone: { days: number };
+  /** My hours as planned, of all dates or of some; `instead` has what was worked, by days after the first date. */
+  worked: { days?: readonly number[]; instead?: Readonly<Record<number, `${Hour}-${Hour}`>> };
+  /** Overtime that was asked for, and what was said. */
+  overtime: { day: number; minutes: number; who: string; said: boolean };
+  /** In the home currency. */
+  spent: readonly { day: number; category: ExpenseCategory; what: string; amount: string; billed?: boolean }[];
+  /** The bill at wrap, if no other kind is named. `rate` is the home currency for one unit, where they differ. */
+  bill: { kind?: DraftKind; rate?: string };
+  /** What is open of the newest bill of its kind, so much of it, or so much over it. */
+  paid: { kind?: DraftKind; amount?: string; over?: string; rate?: string; how?: string };
+  remind: { tone: ReminderTone };
+  dispute: { why: string | null };
+  /** Given back on the first line of the bill at wrap. */
+  credit: { amount: string; reason: string };
+  writeOff: { reason: string };
+  /** The deposit is credited whole, and what was paid of it goes back. */
+  giveBack: { reason: string };
 };
 export type SampleDeed = keyof SampleDeeds;
 

@@ -2,6 +2,7 @@
  * The cast of the sample: everything that jobs speak of by name, and the procedures that they are called through.
  */
 import { call } from '@orpc/server';
+import type { SampleDeed, SampleDeeds, SampleJob } from '../../assets/sample/shape.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import type { Context } from '../api/context.ts';
 import { places } from '../api/places.ts';
@@ -15,6 +16,12 @@ export type Cast = {
   /** A place by the words that a person would type. */
   place: (words: string) => Promise<Place>;
 };
+
+/** A job of the sample while its story is told; `id` once it has come in. */
+export type Told = { job: SampleJob; id: string; first: string };
+
+/** How one deed of a job is done. */
+export type Doing<D extends SampleDeed> = (cast: Cast, told: Told, given: SampleDeeds[D]) => Promise<unknown>;
 
 /** Finds places as a person does, each once. */
 export function placeFinder(context: Context): Cast['place'] {

@@ -15,15 +15,11 @@ import { kit } from '../api/kit.ts';
 import { pencils } from '../api/pencils.ts';
 import { quotes } from '../api/quotes.ts';
 import { trips } from '../api/trips.ts';
-import type { Cast } from './cast.ts';
+import type { Cast, Doing, Told } from './cast.ts';
 import { dateOf, daysOf, filledIn, momentOf, wallOf } from './dates.ts';
-
-/** A job of the sample while its story is told; `id` once it has come in. */
-export type Told = { job: SampleJob; id: string; first: string };
+import { moneyDoings } from './money-deeds.ts';
 
 export const firstDateOf = (job: SampleJob, { today }: Cast): string => dateOf(job.first, today);
-
-type Doing<D extends SampleDeed> = (cast: Cast, told: Told, given: SampleDeeds[D]) => Promise<unknown>;
 
 const doings: { [D in SampleDeed]: Doing<D> } = {
   async asked(cast, told, { message }) {
@@ -78,6 +74,7 @@ const doings: { [D in SampleDeed]: Doing<D> } = {
   cancel: async (cast, told, costs) => call(callings.off, { ...(await now(cast, told)), ...costs, postponeTo: null }, cast),
   postpone: async (cast, told, { days }) =>
     call(callings.off, { ...(await now(cast, told)), postponeTo: dateLater(told.first, days) }, cast),
+  ...moneyDoings,
 };
 
 /** Do one deed of a job's story. @throws what the procedure refuses with */

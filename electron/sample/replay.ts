@@ -4,8 +4,8 @@
 import { setImmediate as breathe } from 'node:timers/promises';
 import { sample } from '../../assets/sample/index.ts';
 import type { Context } from '../api/context.ts';
-import { placeFinder, type Cast } from './cast.ts';
-import { doDeed, firstDateOf, type Told } from './deeds.ts';
+import { placeFinder, type Cast, type Told } from './cast.ts';
+import { doDeed, firstDateOf } from './deeds.ts';
 import { houseSteps, type Step } from './house.ts';
 import { momentOf, todayAt } from './dates.ts';
 

@@ -5,7 +5,7 @@ import { pagesOfText } from '../../papers/read-text.ts';
 import type { House } from './house.ts';
 
 /** What a paper asks to be paid, in minor units of a currency with two places; below zero where it goes back. */
-async function toPayOnPaper(bytes: Uint8Array, currency: string): Promise<number> {
+export async function toPayOnPaper(bytes: Uint8Array, currency: string): Promise<number> {
   const text = (await pagesOfText(bytes)).join(' ');
   // Where something was set off the sum stands under a name of its own; else the total is what is paid.
   const found = ['To pay', 'Taken off', 'Total credited', 'Total']
