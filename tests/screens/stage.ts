@@ -10,7 +10,7 @@ const HOME_ZONE = 'America/Chicago';
 /** A name as long as sixty characters, as people do give. */
 const LONG_NAME = 'Northern lake harbour masters’ yearly gathering and supper';
 
-const today = (): Temporal.PlainDate => Temporal.Now.plainDateISO(HOME_ZONE);
+export const today = (): Temporal.PlainDate => Temporal.Now.plainDateISO(HOME_ZONE);
 
 async function place(host: TestHost, text: string, country: string): Promise<Place> {
   const { places } = (await host.call('places.search', { text, country, limit: 1 })) as {

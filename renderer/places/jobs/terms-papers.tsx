@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { LARGEST_FILE } from '../../../core/contract/parts.ts';
 import type { Job, Paper } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Trouble } from '../../../core/contract/base.ts';
@@ -9,7 +8,7 @@ import { wallInWords } from '../../../core/words/dates.ts';
 import { deed, say } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
-import { FileField } from '../../parts/file-field.tsx';
+import { DroppedFile, type GivenFile } from '../../parts/dropped-file.tsx';
 import { savePaper } from '../../parts/paper-file.ts';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import style from './agreed.module.css';
@@ -17,6 +16,7 @@ import style from './agreed.module.css';
 /** My terms on paper, and the copy that came back signed. */
 export function TermsPapers({ job, home }: { job: Job; home: Place }) {
   const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const [file, setFile] = useState<GivenFile | null>(null);
   const kept = job.papers.filter(({ kind }) => kind === 'terms' || kind === 'signed copy');
   const isMade = kept.some(({ kind }) => kind === 'terms');
   const one = () => ({ id: job.id, version: job.version, key: crypto.randomUUID() });
@@ -26,12 +26,13 @@ export function TermsPapers({ job, home }: { job: Job; home: Place }) {
     await deed(() => savePaper(made.paper.id));
     say('The terms are on paper.');
   };
-  const keepSigned = async (file: File): Promise<void> => {
-    setTrouble(null);
-    if (file.size > LARGEST_FILE) return setTrouble(tooLarge(file.name));
-    const base64 = new Uint8Array(await file.arrayBuffer()).toBase64();
+  const keepSigned = async (): Promise<void> => {
+    if (!file) return;
+    const base64 = await file.base64();
     const signed = await deed(() => client.jobs.signed({ ...one(), name: file.name, base64 }), setTrouble);
-    if (signed) say(`${signed.paper.name} is kept.`);
+    if (!signed) return;
+    setFile(null);
+    say(`${signed.paper.name} is kept.`);
   };
   return (
     <div className={style.part}>
@@ -48,11 +49,19 @@ export function TermsPapers({ job, home }: { job: Job; home: Place }) {
         <a href="#/setup">Edit the text in Setup</a>
       </div>
       <p className={style.second}>{TERMS_CAUTION}</p>
-      <FileField
-        label="The signed copy: a PDF or a picture, at most 8 MB"
-        accept="application/pdf,image/jpeg,image/png,image/webp,image/heic,.heic"
-        onChoose={(file) => void keepSigned(file)}
+      <DroppedFile
+        label="Signed copy"
+        given={file}
+        onGive={(given) => {
+          setTrouble(null);
+          setFile(given);
+        }}
       />
+      {file ? (
+        <div>
+          <Button onPress={() => void keepSigned()}>Keep the signed copy</Button>
+        </div>
+      ) : null}
       {trouble ? <TroubleNote trouble={trouble} /> : null}
     </div>
   );
@@ -70,9 +79,3 @@ function Kept({ paper, home }: { paper: Paper; home: Place }) {
     </li>
   );
 }
-
-const tooLarge = (name: string): Trouble => ({
-  what: `${name} is larger than 8 MB.`,
-  kept: 'It was not kept; nothing else changed.',
-  todo: 'Make the picture smaller, or save it as a smaller PDF, and choose that.',
-});
