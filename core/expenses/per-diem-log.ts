@@ -5,13 +5,27 @@ import { ratesAt } from '../allowances/localities.ts';
 import { perDiemOf, type DateAway } from '../allowances/per-diem.ts';
 import type { PerDiemRow } from '../contract/expenses.ts';
 import type { Place } from '../contract/parts.ts';
+import type { BookDay } from '../fit/book.ts';
+import type { QuotedTrip } from '../quotes/trip.ts';
 import { wallAt } from '../time/read.ts';
 import { nextDate } from '../time/wall.ts';
 
 /** A job's time away from home, epoch milliseconds. */
 export type Away = { jobId: string; title: string; place: Place; doorOutAt: number; doorInAt: number };
 
-const HOUR = 3_600_000;
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+
+/** The time away on a job: one trip, or one for each day where one is home every night; nothing at home. */
+export function awayOf(job: { id: string; title: string; place: Place }, days: readonly BookDay[], trip: QuotedTrip): Away[] {
+  if (!trip.away) return [];
+  const of = { jobId: job.id, title: job.title, place: job.place };
+  const daily = trip.legs.filter(({ name }) => name === 'out').length > 1;
+  if (!daily) return [{ ...of, doorOutAt: trip.doorOutAt, doorInAt: trip.doorInAt }];
+  return days
+    .filter(({ kind }) => kind !== 'edit')
+    .map(({ callAt, wrapAt }) => ({ ...of, doorOutAt: callAt - trip.outMinutes * MINUTE, doorInAt: wrapAt + trip.backMinutes * MINUTE }));
+}
 
 /**
  * One row for each date that is allowed something, or whose rate is not known; dates are those of the clock at home.

@@ -4,7 +4,7 @@
 import type { Job } from '../../core/contract/jobs.ts';
 import type { MileageRow, PerDiemRow } from '../../core/contract/expenses.ts';
 import { logRates, mileageLog } from '../../core/expenses/mileage-log.ts';
-import { perDiemLog, type Away } from '../../core/expenses/per-diem-log.ts';
+import { awayOf, perDiemLog } from '../../core/expenses/per-diem-log.ts';
 import type { BookDay } from '../../core/fit/book.ts';
 import { sumsByCurrency } from '../../core/money/sums.ts';
 import type { QuotedTrip } from '../../core/quotes/trip.ts';
@@ -38,19 +38,8 @@ export function mileageBetween(db: ReadableDb, span: Span, now: number): Mileage
 /** What each date away is allowed, between two dates, both counted. @throws REFUSED before the first set-up */
 export function perDiemBetween(db: ReadableDb, span: Span, now: number): PerDiemRow[] {
   const { home } = ownSetup(db);
-  const away = tripsNear(db, span, now).flatMap(awayOf);
+  const away = tripsNear(db, span, now).flatMap(({ job, days, trip }) => awayOf(job, days, trip));
   return perDiemLog(away, home).filter(({ date }) => span.from <= date && date <= span.to);
-}
-
-/** The time away of a job: one trip, or one for each day where one is home every night. */
-function awayOf({ job: { id, title, place }, days, trip }: Tripped): Away[] {
-  if (!trip.away) return [];
-  const of = { jobId: id, title, place };
-  const daily = trip.legs.filter(({ name }) => name === 'out').length > 1;
-  if (!daily) return [{ ...of, doorOutAt: trip.doorOutAt, doorInAt: trip.doorInAt }];
-  return days
-    .filter(({ kind }) => kind !== 'edit')
-    .map(({ callAt, wrapAt }) => ({ ...of, doorOutAt: callAt - trip.outMinutes * 60_000, doorInAt: wrapAt + trip.backMinutes * 60_000 }));
 }
 
 function tripsNear(db: ReadableDb, { from, to }: Span, now: number): Tripped[] {

@@ -131,6 +131,11 @@ function Row({ worked, zone, locked, onCorrect }: { worked: Worked; zone: string
     const back = () => client.hours.save({ jobId, fields: hoursFields(worked) });
     if (gone) sayWithUndo(`The hours of ${named} are off.`, 'Put them back', back, 'The hours are back.');
   };
+  const wrapHand = async (): Promise<void> => {
+    const kept = await deed(() => client.hours.wrapNow({ id, version, key: crypto.randomUUID() }));
+    const undo = () => client.hours.save({ jobId, id, version: version + 1, fields: hoursFields(worked) });
+    if (kept) sayWithUndo(`${handName} wrapped at ${kept.worked.wrap?.slice(11) ?? ''}.`, 'Undo', undo, 'The clock runs on.');
+  };
   return (
     <tr>
       <th scope="row">
@@ -147,6 +152,11 @@ function Row({ worked, zone, locked, onCorrect }: { worked: Worked; zone: string
       <td>
         {locked ? null : (
           <span className={style.buttons}>
+            {wrap === null && handName !== '' ? (
+              <Button kind="quiet" isDisabled={running > 0} onPress={() => void wrapHand()} aria-label={`Wrap now: ${named}`}>
+                Wrap now
+              </Button>
+            ) : null}
             <Button kind="quiet" onPress={onCorrect} aria-label={`Correct the hours of ${named}`}>
               Correct
             </Button>

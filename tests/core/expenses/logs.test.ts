@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { LegFields } from '../../../core/contract/trips.ts';
 import { logRates, mileageLog } from '../../../core/expenses/mileage-log.ts';
-import { perDiemLog, type Away } from '../../../core/expenses/per-diem-log.ts';
+import { awayOf, perDiemLog, type Away } from '../../../core/expenses/per-diem-log.ts';
 import { mileageLines } from '../../../core/quotes/travel.ts';
 import type { QuotedTrip } from '../../../core/quotes/trip.ts';
 import { decimalText } from '../../../core/money/exact.ts';
@@ -126,6 +126,34 @@ const away = (from: string, to: string, given: Partial<Away> = {}): Away => ({
   ...given,
 });
 const cents = (trips: Away[]) => perDiemLog(trips, duluth).map(({ date, amount }) => [date.slice(5), amount?.minor ?? null]);
+
+describe('the time away on a job', () => {
+  const job = { id: '01890000-0000-7000-8000-0000000000c1', title: 'Congress', place: milwaukee };
+  const trip: QuotedTrip = {
+    ...drive,
+    outMinutes: 40,
+    backMinutes: 50,
+    doorOutAt: at('2026-12-12T08:20'),
+    doorInAt: at('2026-12-13T18:50'),
+  };
+  test('is one trip from door-out to door-in', () =>
+    expect(awayOf(job, days, trip)).toEqual([
+      { jobId: job.id, title: 'Congress', place: milwaukee, doorOutAt: trip.doorOutAt, doorInAt: trip.doorInAt },
+    ]));
+  test('is one for each day where one is home every night: 10 h 30 are allowed nothing', () => {
+    const daily = days.flatMap(({ date }) => [
+      { name: 'out' as const, date },
+      { name: 'back' as const, date },
+    ]);
+    const each = awayOf(job, days, { ...trip, legs: daily });
+    expect(each.map(({ doorOutAt, doorInAt }) => [doorOutAt, doorInAt])).toEqual([
+      [at('2026-12-12T08:20'), at('2026-12-12T18:50')],
+      [at('2026-12-13T08:20'), at('2026-12-13T18:50')],
+    ]);
+    expect(perDiemLog(each, duluth)).toEqual([]);
+  });
+  test('is nothing at home', () => expect(awayOf(job, days, { ...trip, away: false })).toEqual([]));
+});
 
 describe('the per-diem log', () => {
   // Milwaukee is of the tier of 80: 60.00 on the first and last date, 80.00 between.

@@ -81,6 +81,23 @@ describe('what hours come to', () => {
   );
 });
 
+prop.prop([
+  fc.array(fc.tuple(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 1, max: 1200 }), fc.integer({ min: 0, max: 120 })), { maxLength: 8 }),
+])('the order in which hours are entered changes nothing', (given) => {
+  const days = given.map(([date, length, breaks], order) => {
+    const callAt = at(`2026-06-0${Math.min(9, date + 1)}T0${order}:00`);
+    return {
+      ...day('2026-06-01T06:00', '2026-06-01T07:00'),
+      date: `2026-06-0${Math.min(9, date + 1)}`,
+      callAt,
+      wrapAt: callAt + length * 60_000,
+      unpaidBreakMinutes: breaks,
+    };
+  });
+  const told = (of: BookDay[]) => priced(of).lines.map(({ what, quantity, amount }) => [what, quantity, amount.minor]);
+  expect(told(days.toReversed())).toEqual(told(days));
+});
+
 const ask = (minutes: number, state: OvertimeAsk['state'], wall: string): OvertimeAsk => ({
   id: '01890000-0000-7000-8000-0000000000b1',
   jobId: '01890000-0000-7000-8000-0000000000b2',
