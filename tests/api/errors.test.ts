@@ -11,6 +11,7 @@ import { instantOf } from '../../core/time/read.ts';
 import { knock, pageHeaders } from '../knock.ts';
 import { temporaryStore } from '../store.ts';
 import { contextOf, openDoor } from './open-door.ts';
+import { DULUTH } from './world.ts';
 
 const SECRET = 'Ingrid Halvorsen owes 4,200';
 /** A store that throws something with a secret in it, as a library of SQL would. */
@@ -107,6 +108,16 @@ describe('input that was refused', () => {
       'facts.extra': 'is not known here; take it out',
       key: 'is not a deed key',
     });
+  });
+
+  test('says of too many days how many there can be', async () => {
+    const day = { date: '2026-12-12', kind: 'shoot', call: '2026-12-12T08:00', wrap: '2026-12-12T18:00' };
+    const candidate = { place: DULUTH, days: Array.from({ length: 400 }, () => day) };
+    const { code, data } = await refusal('fit.check', { candidate });
+    expect([code, data.what]).toEqual([
+      'BAD_INPUT',
+      'candidate.days are more than the 366 days that one job can have; make two jobs of them.',
+    ]);
   });
 
   test('that is no object at all is called the input', async () => {
