@@ -17,7 +17,7 @@ const short = (list: string): string => listed(list, right);
 
 export const callElsewhere = `${words(`
   aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
-  arrivée | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
+  arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
   arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang

@@ -141,7 +141,7 @@ const you = oneOf(
   String.raw`
     \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
-    \bcome at\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
+    \bcome at\b|\byou (?:came|were there|got there|could come|could be there)\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
     (?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)
     \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
   `,

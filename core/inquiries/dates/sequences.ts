@@ -23,7 +23,7 @@ export type Sequence = {
 type Tokens = readonly Token[];
 
 const rangeWords = new Set(['to', 'through', 'thru', 'until', 'till', 'til', '-', '>', 'bis', 'au', 'al', 'tot']);
-const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then', 'und', 'et', 'y', 'e', 'en', 'og', 'och']);
+const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then', 'und', 'et', 'y', 'e', 'en', 'og', 'och', 'n', "n'"]);
 /** A number after one of these counts rooms or cameras, not days. */
 const counters = new Set(
   'room rooms hall studio camera cam stage level suite gate unit no number version day part chapter page block building floor session track category section highway hwy route channel series season bay dock door lot phase tier grade year pier platform at'.split(

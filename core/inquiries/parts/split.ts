@@ -46,7 +46,7 @@ const blank = (line: Line | undefined): boolean => line === undefined || line.te
 
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
-  /\bfwd?:|\b(?:forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|passing (?:this|it) (?:on|along)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
+  /\bfwd?:|\b(?:forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
 
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {

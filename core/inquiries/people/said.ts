@@ -107,7 +107,11 @@ function hereIn(body: string): PersonFact | undefined {
 }
 
 function organisation(written: string, at: number): PersonFact | undefined {
-  const plain = written.replace(/^the\s/i, '').replace(/[.,]$/, '');
+  // A sentence that begins after it is no part of its name.
+  const plain = written
+    .replace(/^the\s/i, '')
+    .replace(/(?<!\b(?:St|Dr|Mt))\.\s.*$/s, '')
+    .replace(/[.,]$/, '');
   const lead = written.length - written.replace(/^the\s/i, '').length;
   return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
 }

@@ -3,6 +3,7 @@
  */
 
 import { foldName } from '../../places/fold.ts';
+import { monthWord } from '../words.ts';
 import { countryNamed } from '../places/countries.ts';
 import { areaNamed } from '../places/names.ts';
 
@@ -26,7 +27,7 @@ export const TITLE_WORDS =
   /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|responsable|chargée? de|directrice|directeur|président|présidente|secrétaire|leiter|leiterin|leitung|geschäftsführer|geschäftsführerin|vorstand|vorsitzende|vorsitzender|obmann|obfrau|referentin|referent|assistenz|directora|gerente|encargad[oa]|presidenta|presidente|coordinadora?|coordinatore|coordinatrice|direttore|direttrice|segretari[oa]|hoofd|projectleider|voorzitter|penningmeester|bestuur|operations|hon|sec|office)\b/i;
 /** Words with a capital that begin no name. */
 const NOT_NAME =
-  /^(?:thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thu|thurs?|fri|sat|sun|noon|midnight|tomorrow|today|tonight|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|groet|solidarity|text|ring|sms|lg|vg|mfg|gruß|groetjes|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|dp|td|ad|pm|dop|yes|ok|okay|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an|kindly|intern|caller|producer|yours|hope|cheers|bitte|danke|bonjour|hallo|hola|buongiorno|liebe|lieber|sehr|guten|salut|beste|hoi|chers|chère|cher)$/i;
+  /^(?:thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thu|thurs?|fri|sat|sun|noon|midnight|tomorrow|today|tonight|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|groet|solidarity|text|ring|sms|lg|vg|mfg|gruß|groetjes|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|dp|td|ad|pm|dop|yes|ok|okay|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an|kindly|intern|caller|producer|yours|hope|cheers|reply|answer|groeten|salutations|meilleures|vielen|dank|freundliche|herzliche|quote|message|bitte|danke|bonjour|hallo|hola|buongiorno|liebe|lieber|sehr|guten|salut|beste|hoi|chers|chère|cher)$/i;
 
 /** Two to six words with capitals and nothing else: what an organisation without a telling word looks like beside its writer's name. */
 const CAPITALS =
@@ -54,7 +55,13 @@ export function nameFrom(written: string, start: number): PersonFact | undefined
   const form = /^(?:Mr|Mrs|Ms|Miss)\.?\s/.exec(written)?.[0].length ?? 0;
   const fact = trimmed(written.slice(form).replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$/g, ''), start + form);
   const first = fact.value.split(/\s/)[0] ?? '';
-  if (fact.value.length < 2 || fact.value.length > 50 || NOT_NAME.test(first.replace(/[.,]/g, ''))) return undefined;
+  if (
+    fact.value.length < 2 ||
+    fact.value.length > 50 ||
+    NOT_NAME.test(first.replace(/[.,]/g, '')) ||
+    monthWord(first.toLowerCase()) !== undefined
+  )
+    return undefined;
   if (ORG_WORDS.test(fact.value) && fact.value.includes(' ')) return undefined;
   return fact;
 }

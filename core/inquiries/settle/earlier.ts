@@ -5,7 +5,7 @@ import { sentenceAround } from '../parts/sentences.ts';
 import type { SaidTime, Scene, Where } from './scene.ts';
 
 const AHEAD =
-  /\b(an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance)\b/gi;
+  /\b(an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance|(?:to|for) (?:set(?:ting)?[- ]?up|rig(?:ging)?))\b/gi;
 /** Said of the crew, not of the guests. */
 const OF_ME =
   /\b(?:you|u|crew|cameras?|operators?|arrive|be there|be here|be in|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;

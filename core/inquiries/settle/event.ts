@@ -52,7 +52,7 @@ export function eventDays(scene: Scene): EventDays {
     return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
-  const settled = onlyOne(scene.text, settleTier(scene, main, today));
+  const settled = onlyOne(scene, settleTier(scene, main, today));
   if (settled.dates.length === 0) return settled;
   return lengthened(scene, settled);
 }
@@ -64,14 +64,37 @@ const ONE_IS_TAKEN =
 const nth = ['first', 'second', 'third'];
 
 /** "31 March and 1 April. Only the second night should be filmed": of several days the one that is meant; a question where none is told. */
-function onlyOne(text: string, settled: EventDays): EventDays {
+function onlyOne(scene: Scene, settled: EventDays): EventDays {
+  const { text } = scene;
   if (settled.dates.length < 2) return settled;
+  const named = onlyNamed(scene, settled.dates);
+  if (named) return { ...settled, dates: named };
   const word = ONLY.exec(text)?.[1]?.toLowerCase();
   const day = word === undefined ? undefined : /last|final/.test(word) ? settled.dates.at(-1) : settled.dates[nth.indexOf(word)];
   if (day !== undefined) return { ...settled, dates: [day] };
   return ONE_IS_TAKEN.test(text)
     ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]), doubt: 'several' }
     : settled;
+}
+
+/** "27, 28 and 29 August ... the Saturday (the 28th) only": the days of the run that are named with "only". */
+function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined {
+  for (const [at, { start, end, sequence }] of scene.dates.entries()) {
+    const after = /^\)?,? only\b/i.test(scene.text.slice(end, end + 8));
+    const before = /\bonly (?:on |for )?(?:the )?$/i.test(scene.text.slice(Math.max(0, start - 16), start));
+    if (!after && !before) continue;
+    // "the Saturday and the Sunday only"
+    const previous = scene.dates[at - 1];
+    const joined = previous && /^ (?:and|&) (?:the )?$/i.test(scene.text.slice(previous.end, start)) ? previous.sequence.items : [];
+    const chosen = dates.filter((date) => {
+      const plain = Temporal.PlainDate.from(date);
+      return [...joined, ...sequence.items].some(({ atom }) =>
+        atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day,
+      );
+    });
+    if (chosen.length > 0 && chosen.length < dates.length) return chosen;
+  }
+  return undefined;
 }
 
 /** At most a comma, a bracket and blanks. */

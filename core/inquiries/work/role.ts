@@ -24,7 +24,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'photo',
-    /\b(?:shoot(?:ing)? (?:stills|photos)|photograph(?:e|er|y|s|ers|ing)?|fotos?|fotograaf|togs?|photogs?|photos?|photo ?shoot|stills|headshots?|pictures of|fotograf\w*)\b/gi,
+    /\b(?:shoot(?:ing)? (?:stills|photos)|photograph(?:e|er|y|s|ers|ing)?|fotos?|fotograaf|togs?|photogs?|photos?|photo ?shoot|stills|pics|headshots?|pictures of|fotograf\w*)\b/gi,
   ],
   [
     'audio',
