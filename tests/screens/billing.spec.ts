@@ -17,9 +17,9 @@ test.afterAll(async () => {
   await host.close();
 });
 
-/** A job of yesterday at home that was asked for a month ago, with its quote of 1,000.00 made. */
-async function quoted(title: string): Promise<Job> {
-  const date = today().subtract({ days: 1 }).toString();
+/** A job at home some days ago that was asked for a month ago, with its quote of 1,000.00 made. */
+async function quoted(title: string, daysAgo: number): Promise<Job> {
+  const date = today().subtract({ days: daysAgo }).toString();
   const { setup } = (await host.call('setup.get')) as { setup: { home: object } };
   const facts = {
     title,
@@ -33,7 +33,9 @@ async function quoted(title: string): Promise<Job> {
     .subtract({ hours: 30 * 24 })
     .toString();
   const { job } = (await host.call('jobs.add', { facts, received })) as { job: Job };
-  const made = await host.call('quotes.make', { jobId: job.id, jobVersion: job.version, draftVersion: 0, pencil: false });
+  // Whatever day the trial runs on is priced as an ordinary one.
+  await host.call('quotes.change', { jobId: job.id, draftVersion: 0, changes: [{ op: 'holidays', dates: [] }] });
+  const made = await host.call('quotes.make', { jobId: job.id, jobVersion: job.version, draftVersion: 1, pencil: false });
   return (made as { job: Job }).job;
 }
 
@@ -44,7 +46,7 @@ test('the whole chain by the mouse', async ({ page }) => {
   test.setTimeout(120_000);
   const complaints = watch(page);
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-  const job = await quoted('Bakers’ tasting');
+  const job = await quoted('Bakers’ tasting', 1);
   const click = (name: string | RegExp): Promise<void> => page.getByRole('button', { name, exact: true }).click();
   await page.goto(host.page);
   await goTo(page, `/jobs/${job.id}`);
@@ -130,7 +132,7 @@ test('the whole chain by the mouse', async ({ page }) => {
 
 test('ink, deposit, bill and payment by the keys alone', async ({ page }) => {
   test.setTimeout(120_000);
-  const job = await quoted('Members’ evening');
+  const job = await quoted('Members’ evening', 2);
   await page.goto(host.page);
   await goTo(page, `/jobs/${job.id}`);
   /** Tab on until something of this name has the focus: nothing is reached that the keys do not reach. */
