@@ -1,7 +1,7 @@
 /**
  * My terms: gaps filled from the frozen version, silent paragraphs left out, unknown gaps named.
  */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { STARTING_TERMS } from '../../../core/papers/terms-default.ts';
 import { filledTerms, termsGaps, termsTrouble, unknownGaps, type TermsFacts } from '../../../core/papers/terms-text.ts';
