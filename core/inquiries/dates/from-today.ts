@@ -85,7 +85,7 @@ export function resolveRelative(relative: Relative, today: PlainDate): Choices {
  * Easter Sunday of a year by the Gregorian calendar.
  * The rule without exceptions of "Nature" (1876), as in J. Meeus, Astronomical Algorithms (1991), chapter 8; from memory, tried on dates that are known.
  */
-export function easterOf(year: number): PlainDate {
+function easterOf(year: number): PlainDate {
   const [golden, century, rest] = [year % 19, Math.floor(year / 100), year % 100];
   const leaps = Math.floor(century / 4);
   const moon = (19 * golden + century - leaps - Math.floor((century - Math.floor((century + 8) / 25) + 1) / 3) + 15) % 30;

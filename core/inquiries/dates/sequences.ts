@@ -231,7 +231,8 @@ function trimStart(items: Item[], commas: boolean[]): void {
     const dated = items.findIndex(({ atom }) => !atom.bare);
     const next = items[dated];
     const dayFirst = next?.atom.month !== undefined && !next.atom.monthFirst && !next.atom.iso;
-    const joinedWell = dayFirst && !(commas[dated] && !items[0].atom.ordinal);
+    // "11, 12, 13 December": days in a row need no more than a comma.
+    const joinedWell = dayFirst && (inARow(items) || !(commas[dated] && !items[0].atom.ordinal));
     if (joinedWell) return;
     items.shift();
     commas.shift();
@@ -293,16 +294,4 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     index = Math.max(sequence.next, index + 1);
   }
   return found;
-}
-
-/** The one month that is named outside of every date: "the May long weekend". */
-export function strayMonth(tokens: Tokens, found: readonly Sequence[]): number | undefined {
-  const months = new Set<number>();
-  for (const [index, token] of tokens.entries()) {
-    const month = /^\p{Lu}\p{Ll}{2,}$/u.test(token.text) ? monthWord(token.lower) : undefined;
-    const begins = index === 0 || token.breaks > 0 || /^[.!?,]$/.test(tokens[index - 1]?.text ?? '');
-    if (month === undefined || begins || found.some(({ first, next }) => index >= first && index < next)) continue;
-    months.add(month);
-  }
-  return months.size === 1 ? [...months][0] : undefined;
 }

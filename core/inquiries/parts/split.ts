@@ -46,7 +46,14 @@ const blank = (line: Line | undefined): boolean => line === undefined || line.te
 
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
-  /\bfwd?:|\b(?:forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
+  /\bfwd?:|\b(?:forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/iu;
+
+/** "Can you take this?" above a block means what is in it only where nothing else is said: few words and no date. */
+const HANDS_ON =
+  /\b(?:(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
+const MOST_HANDED_ON = 200;
+const pointsDown = (above: string): boolean =>
+  POINTS_BELOW.test(above) || (above.trim().length <= MOST_HANDED_ON && !/\d/.test(above) && HANDS_ON.test(above));
 
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {
@@ -60,7 +67,7 @@ export function split(text: string): Part[] {
   let above = 0;
   /** A thread that its sender points down to is read, marks of quoting and all. */
   let passedOn = false;
-  const pointsBelow = () => POINTS_BELOW.test(text.slice(above, Math.min(lines[index]?.start ?? 0, above + 3000)));
+  const pointsBelow = () => pointsDown(text.slice(above, Math.min(lines[index]?.start ?? 0, above + 3000)));
   while (index < lines.length) {
     const line = lines[index] as Line;
     const words = short(line);

@@ -9,6 +9,13 @@ function days(when: string, home = 'duluth'): string {
 
 describe('dates as they are written', () => {
   test.each([
+    // Easter of 2027 is on 28 March.
+    ['on Good Friday', '2027-03-26 2027-03-26 1'],
+    ['on Easter Monday', '2027-03-29 2027-03-29 1'],
+    ['the Saturday after 12 March', '2027-03-13 2027-03-13 1'],
+    ['on Black Friday', 'asked'],
+    ['on the last weekend of March', '2027-03-27 2027-03-28 2'],
+    ['on 11, 12, 13 December, the Saturday only', '2026-12-12 2026-12-12 1'],
     ['on 12 December', '2026-12-12 2026-12-12 1'],
     ['on December 12th', '2026-12-12 2026-12-12 1'],
     ['on the twelfth of December', '2026-12-12 2026-12-12 1'],

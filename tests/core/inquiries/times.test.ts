@@ -9,6 +9,10 @@ const reply = (words: string, receivedAt?: string): string | undefined =>
 describe('first call', () => {
   test.each([
     ['Call 8am Saturday.', '2026-12-12T08:00'],
+    ['Doors are at 7pm, we need you there an hour before.', '2026-12-12T18:00'],
+    ['Treffpunkt um halb acht.', '2026-12-12T07:30'],
+    ['Llegada a las ocho y media de la mañana.', '2026-12-12T08:30'],
+    ['The caterers arrive at 9am, call 10am.', '2026-12-12T10:00'],
     ['Crew call 0700.', '2026-12-12T07:00'],
     ['Call 6a, wrap 11p.', '2026-12-12T06:00'],
     ['0700 call.', '2026-12-12T07:00'],
