@@ -11,6 +11,8 @@ import { BringKitPlace } from './places/kit/bring.tsx';
 import { ItemPlace } from './places/kit/item-sheet.tsx';
 import { KitPlace } from './places/kit/kit.tsx';
 import { PresetPlace } from './places/kit/presets.tsx';
+import { InvoicePlace } from './places/ledger/invoice.tsx';
+import { LedgerPlace } from './places/ledger/ledger.tsx';
 import { BringPlace } from './places/people/bring.tsx';
 import { ClientPlace, NewClientPlace } from './places/people/client-sheet.tsx';
 import { HandPlace, NewHandPlace } from './places/people/hand-sheet.tsx';
@@ -61,6 +63,21 @@ export function App() {
           <Route path="/kit/preset/:id">{({ id }) => <PresetPlace key={id} id={id} />}</Route>
           <Route path="/rates" component={RatesPlace} />
           <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
+          <Route path="/ledger">
+            <LedgerPlace page="owed" />
+          </Route>
+          <Route path="/ledger/earned">
+            <LedgerPlace page="earned" />
+          </Route>
+          <Route path="/ledger/year">
+            <LedgerPlace page="year" />
+          </Route>
+          <Route path="/ledger/logs">
+            <LedgerPlace page="logs" />
+          </Route>
+          <Route path="/ledger/invoice/:id/:begin?">
+            {({ id, begin }) => <InvoicePlace key={id} id={id} {...(begin ? { begin } : {})} />}
+          </Route>
           <Route path="/setup" component={SetupPlace} />
           <Route>
             <Empty title="Nothing at this address">Nothing was changed. Choose a place above.</Empty>

@@ -15,6 +15,7 @@ const places = [
   { path: '/people', name: 'People' },
   { path: '/kit', name: 'Kit' },
   { path: '/rates', name: 'Rates' },
+  { path: '/ledger', name: 'Ledger' },
   { path: '/setup', name: 'Setup' },
 ] as const;
 

@@ -31,7 +31,7 @@ const ToCome = z.strictObject({
 
 const MovedSums = { billed: Sum, received: Sum };
 
-export const EarnedRow = z.strictObject({
+const EarnedRow = z.strictObject({
   jobId: Id,
   title: z.string(),
   on: DateText.describe('of its last bill'),
@@ -45,36 +45,58 @@ export const EarnedRow = z.strictObject({
 });
 export type EarnedRow = z.infer<typeof EarnedRow>;
 
-export const LedgerShow = z.enum(['open', 'late', 'paid', 'all']);
+const LedgerShow = z.enum(['open', 'late', 'paid', 'all']);
 export type LedgerShow = z.infer<typeof LedgerShow>;
-export const LedgerTable = z.enum(['invoices', 'payments', 'expenses', 'mileage', 'per diem', 'income']);
+const LedgerTable = z.enum(['invoices', 'payments', 'expenses', 'mileage', 'per diem', 'income']);
 export type LedgerTable = z.infer<typeof LedgerTable>;
+
+const LedgerSeen = z.strictObject({
+  asOf: DateText,
+  home: Currency,
+  open: Sum,
+  openCount: z.int(),
+  late: Sum,
+  lateCount: z.int(),
+  disputed: Sum,
+  ageing: z.array(z.strictObject({ currency: Currency, total: Money, rows: z.array(AgeRow) })),
+  clients: z.array(z.strictObject({ clientId: Id.nullable(), name: z.string(), open: Sum, late: Sum, count: z.int(), daysLate: z.int() })),
+  expected: z.array(
+    z.strictObject({
+      from: DateText.nullable().describe('a Monday; null for what is late already'),
+      to: DateText.nullable().describe('null for what is later than the weeks shown'),
+      sum: Sum.describe('without what is disputed'),
+      parts: z.array(ToCome),
+    }),
+  ),
+});
+export type LedgerSeen = z.infer<typeof LedgerSeen>;
+
+const LedgerYear = z.strictObject({
+  year: z.int(),
+  years: z.array(z.int()).describe('that hold papers or payments, newest first'),
+  home: Currency,
+  ...MovedSums,
+  months: z.array(z.strictObject({ month: z.string().describe('YYYY-MM'), ...MovedSums })),
+  clients: z.array(z.strictObject({ clientId: Id.nullable(), name: z.string(), ...MovedSums })),
+  jobs: z.array(z.strictObject({ jobId: Id.nullable(), title: z.string(), ...MovedSums })),
+  setAside: z.strictObject({
+    income: Money.describe('received without the tax that was collected'),
+    collected: Money,
+    costs: Money,
+    profit: Money,
+    amount: Money,
+    reason: z.string(),
+    selfEmployment: z.strictObject({ tax: Money, reason: z.string() }).nullable(),
+    cautions: z.array(z.string()),
+  }),
+});
+export type LedgerYear = z.infer<typeof LedgerYear>;
 
 export const ledger = {
   see: reads(
     'Who owes me as of a date: open, late, by age and by client, and what is expected in the weeks to come.',
     z.strictObject({ asOf: AsOf }),
-    z.strictObject({
-      asOf: DateText,
-      home: Currency,
-      open: Sum,
-      openCount: z.int(),
-      late: Sum,
-      lateCount: z.int(),
-      disputed: Sum,
-      ageing: z.array(z.strictObject({ currency: Currency, total: Money, rows: z.array(AgeRow) })),
-      clients: z.array(
-        z.strictObject({ clientId: Id.nullable(), name: z.string(), open: Sum, late: Sum, count: z.int(), daysLate: z.int() }),
-      ),
-      expected: z.array(
-        z.strictObject({
-          from: DateText.nullable().describe('a Monday; null for what is late already'),
-          to: DateText.nullable().describe('null for what is later than the weeks shown'),
-          sum: Sum.describe('without what is disputed'),
-          parts: z.array(ToCome),
-        }),
-      ),
-    }),
+    LedgerSeen,
   ),
   papers: reads(
     'Issued papers as they stood on a date, newest first; what is open, the longest due first.',
@@ -84,25 +106,7 @@ export const ledger = {
   year: reads(
     'A calendar year by month, client and job: billed and received; and what to set aside of it.',
     z.strictObject({ year: Year }),
-    z.strictObject({
-      year: z.int(),
-      years: z.array(z.int()).describe('that hold papers or payments, newest first'),
-      home: Currency,
-      ...MovedSums,
-      months: z.array(z.strictObject({ month: z.string().describe('YYYY-MM'), ...MovedSums })),
-      clients: z.array(z.strictObject({ clientId: Id.nullable(), name: z.string(), ...MovedSums })),
-      jobs: z.array(z.strictObject({ jobId: Id.nullable(), title: z.string(), ...MovedSums })),
-      setAside: z.strictObject({
-        income: Money.describe('received without the tax that was collected'),
-        collected: Money,
-        costs: Money,
-        profit: Money,
-        amount: Money,
-        reason: z.string(),
-        selfEmployment: z.strictObject({ tax: Money, reason: z.string() }).nullable(),
-        cautions: z.array(z.string()),
-      }),
-    }),
+    LedgerYear,
   ),
   earned: reads(
     'What each billed job kept per hour away, and what pulled it down; newest bill first.',

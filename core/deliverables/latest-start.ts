@@ -12,7 +12,7 @@ export function latestStart(id: string, stages: readonly Stage[], slots: readonl
   const now = schedule(stages, slots);
   const lateness = new Map(now.stages.map((stage) => [stage.id, stage.lateness]));
   const own = stages.find((stage) => stage.id === id);
-  if (!own || own.halfHours === 0 || !(Number(lateness.get(id) ?? Infinity) <= 0)) return null;
+  if (!own || own.halfHours === 0 || (lateness.get(id) ?? Infinity) > 0) return null;
   // Each may be as late as it is now, the asked one not at all.
   const kept = stages.map((stage) => ({ ...stage, dueAt: stage.dueAt + Math.max(0, stage.id === id ? 0 : (lateness.get(stage.id) ?? 0)) }));
   const unplaced = new Map(now.stages.map((stage) => [stage.id, stage.unplaced]));

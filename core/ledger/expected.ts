@@ -2,10 +2,11 @@
  * Money that is expected, by week: bills by their due dates, deposits and bills that are still to be issued.
  */
 import { dateLater } from '../time/wall.ts';
-import { sumOf, type Rated, type Sum } from './sums.ts';
+import { addSums, sumOf, type Rated, type Sum } from './sums.ts';
 
 /** How many weeks are shown one by one; what comes after stands together. */
 const WEEKS = 12;
+const SOON_WEEKS = 4;
 
 /** `on` is when it is expected. What is disputed is shown and not counted. */
 export type ToCome = Rated & { kind: 'due' | 'disputed' | 'deposit' | 'to bill'; on: string; what: string; jobId: string | null };
@@ -32,6 +33,16 @@ export function expectedByWeek(items: readonly ToCome[], asOf: string, home: str
       ),
       parts: same.toSorted((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.what < b.what ? -1 : 1)),
     }));
+}
+
+/** What is expected from the week of a date on to four weeks later; what is late already is not in it. */
+export function expectedSoon(weeks: readonly Pick<ExpectedWeek, 'from' | 'to' | 'sum'>[], asOf: string, home: string): Sum {
+  const last = dateLater(asOf, 7 * SOON_WEEKS);
+  const soon = weeks.filter(({ from, to }) => from !== null && to !== null && from <= last);
+  return addSums(
+    soon.map((week) => week.sum),
+    home,
+  );
 }
 
 /** The Monday of a date's week (ISO 8601). */

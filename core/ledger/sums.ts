@@ -2,7 +2,7 @@
  * Sums over amounts in several currencies. Currencies are never added but by the rate that is stored with each amount.
  */
 import { exchanged } from '../money/exchange.ts';
-import { add, zero, type Money } from '../money/money.ts';
+import { add, sum, zero, type Money } from '../money/money.ts';
 
 /**
  * An amount with its stored rate: home currency for one unit, exact decimal; null where none is known or it is the home currency.
@@ -40,4 +40,14 @@ export function inOrder(one: string, other: string, home: string): number {
 /** What a sum weighs when groups are put in order: its worth at home, else its largest amount. */
 export function weightOf({ home, by }: Sum): number {
   return home?.minor ?? Math.max(0, ...by.map(({ minor }) => minor));
+}
+
+/** Several sums as one; at home only where each of them is known there. */
+export function addSums(sums: readonly Sum[], home: string): Sum {
+  const by = sumOf(
+    sums.flatMap((each) => each.by.map((amount) => ({ amount, rate: null }))),
+    home,
+  ).by;
+  const known = sums.flatMap((each) => each.home ?? []);
+  return { by, home: known.length === sums.length ? sum(home, known) : null };
 }

@@ -55,7 +55,7 @@ export function yearSetAside({ year, home, percent, received, spent, paidToHands
       percent === null ? 'The share to set aside is part of your own year: fill it in in Setup.' : '',
       leftOut(received.length - inHome.length, 'payment'),
       leftOut(spent.length + paidToHands.length - known.length, 'cost'),
-      'Mileage, per diem and the wear of kit are not taken off here; the logs below have them.',
+      'Mileage, per diem and the wear of kit are not taken off here; the logs have them.',
     ].filter((caution) => caution !== ''),
   };
 }

@@ -22,6 +22,11 @@ export function paperDate(date: string): string {
   return `${day.day} ${month(day)} ${day.year}`;
 }
 
+/** "December" for `2026-12`. */
+export function monthInWords(yearMonth: string): string {
+  return MONTHS[Number(yearMonth.slice(5, 7)) - 1] ?? yearMonth;
+}
+
 /** Two dates and all between: "27 to 28 November 2026", "27 November to 3 December 2026", and one date where both are the same. */
 export function paperSpan(from: string, to: string): string {
   const [first, last] = [Temporal.PlainDate.from(from), Temporal.PlainDate.from(to)];

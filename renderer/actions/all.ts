@@ -10,6 +10,7 @@ import { find } from './find.ts';
 import { goDesk } from './go-desk.ts';
 import { goJobs } from './go-jobs.ts';
 import { goKit } from './go-kit.ts';
+import { goLedger } from './go-ledger.ts';
 import { goPeople } from './go-people.ts';
 import { goRates } from './go-rates.ts';
 import { goRoad } from './go-road.ts';
@@ -77,6 +78,7 @@ export const actions: readonly Action[] = [
   goPeople,
   goKit,
   goRates,
+  goLedger,
   goSetup,
   newJob,
   newCard,

@@ -5,10 +5,21 @@ import { pencilDates } from './renew.ts';
 type Stop = { label: string; perform: (clock: Clock) => void | Promise<unknown> };
 const openJob = ({ jobId }: Clock): void => sceneNow().go(`/jobs/${jobId}`);
 
+const openInvoice =
+  (begin: 'pay' | 'remind') =>
+  ({ invoiceId }: Clock): void =>
+    sceneNow().go(`/ledger/invoice/${invoiceId ?? ''}/${begin}`);
+
 const stops = new Map<string, Stop>([
   ['answer', { label: 'Open the answer', perform: openJob }],
   ['ask-or-let-go', { label: 'Ask or let go', perform: openJob }],
   ['renew', { label: 'Renew the pencil', perform: ({ jobId, jobVersion }) => pencilDates(jobId, jobVersion) }],
+  ['bill-deposit', { label: 'Bill it', perform: openJob }],
+  ['bill', { label: 'Draft it', perform: openJob }],
+  ['enter-hours', { label: 'Enter hours', perform: openJob }],
+  ['pay-hand', { label: 'Note it as paid', perform: openJob }],
+  ['open-invoice', { label: 'Record a payment', perform: openInvoice('pay') }],
+  ['remind', { label: 'Remind them', perform: openInvoice('remind') }],
 ]);
 const open: Stop = { label: 'Open the job', perform: openJob };
 

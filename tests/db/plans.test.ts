@@ -6,7 +6,6 @@ import { expect, test } from 'vitest';
 import { GONE_PENCILS } from '../../db/gone.ts';
 import { BILLED_IN_YEAR, CLOSED, PARTS_OF, UNBILLED } from '../../db/ledger.ts';
 import { FEW_AS_OF } from '../../db/invoices.ts';
-import { FEW_AS_OF } from '../../db/invoices.ts';
 import { LONGEST_STAY_MS, stays } from '../../db/schema/jobs.ts';
 import { explain } from '../explain.ts';
 import { NOW, temporaryStore } from '../store.ts';
@@ -81,17 +80,6 @@ test('papers of a year are found in the index of numbers, parts of a span by its
   expect(new Set(gone)).toEqual(
     new Set(['SCAN invoices USING COVERING INDEX invoices_sequence', 'SCAN touched', 'SCAN off VIRTUAL TABLE INDEX 3:']),
   );
-});
-
-test.each([
-  ['one', 'and i.id = @id', 'sqlite_autoindex_invoices_1'],
-  ['those of a job', 'and i.job_id = @id', 'invoices_by_job'],
-  ['those of a client', 'and i.client_id = @id', 'invoices_by_client'],
-])('issued papers as of a date, %s: by index, and so is what was paid and credited', async (_, where, index) => {
-  const store = await temporaryStore();
-  const plan = store.write((db) => explain(db, `${FEW_AS_OF} ${where}`, { asOf: '2026-12-01', id: 'a' }));
-  expect(plan.join('\n')).toContain(index);
-  expect(plan.filter((step) => step.startsWith('SCAN'))).toEqual([]);
 });
 
 test.each([

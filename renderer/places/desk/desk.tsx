@@ -8,6 +8,7 @@ import { Welcome } from '../setup/welcome.tsx';
 import { Clocks } from './clocks.tsx';
 import style from './desk.module.css';
 import { Lines } from './lines.tsx';
+import { MoneyFigures } from './money-figures.tsx';
 import { PasteBox } from './paste-box.tsx';
 import { SampleLine } from './sample-line.tsx';
 
@@ -66,6 +67,7 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
               <dd className={style.strong}>{formatMoney(asked.data.month.inked, { code: true })}</dd>
               <dt>In pencil</dt>
               <dd>{formatMoney(asked.data.month.pencilled, { code: true })}</dd>
+              <MoneyFigures {...asked.data.month} />
             </dl>
           </section>
         ) : null}

@@ -4,7 +4,7 @@
 import { closeSync, ftruncateSync, openSync } from 'node:fs';
 import { request } from 'node:http';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 
 import { commandLine } from '../../../electron/doors/command-line.ts';
 import { knock, pageHeaders } from '../../knock.ts';
@@ -79,16 +79,15 @@ test('the command line reads no file that is larger than any procedure takes', a
   ftruncateSync(handle, 200_000_000);
   closeSync(handle);
   const written: string[] = [];
-  const { write } = process.stdout;
-  process.stdout.write = ((text: string, done?: () => void) => {
-    written.push(text);
-    done?.();
+  const output = vi.spyOn(process.stdout, 'write').mockImplementation((text: string | Uint8Array, done?: unknown) => {
+    written.push(String(text));
+    if (typeof done === 'function') done();
     return true;
-  }) as typeof process.stdout.write;
+  });
   try {
     expect(await commandLine(['expenses.attach', file])).toBe(2);
   } finally {
-    process.stdout.write = write;
+    output.mockRestore();
   }
   expect(JSON.parse(written.join(''))).toMatchObject({ code: 'BAD_INPUT', what: 'file is larger than 12 MB.' });
 });
