@@ -25,7 +25,8 @@ export function Expenses({ job, zone, taxes }: { job: Job; zone: string; taxes: 
   const [editing, setEditing] = useState<Expense | 'new' | null>(null);
   if (!data || (job.state !== 'inked' && job.state !== 'cancelled' && data.expenses.length === 0)) return null;
   const { expenses, currency, spent, charged, cautions } = data;
-  const close = (): void => setEditing(null);
+  // A form that ends late does not close another that was opened meanwhile.
+  const close = (): void => setEditing((now) => (now === editing ? null : now));
   const today = dateIn(zone, Temporal.Now.instant().epochMilliseconds);
   return (
     <section className={style.part} aria-labelledby="expenses">

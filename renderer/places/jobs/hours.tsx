@@ -31,7 +31,8 @@ export function Hours({ job, home }: { job: Job; home: Place }) {
   const hours = asked.data;
   if (!hours || (job.state !== 'inked' && hours.days.length === 0)) return null;
   const open = job.state === 'inked';
-  const close = (): void => setEditing(null);
+  // A form that ends late does not close another that was opened meanwhile.
+  const close = (): void => setEditing((now) => (now === editing ? null : now));
   const begin = (date: string): void =>
     setEditing({ stored: undefined, start: blankHours(job.days.find((day) => day.date === date) ?? { date }, hours.zone) });
   const zones = [...new Set([hours.zone, home.zone])];

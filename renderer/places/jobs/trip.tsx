@@ -24,7 +24,8 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
   if (!data) return null;
   const { legs, breaks } = data;
   const { place } = job;
-  const close = (): void => setEditing(null);
+  // A form that ends late does not close another that was opened meanwhile.
+  const close = (): void => setEditing((now) => (now === editing ? null : now));
   const last = legs.at(-1)?.to;
   const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place, currency) : blankLeg(home, place, currency);
   const away = place && place.key !== home.key ? place : null;
