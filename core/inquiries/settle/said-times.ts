@@ -182,6 +182,7 @@ const ROW_HEAD =
 /** "Friday 22 Oct - shoot, 7am-7pm": a line that begins with its one date. */
 function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
   const from = text.lastIndexOf('\n', time.start - 1) + 1;
+  if (from === 0) return undefined;
   const end = text.indexOf('\n', time.end);
   const inLine = dates.filter((date) => date.start >= from && date.end <= (end < 0 ? text.length : end));
   const only = inLine.length === 1 ? inLine[0] : undefined;
@@ -189,8 +190,7 @@ function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention
     only.explicit &&
     only.end <= time.start &&
     (time.start - only.end <= LONGEST_ACROSS || /[|\t]/.test(text.slice(only.end, time.start))) &&
-    ROW_HEAD.test(text.slice(from, only.start)) &&
-    from > 0
+    ROW_HEAD.test(text.slice(from, only.start))
     ? only
     : undefined;
 }
