@@ -39,7 +39,13 @@ export function Bar({ percent, look = 'solid' }: { percent: number; look?: Look 
   return (
     <svg aria-hidden>
       {percent > 0 ? (
-        <rect className={style[look]} x={inset} y={inset} width={`${Math.max(percent - inset * 2, 0.5)}%`} height={10 - 2 * inset} />
+        <rect
+          className={style[look]}
+          x={inset}
+          y={inset}
+          height={10 - 2 * inset}
+          style={{ width: `max(${percent}% - ${2 * inset}px, 1px)` }}
+        />
       ) : null}
     </svg>
   );
