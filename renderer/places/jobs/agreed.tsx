@@ -4,6 +4,7 @@ import type { QuoteVersion } from '../../../core/contract/quotes.ts';
 import { agreedDraft } from '../../../core/quotes/agreed.ts';
 import { epochOf, wallAt } from '../../../core/time/read.ts';
 import { datesInWords, wallInWords } from '../../../core/words/dates.ts';
+import { byHow } from '../../../core/words/how.ts';
 import style from './agreed.module.css';
 import { Amendments } from './amendments.tsx';
 import { CallingOff } from './calling-off.tsx';
@@ -42,7 +43,7 @@ function Yes({ job, ink, versions, home }: Props & { ink: NonNullable<Job['ink']
     <>
       <p>
         <strong>{`Inked ${wallInWords(wallAt(epochOf(ink.at), home.zone))}.`}</strong>{' '}
-        {`${ink.who} said yes by ${ink.how}${inkedTo(job, versions)}.`}
+        {`${ink.who} said yes ${byHow(ink.how)}${inkedTo(job, versions)}.`}
       </p>
       {job.state === 'inked' ? (
         <p
