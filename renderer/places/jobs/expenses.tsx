@@ -1,5 +1,4 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import type { Expense } from '../../../core/contract/expenses.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Money } from '../../../core/contract/parts.ts';
@@ -12,6 +11,7 @@ import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
 import { savePaper } from '../../parts/paper-file.ts';
 import table from '../../parts/table.module.css';
+import { useOneOpen } from '../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../undo.ts';
 import { ExpenseForm } from './expense-form.tsx';
 import style from './hours.module.css';
@@ -22,11 +22,9 @@ type Shown = Expense & { charged: Money | null; reason: string };
 /** What was spent for the job, each with its receipt and what of it is charged on. @param taxes whether I charge any */
 export function Expenses({ job, zone, taxes }: { job: Job; zone: string; taxes: boolean }) {
   const data = useQuery(ask.expenses.of.queryOptions({ input: { jobId: job.id } })).data;
-  const [editing, setEditing] = useState<Expense | 'new' | null>(null);
+  const [editing, setEditing, close] = useOneOpen<Expense | 'new'>();
   if (!data || (job.state !== 'inked' && job.state !== 'cancelled' && data.expenses.length === 0)) return null;
   const { expenses, currency, spent, charged, cautions } = data;
-  // A form that ends late does not close another that was opened meanwhile.
-  const close = (): void => setEditing((now) => (now === editing ? null : now));
   const today = dateIn(zone, Temporal.Now.instant().epochMilliseconds);
   return (
     <section className={style.part} aria-labelledby="expenses">

@@ -16,13 +16,14 @@ import { Field } from '../../parts/field.tsx';
 import { Reader } from '../../parts/reader.ts';
 import table from '../../parts/table.module.css';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
+import { useOneOpen } from '../../parts/use-one-open.ts';
 import { fieldTrouble } from '../../trouble.ts';
 import { sayWithUndo } from '../../undo.ts';
 import style from './hours.module.css';
 
 /** What hands are owed for the job, and what was paid. @param today date at home */
 export function HoursOwed({ job, owed, today }: { job: Job; owed: readonly HandDue[]; today: string }) {
-  const [paying, setPaying] = useState<string | null>(null);
+  const [paying, setPaying, close] = useOneOpen<string>();
   if (owed.length === 0) return null;
   return (
     <div>
@@ -73,7 +74,7 @@ export function HoursOwed({ job, owed, today }: { job: Job; owed: readonly HandD
         .filter(({ handId }) => handId === paying)
         .slice(0, 1)
         .map((due) => (
-          <PaidForm key={due.handId} jobId={job.id} due={due} today={today} onDone={() => setPaying(null)} />
+          <PaidForm key={due.handId} jobId={job.id} due={due} today={today} onDone={close} />
         ))}
     </div>
   );

@@ -1,5 +1,4 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import type { JobHours, Worked } from '../../../core/contract/hours.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
@@ -12,6 +11,7 @@ import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
 import table from '../../parts/table.module.css';
+import { useOneOpen } from '../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../undo.ts';
 import { HoursForm } from './hours-form.tsx';
 import { HoursOwed } from './hours-owed.tsx';
@@ -21,18 +21,16 @@ import style from './hours.module.css';
 import { Overtime } from './overtime.tsx';
 import { blankHours, hoursFields, typedHours, type TypedHours } from './typed-hours.ts';
 
-type Editing = { stored: Worked | undefined; start: TypedHours } | null;
+type Editing = { stored: Worked | undefined; start: TypedHours };
 
 /** The hours of a job: the sign for use on site, what was worked, overtime and what was said to it, what it comes to, what hands are owed. */
 export function Hours({ job, home }: { job: Job; home: Place }) {
   // The sign counts minutes, so it is read again twice a minute.
   const asked = useQuery({ ...ask.hours.of.queryOptions({ input: { jobId: job.id } }), refetchInterval: 30_000 });
-  const [editing, setEditing] = useState<Editing>(null);
+  const [editing, setEditing, close] = useOneOpen<Editing>();
   const hours = asked.data;
   if (!hours || (job.state !== 'inked' && hours.days.length === 0)) return null;
   const open = job.state === 'inked';
-  // A form that ends late does not close another that was opened meanwhile.
-  const close = (): void => setEditing((now) => (now === editing ? null : now));
   const begin = (date: string): void =>
     setEditing({ stored: undefined, start: blankHours(job.days.find((day) => day.date === date) ?? { date }, hours.zone) });
   const zones = [...new Set([hours.zone, home.zone])];

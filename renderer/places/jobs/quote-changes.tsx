@@ -1,10 +1,11 @@
-import { useState, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { QuoteDraft } from '../../../core/contract/quotes.ts';
 import { undoQuote } from '../../actions/undo-quote.ts';
 import type { ChangeDraft, Shown } from '../../drafts.ts';
 import { ActionButton } from '../../parts/action-button.tsx';
 import { Button } from '../../parts/button.tsx';
+import { useOneOpen } from '../../parts/use-one-open.ts';
 import { AddLineForm } from './add-line-form.tsx';
 import { CostForm } from './cost-form.tsx';
 import { DiscountForm } from './discount-form.tsx';
@@ -38,8 +39,8 @@ type Named = keyof typeof named;
 
 /** What can be changed about the quote beside its lines: one form at a time, under the words that open it. */
 export function QuoteChanges({ job, draft, shown, change, changeAll, taxes }: Props) {
-  const [open, setOpen] = useState<Named | null>(null);
-  const close = { onClose: () => setOpen(null) };
+  const [open, setOpen, onClose] = useOneOpen<Named>();
+  const close = { onClose };
   const dates = [...new Set(job.days.map((day) => day.date))];
   const forms: Record<Named, ReactNode> = {
     line: <AddLineForm change={change} {...close} />,

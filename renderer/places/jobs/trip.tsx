@@ -1,5 +1,4 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Leg } from '../../../core/contract/trips.ts';
@@ -11,6 +10,7 @@ import { ask } from '../../ask.ts';
 import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { useOneOpen } from '../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../undo.ts';
 import { RememberedWays } from './remembered-ways.tsx';
 import { LegForm } from './trip-leg-form.tsx';
@@ -19,13 +19,11 @@ import { blankLeg, typedLeg } from './typed-leg.ts';
 
 /** The movements of the job from home to home: legs that are known, and the estimated way where there is none. */
 export function Trip({ job, home, currency, unit }: { job: Job; home: Place; currency: string; unit: 'mi' | 'km' }) {
-  const [editing, setEditing] = useState<Leg | 'new' | null>(null);
+  const [editing, setEditing, close] = useOneOpen<Leg | 'new'>();
   const data = useQuery(ask.trips.legs.queryOptions({ input: { jobId: job.id } })).data;
   if (!data) return null;
   const { legs, breaks } = data;
   const { place } = job;
-  // A form that ends late does not close another that was opened meanwhile.
-  const close = (): void => setEditing((now) => (now === editing ? null : now));
   const last = legs.at(-1)?.to;
   const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place, currency) : blankLeg(home, place, currency);
   const away = place && place.key !== home.key ? place : null;

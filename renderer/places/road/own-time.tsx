@@ -1,5 +1,4 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Personal } from '../../../core/contract/personal.ts';
 import { zoneInWords } from '../../../core/words/dates.ts';
@@ -7,6 +6,7 @@ import { ask } from '../../ask.ts';
 import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { useOneOpen } from '../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../undo.ts';
 import { OwnTimeForm } from './own-time-form.tsx';
 import { ownSpanInWords } from './own-time-words.ts';
@@ -16,10 +16,9 @@ const hardnessWords = { never: 'never: it blocks a job', settle: 'can be talked 
 
 /** Days and hours that are mine: a job on them is not possible, or must be settled. */
 export function OwnTime({ home }: { home: Place }) {
-  const [editing, setEditing] = useState<Personal | 'new' | null>(null);
+  const [editing, setEditing, close] = useOneOpen<Personal | 'new'>();
   const own = useQuery(ask.personal.list.queryOptions({ input: {} })).data?.personal;
   if (!own) return null;
-  const close = (): void => setEditing(null);
   return (
     <section aria-labelledby="own-time" className={style.part}>
       <div className={style.head}>

@@ -1,5 +1,4 @@
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import type { Invoice, InvoiceRow } from '../../../../core/contract/invoices.ts';
 import type { Money } from '../../../../core/contract/parts.ts';
 import type { Setup } from '../../../../core/contract/setup.ts';
@@ -11,6 +10,7 @@ import { deed } from '../../../deeds.ts';
 import { Asked } from '../../../parts/asked.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { savePaper } from '../../../parts/paper-file.ts';
+import { useOneOpen } from '../../../parts/use-one-open.ts';
 import quote from '../quote.module.css';
 import { BillTotals } from './bill-totals.tsx';
 import style from './billing.module.css';
@@ -28,7 +28,7 @@ type Props = {
   /** The form that is open at first. */
   begin?: 'pay' | 'remind';
 };
-type Open = NoteKind | 'pay' | 'credit' | 'remind' | 'refund' | 'use credit' | null;
+type Open = NoteKind | 'pay' | 'credit' | 'remind' | 'refund' | 'use credit';
 
 /** One issued paper: what it says, what came after it, and what can be done about it. */
 export function IssuedOne({ row, ...props }: Props) {
@@ -37,9 +37,7 @@ export function IssuedOne({ row, ...props }: Props) {
 }
 
 function Shown({ invoice, mine, today, credit, begin }: Omit<Props, 'row'> & { invoice: Invoice }) {
-  const [open, setOpen] = useState<Open>(begin ?? null);
-  // A form that ends late does not close another that was opened meanwhile.
-  const close = (): void => setOpen((now) => (now === open ? null : now));
+  const [open, setOpen, close] = useOneOpen<Open>(begin ?? null);
   const { kind, content, reminders, disputed } = invoice;
   return (
     <div className={style.inside}>
