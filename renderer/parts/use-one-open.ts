@@ -6,5 +6,5 @@ import { useState } from 'react';
  */
 export function useOneOpen<T>(begin: T | null = null): [T | null, (next: T) => void, () => void] {
   const [open, setOpen] = useState<T | null>(begin);
-  return [open, (next) => setOpen(() => next), () => setOpen((now) => (now === open ? null : now))];
+  return [open, setOpen, () => setOpen((now) => (now === open ? null : now))];
 }

@@ -95,6 +95,9 @@ test('a bill is changed, issued with a reason, overpaid, disputed, reminded of, 
   const [paid] = await rows();
   expect(paid).toMatchObject({ state: 'paid', open: { minor: 0 } });
 
+  // What can be done with a paid bill moves together once it is known as paid.
+  await expect(payment).toBeHidden();
+  await expect(bill.getByRole('button', { name: `Record a payment: ${year}-001` })).toBeHidden();
   await bill.getByRole('button', { name: `Credit it: ${year}-001` }).click();
   const credit = bill.getByRole('form', { name: 'Credit it' });
   await credit.getByText('a part').click();
