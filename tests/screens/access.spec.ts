@@ -172,6 +172,20 @@ test('the Desk stands on 1280 by 800 without scrolling', async ({ page }) => {
   expect(await page.locator('main').evaluate((main) => main.scrollHeight - main.clientHeight)).toBeLessThanOrEqual(0);
 });
 
+test('only the part below the places scrolls: the frame stands still, also where the focus is in what only readers see', async ({
+  page,
+}) => {
+  await page.goto(full.page);
+  for (const path of paths) {
+    await goTo(page, path);
+    const tooLong = await page.evaluate(() => {
+      for (const input of document.querySelectorAll<HTMLElement>('main input, main textarea')) input.focus();
+      return Math.max(window.scrollY, document.documentElement.scrollHeight - window.innerHeight);
+    });
+    expect(tooLong, path).toBe(0);
+  }
+});
+
 test('everything can be pressed: targets are at least 24 pixels high or stand in a sentence', async ({ page }) => {
   await page.goto(full.page);
   for (const path of paths) {
