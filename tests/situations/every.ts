@@ -3,7 +3,8 @@ import { clocksAbroad } from './clocks-abroad.ts';
 import { editDays } from './edit-days.ts';
 import { kitAndChains } from './kit-and-chains.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
-import { lifts } from './lifts.ts';
+import { liftsOfDaysAndPeople } from './lifts-of-days-and-people.ts';
+import { liftsOnTheWay } from './lifts-on-the-way.ts';
 import { leaving } from './leaving.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
@@ -19,7 +20,8 @@ export const everySituation: readonly Situation[] = [
   ...pencilsAndClocks,
   ...kitAndTickets,
   ...cautions,
-  ...lifts,
+  ...liftsOnTheWay,
+  ...liftsOfDaysAndPeople,
   ...more,
   ...clocksAbroad,
   ...ownTickets,
