@@ -7,7 +7,6 @@ import type { Situation } from './shape.ts';
 const gala = { title: 'Gala', place: duluth, days: ['2026-12-11 15:00-23:31'] };
 const early = { place: duluth, days: ['2026-12-12 07:30-12:00 half'] };
 const bo = { name: 'Bo', home: duluth, role: 'shoot' as const, dayRate: '400.00' };
-const fair = { title: 'Bread fair', place: milwaukee, days: ['2026-06-08 08:00-20:00'] };
 const pencilled: Situation = {
   name: 'a pencil before it: second pencil, a challenge and a hand are offered',
   home: duluth,

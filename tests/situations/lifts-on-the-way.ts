@@ -4,7 +4,6 @@
 import { denver, duluth, fargo, milwaukee, thunderBay } from '../core/trips/places.ts';
 import type { Situation } from './shape.ts';
 
-const gala = { title: 'Gala', place: duluth, days: ['2026-12-11 15:00-23:31'] };
 const longDay: Situation = {
   name: 'travelled on the day itself, a long day is over fourteen hours',
   home: duluth,
@@ -31,7 +30,6 @@ const flown = {
   depart: '2026-06-09T11:00',
   arrive: '2026-06-09T13:00',
 };
-const bo = { name: 'Bo', home: duluth, role: 'shoot' as const, dayRate: '400.00' };
 const fair = { title: 'Bread fair', place: milwaukee, days: ['2026-06-08 08:00-20:00'] };
 const ticketed: Situation = {
   name: 'a ticket under the days: it is offered to give it up, with its cost',
@@ -64,20 +62,6 @@ const oneLight: Situation = {
   answer: 'free if',
   findings: [{ kind: 'rest', hardness: 'settle', numbers: { by: 'home' } }],
   offers: ['Send Light on by courier'],
-};
-const pencilled: Situation = {
-  name: 'a pencil before it: second pencil, a challenge and a hand are offered',
-  home: duluth,
-  hands: [bo],
-  booked: [{ title: 'Robotics final', place: fargo, days: ['2026-12-12 09:00-18:00'], pencilled: 1 }],
-  candidate: { place: duluth, days: ['2026-12-12 08:00-18:00'] },
-  answer: 'free if',
-  findings: [{ kind: 'overlap', hardness: 'settle' }],
-  offers: [
-    'Take it as second pencil behind Robotics final',
-    'Ask Robotics final for a yes or no within 24 h',
-    'Ask Bo to cover the shoot on Sat 12 December',
-  ],
 };
 
 export const liftsOnTheWay: readonly Situation[] = [
