@@ -3,10 +3,8 @@
  */
 import type { InvoiceContent } from '../../core/contract/invoices.ts';
 import { invoicePaperContent, typedOnInvoice } from '../../core/invoices/paper.ts';
-import { facts, notes, sums } from './blocks.ts';
+import { account } from './account.ts';
 import { paperFile, type PaperOptions } from './file.ts';
-import { pay } from './pay.ts';
-import { table } from './table.ts';
 
 /**
  * Write the paper of an invoice or a credit note: the same bytes for the same content.
@@ -19,13 +17,7 @@ export async function invoicePaper(content: InvoiceContent, options?: PaperOptio
       frame: paper,
       typed: typedOnInvoice(content),
       madeAt: content.issuedAt,
-      blocks: (sheet) => [
-        facts(sheet, paper.facts),
-        ...table(sheet, paper),
-        ...sums(sheet, paper.sums),
-        ...(paper.pay ? [pay(sheet, paper.pay)] : [sheet.gap()]),
-        ...notes(sheet, paper.notes),
-      ],
+      blocks: (sheet) => account(sheet, paper),
     },
     options,
   );

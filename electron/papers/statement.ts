@@ -2,10 +2,8 @@
  * A client's statement as a paper.
  */
 import { statementPaperContent, typedOnStatement, type StatementPaperInput } from '../../core/papers/statement.ts';
-import { facts, notes, sums } from './blocks.ts';
+import { account } from './account.ts';
 import { paperFile, type PaperOptions } from './file.ts';
-import { pay } from './pay.ts';
-import { table } from './table.ts';
 
 /**
  * Write the paper of a statement: the same bytes for the same content.
@@ -18,13 +16,7 @@ export async function statementPaper(input: StatementPaperInput, options?: Paper
       frame: paper,
       typed: typedOnStatement(input),
       madeAt: input.madeAt,
-      blocks: (sheet) => [
-        facts(sheet, paper.facts),
-        ...table(sheet, paper),
-        ...sums(sheet, paper.sums),
-        ...(paper.pay ? [pay(sheet, paper.pay)] : [sheet.gap()]),
-        ...notes(sheet, paper.notes),
-      ],
+      blocks: (sheet) => account(sheet, paper),
     },
     options,
   );

@@ -86,12 +86,7 @@ function Months({ seen: { months, billed, received, year, home } }: { seen: Ledg
             <tr>
               <th scope="col">Month</th>
               <td aria-hidden />
-              <th scope="col" className={table.figures}>
-                Billed
-              </th>
-              <th scope="col" className={table.figures}>
-                Received
-              </th>
+              <FigureHeads />
             </tr>
           </thead>
           <tbody>
@@ -110,6 +105,14 @@ function Months({ seen: { months, billed, received, year, home } }: { seen: Ledg
       </div>
     </section>
   );
+}
+
+function FigureHeads() {
+  return ['Billed', 'Received'].map((head) => (
+    <th key={head} scope="col" className={table.figures}>
+      {head}
+    </th>
+  ));
 }
 
 /** Two figures; none is a dash, so that what is there is seen. */
@@ -133,12 +136,7 @@ function By({ title, first, rows, home }: { title: string; first: string; rows: 
           <thead>
             <tr>
               <th scope="col">{first}</th>
-              <th scope="col" className={table.figures}>
-                Billed
-              </th>
-              <th scope="col" className={table.figures}>
-                Received
-              </th>
+              <FigureHeads />
             </tr>
           </thead>
           <tbody>
