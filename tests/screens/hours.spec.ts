@@ -10,6 +10,7 @@ import type { Job } from '../../core/contract/jobs.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { goTo, setUp, watch } from './stage.ts';
+import { pressEnter } from './keys.ts';
 
 // Each of these drives the whole of a section, with a store of its own.
 test.slow();
@@ -225,16 +226,13 @@ test('expenses: a receipt chosen or dropped, another currency, what is too large
 
 test('all of it by keyboard: call, an expense begun and left, hours kept with Enter', async ({ page }) => {
   const complaints = await open(page);
-  await page.getByRole('button', { name: 'Call now' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Call now' }));
   await expect(page.getByRole('button', { name: 'Wrap now' })).toBeVisible();
-  await page.getByRole('button', { name: 'Add an expense' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Add an expense' }));
   await expect(page.getByRole('form', { name: 'New expense' }).getByLabel('What', { exact: true })).toBeFocused();
   await page.keyboard.press('Escape');
   await expect(page.getByRole('form', { name: 'New expense' })).toHaveCount(0);
-  await page.getByRole('button', { name: `Enter the hours of ${inWords(before(1))}` }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: `Enter the hours of ${inWords(before(1))}` }));
   await expect(page.getByLabel('Date of the call')).toBeFocused();
   await page.getByLabel('Wrap', { exact: true }).focus();
   await page.keyboard.press('Enter');

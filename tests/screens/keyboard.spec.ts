@@ -1,6 +1,7 @@
 import { expect, test } from 'playwright/test';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, ordinaryMessage, setUp } from './stage.ts';
+import { pressEnter } from './keys.ts';
 
 let host: TestHost;
 test.beforeAll(async () => {
@@ -82,11 +83,9 @@ test('paste to PDF without a mouse', async ({ page }) => {
   await page.getByLabel('Inquiry as it came').focus();
   await page.keyboard.insertText(ordinaryMessage());
   await page.keyboard.press('Control+Enter');
-  await page.getByRole('button', { name: 'Make the quote, pencil it' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Make the quote, pencil it' }));
   await expect(page.getByRole('heading', { name: /Version 1 is made/ })).toBeVisible();
   const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save the PDF' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Save the PDF' }));
   expect((await saving).suggestedFilename()).toMatch(/\.pdf$/);
 });

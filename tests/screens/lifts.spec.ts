@@ -4,6 +4,7 @@ import type { Job } from '../../core/contract/jobs.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';
+import { pressEnter } from './keys.ts';
 
 let host: TestHost;
 let jobs: Record<'ink' | 'pencil' | 'inquiry' | 'bare', Job>;
@@ -105,8 +106,7 @@ test('a hand is asked for by the keyboard alone: their day and cost are said, an
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   await expect(page.getByRole('heading', { name: 'Not possible' })).toBeVisible();
   await expect(lift(page, /^Decline kindly/)).toBeVisible();
-  await lift(page, /^Ask Bo Lind to cover the shoot/).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(lift(page, /^Ask Bo Lind to cover the shoot/));
   await expect(page.getByText(/^good to know: As if Bo Lind had said yes .* USD 400\.00\.$/)).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Free', exact: true })).toBeFocused();
   await page.keyboard.press('Tab');
@@ -116,8 +116,7 @@ test('a hand is asked for by the keyboard alone: their day and cost are said, an
   expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(
     /^Hello Bo,\n\ncould you cover the shoot in Milwaukee for me\?/,
   );
-  await page.getByRole('button', { name: /^Take back: Ask Bo Lind/ }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: /^Take back: Ask Bo Lind/ }));
   await expect(page.getByRole('heading', { name: 'Not possible' })).toBeVisible();
 });
 

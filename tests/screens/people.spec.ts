@@ -7,6 +7,7 @@ import type { Client, ClientFields } from '../../core/contract/people.ts';
 import { blankClient, blankHand } from '../../core/people/blank.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';
+import { pressEnter } from './keys.ts';
 
 const LONG_NAME = 'Northern lake harbour masters’ yearly gathering and supper';
 
@@ -33,12 +34,10 @@ test('a client is typed by keyboard alone, corrected where it was wrong, and lis
   const complaints = watch(page);
   await open(page, '/people');
   await expect(page.getByText('No client yet.')).toBeVisible();
-  await page.getByRole('button', { name: 'New client' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'New client' }));
   await page.getByLabel('Name', { exact: true }).focus();
   await page.keyboard.type(LONG_NAME);
-  await page.getByRole('button', { name: 'Add a contact' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Add a contact' }));
   await page.getByLabel('Contacts, the main one first, row 1: Name').focus();
   await page.keyboard.type('Ilse Marrow');
   await page.getByLabel('Country, two letters').focus();

@@ -4,6 +4,7 @@ import { expect, test, type Page } from 'playwright/test';
 import type { Job } from '../../core/contract/jobs.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { fill, goTo, setUp, watch } from './stage.ts';
+import { pressEnter } from './keys.ts';
 
 let host: TestHost;
 let inquiry: Job;
@@ -127,8 +128,7 @@ test('what is laid on is dragged, the answer follows, nothing is saved before it
 test('the same by keys alone', async ({ page }) => {
   await openRoad(page);
   const asked = await storedDays();
-  await page.getByRole('button', { name: /Lay an inquiry on/ }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: /Lay an inquiry on/ }));
   await page.getByRole('option', { name: 'Laid on: Curling championship' }).waitFor();
   await page.keyboard.type('Laid on: Curl');
   await page.keyboard.press('Enter');
@@ -141,8 +141,7 @@ test('the same by keys alone', async ({ page }) => {
   await expect(page.locator('[data-laid]').first()).toBeInViewport();
   for (let day = 0; day < 12; day += 1) await page.keyboard.press('Alt+ArrowLeft');
   await expect(part).toContainText('1 day earlier, not saved');
-  await page.getByRole('button', { name: 'Keep these days' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Keep these days' }));
   await expect(page.getByText(/^Curling championship is now on/)).toBeVisible();
   await page.keyboard.press('Alt+ArrowRight');
   await page.getByRole('button', { name: 'Keep these days' }).press('Enter');

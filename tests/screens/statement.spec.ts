@@ -9,6 +9,7 @@ import type { Client } from '../../core/contract/people.ts';
 import { blankClient } from '../../core/people/blank.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { goTo, setUp, today, watch } from './stage.ts';
+import { pressEnter } from './keys.ts';
 
 let host: TestHost;
 test.beforeEach(async () => {
@@ -56,8 +57,7 @@ test('it says what is open, shows every entry with its balance, and is put on pa
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Put the statement in USD on paper' }).focus();
-  await page.keyboard.press('Enter');
+  await pressEnter(page.getByRole('button', { name: 'Put the statement in USD on paper' }));
   const name = `Statement ${today().toString()} USD, Guild of Lakeside Bakers.pdf`;
   expect((await download).suggestedFilename()).toBe(name);
   await expect(page.getByText(`${name} is made.`)).toBeVisible();
