@@ -15,7 +15,7 @@ import { newId } from './ids.ts';
 import { daysOf, replaceDays } from './job-days.ts';
 import { newestPencil, type PencilRow } from './pencils.ts';
 import { clientById } from './people.ts';
-import { perStore } from './prepared.ts';
+import { insertRow, perStore } from './prepared.ts';
 import { jobs } from './schema/jobs.ts';
 import { papers, quoteVersions } from './schema/quotes.ts';
 import type { ReadableDb, WritableDb } from './store.ts';
@@ -170,21 +170,19 @@ export type NewJob = {
 export function insertJob(db: WritableDb, job: NewJob): string {
   const id = newId();
   const { message, questions, spans, remembered = null, receivedAt, receivedZone, now } = job;
-  db.insert(jobs)
-    .values({
-      ...factColumns(job.facts),
-      id,
-      stage: 'inquiry',
-      message,
-      questions,
-      spans,
-      remembered,
-      receivedAt,
-      receivedZone,
-      createdAt: now,
-      updatedAt: now,
-    })
-    .run();
+  insertRow(db, jobs, {
+    ...factColumns(job.facts),
+    id,
+    stage: 'inquiry',
+    message,
+    questions,
+    spans,
+    remembered,
+    receivedAt,
+    receivedZone,
+    createdAt: now,
+    updatedAt: now,
+  });
   replaceDays(db, id, job.placed.days, job.placed.zone);
   return id;
 }

@@ -3,7 +3,7 @@
  */
 import { and, desc, eq, lt, sql } from 'drizzle-orm';
 import { newId } from './ids.ts';
-import { perStore, perStoreWrites } from './prepared.ts';
+import { insertRow, perStore } from './prepared.ts';
 import { deeds, history } from './schema/keeping.ts';
 import type { ReadableDb, WritableDb } from './store.ts';
 
@@ -24,19 +24,6 @@ const reading = perStore((db) => ({
     .prepare(),
 }));
 
-const writing = perStoreWrites((db) => ({
-  deed: db
-    .insert(deeds)
-    .values({
-      key: sql.placeholder('key'),
-      procedure: sql.placeholder('procedure'),
-      at: sql.placeholder('at'),
-      inputHash: sql.placeholder('inputHash'),
-      result: sql.placeholder('result'),
-    })
-    .prepare(),
-}));
-
 /** The deed that was done under an idempotency key, if it was. */
 export function deedByKey(db: ReadableDb, key: string): KeptDeed | undefined {
   return reading(db).deed.get({ key });
@@ -44,7 +31,7 @@ export function deedByKey(db: ReadableDb, key: string): KeptDeed | undefined {
 
 /** Keep a deed's result under its key, in the deed's own transaction. `at` in epoch milliseconds. */
 export function keepDeed(db: WritableDb, deed: KeptDeed): void {
-  writing(db).deed.run(deed);
+  insertRow(db, deeds, deed);
 }
 
 /** Forget the results of deeds done before an instant (epoch milliseconds); nobody repeats a save after that long. */
@@ -57,9 +44,7 @@ export function forgetDeedsBefore(db: WritableDb, at: number): void {
  * `at` in epoch milliseconds.
  */
 export function writeHistory(db: WritableDb, row: Omit<HistoryRow, 'id' | 'before'> & { before?: unknown }): void {
-  db.insert(history)
-    .values({ ...row, id: newId(), before: row.before ?? null })
-    .run();
+  insertRow(db, history, { ...row, id: newId(), before: row.before ?? null });
 }
 
 /** What was done to a thing, newest first. */
