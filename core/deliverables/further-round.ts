@@ -1,0 +1,59 @@
+/**
+ * A round of notes beyond those that were agreed on: a line at the price of an edit hour, on the next bill of the job unless it is declined.
+ */
+import { exact, decimalText, type ExactSource } from '../money/exact.ts';
+import { formatNumber, formatPrice } from '../money/format.ts';
+import { lineAmount, type Money } from '../money/money.ts';
+import { plural, type PricedLine } from '../quotes/line.ts';
+import { countInWords, ordinalInWords } from '../words/amounts.ts';
+
+/** What was said to the price: nobody said anything yet, yes, or no. */
+export type PriceState = 'asked' | 'agreed' | 'declined';
+
+/** A further round as it was priced when its notes came; it keeps that price whatever the card says later. */
+export type FurtherPrice = {
+  /** Edit hours, exact decimal. */
+  hours: string;
+  /** Price of an edit hour, currency units. */
+  editHour: string;
+  currency: string;
+  state: PriceState;
+  /** Who said yes or no, when (instant) and how; empty and null while it is asked. */
+  who: string;
+  at: string | null;
+  how: string;
+};
+
+/** The price as it is asked. @param card the frozen card of what was agreed on */
+export function furtherPrice(hours: ExactSource, card: { editHour: string; currency: string }): FurtherPrice {
+  return { hours: decimalText(exact(hours)), editHour: card.editHour, currency: card.currency, state: 'asked', who: '', at: null, how: '' };
+}
+
+/** Hours x price of an hour, rounded once. */
+export function amountOfFurther({ hours, editHour, currency }: Pick<FurtherPrice, 'hours' | 'editHour' | 'currency'>): Money {
+  return lineAmount(hours, editHour, currency);
+}
+
+export type FurtherRound = { id: string; number: number; of: string; included: number; price: FurtherPrice };
+
+/** How the names of their lines begin. */
+export const FURTHER = 'editing/further-';
+
+/** The line of a further round, and null for one that was declined. */
+export function furtherLine({ id, number, of, included, price }: FurtherRound): PricedLine | null {
+  if (price.state === 'declined') return null;
+  const hours = exact(price.hours);
+  return {
+    id: `${FURTHER}${id}`,
+    section: 'editing',
+    what: `${capital(ordinalInWords(number))} round of notes: ${of}`,
+    quantity: hours,
+    unit: plural(hours, 'hour'),
+    unitPrice: exact(price.editHour),
+    reason: `${capital(countInWords(included, 'round'))} ${included === 1 ? 'was' : 'were'} included; this is number ${number}, ${formatNumber(hours)} edit ${plural(hours, 'hour')} at ${formatPrice(price.editHour, price.currency)}.`,
+    estimated: false,
+    changed: false,
+  };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

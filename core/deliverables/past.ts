@@ -1,0 +1,49 @@
+/**
+ * What finished edits of a template really took, so that the next quote is better: the median and the range, over those with time on record.
+ */
+import { formatNumber } from '../money/format.ts';
+import { exact } from '../money/exact.ts';
+import { countInWords } from '../words/amounts.ts';
+
+/** A finished edit: whole minutes spent by what they went to, the film's length in minutes, and rounds that had notes. */
+export type FinishedEdit = { finishedMinutes: number; ingest: number; editing: number; notes: number; rounds: number };
+/** Hours, rounded to hundredths; `count` edits stand behind them. */
+export type Figure = { count: number; median: number; least: number; most: number };
+export type Past = {
+  edits: number;
+  /** Edit hours for a finished minute. */
+  perMinute: Figure | null;
+  ingest: Figure | null;
+  perRound: Figure | null;
+};
+
+/** An edit without time on a part says nothing about that part. */
+export function pastOf(edits: readonly FinishedEdit[]): Past {
+  return {
+    edits: edits.filter(({ ingest, editing, notes }) => ingest + editing + notes > 0).length,
+    perMinute: figureOf(
+      edits.filter((edit) => edit.editing > 0 && edit.finishedMinutes > 0).map((edit) => edit.editing / edit.finishedMinutes),
+    ),
+    ingest: figureOf(edits.filter((edit) => edit.ingest > 0).map((edit) => edit.ingest)),
+    perRound: figureOf(edits.filter((edit) => edit.notes > 0 && edit.rounds > 0).map((edit) => edit.notes / edit.rounds)),
+  };
+}
+
+/** Of minutes; null where there are none. The median of an even count is the mean of the middle two. */
+function figureOf(minutes: readonly number[]): Figure | null {
+  const sorted = minutes.toSorted((a, b) => a - b);
+  const [least, most] = [sorted[0], sorted.at(-1)];
+  if (least === undefined || most === undefined) return null;
+  const middle = sorted.length >> 1;
+  const upper = sorted[middle] ?? most;
+  const median = sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? upper) + upper) / 2;
+  return { count: sorted.length, median: inHours(median), least: inHours(least), most: inHours(most) };
+}
+
+const inHours = (minutes: number): number => Math.round((minutes / 60) * 100) / 100;
+
+/** "1.25 h (0.8 to 2 over 5 edits)", "1.25 h (one edit)". */
+export function figureInWords({ count, median, least, most }: Figure): string {
+  const [middle, low, high] = [median, least, most].map((hours) => formatNumber(exact(String(hours))));
+  return count === 1 ? `${middle} h (one edit)` : `${middle} h (${low} to ${high} over ${countInWords(count, 'edit')})`;
+}
