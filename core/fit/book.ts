@@ -36,6 +36,10 @@ export type BookJob = {
   kit?: readonly KitNeed[];
   /** What a hand would have to cover. */
   role?: Role;
+  /** Of a candidate: hands who said yes to dates of it. */
+  covers?: readonly { handId: string; dates: readonly string[] }[];
+  /** Of a job on the books: days that hands do. `days` is without them; the kit is needed on them all the same. */
+  handDays?: readonly BookDay[];
   /** It is taken as second pencil: the pencils before it stand first, and that is agreed. */
   second?: boolean;
 };
@@ -82,8 +86,8 @@ export type Book = {
   hands?: readonly BookHand[];
 };
 
-/** Somebody who could be asked to cover days. */
-export type BookHand = Pick<Hand, 'id' | 'name' | 'home' | 'rates' | 'insuredUntil' | 'backup'>;
+/** Somebody who could be asked to cover days; `jobs` are those that they said yes to, as ink, or hold in pencil, with their days alone. */
+export type BookHand = Pick<Hand, 'id' | 'name' | 'home' | 'rates' | 'insuredUntil' | 'backup'> & { jobs?: readonly BookJob[] };
 
 /** Time of my own. `never` blocks; `settle` can be talked about. */
 export type PersonalTime = { id: string | null; title: string; startAt: number; endAt: number; hardness: 'never' | 'settle' };

@@ -43,6 +43,11 @@ export function checkFit(input: FitInput): FitResult {
   return offered(assess(input), tried, input.now, (tryOn) => assess({ ...input, tryOn }));
 }
 
+/** A job with every day that its kit is needed on, whoever does it. */
+function withHandDays(job: BookJob): BookJob {
+  return job.handDays ? { ...job, days: [...job.days, ...job.handDays] } : job;
+}
+
 /** The same without asking of each lift whether it would help. */
 export function assess(input: FitInput): FitResult {
   const { book, candidate, mine, covers } = triedOn(input.book, input.candidate, input.tryOn);
@@ -62,7 +67,8 @@ export function assess(input: FitInput): FitResult {
   // Where one cannot be in two places anyway, hours and days in a row say nothing.
   const impossible = over.some((finding) => finding.hardness === 'blocks');
   // The kit is needed on the days of a hand too.
-  const kitLane = mine === candidate ? lane : laneOf(book, candidate);
+  const handed = mine !== candidate || book.jobs.some(({ handDays }) => handDays);
+  const kitLane = handed ? laneOf({ ...book, jobs: book.jobs.map(withHandDays) }, candidate) : lane;
   const found = inOrder([
     ...over,
     ...movableFindings(lane, mine, others, home),

@@ -1,5 +1,5 @@
 /**
- * Hands who could cover days of the candidate: who is offered, and the check of those who are tried on.
+ * Hands who could cover days of the candidate: who is offered, and the check of those who said yes or are tried on.
  */
 import type { Finding, Lift } from '../contract/fit.ts';
 import { ratesOn } from '../people/hand-rates.ts';
@@ -11,10 +11,12 @@ import { dateInWords, datesInWords, withoutYear } from '../words/dates.ts';
 import { joined } from '../words/lists.ts';
 import { rolesInWords } from '../words/roles.ts';
 import type { Book, BookHand, BookJob } from './book.ts';
+import { findingOf, neighboursOf } from './between.ts';
 import { departureFindings } from './clocks.ts';
 import { concerning } from './findings.ts';
 import { laneOf } from './lane.ts';
 import { loadFindings } from './load.ts';
+import { overlapFindings } from './overlap.ts';
 import type { Cover } from './try-on.ts';
 
 /** No more than so many are offered under one finding, and one under a caution. */
@@ -47,13 +49,14 @@ function asked(lift: Lift, hands: readonly BookHand[], role: NonNullable<BookJob
   }));
 }
 
-/** The check of every hand who would cover days, as if they had said yes; each sentence begins with the name. */
+/** The check of every hand who covers days, or would; each sentence names them. */
 export function handFindings(covers: readonly Cover[], candidate: BookJob, book: Book, find: WayFinder, now: number): Finding[] {
   return [...Map.groupBy(covers, ({ handId }) => handId)].flatMap(([handId, all]) => {
     const hand = book.hands?.find(({ id }) => id === handId);
     const days = candidate.days.filter((day) => all.some((cover) => cover.days.includes(day)));
+    const saidYes = all.every((cover) => cover.saidYes || cover.days.length === 0);
     return hand && days.length > 0
-      ? [costOf(hand, { ...candidate, days }), ...checkOf(hand, { ...candidate, days, legs: [], kit: [] }, book, find, now)]
+      ? [costOf(hand, { ...candidate, days }, saidYes), ...checkOf(hand, { ...candidate, days, legs: [], kit: [] }, book, find, now)]
       : [];
   });
 }
@@ -73,16 +76,34 @@ function checkOf(hand: BookHand, job: BookJob, book: Book, find: WayFinder, now:
     until !== null && until < last
       ? [said('hand insurance', `${hand.name}’s insurance on file ends on ${dateInWords(until)}, before ${dateInWords(last)}.`, { until })]
       : [];
-  if (hand.home === null)
-    return [...insurance, said('hand home', `Where ${hand.name} starts from is not known, so their way was not looked at.`)];
-  const ground = { home: hand.home, find, restMinutes: book.restMinutes };
-  const alone = laneOf({ home: hand.home, jobs: [], ways: [], restMinutes: book.restMinutes }, job);
-  const found = [...departureFindings(alone, hand.home, find, now), ...loadFindings(job, [], ground)];
-  return [...insurance, ...found.map((finding) => ({ ...finding, sentence: `For ${hand.name}: ${finding.sentence}`, lifts: [] }))];
+  const home = hand.home ?? book.home;
+  const theirs = (hand.jobs ?? []).filter(({ id }) => id !== job.id);
+  const lane = laneOf({ home, jobs: [...theirs], ways: [], restMinutes: book.restMinutes }, job);
+  const over = overlapFindings(lane, home);
+  const ink = theirs.filter(({ firmness }) => firmness === 'ink');
+  const ground = { home, find, restMinutes: book.restMinutes };
+  const around =
+    hand.home === null
+      ? [said('hand home', `Where ${hand.name} starts from is not known, so their way was not looked at.`)]
+      : forHand(hand, [
+          ...neighboursOf(lane, ground).flatMap((pair) => findingOf(pair, home, [])),
+          ...departureFindings(lane, home, find, now),
+          ...(over.some(({ hardness }) => hardness === 'blocks') ? [] : loadFindings(job, ink, ground)),
+        ]);
+  return [...insurance, ...forHand(hand, over), ...around];
+}
+
+/** What is found for a hand is said of them, and is theirs to lift. */
+function forHand({ name }: BookHand, findings: readonly Finding[]): Finding[] {
+  const ofThem = (sentence: string): string =>
+    sentence
+      .replace(/\byou(r?)\b/gi, (word, your: string) => `${word.startsWith('Y') ? 'T' : 't'}he${your === '' ? 'y' : 'ir'}`)
+      .replace(/^The(y|ir)\b/, 'the$1');
+  return findings.map((finding) => ({ ...finding, sentence: `For ${name}: ${ofThem(finding.sentence)}`, lifts: [] }));
 }
 
 /** What they cost, by the rate of each date; days of one hand may be paid in several currencies. */
-function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob): Finding {
+function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob, saidYes: boolean): Finding {
   const dates = [...new Set(days.map(({ date }) => date))];
   const rates = dates.flatMap((date) => ratesOn(hand.rates, date).find((rate) => rate.role === role) ?? []);
   const costs = [...Map.groupBy(rates, ({ currency }) => currency)].map(([currency, all]) =>
@@ -101,7 +122,7 @@ function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob): F
     hardness: 'know',
     concerns: [{ jobId: id, title }],
     numbers: { days: dates.length, unpriced, cost: joined(costs) },
-    sentence: `As if ${hand.name} had said yes for ${datesInWords(dates)}: ${countInWords(dates.length, 'day')}${costs.length > 0 ? `, ${joined(costs)}` : ''}.${unknown}`,
+    sentence: `${saidYes ? `${hand.name} said yes` : `As if ${hand.name} had said yes`} for ${datesInWords(dates)}: ${countInWords(dates.length, 'day')}${costs.length > 0 ? `, ${joined(costs)}` : ''}.${unknown}`,
     lifts: [],
   };
 }

@@ -10,8 +10,8 @@ import { changedDays, movedDays } from './day-changes.ts';
 import { countOf } from './kit.ts';
 import { withInstead } from './kit-list.ts';
 
-/** Days that a hand would take over. */
-export type Cover = { handId: string; days: BookDay[] };
+/** Days that a hand takes over: they said yes, or it is as if they had. */
+export type Cover = { handId: string; days: BookDay[]; saidYes: boolean };
 export type Tried = {
   book: Book;
   /** With every day that is wanted, whoever does it. */
@@ -35,7 +35,12 @@ export function triedOn(book: Book, candidate: BookJob, tryOn: TryOn = {}): Trie
     kit: withInstead(candidate.kit ?? [], tryOn.kitInstead ?? []),
     ...(tryOn.asSecondPencil ? { second: true } : {}),
   };
-  const covers = (tryOn.hands ?? []).map(({ handId, dates }) => ({ handId, days: days.filter(({ date }) => dates.includes(date)) }));
+  const cover = (saidYes: boolean) => (one: { handId: string; dates: readonly string[] }) => ({
+    handId: one.handId,
+    days: days.filter(({ date }) => one.dates.includes(date)),
+    saidYes,
+  });
+  const covers = [...(candidate.covers ?? []).map(cover(true)), ...(tryOn.hands ?? []).map(cover(false))];
   const covered = new Set(covers.flatMap((cover) => cover.days));
   return {
     book: {

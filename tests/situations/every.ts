@@ -1,6 +1,7 @@
 import { cautions } from './cautions.ts';
 import { clocksAbroad } from './clocks-abroad.ts';
 import { editDays } from './edit-days.ts';
+import { handsWhoSaidYes } from './hands-who-said-yes.ts';
 import { kitAndChains } from './kit-and-chains.ts';
 import { kitAndTickets } from './kit-and-tickets.ts';
 import { liftsOfDaysAndPeople } from './lifts-of-days-and-people.ts';
@@ -29,4 +30,5 @@ export const everySituation: readonly Situation[] = [
   ...leaving,
   ...waysHome,
   ...editDays,
+  ...handsWhoSaidYes,
 ];

@@ -22,10 +22,22 @@ type SituationJob = {
   tickets?: readonly Ticket[];
   kit?: Readonly<Record<string, number>>;
   role?: Role;
+  /** Days that a hand does: of the candidate by name and dates, of a job on the books as days. */
+  covers?: Readonly<Record<string, readonly string[]>>;
+  handDays?: readonly string[];
 };
 
 /** A day's pay in USD for a role, from long ago; home is not known where it is left out. */
-type SituationHand = { name: string; home?: Place; role: Role; dayRate: string; insuredUntil?: string; backup?: boolean };
+type SituationHand = {
+  name: string;
+  home?: Place;
+  role: Role;
+  dayRate: string;
+  insuredUntil?: string;
+  backup?: boolean;
+  /** What they said yes to or hold in pencil. */
+  jobs?: readonly SituationJob[];
+};
 
 /** Wall times at each end. */
 type Ticket = { mode: Mode; from: Place; to: Place; depart: string; arrive: string; berth?: boolean; cost?: string };
@@ -120,12 +132,16 @@ function legOf({ mode, from, to, depart, arrive, berth = false, cost = '' }: Tic
   return { id: null, mode, from, to, departAt: at(depart, from), arriveAt: at(arrive, to), ...timeAround(mode, from, to), berth, cost };
 }
 
-function handOf({ name, home, role, dayRate, insuredUntil, backup = false }: SituationHand): BookHand {
+function handOf({ name, home, role, dayRate, insuredUntil, backup = false, jobs = [] }: SituationHand): BookHand {
   const rates = [{ role, dayRate, currency: 'USD', from: '2025-01-01' }];
-  return { id: name, name, home: home ?? null, rates, insuredUntil: insuredUntil ?? null, backup };
+  const theirs = jobs.map((job, index) => jobOf(job, `${name}-${index}`));
+  return { id: name, name, home: home ?? null, rates, insuredUntil: insuredUntil ?? null, backup, jobs: theirs };
 }
 
-function jobOf({ title, place, days, pencilled, tickets = [], kit = {}, role }: SituationJob, id: string | null): BookJob {
+function jobOf(
+  { title, place, days, pencilled, tickets = [], kit = {}, role, covers, handDays }: SituationJob,
+  id: string | null,
+): BookJob {
   return {
     id,
     title,
@@ -137,6 +153,8 @@ function jobOf({ title, place, days, pencilled, tickets = [], kit = {}, role }: 
     legs: tickets.map(legOf),
     kit: Object.entries(kit).map(([item, count]) => ({ item, count })),
     ...(role ? { role } : {}),
+    ...(covers ? { covers: Object.entries(covers).map(([handId, dates]) => ({ handId, dates })) } : {}),
+    ...(handDays ? { handDays: handDays.map((text) => dayOf(text, place.zone)) } : {}),
   };
 }
 

@@ -65,6 +65,31 @@ export function generatedYear(seed: number, { pencils = true, kit = false } = {}
   return { book: { home: HOME, jobs, ways, restMinutes: 480, ...(kit ? { kit: ITEMS } : {}) }, candidate, random };
 }
 
+/** The same with hands who said yes to some of the candidate's dates and have work of their own around them. */
+export function yearWithHands(seed: number): { book: Book; candidate: BookJob } {
+  const { book, candidate, random } = generatedYear(seed);
+  const own = { pencils: true, kit: false };
+  const first = (Math.min(...candidate.days.map((day) => day.callAt)) - YEAR_START) / DAY;
+  const hands = ['Bo', 'Cy'].map((id) => ({
+    id,
+    name: id,
+    home: pick(random, PLACES),
+    rates: [],
+    insuredUntil: null,
+    backup: false,
+    jobs: Array.from({ length: between(random, 0, 3) }, (_, index) =>
+      jobAt(random, `${id}-${index}`, Math.max(0, Math.floor(first) + between(random, -3, 4)), own),
+    ),
+  }));
+  const dates = [...new Set(candidate.days.map(({ date }) => date))];
+  const who = dates.map(() => pick(random, [null, 'Bo', 'Cy', 'Bo']));
+  const covers = hands.flatMap(({ id }) => {
+    const theirs = dates.filter((_, index) => who[index] === id);
+    return theirs.length > 0 ? [{ handId: id, dates: theirs }] : [];
+  });
+  return { book: { ...book, hands }, candidate: { ...candidate, covers } };
+}
+
 function jobAt(random: Random, id: string, firstDate: number, { pencils, kit }: { pencils: boolean; kit: boolean }): BookJob {
   const days: BookDay[] = [];
   for (let index = 0, date = firstDate; index < between(random, 1, 3); index += 1, date += random() < 0.8 ? 1 : 2) {

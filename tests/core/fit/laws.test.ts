@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../core/fit/check.ts';
 import type { FitResult } from '../../../core/contract/fit.ts';
-import { CASES, DAY, generatedYear, ITEMS, shifted, shuffled, YEAR_START } from './generated.ts';
-import { twinAnswer, twinShortage } from './twin.ts';
+import { CASES, DAY, generatedYear, ITEMS, shifted, shuffled, YEAR_START, yearWithHands } from './generated.ts';
+import { twinAnswer, twinShortage, twinWithHands } from './twin.ts';
 
 const LONG_BEFORE = YEAR_START - 400 * DAY;
 const RANK = { free: 0, 'free if': 1, 'not possible': 2 };
@@ -30,6 +30,17 @@ describe('against the slow twin', () => {
       counts[answer] += 1;
     }
     // The years are such that every answer is met often.
+    for (const count of Object.values(counts)) expect(count).toBeGreaterThan(CASES / 20);
+  });
+
+  test(`with hands who do some of the days it is the same in ${CASES} generated years`, () => {
+    const counts = { free: 0, 'free if': 0, 'not possible': 0 };
+    for (const seed of seeds) {
+      const { book, candidate } = yearWithHands(seed);
+      const { answer } = check({ book, candidate });
+      expect(`${seed}: ${answer}`).toBe(`${seed}: ${twinWithHands(book, candidate)}`);
+      counts[answer] += 1;
+    }
     for (const count of Object.values(counts)) expect(count).toBeGreaterThan(CASES / 20);
   });
 

@@ -38,6 +38,19 @@ export function twinAnswer(book: Book, candidate: BookJob): TwinAnswer {
   return answer;
 }
 
+/** The same where hands do some of its days: each of us by what is on our own books, and the worst of it. */
+export function twinWithHands(book: Book, candidate: BookJob): TwinAnswer {
+  const covered = new Set((candidate.covers ?? []).flatMap(({ dates }) => dates));
+  const mine = candidate.days.filter(({ date }) => !covered.has(date));
+  const answers = (candidate.covers ?? []).map(({ handId, dates }) => {
+    const hand = book.hands?.find(({ id }) => id === handId);
+    const theirs = { home: hand?.home ?? book.home, jobs: [...(hand?.jobs ?? [])], ways: book.ways, restMinutes: book.restMinutes };
+    return twinAnswer(theirs, { ...candidate, days: candidate.days.filter(({ date }) => dates.includes(date)) });
+  });
+  if (mine.length > 0) answers.push(twinAnswer(book, { ...candidate, days: mine }));
+  return (['not possible', 'free if'] as const).find((answer) => answers.includes(answer)) ?? 'free';
+}
+
 /** Stands wholly beyond `mine` and nearer to it than the other. */
 function blocksView(run: Run, first: Run, second: Run, mine: Run): boolean {
   if (mine === second) return run.to <= mine.from && (run.to > first.to || (run.to === first.to && sortsAfter(run, first, 'to')));
