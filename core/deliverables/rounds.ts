@@ -9,6 +9,9 @@ import { nextDate } from '../time/wall.ts';
 /** Whose days count: my public holidays, and the client's public and own ones. */
 export type RoundCalendars = { zone: string; mine: HolidayDates; theirs: HolidayDates };
 
+/** The dates of a delivery before and after late notes moved them; `lost` are my business days. */
+export type RoundMove = { lost: number; from: string; to: string; internalFrom: string | null; internalTo: string | null };
+
 /** A cut that was sent; instants in epoch milliseconds. */
 export type SentCut = { sentAt: number; dueBack: string; notesAt: number | null };
 

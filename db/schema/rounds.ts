@@ -1,10 +1,11 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
-import type { Money } from '../../core/contract/parts.ts';
+import type { FurtherPrice } from '../../core/deliverables/further-round.ts';
+import type { RoundMove } from '../../core/deliverables/rounds.ts';
 import { deliverables, stages } from './deliverables.ts';
 import { id, version } from './columns.ts';
 
-/** A cut that was sent for notes, and what came back. `due_back` is the end of the client's window; `included` is false for a round that is billed. */
+/** A cut that was sent for notes, and what came back. `due_back` is the end of the client's window; `included` is false for a round that is billed; `moved` says which dates late notes moved. */
 export const rounds = sqliteTable(
   'rounds',
   {
@@ -21,7 +22,8 @@ export const rounds = sqliteTable(
     notesAt: integer('notes_at'),
     notes: text('notes').notNull().default(''),
     included: integer('included', { mode: 'boolean' }).notNull(),
-    price: text('price', { mode: 'json' }).$type<Money>(),
+    price: text('price', { mode: 'json' }).$type<FurtherPrice>(),
+    moved: text('moved', { mode: 'json' }).$type<RoundMove>(),
     version: version(),
   },
   (t) => [
