@@ -40,6 +40,7 @@ export const templates = sqliteTable(
 
 /**
  * One thing promised of a job in ink. `agreed_due_date` is what was promised first, `due_date` what holds now; null is not known yet.
+ * `edit_hours` stands for finished minutes times hours where only the hours are known; it is null elsewhere.
  * `made_from` names what of the job it was made from, so that nothing is made twice. With `hand_id` a hand edits it.
  */
 export const deliverables = sqliteTable(
@@ -54,6 +55,7 @@ export const deliverables = sqliteTable(
     name: text('name').notNull(),
     madeFrom: text('made_from'),
     ...numbers(),
+    editHours: text('edit_hours'),
     dueDate: text('due_date'),
     agreedDueDate: text('agreed_due_date'),
     internalDate: text('internal_date'),

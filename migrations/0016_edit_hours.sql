@@ -1,0 +1,1 @@
+ALTER TABLE `deliverables` ADD `edit_hours` text;
