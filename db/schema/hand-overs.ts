@@ -4,7 +4,10 @@ import { deliverables } from './deliverables.ts';
 import { id, version } from './columns.ts';
 import { papers } from './quotes.ts';
 
-/** Handing over of a deliverable: a link or a disk, its files with their sums, and what becomes of the originals. Null `originals_until` is still asked. */
+/**
+ * Handing over of a deliverable: a link or a disk, its files with their sums, and what becomes of the originals. Null `originals_until` is
+ * still asked. The paper never changes; a hand-over that was a mistake is taken back, with the reason, and stays on the books.
+ */
 export const handOvers = sqliteTable(
   'hand_overs',
   {
@@ -18,10 +21,15 @@ export const handOvers = sqliteTable(
     originals: text('originals', { enum: ['kept until', 'handed over', 'never kept'] }).notNull(),
     originalsUntil: text('originals_until'),
     originalsGoneAt: integer('originals_gone_at'),
+    originalsGoneWhy: text('originals_gone_why').notNull().default(''),
     hashKind: text('hash_kind').notNull(),
     files: text('files', { mode: 'json' }).$type<{ name: string; bytes: number; hash: string }[]>().notNull(),
     paperId: text('paper_id').references(() => papers.id),
+    messageSubject: text('message_subject').notNull().default(''),
+    messageText: text('message_text').notNull().default(''),
     note: text('note').notNull().default(''),
+    takenBackAt: integer('taken_back_at'),
+    takenBackWhy: text('taken_back_why').notNull().default(''),
     version: version(),
   },
   (t) => [
