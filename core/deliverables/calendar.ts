@@ -40,8 +40,8 @@ export function openHalfHours(calendar: EditCalendar): Slot[] {
     let at = instantAt(date, dayStart, zone);
     for (let open = 0; open < most && at + HALF_HOUR <= midnight;) {
       while (passed < taken.length && (taken[passed]?.end ?? Infinity) <= at) passed += 1;
-      const block = taken.slice(passed).find(({ start, end }) => start < at + HALF_HOUR && end > at);
-      if (!block) {
+      // What comes next ends behind this half hour's start; none that begins later can begin sooner.
+      if ((taken[passed]?.start ?? Infinity) >= at + HALF_HOUR) {
         slots.push({ start: at, end: at + HALF_HOUR });
         open += 1;
       }

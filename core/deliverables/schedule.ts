@@ -8,6 +8,7 @@
  * It is not promised where a wait begins only when the plan says so (the client's window after a cut), under a weekly ceiling, and for
  * lateness in business days under several calendars: such waits enter as fixed releases.
  */
+import { pop, push } from './heap.ts';
 import { orderedStages, type Ordered, type Stage } from './stages.ts';
 
 /** An open half hour, half-open [start, end), epoch milliseconds. */
@@ -44,7 +45,7 @@ export function schedule(stages: readonly Stage[], slots: readonly Slot[], previ
 
   let next = 0;
   for (const slot of slots) {
-    for (; next < coming.length && (coming[next]?.from ?? Infinity) <= slot.start; next += 1) insert(ready, coming[next] as Work);
+    for (; next < coming.length && (coming[next]?.from ?? Infinity) <= slot.start; next += 1) push(ready, coming[next] as Work, order);
     const first = ready[0];
     if (!first) {
       if (next === coming.length) break;
@@ -53,7 +54,7 @@ export function schedule(stages: readonly Stage[], slots: readonly Slot[], previ
     // Among equals what has begun goes on: nothing is gained by changing over.
     first.wasAt = -Infinity;
     first.left -= 1;
-    if (first.left === 0) ready.shift();
+    if (first.left === 0) pop(ready, order);
     append(blocks, first.id, slot);
     ends.set(first.id, { start: ends.get(first.id)?.start ?? slot.start, finish: slot.end });
   }
@@ -75,16 +76,6 @@ function withPlaces(stages: readonly Ordered[], before: ReadonlyMap<string, numb
 /** Earliest d' first; of equals a predecessor before its successor, then as it was planned before, then as given. */
 function order(a: Work, b: Work): number {
   return a.by - b.by || a.wasAt - b.wasAt || a.rank - b.rank;
-}
-
-function insert(ready: Work[], work: Work): void {
-  let [low, high] = [0, ready.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (order(ready[middle] as Work, work) <= 0) low = middle + 1;
-    else high = middle;
-  }
-  ready.splice(low, 0, work);
 }
 
 function append(blocks: Block[], stageId: string, { start, end }: Slot): void {
