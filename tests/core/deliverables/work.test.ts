@@ -2,7 +2,7 @@
  * How much is done to plan a year anew, as on each key that is pressed: counted by what is run, not timed. Twice the edits may cost twice
  * the work and the logarithm's growth, not more.
  */
-import { Session, type Profiler } from 'node:inspector/promises';
+import { Session } from 'node:inspector/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { schedule } from '../../../core/deliverables/schedule.ts';
 import { yearOfEdits } from './year.ts';
@@ -19,7 +19,7 @@ afterAll(() => session.disconnect());
 async function counted(act: () => unknown): Promise<number> {
   await session.post('Profiler.takePreciseCoverage');
   act();
-  const { result } = (await session.post('Profiler.takePreciseCoverage')) as Profiler.TakePreciseCoverageReturnType;
+  const { result } = await session.post('Profiler.takePreciseCoverage');
   const functions = result.filter(({ url }) => url.includes('/core/deliverables/')).flatMap((script) => script.functions);
   return functions.flatMap(({ ranges }) => ranges).reduce((sum, { count }) => sum + count, 0);
 }
