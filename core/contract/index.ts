@@ -6,6 +6,7 @@ import { desk } from './desk.ts';
 import { expenses } from './expenses.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
+import { hands } from './hands.ts';
 import { hours } from './hours.ts';
 import { inquiries } from './inquiries.ts';
 import { invoices } from './invoices.ts';
@@ -24,6 +25,7 @@ import { road } from './road.ts';
 import { sample } from './sample.ts';
 import { setup } from './setup.ts';
 import { store } from './store.ts';
+import { templates } from './templates.ts';
 import { trips } from './trips.ts';
 
 export const contract = {
@@ -32,6 +34,7 @@ export const contract = {
   expenses,
   find,
   fit,
+  hands,
   hours,
   inquiries,
   invoices,
@@ -50,6 +53,7 @@ export const contract = {
   sample,
   setup,
   store,
+  templates,
   trips,
 };
 export type Contract = typeof contract;

@@ -6,6 +6,7 @@ import { desk } from './desk.ts';
 import { expenses } from './expenses.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
+import { hands } from './hands.ts';
 import { hours } from './hours.ts';
 import { inquiries } from './inquiries.ts';
 import { invoices } from './invoices.ts';
@@ -25,6 +26,7 @@ import { road } from './road.ts';
 import { sample } from './sample.ts';
 import { setup } from './setup.ts';
 import { store } from './store.ts';
+import { templates } from './templates.ts';
 import { trips } from './trips.ts';
 
 export const router = os.router({
@@ -33,6 +35,7 @@ export const router = os.router({
   expenses,
   find,
   fit,
+  hands,
   hours,
   inquiries,
   invoices,
@@ -51,5 +54,6 @@ export const router = os.router({
   sample,
   setup,
   store,
+  templates,
   trips,
 });
