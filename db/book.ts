@@ -6,6 +6,7 @@ import type { LegFields } from '../core/contract/trips.ts';
 import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../core/fit/book.ts';
 import { bookItem } from '../core/fit/kit-list.ts';
 import { legAt, ticketsAndWays, type PlacedLeg } from '../core/trips/legs.ts';
+import { jobsOfHands, saidYes } from './hand-dates.ts';
 import { allItems } from './kit.ts';
 import { allHands } from './people.ts';
 import { missingByItem } from './packs.ts';
@@ -76,8 +77,13 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
     db,
     rows.map((row) => row.id),
   );
-  const jobs = rows.map((row) => jobOf(row, belongings(row.id)));
+  const covers = saidYes(
+    db,
+    rows.map((row) => row.id),
+  );
+  const jobs = rows.map((row) => jobOf(row, belongings(row.id), new Set(covers(row.id).flatMap(({ dates }) => dates))));
   const lost = missingByItem(db);
+  const ofHands = jobsOfHands(db, near);
   return {
     home: span.home,
     jobs: jobs.map(({ job }) => job),
@@ -85,7 +91,7 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
     restMinutes: span.restMinutes,
     personal: personalNear(db, near),
     kit: allItems(db).map((item) => bookItem({ ...item, owned: Math.max(0, item.owned - (lost.get(item.id) ?? 0)) }, span.home.zone)),
-    hands: allHands(db),
+    hands: allHands(db).map((hand) => ({ ...hand, jobs: ofHands.get(hand.id) ?? [] })),
   };
 }
 
@@ -107,9 +113,11 @@ export function belongingsOf(db: ReadableDb, ids: readonly string[]): (id: strin
   });
 }
 
-function jobOf(row: JobRow, { days, legs, kit }: Belongings): { job: BookJob; ways: BookWay[] } {
+/** @param covered dates that hands said yes to */
+function jobOf(row: JobRow, { days, legs, kit }: Belongings, covered: ReadonlySet<string>): { job: BookJob; ways: BookWay[] } {
   const ink = row.stage === 'inked';
   const { tickets, ways } = ticketsAndWays(legs);
+  const handDays = days.filter(({ date }) => covered.has(date));
   const job: BookJob = {
     id: row.id,
     title: row.title,
@@ -117,9 +125,10 @@ function jobOf(row: JobRow, { days, legs, kit }: Belongings): { job: BookJob; wa
     pencilledAt: ink ? null : row.pencilledAt,
     expiresAt: ink ? null : row.expiresAt,
     place: JSON.parse(row.place) as Place,
-    days,
+    days: days.filter(({ date }) => !covered.has(date)),
     legs: tickets,
     kit,
+    ...(handDays.length > 0 ? { handDays } : {}),
   };
   return { job, ways };
 }

@@ -1,7 +1,8 @@
 /**
  * Hands who could cover days of the candidate: who is offered, and the check of those who said yes or are tried on.
  */
-import type { Finding, Lift } from '../contract/fit.ts';
+import type { Finding, FitAnswer, Lift } from '../contract/fit.ts';
+import type { Money } from '../contract/parts.ts';
 import { ratesOn } from '../people/hand-rates.ts';
 import { formatMoney } from '../money/format.ts';
 import { lineAmount, sum } from '../money/money.ts';
@@ -13,7 +14,7 @@ import { rolesInWords } from '../words/roles.ts';
 import type { Book, BookHand, BookJob } from './book.ts';
 import { findingOf, neighboursOf } from './between.ts';
 import { departureFindings } from './clocks.ts';
-import { concerning } from './findings.ts';
+import { answerOf, concerning, WORSE } from './findings.ts';
 import { laneOf } from './lane.ts';
 import { loadFindings } from './load.ts';
 import { overlapFindings } from './overlap.ts';
@@ -37,9 +38,7 @@ function asked(lift: Lift, hands: readonly BookHand[], role: NonNullable<BookJob
   const { dates = [] } = lift;
   const last = dates.at(-1);
   if (lift.kind !== 'hand' || last === undefined) return [lift];
-  const able = hands
-    .filter((hand) => ratesOn(hand.rates, last).some((rate) => rate.role === role))
-    .sort((a, b) => Number(b.backup) - Number(a.backup) || (a.name < b.name ? -1 : 1));
+  const able = ableHands(hands, role, last);
   if (able.length === 0) return [{ ...lift, label: `Add a hand who could cover ${rolesInWords[role]}` }];
   return able.slice(0, most).map(({ id, name }) => ({
     kind: 'hand',
@@ -47,6 +46,34 @@ function asked(lift: Lift, hands: readonly BookHand[], role: NonNullable<BookJob
     dates,
     tryOn: { hands: [{ handId: id, dates }] },
   }));
+}
+
+/** Hands who have a rate for a role by a date: backups first, then by name. */
+function ableHands(hands: readonly BookHand[], role: NonNullable<BookJob['role']>, date: string): BookHand[] {
+  return hands
+    .filter((hand) => ratesOn(hand.rates, date).some((rate) => rate.role === role))
+    .sort((a, b) => Number(b.backup) - Number(a.backup) || (a.name < b.name ? -1 : 1));
+}
+
+export type StandInCheck = { hand: BookHand; answer: FitAnswer; cost: Money[]; findings: Finding[] };
+
+/** One hand on all days of a job, as if they had said yes. `now` in epoch ms. */
+export function standIn(hand: BookHand, job: BookJob, book: Book, find: WayFinder, now: number): StandInCheck {
+  const dates = [...new Set(job.days.map(({ date }) => date))].sort();
+  const findings = checkOf(hand, { ...job, firmness: 'candidate', pencilledAt: null, legs: [], kit: [] }, book, find, now);
+  return { hand, answer: answerOf(findings), cost: costsOf(hand, job.role ?? 'shoot', dates).costs, findings };
+}
+
+/** Whoever could take over these days of a job, each checked: who is free first, among them backups. `now` in epoch ms. */
+export function standIns(job: BookJob, book: Book, find: WayFinder, now: number): StandInCheck[] {
+  const last = job.days
+    .map(({ date }) => date)
+    .sort()
+    .at(-1);
+  if (last === undefined) return [];
+  return ableHands(book.hands ?? [], job.role ?? 'shoot', last)
+    .map((hand) => standIn(hand, job, book, find, now))
+    .sort((a, b) => WORSE[a.answer] - WORSE[b.answer]);
 }
 
 /** The check of every hand who covers days, or would; each sentence names them. */
@@ -105,17 +132,8 @@ function forHand({ name }: BookHand, findings: readonly Finding[]): Finding[] {
 /** What they cost, by the rate of each date; days of one hand may be paid in several currencies. */
 function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob, saidYes: boolean): Finding {
   const dates = [...new Set(days.map(({ date }) => date))];
-  const rates = dates.flatMap((date) => ratesOn(hand.rates, date).find((rate) => rate.role === role) ?? []);
-  const costs = [...Map.groupBy(rates, ({ currency }) => currency)].map(([currency, all]) =>
-    formatMoney(
-      sum(
-        currency,
-        all.map(({ dayRate }) => lineAmount(1, dayRate, currency)),
-      ),
-      { code: true },
-    ),
-  );
-  const unpriced = dates.length - rates.length;
+  const { costs: sums, unpriced } = costsOf(hand, role, dates);
+  const costs = sums.map((money) => formatMoney(money, { code: true }));
   const unknown = unpriced > 0 ? ` What ${countInWords(unpriced, 'of these days costs', 'of these days cost')} is not known.` : '';
   return {
     kind: 'hand cost',
@@ -125,4 +143,16 @@ function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob, sa
     sentence: `${saidYes ? `${hand.name} said yes` : `As if ${hand.name} had said yes`} for ${datesInWords(dates)}: ${countInWords(dates.length, 'day')}${costs.length > 0 ? `, ${joined(costs)}` : ''}.${unknown}`,
     lifts: [],
   };
+}
+
+/** By the rate of each date, a sum for each currency; how many dates have none. */
+function costsOf(hand: BookHand, role: NonNullable<BookJob['role']>, dates: readonly string[]): { costs: Money[]; unpriced: number } {
+  const rates = dates.flatMap((date) => ratesOn(hand.rates, date).find((rate) => rate.role === role) ?? []);
+  const costs = [...Map.groupBy(rates, ({ currency }) => currency)].map(([currency, all]) =>
+    sum(
+      currency,
+      all.map(({ dayRate }) => lineAmount(1, dayRate, currency)),
+    ),
+  );
+  return { costs, unpriced: dates.length - rates.length };
 }

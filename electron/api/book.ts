@@ -9,6 +9,7 @@ import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { ticketsAndWays } from '../../core/trips/legs.ts';
 import { belongingsOf, loadBook } from '../../db/book.ts';
+import { saidYes } from '../../db/hand-dates.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { badInput, refused } from './trouble.ts';
@@ -49,6 +50,7 @@ export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
     legs: tickets,
     kit,
     role,
+    covers: saidYes(db, [id])(id),
   };
   return { candidate, ways };
 }
