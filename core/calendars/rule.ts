@@ -1,0 +1,93 @@
+/**
+ * The occurrences of a repeating event in a window, as wall times on its own clock. The rule itself is worked out by a library; here
+ * stands what it leaves to others: ends that are written on another clock, and a bound on what a hostile rule may cost.
+ */
+import { RRuleTemporal } from 'rrule-temporal';
+import { type Clock, instantOn, wallOn } from './clocks.ts';
+import type { When } from './event.ts';
+import { plainOf, stampOf, wallOf } from './wall.ts';
+
+export type Window = { from: number; to: number };
+/** Wall times as if they were UTC, ascending; `cut` where there were more than are kept. */
+export type Occurrences = { walls: number[]; cut: boolean };
+
+/** As many occurrences of one event are kept: a daily one has 1,461 in four years. */
+export const MOST_OCCURRENCES = 4_000;
+const MOST_STEPS = 30_000;
+const DAY = 86_400_000;
+const FAST = /^(HOURLY|MINUTELY|SECONDLY)$/;
+const PARTS = new Set(
+  'FREQ UNTIL COUNT INTERVAL BYSECOND BYMINUTE BYHOUR BYDAY BYMONTHDAY BYYEARDAY BYWEEKNO BYMONTH BYSETPOS WKST'.split(' '),
+);
+
+/**
+ * @param start the first occurrence, which counts whether the rule gives it or not
+ * @param window epoch milliseconds; of a rule that runs through the day, only from `today` on, as far as the bound goes
+ * @throws Error where the rule cannot be read
+ */
+export function occurrencesOf(rule: string, start: When, clock: Clock, window: Window, today: number): Occurrences {
+  const parts = partsOf(rule);
+  const zone = !start.isDate && 'zone' in clock ? clock.zone : 'UTC';
+  const inZone = (wall: number) => plainOf(wall).toZonedDateTime(zone, { disambiguation: 'compatible' });
+  const until = parts.get('UNTIL');
+  // A last moment that the clock shows twice is compared by instants below, so that here it may lie an hour late.
+  const last = until === undefined ? null : untilOf(until, start, clock);
+  if (last !== null) parts.set('UNTIL', `${stampOf(zone === 'UTC' ? last.wall : last.at)}Z`);
+  const rruleString = `RRULE:${[...parts].map(([name, value]) => `${name}=${value}`).join(';')}`;
+  const rules = new RRuleTemporal({
+    rruleString,
+    dtstart: inZone(start.wall),
+    tzid: zone,
+    temporal: Temporal,
+    maxIterations: MOST_STEPS,
+    maxCandidateEvaluations: 10 * MOST_STEPS,
+    cache: false,
+  });
+  const fast = FAST.test(parts.get('FREQ') ?? '');
+  const from = wallOn(clock, fast ? Math.max(window.from, today) : window.from);
+  const to = wallOn(clock, window.to);
+  const walls: number[] = start.wall >= from && start.wall < to ? [start.wall] : [];
+  // A rule that runs through the day is taken a day at a time, so that it ends where enough is known.
+  const step = fast ? DAY : to - from;
+  let cut = false;
+  for (let begin = from; begin < to && !cut; begin += step) {
+    for (const each of rules.between(inZone(begin), inZone(Math.min(begin + step, to)), true)) {
+      const wall = wallIn(each);
+      if (wall !== walls.at(-1) && wall >= from && wall < to) walls.push(wall);
+      cut = walls.length > MOST_OCCURRENCES;
+      if (cut) break;
+    }
+  }
+  return { walls: walls.slice(0, MOST_OCCURRENCES), cut };
+}
+
+/** @throws Error where it is no rule, or one that nobody can follow */
+function partsOf(rule: string): Map<string, string> {
+  if (rule.length > 2_000) throw new Error('a rule too long');
+  const parts = new Map<string, string>();
+  for (const part of rule.toUpperCase().split(';')) {
+    const [name = '', value = ''] = part.trim().split('=');
+    if (PARTS.has(name) && value !== '') parts.set(name, value);
+  }
+  // FREQ is required; the order of the parts says nothing (RFC 5545 3.3.10).
+  if (!parts.has('FREQ')) throw new Error('a rule without frequency');
+  return parts;
+}
+
+const UNTIL = /^(\d{4})(\d\d)(\d\d)(?:T(\d\d)(\d\d)(\d\d)(Z?))?$/;
+
+/** The last moment: in UTC, on the clock of the event, or through a whole date, which many programs write though the start has a time. */
+function untilOf(until: string, start: When, clock: Clock): { wall: number; at: number } {
+  const found = UNTIL.exec(until);
+  if (!found) throw new Error('an end that is none');
+  const [, year, month, day, hour, minute, second, utc] = found;
+  const written = wallOf(`${year}-${month}-${day}T${hour ?? '00'}:${minute ?? '00'}:${second ?? '00'}`);
+  if (start.isDate) {
+    const wall = hour !== undefined && utc ? wallOn(clock, written) : written;
+    return { wall: wall - (wall % DAY), at: wall - (wall % DAY) };
+  }
+  if (hour === undefined) return { wall: written + DAY - 1000, at: instantOn(clock, written + DAY - 1000) };
+  return utc ? { wall: wallOn(clock, written), at: written } : { wall: written, at: instantOn(clock, written) };
+}
+
+const wallIn = (zoned: Temporal.ZonedDateTime) => zoned.epochMilliseconds + zoned.offsetNanoseconds / 1_000_000;
