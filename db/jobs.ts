@@ -8,7 +8,7 @@ import type { Moment, Role } from '../core/contract/parts.ts';
 import type { BookDay } from '../core/fit/book.ts';
 import type { Facts } from '../core/jobs/facts.ts';
 import { knownEdits } from '../core/jobs/edits.ts';
-import { blankKnows } from '../core/jobs/knows.ts';
+import { wholeKnows } from '../core/jobs/knows.ts';
 import { ranOut, type Stage, stateOf } from '../core/jobs/state.ts';
 import { epochOf, exactInstantText, instantText, wallAt } from '../core/time/read.ts';
 import { newId } from './ids.ts';
@@ -110,7 +110,7 @@ export function jobById(db: ReadableDb, id: string, now: number): Job | undefine
     })),
     total: quote ? { minor: quote.minor, currency: quote.currency } : null,
     client: client ? { id: client.id, name: client.name } : null,
-    knows: row.knows ?? blankKnows(),
+    knows: wholeKnows(row.knows),
     updatedAt: instantText(row.updatedAt),
   };
 }

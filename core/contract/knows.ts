@@ -3,7 +3,8 @@
  * Every field may be empty; what has a due date can be a clock on the Desk.
  */
 import { z } from 'zod';
-import { DateText, Line, Note } from './parts.ts';
+import { DocumentKind } from './document-kind.ts';
+import { DateText, Line, Money, Note } from './parts.ts';
 
 /** A paper that the client asks for: asked, due, sent. */
 export const AskedPaper = z.strictObject({ asked: z.boolean(), due: DateText.nullable(), sentOn: DateText.nullable(), detail: Note });
@@ -14,7 +15,12 @@ export const Knows = z.strictObject({
   billingAddress: Note,
   purchaseOrder: z.strictObject({ required: z.boolean(), number: Line }),
   taxForm: AskedPaper,
-  insurance: AskedPaper.describe('detail: who is to be named, and limits'),
+  insurance: AskedPaper.extend({
+    named: Line.default('').describe('who is to be named on it'),
+    limit: Money.nullable().default(null).describe('at least'),
+    askedOn: DateText.nullable().default(null).describe('when the insurer was asked for it'),
+  }).describe('detail: what else it must say'),
+  needs: z.array(DocumentKind).max(10).default([]).describe('documents that this job needs beside what borders and insurers ask for'),
   confidentiality: z.strictObject({
     mayShow: z.boolean().nullable().describe('null: not agreed'),
     until: DateText.nullable(),

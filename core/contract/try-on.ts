@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { DateText, DayKind, Id, InstantText, Place } from './parts.ts';
+import { Country, DateText, DayKind, Id, InstantText, Place } from './parts.ts';
+import { DocumentKind } from './document-kind.ts';
 import { JobDays } from './jobs.ts';
 import { KitNeed } from './kit.ts';
 import { LegFields, Mode } from './trips.ts';
@@ -80,6 +81,18 @@ export const TryOn = z.strictObject({
     .describe('jobs as if they were on the books too'),
   withoutJobs: z.array(Id).max(20).optional().describe('jobs as if they were not on the books'),
   withoutPersonal: z.array(Id).max(20).optional().describe('own time as if it were moved out of the way'),
+  documents: z
+    .array(
+      z.strictObject({
+        kind: DocumentKind,
+        country: Country.nullable().default(null),
+        asked: z.boolean().default(false).describe('still to be asked for, so that its lead time counts; else it is at hand'),
+      }),
+    )
+    .max(20)
+    .optional()
+    .describe('documents of mine as if they were on file, and good for the days'),
+  customsList: z.boolean().optional().describe('as if the customs list were made'),
   asSecondPencil: z.boolean().optional().describe('the candidate stands behind every pencil that is before it'),
   stillOpen: z.boolean().optional().describe('they would still take an answer though their reply-by is past'),
 });

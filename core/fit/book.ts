@@ -2,8 +2,10 @@
  * What the rules of sections 5 and 6 are given to decide with: everything on the books, as plain data. No store, no clock.
  * Instants are epoch milliseconds; wall times stay beside them for the sentences.
  */
+import type { DocumentKind } from '../contract/document-kind.ts';
+import type { DocumentFields } from '../contract/documents.ts';
 import type { Hand } from '../contract/people.ts';
-import type { Place, DayKind, Role } from '../contract/parts.ts';
+import type { Money, Place, DayKind, Role } from '../contract/parts.ts';
 import type { Firmness } from '../contract/road.ts';
 import type { Mode } from '../contract/trips.ts';
 
@@ -42,7 +44,18 @@ export type BookJob = {
   handDays?: readonly BookDay[];
   /** It is taken as second pencil: the pencils before it stand first, and that is agreed. */
   second?: boolean;
+  /** What was asked for and made of its papers. */
+  papers?: JobPapers;
 };
+
+/** `needs`: what it was said to need beside borders; `insurance`: a certificate is asked for; `customsList`: one is made. */
+export type JobPapers = { needs: readonly DocumentKind[]; insurance: { limit: Money | null } | null; customsList: boolean };
+
+/** A document on file, without its number. */
+export type BookDocument = Pick<
+  DocumentFields,
+  'kind' | 'handId' | 'country' | 'from' | 'until' | 'worldwide' | 'countries' | 'limit' | 'leadDays'
+>;
 
 /** A ticketed movement: its instants are the truth. */
 export type BookLeg = {
@@ -84,6 +97,10 @@ export type Book = {
   personal?: readonly PersonalTime[];
   kit?: readonly KitItem[];
   hands?: readonly BookHand[];
+  /** Mine and those of hands; left out where documents are not looked at. */
+  documents?: readonly BookDocument[];
+  /** Public holidays at home, for lead times. */
+  holidays?: ReadonlySet<string>;
 };
 
 /** Somebody who could be asked to cover days; `jobs` are those that they said yes to, as ink, or hold in pencil, with their days alone. */

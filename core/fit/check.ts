@@ -21,6 +21,7 @@ import { loadFindings } from './load.ts';
 import { movesOf, type Ground } from './moves.ts';
 import { offered } from './offered.ts';
 import { movableFindings, overlapFindings } from './overlap.ts';
+import { paperFindings } from './papers/findings.ts';
 import { personalFindings } from './personal.ts';
 import { givenUp, triedOn } from './try-on.ts';
 
@@ -76,6 +77,7 @@ export function assess(input: FitInput): FitResult {
     ...neighbours.flatMap((pair) => findingOf(pair, home, book.kit ?? [])),
     ...personalFindings(book.personal ?? [], lane, moves, home),
     ...kitFindings(candidate, kitLane, book.kit ?? [], kitSpans(candidate, moves, home), home),
+    ...paperFindings({ book, candidate, mine, moves, covers, tryOn: input.tryOn, now: input.now }),
     ...chainFindings(mine),
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),

@@ -28,6 +28,8 @@ function both(a: TryOn, b: TryOn): TryOn {
     ...all('withJobs', a, b),
     ...each('withoutJobs', a, b),
     ...each('withoutPersonal', a, b),
+    ...each('documents', a, b),
+    ...(a.customsList || b.customsList ? { customsList: true } : {}),
     ...(a.asSecondPencil || b.asSecondPencil ? { asSecondPencil: true } : {}),
     ...(a.stillOpen || b.stillOpen ? { stillOpen: true } : {}),
   };

@@ -10,7 +10,8 @@ export function blankKnows(): Knows {
     billingAddress: '',
     purchaseOrder: { required: false, number: '' },
     taxForm: unasked(),
-    insurance: unasked(),
+    insurance: { ...unasked(), named: '', limit: null, askedOn: null },
+    needs: [],
     confidentiality: { mayShow: null, until: null, detail: '' },
     onSite: [],
     dock: '',
@@ -29,6 +30,12 @@ export function blankKnows(): Knows {
     cutsApprover: '',
     overtimeApprover: '',
   };
+}
+
+/** What was kept of a job, whole: what came to be known of jobs later is blank on one from before. */
+export function wholeKnows(kept: Knows | null): Knows {
+  const blank = blankKnows();
+  return kept ? { ...blank, ...kept, insurance: { ...blank.insurance, ...kept.insurance } } : blank;
 }
 
 /** What the client always asks for is asked on the job too; what was asked already, or is sent, stays as it is. */

@@ -1,5 +1,5 @@
 import { sql } from 'drizzle-orm';
-import { check, index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core';
+import { check, index, sqliteTable, text } from 'drizzle-orm/sqlite-core';
 import type { DocumentKind } from '../../core/contract/document-kind.ts';
 import type { DocumentFields } from '../../core/contract/documents.ts';
 import { createdAt, id, updatedAt, version } from './columns.ts';

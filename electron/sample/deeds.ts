@@ -125,7 +125,7 @@ function known(before: Knows, { taxForm, insurance, confidentiality, ...rest }: 
     ...before,
     ...rest,
     taxForm: paper(before.taxForm, taxForm),
-    insurance: paper(before.insurance, insurance),
+    insurance: { ...before.insurance, ...paper(before.insurance, insurance) },
     confidentiality: confidentiality
       ? {
           mayShow: confidentiality.mayShow,

@@ -10,6 +10,7 @@ import { leaving } from './leaving.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
 import { ownTickets } from './own-tickets.ts';
+import { papers } from './papers.ts';
 import { pencilsAndClocks } from './pencils-and-clocks.ts';
 import type { Situation } from './shape.ts';
 import { waysHome } from './ways-home.ts';
@@ -30,5 +31,6 @@ export const everySituation: readonly Situation[] = [
   ...leaving,
   ...waysHome,
   ...editDays,
+  ...papers,
   ...handsWhoSaidYes,
 ];

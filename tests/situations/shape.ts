@@ -6,7 +6,7 @@ import type { Finding, FitAnswer } from '../../core/contract/fit.ts';
 import type { DayKind, Place, Role } from '../../core/contract/parts.ts';
 import type { Mode } from '../../core/contract/trips.ts';
 import type { TryOn } from '../../core/contract/try-on.ts';
-import type { Book, BookDay, BookHand, BookJob, BookLeg, KitItem } from '../../core/fit/book.ts';
+import type { Book, BookDay, BookDocument, BookHand, BookJob, BookLeg, JobPapers, KitItem } from '../../core/fit/book.ts';
 import type { FitInput } from '../../core/fit/check.ts';
 import { instantOf, instantText } from '../../core/time/read.ts';
 import { dateLater, wrapAfter } from '../../core/time/wall.ts';
@@ -25,7 +25,11 @@ type SituationJob = {
   /** Days that a hand does: of the candidate by name and dates, of a job on the books as days. */
   covers?: Readonly<Record<string, readonly string[]>>;
   handDays?: readonly string[];
+  papers?: Partial<JobPapers>;
 };
+
+/** A document of mine, or of a hand by their name; documents are looked at as soon as a list of them is given. */
+export type OwnDocument = Pick<BookDocument, 'kind'> & Partial<Omit<BookDocument, 'handId'>> & { of?: string };
 
 /** A day's pay in USD for a role, from long ago; home is not known where it is left out. */
 type SituationHand = {
@@ -59,6 +63,8 @@ export type Situation = {
   personal?: readonly { title: string; from: string; to: string; hardness: 'never' | 'settle' }[];
   kit?: readonly OwnThing[];
   hands?: readonly SituationHand[];
+  documents?: readonly OwnDocument[];
+  holidays?: readonly string[];
   booked: readonly SituationJob[];
   candidate: Omit<SituationJob, 'title'>;
   /** Wall time at home. */
@@ -84,6 +90,8 @@ export function inputOf({
   personal = [],
   kit = [],
   hands = [],
+  documents,
+  holidays = [],
   booked,
   candidate,
   now,
@@ -104,6 +112,7 @@ export function inputOf({
     })),
     kit: kit.map((thing) => thingOf(thing, home)),
     hands: hands.map(handOf),
+    ...(documents ? { documents: documents.map(documentOf), holidays: new Set(holidays) } : {}),
   };
   const reply = replyBy === undefined ? null : { wall: replyBy, zone: home.zone, at: instantText(at(replyBy, home)) };
   const asked = jobOf({ title: 'This job', ...candidate }, null);
@@ -138,8 +147,13 @@ function handOf({ name, home, role, dayRate, insuredUntil, backup = false, jobs 
   return { id: name, name, home: home ?? null, rates, insuredUntil: insuredUntil ?? null, backup, jobs: theirs };
 }
 
+function documentOf({ of, ...told }: OwnDocument): BookDocument {
+  const blank = { country: null, from: null, until: null, worldwide: false, countries: [], limit: null, leadDays: null };
+  return { ...blank, ...told, handId: of ?? null };
+}
+
 function jobOf(
-  { title, place, days, pencilled, tickets = [], kit = {}, role, covers, handDays }: SituationJob,
+  { title, place, days, pencilled, tickets = [], kit = {}, role, covers, handDays, papers }: SituationJob,
   id: string | null,
 ): BookJob {
   return {
@@ -153,6 +167,7 @@ function jobOf(
     legs: tickets.map(legOf),
     kit: Object.entries(kit).map(([item, count]) => ({ item, count })),
     ...(role ? { role } : {}),
+    ...(papers ? { papers: { needs: [], insurance: null, customsList: false, ...papers } } : {}),
     ...(covers ? { covers: Object.entries(covers).map(([handId, dates]) => ({ handId, dates })) } : {}),
     ...(handDays ? { handDays: handDays.map((text) => dayOf(text, place.zone)) } : {}),
   };

@@ -1,0 +1,19 @@
+/**
+ * Lead times: how many business days something takes, against those that are left before the first call.
+ */
+import { businessDaysBetween, type HolidayDates } from '../time/business.ts';
+import { wallAt } from '../time/read.ts';
+import { dateLater } from '../time/wall.ts';
+
+/**
+ * Business days at home that lie wholly between now and the first call: neither today nor the day of the call counts, since what is asked
+ * for today comes at the end of the last of them.
+ * @param now epoch ms
+ * @param callAt epoch ms
+ * @param zone of home
+ */
+export function daysLeft(now: number, callAt: number, zone: string, holidays: HolidayDates): number {
+  const first = dateLater(wallAt(now, zone).slice(0, 10), 1);
+  const last = dateLater(wallAt(callAt, zone).slice(0, 10), -1);
+  return last < first ? 0 : businessDaysBetween(first, last, holidays);
+}

@@ -1,0 +1,63 @@
+/**
+ * Part 5 of the check: documents, for me and for each hand who would cover days. What is on file is held against the days and the
+ * countries, and whom to ask is said; never that one may enter, work or fly.
+ */
+import type { Finding } from '../../contract/fit.ts';
+import type { TryOn } from '../../contract/try-on.ts';
+import { daysLeft } from '../../documents/lead.ts';
+import type { Book, BookJob } from '../book.ts';
+import type { Move } from '../moves.ts';
+import type { Cover } from '../try-on.ts';
+import { passportFindings, rightToWorkFindings } from './border.ts';
+import { customsFindings } from './goods.ts';
+import type { Holder } from './holder.ts';
+import { insuranceFindings, licenceFindings } from './insurance.ts';
+import { abroadOf } from './trip.ts';
+
+type Papers = {
+  book: Book;
+  /** With every day, whoever works it: the kit goes on all of them. */
+  candidate: BookJob;
+  mine: BookJob;
+  moves: readonly Move[];
+  covers: readonly Cover[];
+  tryOn: TryOn | undefined;
+  /** Epoch ms. */
+  now: number;
+};
+
+/** Nothing where no documents are looked at. */
+export function paperFindings({ book, candidate, mine, moves, covers, tryOn, now }: Papers): Finding[] {
+  const { documents, home } = book;
+  if (!documents) return [];
+  const tried = tryOn?.documents ?? [];
+  const holderOf = (job: BookJob, of: readonly Move[], handId: string | null, from = home): Holder => {
+    const trip = abroadOf(job, of, from);
+    return {
+      job,
+      home: from,
+      trip,
+      documents: documents.filter((one) => one.handId === handId),
+      tried: handId === null ? tried : [],
+      left: daysLeft(now, trip.callAt, home.zone, book.holidays ?? new Set()),
+    };
+  };
+  const ofJob = holderOf(candidate, moves, null);
+  const me = mine.days.length > 0 ? [holderOf(mine, moves, null)] : [];
+  const hands = [...Map.groupBy(covers, ({ handId }) => handId)].flatMap(([handId, own]) => {
+    const hand = book.hands?.find(({ id }) => id === handId);
+    const days = own.flatMap((cover) => cover.days);
+    if (!hand?.home || days.length === 0) return [];
+    const job = { ...candidate, days, legs: [] };
+    return [...passportFindings(holderOf(job, [], handId, hand.home)), ...rightToWorkFindings(holderOf(job, [], handId, hand.home))].map(
+      (finding): Finding => ({ ...finding, hardness: 'know', sentence: `For ${hand.name}: ${finding.sentence}`, lifts: [] }),
+    );
+  });
+  return [
+    ...me.flatMap((holder) => [...passportFindings(holder), ...rightToWorkFindings(holder)]),
+    ...customsFindings(ofJob, tryOn?.customsList === true),
+    ...insuranceFindings(ofJob),
+    ...me.flatMap(licenceFindings),
+    ...hands,
+  ];
+}
