@@ -1,7 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { openHalfHours, type EditCalendar } from '../../../core/deliverables/calendar.ts';
-import { latestStart } from '../../../core/deliverables/latest-start.ts';
 import { schedule, type Slot } from '../../../core/deliverables/schedule.ts';
 import type { Stage } from '../../../core/deliverables/stages.ts';
 import { takersOf } from '../../../core/deliverables/takers.ts';
@@ -59,48 +58,6 @@ const stage = (id: string, halfHours: number, due: number, release = 0): Stage =
   releaseAt: release * HALF,
   dueAt: due * HALF,
   after: [],
-});
-
-describe('by when it must be begun', () => {
-  test('alone: its hours before its date', () => {
-    expect(latestStart('a', [stage('a', 3, 10)], half(20))).toBe(7 * HALF);
-  });
-  test('another that is due later makes room by going before', () => {
-    expect(latestStart('a', [stage('a', 3, 10), stage('b', 4, 12)], half(20))).toBe(7 * HALF);
-    expect(latestStart('a', [stage('a', 3, 10), stage('b', 4, 10, 6)], half(20))).toBe(3 * HALF);
-  });
-  test('late however early it begins: no such moment; another that is late anyhow is no hindrance', () => {
-    expect(latestStart('a', [stage('a', 3, 2)], half(20))).toBeNull();
-    expect(latestStart('b', [stage('a', 3, 2), stage('b', 2, 10)], half(20))).toBe(8 * HALF);
-  });
-  test('law: begun then it meets its date, a half hour later somebody does not', () => {
-    const works = fc.array(
-      fc.record({ halfHours: fc.integer({ min: 1, max: 3 }), due: fc.integer({ min: 1, max: 16 }), release: fc.nat(5) }),
-      {
-        minLength: 1,
-        maxLength: 5,
-      },
-    );
-    fc.assert(
-      fc.property(works, (given) => {
-        const stages = given.map(({ halfHours, due, release }, index) => stage(`s${index}`, halfHours, due, release));
-        const slots = half(30);
-        const at = latestStart('s0', stages, slots);
-        if (at === null) return;
-        const late = (from: number) =>
-          schedule(
-            stages.map((one) => (one.id === 's0' ? { ...one, releaseAt: Math.max(one.releaseAt, from) } : one)),
-            slots,
-          ).stages.map(({ lateness }) => Math.max(0, lateness ?? Infinity));
-        const before = schedule(stages, slots).stages.map(({ lateness }) => Math.max(0, lateness ?? Infinity));
-        if (before.every((one) => one === 0)) {
-          expect(Math.max(...late(at))).toBe(0);
-          expect(Math.max(...late(at + HALF))).toBeGreaterThan(0);
-        }
-      }),
-      tried,
-    );
-  });
 });
 
 test('what takes the time, most hours first', () => {
