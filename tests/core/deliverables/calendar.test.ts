@@ -1,11 +1,8 @@
-import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { openHalfHours, type EditCalendar } from '../../../core/deliverables/calendar.ts';
-import { schedule, type Slot } from '../../../core/deliverables/schedule.ts';
-import type { Stage } from '../../../core/deliverables/stages.ts';
+import type { Slot } from '../../../core/deliverables/schedule.ts';
 import { takersOf } from '../../../core/deliverables/takers.ts';
 import { wallAt } from '../../../core/time/read.ts';
-import { tried } from '../laws.ts';
 
 const zone = 'America/Chicago';
 const calendar = (given: Partial<EditCalendar> = {}): EditCalendar => ({
@@ -51,14 +48,6 @@ describe('open half hours', () => {
 });
 
 const HALF = 30 * 60_000;
-const half = (count: number): Slot[] => Array.from({ length: count }, (_, at) => ({ start: at * HALF, end: (at + 1) * HALF }));
-const stage = (id: string, halfHours: number, due: number, release = 0): Stage => ({
-  id,
-  halfHours,
-  releaseAt: release * HALF,
-  dueAt: due * HALF,
-  after: [],
-});
 
 test('what takes the time, most hours first', () => {
   const blocks = [
