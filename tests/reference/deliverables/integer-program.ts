@@ -9,73 +9,65 @@ import type { Stage } from '../../../core/deliverables/stages.ts';
 
 const solver = await highsLoader();
 
-type Stretch = { from: number; to: number; room: number };
-type Window = { stage: Stage; from: number; to: number; within: number[] };
+/** Half-open, in places of the half hours in their order. */
+type Stretch = { from: number; to: number };
+type Window = Stretch & { stage: Stage; within: number[] };
 
 /**
  * Whether any schedule, by halves or wholes, keeps every stage's lateness within the limit.
  * @param stages each behind those that it waits for
  * @param slots half hours, none overlapping another
  * @param limit milliseconds; below zero asks for earlier than due
- * @param order false leaves the yes-or-no out, so that only the stretches of precedence are kept: what is impossible then is impossible
- * @throws where the solver comes to no answer, or where a release or a due date cuts a half hour in two
+ * @param order false leaves the yes-or-no out, which only lets more pass: what is impossible then is impossible
+ * @throws where the solver comes to no answer
  */
 export function canKeep(stages: readonly Stage[], slots: readonly Slot[], limit: number, order = true): boolean {
-  const stretches = stretchesOf(stages, slots, limit);
-  const windows = windowsOf(stages, slots, limit, stretches);
+  const placed = stages.map((stage) => ({
+    stage,
+    from: placeOf(slots, ({ start }) => start >= stage.releaseAt),
+    to: placeOf(slots, ({ end }) => end > stage.dueAt + limit),
+  }));
+  const stretches = stretchesOf(placed, slots.length);
+  const windows = windowsOf(placed, stretches);
   if (windows.some(({ within }) => within.length === 0)) return false;
   const { Status } = solver.solve(program(windows, stretches, order), { output_flag: false });
   if (Status !== 'Optimal' && Status !== 'Infeasible') throw new Error(`the solver came to no answer: ${Status}`);
   return Status === 'Optimal';
 }
 
-function stretchesOf(stages: readonly Stage[], slots: readonly Slot[], limit: number): Stretch[] {
-  const [first, last] = [slots[0]?.start ?? 0, slots.at(-1)?.end ?? 0];
-  const marks = [first, last, ...stages.flatMap(({ releaseAt, dueAt }) => [releaseAt, dueAt + limit])]
-    .filter((at) => at >= first && at <= last)
-    .toSorted((a, b) => a - b);
-  const stretches: Stretch[] = [];
-  let [next, rooms] = [0, 0];
-  for (const [order, to] of marks.entries()) {
-    const from = marks[order - 1] ?? first;
-    let room = 0;
-    for (; next < slots.length && (slots[next]?.end ?? Infinity) <= to; next += 1) if ((slots[next]?.start ?? 0) >= from) room += 1;
-    if (room > 0) stretches.push({ from, to, room });
-    rooms += room;
+/** The first place of which something holds that holds of all behind it; their number where it holds of none. */
+function placeOf(slots: readonly Slot[], holds: (slot: Slot) => boolean): number {
+  let [low, high] = [0, slots.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(slots[middle] as Slot)) high = middle;
+    else low = middle + 1;
   }
-  if (rooms !== slots.length) throw new Error('a release or a due date cuts a half hour in two');
-  return stretches;
+  return low;
+}
+
+function stretchesOf(placed: readonly Stretch[], all: number): Stretch[] {
+  const marks = [...new Set([0, all, ...placed.flatMap(({ from, to }) => [from, to])])].toSorted((a, b) => a - b);
+  return marks.slice(1).map((to, order) => ({ from: marks[order] ?? 0, to }));
 }
 
 /** Where a stage can lie at all: behind the work of what it waits for, before the work of what waits for it. */
-function windowsOf(stages: readonly Stage[], slots: readonly Slot[], limit: number, stretches: readonly Stretch[]): Window[] {
-  const byId = new Map(stages.map((stage) => [stage.id, stage]));
-  const from = new Map<string, number>();
-  const to = new Map(stages.map(({ id, dueAt }) => [id, dueAt + limit]));
-  for (const { id, releaseAt, after } of stages)
-    from.set(
-      id,
-      Math.max(releaseAt, ...after.map((before) => endOf(slots, from.get(before) ?? Infinity, byId.get(before)?.halfHours ?? 0))),
-    );
-  for (const { id, halfHours, after } of stages.toReversed()) {
-    const begin = startOf(slots, to.get(id) ?? -Infinity, halfHours);
-    for (const before of after) to.set(before, Math.min(to.get(before) ?? Infinity, begin));
-  }
-  return stages.map((stage) => {
-    const window = { from: from.get(stage.id) ?? Infinity, to: to.get(stage.id) ?? -Infinity };
-    const within = stretches.flatMap((stretch, order) => (stretch.to > window.from && stretch.from < window.to ? [order] : []));
-    const room = within.reduce((sum, order) => sum + (stretches[order]?.room ?? 0), 0);
-    return { stage, ...window, within: room < stage.halfHours ? [] : within };
+function windowsOf(placed: readonly (Stretch & { stage: Stage })[], stretches: readonly Stretch[]): Window[] {
+  const works = new Map(placed.map(({ stage }) => [stage.id, stage.halfHours]));
+  const [from, to] = [new Map<string, number>(), new Map(placed.map((each) => [each.stage.id, each.to]))];
+  for (const { stage, ...own } of placed)
+    from.set(stage.id, Math.max(own.from, ...stage.after.map((before) => (from.get(before) ?? 0) + (works.get(before) ?? 0))));
+  for (const { stage } of placed.toReversed())
+    for (const before of stage.after) to.set(before, Math.min(to.get(before) ?? 0, (to.get(stage.id) ?? 0) - stage.halfHours));
+  return placed.map(({ stage }) => {
+    const window = { from: from.get(stage.id) ?? 0, to: to.get(stage.id) ?? 0 };
+    const fits = window.to - window.from >= stage.halfHours;
+    const within = fits ? stretches.flatMap((stretch, order) => (stretch.to > window.from && stretch.from < window.to ? [order] : [])) : [];
+    return { stage, ...window, within };
   });
 }
 
-/** The instant by which some half hours have passed from another on, and the one from which they fit before another. */
-function endOf(slots: readonly Slot[], from: number, halfHours: number): number {
-  return slots[slots.findIndex(({ start }) => start >= from) + halfHours - 1]?.end ?? Infinity;
-}
-function startOf(slots: readonly Slot[], to: number, halfHours: number): number {
-  return slots[slots.findLastIndex(({ end }) => end <= to) - halfHours + 1]?.start ?? -Infinity;
-}
+const roomOf = (stretch?: Stretch): number => (stretch ? stretch.to - stretch.from : 0);
 
 function program(windows: readonly Window[], stretches: readonly Stretch[], order: boolean): string {
   const rows: string[] = [];
@@ -87,17 +79,17 @@ function program(windows: readonly Window[], stretches: readonly Stretch[], orde
   windows.forEach(({ stage, within }, number) => {
     rows.push(`${sum(within.map((at) => `x${number}_${at}`))} = ${stage.halfHours}`);
     for (const at of within) {
-      bounds.push(`x${number}_${at} <= ${Math.min(stage.halfHours, stretches[at]?.room ?? 0)}`);
+      bounds.push(`x${number}_${at} <= ${Math.min(stage.halfHours, roomOf(stretches[at]))}`);
       inStretch.set(at, [...(inStretch.get(at) ?? []), `x${number}_${at}`]);
     }
   });
-  for (const [at, terms] of inStretch) rows.push(`${sum(terms)} <= ${stretches[at]?.room ?? 0}`);
+  for (const [at, terms] of inStretch) rows.push(`${sum(terms)} <= ${roomOf(stretches[at])}`);
   if (order)
     windows.forEach(({ stage, within }, number) => {
       for (const at of stage.after.length > 0 ? within : []) {
         const begun = `z${number}_${at}`;
         yesNo.push(begun);
-        rows.push(`x${number}_${at} - ${Math.min(stage.halfHours, stretches[at]?.room ?? 0)} ${begun} <= 0`);
+        rows.push(`x${number}_${at} - ${Math.min(stage.halfHours, roomOf(stretches[at]))} ${begun} <= 0`);
         for (const id of stage.after) {
           const before = numbers.get(id) ?? 0;
           const done = (windows[before]?.within ?? []).filter((other) => other <= at).map((other) => `x${before}_${other}`);
