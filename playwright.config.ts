@@ -7,7 +7,9 @@ export default defineConfig({
   outputDir: './test-results',
   fullyParallel: false,
   workers: 2,
-  timeout: 60_000,
+  // Bounds, not measures: a slow machine takes longer and is not wrong.
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   reporter: [['list']],
   projects: [
     {

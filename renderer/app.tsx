@@ -4,6 +4,7 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import { queries } from './ask.ts';
 import { Frame } from './frame.tsx';
 import { Empty } from './parts/empty.tsx';
+import { CannotComePlace } from './places/desk/cannot-come.tsx';
 import { DeskPlace } from './places/desk/desk.tsx';
 import { JobPlace } from './places/jobs/job.tsx';
 import { JobsPlace } from './places/jobs/jobs.tsx';
@@ -29,6 +30,9 @@ export function App() {
       <Frame path={path}>
         <Switch location={path}>
           <Route path="/" component={DeskPlace} />
+          <Route path="/cannot-come/:first?/:last?">
+            {({ first, last }) => <CannotComePlace key={first} {...(first && last ? { first, last } : {})} />}
+          </Route>
           <Route path="/road" component={RoadPlace} />
           <Route path="/jobs" component={JobsPlace} />
           <Route path="/jobs/:id">{({ id }) => <JobPlace key={id} id={id} />}</Route>

@@ -4,6 +4,7 @@ import { askForYes } from './challenge.ts';
 import { bringKit } from './bring-kit.ts';
 import { bringPeople } from './bring-people.ts';
 import { callNow } from './call-now.ts';
+import { cannotCome } from './cannot-come.ts';
 import { copyReply } from './copy-reply.ts';
 import { decline } from './decline.ts';
 import { find } from './find.ts';
@@ -72,6 +73,7 @@ export const actions: readonly Action[] = [
   roadKeepDays,
   roadPutBack,
   roadPrint,
+  cannotCome,
   goDesk,
   goRoad,
   goJobs,

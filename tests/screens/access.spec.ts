@@ -44,6 +44,7 @@ test.beforeAll(async () => {
     `/jobs/${jobs.pencil.id}`,
     `/jobs/${jobs.bare.id}`,
     '/rates',
+    '/cannot-come',
     '/rates/new',
     '/people',
     '/people/hands',

@@ -110,9 +110,9 @@ test('a hand is asked for by the keyboard alone: their day and cost are said, an
   await expect(page.getByText(/^good to know: As if Bo Lind had said yes .* USD 400\.00\.$/)).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Free', exact: true })).toBeFocused();
   await page.keyboard.press('Tab');
-  await expect(page.getByRole('button', { name: /^Copy a message to ask/ })).toBeFocused();
+  await expect(page.getByRole('button', { name: /^Copy a message, note the ask/ })).toBeFocused();
   await page.keyboard.press('Enter');
-  await expect(page.getByText(/^Copied\. Paste it into a message to them/)).toBeVisible();
+  await expect(page.getByText(/^Copied\. Paste it into a message to Bo Lind; nothing is booked until they say yes\./)).toBeVisible();
   expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(
     /^Hello Bo,\n\ncould you cover the shoot in Milwaukee for me\?/,
   );

@@ -56,6 +56,9 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
                 ))}
               </ul>
             ) : null}
+            <p className={style.second}>
+              <a href="#/cannot-come">I cannot come</a>: who is waiting, who could take over, what to write.
+            </p>
             <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
           </section>
         ) : null}

@@ -7,8 +7,9 @@ import { askHandText } from '../../../core/people/ask-hand.ts';
 import { deed, say } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { copyText } from '../../parts/copy.ts';
+import { askFor } from './hands/said.ts';
 
-/** What is asked stays tried on until it is answered, so these are never done. */
+/** What is asked stays tried on until it is answered, so these are never done. A hand who is asked is noted on the job too. */
 const copied = async (text: string): Promise<false> => {
   say((await copyText(text)) ? 'Copied. Paste it into a message to them; nothing is booked yet.' : `Your message: ${text}`);
   return false;
@@ -24,7 +25,9 @@ export async function copyAskHand(job: Job, hands: NonNullable<TryOn['hands']>):
   }));
   if (!known) return false;
   const days = job.days.filter(({ date }) => asked.dates.includes(date));
-  return copied(askHandText({ ...known, role: job.role, place, days }));
+  const message = askHandText({ ...known, role: job.role, place, days });
+  await askFor({ jobId: job.id, handId: asked.handId, name: known.hand.name }, asked.dates, message);
+  return false;
 }
 
 export function copyStillOpen({ title, contact }: Job): Promise<false> {

@@ -14,6 +14,7 @@ import { Differences } from './differences.tsx';
 import { Facts } from './facts.tsx';
 import { Expenses } from './expenses.tsx';
 import { History } from './history.tsx';
+import { Hands } from './hands/hands.tsx';
 import { Hours } from './hours.tsx';
 import money from './hours.module.css';
 import { JobKit } from './job-kit.tsx';
@@ -113,6 +114,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
       <div className={trip.parts}>
         <JobKit jobId={job.id} zone={mine.home.zone} locked={CLOSED.includes(job.state)} />
         <Trip job={job} home={mine.home} currency={mine.currency} unit={mine.distance} />
+        <Hands job={job} home={mine.home} />
       </div>
       <div className={money.money}>
         <Hours job={job} home={mine.home} />

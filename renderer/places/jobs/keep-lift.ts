@@ -25,7 +25,7 @@ export function keepOf(lift: Lift, job: Job, save: ChangeJob): Keep | null {
     return { label: 'Agreed: write it into the days', perform: () => keepDays(job, tryOn, save) };
   if (legs) return { label: 'Keep it on the trip', perform: () => keepLegs(job, legs) };
   if (withoutTickets) return jobId ? { label: 'Take the ticket off', perform: () => dropTickets(jobId, withoutTickets) } : null;
-  if (hands) return { label: 'Copy a message to ask', perform: () => copyAskHand(job, hands) };
+  if (hands) return { label: 'Copy a message, note the ask', perform: () => copyAskHand(job, hands) };
   if (kitInstead) return { label: 'Write it into the kit', perform: () => keepOtherUnit(job.id, kitInstead) };
   if (kitExtra) return { label: 'Keep it, as a cost', perform: () => keepSubHire(job, kitExtra) };
   if (lift.kind === 'challenge') return jobId ? { label: 'Ask them now', perform: () => tillAnswered(askHolder(jobId)) } : null;
