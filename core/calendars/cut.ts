@@ -35,6 +35,8 @@ const OF_EVENTS = new Set([
   'X-MICROSOFT-CDO-BUSYSTATUS',
 ]);
 const BEGIN_OR_END = /^(BEGIN|END):\s*([A-Z-]{1,40})\s*$/i;
+/** A name that was folded before its end. */
+const BEGUN_NAME = /^[A-Z-]{1,40}$/i;
 const NAME = /^[A-Z0-9-]{1,40}(?=[:;])/i;
 
 export class CalendarCutter {
@@ -102,8 +104,8 @@ export class CalendarCutter {
 
   #isWanted(line: string): boolean {
     if (BEGIN_OR_END.test(line)) return true;
-    if (!this.#part || (this.#part.kind === 'VEVENT' && this.#part.inside > 0)) return false;
-    return this.#part.kind === 'VTIMEZONE' || OF_EVENTS.has(NAME.exec(line)?.[0].toUpperCase() ?? '');
+    if (!this.#part || (this.#part.kind === 'VEVENT' && this.#part.inside > 0)) return BEGUN_NAME.test(line);
+    return this.#part.kind === 'VTIMEZONE' || BEGUN_NAME.test(line) || OF_EVENTS.has(NAME.exec(line)?.[0].toUpperCase() ?? '');
   }
 
   #logical(): void {
@@ -114,7 +116,7 @@ export class CalendarCutter {
     if (!wanted) return;
     const border = BEGIN_OR_END.exec(line);
     if (border) this.#border(border[1]?.toUpperCase() === 'BEGIN', border[2]?.toUpperCase() ?? '', line);
-    else this.#add(line);
+    else if (!BEGUN_NAME.test(line) && this.#isWanted(line)) this.#add(line);
   }
 
   #border(begins: boolean, name: string, line: string): void {

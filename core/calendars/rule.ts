@@ -15,7 +15,8 @@ export type Occurrences = { walls: number[]; cut: boolean };
 export const MOST_OCCURRENCES = 4_000;
 const MOST_STEPS = 30_000;
 const DAY = 86_400_000;
-const FAST = /^(HOURLY|MINUTELY|SECONDLY)$/;
+/** How much of a rule that runs through the day is worked out at once. */
+const STEP: Readonly<Record<string, number>> = { HOURLY: 16 * DAY, MINUTELY: DAY, SECONDLY: DAY / 24 };
 const PARTS = new Set(
   'FREQ UNTIL COUNT INTERVAL BYSECOND BYMINUTE BYHOUR BYDAY BYMONTHDAY BYYEARDAY BYWEEKNO BYMONTH BYSETPOS WKST'.split(' '),
 );
@@ -30,7 +31,6 @@ export function occurrencesOf(rule: string, start: When, clock: Clock, window: W
   const zone = !start.isDate && 'zone' in clock ? clock.zone : 'UTC';
   const inZone = (wall: number) => plainOf(wall).toZonedDateTime(zone, { disambiguation: 'compatible' });
   const until = parts.get('UNTIL');
-  // A last moment that the clock shows twice is compared by instants below, so that here it may lie an hour late.
   const last = until === undefined ? null : untilOf(until, start, clock);
   if (last !== null) parts.set('UNTIL', `${stampOf(zone === 'UTC' ? last.wall : last.at)}Z`);
   const rruleString = `RRULE:${[...parts].map(([name, value]) => `${name}=${value}`).join(';')}`;
@@ -43,22 +43,28 @@ export function occurrencesOf(rule: string, start: When, clock: Clock, window: W
     maxCandidateEvaluations: 10 * MOST_STEPS,
     cache: false,
   });
-  const fast = FAST.test(parts.get('FREQ') ?? '');
-  const from = wallOn(clock, fast ? Math.max(window.from, today) : window.from);
-  const to = wallOn(clock, window.to);
+  const fast = STEP[parts.get('FREQ') ?? ''];
+  const from = Math.max(wallOn(clock, fast ? Math.max(window.from, today) : window.from), start.wall);
+  const to = Math.min(wallOn(clock, window.to), last === null ? Infinity : last.wall + DAY);
   const walls: number[] = start.wall >= from && start.wall < to ? [start.wall] : [];
-  // A rule that runs through the day is taken a day at a time, so that it ends where enough is known.
-  const step = fast ? DAY : to - from;
-  let cut = false;
-  for (let begin = from; begin < to && !cut; begin += step) {
-    for (const each of rules.between(inZone(begin), inZone(Math.min(begin + step, to)), true)) {
-      const wall = wallIn(each);
-      if (wall !== walls.at(-1) && wall >= from && wall < to) walls.push(wall);
-      cut = walls.length > MOST_OCCURRENCES;
-      if (cut) break;
-    }
+  // A rule that runs through the day is taken in steps, so that it ends where enough is known.
+  for (let begin = from; begin < to; begin += fast ?? to - from) {
+    const end = fast ? Math.min(begin + fast, to) : to;
+    const found = within(rules, inZone(begin), inZone(end));
+    for (const wall of found ?? []) if (wall !== walls.at(-1) && wall >= from && wall < to) walls.push(wall);
+    if (!found || walls.length > MOST_OCCURRENCES) return { walls: walls.slice(0, MOST_OCCURRENCES), cut: true };
   }
-  return { walls: walls.slice(0, MOST_OCCURRENCES), cut };
+  return { walls, cut: false };
+}
+
+/** Nothing where it would take more steps than any honest rule does. */
+function within(rules: RRuleTemporal<Temporal.ZonedDateTime>, from: Temporal.ZonedDateTime, to: Temporal.ZonedDateTime): number[] | null {
+  try {
+    return rules.between(from, to, true).map(wallIn);
+  } catch (error) {
+    if (error instanceof Error && error.message.startsWith('Maximum')) return null;
+    throw error;
+  }
 }
 
 /** @throws Error where it is no rule, or one that nobody can follow */
