@@ -37,7 +37,7 @@ const DraftLine = InvoiceLine.extend({
   reason: z.string().describe('how this came about, with its numbers'),
   estimated: z.boolean(),
   changed: z.boolean().describe('changed by hand'),
-  unapproved: z.boolean().optional().describe('holds overtime that nobody approved'),
+  unapproved: z.boolean().optional().describe('holds overtime or a further round that nobody said yes to'),
 });
 
 /** A deposit or instalment that a bill sets off, by tax group as its own invoice says; amounts are below zero. */
@@ -68,6 +68,7 @@ export const InvoiceDraft = z.strictObject({
   draftVersion: z.int().min(0),
   currency: Currency,
   included: z.boolean().describe('amounts of lines hold their tax'),
+  later: z.boolean().optional().describe('the last bill stands, and this one has only what came after it'),
   billTo: BillTo,
   lines: z.array(DraftLine),
   dropped: z

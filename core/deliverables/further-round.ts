@@ -8,7 +8,7 @@ import { plural, type PricedLine } from '../quotes/line.ts';
 import { countInWords, ordinalInWords } from '../words/amounts.ts';
 
 /** What was said to the price: nobody said anything yet, yes, or no. */
-export type PriceState = 'asked' | 'agreed' | 'declined';
+type PriceState = 'asked' | 'agreed' | 'declined';
 
 /** A further round as it was priced when its notes came; it keeps that price whatever the card says later. */
 export type FurtherPrice = {
@@ -37,15 +37,22 @@ export function amountOfFurther({ hours, editHour, currency }: Pick<FurtherPrice
 export type FurtherRound = { id: string; number: number; of: string; included: number; price: FurtherPrice };
 
 /** How the names of their lines begin. */
-export const FURTHER = 'editing/further-';
+const FURTHER = 'editing/further-';
 
-/** The line of a further round, and null for one that was declined. */
+/** The name of the line of a round. */
+export const furtherLineId = (roundId: string): string => `${FURTHER}${roundId}`;
+export const isFurtherLine = (lineId: string): boolean => lineId.startsWith(FURTHER);
+
+/**
+ * The line of a further round, and null for one that was declined. It was priced on its own, so no discount on the whole takes from it: while a
+ * bill is priced it stands where expenses do, and on the paper under editing.
+ */
 export function furtherLine({ id, number, of, included, price }: FurtherRound): PricedLine | null {
   if (price.state === 'declined') return null;
   const hours = exact(price.hours);
   return {
-    id: `${FURTHER}${id}`,
-    section: 'editing',
+    id: furtherLineId(id),
+    section: 'travel',
     what: `${capital(ordinalInWords(number))} round of notes: ${of}`,
     quantity: hours,
     unit: plural(hours, 'hour'),

@@ -8,8 +8,8 @@ import { countInWords } from '../words/amounts.ts';
 /** A finished edit: whole minutes spent by what they went to, the film's length in minutes, and rounds that had notes. */
 export type FinishedEdit = { finishedMinutes: number; ingest: number; editing: number; notes: number; rounds: number };
 /** Hours, rounded to hundredths; `count` edits stand behind them. */
-export type Figure = { count: number; median: number; least: number; most: number };
-export type Past = {
+type Figure = { count: number; median: number; least: number; most: number };
+type Past = {
   edits: number;
   /** Edit hours for a finished minute. */
   perMinute: Figure | null;
@@ -42,8 +42,17 @@ function figureOf(minutes: readonly number[]): Figure | null {
 
 const inHours = (minutes: number): number => Math.round((minutes / 60) * 100) / 100;
 
+/** One sentence a figure; none for what has no time on record. */
+export function pastInWords({ perMinute, ingest, perRound }: Past): string[] {
+  return [
+    perMinute && `Editing took ${figureInWords(perMinute)} for a finished minute.`,
+    ingest && `Ingest took ${figureInWords(ingest)}.`,
+    perRound && `A round of notes took ${figureInWords(perRound)}.`,
+  ].filter((sentence) => sentence !== null);
+}
+
 /** "1.25 h (0.8 to 2 over 5 edits)", "1.25 h (one edit)". */
-export function figureInWords({ count, median, least, most }: Figure): string {
+function figureInWords({ count, median, least, most }: Figure): string {
   const [middle, low, high] = [median, least, most].map((hours) => formatNumber(exact(String(hours))));
   return count === 1 ? `${middle} h (one edit)` : `${middle} h (${low} to ${high} over ${countInWords(count, 'edit')})`;
 }

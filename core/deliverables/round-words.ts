@@ -96,3 +96,13 @@ export function standingInWords({ number, cut, dueBack, came, lost, notes, ticke
   const late = lost > 0 ? `, ${countInWords(lost, 'business day')} late` : '';
   return `${head}: ${countInWords(notes, 'note')} came on ${dateInWords(came)}${late}; ${ticked === notes ? 'all done' : `${ticked} of ${notes} done`}.`;
 }
+
+/** How many rounds were used of those agreed on. @param sent cuts that were sent for notes */
+export function leftInWords(included: number, sent: number): string {
+  const of = `${countInWords(included, 'round')} of notes ${included === 1 ? 'is' : 'are'} included`;
+  if (sent === 0) return `${capital(of)}.`;
+  const used = sent <= included ? `${sent} of them used` : `and ${countInWords(sent - included, 'further round')} sent`;
+  return `${capital(of)}, ${used}.`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -2,6 +2,7 @@
  * Lines of a priced quote as an invoice states them: each with the taxes that it bears, so that lines alone give the totals.
  */
 import type { QuoteDraft, QuoteLine, Totals } from '../contract/quotes.ts';
+import { isFurtherLine } from '../deliverables/further-round.ts';
 import { decimalText } from '../money/exact.ts';
 import { majorOf, sum } from '../money/money.ts';
 import type { Tax } from '../money/taxes.ts';
@@ -14,7 +15,7 @@ import type { InvoiceLine } from './lines.ts';
 export type BillLine = InvoiceLine & { reason: string; estimated: boolean; changed: boolean; unapproved?: boolean };
 type Priced = Pick<QuoteDraft, 'lines' | 'discount' | 'currency' | 'totals'>;
 
-/** Expenses stand beside travel while a bill is priced, since no discount takes from either; on paper they have a head of their own. */
+/** Expenses and further rounds stand beside travel while a bill is priced, since no discount takes from them; on paper each has its own head. */
 const EXPENSE = 'expense/';
 
 /** @param mine the taxes that my details put on every line */
@@ -61,7 +62,7 @@ function billLine(
 ): BillLine {
   return {
     id,
-    section: id.startsWith(EXPENSE) ? 'expenses' : section,
+    section: id.startsWith(EXPENSE) ? 'expenses' : isFurtherLine(id) ? 'editing' : section,
     what,
     quantity,
     unit,

@@ -21,6 +21,8 @@ export type DraftFacts = {
   /** Currency of my home. */
   home: string;
   included: boolean;
+  /** Only what came after the last bill. */
+  later?: true;
   billTo: InvoiceDraft['billTo'];
   lines: BillLine[];
   dropped: InvoiceDraft['dropped'];
@@ -56,6 +58,7 @@ export function draftOf(facts: DraftFacts): InvoiceDraft {
     draftVersion,
     currency,
     included,
+    ...(facts.later ? { later: true } : {}),
     billTo,
     lines: lines.map((line) => ({ ...line, taxes: [...line.taxes] })),
     dropped,

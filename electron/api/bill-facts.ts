@@ -34,6 +34,7 @@ import { agreedTerms, type AgreedTerms } from './agreed-terms.ts';
 import { billedBefore, type BilledBefore } from './billed-before.ts';
 import { whole } from './job-deed.ts';
 import { allChanges, tripOf } from './quote-draft.ts';
+import { furtherRounds, laterBill } from './rounds-billed.ts';
 import { badInput, refused } from './trouble.ts';
 
 /** Everything that a bill is made from. */
@@ -41,7 +42,7 @@ export type BillFacts = { job: Job; client: Client | undefined; setup: SetupFiel
 
 type Known = Omit<BillFacts, 'draft'> & { agreed: AgreedTerms; asked: Asked; before: BilledBefore; now: number; today: string };
 /** What each kind of bill adds to what all have in common. */
-type OfKind = Pick<DraftFacts, 'included' | 'lines' | 'dropped' | 'before' | 'supply' | 'differences' | 'missing' | 'cautions'>;
+type OfKind = Pick<DraftFacts, 'included' | 'later' | 'lines' | 'dropped' | 'before' | 'supply' | 'differences' | 'missing' | 'cautions'>;
 
 /**
  * Load a job and make its bill.
@@ -114,12 +115,18 @@ const ofKind: Record<DraftKind, (db: ReadableDb, known: Known) => OfKind> = {
     const bill = shareBill({ currency: agreed.draft.currency, lines, included }, asked, null, left, `Instalment for ${job.title}`);
     return { ...bill, ...partOfWhole, cautions, missing: [...billedAlready(before, 'final'), ...called(job), ...bill.missing] };
   },
-  final: (db, known) => ({
-    ...actualBill(db, known),
-    included: known.setup.tax?.included ?? false,
-    before: known.before.open,
-    missing: [...billedAlready(known.before, 'final'), ...called(known.job)],
-  }),
+  final: (db, known) => {
+    const { before, job, today, setup } = known;
+    const bill = actualBill(db, known);
+    const later = laterBill(before, bill.lines, furtherRounds(db, job.id, known.agreed.draft.currency), today);
+    return {
+      ...bill,
+      ...later,
+      included: setup.tax?.included ?? false,
+      before: before.open,
+      missing: [...(later ? [] : billedAlready(before, 'final')), ...called(job)],
+    };
+  },
   cancellation: (db, { job, setup, kept, before }) => {
     const [calling] = callingsOf(db, job.id);
     if (!calling) throw refused(`${job.title} was not called off.`, 'Bill it at wrap, or call it off first.');
@@ -156,6 +163,7 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
   const trip = tripOf(db, job, dates, setup);
   const agreedCallAt = planned[0]?.callAt;
   const expenses = billedExpenses(expensesOf(db, job.id), draft.currency);
+  const further = furtherRounds(db, job.id, draft.currency);
   const bill = finalBill({
     agreed: draft,
     offer: agreed.offer ?? 1,
@@ -175,7 +183,7 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
         ...expenses.changes,
         ...lineChanges(kept.batches.flat()),
       ],
-      more: expenses.lines,
+      more: [...expenses.lines, ...further.lines],
       draftVersion: kept.draftVersion,
       now: epochOf(version.madeAt),
       ...(agreedCallAt === undefined ? {} : { agreedCallAt }),
@@ -187,7 +195,11 @@ function actualBill(db: ReadableDb, { job, client, setup, kept, agreed, now }: K
     },
     over: days.every((day) => day.wrapAt <= now),
   });
-  return { ...bill, cautions: [...bill.cautions, ...expenses.cautions] };
+  return {
+    ...bill,
+    lines: bill.lines.map((line) => (further.asked.has(line.id) ? { ...line, unapproved: true } : line)),
+    cautions: [...bill.cautions, ...expenses.cautions, ...further.cautions],
+  };
 }
 
 function grossOf(deposits: readonly IssuedDeposit[], currency: string): Money {

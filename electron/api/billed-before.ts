@@ -9,7 +9,7 @@ import type { ReadableDb } from '../../db/store.ts';
 type Issued = ReturnType<typeof invoiceRecordsOf>[number];
 export type BilledBefore = {
   /** Bills that were not wholly credited, newest first. */
-  standing: Pick<Issued, 'kind' | 'number' | 'issueDate' | 'issuedAt'>[];
+  standing: Pick<Issued, 'kind' | 'number' | 'issueDate' | 'issuedAt' | 'content'>[];
   /** Deposits and instalments to be set off, each followed by what was credited of it. */
   open: IssuedDeposit[];
 };

@@ -3,10 +3,12 @@
  */
 import { callings } from './callings.ts';
 import { desk } from './desk.ts';
+import { documents } from './documents.ts';
 import { expenses } from './expenses.ts';
 import { find } from './find.ts';
 import { fit } from './fit.ts';
 import { hands } from './hands.ts';
+import { handovers } from './handovers.ts';
 import { hours } from './hours.ts';
 import { inquiries } from './inquiries.ts';
 import { invoices } from './invoices.ts';
@@ -23,8 +25,10 @@ import { places } from './places.ts';
 import { quotes } from './quotes.ts';
 import { rates } from './rates.ts';
 import { road } from './road.ts';
+import { rounds } from './rounds.ts';
 import { sample } from './sample.ts';
 import { setup } from './setup.ts';
+import { spent } from './spent.ts';
 import { store } from './store.ts';
 import { templates } from './templates.ts';
 import { trips } from './trips.ts';
@@ -32,10 +36,12 @@ import { trips } from './trips.ts';
 export const router = os.router({
   callings,
   desk,
+  documents,
   expenses,
   find,
   fit,
   hands,
+  handovers,
   hours,
   inquiries,
   invoices,
@@ -51,8 +57,10 @@ export const router = os.router({
   quotes,
   rates,
   road,
+  rounds,
   sample,
   setup,
+  spent,
   store,
   templates,
   trips,

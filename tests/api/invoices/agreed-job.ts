@@ -31,6 +31,8 @@ type More = {
   currency?: string;
   changes?: DraftChange[];
   facts?: object;
+  /** What the card says besides its day rate. */
+  card?: object;
   at?: World;
 };
 
@@ -44,12 +46,13 @@ export async function agreedJob({
   currency = 'USD',
   changes = [],
   facts = {},
+  card = {},
   at,
 }: More = {}): Promise<Agreed> {
   const w = at ?? (await world('2026-10-01T15:00:00Z', setup));
   const { context } = w;
   const { fields } = await call(rates.defaults, { role: 'shoot', currency, validFrom: '2026-01-01' }, { context });
-  await call(rates.save, { fields: { ...fields, dayRate: '1200' } }, { context });
+  await call(rates.save, { fields: { ...fields, dayRate: '1200', ...card } }, { context });
   const named = { ...blankClient('Northwind Bakers'), ...(currency === 'USD' ? {} : { currency }), ...client };
   const saved = await call(people.saveClient, { fields: named }, { context });
   const days = ['12', '13'].map((date) => ({

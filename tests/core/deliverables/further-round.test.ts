@@ -17,7 +17,7 @@ const round = (change: Partial<FurtherRound> = {}): FurtherRound => ({
 test('a further round is a line at the price of an edit hour, and says why', () => {
   const line = furtherLine(round());
   expect(line && { ...line, quantity: line.quantity.toString(), unitPrice: line.unitPrice.toString() }).toMatchObject({
-    section: 'editing',
+    section: 'travel',
     what: 'Third round of notes: Highlights',
     quantity: '1.5',
     unit: 'hours',

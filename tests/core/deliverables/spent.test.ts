@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { figureInWords, pastOf } from '../../../core/deliverables/past.ts';
+import { pastInWords, pastOf } from '../../../core/deliverables/past.ts';
 import { halfHoursLeft, minutesOf, spentByStage, spentInWords } from '../../../core/deliverables/spent.ts';
 import { tried } from '../laws.ts';
 
@@ -83,8 +83,13 @@ describe('what past edits took', () => {
   test('an even count has the mean of the middle two', () =>
     expect(pastOf([edit, { ...edit, editing: 241 }]).perMinute).toEqual({ count: 2, median: 1.5, least: 1, most: 2 }));
   test('in words', () => {
-    expect(figureInWords({ count: 5, median: 1.25, least: 0.8, most: 2 })).toBe('1.25 h (0.8 to 2 over 5 edits)');
-    expect(figureInWords({ count: 1, median: 1.5, least: 1.5, most: 1.5 })).toBe('1.5 h (one edit)');
+    const three = [240, 480, 720].map((editing) => ({ ...edit, ingest: 0, editing }));
+    expect(pastInWords(pastOf(three))).toEqual(['Editing took 2 h (1 to 3 over 3 edits) for a finished minute.']);
+    expect(pastInWords(pastOf([{ ...edit, notes: 90, rounds: 1 }]))).toEqual([
+      'Editing took 2 h (one edit) for a finished minute.',
+      'Ingest took 1 h (one edit).',
+      'A round of notes took 1.5 h (one edit).',
+    ]);
   });
   test('law: the median lies in the range and does not hang on the order', () =>
     fc.assert(
