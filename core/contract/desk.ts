@@ -23,6 +23,7 @@ export const Clock = z.strictObject({
     'due',
     'reminder',
     'pay hand',
+    'hand',
   ]),
   at: InstantText,
   late: z.boolean(),

@@ -18,6 +18,7 @@ import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { bringBack, clockLines, linesOf, putAway } from './desk-lines.ts';
+import { askClocks } from './hands.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 import { moneyOnDesk } from './money-clocks.ts';
@@ -41,7 +42,9 @@ const see = os.desk.see.handler(({ context }) =>
     const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
     const ofJobs = clocksOf(asDeskJobs, now, zone);
     const money = setup ? moneyOnDesk(db, setup, now, wallAt(now, zone).slice(0, 10)) : null;
-    const clocks = [...ofJobs, ...kitClocks(db, now, zone), ...(money?.clocks ?? [])].sort((a, b) => epochOf(a.at) - epochOf(b.at));
+    const clocks = [...ofJobs, ...kitClocks(db, now, zone), ...askClocks(db, now, zone), ...(money?.clocks ?? [])].sort(
+      (a, b) => epochOf(a.at) - epochOf(b.at),
+    );
     const span = daysAhead(now, zone);
     const laid = laidOnDesk(asDeskJobs, clocks, span);
     const urgent = jobs.find(({ id }) => id === laid);

@@ -1,9 +1,11 @@
 /**
  * Hands on jobs: asked, pencilled, said yes; and what to do when I cannot come.
  */
+import type { Clock } from '../../core/contract/desk.ts';
 import type { HandOnJob, HandState, HeldJob, StandIn } from '../../core/contract/hands.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Hand } from '../../core/contract/people.ts';
+import { handClocks, type HandAsked } from '../../core/desk/hand-clocks.ts';
 import type { Book, BookJob } from '../../core/fit/book.ts';
 import { standIn, standIns, type StandInCheck } from '../../core/fit/hands.ts';
 import { askHandText } from '../../core/people/ask-hand.ts';
@@ -13,7 +15,9 @@ import { dateLater } from '../../core/time/wall.ts';
 import { wayFinder } from '../../core/trips/ways.ts';
 import { datesInWords } from '../../core/words/dates.ts';
 import { loadBook } from '../../db/book.ts';
-import { handDatesOf, keepHandDate, type HandDateRow } from '../../db/hand-dates.ts';
+import { handDatesOf, keepHandDate, openHandAsks, type HandDateRow } from '../../db/hand-dates.ts';
+import { daysOf } from '../../db/job-days.ts';
+import { jobById } from '../../db/jobs.ts';
 import { writeHistory } from '../../db/keeping.ts';
 import { handById } from '../../db/people.ts';
 import type { ReadableDb, WritableDb } from '../../db/store.ts';
@@ -183,6 +187,22 @@ function standInOf({ hand, answer, cost, findings }: StandInCheck, job: Job, par
     asked: rows.some((row) => row.handId === hand.id && HOLDS.includes(row.state) && days.some(({ date }) => date === row.date)),
     message: askHandText({ hand, role: job.role, place: part.place, days, from }),
   };
+}
+
+/** Hands who were asked and have not answered, as clocks of the Desk. `now` in epoch ms. */
+export function askClocks(db: ReadableDb, now: number, homeZone: string): Clock[] {
+  const asked = Map.groupBy(openHandAsks(db), ({ jobId, handId }) => `${jobId} ${handId}`);
+  const waiting = [...asked.values()].flatMap((rows): HandAsked[] => {
+    const [first] = rows;
+    const job = first && jobById(db, first.jobId, now);
+    if (!first || !job || CLOSED.includes(job.state)) return [];
+    const days = daysOf(db, job.id).filter(({ date }) => rows.some((row) => row.date === date));
+    const { handId, askedAt } = first;
+    const name = handById(db, handId)?.name ?? '';
+    const firstCallAt = Math.min(...days.map(({ callAt }) => callAt));
+    return days.length > 0 ? [{ handId, name, job, dates: days.map(({ date }) => date), askedAt, firstCallAt }] : [];
+  });
+  return handClocks(waiting, now, homeZone);
 }
 
 export const hands = { of, ask, settle, cannotCome };

@@ -4,6 +4,7 @@ import type { HandState } from '../../../core/contract/hands.ts';
 import type { JobDay } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { HandFields } from '../../../core/contract/people.ts';
+import { desk } from '../../../electron/api/desk.ts';
 import { fit } from '../../../electron/api/fit.ts';
 import { hands } from '../../../electron/api/hands.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
@@ -158,4 +159,13 @@ describe('I cannot come', () => {
   ])('from %s to %s is bad input', async (from, to) => {
     expect((await refusal(call(hands.cannotCome, { from, to }, { context: w.context }))).code).toBe('BAD_INPUT');
   });
+});
+
+test('a hand who has not answered is a clock on the Desk until an answer is noted', async () => {
+  const clinic = await added('Clinic opening', DULUTH, CLINIC);
+  const clocks = async () => (await call(desk.see, {}, { context: w.context })).clocks.filter(({ kind }) => kind === 'hand');
+  await call(hands.ask, { jobId: clinic.id, handId: boId, dates: ['2026-12-12'] }, { context: w.context });
+  expect(await clocks()).toMatchObject([{ at: '2026-11-21T15:00:00Z', sentence: 'Clinic opening: Bo Lind has not answered' }]);
+  await settled(clinic.id, ['2026-12-12'], 'said no');
+  expect(await clocks()).toEqual([]);
 });
