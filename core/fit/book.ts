@@ -95,6 +95,7 @@ export type Book = {
   /** Unbroken rest asked for between two jobs, minutes. */
   restMinutes: number;
   personal?: readonly PersonalTime[];
+  imported?: readonly ImportedTime[];
   kit?: readonly KitItem[];
   hands?: readonly BookHand[];
   /** Mine and those of hands; left out where documents are not looked at. */
@@ -108,6 +109,17 @@ export type BookHand = Pick<Hand, 'id' | 'name' | 'home' | 'rates' | 'insuredUnt
 
 /** Time of my own. `never` blocks; `settle` can be talked about. */
 export type PersonalTime = { id: string | null; title: string; startAt: number; endAt: number; hardness: 'never' | 'settle' };
+
+/** A stretch that a calendar of another program takes. `know` is what stands there tentatively. */
+export type ImportedTime = {
+  calendarId: string;
+  calendar: string;
+  title: string;
+  startAt: number;
+  endAt: number;
+  allDay: boolean;
+  hardness: 'never' | 'settle' | 'know';
+};
 
 /** What is needed of one thing. */
 export type KitNeed = { item: string; count: number };

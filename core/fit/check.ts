@@ -13,6 +13,7 @@ import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
 import { givenUpFindings } from './given-up.ts';
 import { handFindings, withHands } from './hands.ts';
+import { importedFindings } from './imported.ts';
 import { kitFindings } from './kit.ts';
 import { kitSpans } from './kit-spans.ts';
 import { laneOf } from './lane.ts';
@@ -76,6 +77,7 @@ export function assess(input: FitInput): FitResult {
     ...legByLegFindings(lane, ground),
     ...neighbours.flatMap((pair) => findingOf(pair, home, book.kit ?? [])),
     ...personalFindings(book.personal ?? [], lane, moves, home),
+    ...importedFindings(book.imported ?? [], lane, moves, home),
     ...kitFindings(candidate, kitLane, book.kit ?? [], kitSpans(candidate, moves, home), home),
     ...paperFindings({ book, candidate, mine, moves, covers, tryOn: input.tryOn, now: input.now }),
     ...chainFindings(mine),

@@ -54,8 +54,8 @@ function finding(time: PersonalTime, hit: readonly Spell[], hardness: Finding['h
   };
 }
 
-/** How much of a time the spells take together; where two of them meet it is counted once. */
-function within(spells: readonly Spell[], time: Spell): number {
+/** How much of a time the spells take together, milliseconds; where two of them meet it is counted once. */
+export function within(spells: readonly Spell[], time: Spell): number {
   let sum = 0;
   let from = time.startAt;
   for (const { startAt, endAt } of [...spells].sort((a, b) => a.startAt - b.startAt)) {

@@ -5,8 +5,9 @@ import type { TicketKey, TryOn } from '../contract/try-on.ts';
 import type { LegFields } from '../contract/trips.ts';
 import { epochOf } from '../time/read.ts';
 import { placedLeg, ticketsAndWays } from '../trips/legs.ts';
-import type { Book, BookDay, BookJob, BookLeg, BookWay, KitItem, KitNeed } from './book.ts';
+import type { Book, BookDay, BookJob, BookLeg, BookWay, ImportedTime, KitItem, KitNeed } from './book.ts';
 import { changedDays, movedDays } from './day-changes.ts';
+import { importedKey } from './imported.ts';
 import { countOf } from './kit.ts';
 import { withInstead } from './kit-list.ts';
 
@@ -50,12 +51,17 @@ export function triedOn(book: Book, candidate: BookJob, tryOn: TryOn = {}): Trie
       jobs: book.jobs.filter(({ id }) => id === null || !tryOn.withoutJobs?.includes(id)).map((job) => changedJob(job, tryOn)),
       ...(book.kit ? { kit: byCourier(withExtra(book.kit, tryOn.kitExtra ?? []), tryOn.couriers ?? []) } : {}),
       ...(!book.kit && tryOn.kitExtra ? { kit: withExtra([], tryOn.kitExtra) } : {}),
+      ...(book.imported && tryOn.withoutImported ? { imported: withoutImported(book.imported, tryOn.withoutImported) } : {}),
       ...(book.personal ? { personal: book.personal.filter(({ id }) => id === null || !tryOn.withoutPersonal?.includes(id)) } : {}),
     },
     candidate: asked,
     mine: covered.size === 0 ? asked : { ...asked, days: days.filter((day) => !covered.has(day)) },
     covers,
   };
+}
+
+function withoutImported(imported: readonly ImportedTime[], keys: readonly string[]): ImportedTime[] {
+  return imported.filter((time) => !keys.includes(importedKey(time)));
 }
 
 /** A job on the books with the days and tickets that were changed; the same job where none of it is its. */

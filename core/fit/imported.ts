@@ -1,0 +1,105 @@
+/**
+ * What calendars of other programs take against the candidate: its stays and tickets, and the ways as they would be planned. What one
+ * event takes at several times is told once.
+ */
+import type { Finding } from '../contract/fit.ts';
+import type { Place } from '../contract/parts.ts';
+import { countInWords, lengthInWords } from '../words/amounts.ts';
+import { spanAt } from '../words/moments.ts';
+import type { ImportedTime } from './book.ts';
+import { overlaps, type LaneEntry } from './lane.ts';
+import { giveUpTicket } from './lifts.ts';
+import type { Move } from './moves.ts';
+import { within } from './personal.ts';
+
+const MINUTE = 60_000;
+/** So many times of one event can be tried on as if they were moved. */
+const MOVABLE = 50;
+
+/** Over a stay or a ticket it counts with the hardness of its calendar; where only a way as it is planned is met, that is good to know. */
+export function importedFindings(
+  imported: readonly ImportedTime[],
+  lane: readonly LaneEntry[],
+  moves: readonly Move[],
+  home: Place,
+): Finding[] {
+  const own = lane.filter((entry) => entry.standing === 'own');
+  const ways = moves.map(({ start, end }) => ({ startAt: start, endAt: end }));
+  const spans = [...own, ...ways];
+  const from = Math.min(...spans.map(({ startAt }) => startAt));
+  const to = Math.max(...spans.map(({ endAt }) => endAt));
+  const near = imported.filter((time) => time.startAt < to && time.endAt > from);
+  const events = Map.groupBy(near, ({ calendarId, title, hardness }) => JSON.stringify([calendarId, title, hardness]));
+  return [...events.values()].flatMap((times) => eventFinding(times, own, ways, home));
+}
+
+function eventFinding(
+  times: readonly ImportedTime[],
+  own: readonly LaneEntry[],
+  ways: readonly { startAt: number; endAt: number }[],
+  home: Place,
+): Finding[] {
+  const met = times.filter((time) => own.some((entry) => overlaps(entry, time)));
+  const tickets = own.filter((entry) => entry.kind === 'ticket' && met.some((time) => overlaps(entry, time)));
+  const overDays = met.some((time) => own.some((entry) => entry.kind === 'stay' && overlaps(entry, time)));
+  const [first] = met;
+  if (first) {
+    const taken = met.reduce(
+      (sum, time) =>
+        sum +
+        within(
+          own.filter((entry) => overlaps(entry, time)),
+          time,
+        ),
+      0,
+    );
+    const found = finding(met, hardnessOf(first, overDays), overDays ? 'your days take' : 'your tickets take', taken, home);
+    return found
+      ? [{ ...found, lifts: [...tickets.flatMap((entry) => (entry.kind === 'ticket' ? [giveUpTicket(entry)] : [])), ...found.lifts] }]
+      : [];
+  }
+  const onTheWay = times.filter((time) => ways.some((way) => overlaps(way, time)));
+  const taken = onTheWay.reduce(
+    (sum, time) =>
+      sum +
+      within(
+        ways.filter((way) => overlaps(way, time)),
+        time,
+      ),
+    0,
+  );
+  const found = finding(onTheWay, 'know', 'the way as it is planned takes', taken, home);
+  return found ? [found] : [];
+}
+
+/** A ticket can be changed, so it never blocks by itself; what is tentative is only good to know. */
+function hardnessOf({ hardness }: ImportedTime, overDays: boolean): Finding['hardness'] {
+  if (hardness === 'never') return overDays ? 'blocks' : 'settle';
+  return hardness;
+}
+
+function finding(times: readonly ImportedTime[], hardness: Finding['hardness'], what: string, taken: number, home: Place): Finding | null {
+  const [first, ...more] = times;
+  if (!first) return null;
+  const overlap = Math.ceil(taken / MINUTE);
+  const again = more.length === 0 ? '' : ` and ${countInWords(more.length, 'more time')}`;
+  const tentative = first.hardness === 'know' ? ', not yet for certain' : '';
+  const firm = first.hardness === 'never' ? ', never to be given up' : '';
+  return {
+    kind: 'imported time',
+    hardness,
+    concerns: [{ jobId: null, title: first.title }],
+    numbers: { overlap, times: times.length, calendar: first.calendar },
+    sentence: `${first.title} stands in the calendar ${first.calendar} on ${spanAt(first.startAt, first.endAt, home, home)}${again}${tentative}${firm}; ${what} ${lengthInWords(overlap)} of it.`,
+    lifts: liftsOf(first, times, hardness),
+  };
+}
+
+function liftsOf(first: ImportedTime, times: readonly ImportedTime[], hardness: Finding['hardness']): Finding['lifts'] {
+  if (hardness === 'blocks') return [{ kind: 'other dates', label: 'Look for the nearest dates that work' }];
+  const withoutImported = times.slice(0, MOVABLE).map(importedKey);
+  return [{ kind: 'move imported', label: `Move ${first.title} in ${first.calendar}`, tryOn: { withoutImported } }];
+}
+
+/** What tells one stretch of a calendar from another, however often the calendar is read anew. */
+export const importedKey = ({ calendarId, startAt, endAt }: ImportedTime): string => `${calendarId}:${startAt}:${endAt}`;
