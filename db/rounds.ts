@@ -53,6 +53,7 @@ const reading = perStore((db) => ({
     .select({
       round: rounds,
       name: deliverables.name,
+      due: deliverables.dueDate,
       jobId: jobs.id,
       jobVersion: jobs.version,
       title: jobs.title,
@@ -78,6 +79,12 @@ const reading = perStore((db) => ({
     .innerJoin(deliverables, eq(deliverables.id, rounds.deliverableId))
     .where(and(eq(deliverables.jobId, sql.placeholder('jobId')), sql`${rounds.price} is not null`))
     .orderBy(asc(deliverables.position), asc(rounds.number))
+    .prepare(),
+  pricedJobs: db
+    .selectDistinct({ jobId: deliverables.jobId })
+    .from(rounds)
+    .innerJoin(deliverables, eq(deliverables.id, rounds.deliverableId))
+    .where(and(sql`${rounds.price} ->> '$.state' <> 'declined'`, gte(rounds.notesAt, sql.placeholder('since'))))
     .prepare(),
 }));
 
@@ -118,7 +125,16 @@ export function waitingRounds(db: ReadableDb, span: { from: string; to: string }
 export function pricedRounds(db: ReadableDb, jobId: string) {
   return reading(db)
     .priced.all({ jobId })
-    .flatMap(({ round: { id, number, price }, name, included }) => (price ? [{ id, number, of: name, included, price }] : []));
+    .flatMap(({ round: { id, number, notesAt, price }, name, included }) =>
+      price ? [{ id, number, notesAt, of: name, included, price }] : [],
+    );
+}
+
+/** Jobs with further rounds that were not declined. @param since epoch milliseconds: notes that came before that are left out */
+export function jobIdsWithPrices(db: ReadableDb, since: number): string[] {
+  return reading(db)
+    .pricedJobs.all({ since })
+    .map(({ jobId }) => jobId);
 }
 
 /** Keep a cut that was sent. */

@@ -23,6 +23,7 @@ export const Clock = z.strictObject({
     'due',
     'reminder',
     'pay hand',
+    'notes',
     'hand',
   ]),
   at: InstantText,

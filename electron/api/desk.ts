@@ -23,6 +23,7 @@ import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 import { moneyOnDesk } from './money-clocks.ts';
 import { kitClocks } from './packs.ts';
+import { furtherClocks, notesClocks } from './notes-clocks.ts';
 import { standingOf } from './pencils.ts';
 
 type Answer = FitResult['answer'];
@@ -42,9 +43,14 @@ const see = os.desk.see.handler(({ context }) =>
     const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
     const ofJobs = clocksOf(asDeskJobs, now, zone);
     const money = setup ? moneyOnDesk(db, setup, now, wallAt(now, zone).slice(0, 10)) : null;
-    const clocks = [...ofJobs, ...kitClocks(db, now, zone), ...askClocks(db, now, zone), ...(money?.clocks ?? [])].sort(
-      (a, b) => epochOf(a.at) - epochOf(b.at),
-    );
+    const clocks = [
+      ...ofJobs,
+      ...kitClocks(db, now, zone),
+      ...askClocks(db, now, zone),
+      ...notesClocks(db, context),
+      ...furtherClocks(db, now, zone),
+      ...(money?.clocks ?? []),
+    ].sort((a, b) => epochOf(a.at) - epochOf(b.at));
     const span = daysAhead(now, zone);
     const laid = laidOnDesk(asDeskJobs, clocks, span);
     const urgent = jobs.find(({ id }) => id === laid);

@@ -50,6 +50,17 @@ export function furtherRounds(db: ReadableDb, jobId: string, currency: string): 
   };
 }
 
+/** Further rounds of a job that came after its last bill and are on none; empty while that bill is still to come. */
+export function furtherToBill(db: ReadableDb, jobId: string): ReturnType<typeof pricedRounds> {
+  const { standing } = billedBefore(db, jobId);
+  if (!standing.some(({ kind }) => kind === 'final')) return [];
+  const billed = billedLines(standing);
+  return pricedRounds(db, jobId).filter(({ id, price }) => price.state !== 'declined' && !billed.has(furtherLineId(id)));
+}
+
+const billedLines = (standing: BilledBefore['standing']): ReadonlySet<string> =>
+  new Set(standing.flatMap(({ content }) => content.lines.map(({ id }) => id)));
+
 type Later = {
   later: true;
   lines: BillLine[];
@@ -70,7 +81,7 @@ export function laterBill(
   today: string,
 ): Later | null {
   if (!standing.some(({ kind }) => kind === 'final')) return null;
-  const billed = new Set(standing.flatMap(({ content }) => content.lines.map(({ id }) => id)));
+  const billed = billedLines(standing);
   const left = lines.filter(({ id }) => isFurtherLine(id) && !billed.has(id));
   if (left.length === 0) return null;
   const differences = ['The bill at wrap stands; only what came after it is on this one.'];

@@ -18,6 +18,7 @@ const stops = new Map<string, Stop>([
   ['bill', { label: 'Draft it', perform: openJob }],
   ['enter-hours', { label: 'Enter hours', perform: openJob }],
   ['pay-hand', { label: 'Note it as paid', perform: openJob }],
+  ['notes', { label: 'Take notes in', perform: openJob }],
   ['open-invoice', { label: 'Record a payment', perform: openInvoice('pay') }],
   ['remind', { label: 'Remind them', perform: openInvoice('remind') }],
 ]);
