@@ -99,7 +99,6 @@ export const handovers = {
         sentence: z.string().describe('where it comes from'),
       }),
       moved: z.array(z.string()).describe('what late notes did to the date; it stands on the paper'),
-      cautions: z.array(z.string()),
     }),
   ),
   begin: reads(

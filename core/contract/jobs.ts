@@ -50,7 +50,18 @@ const Ink = z.strictObject({
 
 export const Paper = z.strictObject({
   id: Id,
-  kind: z.enum(['quote', 'terms', 'invoice', 'credit note', 'statement', 'receipt', 'signed copy']),
+  kind: z.enum([
+    'quote',
+    'terms',
+    'invoice',
+    'credit note',
+    'statement',
+    'receipt',
+    'signed copy',
+    'delivery note',
+    'customs list',
+    'scan',
+  ]),
   name: z.string().describe('bare file name'),
   hash: z.string().describe('SHA-256, hex'),
   bytes: z.int(),

@@ -37,7 +37,7 @@ export type DeliveryNoteInput = {
 };
 
 /** A file as a row: name, checksum in full, bytes. */
-export type FileRow = { name: string; hash: string; bytes: string };
+type FileRow = { name: string; hash: string; bytes: string };
 export type DeliveryNote = PaperFrame & {
   facts: PaperFacts;
   columns: { name: string; hash: string; bytes: string };

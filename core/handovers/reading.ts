@@ -5,27 +5,20 @@ import type { Reading } from '../contract/handovers.ts';
 import { countInWords, lengthInWords } from '../words/amounts.ts';
 import { bytesInWords } from '../words/bytes.ts';
 
-type Facts = Pick<Reading, 'state' | 'bytes' | 'of' | 'files' | 'ofFiles' | 'seconds' | 'troubles' | 'list'>;
+type Facts = { state: Exclude<Reading['state'], 'refused'> } & Pick<Reading, 'bytes' | 'of' | 'files' | 'ofFiles' | 'seconds' | 'troubles' | 'list'>;
 
 /** Less than this says nothing yet about how fast a disk is. */
 const TOO_SOON = 3;
 
-/** "412 MB of 3.24 GB, 2 of 40 files, about 1 min to go". */
+/** One that was refused has a sentence of its own. "412 MB of 3.24 GB, 2 of 40 files, about 1 min to go". */
 export function readingInWords(facts: Facts): string {
   const { state, of, ofFiles, troubles, list } = facts;
   const whole = `${countInWords(ofFiles, 'file')}, ${bytesInWords(of)}`;
-  switch (state) {
-    case 'reading':
-      return ofFiles === 0 ? 'Looking what is there.' : `${howFar(facts)}${toGo(facts)}.`;
-    case 'stopped':
-      return ofFiles === 0 ? 'Stopped. Nothing was kept.' : `Stopped after ${howFar(facts)}. Nothing was kept.`;
-    case 'refused':
-      return 'Nothing was read.';
-    case 'incomplete':
-      return `${countInWords(troubles.length, 'file')} of ${ofFiles + missing(facts)} could not be read. Put that right and read them again.`;
-    case 'done':
-      return list.some(({ bytes }) => bytes === 0) ? `Read: ${whole}. ${emptyOnes(list)}` : `Read: ${whole}.`;
-  }
+  if (state === 'reading') return ofFiles === 0 ? 'Looking what is there.' : `${howFar(facts)}${toGo(facts)}.`;
+  if (state === 'stopped') return ofFiles === 0 ? 'Stopped. Nothing was kept.' : `Stopped after ${howFar(facts)}. Nothing was kept.`;
+  if (state === 'incomplete')
+    return `${countInWords(troubles.length, 'file')} of ${ofFiles + missing(facts)} could not be read. Put that right and read them again.`;
+  return list.some(({ bytes }) => bytes === 0) ? `Read: ${whole}. ${emptyOnes(list)}` : `Read: ${whole}.`;
 }
 
 /** Part of the whole, from 0 to 1. */

@@ -59,12 +59,12 @@ export async function gather(paths: readonly string[], signal: AbortSignal, most
   }
   gathered.files.sort((a, b) => (a.name < b.name ? -1 : 1));
   const twice = gathered.files.find(({ name }, index, all) => index > 0 && all[index - 1]?.name === name);
-  if (twice) throw new PathError(null, `would hold ${twice.name} twice; put the files into one folder and give that`);
-  if (gathered.files.length === 0 && gathered.troubles.length === 0) throw new PathError(null, 'hold no file to hand over');
+  if (twice) throw new PathError(null, `would give ${twice.name} twice; put the files into one folder and give that`);
+  if (gathered.files.length === 0 && gathered.troubles.length === 0) throw new PathError(null, 'gave no file to hand over');
   return gathered;
 }
 
-const tooMany = (most: number) => new PathError(null, `hold more than ${most.toLocaleString('en')} files; hand them over in parts`);
+const tooMany = (most: number) => new PathError(null, `gave more than ${most.toLocaleString('en')} files; hand them over in parts`);
 
 /** What a walk through folders carries along. */
 type Walk = { gathered: Gathered; signal: AbortSignal; most: number };

@@ -1,10 +1,10 @@
 /**
  * Which files are handed over, and under which names.
  */
-import { spawnSync } from 'node:child_process';
 import { mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { dirname, join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { gather, PathError } from '../../electron/files/gather.ts';
 import { hashList, type Progress } from '../../electron/files/hash-list.ts';
 import { temporaryFolder } from '../store.ts';
@@ -50,7 +50,7 @@ describe('names', () => {
     const folder = folderOf({ 'A/film.mov': 1, 'B/film.mov': 1 });
     expect(await refusal(join(folder, 'A/film.mov'), join(folder, 'B/film.mov'))).toEqual([
       null,
-      'would hold film.mov twice; put the files into one folder and give that',
+      'would give film.mov twice; put the files into one folder and give that',
     ]);
   });
 });
@@ -82,10 +82,12 @@ describe('left out and told', () => {
     symlinkSync(folder, link);
     expect(await namesOf(link)).toEqual(['film.mov']);
   });
-  test('a pipe is never opened', async () => {
+  test('what is no file is never opened', async () => {
     const folder = folderOf({ 'film.mov': 1 });
-    if (spawnSync('mkfifo', [join(folder, 'pipe')]).status !== 0) return;
-    expect((await gather([folder], calm())).leftOut).toEqual([{ name: 'pipe', sentence: 'is no file' }]);
+    const server = createServer();
+    onTestFinished(() => void server.close());
+    await new Promise<void>((resolve) => server.listen(join(folder, 'socket'), resolve));
+    expect((await gather([folder], calm())).leftOut).toEqual([{ name: 'socket', sentence: 'is no file' }]);
   });
 });
 
@@ -95,11 +97,11 @@ describe('refused', () => {
       1,
       'leads to nothing; look whether the disk is connected and the name is right',
     ]));
-  test('an empty folder', async () => expect(await refusal(temporaryFolder())).toEqual([null, 'hold no file to hand over']));
+  test('an empty folder', async () => expect(await refusal(temporaryFolder())).toEqual([null, 'gave no file to hand over']));
   test('more files than a list can hold', async () => {
     const folder = folderOf({ 'a/1': 0, 'a/2': 0, 'b/3': 0, 'b/4': 0 });
     expect((await gather([folder], calm(), 4)).files.length).toBe(4);
-    await expect(gather([folder], calm(), 3)).rejects.toEqual(new PathError(null, 'hold more than 3 files; hand them over in parts'));
+    await expect(gather([folder], calm(), 3)).rejects.toEqual(new PathError(null, 'gave more than 3 files; hand them over in parts'));
   });
   test('what is neither file nor folder', async () => expect(await refusal('/dev/null')).toEqual([0, 'is neither a file nor a folder']));
 });

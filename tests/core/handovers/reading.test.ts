@@ -1,7 +1,16 @@
 import { expect, test } from 'vitest';
 import { readingInWords, readingPart } from '../../../core/handovers/reading.ts';
 
-const facts = { state: 'reading', bytes: 0, of: 0, files: 0, ofFiles: 0, seconds: 0, troubles: [], list: [] } as const;
+const facts: Parameters<typeof readingInWords>[0] = {
+  state: 'reading',
+  bytes: 0,
+  of: 0,
+  files: 0,
+  ofFiles: 0,
+  seconds: 0,
+  troubles: [],
+  list: [],
+};
 const half = { ...facts, bytes: 1_000_000_000, of: 4_000_000_000, files: 2, ofFiles: 40 };
 
 test('how far it is, and how long it takes at the speed so far', () => {
@@ -15,7 +24,6 @@ test('how far it is, and how long it takes at the speed so far', () => {
 test('how it ended', () => {
   expect(readingInWords({ ...half, state: 'stopped' })).toBe('Stopped after 1.00 GB of 4.00 GB, 2 of 40 files. Nothing was kept.');
   expect(readingInWords({ ...facts, state: 'stopped' })).toBe('Stopped. Nothing was kept.');
-  expect(readingInWords({ ...facts, state: 'refused' })).toBe('Nothing was read.');
   const list = [{ name: 'a.mov', bytes: 4_000_000_000, hash: '' }];
   expect(readingInWords({ ...half, state: 'done', ofFiles: 1, list })).toBe('Read: 1 file, 4.00 GB.');
   expect(readingInWords({ ...half, state: 'done', ofFiles: 2, list: [...list, { name: 'b.mov', bytes: 0, hash: '' }] })).toBe(
