@@ -1,6 +1,9 @@
 /**
  * Whether a message asks for work at all, or is a newsletter, a reminder, a thank-you or a machine's answer.
  */
+import { asksForWork } from './asking.ts';
+import { anyOf } from './phrases.ts';
+import { asksForNothing, wantsOthers } from './refusing.ts';
 import { rolesIn } from './work/role.ts';
 
 /** A machine or a mailing list wrote it, whatever else it says. */
@@ -21,9 +24,6 @@ const CHATS =
 /** Seeing each other, without work in it. */
 const SOCIAL =
   /\b(?:grab (?:a|some|lunch|coffee|dinner)|(?:have|get) a (?:beer|coffee|drink|pint|bite)|for a (?:beer|coffee|drink|pint|bite)|lunch is on me|my treat)\b/i;
-/** Other people's work. */
-const OTHER_WORK =
-  /\b(?:(?:baby|dog|cat|house|pet)[- ]?sitt(?:er|ing)|cleaners?|caterers?|bartenders?|waiters?|waitress|djs?|drivers?|florists?|chefs?|cooks?|plumbers?|electricians?|translators?|interpreters?|volunteers?|ushers?|tutors?|nann(?:y|ies)) (?:is |are )?(?:needed|wanted|required)\b|\b(?:need|looking for|want) (?:an? |some )?(?:(?:baby|dog|cat|house|pet)[- ]?sitter|cleaners?|caterers?|bartenders?|waiters?|djs?|drivers?|florists?|chefs?|plumbers?|electricians?|volunteers?|ushers?|tutors?|nanny|ride|lift)\b/i;
 /** Somebody who sells to me, or writes of what is over or arranged. */
 const NOT_FOR_HIRE =
   /\b(?:i'll pay (?:the|you|it)|if you need (?:gear|equipment|a (?:room|space|studio))|we(?:'re| are| will be) clos(?:ing|ed)|got the (?:drive|files?|footage|clips|link|usb)|big thanks to|thanks to (?:our|everyone|all)|are you hiring|years'? (?:of )?experience|(?:i'm|i am|we're) selling|for sale\b|i(?:'m| am) a (?:\w+ )?(?:colorist|editor|videographer|photographer|filmmaker|freelancer|sound designer|animator|web|developer|designer)\b(?=[^?]{0,120}\b(?:my rates?|work with you|work for you|portfolio|available for)\b)|my (?:day )?rates? (?:is|are|starts?)|offering (?:\w+ ){0,3}services|outsourc\w*|are you still looking for|meeting invitation|invites you to|(?:we are|we're|office is) closed|(?:received|thank you for) your (?:application|inquiry|enquiry)|application for|due back|resend|never arrived|has the (?:edit|video|film)\b|when (?:i can|can i|do i|may i) expect|equipment to (?:borrow|rent)|\bfyi all\b|timesheets?|payroll|keep me in mind|if you(?:'re| are)? ever (?:in )?need|on your (?:books|roster)|still have (?:the |our |any )?(?:\w+ )?(?:files?|footage|rushes|photos|recordings?)\b|to borrow|followers?|viewed your|check[- ]in online|when will [^?]{0,60}\b(?:be ready|be done|be finished|arrive)|send (?:me |us |over )?(?:the|an?|your) (?:invoice|receipt|files?|footage|link|photos|final files)\b)/i;
@@ -34,11 +34,12 @@ const NOTICE =
 const ASKS_ME =
   /\b(?:can|could|would|will) (?:you|u)\b|\bare you (?:free|available)\b|\bkit\s?[,:?-]|\b(?:hi|hey|hello|dear) kit\b|\bquot(?:e|ation)\b|\bmy (?:price|rate)\b|\bwe(?:(?:'d| would) (?:like|love)(?! to thank)| are looking|'re looking| need)\b/i;
 const ASKS =
-  /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|(?:you|u) (?:\w+ )?(?:free|available|around|about(?= (?:on|for|this|next|in|\d))|up for)\b|will you be (?:about|here)|your availability|availability (?:for|on)|(?:can|could|would|will) (?:you|u) (?:\w+ ){0,4}(?:film|shoot|record|cover|run|switch|mix|work|tape|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|can we (?:add|book|hire|get|have|move|extend)|could we (?:add|book|hire|get|have)|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|(?:is|are) (?:being )?(?:sought|required|wanted|requested)\b|which (?:one )?(?:works|is better|suits|would suit|day suits|do you prefer)|(?:works?|suits?) (?:for )?(?:you|u)\b|how mu?ch\b|need (?:a )?(?:#|number|price)|in need of|(?:we|i)'d (?:like|love)|needs?\b(?! to\b)|needed\b|would (?:like|love)|love (?:to have )?you|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing)|haben sie|hätten sie|hättest du|hast du|suchen (?:wir|ich|einen|eine|noch)|wir (?:suchen|brauchen|benötigen)|ich suche|seriez-vous|êtes-vous|es-tu (?:dispo|libre)|nous (?:cherchons|recherchons)|je cherche|avez-vous|disponible|disponibles|estás libre|buscamos|necesitamos|busco|cerchiamo|sei libero|sareste|zoeken (?:wij|we|een)|ben je (?:vrij|beschikbaar)|bent u|procuramos|está disponível)\b/i;
+  /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|(?:you|u) (?:\w+ )?(?:free|available|around|about(?= (?:on|for|this|next|in|\d))|up for)\b|will you be (?:about|here)|your availability|availability (?:for|on)|(?:can|could|would|will) (?:you|u) (?:\w+ ){0,4}(?:film|shoot|record|cover|run|switch|mix|work|tape|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|can we (?:add|book|hire|get|have|move|extend)|could we (?:add|book|hire|get|have)|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|(?:is|are) (?:being )?(?:sought|required|wanted|requested)\b|which (?:one )?(?:works|is better|suits|would suit|day suits|do you prefer)|(?:works?|suits?) (?:for )?(?:you|u)\b|how mu?ch\b|need (?:a )?(?:#|number|price)|in need of|(?:we|i)'d (?:like|love)|needs?\b(?! to\b)|needed\b|would (?:like|love)|love (?:to have )?you|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing))\b/i;
 
-/** What else makes a dated note a request: money, hours of work, a question mark. */
-const WORKING =
-  /\?|\b(?:inquiry|enquiry|gig|wants?|needs?|needed|wanted|asked|asking|called (?:re|about)|voicemail|client|budget|rate|quotation|quote|day rate|load-?in|bump-?in|get-?in|set-?up|crew call|call time|call|wrap|pays?|paying|flat|all in|interested|keen|lmk|after a|chasing|coverage|require|request(?:ing)?|please|hiring|offer)\b|[$£€]\s?\d|\d\s?(?:€|\$|usd|cad|eur|gbp)/i;
+/** The same in other languages. */
+const ABROAD =
+  /(?<!\p{L})(?:haben sie|hätten sie|hättest du|hast du|suchen (?:wir|ich|einen|eine|noch)|wir (?:suchen|brauchen|benötigen)|ich suche|seriez-vous|êtes-vous|es-tu (?:dispo|libre)|nous (?:cherchons|recherchons)|je cherche|avez-vous|disponible|disponibles|estás libre|buscamos|necesitamos|busco|cerchiamo|sei libero|sareste|zoeken (?:wij|we|een)|ben je (?:vrij|beschikbaar)|bent u|procuramos|está disponível)(?!\p{L})/iu;
+
 /** The labels of a form or a crew note; three of them are a request. */
 const FORM_LABEL =
   /^[ \t]*(?:when|where|what|dates?|location|venue|hours|times?|call(?: time)?|wrap|rate|fee|pay|budget|role|position|job|gig|shoot|event|client|kit|gear|load[- ]?in)\s?[:=]/gim;
@@ -57,6 +58,13 @@ const WANTS_ME = /\b(?:need|want|could use) (?:you|u)\b(?! to (?:sign|pay|send|f
 const OCCASION =
   /\b(?:crew|event|conference(?! (?:room|call))|wedding|gig|production|gala|festival|party|ceremony|congress|shoot|tournament|awards|anniversary|launch|retreat|summit|workshop|concerts?|recitals?|dinner|fundraiser|contest|marathon|parade|nativity|show|fest|interviews?|graduation|commencement|race|derby|finals?|reunion|ops?|match|game|pageant|ceilidh|f[eê]te|rodeo|bash|carnival|regatta|trials?|expo|fair|hackathon|debate|forum|funeral|baptism|christening|ball|premiere|unveiling|ribbon cutting|hearing|auction|picnic|panto|musical|congreso|colloque|séminaire|tagung|feier|congres|convention|symposium|seminar|assembly|luncheon|rally|feis|fleadh|ceilidh|hui|p[oō]whiri|bonspiel|banquet|convention|agm|camp|clinic|exhibition|blessing|lecture|reading|roundtable|championships?|cup|league|sports day|prom|dance|disco|cabaret|play|opera|pantomime|evensong|memorial|inauguration|swearing-in|open (?:day|house)|topping out|ground-?breaking|trade show|pitch night|quiz|bake-?off|hochzeit|konzert|turnier|messe|versammlung|jubiläum|mariage|tournoi|spectacle|assemblée|inauguration|boda|concierto|torneo|feria|jornada|matrimonio|convegno|festa|bruiloft|toernooi|beurs|jubileum|opening|breakfast|supper|barbecue|carol|screening|reopening|panel|podcast|webcast)\b/i;
 
+/** Words of a booking in a note that asks nothing: who keeps it writes them down, who announces an evening does not. */
+const TRADE = anyOf(`
+  inquiry | enquiry | gig | voicemail | caller | called re/about | client/client's | quote | quotation | day-rate | call-time | crew | chasing | hiring | lmk | flat | all in | pencil | b-cam | op | ops | operator | videographer | requested
+`);
+/** An amount of money. */
+const MONEY =
+  /[$£€]\s?\d|\d\s?(?:€|\$|usd|cad|eur|gbp|k\b|bucks|quid|pounds?\b|dollars?\b|euros?\b)|[.,!]\s\d{3,4}[.!]?\s*$|\b(?:pays?|budget|spend|offer|fee|rate)\b\D{0,12}\d{3}/i;
 const count = (text: string, pattern: RegExp): number => [...text.matchAll(pattern)].length;
 
 /**
@@ -78,12 +86,20 @@ const ENOUGH_DETAILS = 2;
 export function isInquiry(body: string, whole: string, { dated, elsewhere, details }: Seen): boolean {
   const said = details + (WANTS_ME.test(body) ? 1 : 0) + (count(body, FORM_LABEL) >= FORM_LABELS ? ENOUGH_DETAILS : 0);
   const detailed = dated && said >= ENOUGH_DETAILS;
-  const asks = ASKS.test(body);
+  // Words of wanting that name neither a trade nor a deed of it are no request until an hour, an offer or a time to answer stands beside them.
+  const asked = asksForWork(body);
+  const paid = MONEY.test(body);
+  const asks = asked.time || asked.work || ABROAD.test(body) || (ASKS.test(body) && (said > 0 || paid));
   const roles = rolesIn(body);
-  const work = detailed || roles.length > 0 || OCCASION.test(body) || (dated && HIRES.test(body));
+  const work =
+    detailed ||
+    roles.length > 0 ||
+    OCCASION.test(body) ||
+    (dated && (HIRES.test(body) || asked.work || (asked.time && (said > 0 || paid))));
   if (!work) return false;
   if (MACHINE.test(whole) || (NOTICE.test(body) && !ASKS_ME.test(body))) return false;
-  if (roles.length === 0 && OTHER_WORK.test(body)) return false;
+  if (details < ENOUGH_DETAILS && asksForNothing(body)) return false;
+  if (roles.length === 0 && wantsOthers(body)) return false;
   const selling = count(whole, SELLING);
   if (selling >= 2) return false;
   if (
@@ -106,5 +122,7 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
   if (asks) return dated || (roles.length > 0 && !THANKS.test(body) && !CHATS.test(body));
   if (THANKS.test(body) || selling > 0) return false;
   if (SETTLED.test(body) && !body.includes('?')) return false;
-  return detailed || (dated && ((roles.length > 0 ? WORKING : WORKING_HARD).test(body) || (roles.length > 0 && !SETTLED.test(body))));
+  return (
+    detailed || (dated && (said > 0 || TRADE.test(body) || (paid && body.includes('?'))) && (roles.length > 0 || WORKING_HARD.test(body)))
+  );
 }

@@ -1,6 +1,7 @@
 /**
  * The days of the event: the dates that no cue gives to anything else. Two that cannot both be meant are a question.
  */
+import { anyOf } from '../phrases.ts';
 import { daysSaid } from './days.ts';
 import type { DateMention, Scene, Where } from './scene.ts';
 
@@ -52,9 +53,33 @@ export function eventDays(scene: Scene): EventDays {
     return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
-  const settled = onlyOne(scene, settleTier(scene, main, today));
+  const settled = onlyOne(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []));
   if (settled.dates.length === 0) return settled;
   return lengthened(scene, settled);
+}
+
+const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
+  goes: `continue | continues | continuing | carries on | carry on | goes on | going on | runs on | spills over | spills into | followed by | concludes | concluding | ends | finishes | closes | day two | second day | the second | round two`,
+  also: `and | and on | and also | and also on | and then | and then on | and again | and again on | plus | plus on | then on | and the`,
+});
+
+/** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
+function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {
+  const [first, last] = [settled.dates[0], settled.dates.at(-1)];
+  const numbers = new Set(settled.dates.map((date) => Number(date.slice(8))));
+  const more = numbered.filter(
+    ({ readings, doubt, sequence, start }) =>
+      readings.length === 1 &&
+      !doubt &&
+      sequence.items.every(({ atom }) => atom.day !== undefined && !numbers.has(atom.day)) &&
+      new RegExp(`${GOES_ON.source}\\s?(?:on\\s)?(?:the\\s)?$`, 'i').test(scene.text.slice(Math.max(0, start - 60), start)),
+  );
+  if (first === undefined || last === undefined || more.length === 0) return settled;
+  const all = union(settled.dates, ...more.map(({ readings }) => readings[0] ?? []));
+  const where = [...settled.where, ...more.map(({ start, end }) => ({ start, end }))];
+  return consecutive(all) && all.length <= LONGEST_STATED
+    ? { dates: all, where, choices: [] }
+    : { dates: [], where, choices: [settled.dates, all], doubt: 'several' };
 }
 
 const ONLY = /\bonly (?:the )?(first|second|third|last|final) (?:night|day|evening|one|show)\b/i;

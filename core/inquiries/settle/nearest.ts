@@ -1,7 +1,7 @@
 /**
  * What a stretch of text is said of: the word for a call, a wrap, an answer that stands nearest to it.
  */
-import { cuesIn, type Cue } from '../dates/cues.ts';
+import { cuesIn, type Cue } from '../said/cues.ts';
 import type { Where } from './scene.ts';
 
 const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;

@@ -3,7 +3,7 @@
  */
 import type { Resolved } from '../dates/resolve.ts';
 import type { Sequence } from '../dates/sequences.ts';
-import { CUE_REACH } from '../dates/cues.ts';
+import { CUE_REACH } from '../said/cues.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { nearest, tailOf } from './nearest.ts';
 import type { DateMention } from './scene.ts';

@@ -1,7 +1,7 @@
 /**
  * What each time of a message is said of, and on which date; numbers that nothing makes a time are left out.
  */
-import { cuesIn, CUE_REACH, type Cue } from '../dates/cues.ts';
+import { cuesIn, CUE_REACH, type Cue } from '../said/cues.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { settledPair, type TimeMention } from '../times/find.ts';
 import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
@@ -34,6 +34,18 @@ function nthIn(piece: string): number | undefined {
   const match = NTH.exec(piece);
   const word = match?.[1] ?? match?.[2];
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
+}
+
+const LAST_TIME =
+  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)|(?:back )?in (?:19|20)\d\d)\b/gi;
+const THIS_TIME =
+  /\b(?:this (?:year|time|month|week|spring|summer|autumn|fall|winter|one)|now|again|same|today|but|though|whereas|need|want|like)\b/i;
+
+/** "Last year you came at 7": an hour of what is over. */
+function pastBefore(text: string, from: number, to: number): boolean {
+  const lead = text.slice(from, to);
+  const last = [...lead.matchAll(LAST_TIME)].at(-1);
+  return last !== undefined && !THIS_TIME.test(lead.slice(last.index + last[0].length));
 }
 
 /** Hours of trains and flights are nobody's call. */
@@ -71,12 +83,13 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
       : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
         ? end
         : hit.cue;
+    const over = pastBefore(text, sentence.start, time.start) && cue !== 'reply';
     // "10am call Friday": the weekday is the call's, not the event's.
     if (date?.weekdayOnly && date.said === undefined && (cue === 'call' || cue === 'wrap' || cue === 'reply')) date.said = cue;
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
     said.push({
       ...time,
-      said: cue,
+      said: over ? 'past' : cue,
       until,
       date,
       dayBefore: DAY_BEFORE.test(`${before} ${clause}`),

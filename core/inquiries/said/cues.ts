@@ -10,7 +10,11 @@ import {
   replyElsewhere,
   showElsewhere,
   wrapElsewhere,
-} from './cues-elsewhere.ts';
+} from './elsewhere.ts';
+import { callDone, callNamed, callOfHours } from './call.ts';
+import { replyWanted } from './reply.ts';
+import { doneByOthers } from './subject.ts';
+import { wrapNamed } from './wrap.ts';
 
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
 
@@ -48,7 +52,7 @@ const call = oneOf(
     \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:from|by|at|for)\b)|\bget into\b|\bcan get in\b
     \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)
     \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
-    (?:^\s*|[,;] )in\b(?= \d{3,4}\b)|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
+    (?:^\s*|[,;.] )in\b(?= (?:\d{3,4}\b|\d{1,2}(?:[:.]\d\d)?\s?[ap]m?\b))|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
     \b(?:beginn|einsatzbeginn|anwesend|anwesenheit|aanwezig|présence)\b|\b(?:empezamos|comenzamos)\b|\bbe on (?:the|our)\b
     \byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\bcrew\b(?= (?:at )?\d\d?[:.]?\d\d)|\binstall\b
     \bstart (?:time )?(?:on )?day (?:\d|one)\b|\b(?:sought|required|needed|wanted) from\b|\battend (?:at|from|by)\b|\bcome(?= (?:at |by |for )?\d)|\blet in (?:at|from|by)\b
@@ -156,23 +160,26 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
   ['delivery', elsewhere(deliveryElsewhere)],
   ['wrap', wrap],
   ['wrap', elsewhere(wrapElsewhere)],
+  ['wrap', new RegExp(wrapNamed, 'gi')],
   ['call', call],
   ['call', elsewhere(callElsewhere)],
+  ['call', new RegExp(callNamed, 'gi')],
+  ['call', new RegExp(callDone, 'gi')],
   ['other', other],
   ['other', elsewhere(otherElsewhere)],
   ['past', past],
   ['past', elsewhere(pastElsewhere)],
   ['reply', reply],
   ['reply', elsewhere(replyElsewhere)],
+  ['reply', new RegExp(replyWanted, 'gi')],
 ];
 
-/** People who come and go by hours of their own: "the press arrive at 11", "caterers set up at 2". */
-const OTHERS =
-  /\b(?:guests?|delegates|attendees|people|folks?|kids|children|bride|groom|couple|speakers?|everyone|everybody|family|families|visitors|fans|players|teams?|public|they|he|she|who|attorney|students|pupils|parents|press|media|caterers?|florists?|dj|band|musicians|choir|orchestra|cast|dancers?|performers?|exhibitors|vendors|traders|stallholders|sponsors?|volunteers?|staff|judges|coach(?:es)?|bus(?:es)?|mayor|minister|president|chairman|chair|ceo|director|client|decorators?|builders?|marquee|photographer|photo ?booth|lighting|stage|sound|av|runners|riders|walkers|athletes|competitors|artists?|talent|customers|vips?|audience|crowd|doors|gates|punters|owner|boats|cars|horses|cyclists|swimmers|rowers|lorr(?:y|ies)|trucks?)(?: (?:crew|company|guys|people|team|firm|lot|men))?(?:,? (?:will|can|should|all|would|start|starts|to|begin|begins|usually|normally|are|is|be|who|then|also|first))*\s$/i;
-const SUBJECT_REACH = 40;
 /** Words for a call that say what somebody does, and so may be said of somebody else. */
 const LEAVES = /^(?:leave|can leave|go home|home|depart|off)\b/i;
-const DOES = /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in$)/i;
+const DOES =
+  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in\b|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
+
+const ofHour: typeof cues = [...cues, ['call', you], ['call', new RegExp(callOfHours, 'gi')]];
 
 export type CueHit = { cue: Cue; start: number; end: number };
 
@@ -190,14 +197,13 @@ const BEGUN =
 export function cuesIn(text: string, from: number, to: number, ofHours = false): CueHit[] {
   const piece = text.slice(from, to + LOOK_AHEAD);
   const hits: CueHit[] = [];
-  for (const [cue, pattern] of ofHours ? [...cues, ['call', you] as const] : cues) {
+  for (const [cue, pattern] of ofHours ? ofHour : cues) {
     for (const match of piece.matchAll(pattern)) {
       const end = match.index + match[0].length;
       if (from + end > to) continue;
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
-      const others =
-        !named && theirs?.test(match[0].trim()) === true && OTHERS.test(piece.slice(Math.max(0, match.index - SUBJECT_REACH), match.index));
+      const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
       hits.push({ cue: others ? 'show' : cue, start: match.index, end });
     }
   }

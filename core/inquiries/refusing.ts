@@ -1,0 +1,70 @@
+/**
+ * What a message says that asks nobody to film, although it has dates and words of the trade in it. Each list holds one idea.
+ */
+import { anyOf } from './phrases.ts';
+
+/** A word for somebody else is asked of me. */
+const RECOMMENDS = anyOf(`
+  could/can/would you recommend/suggest | do you know someone/anyone/somebody/anybody/of/who/how/where/if | know of a/any/someone/anyone/a_good | any recommendations | recommend a/any/someone/somebody | can you point me | who would you recommend | happen to know
+`);
+/** Other people's trades are wanted. */
+const OTHER_TRADES = anyOf(
+  `{want} ... {trade} | {trade} needed/wanted/required/sought | casting call | open call | job alert | full-time | part-time | permanent role/position | salary/salaried | cleaning/catering/security/printing/accounting/translation/moving/courier/delivery services`,
+  {
+    want: `need | needs | looking for | recruiting | recruit | seeking | want | wanted | hiring | calling all | sign up as | short of | after`,
+    trade: `dj | djs | florist | florists | chef | chefs | cook | plumber | plumbers | electrician | electricians | translator | interpreter | dog-sitter | house-sitter | bartenders | bartender | tutor | stewards | steward | extras | extra | ushers | volunteers | volunteer | helpers | actors | models | singers | altos | sopranos | tenors | basses | dancers | musicians | stallholders | vendors | exhibitors | babysitter | nanny | cleaner | cleaners | caterer | caterers | waiters | bar staff | marshals | judges | referees | tutors | drivers | players | members | trustees | sponsors | speakers | contributors | venue | a venue | hall to rent | flat | room to rent | flatmate | lift | ride`,
+  },
+);
+/** An invitation to come as a guest, a member or a buyer. */
+const INVITES = anyOf(`
+  sign up | sign-up sheet | sign up on | want to join | join us | come join | per person | per head | mailing list | in the app | bring a chair/friend/dish/bottle | bring the kids | all events free | free entry | admission free | free admission | all welcome | everyone welcome | spots are limited | seats are limited | limited places
+  tickets are/at/from/on | are you coming | will you be coming | you are invited | you're invited | wrap party | birthday party at ours | dinner at ours | have a free slot | has a free slot | free slots | book your slot | reserve your
+  what's on | community calendar | parents may film | no filming allowed | filming is not allowed | will be closed | is closed from | road closed/closure | will close | residents should | check-in now | is out now | watch our | watch the | subscribe | our new video | our channel
+`);
+/** Seeing each other, with or without talk of cameras. */
+const MEETS = anyOf(`
+  my treat | grab a/some | over a? coffee/beer/lunch/tea/drink/pint | for a coffee/beer/drink/pint/bite/chat | for coffee/lunch/dinner/tea/drinks | pick your brain | catch up | quick call | hop on a | zoom | to chat | meet up | interview you | a chat
+`);
+/** A paper, a parcel or a thing that is on its way or is to be filled in. */
+const PAPERS = anyOf(`
+  your parcel/package/order/delivery | your flight/train/seat/ticket/room/table/appointment/reservation/permit/policy/premium/membership/subscription/licence/license/registration/application/entry/hold/session/talk/slot/stall/stand/shift/slides/headshot/bio | supplier form | vendor form | complete the attached | fill in the attached | tax form | insurance certificate
+  insurance for your | the insurance for | due for renewal | expires on | has been granted | has been approved | hold on ... expires
+`);
+/** Where an earlier offer or job of mine stands. */
+const STANDS = anyOf(`
+  have/we've/'ve received your quote/offer/proposal/bid/tender | got your quote/offer/proposal | your quote/offer/proposal/bid is/was/has | thanks/thank you for your quote/offer/proposal/bid/tender | i'll/we'll let you know after/when/once/by/as_soon | i/we will let you know | come back to you after/when/once | still waiting for/on the/our | been put on hold | shoot/event/job/gig/booking/show/it/everything is off | been shelved | is postponed | been postponed | been scrapped | pulled the plug | pulled the budget | fell apart
+  what a night | what a day | what a show | had ... viewers | is online now | was a highlight | were a highlight | was wonderful | were wonderful | is thrilled | are thrilled | loved it | your ... last night/week/friday/saturday/sunday | re-export | title card | swap the music | high-res files | hi-res files | raw files | one tiny change | one small change | small changes to | bring back the | return the
+`);
+/** Something that is settled. */
+const SETTLED = anyOf(`
+  reminder | see you on set | see you there | see you saturday/sunday/friday/thursday | call sheet | contract attached | sign and return | moved to ... same parking | all set for | still on for
+`);
+/** A letter to one of many: "Dear speaker". */
+const TO_MANY =
+  /^\s*(?:dear|hello|hi|good (?:morning|afternoon|evening)),? (?:all|everyone|everybody|members?|speakers?|contributors?|exhibitors?|presenters?|panellists?|delegates?|guests?|participants?|entrants?|parents?|patrons?|supporters?|subscribers?|customers?|residents?|neighbou?rs?|colleagues?|friends?|volunteers?|stallholders?|traders?|players?|team|applicants?|shareholders?|tenants?|alumni)\b/i;
+
+/** A plain request to work, which stands against a word that elsewhere means none. */
+const DEED = `can/could/would/will/might you/u ... film/shoot/record/stream/livestream/cover/photograph/operate/edit/run/mix/switch/do/make`;
+const WANTED = `need/needs/looking_for/want/wants/seeking/after/require/requires ... videographer/cameraman/camera/cameras/operator/op/shooter/switcher/streamer/livestream/filming/coverage/photographer/recordist/filmed/recorded/streamed/editor/crew | book you | hire you | like you to | have you ... film/shoot/record/back/again`;
+const ASKS_DEED = anyOf(`${DEED} | ${WANTED}`);
+const ASKS_PLAINLY = anyOf(`
+  ${DEED} | ${WANTED} | are you ... free/available/around/open/able/booked | you free/available/avail
+  your rate/rates/price/availability | quote for | videographer/cameraman/camera/operator/photographer/filmmaker needed/wanted/required/sought | request for proposals/quotation | rfq | rfp
+`);
+
+/** Somebody of another trade is wanted. */
+export const wantsOthers = (body: string): boolean => OTHER_TRADES.test(body);
+
+/** True when a message has dates and words of the trade, and something that tells that nobody is asked to film; a plain request outweighs most of it. */
+export function asksForNothing(body: string): boolean {
+  if (
+    RECOMMENDS.test(body) &&
+    !/\bwho(?:'d| can| could| might| would| does| is free)\b/i.test(body) &&
+    !/\b(?:or|if not|otherwise)\b[^.?!]{0,40}\byou\b/i.test(body)
+  )
+    return true;
+  if (OTHER_TRADES.test(body) || INVITES.test(body) || PAPERS.test(body) || SETTLED.test(body) || TO_MANY.test(body))
+    return !ASKS_PLAINLY.test(body);
+  if (STANDS.test(body) || MEETS.test(body)) return !ASKS_DEED.test(body);
+  return false;
+}

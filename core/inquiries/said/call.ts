@@ -1,0 +1,35 @@
+/**
+ * Words for the first call that the older list does not have: what it is called, what the crew does then, who lets them in.
+ */
+import { phrases } from '../phrases.ts';
+
+/** What the hour of the crew is called, and who may be in then. */
+export const callNamed = phrases(
+  `
+  crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
+  shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #
+  work starts/begins # | enter from/at/by # | ready to shoot/film/record/roll/go by/at/for #
+  coverage required/needed/wanted? from # | dock/room/hall/place/space/venue/church/stage/floor is ours/yours/free/available/open/empty from #
+  yours/ours from # | keys from # | key from # | {door} unlock/unlocks/unlocked/open/opens/opened up? for/to us/you/crew/contractors/suppliers/vendors # | open/opens to contractors/suppliers/vendors/crew #
+  let you/us in # | letting you/us in # | let you/us into ... # | lets you/us in # | unlock for you/us # | meet you/u at/in/by/outside/on/near ... # | meets you at/in/by ... #
+  expect you/u there/here? # | expecting you # | have you there/here/in? # | you/u with us # | with us by/for/from/at # | expected from/at/by #
+   cameras/camera/kit/gear/rig/everything up/ready/set/live by/for # | first paid minute # | clock starts #
+  earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
+`,
+  {
+    door: 'door | doors | gate | gates | parking | car park | building | venue | hall | church | the hall | dock | loading dock | stage door',
+  },
+);
+
+/** Words that make an hour my call and say nothing of a date: "film from 10". */
+export const callOfHours = phrases(`
+  filming/coverage/recording/camera/cameras/shoot/shooting/streaming/operator/videographer from # | film/cover/record/shoot/streaming it? from # | film/cover/record/shoot/stream ... from # | cover/coverage #
+  someone/somebody/you/operator/videographer/cameraman/person from # | needed/required/wanted/booked/hired from #
+`);
+
+/** What the crew does at its call: to be asked whose doing it is. */
+export const callDone = phrases(`
+  report* in? to the? reception/desk/office/security/gate/me/us/stage/door/foyer/lobby/venue/manager # | report* in? # | check-in with/at/to # | sign-in at/with # | check in # | sign in #
+  unload* # | pull/roll/rock/pitch/turn/show/pop up/in/over/down # | swing/come/drop by/along/over/round/in/down/to # | pop in # | get started # | get going # | kick you off # | muster* #
+  gather* # | assemble* # | plug in # | be with us # | be with me # | be at ... # | get to ... # | come to ... # | arrive at ... # | plug-in # | park up # | land # | join us # | join me #
+`);

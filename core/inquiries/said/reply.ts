@@ -1,0 +1,31 @@
+/**
+ * Ways to want an answer by a time that the older list does not have: who must settle it, what must be said, what must be sent.
+ */
+import { phrases } from '../phrases.ts';
+
+const by = String.raw`(?:[^.;?!]|\.(?=\w)){0,40}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest)`;
+const onOrBy = String.raw`(?:[^.;?!]|\.(?=\w)){0,24}?\b(?:on or before|by|before|until|till|no later than|on|at|latest)`;
+
+const settled = phrases(`{who} {must} {settle}`, {
+  who: `i | we | client | the client | my client | my boss | committee | board | team | they | producer | director`,
+  must: `need/needs/have/has/got/want/wants/must/like/hope/hoping/aim/plan/'d/would/'ll/will ... to? | must | need | needs`,
+  settle: `book | sign | settle | settled | sort | sorted | confirm | finalise | finalize | fill | close | get back | pick | choose | hire | appoint | name | names | know | tell | decide | lock | have somebody | have someone | find someone | find somebody | sign off | a name | an answer | a decision | a yes`,
+});
+const deciding = phrases(`
+  i'm/we're/we are/i am/client is/board is/committee is deciding/choosing/confirming/booking/finalising/finalizing/locking/picking/signing/crewing ...
+  we'll/i'll/we will/i will/they'll/we/i decide/choose/pick/book/confirm/finalise/finalize/crew
+`);
+const sent = phrases(`
+  indicate/express/register/signal/state/confirm/note your? interest | expressions of interest | your thoughts | thumbs up | nod | the nod | green light | your verdict | final answer | firm answer | get/hear anything/word/back | put me out of my misery
+  write to me/us | write/drop/shoot/send/fire/ping me/us a? note/line/text/mail/email/message/word/whatsapp/dm/reply/answer/yes/number | fill in/out the? form | send/return/submit/give ... quote/price/rate/rates/number/figure/offer/proposal/estimate/cost/fee/terms
+  your? quote/price/rate/number/figure/offer/proposal/estimate/cost/fee/terms/reply/answer/response/decision/ok/yes back? in? with us/me | need/want/have ... quote/price/rate/number/figure/offer/proposal/estimate/reply/answer/yes/no/response/decision/name/names/confirmation/commitment
+`);
+const latest = phrases(`
+  latest/last/final reply/answer/response/date/day/call ... | reply/response/answer window closes
+`);
+
+export const replyWanted = [
+  `(?:${settled}|${sent})${by}`,
+  `${deciding}${onOrBy}`,
+  String.raw`${latest}(?:\s(?:for|to)\s\p{L}{3,12})?(?:\s(?:is|by|on|at))?`,
+].join('|');

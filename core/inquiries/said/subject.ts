@@ -1,0 +1,95 @@
+/**
+ * Whose doing a word tells: "you arrive", "arrive" and "crew can get in" are mine, "the florist loads in" and "exhibitors may set up" are not.
+ */
+import { anyOf, phrases } from '../phrases.ts';
+
+/** What may stand between who does it and what is done. */
+const BETWEEN = new RegExp(
+  String.raw`(?:^|\s|(?<='))(?:${phrases(`
+    will | 'll | would | 'd | can | could | should | shall | may | might | must | to | be | is | are | am | was | were | get | gets | do | does | has | have | need | needs
+    start | starts | begin | begins | want | wants | like | plan | plans | aim | hope | help | please | just | also | then | first | usually | normally | ideally
+    already | only | all | both | each | able | allowed | welcome | expected | free | asked | due | going | kindly | generally | always | typically | now | probably | likely
+  `)}),?\s*$`,
+  'i',
+);
+/** The last word before what is done, with what belongs to it. */
+const SUBJECT = /(?<![\d\p{L}'&])([\p{L}'&]+)\s*$/u;
+const MINE = anyOf(`
+  you | u | ya | ye | we | us | crew | crews | crew's | operator | operators | op | ops | camera | cameras | cam | cams | videographer | videographers | cameraman | cameramen
+  cameraperson | shooter | shooters | filmmaker | streamer | mixer | switcher | kit | one | contractor | contractors | supplier | suppliers | technician | technicians | tech | techs
+  freelancer | freelancers | everyone | y'all | yous | yourself | yourselves | gear | equipment | rig | day | shift | your | our | someone | somebody | anyone | person | video | filming | both
+`);
+/** A crew of something else. */
+const OTHER_CREW = anyOf(`{whose} {who}`, {
+  whose: `own | house | in-house | venue | stage | av | a/v | sound | audio | lighting | light | lights | other | their | his | her | kitchen | rigging | catering | bar | event | events | tv | broadcast | security | ground | cleaning
+            set | decor | production | marketing | film's | band's | hotel's | hall's | local | medical | first-aid | photo | photography | podium | timing | course | set-up | marquee | tent`,
+  who: `crew | crews | team | teams | guys | company | people | lot | folks | staff | firm | gang | boys | girls | techs | technicians`,
+});
+/** People and things that come and go by hours of their own. */
+const one = (words: string): string =>
+  words
+    .trim()
+    .split(/\s+/)
+    .map((word) => `${word} | ${word}s`)
+    .join(' | ');
+const PEOPLE = anyOf(`${one(`
+  guest delegate attendee folk kid bride groom couple speaker visitor fan player team runner rider walker athlete competitor artist customer vip punter owner boat car horse cyclist swimmer rower lorry truck
+  student pupil parent caterer florist dj band musician choir orchestra dancer performer exhibitor trader stallholder sponsor volunteer judge bus mayor minister president chairman chair ceo director client
+  decorator builder marquee photographer photobooth soloist quartet panellist panelist presenter moderator host compère mc referee umpire official marshal steward usher coach bishop vicar priest officiant
+  patient member neighbour neighbor resident teacher lecturer chef barman bartender waiter cleaner gardener dealer breeder contestant candidate dignitary ambassador model actor extra chorister lodger tenant
+  skipper sailor pilot passenger worshipper mourner bidder buyer seller farmer smith cadet scout guide ranger keeper caretaker janitor porter receptionist warden manager landlord councillor politician journalist
+  audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman entrant angler archer gymnast skater skier curler bowler
+`)} | people | children | men | women | ladies | gentlemen | everyone | everybody | family | families | public | they | he | she | who | press | media | attorney | cast | staff | coaches | buses | lorries | photo booth | lighting | stage | sound | av
+  the rest | the others | others | dignitaries | judges panel | emcee | talent | hair and make-up | make-up | makeup | hmu | congregation | faculty | board | trustees | committee | council`);
+/** Words that are no subject: what stands before a deed in a note, a list or after a date. */
+const NO_SUBJECT = anyOf(`
+  the | a | an | this | that | on | in | at | by | from | for | of | with | until | till | before | after | around | about | no | not | if | when | where | which | what | how | as | so | and | or | but | please | pls | plz
+  am | pm | h | hr | hrs | hours | hour | uhr | noon | midday | midnight | today | tomorrow | tonight | *day | mon | tue | tues | wed | thu | thur | thurs | fri | sat | sun | jan* | feb* | mar | march | apr* | may | jun* | jul* | aug* | sep* | oct* | nov* | dec*
+  there | here | yes | ok | okay | thanks | hi | hello | morning | evening | afternoon | night | early | late | later | time | earliest | latest | ideally | also | then | just | only | because | since | venue | hall | room | place | site | location | date | dates | rate | pay | fee | vendor | vendors
+`);
+const CLAUSE =
+  /[.;:!?\n(]|,\s|\s-+\s|(?<!\p{L})(?:and|so|then|but|because|as|if|when|where|while|until|before|after|that|which)(?!\p{L})/iu;
+const REACH = 60;
+/** "in at 7": what is done is in the word before it. */
+const IN = /^in(?:\s|$)/i;
+
+/** True when what is done is done by others; false for the crew, for nobody named and where it cannot be told. */
+export function doneByOthers(text: string, at: number, deed: string): boolean {
+  const clause =
+    text
+      .slice(Math.max(0, at - REACH), at)
+      .split(CLAUSE)
+      .at(-1) ?? '';
+  const verb = IN.test(deed) ? /([\p{L}']+)\s*$/u.exec(clause) : null;
+  const word = verb?.[1] ?? '';
+  if (verb && (word === '' || whole(MINE, word.replace(SHORTENED, '')) || whole(NO_SUBJECT, word))) return false;
+  const { subject, lead, modal } = subjectOf(verb ? clause.slice(0, verb.index) : clause);
+  if (OTHER_CREW.test(lead.slice(-30))) return true;
+  if (subject === undefined || whole(MINE, subject)) return false;
+  if (whole(PEOPLE, subject)) return true;
+  if (whole(NO_SUBJECT, subject)) return false;
+  // "loads in", "arrives": somebody else does it. "Pupils come in": many do.
+  const third = THIRD.test(verb ? word : deed) && !/^(?:access|days?)/i.test(deed);
+  return modal || third || /\p{Ll}s$/u.test(subject) || /^(?:i|it)$/i.test(subject);
+}
+
+const SHORTENED = /'(?:ll|d|re|ve|s)?$/i;
+const THIRD = /^\p{L}{2,}[^s\P{L}]s(?:\s|$)/u;
+const MOST_BETWEEN = 8;
+
+/** The last word of what stands before a deed, without what may stand between them. */
+function subjectOf(clause: string): { subject: string | undefined; lead: string; modal: boolean } {
+  let lead = clause;
+  let modal = false;
+  for (let step = 0; step < MOST_BETWEEN; step++) {
+    const cut = BETWEEN.exec(lead);
+    if (!cut) break;
+    lead = lead.slice(0, cut.index);
+    modal = true;
+  }
+  lead = lead.trimEnd().replace(SHORTENED, '');
+  // "the stage crew", "the lighting guys", "guests of the club": who they are stands in the words before as well.
+  return { subject: SUBJECT.exec(lead)?.[1]?.replace(SHORTENED, ''), lead, modal };
+}
+
+const whole = (pattern: RegExp, word: string): boolean => pattern.exec(word)?.[0].length === word.length;

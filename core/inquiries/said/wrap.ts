@@ -1,0 +1,12 @@
+/**
+ * Words for the end of my work that the older list does not have.
+ */
+import { phrases } from '../phrases.ts';
+
+export const wrapNamed = phrases(`
+  end of day/shift/show is? # | hard stop/finish/end # | wind/winds/winding/wound up/down # | lock/locks/locked/locking up? the? doors? # | lock-up # | empty # | on the road # | done and dusted #
+  de-rig complete/done/over/finished? # | strike/load-out/get-out/derig/teardown/tear-down/pack-down/packdown complete/done/over/finished? # | down tools # | call it a day # | calling it a day # | off-site # | let you/u/us go # | letting you go # | be let go #
+  keep/keeping/have/need/want/got/get you/u there/here? until/till/til/to # | runs/run/goes/go/lasts/last/carries/carry on? to/until/till/til # | finish-time # | finishing/finished # | est/estimated/expected/planned/latest finish/wrap/end #
+  back in your car # | back on the road # | your evening is your own # | you're/you gone/out/off/away # | last orders # | clear-out # | clear/cleared # | out the door # | time to leave # | everything packed/loaded # | vans/van loaded/packed # | loaded up? #
+  pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
+`);
