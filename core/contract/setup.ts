@@ -35,6 +35,24 @@ const TermsText = z
   // Unseen characters would reach a paper that somebody signs.
   .refine((text) => !/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(text), 'holds characters that cannot be seen; type it anew');
 
+/** When I edit. Rest, travel and shoot days are days without editing unless it is allowed there. */
+export const EditSettings = z.strictObject({
+  hoursADay: z
+    .number('must be a number of hours')
+    .min(0, 'is below zero')
+    .max(24, 'is more than a day has')
+    .multipleOf(0.5, 'goes in half hours'),
+  dayStart: z
+    .string('must be a time')
+    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'is not a time; write it as 09:00')
+    .describe('on the clock of home'),
+  closedWeekdays: z.array(z.int().min(1).max(7)).max(7).describe('without editing; 1 is Monday'),
+  onHolidays: z.boolean().describe('editing on public holidays at home'),
+  onTravelDays: z.boolean(),
+  onShootDays: z.boolean(),
+});
+export type EditSettings = z.infer<typeof EditSettings>;
+
 export const SetupFields = z.strictObject({
   name: Name.describe('the name that papers are sent under'),
   address: Note,
@@ -58,6 +76,7 @@ export const SetupFields = z.strictObject({
     .optional()
     .describe('before the numbers of my invoices; a new one begins its own run'),
   payTo: PayTo.optional(),
+  editing: EditSettings.optional().describe('the default of the house if absent: 6 hours from 09:00, Monday to Friday'),
   termsText: TermsText.optional().describe('my terms as plain text with gaps that each version fills; the starting text if absent'),
   lateInterestPercent: Percent.nullable().optional().describe('a year, on what is paid late; printed where it is set'),
   accent: z

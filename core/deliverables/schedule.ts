@@ -67,7 +67,9 @@ type Work = Ordered & { left: number; wasAt: number };
 function withPlaces(stages: readonly Ordered[], before: ReadonlyMap<string, number>): Work[] {
   const places = new Map<string, number>();
   return stages.map((stage) => {
-    const wasAt = Math.max(before.get(stage.id) ?? Number.MAX_SAFE_INTEGER, ...stage.after.map((id) => places.get(id) ?? 0));
+    // What has no work stands in no plan, and is no reason to put off what follows it.
+    const own = before.get(stage.id) ?? (stage.halfHours === 0 ? 0 : Number.MAX_SAFE_INTEGER);
+    const wasAt = Math.max(own, ...stage.after.map((id) => places.get(id) ?? 0));
     places.set(stage.id, wasAt);
     return { ...stage, left: stage.halfHours, wasAt };
   });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { openHalfHours, type EditCalendar } from '../../../core/deliverables/calendar.ts';
 import type { Slot } from '../../../core/deliverables/schedule.ts';
-import { takersOf } from '../../../core/deliverables/takers.ts';
+import { takersInWords, takersOf } from '../../../core/deliverables/takers.ts';
 import { wallAt } from '../../../core/time/read.ts';
 
 const zone = 'America/Chicago';
@@ -19,6 +19,11 @@ const calendar = (given: Partial<EditCalendar> = {}): EditCalendar => ({
 const walls = (slots: readonly Slot[]) => slots.map(({ start }) => wallAt(start, zone));
 
 describe('open half hours', () => {
+  test('what is edited in a busy stretch counts in its day, wherever in it that is', () => {
+    const evening = { start: Date.parse('2026-12-09T01:00:00Z'), end: Date.parse('2026-12-09T03:00:00Z') };
+    const on = (busy: (typeof evening & { editing?: boolean })[]) => openHalfHours(calendar({ from: '2026-12-08', days: 1, busy })).length;
+    expect([on([]), on([evening]), on([{ ...evening, editing: true }])]).toEqual([12, 12, 8]);
+  });
   test('a week of five days of six hours', () => {
     const slots = openHalfHours(calendar());
     expect(slots).toHaveLength(5 * 12);
@@ -49,16 +54,24 @@ describe('open half hours', () => {
 
 const HALF = 30 * 60_000;
 
-test('what takes the time, most hours first', () => {
-  const blocks = [
-    { stageId: 'a', start: 0, end: 2 * HALF },
-    { stageId: 'b', start: 2 * HALF, end: 8 * HALF },
-    { stageId: 'c', start: 8 * HALF, end: 10 * HALF },
-    { stageId: 'me', start: 10 * HALF, end: 12 * HALF },
-  ];
-  expect(takersOf('me', blocks, HALF, 12 * HALF)).toEqual([
-    { stageId: 'b', hours: 3 },
-    { stageId: 'c', hours: 1 },
-    { stageId: 'a', hours: 0.5 },
+test('what takes the time: the hours of others by job, most first, then the days; much is summed up', () => {
+  const block = (title: string, start: number, end: number) => ({
+    editId: title,
+    jobId: title,
+    title,
+    start: start * HALF,
+    end: end * HALF,
+  });
+  const worked = [block('a', 0, 2), block('b', 2, 8), block('c', 8, 10), block('me', 10, 12), block('a', 11, 12), block('d', 12, 14)];
+  const dates = ['2026-12-08', '2026-12-09'].map((date) => ({ date, jobId: 'e', title: 'e', how: 'shoot' as const }));
+  const takers = takersOf('me', worked, [...dates, ...dates], HALF, 13 * HALF);
+  expect(takers).toEqual([
+    { jobId: 'b', title: 'b', hours: 3, days: 0 },
+    { jobId: 'a', title: 'a', hours: 1, days: 0 },
+    { jobId: 'c', title: 'c', hours: 1, days: 0 },
+    { jobId: 'd', title: 'd', hours: 0.5, days: 0 },
+    { jobId: 'e', title: 'e', hours: 0, days: 2 },
   ]);
+  expect(takersInWords(takers)).toBe('3 h of editing for b, 1 h for a, 1 h for c, 0.5 h for others and 2 days away for e');
+  expect(takersInWords([])).toBe('');
 });
