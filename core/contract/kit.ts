@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { DateText, DeedKey, Id, InstantText, Line, Money, Name, Nothing, Note, Positive, Version } from './parts.ts';
+import { Country, DateText, DeedKey, Id, InstantText, Line, Money, Name, Nothing, Note, Positive, Version } from './parts.ts';
 import { ImportRow } from './people.ts';
 
 const Count = z.int('must be a whole number').min(1, 'must be at least one').max(10_000, 'is more than 10,000');
@@ -57,6 +57,7 @@ export const KitItemFields = z.strictObject({
   wattHours: Positive.nullable().default(null).describe('of one battery'),
   drawWatts: Positive.nullable().default(null).describe('what one draws in use'),
   value: Money.nullable().default(null).describe('of one, as new'),
+  origin: Country.nullable().default(null).describe('where it was made, as customs lists ask'),
   bought: DateText.nullable().default(null),
   wearPerDay: Money.nullable().default(null).describe('what a shoot day wears off one'),
   note: Note.default(''),

@@ -100,8 +100,8 @@ export type Book = {
   hands?: readonly BookHand[];
   /** Mine and those of hands; left out where documents are not looked at. */
   documents?: readonly BookDocument[];
-  /** Public holidays at home, for lead times. */
-  holidays?: ReadonlySet<string>;
+  /** Public holidays at home between two dates, for lead times; asked only where one matters. */
+  holidays?: (from: string, to: string) => ReadonlySet<string>;
 };
 
 /** Somebody who could be asked to cover days; `jobs` are those that they said yes to, as ink, or hold in pencil, with their days alone. */

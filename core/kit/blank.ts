@@ -21,6 +21,7 @@ export function blankItem(name: string): KitItemFields {
     wattHours: null,
     drawWatts: null,
     value: null,
+    origin: null,
     bought: null,
     wearPerDay: null,
     note: '',

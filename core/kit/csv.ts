@@ -35,6 +35,7 @@ const heads = {
   owner: ['owner', 'owned by', 'ownership'],
   value: ['value', 'price', 'cost', 'purchase price', 'replacement value', 'insured value'],
   currency: ['currency'],
+  origin: ['origin', 'country of origin', 'made in'],
   bought: ['bought', 'bought on', 'purchased', 'purchase date', 'date'],
   subHire: ['sub-hire', 'sub hire', 'rental price'],
   note: ['note', 'notes', 'remarks', 'comment', 'comments'],
@@ -128,6 +129,7 @@ function readRow(cell: (field: Head) => string, home: string): KitRow['read'] {
     wattHours,
     drawWatts,
     value: amount?.ok ? amountOf(amount.value, code) : null,
+    origin: cell('origin').toUpperCase() || null,
     bought: cell('bought') || null,
     subHire: cell('subHire'),
     // Counted stock has no unit to say where it is kept.

@@ -10,6 +10,9 @@ const PNG: FileType = { type: 'image/png', ending: 'png' };
 const WEBP: FileType = { type: 'image/webp', ending: 'webp' };
 const HEIC: FileType = { type: 'image/heic', ending: 'heic' };
 
+/** A table that is kept beside a paper; it is made here and never taken from outside. */
+const CSV: FileType = { type: 'text/csv', ending: 'csv' };
+
 /** What is taken as a receipt or a signed copy. */
 const TYPES = [PDF, JPEG, PNG, WEBP, HEIC];
 /** Brands of the container that phones write pictures in (ISO/IEC 23008-12). */
@@ -28,7 +31,7 @@ export function fileType(bytes: Uint8Array): FileType | null {
 }
 
 /** The ending of a file's name by its type; "bin" for one that is not known. */
-export const endingOf = (type: string): string => TYPES.find((each) => each.type === type)?.ending ?? 'bin';
+export const endingOf = (type: string): string => [...TYPES, CSV].find((each) => each.type === type)?.ending ?? 'bin';
 
 /** A bare name with the ending that its type asks for. */
 export function namedBy({ ending }: FileType, name: string): string {

@@ -3,15 +3,17 @@
  */
 import type { Job } from '../../core/contract/jobs.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
-import type { Book, BookDay, BookJob, BookWay } from '../../core/fit/book.ts';
+import type { Book, BookDay, BookJob, BookWay, JobPapers } from '../../core/fit/book.ts';
 import { movedBy } from '../../core/fit/moved.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { ticketsAndWays } from '../../core/trips/legs.ts';
 import { belongingsOf, loadBook } from '../../db/book.ts';
 import { saidYes } from '../../db/hand-dates.ts';
+import { documentsForBook, hasCustomsList } from '../../db/documents.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
+import { holidayDates } from './holidays.ts';
 import { badInput, refused } from './trouble.ts';
 
 /**
@@ -27,7 +29,8 @@ export function ownSetup(db: ReadableDb): SetupFields {
 /** Ink and live pencils near [from, to), epoch ms. */
 export function bookNear(db: ReadableDb, span: { from: number; to: number; now: number; leaveOutJob: string | null }): Book {
   const { home, restHours, distance } = ownSetup(db);
-  return loadBook(db, { ...span, home, restMinutes: Math.round(Number(restHours) * 60), distance });
+  const book = loadBook(db, { ...span, home, restMinutes: Math.round(Number(restHours) * 60), distance });
+  return { ...book, documents: documentsForBook(db), holidays: (from, to) => holidayDates(home, from, to) };
 }
 
 export type OnBooks = { candidate: BookJob; ways: BookWay[] };
@@ -51,8 +54,15 @@ export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
     kit,
     role,
     covers: saidYes(db, [id])(id),
+    papers: papersOf(db, job),
   };
   return { candidate, ways };
+}
+
+/** A certificate that was sent is settled; until then the insurance is held against what they ask. */
+function papersOf(db: ReadableDb, { id, knows }: Job): JobPapers {
+  const { asked, sentOn, limit } = knows.insurance;
+  return { needs: knows.needs, insurance: asked && sentOn === null ? { limit } : null, customsList: hasCustomsList(db, id) };
 }
 
 /**

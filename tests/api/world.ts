@@ -5,6 +5,7 @@ import type { Place } from '../../core/contract/parts.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
 import type { Context } from '../../electron/api/context.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
+import { keepDocument } from '../../db/documents.ts';
 import { saveSetup } from '../../db/setup.ts';
 import { temporaryStore } from '../store.ts';
 
@@ -52,6 +53,18 @@ export async function world(instant: string, fields: SetupFields | null = SETUP)
       now = Temporal.Instant.from(later).epochMilliseconds;
     },
   };
+}
+
+/** What a person who crosses a border has on file, so that a test of something else finds nothing to settle there. */
+export function withPapers(w: World): World {
+  const blank = { title: '', handId: null, number: '', issuedBy: '', from: null, worldwide: false, limit: null, leadDays: null, note: '' };
+  const fields = [
+    { ...blank, kind: 'passport' as const, country: 'US', until: '2035-01-01', countries: [] },
+    { ...blank, kind: 'right to work' as const, country: 'CA', until: '2035-01-01', countries: ['CA'] },
+    { ...blank, kind: 'carnet' as const, country: 'US', until: '2035-01-01', countries: ['CA'] },
+  ];
+  w.context.store.write((db) => fields.forEach((one) => keepDocument(db, undefined, one, 0)));
+  return w;
 }
 
 /** What a call was refused with: its code and its trouble. */

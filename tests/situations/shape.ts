@@ -112,7 +112,7 @@ export function inputOf({
     })),
     kit: kit.map((thing) => thingOf(thing, home)),
     hands: hands.map(handOf),
-    ...(documents ? { documents: documents.map(documentOf), holidays: new Set(holidays) } : {}),
+    ...(documents ? { documents: documents.map(documentOf), holidays: () => new Set(holidays) } : {}),
   };
   const reply = replyBy === undefined ? null : { wall: replyBy, zone: home.zone, at: instantText(at(replyBy, home)) };
   const asked = jobOf({ title: 'This job', ...candidate }, null);

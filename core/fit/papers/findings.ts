@@ -26,6 +26,8 @@ type Papers = {
   now: number;
 };
 
+const noHolidays = (): ReadonlySet<string> => new Set();
+
 /** Nothing where no documents are looked at. */
 export function paperFindings({ book, candidate, mine, moves, covers, tryOn, now }: Papers): Finding[] {
   const { documents, home } = book;
@@ -39,7 +41,7 @@ export function paperFindings({ book, candidate, mine, moves, covers, tryOn, now
       trip,
       documents: documents.filter((one) => one.handId === handId),
       tried: handId === null ? tried : [],
-      left: daysLeft(now, trip.callAt, home.zone, book.holidays ?? new Set()),
+      left: () => daysLeft(now, trip.callAt, home.zone, book.holidays ?? noHolidays),
     };
   };
   const ofJob = holderOf(candidate, moves, null);

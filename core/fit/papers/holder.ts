@@ -21,7 +21,7 @@ export type Holder = {
   documents: readonly BookDocument[];
   tried: NonNullable<TryOn['documents']>;
   /** Business days between now and the first call. */
-  left: number;
+  left: () => number;
 };
 
 /** What a document is needed for: its kind, and the country where that matters. */
@@ -53,25 +53,27 @@ function leadOf({ kind }: Need, held: BookDocument | undefined, home: Place): { 
 /** "A new one takes 30 business days (source); 12 are left before the first call." */
 export function leadSentence(holder: Holder, need: Need, held?: BookDocument): { text: string; numbers: Finding['numbers'] } {
   const lead = leadOf(need, held, holder.home);
-  if (!lead) return { text: 'How long that takes is not on file.', numbers: { left: holder.left } };
+  const left = holder.left();
+  if (!lead) return { text: 'How long that takes is not on file.', numbers: { left } };
   return {
-    text: `That takes about ${countInWords(lead.days, 'business day')} (${lead.by}); ${holder.left} ${holder.left === 1 ? 'is' : 'are'} left before the first call.`,
-    numbers: { lead: lead.days, left: holder.left },
+    text: `That takes about ${countInWords(lead.days, 'business day')} (${lead.by}); ${left} ${left === 1 ? 'is' : 'are'} left before the first call.`,
+    numbers: { lead: lead.days, left },
   };
 }
 
 /** A lead time that is longer than what is left must be settled. */
 export function leadFindings(holder: Holder, need: Need, held?: BookDocument): Finding[] {
   const lead = leadOf(need, held, holder.home);
-  if (!lead || lead.days <= holder.left) return [];
+  const left = lead ? holder.left() : 0;
+  if (!lead || lead.days <= left) return [];
   const what = documentInWords(need.kind, need.country);
   return [
     said(
       holder,
       'lead time',
       'settle',
-      `A new ${what} takes about ${countInWords(lead.days, 'business day')} (${lead.by}), and ${holder.left} ${holder.left === 1 ? 'is' : 'are'} left before the first call.`,
-      { what, lead: lead.days, left: holder.left },
+      `A new ${what} takes about ${countInWords(lead.days, 'business day')} (${lead.by}), and ${left} ${left === 1 ? 'is' : 'are'} left before the first call.`,
+      { what, lead: lead.days, left },
       [{ kind: 'in time', label: `Ask whether the ${what} can come sooner`, tryOn: asIf(need, false) }],
     ),
   ];

@@ -189,6 +189,14 @@ export function Worth({ form }: { form: ItemForm }) {
         onChange={(bought) => change({ bought })}
         error={fieldTrouble(trouble, 'bought')}
       />
+      <Field
+        label="Made in"
+        placeholder="JP"
+        value={typed.origin}
+        onChange={(origin) => change({ origin })}
+        error={fieldTrouble(trouble, 'origin')}
+        hint="The country by its two letters, as customs lists ask."
+      />
     </div>
   );
 }

@@ -28,6 +28,7 @@ export type TypedItem = Told & {
   value: string;
   wearPerDay: string;
   bought: string;
+  origin: string;
 };
 
 /** All amounts of a thing are in one currency. */
@@ -59,6 +60,7 @@ export const typedItem =
       value: amountText(fields.value),
       wearPerDay: amountText(fields.wearPerDay),
       bought: fields.bought ?? '',
+      origin: fields.origin ?? '',
     };
   };
 
@@ -94,6 +96,7 @@ export function itemFields(typed: TypedItem): { fields: KitItemFields } | { trou
     drawWatts: optional('drawWatts', typed.drawWatts, parseNumber),
     value: amount('value', typed.value),
     bought: typed.bought || null,
+    origin: typed.origin.trim().toUpperCase() || null,
     wearPerDay: amount('wearPerDay', typed.wearPerDay),
   };
   return reader.trouble ? { trouble: reader.trouble } : { fields };

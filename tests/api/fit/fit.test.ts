@@ -9,7 +9,7 @@ import { personal } from '../../../electron/api/personal.ts';
 import { setLeg } from '../../../electron/api/legs.ts';
 import { trips } from '../../../electron/api/trips.ts';
 import { makeQuote } from '../jobs/made-quote.ts';
-import { DULUTH, FARGO, placeByKey, refusal, THUNDER_BAY, type World, world } from '../world.ts';
+import { DULUTH, FARGO, placeByKey, refusal, THUNDER_BAY, type World, world, withPapers } from '../world.ts';
 
 const MILWAUKEE = placeByKey('geonames:5263045');
 const NOW = '2026-12-04T02:52:00Z';
@@ -133,7 +133,7 @@ describe('fit.check', () => {
   });
 
   test('typed and ticketed legs of a candidate', async () => {
-    const { context } = await withBakers();
+    const { context } = withPapers(await withBakers());
     const leg = { mode: 'flight' as const, from: MILWAUKEE, to: THUNDER_BAY, depart: '2026-12-05T08:00', arrive: '2026-12-05T11:00' };
     const ticketed = await call(fit.check, { candidate: { ...CURLING, legs: [leg] } }, { context });
     // Wrap 22:30, at the flight by 05:00, out of it at 12:00: 6 h 30 min of rest.
@@ -205,7 +205,7 @@ describe('fit.check', () => {
 
 describe('fit.nearest', () => {
   test('free dates by nearness, then those free if', async () => {
-    const w = await withBakers();
+    const w = withPapers(await withBakers());
     await booked(w, 'Robotics final', FARGO, [day('2026-12-07', '09:00', '18:00')], 'ink');
     const { nearest } = await call(fit.nearest, { candidate: CURLING, limit: 4, withinDays: 10 }, w);
     // On the 6th and 7th the way from or to Fargo is too long.

@@ -4,7 +4,7 @@ import { fit } from '../../../electron/api/fit.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { kit } from '../../../electron/api/kit.ts';
 import { road } from '../../../electron/api/road.ts';
-import { DULUTH, FARGO, refusal, THUNDER_BAY, world } from '../world.ts';
+import { DULUTH, FARGO, refusal, THUNDER_BAY, world, withPapers } from '../world.ts';
 
 const day = (date: string) => ({ date, kind: 'shoot' as const, call: `${date}T09:00`, wrap: `${date}T18:00` });
 
@@ -47,7 +47,7 @@ test('an empty Road has the line of home', async () => {
 });
 
 test('the lanes below, and a candidate as if its days were moved: nothing is saved', async () => {
-  const w = await world('2026-12-01T15:00:00Z');
+  const w = withPapers(await world('2026-12-01T15:00:00Z'));
   const { item } = await call(kit.save, { fields: { name: 'Transmitter', owned: 4 } }, w);
   const day = (date: string, kind: 'shoot' | 'edit') => ({ date, kind, call: `${date}T09:00`, wrap: `${date}T17:00` });
   const film = (

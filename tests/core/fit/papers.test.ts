@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../core/fit/check.ts';
 import { combined } from '../../../core/fit/combined.ts';
 import type { BookDocument, BookJob } from '../../../core/fit/book.ts';
-import { daysLeft } from '../../../core/documents/lead.ts';
+import { askBy, daysLeft } from '../../../core/documents/lead.ts';
 import { dateLater } from '../../../core/time/wall.ts';
 import { instantOf } from '../../../core/time/read.ts';
 import { duluth, thunderBay } from '../trips/places.ts';
@@ -72,7 +72,7 @@ describe(`against the slow twin in ${CASES} generated trips`, () => {
           ways: [{ fromKey: duluth.key, toKey: thunderBay.key, mode: 'drive', minutes: 240 }],
           restMinutes: 480,
           documents,
-          holidays: new Set(holidays),
+          holidays: () => new Set(holidays),
         },
         candidate: job,
         now: at(`${now}T09:00`, duluth.zone),
@@ -106,7 +106,7 @@ describe(`against the slow twin in ${CASES} generated trips`, () => {
 
 describe('lead times', () => {
   const left = (now: string, call: string, holidays: string[] = []) =>
-    daysLeft(at(now, duluth.zone), at(call, duluth.zone), duluth.zone, new Set(holidays));
+    daysLeft(at(now, duluth.zone), at(call, duluth.zone), duluth.zone, () => new Set(holidays));
   test.each([
     ['Friday for Monday has no business day between', '2026-12-04T09:00', '2026-12-07T09:00', [], 0],
     ['Friday for Tuesday has Monday', '2026-12-04T09:00', '2026-12-08T09:00', [], 1],
@@ -116,6 +116,19 @@ describe('lead times', () => {
     ['a minute before midnight it is still today', '2026-12-07T23:59', '2026-12-09T00:00', [], 1],
     ['a minute later tomorrow has begun', '2026-12-08T00:00', '2026-12-09T00:00', [], 0],
   ] as const)('%s', (_, now, call, holidays, days) => expect(left(now, call, [...holidays])).toBe(days));
+});
+
+test('what is asked for on the last date for it comes in time, and a day later it does not', () => {
+  const holidays = new Set(['2026-12-25', '2027-01-01']);
+  for (let day = 0; day < 40; day += 1)
+    for (let lead = 0; lead <= 12; lead += 1) {
+      const call = dateLater('2026-12-10', day);
+      const last = askBy(call, lead, holidays);
+      const left = (now: string) =>
+        daysLeft(at(`${now}T09:00`, duluth.zone), at(`${call}T09:00`, duluth.zone), duluth.zone, () => holidays);
+      expect(left(last)).toBe(lead);
+      expect(left(dateLater(last, 1))).toBeLessThan(Math.max(1, lead));
+    }
 });
 
 test('what is tried on twice is tried on once, in any order', () => {
