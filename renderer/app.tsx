@@ -18,6 +18,7 @@ import { BringPlace } from './places/people/bring.tsx';
 import { ClientPlace, NewClientPlace } from './places/people/client-sheet.tsx';
 import { HandPlace, NewHandPlace } from './places/people/hand-sheet.tsx';
 import { PeoplePlace } from './places/people/people.tsx';
+import { TemplatePlace } from './places/rates/deliver/template-sheet.tsx';
 import { CardPlace, RatesPlace } from './places/rates/rates.tsx';
 import { RoadPlace } from './places/road/road.tsx';
 import { SetupPlace } from './places/setup/setup.tsx';
@@ -66,6 +67,10 @@ export function App() {
           <Route path="/kit/thing/:id">{({ id }) => <ItemPlace key={id} id={id} />}</Route>
           <Route path="/kit/preset/:id">{({ id }) => <PresetPlace key={id} id={id} />}</Route>
           <Route path="/rates" component={RatesPlace} />
+          <Route path="/rates/new-template">
+            <TemplatePlace />
+          </Route>
+          <Route path="/rates/template/:id">{({ id }) => <TemplatePlace key={id} id={id} />}</Route>
           <Route path="/rates/:id">{({ id }) => <CardPlace key={id} id={id} />}</Route>
           <Route path="/ledger">
             <LedgerPlace page="owed" />

@@ -10,7 +10,7 @@ import { useKeptForm } from '../../parts/use-kept-form.ts';
 import { ReadyAgain, WeightAndPower, WhatItIs, Worth } from './item-fields.tsx';
 import { itemKind } from './item-kind.ts';
 import { itemInWords } from './in-words.ts';
-import { KitSheet } from './kit-sheet.tsx';
+import { ListedSheet } from '../../parts/listed-sheet.tsx';
 import { Units } from './units.tsx';
 import { Where } from './where.tsx';
 
@@ -42,7 +42,7 @@ export function ItemPlace({ id }: { id?: string }) {
 function ItemSheet({ stored, currency }: { stored?: KitItem; currency: string }) {
   const form = useKeptForm(itemKind(currency), stored ?? blankItem(''), stored);
   return (
-    <KitSheet
+    <ListedSheet
       kind="thing"
       title={stored?.name ?? 'New thing'}
       back={{ path: '/kit', name: 'All things' }}
@@ -73,6 +73,6 @@ function ItemSheet({ stored, currency }: { stored?: KitItem; currency: string })
       <Group title="Value and wear">
         <Worth form={form} />
       </Group>
-    </KitSheet>
+    </ListedSheet>
   );
 }

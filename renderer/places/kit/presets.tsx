@@ -12,7 +12,7 @@ import sheet from '../../parts/sheet.module.css';
 import table from '../../parts/table.module.css';
 import { useKeptForm } from '../../parts/use-kept-form.ts';
 import { fieldTrouble } from '../../trouble.ts';
-import { KitSheet } from './kit-sheet.tsx';
+import { ListedSheet } from '../../parts/listed-sheet.tsx';
 import { presetKind } from './preset-kind.ts';
 
 type Needs = Pick<Preset, 'name' | 'needs'>;
@@ -76,7 +76,7 @@ function PresetSheet({ stored, items }: { stored?: Preset; items: readonly KitIt
   const form = useKeptForm(presetKind, stored ?? { name: '', needs: [{ item: first, count: 1 }] }, stored);
   const { typed, change, trouble } = form;
   return (
-    <KitSheet
+    <ListedSheet
       kind="preset"
       title={stored?.name ?? 'New preset'}
       back={{ path: '/kit/presets', name: 'All presets' }}
@@ -108,6 +108,6 @@ function PresetSheet({ stored, items }: { stored?: Preset; items: readonly KitIt
         />
         {fieldTrouble(trouble, 'fields.needs') ? <p>{`The preset ${fieldTrouble(trouble, 'fields.needs')}.`}</p> : null}
       </Group>
-    </KitSheet>
+    </ListedSheet>
   );
 }

@@ -10,6 +10,7 @@ import { Asked } from '../../parts/asked.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import table from '../../parts/table.module.css';
 import { CardSheet } from './card-sheet.tsx';
+import { Templates } from './deliver/templates.tsx';
 import { FloorNote } from './floor-note.tsx';
 import style from '../../parts/sheet.module.css';
 
@@ -69,6 +70,7 @@ function CardList({ cards }: { cards: readonly RateCard[] }) {
           </table>
         </div>
       )}
+      <Templates />
     </div>
   );
 }

@@ -1,22 +1,22 @@
 import type { ReactNode } from 'react';
-import { deed, say, useDeeds } from '../../deeds.ts';
-import { Button } from '../../parts/button.tsx';
-import type { Said } from '../../parts/clash-note.tsx';
-import { KeptSheet } from '../../parts/kept-sheet.tsx';
-import type { KeptForm } from '../../parts/use-kept-form.ts';
-import { sceneNow } from '../../scene.ts';
-import { sayWithUndo } from '../../undo.ts';
+import { deed, say, useDeeds } from '../deeds.ts';
+import { Button } from './button.tsx';
+import type { Said } from './clash-note.tsx';
+import { KeptSheet } from './kept-sheet.tsx';
+import type { KeptForm } from './use-kept-form.ts';
+import { sceneNow } from '../scene.ts';
+import { sayWithUndo } from '../undo.ts';
 
 type Stored = { id: string; name: string; version: number };
 
-/** The sheet of a thing or a preset, which can be taken off the list. */
-export function KitSheet<T, F, S extends F & Stored>({
+/** The sheet of something that stands on a list and can be taken off it. */
+export function ListedSheet<T, F, S extends F & Stored>({
   drop,
   putBack,
   keepAgain,
   ...sheet
 }: {
-  kind: 'thing' | 'preset';
+  kind: 'thing' | 'preset' | 'template';
   title: string;
   back: { path: string; name: string };
   stored: S | undefined;
