@@ -1,7 +1,7 @@
 /**
  * Deliverables that were handed over: how, with which files, and what becomes of the originals.
  */
-import { and, desc, eq, isNotNull, isNull, lte, sql } from 'drizzle-orm';
+import { and, desc, eq, gte, isNotNull, isNull, lte, sql } from 'drizzle-orm';
 import { newId } from './ids.ts';
 import { perStore } from './prepared.ts';
 import { deliverables, stages } from './schema/deliverables.ts';
@@ -54,7 +54,7 @@ const reading = perStore((db) => ({
     .innerJoin(deliverables, eq(deliverables.id, handOvers.deliverableId))
     .innerJoin(stages, and(eq(stages.deliverableId, deliverables.id), eq(stages.kind, 'approved'), isNull(stages.doneAt)))
     .innerJoin(jobs, eq(jobs.id, deliverables.jobId))
-    .where(and(isNull(handOvers.takenBackAt), isNull(deliverables.offAt)))
+    .where(and(isNull(handOvers.takenBackAt), isNull(deliverables.offAt), gte(handOvers.at, sql.placeholder('since'))))
     .orderBy(desc(handOvers.at))
     .prepare(),
 }));
@@ -73,9 +73,9 @@ export function originalsUntil(db: ReadableDb, to: string) {
   return reading(db).kept.all({ to });
 }
 
-/** Deliverables that were handed over and not approved, each once, with its newest hand-over. */
-export function handedNotApproved(db: ReadableDb) {
-  const rows = reading(db).unapproved.all();
+/** Deliverables that were handed over since an instant (epoch ms) and not approved, each once, with its newest hand-over. */
+export function handedNotApproved(db: ReadableDb, since: number) {
+  const rows = reading(db).unapproved.all({ since });
   return rows.filter(({ deliverableId }, at) => rows.findIndex((each) => each.deliverableId === deliverableId) === at);
 }
 

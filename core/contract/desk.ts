@@ -24,6 +24,8 @@ export const Clock = z.strictObject({
     'reminder',
     'pay hand',
     'notes',
+    'approval',
+    'originals',
     'hand',
   ]),
   at: InstantText,

@@ -18,6 +18,7 @@ import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { bringBack, clockLines, linesOf, putAway } from './desk-lines.ts';
+import { handOverClocks } from './hand-over-clocks.ts';
 import { askClocks } from './hands.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
@@ -48,6 +49,7 @@ const see = os.desk.see.handler(({ context }) =>
       ...kitClocks(db, now, zone),
       ...askClocks(db, now, zone),
       ...notesClocks(db, context),
+      ...handOverClocks(db, context),
       ...furtherClocks(db, now, zone),
       ...(money?.clocks ?? []),
     ].sort((a, b) => epochOf(a.at) - epochOf(b.at));

@@ -19,6 +19,8 @@ const stops = new Map<string, Stop>([
   ['enter-hours', { label: 'Enter hours', perform: openJob }],
   ['pay-hand', { label: 'Note it as paid', perform: openJob }],
   ['notes', { label: 'Take notes in', perform: openJob }],
+  ['approval', { label: 'Note the yes', perform: openJob }],
+  ['originals', { label: 'Look at the originals', perform: openJob }],
   ['open-invoice', { label: 'Record a payment', perform: openInvoice('pay') }],
   ['remind', { label: 'Remind them', perform: openInvoice('remind') }],
 ]);

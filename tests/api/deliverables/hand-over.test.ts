@@ -7,7 +7,8 @@ import { call } from '@orpc/server';
 import { xxhash128 } from 'hash-wasm';
 import { describe, expect, test } from 'vitest';
 import type { HandOver, Reading } from '../../../core/contract/handovers.ts';
-import { stagesOf } from '../../../db/rounds.ts';
+import { markStages, stagesOf } from '../../../db/rounds.ts';
+import { desk } from '../../../electron/api/desk.ts';
 import { handovers } from '../../../electron/api/handovers.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { papers } from '../../../electron/api/papers.ts';
@@ -313,5 +314,37 @@ describe('taken back', () => {
       ['disk', false],
       ['link', true],
     ]);
+  });
+});
+
+describe('on the Desk', () => {
+  const clocks = async ({ at: { context } }: Promised, kind: string) =>
+    (await call(desk.see, {}, { context })).clocks.filter((clock) => clock.kind === kind).map(({ sentence }) => sentence);
+
+  test('what was handed over waits for a yes, once for all its hand-overs, until it is approved or taken back', async () => {
+    const p = await ready();
+    expect(await clocks(p, 'approval')).toEqual([]);
+    const first = await kept(p);
+    await kept(p, { how: 'disk', where: 'Seed 1' });
+    expect(await clocks(p, 'approval')).toEqual(['Highlights: handed over, not approved']);
+    p.at.context.store.write((db) => markStages(db, [p.stage('approved')], 1));
+    expect(await clocks(p, 'approval')).toEqual([]);
+    expect(first.takenBack).toBeNull();
+  });
+
+  test('originals are told two weeks ahead, until they are deleted or the hand-over is taken back', async () => {
+    const p = await ready();
+    const { context } = p.at;
+    const { id, version } = await kept(p);
+    expect(await clocks(p, 'originals')).toEqual([]);
+    p.at.at('2027-03-23T16:00:00Z');
+    expect(await clocks(p, 'originals')).toEqual(['Highlights: originals may go on Wed 7 April 2027']);
+    p.at.at('2027-06-01T16:00:00Z');
+    expect(await clocks(p, 'originals')).toEqual(['Highlights: originals may go now']);
+    const { handOver } = await call(handovers.takeBack, { id, version, why: 'The wrong cut.' }, { context });
+    expect(await clocks(p, 'originals')).toEqual([]);
+    const { handOver: again } = await call(handovers.standAgain, { id, version: handOver.version }, { context });
+    await call(handovers.originalsGone, { id, version: again.version }, { context });
+    expect(await clocks(p, 'originals')).toEqual([]);
   });
 });
