@@ -9,6 +9,7 @@ import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import { Cautions } from './cautions.tsx';
 import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
+import { EditingFields } from './editing-fields.tsx';
 import { InvoiceFields } from './invoice-fields.tsx';
 import { PapersFields } from './papers-fields.tsx';
 import { ScreenChoices } from './screen-choices.tsx';
@@ -80,6 +81,10 @@ function SetupSheet({ stored }: { stored: Setup | null }) {
             />
           </div>
           <YearFields {...form} />
+        </section>
+        <section className={style.part}>
+          <h2>When I edit</h2>
+          <EditingFields {...form} />
         </section>
         {trouble ? <TroubleNote trouble={trouble} /> : null}
         <div className={style.row}>

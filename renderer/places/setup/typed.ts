@@ -3,7 +3,8 @@
  */
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { Place } from '../../../core/contract/parts.ts';
-import type { Logo, Setup, SetupFields } from '../../../core/contract/setup.ts';
+import type { EditSettings, Logo, Setup, SetupFields } from '../../../core/contract/setup.ts';
+import { EDIT_SETTINGS } from '../../../core/deliverables/ground.ts';
 import { ibanTrouble } from '../../../core/invoices/iban.ts';
 import { exponentOf } from '../../../core/money/currencies.ts';
 import { fixedText } from '../../../core/money/exact.ts';
@@ -15,7 +16,9 @@ import { Reader } from '../../parts/reader.ts';
 
 type TypedTax = Record<'name' | 'percent' | 'compound', string>;
 type Billing = 'series' | 'payTo' | 'lateInterestPercent' | 'termsText';
-export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'moreTaxes' | 'year' | 'logo' | 'accent' | Billing> & {
+export type TypedSetup = Omit<SetupFields, 'home' | 'tax' | 'moreTaxes' | 'year' | 'logo' | 'accent' | 'editing' | Billing> & {
+  editing: EditSettings;
+  editHours: string;
   series: string;
   payName: string;
   iban: string;
@@ -65,6 +68,8 @@ export const emptySetup: TypedSetup = {
   payWords: '',
   lateInterest: '',
   termsText: STARTING_TERMS,
+  editing: EDIT_SETTINGS,
+  editHours: String(EDIT_SETTINGS.hoursADay),
   hasYear: false,
   costs: '',
   pay: '',
@@ -82,6 +87,7 @@ export function typedFrom(setup: Setup): TypedSetup {
     payTo,
     lateInterestPercent,
     termsText,
+    editing = EDIT_SETTINGS,
     version: _version,
     ...fields
   } = setup;
@@ -91,6 +97,8 @@ export function typedFrom(setup: Setup): TypedSetup {
     ...fields,
     accent,
     series,
+    editing,
+    editHours: String(editing.hoursADay),
     ...(payTo ? { payName: payTo.name, iban: payTo.iban, bic: payTo.bic, payWords: payTo.words } : {}),
     lateInterest: lateInterestPercent ?? '',
     termsText: termsText ?? STARTING_TERMS,
@@ -115,7 +123,7 @@ const isColour = (accent: string): boolean => /^(#[0-9a-f]{6})?$/i.test(accent.t
 export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { trouble: Trouble } {
   const reader = new Reader();
   const { home, taxName, taxPercent, taxIncluded, moreTaxes, logo, accent, hasYear, costs, pay, setAside, days, ...more } = typed;
-  const { series, payName, iban, bic, payWords, lateInterest, termsText, ...plain } = more;
+  const { series, payName, iban, bic, payWords, lateInterest, termsText, editing, editHours, ...plain } = more;
   if (plain.name.trim() === '') reader.refuse('name', 'is empty; give it a name');
   if (!home) reader.refuse('home', 'is not known yet; type a town and choose it from the list');
   if (!isColour(accent)) reader.refuse('accent', 'is not a colour; write it as #2f5877');
@@ -133,6 +141,7 @@ export function fieldsFrom(typed: TypedSetup): { fields: SetupFields } | { troub
     ...(logo ? { logo } : {}),
     ...billingFrom({ series, payName, iban, bic, payWords, lateInterest, termsText }, reader),
     ...(accent.trim() === '' ? {} : { accent: accent.trim() }),
+    editing: { ...editing, hoursADay: Number(reader.take('hoursADay', parseNumber(editHours)) ?? '0') },
     year: hasYear
       ? {
           costs: minor('costs', costs),
