@@ -5,7 +5,6 @@ import type { CustomsList } from '../contract/documents.ts';
 import type { Table } from '../ledger/csv.ts';
 import { decimalText, exact, fixedText } from '../money/exact.ts';
 import { exponentOf } from '../money/currencies.ts';
-import { formatNumber } from '../money/format.ts';
 import { majorOf } from '../money/money.ts';
 import {
   factOf,
@@ -22,7 +21,7 @@ import {
 } from '../papers/content.ts';
 import { countInWords } from '../words/amounts.ts';
 import { countryInWords } from '../words/countries.ts';
-import { paperDate } from '../words/dates.ts';
+import { paperDate, paperSpan } from '../words/dates.ts';
 import { paperLines, paperText, type TypedText } from '../words/letters.ts';
 
 /** `madeAt` is an instant, UTC with Z; dates are those of leaving home and of being home again. */
@@ -40,7 +39,8 @@ export type CustomsPaperInput = {
 
 type CustomsPaper = PaperFrame & PaperTable & { facts: PaperFacts; sums: PaperSum[]; sign: PaperSign; notes: string[] };
 
-const kilograms = (grams: number): string => formatNumber(exact(grams).div(1000));
+/** To the gram, so that the figures of a column stand under one another. */
+const kilograms = (grams: number): string => fixedText(exact(grams).div(1000), 3);
 
 /** The whole content of the paper. */
 export function customsPaperContent({ sender, job, goesTo, homeCountry, leaves, homeOn, date, list }: CustomsPaperInput): CustomsPaper {
@@ -51,7 +51,7 @@ export function customsPaperContent({ sender, job, goesTo, homeCountry, leaves, 
       right: [
         factOf('Goes to', [goesTo]),
         factOf('From', [countryInWords(homeCountry)]),
-        factOf('Out and back', [`${paperDate(leaves)} to ${paperDate(homeOn)}`]),
+        factOf('Out and back', [paperSpan(leaves, homeOn)]),
         factOf('Used for', ['Filming by the holder. All of it is to leave again.']),
       ],
     },
@@ -63,7 +63,7 @@ export function customsPaperContent({ sender, job, goesTo, homeCountry, leaves, 
           what: paperText(`${number}. ${name}`),
           ...(serial === '' ? {} : { note: paperText(`Serial ${serial}`) }),
           quantity: String(count),
-          unit: '',
+          unit: 'pc',
           price: grams === null ? 'not known' : kilograms(grams),
           tax: origin ?? '?',
           amount: value ? onPaper(value, { code: true }) : 'not known',
