@@ -5,6 +5,7 @@ import { and, eq, gt, lt } from 'drizzle-orm';
 import { expect, test } from 'vitest';
 import { GONE_PENCILS } from '../../db/gone.ts';
 import { BILLED_IN_YEAR, CLOSED, PARTS_OF, UNBILLED } from '../../db/ledger.ts';
+import { FINISHED } from '../../db/spent.ts';
 import { FEW_AS_OF } from '../../db/invoices.ts';
 import { LONGEST_STAY_MS, stays } from '../../db/schema/jobs.ts';
 import { explain } from '../explain.ts';
@@ -91,4 +92,11 @@ test.each([
   const plan = store.write((db) => explain(db, `${FEW_AS_OF} ${where}`, { asOf: '2026-12-01', id: 'a' }));
   expect(plan.join('\n')).toContain(index);
   expect(plan.filter((step) => step.startsWith('SCAN'))).toEqual([]);
+});
+
+test('what past edits took reads the time of each edit by its index', async () => {
+  const store = await temporaryStore();
+  const plan = store.write((db) => explain(db, FINISHED, { templateId: 'a' }));
+  expect(plan.join('\n')).toMatch(/SEARCH time_spent USING INDEX time_spent_by_deliverable/);
+  expect(plan.join('\n')).not.toMatch(/SCAN (?!d\b)/);
 });

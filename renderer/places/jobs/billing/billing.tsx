@@ -32,13 +32,17 @@ export function Billing({ job, mine }: { job: Job; mine: Setup }) {
   const issued = useQuery(ask.invoices.list.queryOptions({ input: { jobId: job.id } }));
   const callings = useQuery(ask.callings.list.queryOptions({ input: { jobId: job.id } }));
   const [wanted, setWanted] = useState<DraftKind | null>(null);
+  // Further rounds that came after the bill at wrap make one more.
+  const wrapped = issued.data?.invoices.some(({ kind, state }) => kind === 'final' && state !== 'credited') ?? false;
+  const after = useQuery({ ...ask.invoices.draft.queryOptions({ input: { jobId: job.id, kind: 'final' } }), enabled: wrapped });
   if (job.state !== 'inked' && job.state !== 'cancelled') return null;
   const today = dateIn(mine.home.zone, Temporal.Now.instant().epochMilliseconds);
   const rows = issued.data?.invoices ?? [];
   const { kinds, next } = kindsOf(job, rows, (callings.data?.callings.length ?? 0) > 0, today);
   const kind = wanted !== null && kinds.includes(wanted) ? wanted : next;
   // Instalments follow one another; of the others one stands.
-  const standing = kind === 'instalment' ? undefined : rows.find((row) => row.kind === kind && row.state !== 'credited');
+  const later = kind === 'final' && wrapped && after.data?.draft.later === true;
+  const standing = kind === 'instalment' || later ? undefined : rows.find((row) => row.kind === kind && row.state !== 'credited');
   // A cancelled job that was agreed on nowhere has no bill.
   if (job.state === 'cancelled' && callings.data?.callings.length === 0 && rows.length === 0) return null;
   return (
