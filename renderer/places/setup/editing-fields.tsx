@@ -51,9 +51,9 @@ export function EditingFields({ typed, change, trouble }: SetupPart) {
           </Tick>
         ))}
       </div>
-      {tick('onHolidays', 'also on public holidays at home')}
-      {tick('onTravelDays', 'also on travel days')}
-      {tick('onShootDays', 'also on shoot days')}
+      {tick('onHolidays', 'Edit also on public holidays at home')}
+      {tick('onTravelDays', 'Edit also on travel days')}
+      {tick('onShootDays', 'Edit also on shoot days')}
     </>
   );
 }

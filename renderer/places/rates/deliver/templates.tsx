@@ -11,7 +11,7 @@ export function Templates() {
   const templates = useQuery(ask.templates.list.queryOptions({ input: {} })).data?.templates;
   if (!templates) return null;
   return (
-    <section aria-labelledby="templates">
+    <section className={style.apart} aria-labelledby="templates">
       <div className={style.head}>
         <h2 id="templates">What I deliver</h2>
         <a href="#/rates/new-template">New template</a>
