@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import fc from 'fast-check';
+import { array, assert, integer, option, property, record } from 'fast-check';
 import { customsList } from '../../../core/documents/customs.ts';
 import { customsTable } from '../../../core/documents/customs-paper.ts';
 import { customsBorder, moveFreely, whomToAsk } from '../../../core/documents/rules.ts';
@@ -28,14 +28,14 @@ describe('totals', () => {
   test('nothing has no total', () => expect(list([], []).total).toBeNull());
 
   test('pieces, weight and value are those of the lines, whatever the units', () =>
-    fc.assert(
-      fc.property(
-        fc.array(
-          fc.record({
-            serials: fc.integer({ min: 0, max: 4 }),
-            count: fc.integer({ min: 1, max: 6 }),
-            grams: fc.option(fc.integer({ min: 1, max: 9000 })),
-            minor: fc.option(fc.integer({ min: 1, max: 10_000_00 })),
+    assert(
+      property(
+        array(
+          record({
+            serials: integer({ min: 0, max: 4 }),
+            count: integer({ min: 1, max: 6 }),
+            grams: option(integer({ min: 1, max: 9000 })),
+            minor: option(integer({ min: 1, max: 10_000_00 })),
           }),
           { maxLength: 6 },
         ),
