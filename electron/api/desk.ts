@@ -25,6 +25,7 @@ import { os } from './os.ts';
 import { moneyOnDesk } from './money-clocks.ts';
 import { kitClocks } from './packs.ts';
 import { furtherClocks, notesClocks } from './notes-clocks.ts';
+import { paperClocks } from './paper-clocks.ts';
 import { standingOf } from './pencils.ts';
 
 type Answer = FitResult['answer'];
@@ -51,6 +52,7 @@ const see = os.desk.see.handler(({ context }) =>
       ...notesClocks(db, context),
       ...handOverClocks(db, context),
       ...furtherClocks(db, now, zone),
+      ...(setup ? paperClocks(db, setup, now) : []),
       ...(money?.clocks ?? []),
     ].sort((a, b) => epochOf(a.at) - epochOf(b.at));
     const span = daysAhead(now, zone);

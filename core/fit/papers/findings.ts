@@ -5,9 +5,11 @@
 import type { Finding } from '../../contract/fit.ts';
 import type { TryOn } from '../../contract/try-on.ts';
 import { daysLeft } from '../../documents/lead.ts';
+import { wayFinder } from '../../trips/ways.ts';
 import type { Book, BookJob } from '../book.ts';
-import type { Move } from '../moves.ts';
-import type { Cover } from '../try-on.ts';
+import { laneOf } from '../lane.ts';
+import { movesOf, type Move } from '../moves.ts';
+import { triedOn, type Cover } from '../try-on.ts';
 import { passportFindings, rightToWorkFindings } from './border.ts';
 import { customsFindings } from './goods.ts';
 import type { Holder } from './holder.ts';
@@ -62,4 +64,13 @@ export function paperFindings({ book, candidate, mine, moves, covers, tryOn, now
     ...me.flatMap(licenceFindings),
     ...hands,
   ];
+}
+
+/** The same of a job by itself, as if nothing else were on the books. `now` in epoch ms. */
+export function papersAlone(book: Book, job: BookJob, now: number): Finding[] {
+  const alone = { ...book, jobs: [] };
+  const { candidate, mine, covers } = triedOn(alone, job);
+  const ground = { home: book.home, find: wayFinder(book.ways), restMinutes: book.restMinutes };
+  const { moves } = movesOf(mine, laneOf(alone, mine), ground);
+  return paperFindings({ book: alone, candidate, mine, moves, covers, tryOn: undefined, now });
 }
