@@ -29,7 +29,12 @@ const doors: UserConfig = {
     target,
     minify: false,
     rolldownOptions: {
-      input: { main: 'electron/shell/main.ts', host: 'electron/starting/host.ts', 'command-line': 'electron/doors/command-line.ts' },
+      input: {
+        main: 'electron/shell/main.ts',
+        host: 'electron/starting/host.ts',
+        'command-line': 'electron/doors/command-line.ts',
+        'calendar-reader': 'electron/calendars/read-worker.ts',
+      },
       output: { format: 'es', entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
     },
   },

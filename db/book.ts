@@ -7,6 +7,7 @@ import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../core/fit/book.
 import { bookItem } from '../core/fit/kit-list.ts';
 import { legAt, ticketsAndWays, type PlacedLeg } from '../core/trips/legs.ts';
 import { jobsOfHands, saidYes } from './hand-dates.ts';
+import { importedNear } from './calendars.ts';
 import { allItems } from './kit.ts';
 import { allHands } from './people.ts';
 import { missingByItem } from './packs.ts';
@@ -90,6 +91,7 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
     ways: [...bookWays(db, span.distance), ...jobs.flatMap(({ ways }) => ways)],
     restMinutes: span.restMinutes,
     personal: personalNear(db, near),
+    imported: importedNear(db, near),
     kit: allItems(db).map((item) => bookItem({ ...item, owned: Math.max(0, item.owned - (lost.get(item.id) ?? 0)) }, span.home.zone)),
     hands: allHands(db).map((hand) => ({ ...hand, jobs: ofHands.get(hand.id) ?? [] })),
   };

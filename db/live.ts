@@ -24,6 +24,7 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
   let damaged: StoreError | undefined;
   let reading = false;
   let newestSnapshot: Promise<unknown> = Promise.resolve();
+  const listeners = new Set<() => void>();
 
   /** Trouble of the disk in words; damage is remembered, since nothing more may be written over it. */
   function inWords(error: unknown): unknown {
@@ -60,11 +61,18 @@ export function liveStore({ folder, client, lock, schema }: Parts): Store {
     },
     write<T>(deed: (db: WritableDb) => T): T {
       requireStill();
+      let result: T;
       try {
-        return transaction.immediate(deed) as T;
+        result = transaction.immediate(deed) as T;
       } catch (error) {
         throw inWords(error);
       }
+      for (const told of listeners) told();
+      return result;
+    },
+    onWritten(listener) {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
     },
     async snapshot(why, now) {
       requireOpen();

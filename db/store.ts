@@ -31,6 +31,8 @@ export type Store = {
   read<T>(queries: (db: ReadableDb) => T): T;
   /** Run one deed in one immediate transaction; whatever throws undoes all of it. Synchronous by design: nothing may wait inside a transaction. */
   write<T>(deed: (db: WritableDb) => T): T;
+  /** Be told after every deed that was committed, until the returned function is called. The listener must not throw. */
+  onWritten(listener: () => void): () => void;
   /** Write a verified snapshot. `now` in epoch milliseconds. */
   snapshot(why: Snapshot['why'], now: number): Promise<Snapshot>;
   /** All snapshots, newest first. */

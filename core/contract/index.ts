@@ -1,6 +1,7 @@
 /**
  * The one contract. Loopback, IPC, command line, preload, the screens' client and the coverage test are all derived from this object.
  */
+import { calendars } from './calendars.ts';
 import { callings } from './callings.ts';
 import { desk } from './desk.ts';
 import { documents } from './documents.ts';
@@ -33,6 +34,7 @@ import { templates } from './templates.ts';
 import { trips } from './trips.ts';
 
 export const contract = {
+  calendars,
   callings,
   desk,
   documents,

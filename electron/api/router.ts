@@ -1,6 +1,7 @@
 /**
  * The one router: every subject's procedures under its name, as the contract lists them.
  */
+import { calendars } from './calendars.ts';
 import { callings } from './callings.ts';
 import { desk } from './desk.ts';
 import { documents } from './documents.ts';
@@ -34,6 +35,7 @@ import { templates } from './templates.ts';
 import { trips } from './trips.ts';
 
 export const router = os.router({
+  calendars,
   callings,
   desk,
   documents,

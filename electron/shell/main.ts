@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { app } from 'electron';
+import { keepCalendars } from '../calendars/keep.ts';
 import { answererOf } from '../doors/answer-inside.ts';
 import { openInnerSocket } from '../doors/inner-socket.ts';
 import { dataFolder } from '../starting/data-folder.ts';
@@ -42,10 +43,12 @@ async function start(): Promise<void> {
   };
   const inner = await openInnerSocket(folder, answererOf(context, log, show));
   store.announce(inner.announcement);
+  const calendars = keepCalendars(context, log);
   app.on('second-instance', show);
   app.on('window-all-closed', () => app.quit());
   app.on('will-quit', () => {
     void inner.close();
+    void calendars.close();
     store.close();
   });
   endWith(log, async () => app.quit());

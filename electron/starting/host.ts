@@ -7,6 +7,7 @@ import { ORPCError } from '@orpc/server';
 import type { Trouble } from '../../core/contract/base.ts';
 import { beginAnew, useSnapshot } from '../../db/recover.ts';
 import { StoreError } from '../../db/trouble.ts';
+import { keepCalendars } from '../calendars/keep.ts';
 import { answererOf } from '../doors/answer-inside.ts';
 import { askRunning, openInnerSocket } from '../doors/inner-socket.ts';
 import { openLoopback } from '../doors/loopback.ts';
@@ -57,9 +58,10 @@ async function start({ port, open, sample }: Options, folder: string): Promise<v
     };
     const inner = await openInnerSocket(folder, answererOf(context, log, show));
     store.announce(inner.announcement);
+    const calendars = keepCalendars(context, log);
     log({ event: 'started' });
     endWith(log, async () => {
-      await Promise.all([inner.close(), host.close()]);
+      await Promise.all([inner.close(), host.close(), calendars.close()]);
       log({ event: 'stopped' });
       store.close();
     });

@@ -3,6 +3,7 @@
  */
 import { and, eq, gt, lt } from 'drizzle-orm';
 import { expect, test } from 'vitest';
+import { IMPORTED_NEAR } from '../../db/calendars.ts';
 import { GONE_PENCILS } from '../../db/gone.ts';
 import { BILLED_IN_YEAR, CLOSED, PARTS_OF, UNBILLED } from '../../db/ledger.ts';
 import { FINISHED } from '../../db/spent.ts';
@@ -22,6 +23,13 @@ test('overlapping stays are found by their index alone, in both bounds', async (
     return explain(db, query.sql, ...query.params);
   });
   expect(plan).toEqual(['SEARCH stays USING COVERING INDEX stays_by_time (start_at>? AND start_at<?)']);
+});
+
+test('what other calendars take is found by its time, in both bounds', async () => {
+  const store = await temporaryStore();
+  const plan = store.read((db) => explain(db, IMPORTED_NEAR.replaceAll(/:(from|to)/g, String(NOW))));
+  expect(plan.some((step) => step.includes('imported_events USING INDEX imported_events_by_time (start_at>? AND start_at<?)'))).toBe(true);
+  expect(plan.join()).not.toContain('SCAN imported_events');
 });
 
 test('the bound that this relies on is kept by the table', async () => {
