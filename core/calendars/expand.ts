@@ -20,7 +20,7 @@ export type Expansion = {
 };
 
 /** Most stretches that one calendar may have in the window, and the longest of them. */
-export const MOST_BUSY = 50_000;
+const MOST_BUSY = 50_000;
 export const LONGEST_BUSY = 100 * 86_400_000;
 const DAY = 86_400_000;
 

@@ -53,6 +53,11 @@ export class CalendarReader {
     return facts;
   }
 
+  /** Something of it cannot be read, and is counted by its name. */
+  leaveOut(name: string): void {
+    this.#tally.add('broken', name);
+  }
+
   /** Everything was read: what it takes of the window. */
   result(): Reading {
     const { busy, leftOut } = expand(this.#events, { ...this.#options, defined: this.#defined });
