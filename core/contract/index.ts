@@ -3,6 +3,7 @@
  */
 import { calendars } from './calendars.ts';
 import { callings } from './callings.ts';
+import { deliverables } from './deliverables.ts';
 import { desk } from './desk.ts';
 import { documents } from './documents.ts';
 import { expenses } from './expenses.ts';
@@ -36,6 +37,7 @@ import { trips } from './trips.ts';
 export const contract = {
   calendars,
   callings,
+  deliverables,
   desk,
   documents,
   expenses,

@@ -18,6 +18,7 @@ import { historyOf, writeHistory } from '../../db/keeping.ts';
 import { endPencil, holdPencil } from '../../db/pencils.ts';
 import { setupRow } from '../../db/setup.ts';
 import { deed } from './deed.ts';
+import { makeDeliverables } from './deliverables-make.ts';
 import { saveKnows, setClient } from './job-client.ts';
 import { done, note, opened, whole } from './job-deed.ts';
 import { agreed } from './agreed.ts';
@@ -110,7 +111,8 @@ const ink = os.jobs.ink.handler(({ input, context }) =>
     setInk(db, job.id, { who: input.who, how: input.how, at, quote: quote.number, offer: offer?.number ?? null }, now);
     if (offer) tickAgreed(db, job.id, offer, now);
     const named = offer ? `, offer ${offer.number} "${offer.name}"` : '';
-    return `In ink: ${input.who} said yes to version ${quote.number} of the quote${named}, ${input.how}.`;
+    const promised = makeDeliverables(db, context, whole(db, job.id, now), now).sentence;
+    return [`In ink: ${input.who} said yes to version ${quote.number} of the quote${named}, ${input.how}.`, promised].join(' ').trim();
   }),
 );
 
