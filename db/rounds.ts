@@ -74,7 +74,13 @@ const reading = perStore((db) => ({
     .orderBy(asc(rounds.dueBack), asc(rounds.id))
     .prepare(),
   priced: db
-    .select({ round: rounds, name: deliverables.name, included: deliverables.rounds })
+    .select({
+      round: rounds,
+      name: deliverables.name,
+      included: deliverables.rounds,
+      earlier: sql<number>`(select count(*) from rounds earlier where earlier.deliverable_id = ${deliverables.id}
+        and earlier.number < ${rounds.number} and earlier.notes <> '')`,
+    })
     .from(rounds)
     .innerJoin(deliverables, eq(deliverables.id, rounds.deliverableId))
     .where(and(eq(deliverables.jobId, sql.placeholder('jobId')), sql`${rounds.price} is not null`))
@@ -125,8 +131,8 @@ export function waitingRounds(db: ReadableDb, span: { from: string; to: string }
 export function pricedRounds(db: ReadableDb, jobId: string) {
   return reading(db)
     .priced.all({ jobId })
-    .flatMap(({ round: { id, number, notesAt, price }, name, included }) =>
-      price ? [{ id, number, notesAt, of: name, included, price }] : [],
+    .flatMap(({ round: { id, what: cut, notesAt, price }, name, included, earlier }) =>
+      price ? [{ id, pass: earlier + 1, cut, notesAt, of: name, included, price }] : [],
     );
 }
 

@@ -46,7 +46,7 @@ export const Round = z.strictObject({
   version: Version,
   deliverableId: Id,
   stageId: Id.nullable().describe('the work on its notes'),
-  number: z.int(),
+  number: z.int().describe('in order of sending'),
   what: z.string().describe('which cut'),
   sentAt: InstantText,
   windowDays: z.int(),
@@ -71,7 +71,6 @@ const DeliverableRounds = z.strictObject({
   rounds: z.array(Round).describe('in order of their numbers'),
   next: z
     .strictObject({
-      number: z.int(),
       included: z.boolean(),
       windowDays: z.int(),
       dueBack: DateText.describe('if it were sent now'),

@@ -21,7 +21,7 @@ function nameOf(kind: string, rounds: number): string | null {
   return kind === 'picture lock' ? 'locked picture' : null;
 }
 
-/** The stage of the work on the notes of a round: the round of that number among the stages, null where there is none. */
-export function stageOfRound<S extends { kind: string }>(stages: readonly S[], number: number): S | null {
-  return stages.filter(({ kind }) => kind === 'round')[number - 1] ?? null;
+/** The stage of the work on a pass of notes: the round of that number among the stages, null where there is none. */
+export function stageOfPass<S extends { kind: string }>(stages: readonly S[], pass: number): S | null {
+  return stages.filter(({ kind }) => kind === 'round')[pass - 1] ?? null;
 }

@@ -34,7 +34,8 @@ export function amountOfFurther({ hours, editHour, currency }: Pick<FurtherPrice
   return lineAmount(hours, editHour, currency);
 }
 
-export type FurtherRound = { id: string; number: number; of: string; included: number; price: FurtherPrice };
+/** `pass` is which pass of notes it is, `cut` on which cut, `of` which deliverable, `included` how many were agreed on. */
+export type FurtherRound = { id: string; pass: number; cut: string; of: string; included: number; price: FurtherPrice };
 
 /** How the names of their lines begin. */
 const FURTHER = 'editing/further-';
@@ -47,17 +48,17 @@ export const isFurtherLine = (lineId: string): boolean => lineId.startsWith(FURT
  * The line of a further round, and null for one that was declined. It was priced on its own, so no discount on the whole takes from it: while a
  * bill is priced it stands where expenses do, and on the paper under editing.
  */
-export function furtherLine({ id, number, of, included, price }: FurtherRound): PricedLine | null {
+export function furtherLine({ id, pass, of, included, price }: FurtherRound): PricedLine | null {
   if (price.state === 'declined') return null;
   const hours = exact(price.hours);
   return {
     id: furtherLineId(id),
     section: 'travel',
-    what: `${capital(ordinalInWords(number))} round of notes: ${of}`,
+    what: `${capital(ordinalInWords(pass))} round of notes: ${of}`,
     quantity: hours,
     unit: plural(hours, 'hour'),
     unitPrice: exact(price.editHour),
-    reason: `${capital(countInWords(included, 'round'))} ${included === 1 ? 'was' : 'were'} included; this is number ${number}, ${formatNumber(hours)} edit ${plural(hours, 'hour')} at ${formatPrice(price.editHour, price.currency)}.`,
+    reason: `${capital(countInWords(included, 'round'))} ${included === 1 ? 'was' : 'were'} included; this is number ${pass}, ${formatNumber(hours)} edit ${plural(hours, 'hour')} at ${formatPrice(price.editHour, price.currency)}.`,
     estimated: false,
     changed: false,
   };

@@ -7,11 +7,11 @@ import { dateInWords } from '../words/dates.ts';
 import { amountOfFurther, type FurtherPrice } from './further-round.ts';
 
 /** A date that late notes moved. Dates are YYYY-MM-DD; `lost` are business days. */
-export type Move = { number: number; dueBack: string; came: string; lost: number; from: string; to: string };
+export type Move = { cut: string; dueBack: string; came: string; lost: number; from: string; to: string };
 
-/** "Notes on round 1 were due on Fri 6 November 2026 and came on Wed 11 November 2026, 3 business days later. ..." */
-export function moveInWords({ number, dueBack, came, lost, from, to }: Move): string {
-  return `Notes on round ${number} were due on ${dateInWords(dueBack)} and came on ${dateInWords(came)}, ${countInWords(lost, 'business day')} later. Delivery moves by as many, from ${dateInWords(from)} to ${dateInWords(to)}.`;
+/** "Notes on the rough cut were due on Fri 6 November 2026 and came on Wed 11 November 2026, 3 business days later. ..." */
+export function moveInWords({ cut, dueBack, came, lost, from, to }: Move): string {
+  return `Notes on the ${cut} were due on ${dateInWords(dueBack)} and came on ${dateInWords(came)}, ${countInWords(lost, 'business day')} later. Delivery moves by as many, from ${dateInWords(from)} to ${dateInWords(to)}.`;
 }
 
 export type Dates = {
@@ -38,8 +38,8 @@ export type Sending = {
   what: string;
   title: string;
   cut: string;
-  number: number;
-  /** Rounds that were agreed on. */
+  /** Which pass of notes it asks for, and how many were agreed on. */
+  pass: number;
   included: number;
   dueBack: string;
   /** Due date of the delivery; null where none is known. */
@@ -49,10 +49,10 @@ export type Sending = {
 };
 
 /** The message that goes with a cut. */
-export function sendingForClient({ what, title, cut, number, included, dueBack, due, price }: Sending): { subject: string; text: string } {
+export function sendingForClient({ what, title, cut, pass, included, dueBack, due, price }: Sending): { subject: string; text: string } {
   const round =
-    number <= included
-      ? `This is the ${ordinalInWords(number)} of ${countInWords(included, 'round')} of notes that ${included === 1 ? 'is' : 'are'} included.`
+    pass <= included
+      ? `This is the ${ordinalInWords(pass)} of ${countInWords(included, 'round')} of notes that ${included === 1 ? 'is' : 'are'} included.`
       : `The ${countInWords(included, 'round')} of notes that ${included === 1 ? 'was' : 'were'} included ${included === 1 ? 'is' : 'are'} used up${
           price
             ? `: notes on this cut are a further round at ${formatMoney(amountOfFurther(price), { code: true })}. A yes without notes costs nothing`
@@ -74,7 +74,6 @@ export function sendingForClient({ what, title, cut, number, included, dueBack, 
 }
 
 export type Standing = {
-  number: number;
   cut: string;
   dueBack: string;
   /** Date on which notes came, or null. */
@@ -86,8 +85,8 @@ export type Standing = {
 };
 
 /** Where a round stands, in a sentence. */
-export function standingInWords({ number, cut, dueBack, came, lost, notes, ticked }: Standing): string {
-  const head = `Round ${number}, ${cut}`;
+export function standingInWords({ cut, dueBack, came, lost, notes, ticked }: Standing): string {
+  const head = capital(cut);
   if (came === null)
     return lost > 0
       ? `${head}: notes were due on ${dateInWords(dueBack)}, ${countInWords(lost, 'business day')} ago.`
@@ -97,12 +96,15 @@ export function standingInWords({ number, cut, dueBack, came, lost, notes, ticke
   return `${head}: ${countInWords(notes, 'note')} came on ${dateInWords(came)}${late}; ${ticked === notes ? 'all done' : `${ticked} of ${notes} done`}.`;
 }
 
-/** How many rounds were used of those agreed on. @param sent cuts that were sent for notes */
-export function leftInWords(included: number, sent: number): string {
+/** How many rounds were used of those agreed on. @param used passes of notes that came */
+export function leftInWords(included: number, used: number): string {
   const of = `${countInWords(included, 'round')} of notes ${included === 1 ? 'is' : 'are'} included`;
-  if (sent === 0) return `${capital(of)}.`;
-  const used = sent <= included ? `${sent} of them used` : `and ${countInWords(sent - included, 'further round')} sent`;
-  return `${capital(of)}, ${used}.`;
+  if (used === 0) return `${capital(of)}.`;
+  const far =
+    used > included
+      ? `, and there ${used - included === 1 ? 'was' : 'were'} ${countInWords(used - included, 'further round')}`
+      : `, ${used} used`;
+  return `${capital(of)}${far}.`;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -52,9 +52,12 @@ export function windowEnds(dueBack: string, zone: string): number {
   return midnightAfter(dueBack, zone);
 }
 
-/** Whether a round is among those that were agreed on; the first is number 1. */
-export function isIncluded(number: number, rounds: number): boolean {
-  return number <= rounds;
+/**
+ * Which pass of notes a cut asks for, from 1: a cut that was approved without notes used none of those agreed on.
+ * @param earlier cuts that were sent before it, with their notes; empty for a yes without any
+ */
+export function passOf(earlier: readonly { notes: string }[]): number {
+  return earlier.filter(({ notes }) => notes !== '').length + 1;
 }
 
 function dateAt(at: number, zone: string): string {

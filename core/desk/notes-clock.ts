@@ -17,12 +17,13 @@ export type AwaitedNotes = {
   name: string;
   due: string | null;
   cut: string;
-  number: number;
+  /** Epoch milliseconds. */
+  sentAt: number;
   dueBack: string;
 };
 
 /** @param now epoch milliseconds */
-export function notesClock({ id, job, name, due, cut, number, dueBack }: AwaitedNotes, calendars: RoundCalendars, now: number): Clock {
+export function notesClock({ id, job, name, due, cut, sentAt, dueBack }: AwaitedNotes, calendars: RoundCalendars, now: number): Clock {
   const { zone } = calendars;
   const at = windowEnds(dueBack, zone);
   const late = at <= now;
@@ -38,15 +39,15 @@ export function notesClock({ id, job, name, due, cut, number, dueBack }: Awaited
     jobId: job.id,
     jobVersion: job.version,
     sentence: `${name}: notes on the ${cut} ${late ? overdue : `due by ${whenWords(at, zone, now)}`}`,
-    second: `round ${number}${move}; ${job.title}`,
+    second: `sent ${whenWords(sentAt, zone, now)}${move}; ${job.title}`,
     action: 'notes',
   };
 }
 
-type UnbilledRound = Pick<FurtherRound, 'id' | 'number' | 'of' | 'price'> & { job: AwaitedNotes['job']; notesAt: number | null };
+type UnbilledRound = Pick<FurtherRound, 'id' | 'cut' | 'of' | 'price'> & { job: AwaitedNotes['job']; notesAt: number | null };
 
 /** A further round that came after the bill at wrap. @param now epoch milliseconds */
-export function furtherClock({ id, number, of, price, notesAt, job }: UnbilledRound, now: number, homeZone: string): Clock {
+export function furtherClock({ id, cut, of, price, notesAt, job }: UnbilledRound, now: number, homeZone: string): Clock {
   const at = notesAt ?? now;
   const said = price.state === 'agreed' ? `agreed by ${price.who}` : 'nobody has said yes or no';
   return {
@@ -57,7 +58,7 @@ export function furtherClock({ id, number, of, price, notesAt, job }: UnbilledRo
     jobId: job.id,
     jobVersion: job.version,
     sentence: `${of}: further round of ${formatMoney(amountOfFurther(price), { code: true })} to bill`,
-    second: `round ${number}, notes came ${whenWords(at, homeZone, now)}; ${said}; ${job.title}`,
+    second: `notes on the ${cut} came ${whenWords(at, homeZone, now)}; ${said}; ${job.title}`,
     action: 'bill',
   };
 }

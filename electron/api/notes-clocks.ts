@@ -30,7 +30,7 @@ export function notesClocks(db: ReadableDb, context: Context): Clock[] {
         name,
         due,
         cut: round.what,
-        number: round.number,
+        sentAt: round.sentAt,
         dueBack: round.dueBack,
       },
       calendarsOf(db, context, clientId, round.sentAt),

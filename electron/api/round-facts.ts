@@ -6,7 +6,7 @@ import type { DeliverableRounds, Round } from '../../core/contract/rounds.ts';
 import { cutsOf } from '../../core/deliverables/cuts.ts';
 import { amountOfFurther, furtherPrice, type FurtherPrice } from '../../core/deliverables/further-round.ts';
 import { datesForClient, leftInWords, sendingForClient, standingInWords, type Move } from '../../core/deliverables/round-words.ts';
-import { businessDaysLate, isIncluded, notesDue, type RoundCalendars } from '../../core/deliverables/rounds.ts';
+import { businessDaysLate, notesDue, passOf, type RoundCalendars } from '../../core/deliverables/rounds.ts';
 import { frameRates } from '../../core/deliverables/timecode.ts';
 import { exact } from '../../core/money/exact.ts';
 import { closedDates } from '../../core/people/closed.ts';
@@ -80,7 +80,7 @@ export function roundAsMet(db: ReadableDb, facts: RoundFacts, row: RoundRow): Ro
     notesAt: notesAt === null ? null : instantText(notesAt),
     included,
     lost,
-    sentence: standingInWords({ number, cut: what, dueBack, came, lost, notes: items.length, ticked }),
+    sentence: standingInWords({ cut: what, dueBack, came, lost, notes: items.length, ticked }),
     notes,
     items: items.map(({ roundId: _round, toFrame: _to, doneAt, ...item }) => ({
       ...item,
@@ -92,7 +92,7 @@ export function roundAsMet(db: ReadableDb, facts: RoundFacts, row: RoundRow): Ro
       what: edit.name,
       title: job.title,
       cut: what,
-      number,
+      pass: passOf(facts.rounds.filter((earlier) => earlier.number < number)),
       included: edit.rounds,
       dueBack,
       due: moved?.from ?? edit.dueDate,
@@ -104,8 +104,7 @@ export function roundAsMet(db: ReadableDb, facts: RoundFacts, row: RoundRow): Ro
 /** All rounds of a deliverable, and the next. */
 export function roundsAsMet(db: ReadableDb, facts: RoundFacts): DeliverableRounds {
   const { job, edit, rounds, calendars, now } = facts;
-  const number = (rounds.at(-1)?.number ?? 0) + 1;
-  const included = isIncluded(number, edit.rounds);
+  const included = passOf(rounds) <= edit.rounds;
   const price = included ? null : priceOfFurther(db, facts);
   const moves = movesOf(facts);
   return {
@@ -114,14 +113,13 @@ export function roundsAsMet(db: ReadableDb, facts: RoundFacts): DeliverableRound
     next: rounds.some(({ notesAt }) => notesAt === null)
       ? null
       : {
-          number,
           included,
           windowDays: edit.windowDays,
           dueBack: notesDue(now, edit.windowDays, calendars),
           price: price && amountOfFurther(price),
           cuts: cutsOf(stagesOf(db, edit.id)),
         },
-    sentence: leftInWords(edit.rounds, rounds.length),
+    sentence: leftInWords(edit.rounds, passOf(rounds) - 1),
     rate: edit.format.rate,
     rates: frameRates.map(({ name }) => name),
     dates:
@@ -134,9 +132,9 @@ export function roundsAsMet(db: ReadableDb, facts: RoundFacts): DeliverableRound
 
 /** The dates of a deliverable that late notes moved, first to last: what a delivery note says of them. */
 export function movesOf({ rounds, calendars }: Pick<RoundFacts, 'rounds' | 'calendars'>): Move[] {
-  return rounds.flatMap(({ number, dueBack, notesAt, moved }) =>
+  return rounds.flatMap(({ what, dueBack, notesAt, moved }) =>
     moved && notesAt !== null
-      ? [{ number, dueBack, came: dateIn(calendars.zone, notesAt), lost: moved.lost, from: moved.from, to: moved.to }]
+      ? [{ cut: what, dueBack, came: dateIn(calendars.zone, notesAt), lost: moved.lost, from: moved.from, to: moved.to }]
       : [],
   );
 }

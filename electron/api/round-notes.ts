@@ -1,8 +1,9 @@
 /**
  * What notes change when they come, and when they are taken back: the list, the dates, the plan and the price.
  */
+import { stageOfPass } from '../../core/deliverables/cuts.ts';
 import { readNotes, noteTime, type CutNote, type NotesRead } from '../../core/deliverables/notes.ts';
-import { businessDaysLate, dateMoved, type RoundMove } from '../../core/deliverables/rounds.ts';
+import { businessDaysLate, dateMoved, passOf, type RoundMove } from '../../core/deliverables/rounds.ts';
 import { frameRates, type FrameRate } from '../../core/deliverables/timecode.ts';
 import { exact } from '../../core/money/exact.ts';
 import { dateInWords } from '../../core/words/dates.ts';
@@ -13,7 +14,6 @@ import {
   changeRound,
   dropNotes,
   dropStage,
-  markStages,
   moveDates,
   stagesOf,
   type NoteRow,
@@ -82,9 +82,8 @@ export function firstNotes(db: WritableDb, facts: RoundFacts, row: RoundRow, { a
   if (moved) moveDates(db, edit, { dueDate: moved.to, internalDate: moved.internalTo }, now);
   addNotes(db, row.id, notes);
   const approved = notes.length === 0;
-  // A yes without notes leaves nothing to work on.
-  if (approved && row.stageId !== null) markStages(db, [row.stageId], at);
-  const stageId = row.stageId ?? (approved ? null : stageForFurther(db, facts));
+  // A yes without notes uses up no round: the work that was planned for one is there for the next cut.
+  const stageId = approved ? null : (row.stageId ?? stageForFurther(db, facts));
   const price = approved || row.included ? null : priceOfFurther(db, facts);
   changeRound(db, row, { notesAt: at, notes: approved ? '' : text, moved, price, stageId });
   return moved;
@@ -120,15 +119,11 @@ export function notesTakenBack(db: WritableDb, facts: RoundFacts, row: RoundRow)
   if (later) throw refused(`The ${later.what} was sent since.`, `Take back the ${later.what} first, if it was not sent.`);
   refuseBilled(db, facts, row);
   dropNotes(db, row.id);
-  if (row.notes === '' && row.stageId !== null && isMarkedAt(db, facts, row)) markStages(db, [row.stageId], null);
-  else withoutStage(db, facts, row);
-  // A stage that went has left the round by itself.
-  changeRound(db, row, { notesAt: null, notes: '', moved: null, price: null });
+  withoutStage(db, facts, row);
+  const pass = passOf(facts.rounds.filter(({ number }) => number < row.number));
+  const stageId = stageOfPass(stagesOf(db, facts.edit.id), pass)?.id ?? null;
+  changeRound(db, row, { notesAt: null, notes: '', moved: null, price: null, stageId });
   return datesPutBack(db, facts, row);
-}
-
-function isMarkedAt(db: ReadableDb, { edit }: RoundFacts, row: RoundRow): boolean {
-  return stagesOf(db, edit.id).some(({ id, doneAt }) => id === row.stageId && doneAt === row.notesAt);
 }
 
 function datesPutBack(db: WritableDb, { edit, now }: RoundFacts, { moved }: RoundRow): string {

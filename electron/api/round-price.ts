@@ -28,18 +28,18 @@ export function answered(db: WritableDb, facts: RoundFacts, row: RoundRow, { agr
   }
   changeRound(db, row, { price: { ...price, state: agreed ? 'agreed' : 'declined', who, at: said, how } });
   const sum = formatMoney(amountOfFurther(price), { code: true });
-  return `Round ${row.number} at ${sum} was ${agreed ? 'agreed' : 'declined'} by ${who}${how === '' ? '' : `, ${how}`}.`;
+  return `Notes on the ${row.what} at ${sum} were ${agreed ? 'agreed' : 'declined'} by ${who}${how === '' ? '' : `, ${how}`}.`;
 }
 
 /** Another price than the card's, or one where it has none: it is asked anew. */
 export function priced(db: WritableDb, facts: RoundFacts, row: RoundRow, { hours, editHour }: { hours: string; editHour: string }): string {
   if (row.included || row.notes === '')
-    throw refused(`Round ${row.number} is not billed.`, 'Only rounds beyond those agreed on are, once their notes are in.');
+    throw refused(`Notes on the ${row.what} are not billed.`, 'Only rounds beyond those agreed on are, once their notes are in.');
   refuseBilled(db, facts, row);
   const gone = row.price?.state === 'declined' && row.stageId === null;
   const price = furtherPrice(hours, { editHour, currency: currencyOfJob(db, facts.job) });
   changeRound(db, row, { price, ...(gone ? { stageId: stageForFurther(db, facts) } : {}) });
-  return `Round ${row.number} costs ${formatMoney(amountOfFurther(price), { code: true })}.`;
+  return `Notes on the ${row.what} cost ${formatMoney(amountOfFurther(price), { code: true })}.`;
 }
 
 /** The answer was noted by mistake. */
@@ -49,10 +49,11 @@ export function openAgain(db: WritableDb, facts: RoundFacts, row: RoundRow): str
   const gone = price.state === 'declined' && row.stageId === null;
   const stageId = gone ? stageForFurther(db, facts) : row.stageId;
   changeRound(db, row, { price: { ...price, state: 'asked', who: '', at: null, how: '' }, stageId });
-  return `The answer to the price of round ${row.number} was taken back; it was ${price.state} by ${price.who}.`;
+  return `The answer to the price of notes on the ${row.what} was taken back; it was ${price.state} by ${price.who}.`;
 }
 
-function priceOf({ price, number }: RoundRow) {
-  if (!price) throw refused(`Round ${number} has no price.`, 'Only rounds beyond those agreed on are billed, once their notes are in.');
+function priceOf({ price, what }: RoundRow) {
+  if (!price)
+    throw refused(`Notes on the ${what} have no price.`, 'Only rounds beyond those agreed on are billed, once their notes are in.');
   return price;
 }

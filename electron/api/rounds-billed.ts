@@ -17,9 +17,9 @@ function billOf(db: ReadableDb, jobId: string, roundId: string): string | undefi
 }
 
 /** @throws REFUSED for a round that stands on a bill */
-export function refuseBilled(db: ReadableDb, { job }: Pick<RoundFacts, 'job'>, { id, number }: RoundRow): void {
+export function refuseBilled(db: ReadableDb, { job }: Pick<RoundFacts, 'job'>, { id, what }: RoundRow): void {
   const bill = billOf(db, job.id, id);
-  if (bill !== undefined) throw refused(`Round ${number} stands on the bill ${bill}.`, 'Credit that bill first.');
+  if (bill !== undefined) throw refused(`The further round on the ${what} stands on the bill ${bill}.`, 'Credit that bill first.');
 }
 
 export type FurtherRounds = {
@@ -38,13 +38,14 @@ export function furtherRounds(db: ReadableDb, jobId: string, currency: string): 
     asked: new Set(open.map(({ id }) => furtherLineId(id))),
     cautions: [
       ...open.map(
-        ({ of, number, price }) => `Nobody has agreed to round ${number} of ${of}, ${formatNumber(price.hours)} h: note a yes or a no.`,
+        ({ of, cut, price }) =>
+          `Nobody has agreed to the further round on the ${cut} of ${of}, ${formatNumber(price.hours)} h: note a yes or a no.`,
       ),
       ...priced
         .filter((round) => !same.includes(round))
         .map(
-          ({ of, number, price }) =>
-            `Round ${number} of ${of} is priced in ${price.currency} and this job in ${currency}: add its line by hand.`,
+          ({ of, cut, price }) =>
+            `The further round on the ${cut} of ${of} is priced in ${price.currency} and this job in ${currency}: add its line by hand.`,
         ),
     ],
   };

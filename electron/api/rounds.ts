@@ -2,9 +2,9 @@
  * Rounds of notes: cuts that are sent, notes that come, and what a further round costs.
  */
 import type { Round } from '../../core/contract/rounds.ts';
-import { stageOfRound } from '../../core/deliverables/cuts.ts';
+import { stageOfPass } from '../../core/deliverables/cuts.ts';
 import { moveInWords } from '../../core/deliverables/round-words.ts';
-import { isIncluded, notesDue } from '../../core/deliverables/rounds.ts';
+import { notesDue, passOf } from '../../core/deliverables/rounds.ts';
 import { epochOf } from '../../core/time/read.ts';
 import { countInWords } from '../../core/words/amounts.ts';
 import { dateInWords } from '../../core/words/dates.ts';
@@ -49,7 +49,7 @@ const send = os.rounds.send.handler(({ input, context }) =>
     if (at > now) throw badFacts([{ field: 'at', sentence: 'The cut is dated after now. Give the moment at which it was sent.' }]);
     if (last && at < last.sentAt)
       throw badFacts([{ field: 'at', sentence: `The cut is dated before the ${last.what}, which went out first. Give a later moment.` }]);
-    const number = (last?.number ?? 0) + 1;
+    const pass = passOf(rounds);
     const windowDays = input.windowDays ?? edit.windowDays;
     const stages = stagesOf(db, edit.id);
     const closes = input.closes ? stages.find(({ id }) => id === input.closes) : undefined;
@@ -63,16 +63,16 @@ const send = os.rounds.send.handler(({ input, context }) =>
     const dueBack = notesDue(at, windowDays, calendars);
     const id = addRound(db, {
       deliverableId: edit.id,
-      stageId: stageOfRound(stages, number)?.id ?? null,
-      number,
+      stageId: stageOfPass(stages, pass)?.id ?? null,
+      number: (last?.number ?? 0) + 1,
       what: input.what,
       sentAt: at,
       windowDays,
       dueBack,
-      included: isIncluded(number, edit.rounds),
+      included: pass <= edit.rounds,
     });
     const window = windowDays === 0 ? 'that day' : dateInWords(dueBack);
-    return after(db, context, facts, id, 'rounds.send', `The ${input.what} was sent: round ${number}, notes due by ${window}.`, null);
+    return after(db, context, facts, id, 'rounds.send', `The ${input.what} was sent; notes are due by ${window}.`, null);
   }),
 );
 
@@ -173,7 +173,7 @@ function one(db: ReadableDb, context: Context, input: { id: string; version: num
   const row = roundById(db, input.id);
   if (!row || !editById(db, row.deliverableId)) throw notFound('This round');
   const facts = roundFacts(db, context, row.deliverableId);
-  if (row.version !== input.version) throw stale(`Round ${row.number}`, roundAsMet(db, facts, row), { ...input, key: undefined });
+  if (row.version !== input.version) throw stale(`The ${row.what}`, roundAsMet(db, facts, row), { ...input, key: undefined });
   return { facts: workable(facts), row };
 }
 

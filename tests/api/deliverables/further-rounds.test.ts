@@ -50,7 +50,7 @@ describe('a further round', () => {
       reason: '1 round was included; this is number 2, 2 edit hours at 85.00.',
     });
     expect(totals.net).toEqual(usd(257_000));
-    expect(cautions).toContain('Nobody has agreed to round 2 of Highlights, 2 h: note a yes or a no.');
+    expect(cautions).toContain('Nobody has agreed to the further round on the second cut of Highlights, 2 h: note a yes or a no.');
   });
   test('is no round of the client before its notes: a yes without notes costs nothing', async () => {
     const p = await promised({ edit: { rounds: 0 }, card: { editHour: '85' } });
@@ -61,6 +61,16 @@ describe('a further round', () => {
     const yes = await call(rounds.notesIn, { id, version, text: '' }, { context: p.at.context });
     expect(yes.round.price).toBeNull();
     expect((await draft(p)).lines).toHaveLength(1);
+  });
+  test('is counted by passes of notes: a cut that was approved used up none', async () => {
+    const p = await promised({ edit: { rounds: 1 }, card: { editHour: '85' } });
+    await round(p, 'rough cut', '');
+    const first = await round(p, 'fine cut');
+    expect(first).toMatchObject({ included: true, price: null, stageId: p.stage('round') });
+    await round(p, 'third cut', '');
+    const further = await round(p, 'fourth cut');
+    expect(further).toMatchObject({ included: false, number: 4 });
+    expect((await draft(p)).lines.at(-1)).toMatchObject({ what: 'Second round of notes: Highlights' });
   });
   test('agreed: the line stands without a caution, and what was said is kept', async () => {
     const { p, further } = await second();
@@ -125,16 +135,18 @@ describe('a further round', () => {
     const { id, version } = further;
     const { context } = p.at;
     expect(await refusal(call(rounds.notesBack, { id, version }, { context }))).toMatchObject({
-      what: `Round 2 stands on the bill ${bill.number}.`,
+      what: `The further round on the second cut stands on the bill ${bill.number}.`,
     });
-    expect(await refusal(settle(p, further, false))).toMatchObject({ what: `Round 2 stands on the bill ${bill.number}.` });
+    expect(await refusal(settle(p, further, false))).toMatchObject({
+      what: `The further round on the second cut stands on the bill ${bill.number}.`,
+    });
   });
   test('without a price on the card has none until it is said, and another may be said than the card has', async () => {
     const { p, first, further } = await second({ card: {} });
     expect(further.price).toBeNull();
     const set = ({ id, version }: Round, more: object = {}) =>
       call(rounds.setPrice, { id, version, hours: '1.5', editHour: '90', ...more }, { context: p.at.context });
-    expect(await refusal(set(first))).toMatchObject({ code: 'REFUSED', what: 'Round 1 is not billed.' });
+    expect(await refusal(set(first))).toMatchObject({ code: 'REFUSED', what: 'Notes on the rough cut are not billed.' });
     expect((await refusal(set(further, { hours: '0' }))).code).toBe('BAD_REQUEST');
     const { round: said } = await set(further);
     expect(said.price).toMatchObject({ state: 'asked', amount: usd(13_500) });
@@ -143,6 +155,6 @@ describe('a further round', () => {
   test('an answer dated after now, or to a round without a price, is refused', async () => {
     const { p, first, further } = await second();
     expect(await refusal(settle(p, further, true, { at: '2027-01-01T00:00:00Z' }))).toMatchObject({ code: 'BAD_INPUT' });
-    expect(await refusal(settle(p, first, true))).toMatchObject({ code: 'REFUSED', what: 'Round 1 has no price.' });
+    expect(await refusal(settle(p, first, true))).toMatchObject({ code: 'REFUSED', what: 'Notes on the rough cut have no price.' });
   });
 });

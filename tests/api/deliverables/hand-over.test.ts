@@ -120,7 +120,7 @@ describe('kept', () => {
     await call(rounds.notesIn, { id: round.id, version: round.version, text: '00:10 shorter' }, { context });
     p.at.at(DELIVERED);
     const [moved] = (await of(p)).moved;
-    expect(moved).toMatch(/^Notes on round 1 were due on Fri 18 December 2026 and came on Tue 22 December 2026/);
+    expect(moved).toMatch(/^Notes on the rough cut were due on Fri 18 December 2026 and came on Tue 22 December 2026/);
     const { base64 } = await call(papers.read, { id: (await kept(p)).paper!.id }, { context });
     expect((await pagesOfText(Buffer.from(base64, 'base64'))).join(' ')).toContain(moved);
   });

@@ -44,18 +44,18 @@ describe('a cut that is sent', () => {
       dueBack: '2026-12-18',
       included: true,
       stageId: p.stage('round'),
-      sentence: 'Round 1, rough cut: notes are due by Fri 18 December 2026.',
+      sentence: 'Rough cut: notes are due by Fri 18 December 2026.',
     });
     expect(round.message.text).toContain('With notes by then, Highlights is delivered by Wed 6 January 2027');
     expect(done(p)).toEqual(['ingest', 'selects', 'rough cut']);
-    expect((await history(p))[0]).toBe('Highlights: The rough cut was sent: round 1, notes due by Fri 18 December 2026.');
-    expect(await of(p)).toMatchObject({ next: null, sentence: '2 rounds of notes are included, 1 of them used.' });
+    expect((await history(p))[0]).toBe('Highlights: The rough cut was sent; notes are due by Fri 18 December 2026.');
+    expect(await of(p)).toMatchObject({ next: null, sentence: '2 rounds of notes are included.' });
   });
   test('what the next one would be is offered before', async () => {
     const p = await promised();
     p.at.at(TUESDAY);
     const { next, rate, cautions, dates: words } = await of(p);
-    expect(next).toMatchObject({ number: 1, included: true, windowDays: 3, dueBack: '2026-12-18', price: null });
+    expect(next).toMatchObject({ included: true, windowDays: 3, dueBack: '2026-12-18', price: null });
     expect(next?.cuts.map(({ what }) => what)).toEqual(['rough cut', 'second cut', 'fine cut', 'third cut', 'locked picture']);
     expect([rate, cautions, words]).toEqual(['29.97 drop', [], null]);
   });
@@ -117,7 +117,7 @@ describe('notes that come', () => {
     expect(dates(p)).toEqual(['2027-01-06', '2027-01-05', '2027-01-06']);
     const first = after.items[0]?.id ?? '';
     const ticked = await call(rounds.tick, { note: first, done: true }, { context: p.at.context });
-    expect(ticked.round.sentence).toBe('Round 1, rough cut: 3 notes came on Fri 18 December 2026; 1 of 3 done.');
+    expect(ticked.round.sentence).toBe('Rough cut: 3 notes came on Fri 18 December 2026; 1 of 3 done.');
     const open = await call(rounds.tick, { note: first, done: false }, { context: p.at.context });
     expect(open.round.items[0]?.doneAt).toBeNull();
     expect((await history(p)).slice(0, 2)).toEqual([
@@ -128,13 +128,13 @@ describe('notes that come', () => {
   test('late: due date and internal date move by the business days lost, the history and the words say so', async () => {
     const { p, round } = await waiting();
     p.at.at('2026-12-22T18:00:00Z');
-    expect((await of(p)).rounds[0]?.sentence).toBe('Round 1, rough cut: notes were due on Fri 18 December 2026, 2 business days ago.');
+    expect((await of(p)).rounds[0]?.sentence).toBe('Rough cut: notes were due on Fri 18 December 2026, 2 business days ago.');
     p.at.at('2026-12-23T18:00:00Z');
     const { round: after } = await came(p, round, NOTES);
     expect(after).toMatchObject({ lost: 3, moved: { lost: 3, from: '2027-01-06', to: '2027-01-11', internalTo: '2027-01-08' } });
     expect(dates(p)).toEqual(['2027-01-06', '2027-01-08', '2027-01-11']);
     const sentence =
-      'Notes on round 1 were due on Fri 18 December 2026 and came on Wed 23 December 2026, 3 business days later. Delivery moves by as many, from Wed 6 January 2027 to Mon 11 January 2027.';
+      'Notes on the rough cut were due on Fri 18 December 2026 and came on Wed 23 December 2026, 3 business days later. Delivery moves by as many, from Wed 6 January 2027 to Mon 11 January 2027.';
     expect((await history(p))[0]).toBe(`Highlights: 3 notes on the rough cut came. ${sentence}`);
     expect((await of(p)).dates).toEqual({
       subject: 'Bakers congress: new date for Highlights',
@@ -147,16 +147,16 @@ describe('notes that come', () => {
     expect((await came(p, round, NOTES, { keepDate: true })).round).toMatchObject({ lost: 3, moved: null });
     expect(dates(p)).toEqual(['2027-01-06', '2027-01-05', '2027-01-06']);
   });
-  test('none: a yes, and the work on notes is off the plan', async () => {
+  test('none: a yes that uses up no round; the work planned for one is there for the next cut', async () => {
     const { p, round } = await waiting();
     p.at.at('2026-12-16T18:00:00Z');
     const { round: yes } = await came(p, round, ' \n');
-    expect(yes.sentence).toBe('Round 1, rough cut: approved without notes on Wed 16 December 2026.');
-    expect(done(p)).toEqual(['ingest', 'selects', 'rough cut', 'round']);
+    expect(yes.sentence).toBe('Rough cut: approved without notes on Wed 16 December 2026.');
+    expect(yes.stageId).toBeNull();
+    expect(await of(p)).toMatchObject({ sentence: '2 rounds of notes are included.', next: { included: true } });
     expect(await refusal(came(p, yes, 'after all'))).toMatchObject({ what: 'The rough cut was approved without notes.' });
     const back = await call(rounds.notesBack, { id: yes.id, version: yes.version }, { context: p.at.context });
-    expect(back.round.notesAt).toBeNull();
-    expect(done(p)).toEqual(['ingest', 'selects', 'rough cut']);
+    expect(back.round).toMatchObject({ notesAt: null, stageId: p.stage('round') });
   });
   test('a second time: added to the list, the date does not move again', async () => {
     const { p, round } = await waiting();

@@ -7,7 +7,8 @@ import { tried } from '../laws.ts';
 const card = { editHour: '85', currency: 'USD' };
 const round = (change: Partial<FurtherRound> = {}): FurtherRound => ({
   id: '0190b3c0-0000-7000-8000-000000000001',
-  number: 3,
+  pass: 3,
+  cut: 'third cut',
   of: 'Highlights',
   included: 2,
   price: furtherPrice('1.5', card),
@@ -28,8 +29,8 @@ test('a further round is a line at the price of an edit hour, and says why', () 
 });
 
 test('one included round is said as one, none as none', () => {
-  expect(furtherLine(round({ number: 2, included: 1 }))?.reason).toContain('1 round was included; this is number 2');
-  expect(furtherLine(round({ number: 1, included: 0 }))?.reason).toContain('No rounds were included; this is number 1');
+  expect(furtherLine(round({ pass: 2, included: 1 }))?.reason).toContain('1 round was included; this is number 2');
+  expect(furtherLine(round({ pass: 1, included: 0 }))?.reason).toContain('No rounds were included; this is number 1');
 });
 
 test('what was declined is on no bill', () => {

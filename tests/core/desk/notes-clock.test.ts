@@ -6,7 +6,15 @@ import { epochOf } from '../../../core/time/read.ts';
 const zone = 'America/Chicago';
 const calendars = { zone, mine: new Set<string>(), theirs: new Set<string>() };
 const job = { id: 'j', version: 4, title: 'Bakers congress' };
-const awaited = { id: 'r', job, name: 'Highlights', due: '2026-12-18', cut: 'rough cut', number: 1, dueBack: '2026-12-11' };
+const awaited = {
+  id: 'r',
+  job,
+  name: 'Highlights',
+  due: '2026-12-18',
+  cut: 'rough cut',
+  sentAt: epochOf('2026-12-08T16:00:00Z'),
+  dueBack: '2026-12-11',
+};
 
 test('notes that are due', () =>
   expect(notesClock(awaited, calendars, epochOf('2026-12-09T16:00:00Z'))).toEqual({
@@ -17,17 +25,17 @@ test('notes that are due', () =>
     jobId: 'j',
     jobVersion: 4,
     sentence: 'Highlights: notes on the rough cut due by the end of Fri',
-    second: 'round 1; Bakers congress',
+    second: 'sent Tue 10:00; Bakers congress',
     action: 'notes',
   }));
 
 test.each([
-  ['2026-12-12T06:00:00Z', true, 'overdue', 'round 1; Bakers congress'],
+  ['2026-12-12T06:00:00Z', true, 'overdue', 'sent Tue 10:00; Bakers congress'],
   [
     '2026-12-15T16:00:00Z',
     true,
     'overdue by 2 business days',
-    'round 1; if they come today, Fri 18 December 2026 becomes Tue 22 December 2026; Bakers congress',
+    'sent Tue 8 Dec 10:00; if they come today, Fri 18 December 2026 becomes Tue 22 December 2026; Bakers congress',
   ],
 ])('at %s: %s %s', (now, late, said, second) =>
   expect(notesClock(awaited, calendars, epochOf(now))).toMatchObject({
@@ -39,12 +47,12 @@ test.each([
 
 test('a further round that is to be billed', () => {
   const price = furtherPrice('2', { editHour: '85', currency: 'USD' });
-  const round = { id: 'r', number: 3, of: 'Highlights', price, notesAt: epochOf('2026-12-14T16:00:00Z'), job };
+  const round = { id: 'r', cut: 'third cut', of: 'Highlights', price, notesAt: epochOf('2026-12-14T16:00:00Z'), job };
   expect(furtherClock(round, epochOf('2026-12-15T16:00:00Z'), zone)).toMatchObject({
     kind: 'bill',
     late: true,
     sentence: 'Highlights: further round of USD 170.00 to bill',
-    second: 'round 3, notes came Mon 10:00; nobody has said yes or no; Bakers congress',
+    second: 'notes on the third cut came Mon 10:00; nobody has said yes or no; Bakers congress',
   });
   expect(
     furtherClock({ ...round, price: { ...price, state: 'agreed', who: 'Ana Voss' } }, epochOf('2026-12-15T16:00:00Z'), zone).second,

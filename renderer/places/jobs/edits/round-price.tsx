@@ -19,7 +19,7 @@ import style from './rounds.module.css';
 export function RoundPrice({ round, locked }: { round: Round; locked: boolean }) {
   const [open, setOpen] = useState<'answer' | 'price' | null>(null);
   const { running } = useDeeds();
-  const { id, version, price, number } = round;
+  const { id, version, price, what } = round;
   const close = () => setOpen(null);
   const takeBack = (): void => void deed(() => client.rounds.openPrice({ id, version, key: crypto.randomUUID() }));
   return (
@@ -31,7 +31,7 @@ export function RoundPrice({ round, locked }: { round: Round; locked: boolean })
         {locked || open !== null ? null : (
           <span className={style.buttons}>
             {price?.state === 'asked' ? (
-              <Button kind="quiet" onPress={() => setOpen('answer')} aria-label={`Note the answer to the price of round ${number}`}>
+              <Button kind="quiet" onPress={() => setOpen('answer')} aria-label={`Note the answer to the price of notes on the ${what}`}>
                 Note the answer
               </Button>
             ) : null}
@@ -40,12 +40,16 @@ export function RoundPrice({ round, locked }: { round: Round; locked: boolean })
                 kind="quiet"
                 isDisabled={running > 0}
                 onPress={takeBack}
-                aria-label={`Take back the answer to the price of round ${number}`}
+                aria-label={`Take back the answer to the price of notes on the ${what}`}
               >
                 Take the answer back
               </Button>
             ) : (
-              <Button kind="quiet" onPress={() => setOpen('price')} aria-label={`${price ? 'Change' : 'Say'} the price of round ${number}`}>
+              <Button
+                kind="quiet"
+                onPress={() => setOpen('price')}
+                aria-label={`${price ? 'Change' : 'Say'} the price of notes on the ${what}`}
+              >
                 {price ? 'Another price' : 'Say its price'}
               </Button>
             )}
@@ -68,7 +72,7 @@ function saidOf({ hours, editHour, currency, amount, state, who, at, how }: Pric
 }
 
 function AnswerForm({ round, onDone }: { round: Round; onDone: () => void }) {
-  const { id, version, number } = round;
+  const { id, version, what } = round;
   const [who, setWho] = useState('');
   const [how, setHow] = useState('mail');
   const [trouble, setTrouble] = useState<Trouble | null>(null);
@@ -77,11 +81,11 @@ function AnswerForm({ round, onDone }: { round: Round; onDone: () => void }) {
     if (!kept) return;
     onDone();
     const undo = () => client.rounds.openPrice({ id, version: kept.round.version });
-    sayWithUndo(`${who} said ${agreed ? 'yes' : 'no'} to round ${number}.`, 'Undo', undo, 'The price is open again.');
+    sayWithUndo(`${who} said ${agreed ? 'yes' : 'no'} to notes on the ${what}.`, 'Undo', undo, 'The price is open again.');
   };
   return (
     <EditorForm
-      label={`The answer to the price of round ${number}`}
+      label={`The answer to the price of notes on the ${what}`}
       className={style.form}
       onKeep={() => void settle(true)}
       onLeave={onDone}
@@ -103,7 +107,7 @@ function AnswerForm({ round, onDone }: { round: Round; onDone: () => void }) {
 }
 
 function PriceForm({ round, onDone }: { round: Round; onDone: () => void }) {
-  const { id, version, number, price } = round;
+  const { id, version, what, price } = round;
   const [hours, setHours] = useState(price?.hours ?? '');
   const [editHour, setEditHour] = useState(price?.editHour ?? '');
   const [trouble, setTrouble] = useState<Trouble | null>(null);
@@ -116,7 +120,7 @@ function PriceForm({ round, onDone }: { round: Round; onDone: () => void }) {
     if (kept) onDone();
   };
   return (
-    <EditorForm label={`The price of round ${number}`} className={style.form} onKeep={() => void keep()} onLeave={onDone}>
+    <EditorForm label={`The price of notes on the ${what}`} className={style.form} onKeep={() => void keep()} onLeave={onDone}>
       <div className={style.fields}>
         <Field label="Edit hours" value={hours} onChange={setHours} figures error={fieldTrouble(trouble, 'hours')} />
         <Field label="Price of an edit hour" value={editHour} onChange={setEditHour} figures error={fieldTrouble(trouble, 'editHour')} />

@@ -138,7 +138,7 @@ function StageTable(props: { time: DeliverableTime; names: Names; deliverable: P
                   {over > 0 && estimate > 0 ? lengthInWords(over) : ''}
                 </td>
                 <td className={table.figures}>
-                  {locked ? null : runs && running ? (
+                  {locked || (done && !runs) ? null : runs && running ? (
                     <Button
                       isDisabled={saving > 0}
                       onPress={() => stop(running)}
