@@ -2,8 +2,9 @@
  * Whether a message asks for work at all, or is a newsletter, a reminder, a thank-you or a machine's answer.
  */
 import { asksForWork } from './asking.ts';
+import { OCCASION } from './occasions.ts';
 import { anyOf } from './phrases.ts';
-import { asksForNothing, wantsOthers } from './refusing.ts';
+import { asksForNothing, asksPlainly, offersOrDeclines, wantsOthers } from './refusing.ts';
 import { rolesIn } from './work/role.ts';
 
 /** A machine or a mailing list wrote it, whatever else it says. */
@@ -29,7 +30,9 @@ const NOT_FOR_HIRE =
   /\b(?:i'll pay (?:the|you|it)|if you need (?:gear|equipment|a (?:room|space|studio))|we(?:'re| are| will be) clos(?:ing|ed)|got the (?:drive|files?|footage|clips|link|usb)|big thanks to|thanks to (?:our|everyone|all)|are you hiring|years'? (?:of )?experience|(?:i'm|i am|we're) selling|for sale\b|i(?:'m| am) a (?:\w+ )?(?:colorist|editor|videographer|photographer|filmmaker|freelancer|sound designer|animator|web|developer|designer)\b(?=[^?]{0,120}\b(?:my rates?|work with you|work for you|portfolio|available for)\b)|my (?:day )?rates? (?:is|are|starts?)|offering (?:\w+ ){0,3}services|outsourc\w*|are you still looking for|meeting invitation|invites you to|(?:we are|we're|office is) closed|(?:received|thank you for) your (?:application|inquiry|enquiry)|application for|due back|resend|never arrived|has the (?:edit|video|film)\b|when (?:i can|can i|do i|may i) expect|equipment to (?:borrow|rent)|\bfyi all\b|timesheets?|payroll|keep me in mind|if you(?:'re| are)? ever (?:in )?need|on your (?:books|roster)|still have (?:the |our |any )?(?:\w+ )?(?:files?|footage|rushes|photos|recordings?)\b|to borrow|followers?|viewed your|check[- ]in online|when will [^?]{0,60}\b(?:be ready|be done|be finished|arrive)|send (?:me |us |over )?(?:the|an?|your) (?:invoice|receipt|files?|footage|link|photos|final files)\b)/i;
 /** A paper that is sent to many: a notice, a bulletin, a receipt. It asks nobody to film. */
 const NOTICE =
-  /^\s*(?:public )?notice\b|\bdear (?:members?|exhibitors?|customers?|residents?|parents|friends?|stallholders?|colleagues|all)\b|\bhello friends?\b|thank you for your order|\btickets? (?:for|go|are)\b|\b(?:bulletin|digest|all welcome|union dues|members' area|go on sale|new posts|terms cash|how often you get)\b/i;
+  /^\s*(?:public )?notice\b|\bdear (?:members?|exhibitors?|customers?|residents?|parents|friends?|stallholders?|colleagues|all)\b|\bhello friends?\b|thank you for your order|\b(?:bulletin|digest|all welcome|union dues|members' area|new posts|terms cash|how often you get)\b/i;
+/** What is sold at the door. */
+const TICKETS = /\btickets? (?:for|go|are)\b|\bgo on sale\b/i;
 /** Somebody asks this reader, and not all readers, to work. */
 const ASKS_ME =
   /\b(?:can|could|would|will) (?:you|u)\b|\bare you (?:free|available)\b|\bkit\s?[,:?-]|\b(?:hi|hey|hello|dear) kit\b|\bquot(?:e|ation)\b|\bmy (?:price|rate)\b|\bwe(?:(?:'d| would) (?:like|love)(?! to thank)| are looking|'re looking| need)\b/i;
@@ -54,10 +57,6 @@ const WORKING_HARD =
 const HIRES =
   /\b(?:free|available|availability|quote|rates?|hold|open|book|pay|budget|paying|pays|fee|(?:need|want|after|looking for|seeking) (?:someone|somebody|a person|one person|another pair of hands)|(?:can|could) (?:you|u) (?:still |also |maybe )?(?:do|make|work))\b/i;
 const WANTS_ME = /\b(?:need|want|could use) (?:you|u)\b(?! to (?:sign|pay|send|fill|return|confirm|check))/i;
-/** Work of this trade, when no role is named. */
-const OCCASION =
-  /\b(?:crew|event|conference(?! (?:room|call))|wedding|gig|production|gala|festival|party|ceremony|congress|shoot|tournament|awards|anniversary|launch|retreat|summit|workshop|concerts?|recitals?|dinner|fundraiser|contest|marathon|parade|nativity|show|fest|interviews?|graduation|commencement|race|derby|finals?|reunion|ops?|match|game|pageant|ceilidh|f[eê]te|rodeo|bash|carnival|regatta|trials?|expo|fair|hackathon|debate|forum|funeral|baptism|christening|ball|premiere|unveiling|ribbon cutting|hearing|auction|picnic|panto|musical|congreso|colloque|séminaire|tagung|feier|congres|convention|symposium|seminar|assembly|luncheon|rally|feis|fleadh|ceilidh|hui|p[oō]whiri|bonspiel|banquet|convention|agm|camp|clinic|exhibition|blessing|lecture|reading|roundtable|championships?|cup|league|sports day|prom|dance|disco|cabaret|play|opera|pantomime|evensong|memorial|inauguration|swearing-in|open (?:day|house)|topping out|ground-?breaking|trade show|pitch night|quiz|bake-?off|hochzeit|konzert|turnier|messe|versammlung|jubiläum|mariage|tournoi|spectacle|assemblée|inauguration|boda|concierto|torneo|feria|jornada|matrimonio|convegno|festa|bruiloft|toernooi|beurs|jubileum|opening|breakfast|supper|barbecue|carol|screening|reopening|panel|podcast|webcast)\b/i;
-
 /** Words of a booking in a note that asks nothing: who keeps it writes them down, who announces an evening does not. */
 const TRADE = anyOf(`
   inquiry | enquiry | gig | voicemail | caller | called re/about | client/client's | quote | quotation | day-rate | call-time | crew | chasing | hiring | lmk | flat | all in | pencil | b-cam | op | ops | operator | videographer | requested
@@ -97,7 +96,11 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
     OCCASION.test(body) ||
     (dated && (HIRES.test(body) || asked.work || (asked.time && (said > 0 || paid))));
   if (!work) return false;
-  if (MACHINE.test(whole) || (NOTICE.test(body) && !ASKS_ME.test(body))) return false;
+  if (offersOrDeclines(body) && !(details >= ENOUGH_DETAILS && !/\bmy (?:day )?rate\b/i.test(body))) return false;
+  // A plain request on a date stands against a word of bills, tickets or thanks beside it.
+  const plainly = dated && (asksPlainly(body) || (asks && said > 0 && roles.length > 0));
+  if (MACHINE.test(whole) || (NOTICE.test(body) && !ASKS_ME.test(body)) || (TICKETS.test(body) && !ASKS_ME.test(body) && !plainly))
+    return false;
   if (details < ENOUGH_DETAILS && asksForNothing(body)) return false;
   if (roles.length === 0 && wantsOthers(body)) return false;
   const selling = count(whole, SELLING);
@@ -108,13 +111,8 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
   )
     return false;
   if (CHATS.test(body) && !dated) return false;
-  if (SOCIAL.test(body) && details === 0) return false;
-  if (
-    NOT_FOR_HIRE.test(body) &&
-    details < ENOUGH_DETAILS &&
-    !(dated && /\b(?:can|could|would) you (?:\w+ )?(?:film|shoot|record|stream|run|cover)\b/i.test(body))
-  )
-    return false;
+  if (SOCIAL.test(body) && details === 0 && !plainly) return false;
+  if (NOT_FOR_HIRE.test(body) && details < ENOUGH_DETAILS && !plainly) return false;
   if (/\bno (?:reply|response|action|answer) (?:is )?(?:needed|required|necessary)\b|\bno need to (?:reply|respond)\b/i.test(body))
     return false;
   if (MONEY_LETTER.test(body) && !(asks && dated)) return false;

@@ -74,7 +74,9 @@ export function readInquiry(input: ReadInput): Reading {
   const today = received.toPlainDate();
   const written = datesWritten(plain.text, parts, today, order);
   const found = sequencesOf(tokens);
-  const months = new Set(found.flatMap(({ month }) => (month ? [month.month] : [])));
+  const months = new Set(
+    found.flatMap(({ month }) => (month && (month.year === undefined || month.year >= today.year) ? [month.month] : [])),
+  );
   const month = months.size === 1 ? [...months][0] : undefined;
   const stray = strayMonth(tokens, found);
   const sequences = found.map((sequence) => {

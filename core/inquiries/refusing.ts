@@ -55,6 +55,24 @@ const ASKS_PLAINLY = anyOf(`
 /** Somebody of another trade is wanted. */
 export const wantsOthers = (body: string): boolean => OTHER_TRADES.test(body);
 
+/** Somebody offers work or wares to me. */
+const OFFERS = anyOf(`
+  are you hiring/recruiting | years of experience | years' experience | years experience | i'm/i_am/we're/we_are selling/available/looking_for_work | for sale | my rate/rates/day-rate is/are/starts/start | my portfolio/showreel/reel/website/cv/resume | offering ... services | our services | outsourc* | do you need anyone | do you need a second/an assistant | need anyone | keep me in mind | on your books/roster
+  i'm/i_am a/an ... colorist/colourist/editor/videographer/photographer/filmmaker/freelancer/operator/animator/developer/designer/student ... with | i'm/i_am ... open to work | work with you as | freelance editor here | we rank | boost your | are you still looking for | do you rent | to borrow | viewed your | followers
+`);
+/** They have somebody else. */
+const FOUND = anyOf(`
+  found/booked/hired/chosen/picked someone/somebody/another/a_local/a_different | gone/going/went with another/someone/a_different/somebody | filled the/that/this slot/date/position/role | sorted for the/that | no longer need/needed/needs/require/required | all sorted now | covered now | thanks/thank_you for offering | thanks anyway
+`);
+/** True for wares and work that are offered, and for a place that is taken. */
+export const offersOrDeclines = (body: string): boolean =>
+  OFFERS.test(body) ||
+  (FOUND.test(body) &&
+    !/\b(?:instead|replacement|pulled out|dropped out|cancelled|fell through|another date|still need|and need|looking for)\b/i.test(body));
+
+/** Somebody is asked in plain words to film, or a person of the trade is wanted. */
+export const asksPlainly = (body: string): boolean => ASKS_DEED.test(body);
+
 /** True when a message has dates and words of the trade, and something that tells that nobody is asked to film; a plain request outweighs most of it. */
 export function asksForNothing(body: string): boolean {
   if (

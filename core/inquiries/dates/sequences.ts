@@ -254,7 +254,7 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
   const dash = tokens[index + 1]?.text === '-' ? 1 : 0;
   const year = tokens[index + two + 1]?.num;
   if (year !== undefined && year >= 1 && year <= 31) return undefined;
-  const stated = year !== undefined && year >= 2000 && year < 2100 ? year : undefined;
+  const stated = year !== undefined && year >= 1800 && year < 2100 ? year : undefined;
   if (dash) return undefined;
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };
 }

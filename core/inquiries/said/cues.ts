@@ -13,7 +13,7 @@ import {
 } from './elsewhere.ts';
 import { callDone, callNamed, callOfHours } from './call.ts';
 import { replyWanted } from './reply.ts';
-import { doneByOthers } from './subject.ts';
+import { doneByOthers, ofOwnHours } from './subject.ts';
 import { wrapNamed } from './wrap.ts';
 
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
@@ -122,6 +122,7 @@ const other = oneOf(
 );
 const past = oneOf(
   String.raw`
+    \b(?:previous|old|former|original|earlier) (?:dates?|days?)\b
     \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
     \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
@@ -175,7 +176,7 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
 ];
 
 /** Words for a call that say what somebody does, and so may be said of somebody else. */
-const LEAVES = /^(?:leave|can leave|go home|home|depart|off)\b/i;
+const LEAVES = /^(?:leave|can leave|go home|home|depart|off|check)/i;
 const DOES =
   /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in\b|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
 
@@ -204,7 +205,8 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
-      hits.push({ cue: others ? 'show' : cue, start: match.index, end });
+      const things = ofHours && (cue === 'wrap' || cue === 'call') && ofOwnHours(text, from + match.index);
+      hits.push({ cue: things ? 'other' : others ? 'show' : cue, start: match.index, end });
     }
   }
   const begun = (show: CueHit): boolean =>

@@ -12,8 +12,8 @@ const settled = phrases(`{who} {must} {settle}`, {
   settle: `book | sign | settle | settled | sort | sorted | confirm | finalise | finalize | fill | close | get back | pick | choose | hire | appoint | name | names | know | tell | decide | lock | have somebody | have someone | find someone | find somebody | sign off | a name | an answer | a decision | a yes`,
 });
 const deciding = phrases(`
-  i'm/we're/we are/i am/client is/board is/committee is deciding/choosing/confirming/booking/finalising/finalizing/locking/picking/signing/crewing ...
-  we'll/i'll/we will/i will/they'll/we/i decide/choose/pick/book/confirm/finalise/finalize/crew
+  i'm/we're/we_are/i_am/client_is/board_is/committee_is deciding/choosing/confirming/booking/finalising/finalizing/locking/picking/signing/crewing ...
+  we'll/i'll/we_will/i_will/they'll/we/i decide/choose/pick/book/confirm/finalise/finalize/crew
 `);
 const sent = phrases(`
   indicate/express/register/signal/state/confirm/note your? interest | expressions of interest | your thoughts | thumbs up | nod | the nod | green light | your verdict | final answer | firm answer | get/hear anything/word/back | put me out of my misery

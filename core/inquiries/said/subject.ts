@@ -41,6 +41,23 @@ const PEOPLE = anyOf(`${one(`
   audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman entrant angler archer gymnast skater skier curler bowler
 `)} | people | children | men | women | ladies | gentlemen | everyone | everybody | family | families | public | they | he | she | who | press | media | attorney | cast | staff | coaches | buses | lorries | photo booth | lighting | stage | sound | av
   the rest | the others | others | dignitaries | judges panel | emcee | talent | hair and make-up | make-up | makeup | hmu | congregation | faculty | board | trustees | committee | council`);
+/** What has hours of its own, which are neither the occasion's nor mine. */
+const THINGS = anyOf(`
+  bar/bars/kitchen/kitchens/café/cafe/restaurant/pub/buffet/canteen/shop/shops/store/office/offices/reception/desk/pool/gym/spa/lift/lifts/library/post_office/bank/pharmacy/supermarket/garage | car park | parking | box office | phone line/lines | phones
+  train/trains/bus/buses/tram/trams/ferry/ferries/shuttle/shuttles/metro/tube/underground/subway/taxi/taxis/flight/flights/plane/coach/coaches/transfer/transfers/boat/boats | hotel | hostel | check-in | check-out | checkout | breakfast | lunch | brunch | tea | road/roads/street/streets/bridge/lane
+  school/schools/term | half term | registration | accreditation | enrolment | early bird | sale/sales | ticket/tickets/booking/bookings/voting/entries/submissions/applications | babysitter | guests check | my shift | i work | i teach | i'm teaching | sun | sunset | daylight | tide | noise limit | kids' club | crèche | creche | childcare | warranty
+`);
+/** True where the clause before an hour is of a thing with hours of its own: "the bar closes at 1", "trains run until 11:40". */
+export function ofOwnHours(text: string, at: number): boolean {
+  const clause =
+    text
+      .slice(Math.max(0, at - REACH), at)
+      .split(/[.;:!?\n(]|,\s|\s-+\s|(?<!\p{L})(?:and|so|then|but)(?!\p{L})/iu)
+      .at(-1) ?? '';
+  const found = THINGS.exec(clause);
+  return found !== null && !/\b(?:you|u|crew|we|us)\b/i.test(clause.slice(found.index));
+}
+
 /** Words that are no subject: what stands before a deed in a note, a list or after a date. */
 const NO_SUBJECT = anyOf(`
   the | a | an | this | that | on | in | at | by | from | for | of | with | until | till | before | after | around | about | no | not | if | when | where | which | what | how | as | so | and | or | but | please | pls | plz

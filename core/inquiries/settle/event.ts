@@ -2,6 +2,7 @@
  * The days of the event: the dates that no cue gives to anything else. Two that cannot both be meant are a question.
  */
 import { anyOf } from '../phrases.ts';
+import { ofSomethingElse } from './elsewhere.ts';
 import { daysSaid } from './days.ts';
 import type { DateMention, Scene, Where } from './scene.ts';
 
@@ -36,7 +37,11 @@ export function eventDays(scene: Scene): EventDays {
     .filter(
       (mention) => isEvent(mention) && !mention.past && (mention.readings.length > 0 || mention.doubt === 'impossible') && !mention.by,
     );
-  const firm = all.filter((mention) => !mention.weak);
+  const loose = all.filter((mention) => mention.said !== 'event' && ofSomethingElse(scene.text, mention));
+  const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
+  if (loose.length === all.length && loose.length > 0 && roughly)
+    return { dates: [], where: loose, choices: loose.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+  const firm = all.filter((mention) => !mention.weak && !loose.includes(mention));
   const candidates = firm.length > 0 ? firm : all;
   const explicit = candidates.filter((mention) => mention.explicit);
   const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
@@ -51,6 +56,8 @@ export function eventDays(scene: Scene): EventDays {
   // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
   if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
     return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+  const near = main === explicit ? rivalOf(main, later) : undefined;
+  if (near) return near;
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
   const settled = onlyOne(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []));
@@ -120,6 +127,20 @@ function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined
     if (chosen.length > 0 && chosen.length < dates.length) return chosen;
   }
   return undefined;
+}
+
+/** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
+function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): EventDays | undefined {
+  if (main.some(({ said }) => said === 'event')) return undefined;
+  const told = nearer.filter(
+    ({ said, readings, doubt }) =>
+      (said === 'event' || said === 'show') &&
+      readings.length === 1 &&
+      !doubt &&
+      !main.some((mention) => mention.readings.some((reading) => within(readings[0] ?? [], reading))),
+  );
+  if (told.length === 0) return undefined;
+  return { dates: [], where: [...told], choices: [...told, ...main].flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
 }
 
 /** At most a comma, a bracket and blanks. */

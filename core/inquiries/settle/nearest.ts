@@ -21,7 +21,7 @@ const OUT_AFTER =
   /^ (?:(?:ist|sind wir|is het|is) )?(?:ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
-  /^[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
+  /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
 /** "May 13 is a travel day", "Thursday (set-up)" */
 const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;

@@ -2,6 +2,7 @@
  * By when an answer is wanted: wall time in the home zone. Midnight after a day is 00:00 of the next date; a day alone lasts to 23:59.
  */
 import type { SaidTime, Scene, Where } from './scene.ts';
+import { sentenceAround } from '../parts/sentences.ts';
 import { UNKNOWN_ZONE } from '../times/find.ts';
 import { wallOf } from './calls.ts';
 
@@ -115,8 +116,8 @@ function partOf(text: string, end: number): number | undefined {
 /** "let me know within 24 hours", "by end of day", "by tonight" */
 function withinOf(scene: Scene): ReplyBy | undefined {
   for (const match of scene.text.matchAll(WITHIN)) {
-    const sentence = scene.text.slice(Math.max(0, match.index - 90), match.index + match[0].length + 40);
-    if (!REPLY_NEAR.test(sentence)) continue;
+    const { start, end } = sentenceAround(scene.text, match.index, match.index + match[0].length);
+    if (!REPLY_NEAR.test(scene.text.slice(Math.max(start, match.index - 90), Math.min(end, match.index + match[0].length + 40)))) continue;
     const count = WORDS[(match[1] ?? '').toLowerCase()] ?? Number(match[1]);
     const unit = (match[2] ?? '').toLowerCase();
     if (!Number.isFinite(count)) continue;

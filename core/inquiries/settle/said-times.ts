@@ -2,6 +2,7 @@
  * What each time of a message is said of, and on which date; numbers that nothing makes a time are left out.
  */
 import { cuesIn, CUE_REACH, type Cue } from '../said/cues.ts';
+import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { settledPair, type TimeMention } from '../times/find.ts';
 import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
@@ -77,6 +78,10 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     // "the 6:05 from YVR" is a train or a flight.
     if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
     const until = (hit.cue === undefined || hit.cue === 'event') && !time.to && UNTIL.test(before);
+    if (until && ofOwnHours(text, time.start)) {
+      said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
+      continue;
+    }
     const end = across.get(time);
     const cue = until
       ? 'wrap'

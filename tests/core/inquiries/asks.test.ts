@@ -86,6 +86,7 @@ const work = lines(`
   Need a body with a camera in Fargo Sat 12 Dec. Ring me.
   Are you working on December 12? We've a harvest supper in Fargo that needs recording.
   Our videographer has broken her wrist. Could you possibly step in on December 12 in Fargo?
+  Would December 12 suit you for our prize-giving? It's in Fargo.
   We wondered whether you might come and film our nativity on December 12.
   Is there any chance you could do the 12th of December, a seed-potato auction in Fargo?
   Pencil: 12 Dec, Fargo, vision mix, 0700-1900, $700.
@@ -115,6 +116,7 @@ const work = lines(`
   Subject: December 12 - are you available? We need 1 op in Fargo.
   Saw your reel. Shooting a music video in Fargo on December 12, want in?
   The parish would be grateful if you would film the ordination on December 12 in Fargo.
+  Is the 12th taken? If not we'd snap you up for the Fargo wrestling meet.
   We have a slot to fill: camera 3, December 12, Fargo, call 6am.
   Hoping you can help us out on December 12. Live stream of a funeral in Fargo, 11am.
   Fancy Fargo on the 12th? Comedy night, two cameras, £400.

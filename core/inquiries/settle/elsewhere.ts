@@ -1,0 +1,37 @@
+/**
+ * Dates whose sentence is about something that is no part of the job: "half term is from 24 May", "my birthday is on 29 June", "we moved here on 1 February".
+ */
+import { OCCASION } from '../occasions.ts';
+import { sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import type { Where } from './scene.ts';
+
+/** "half term is", "the posters go", "our other videographer has been": who or what, and what it does, at the end of what stands before a date. */
+const STATED =
+  /^[\s"'(-]*(?:(?:and|but|so|also|by the way|btw|note that|fyi|ps|p\.s\.)[\s,:]+)*((?:[\p{L}'&-]+\s){1,6}?)(?:is|are|was|were|will be|has been|have been|'s|goes|go|comes|come|falls|fall|starts|start|opens|open|ends|end|closes|close|runs|run|begins|begin|leaves|leave|expires|went|came|turns|turn|returns|return|takes|take|moves|move)\s(?:[\p{L}'-]+\s){0,5}$/iu;
+/** "we moved into this office on": what somebody did. */
+const DID = anyOf(`
+  we/i/they/he/she moved/opened/founded/started/began/bought/sold/joined/left/retired/graduated/married/met/spoke/talked/saw/wrote/sent/signed/got/received/visited/lost/won/built/published/posted/released/uploaded/launched/celebrated/turned/finished/completed ...
+`);
+/** Words that make it the job after all. */
+const OF_JOB = anyOf(`
+  ours | mine | yours | they | it | this | that | these | those | which | what | when | where | we | we're | u | ur | r | are | is | you | you're | i | i'm | there | here | date | dates | day | days | night | evening | weekend | week | shoot | shoots | filming | job | work | call | crew | gig | booking | session | sessions | first | second | last | main | big | next | only | other | new | proposed | provisional | likely | planned
+  venue | location | place | hall | film | video | livestream | stream | recording | camera | cameras | rehearsal | run-through | set-up | load-in | one | ones | both | everything | all | visit | tour | trip | walk | day one | project | campaign | season
+`);
+
+/** True for a date that is told of something that is neither the occasion nor the work. */
+export function ofSomethingElse(text: string, { start, end }: Where): boolean {
+  const sentence = sentenceAround(text, start, end);
+  const lead = text.slice(sentence.start, start);
+  if (lead.length > 90) return false;
+  if (new RegExp(`${DID.source}\\s?(?:on|in|at|since)\\s(?:the\\s)?$`, 'i').test(lead)) return true;
+  const subject = STATED.exec(lead)?.[1];
+  if (subject === undefined) return false;
+  if (/^(?:my|his|her)\b.*\b(?:birthday|anniversary|holidays?|leave)\s$/i.test(subject)) return true;
+  const capitals = subject
+    .trim()
+    .split(/\s+/)
+    .slice(1)
+    .some((word) => /^\p{Lu}/u.test(word));
+  return !capitals && !OF_JOB.test(subject) && !OCCASION.test(subject);
+}
