@@ -38,7 +38,9 @@ test('what, for whom, how, each file with bytes and checksum, and the sum', asyn
 test('format, the date that late notes moved, originals, and what a checksum shows', async () => {
   const text = await textOf(delivery());
   expect(text).toContain('1920 x 1080, frame rate 29.97 drop, H.264, 20 Mb/s, −16 LUFS, true peak −1 dBTP, captions: English');
-  expect(text).toContain('Promised for 18 December 2026, delivered on 22 December 2026. Notes on round 1 were due on Fri 11 December 2026');
+  expect(text).toContain(
+    'Promised for 18 December 2026, delivered on 22 December 2026. Notes on the rough cut were due on Fri 11 December 2026',
+  );
   expect(text).toContain('Delivery moves by as many, from Fri 18 December 2026 to Wed 23 December 2026.');
   expect(text).toContain('kept until 22 March 2027. After that date they may be deleted');
   expect(text).toContain('it is no proof against files altered on purpose');

@@ -47,7 +47,7 @@ export function delivery(changes: Partial<DeliveryNoteInput> = {}, files = hande
       originals: { kind: 'kept until', until: '2027-03-22' },
       note: '',
     },
-    moves: [{ number: 1, dueBack: '2026-12-11', came: '2026-12-16', lost: 3, from: '2026-12-18', to: '2026-12-23' }],
+    moves: [{ cut: 'rough cut', dueBack: '2026-12-11', came: '2026-12-16', lost: 3, from: '2026-12-18', to: '2026-12-23' }],
     madeAt: '2026-12-22T16:30:00Z',
     ...changes,
   };
