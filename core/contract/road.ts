@@ -65,6 +65,15 @@ export const KitBar = z.strictObject({
 });
 export type KitBar = z.infer<typeof KitBar>;
 
+/** What other calendars take, one bar for what overlaps. */
+export const BusyBar = z.strictObject({
+  start: InstantText,
+  end: InstantText,
+  hardness: z.enum(['never', 'settle', 'know']).describe('of the hardest in it; "know" is tentative'),
+  parts: z.array(z.strictObject({ calendar: z.string(), title: z.string(), start: InstantText, end: InstantText })),
+});
+export type BusyBar = z.infer<typeof BusyBar>;
+
 /** Hours of editing on each date at home that has any, against what a day holds. */
 export const EditLane = z.strictObject({
   ceiling: z.number().nullable().describe('hours of editing that a day holds; null where that is not known'),
@@ -93,6 +102,7 @@ export const road = {
     z.strictObject({
       stringline: Stringline,
       kit: z.array(KitBar),
+      busy: z.array(BusyBar).describe('of calendars of other programs'),
       edit: EditLane,
       laidAt: InstantText.nullable().describe('first call of the candidate as it is laid on; null where none is'),
     }),

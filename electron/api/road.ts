@@ -2,6 +2,7 @@
  * The road between two dates at home: the stringline with the kit and the edit lane.
  */
 import { chooseCard } from '../../core/rates/choose.ts';
+import { busyLane } from '../../core/road/busy-lane.ts';
 import { datesTaken, editLane, editPieces } from '../../core/road/edit-lane.ts';
 import { kitLane } from '../../core/road/kit-lane.ts';
 import { linesOf } from '../../core/road/lines.ts';
@@ -33,6 +34,7 @@ const see = os.road.see.handler(({ input, context }) =>
     const pieces = lines.lines.flatMap((line) => editPieces(line.job)).filter(({ date }) => date >= input.from && date < until);
     return {
       stringline: stringlineOf({ book, candidate, ...span, now }, lines),
+      busy: busyLane(book.imported ?? [], span.from, span.to),
       kit: kitLane(book, candidate, lines, span.from, span.to),
       edit: editLane(pieces, editHoursADay(db, input.from), own ? datesTaken(own, zone) : [], zone),
       laidAt: candidate && instantText(spanOf(candidate.days).from),

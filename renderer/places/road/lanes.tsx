@@ -4,6 +4,7 @@ import type { Layout } from '../../parts/stringline/layout.ts';
 import { inside } from '../../parts/stringline/strands.tsx';
 import { meets, type Span } from '../../parts/stringline/strip.ts';
 import { fitted, textWidth } from '../../parts/stringline/text-width.ts';
+import { BUSY, BusyLane, type BusySpan } from './busy-lane.tsx';
 import style from './lanes.module.css';
 
 type Short = { words: string; sentence: string };
@@ -16,16 +17,20 @@ const BAR = 15;
 const EDIT = 40;
 
 /** Where the lanes stand below the stringline, pixels from the top. */
-export function laneMeasures(bars: readonly Bar[], top: number) {
+export function laneMeasures({ bars, busy }: { bars: readonly Bar[]; busy: readonly BusySpan[] }, top: number) {
   const rows = Math.max(1, ...bars.map(({ row }) => row + 1));
-  const kit = top + 8;
+  // Whoever keeps no other calendar sees no lane of them.
+  const calendars = top + 8;
+  const kit = calendars + (busy.length > 0 ? BUSY : 0);
   const edit = kit + rows * ROW + 24;
-  return { kit, edit, ground: edit + EDIT, height: edit + EDIT + 22 };
+  return { calendars, kit, edit, ground: edit + EDIT, height: edit + EDIT + 22 };
 }
 export type LaneMeasures = ReturnType<typeof laneMeasures>;
 
-/** Kit that is out, and hours of editing, on the same strip of time. */
-export function Lanes({ bars, edit, layout, at }: { bars: readonly Bar[]; edit: Edit; layout: Layout; at: LaneMeasures }) {
+type LanesProps = { bars: readonly Bar[]; busy: readonly BusySpan[]; edit: Edit; layout: Layout; at: LaneMeasures };
+
+/** What other calendars take, kit that is out, and hours of editing, on the same strip of time. */
+export function Lanes({ bars, busy, edit, layout, at }: LanesProps) {
   const clip = useId();
   const shownBars = bars.filter((bar) => meets(bar, layout));
   const shownDays = edit.days.filter((day) => meets(day, layout));
@@ -34,8 +39,9 @@ export function Lanes({ bars, edit, layout, at }: { bars: readonly Bar[]; edit: 
   return (
     <>
       <clipPath id={clip}>
-        <rect x={layout.left} y={at.kit - 4} width={layout.right - layout.left} height={at.height - at.kit + 4} />
+        <rect x={layout.left} y={at.calendars - 4} width={layout.right - layout.left} height={at.height - at.calendars + 4} />
       </clipPath>
+      <BusyLane busy={busy} layout={layout} top={at.calendars} clip={clip} />
       <text className={style.name} x={layout.left - 10} y={at.kit + 12} textAnchor="end">
         Kit out
       </text>

@@ -5,13 +5,14 @@ import { layOut, type Layout } from '../../parts/stringline/layout.ts';
 import lines from '../../parts/stringline/stringline.module.css';
 import { useWidth } from '../../parts/use-width.ts';
 import { DRAGGED, listen } from './gestures.ts';
+import type { BusySpan } from './busy-lane.tsx';
 import { laneMeasures, Lanes, type Bar, type Edit } from './lanes.tsx';
 import { useView, type MovingView } from './moving-view.ts';
 import style from './road.module.css';
 import type { Laid } from './use-laid.ts';
 
 /** What the road draws, read for drawing. */
-export type RoadStrip = { strip: Strip; bars: Bar[]; edit: Edit; laidAt: number | null };
+export type RoadStrip = { strip: Strip; bars: Bar[]; busy: BusySpan[]; edit: Edit; laidAt: number | null };
 type Props = {
   road: RoadStrip;
   view: MovingView;
@@ -33,9 +34,9 @@ export function RoadDrawing({ road, view, rest, laid, unit, room, label }: Props
   const shown = useView(view);
   const strip = useMemo(() => withMoved(road, laid), [road, laid]);
   const places = placesIn(strip, [rest, shown]);
-  const lanesHeight = laneMeasures(road.bars, 0).height;
+  const lanesHeight = laneMeasures(road, 0).height;
   const layout = layOut({ places }, shown, width, 'large', Math.min(TALLEST, Math.max(250, room - lanesHeight)));
-  const at = laneMeasures(road.bars, layout.height);
+  const at = laneMeasures(road, layout.height);
   const candidate = strip.jobs.find((job) => job.firmness === 'candidate');
 
   const [svg, setSvg] = useState<SVGSVGElement | null>(null);
@@ -57,7 +58,7 @@ export function RoadDrawing({ road, view, rest, laid, unit, room, label }: Props
         >
           <rect className={style.ground} x={0} y={0} width={width} height={at.height} />
           <Drawing strip={{ ...strip, places }} layout={layout} size="large" unit={unit} foot={at.ground} />
-          <Lanes bars={road.bars} edit={road.edit} layout={layout} at={at} />
+          <Lanes bars={road.bars} busy={road.busy} edit={road.edit} layout={layout} at={at} />
           {candidate && laid ? <Hold job={candidate} layout={layout} /> : null}
         </svg>
       ) : null}

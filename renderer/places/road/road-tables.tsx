@@ -10,7 +10,7 @@ import style from './road.module.css';
 type Row = Span & { key: string; what: string; job: string };
 
 /** The road as tables, for those who read instead of look. Times are those of home. */
-export function RoadTables({ seen: { stringline, kit, edit } }: { seen: Seen }) {
+export function RoadTables({ seen: { stringline, kit, busy, edit } }: { seen: Seen }) {
   const { zone } = stringline;
   const clock = `with the clock of ${zoneInWords(zone)}`;
   const kitRows = kit.map((bar, index) => ({
@@ -19,10 +19,14 @@ export function RoadTables({ seen: { stringline, kit, edit } }: { seen: Seen }) 
     what: [bar.words, ...bar.short.map(({ sentence }) => sentence)].join('. '),
     job: bar.firmness === 'ink' ? bar.title : `${bar.title}, ${bar.firmness}`,
   }));
+  const busyRows = busy
+    .flatMap((bar) => bar.parts)
+    .map((part, index) => ({ ...timed(part), key: `${part.calendar} ${index}`, what: part.title, job: part.calendar }));
   return (
     <section className={table.scroll} aria-label="The road as tables">
       <Spans caption={`What is on the road, ${clock}`} rows={lineRows(stringline)} zone={zone} />
       {kitRows.length > 0 ? <Spans caption={`Kit out, ${clock}`} rows={kitRows} zone={zone} /> : null}
+      {busyRows.length > 0 ? <Spans caption={`Other calendars, ${clock}`} rows={busyRows} zone={zone} of="Calendar" /> : null}
       {edit.days.length > 0 ? (
         <table className={table.table}>
           <caption className={style.caption}>{`Edit hours${edit.ceiling === null ? '' : `, of ${edit.ceiling} a day`}`}</caption>
@@ -52,7 +56,7 @@ export function RoadTables({ seen: { stringline, kit, edit } }: { seen: Seen }) 
   );
 }
 
-function Spans({ caption, rows, zone }: { caption: string; rows: readonly Row[]; zone: string }) {
+function Spans({ caption, rows, zone, of = 'Job' }: { caption: string; rows: readonly Row[]; zone: string; of?: string }) {
   return (
     <table className={table.table}>
       <caption className={style.caption}>{caption}</caption>
@@ -64,7 +68,7 @@ function Spans({ caption, rows, zone }: { caption: string; rows: readonly Row[];
             Length
           </th>
           <th scope="col">What</th>
-          <th scope="col">Job</th>
+          <th scope="col">{of}</th>
         </tr>
       </thead>
       <tbody>
