@@ -8,6 +8,7 @@ import { countInWords } from '../../core/words/amounts.ts';
 import { insertHandOver } from '../../db/hand-overs.ts';
 import { deedByKey } from '../../db/keeping.ts';
 import { insertPaper } from '../../db/papers.ts';
+import { forgetReading } from '../files/readings.ts';
 import { deliveryNote } from '../papers/delivery-note.ts';
 import { keepPaper } from '../papers/keep.ts';
 import { deed } from './deed.ts';
@@ -35,10 +36,11 @@ export const keep = os.handovers.keep.handler(async ({ input, context }) => {
     const { calendars } = handable(roundFacts(db, context, deliverableId));
     checkOriginals(originals, dateIn(calendars.zone, at));
   });
-  const handing: Handing = { how, where, at, originals, note, files: await filesOf(context, deliverableId, from) };
+  const { run, files } = await filesOf(context, deliverableId, from);
+  const handing: Handing = { how, where, at, originals, note, files };
   const said = store.read((db) => matterOf(db, { ...roundFacts(db, context, deliverableId), now }, handing));
   const kept = keepPaper(store.papers, await written(deliveryNote(said.paper)));
-  return deed(context, 'handovers.keep', input, (db) => {
+  const result = deed(context, 'handovers.keep', input, (db) => {
     const facts = { ...handable(roundFacts(db, context, deliverableId)), now };
     const again = matterOf(db, facts, handing);
     if (JSON.stringify(again) !== JSON.stringify(said)) throw stale('The deliverable', again.paper, said.paper);
@@ -60,14 +62,16 @@ export const keep = os.handovers.keep.handler(async ({ input, context }) => {
       originals: originals.kind,
       originalsUntil: originals.until,
       hashKind: said.hashKind,
-      files: [...handing.files],
+      files: [...files],
       messageSubject: said.message.subject,
       messageText: said.message.text,
       paperId: paper.id,
       note,
     });
     markDelivered(db, deliverableId, at);
-    const count = countInWords(handing.files.length, 'file');
+    const count = countInWords(files.length, 'file');
     return told(db, facts, id, 'handovers.keep', `${edit.name} was handed over by ${how}: ${count}.`, null);
   });
+  forgetReading(store, run);
+  return result;
 });

@@ -38,7 +38,11 @@ export const stop = os.handovers.stop.handler(({ input, context }) => {
 
 function known({ store }: Context, run: string) {
   const reading = readingById(store, run);
-  if (!reading) throw refused('What was read is not remembered: the program was started anew since.', 'Read the files again.');
+  if (!reading)
+    throw refused(
+      'What was read is not remembered: it was handed over already, or the program was started anew since.',
+      'Read the files again.',
+    );
   return reading;
 }
 
@@ -47,13 +51,13 @@ export async function filesOf(
   context: Context,
   deliverableId: string,
   from: { run: string } | { paths: readonly string[] },
-): Promise<readonly HandedFile[]> {
+): Promise<{ run: string; files: readonly HandedFile[] }> {
   const reading = 'run' in from ? known(context, from.run) : begun(context, deliverableId, from.paths);
   if ('paths' in from) await reading.ended;
   if (reading.deliverableId !== deliverableId)
     throw refused('These files were read for another deliverable.', 'Read them again for this one.');
-  const { state, refusal, list } = reading;
-  if (state === 'done') return list.files;
+  const { id, state, refusal, list } = reading;
+  if (state === 'done') return { run: id, files: list.files };
   if (state === 'refused')
     throw badInput([
       { field: refusal && refusal.at !== null ? `paths[${refusal.at}]` : 'paths', sentence: refusal?.message ?? 'could not be read' },

@@ -97,6 +97,13 @@ export function readingFor(store: Store, deliverableId: string): Running | undef
   return of(store).find((each) => each.deliverableId === deliverableId);
 }
 
+/** A reading whose list is on the books is not offered again. */
+export function forgetReading(store: Store, id: string): void {
+  const known = of(store);
+  const at = known.findIndex((each) => each.id === id);
+  if (at >= 0) known.splice(at, 1);
+}
+
 /** As the contract shows it. @param now epoch milliseconds */
 export function readingAsShown(reading: Running, now: number): Reading {
   const { id, deliverableId, state, progress, list, refusal, beganAt, endedAt } = reading;

@@ -67,6 +67,9 @@ describe('kept', () => {
     const reading = await read(p, [folderOf()]);
     expect(reading).toMatchObject({ state: 'done', files: 3, ofFiles: 3, bytes: 28, of: 28, sentence: 'Read: 3 files, 28 bytes.' });
     const handOver = await kept(p, { from: { run: reading.run }, note: 'Music is cleared for the web.' });
+    // A list that is on the books is not handed over again by mistake.
+    expect((await of(p)).reading).toBeNull();
+    expect((await refusal(keep(p, { from: { run: reading.run } }))).todo).toBe('Read the files again.');
     expect(handOver.files).toEqual([
       { name: 'Highlights.mov', bytes: 8, hash: await xxhash128('the film') },
       { name: 'Stills/1.png', bytes: 7, hash: await xxhash128('a still') },

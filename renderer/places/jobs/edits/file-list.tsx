@@ -10,7 +10,7 @@ import table from '../../../parts/table.module.css';
 import style from './hand-over.module.css';
 
 /** So many rows are shown before somebody asks for the others. */
-const FIRST = 12;
+const FIRST = 6;
 /** Enough digits to compare two lists by eye; the paper and the copied list have all of them. */
 const SHORT = 8;
 

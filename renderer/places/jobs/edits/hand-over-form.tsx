@@ -1,10 +1,11 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Trouble } from '../../../../core/contract/base.ts';
 import type { Deliverable } from '../../../../core/contract/deliverables.ts';
 import type { OriginalsKind, Reading } from '../../../../core/contract/handovers.ts';
 import type { Place } from '../../../../core/contract/parts.ts';
 import { handOverCautions } from '../../../../core/handovers/cautions.ts';
 import { zoneInWords } from '../../../../core/words/dates.ts';
+import { ask, queries } from '../../../ask.ts';
 import { deed, say, useDeeds } from '../../../deeds.ts';
 import { client } from '../../../door.ts';
 import { Button } from '../../../parts/button.tsx';
@@ -25,16 +26,29 @@ type Begin = {
 };
 
 /** First the files are read, then it is said how they are handed over. */
-export function HandOverForm(props: { deliverable: Pick<Deliverable, 'id' | 'name'>; home: Place; begin: Begin; onDone: () => void }) {
-  const { deliverable, home, begin, onDone } = props;
-  const [begun, setBegun] = useState<Reading | null>(begin.reading?.state === 'reading' ? begin.reading : null);
+export function HandOverForm(props: {
+  deliverable: Pick<Deliverable, 'id' | 'name'>;
+  home: Place;
+  begin: Begin;
+  onOpen: () => void;
+  onDone: () => void;
+}) {
+  const { deliverable, home, begin, onOpen, onDone } = props;
+  // What is being read, or was read and not handed over yet, is taken up again: after a reload, or where the form was left.
+  const [begun, setBegun] = useState<Reading | null>(['reading', 'done'].includes(begin.reading?.state ?? '') ? begin.reading : null);
+  const [typed, setTyped] = useState('');
   const reading = useReading(begun);
+  const ended = reading !== null && reading.state !== 'reading';
+  useEffect(onOpen, [onOpen]);
+  useEffect(() => {
+    if (ended) void queries.invalidateQueries({ queryKey: ask.handovers.of.key() });
+  }, [ended]);
   if (reading?.state === 'reading') return <ReadingProgress reading={reading} onStop={setBegun} />;
   if (reading?.state === 'done')
     return (
       <KeepForm reading={reading} deliverable={deliverable} home={home} begin={begin} onAgain={() => setBegun(null)} onDone={onDone} />
     );
-  return <ReadFiles deliverableId={deliverable.id} before={reading} onBegin={setBegun} onLeave={onDone} />;
+  return <ReadFiles deliverableId={deliverable.id} typed={typed} onType={setTyped} before={reading} onBegin={setBegun} onLeave={onDone} />;
 }
 
 const HOWS = [
@@ -47,7 +61,7 @@ export const ORIGINALS = [
   { value: 'never kept', label: 'not kept' },
 ] as const;
 
-type KeepProps = Parameters<typeof HandOverForm>[0] & { reading: Reading; onAgain: () => void };
+type KeepProps = Omit<Parameters<typeof HandOverForm>[0], 'onOpen'> & { reading: Reading; onAgain: () => void };
 
 function KeepForm({ reading, deliverable, home, begin: { proposed, moved }, onAgain, onDone }: KeepProps) {
   const { running } = useDeeds();

@@ -33,47 +33,50 @@ export function HandedOver({ handOver, name, home }: { handOver: HandOver; name:
         <span className={style.where}>{how === 'link' ? where : `Labelled "${where}".`}</span>
       </p>
       {note === '' ? null : <p className={style.second}>{note}</p>}
-      {takenBack ? (
-        <p>{`Taken back ${moment(takenBack.at)}: ${takenBack.why}`}</p>
-      ) : (
-        <p className={originals.mayGo ? style.strong : undefined}>{originals.sentence}</p>
-      )}
       <div className={style.buttons}>
         {paper ? (
-          <Button kind="quiet" onPress={() => void deed(() => savePaper(paper.id))} aria-label={`Save ${paper.name}`}>
+          <Button kind="quiet" onPress={() => void deed(() => savePaper(paper.id))} aria-label={`Save the delivery note of ${name}`}>
             Save the delivery note
           </Button>
         ) : null}
-        {takenBack ? (
-          <Button kind="quiet" isDisabled={running > 0} onPress={() => void standAgain(handOver, name)}>
-            Let it stand again
-          </Button>
-        ) : (
+        {takenBack ? null : (
           <>
             <Button kind="quiet" onPress={() => void copy()}>
               Copy the message
             </Button>
             <a href={mailDraft(message)}>Open it as a mail draft</a>
-            {originals.kind === 'kept until' && originals.goneAt === null ? (
-              <Button kind="quiet" onPress={() => setOpen('gone')}>
-                The originals were deleted
-              </Button>
-            ) : null}
-            {originals.goneAt === null ? (
-              <Button kind="quiet" onPress={() => setOpen('originals')}>
-                Change what becomes of them
-              </Button>
-            ) : (
-              <Button kind="quiet" isDisabled={running > 0} onPress={() => void thereAfterAll(handOver, name)}>
-                They are there after all
-              </Button>
-            )}
             <Button kind="quiet" onPress={() => setOpen('take back')}>
               Take it back
             </Button>
           </>
         )}
       </div>
+      {takenBack ? (
+        <div className={style.buttons}>
+          <span>{`Taken back ${moment(takenBack.at)}: ${takenBack.why}`}</span>
+          <Button kind="quiet" isDisabled={running > 0} onPress={() => void standAgain(handOver, name)}>
+            Let it stand again
+          </Button>
+        </div>
+      ) : (
+        <div className={style.buttons}>
+          <span className={originals.mayGo ? style.strong : undefined}>{originals.sentence}</span>
+          {originals.kind === 'kept until' && originals.goneAt === null ? (
+            <Button kind="quiet" onPress={() => setOpen('gone')} aria-label={`They were deleted: the originals of ${name}`}>
+              They were deleted
+            </Button>
+          ) : null}
+          {originals.goneAt === null ? (
+            <Button kind="quiet" onPress={() => setOpen('originals')} aria-label={`Change: the originals of ${name}`}>
+              Change
+            </Button>
+          ) : (
+            <Button kind="quiet" isDisabled={running > 0} onPress={() => void thereAfterAll(handOver, name)}>
+              They are there after all
+            </Button>
+          )}
+        </div>
+      )}
       {open === 'gone' ? <GoneForm handOver={handOver} name={name} onDone={close} /> : null}
       {open === 'originals' ? <OriginalsForm handOver={handOver} name={name} onDone={close} /> : null}
       {open === 'take back' ? <TakeBackForm handOver={handOver} name={name} onDone={close} /> : null}

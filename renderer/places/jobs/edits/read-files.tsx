@@ -32,12 +32,14 @@ export function useReading(begun: Reading | null): Reading | null {
 /** Say which files, and have them read: the page never sees them, the program does. */
 export function ReadFiles(props: {
   deliverableId: string;
+  /** What was typed, kept while it is read, so that a path with a mistake in it need not be typed again. */
+  typed: string;
+  onType: (typed: string) => void;
   before: Reading | null;
   onBegin: (reading: Reading) => void;
   onLeave: () => void;
 }) {
-  const { deliverableId, before, onBegin, onLeave } = props;
-  const [typed, setTyped] = useState('');
+  const { deliverableId, typed, onType, before, onBegin, onLeave } = props;
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const begin = async (): Promise<void> => {
     const paths = typed.split('\n').filter((line) => line.trim() !== '');
@@ -55,7 +57,7 @@ export function ReadFiles(props: {
         label="Files or folders, one on each line"
         rows={3}
         value={typed}
-        onChange={setTyped}
+        onChange={onType}
         placeholder="/home/me/Curling/final"
         hint="Whole paths, as the file manager shows or copies them. Links inside a folder are left out."
       />
