@@ -129,7 +129,9 @@ export function notesTakenBack(db: WritableDb, facts: RoundFacts, row: RoundRow)
 function datesPutBack(db: WritableDb, { edit, now }: RoundFacts, { moved }: RoundRow): string {
   if (!moved) return '';
   if (edit.dueDate !== moved.to) return ` Its date was changed since and stays.`;
-  const internalDate = edit.internalDate === moved.internalTo ? moved.internalFrom : edit.internalDate;
+  // One that was set since stays, but never after the promised date.
+  const since = edit.internalDate === moved.internalTo ? moved.internalFrom : edit.internalDate;
+  const internalDate = since !== null && since > moved.from ? moved.from : since;
   moveDates(db, edit, { dueDate: moved.from, internalDate }, now);
   return ` It is due on ${dateInWords(moved.from)} again.`;
 }

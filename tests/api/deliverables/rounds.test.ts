@@ -4,7 +4,7 @@
 import { call } from '@orpc/server';
 import { describe, expect, test } from 'vitest';
 import type { Round } from '../../../core/contract/rounds.ts';
-import { editById, stagesOf } from '../../../db/rounds.ts';
+import { editById, moveDates, stagesOf } from '../../../db/rounds.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { rounds } from '../../../electron/api/rounds.ts';
 import { refusal } from '../world.ts';
@@ -179,6 +179,24 @@ describe('notes that come', () => {
     expect(back).toMatchObject({ notesAt: null, items: [], moved: null });
     expect(dates(p)).toEqual(['2027-01-06', '2027-01-05', '2027-01-06']);
     expect((await history(p))[0]).toBe('Highlights: The notes on the rough cut were taken back. It is due on Wed 6 January 2027 again.');
+  });
+  test('taken back after the dates were set by hand: a promised date stays, an own date never lies after it', async () => {
+    const { p, round } = await waiting();
+    p.at.at('2026-12-23T18:00:00Z');
+    const late = (await came(p, round, NOTES)).round;
+    const set = (dueDate: string, internalDate: string): void =>
+      p.at.context.store.write((db) => {
+        const row = editById(db, p.edit);
+        if (row) moveDates(db, row, { dueDate, internalDate }, p.at.context.now());
+      });
+    set('2027-01-11', '2027-01-10');
+    const { round: back } = await call(rounds.notesBack, { id: late.id, version: late.version }, { context: p.at.context });
+    expect(dates(p)).toEqual(['2027-01-06', '2027-01-06', '2027-01-06']);
+    const again = (await came(p, back, NOTES)).round;
+    set('2027-02-01', '2027-01-10');
+    await call(rounds.notesBack, { id: again.id, version: again.version }, { context: p.at.context });
+    expect(dates(p)).toEqual(['2027-01-06', '2027-01-10', '2027-02-01']);
+    expect((await history(p))[0]).toBe('Highlights: The notes on the rough cut were taken back. Its date was changed since and stays.');
   });
   test('with time codes that cannot be: said by line, and the note is kept', async () => {
     const { p, round } = await waiting();
