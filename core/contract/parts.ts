@@ -34,12 +34,16 @@ export const Note = z
   .string('must be text')
   .max(4000, 'is longer than 4,000 characters; shorten it')
   .refine((text) => !CONTROL_IN_TEXT.test(text), 'holds characters that cannot be seen; type it anew');
+const pasted = (what: string, part: string) =>
+  z
+    .string('must be text')
+    .refine((text) => text.trim().length > 0, `is empty; paste the ${what} as it came`)
+    .max(TEXT_LENGTH, `is longer than 200,000 characters; paste the part ${part}`)
+    .refine((text) => !CONTROL_IN_TEXT.test(text), 'holds bytes that are not text; copy the words, not the file');
 /** A pasted message, kept as it came. */
-export const Message = z
-  .string('must be text')
-  .refine((text) => text.trim().length > 0, 'is empty; paste the message as it came')
-  .max(TEXT_LENGTH, 'is longer than 200,000 characters; paste the part that asks for dates')
-  .refine((text) => !CONTROL_IN_TEXT.test(text), 'holds bytes that are not text; copy the words, not the file');
+export const Message = pasted('message', 'that asks for dates');
+/** A pasted confirmation of a journey; it is read and not kept. */
+export const Confirmation = pasted('confirmation', 'with the times');
 
 export const DateText = z.string('must be a date').refine(isDate, 'is not a date; write it as 2026-12-12').describe('YYYY-MM-DD');
 export const WallTime = z

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Id, Line, Money, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
+import { Confirmation, Id, Line, Money, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
 
 export const Mode = z.enum(['drive', 'flight', 'rail', 'ferry', 'ride']);
 export type Mode = z.infer<typeof Mode>;
@@ -45,7 +45,37 @@ export type LegFields = z.infer<typeof LegFields>;
 export const Leg = LegFields.extend({ id: Id, jobId: Id, version: Version });
 export type Leg = z.infer<typeof Leg>;
 
+/** Words of a confirmation that were understood, as offsets in the pasted text, and as what. */
+export const TicketSpan = z.strictObject({ start: z.int().min(0), end: z.int().min(0), meaning: z.string() });
+export type TicketSpan = z.infer<typeof TicketSpan>;
+/** What a confirmation leaves open of a leg. */
+export const LegAsk = z.strictObject({ field: z.enum(['mode', 'from', 'to', 'depart', 'arrive']), question: z.string() });
+export type LegAsk = z.infer<typeof LegAsk>;
+/** A leg as read from a confirmation; null for what is not in its words. It can be kept as it is where nothing is asked. */
+export const ReadLeg = z.strictObject({
+  mode: Mode.nullable(),
+  number: z.string().nullable().describe('of the flight or train, as "QX 412"'),
+  from: Place.nullable(),
+  to: Place.nullable(),
+  depart: WallTime.nullable().describe('on the clock of `from`'),
+  arrive: WallTime.nullable().describe('on the clock of `to`'),
+  berth: z.boolean(),
+  asks: z.array(LegAsk),
+  spans: z.array(TicketSpan),
+});
+export type ReadLeg = z.infer<typeof ReadLeg>;
+
 export const trips = {
+  readConfirmation: reads(
+    'Read the legs out of a confirmation of an airline, a railway or a ferry. What is not clear is asked, nothing is guessed, nothing is saved.',
+    z.strictObject({ jobId: Id.optional().describe('a name that is one of its places means that place'), text: Confirmation }),
+    z.strictObject({
+      legs: z.array(ReadLeg),
+      total: Money.nullable().describe('what was paid in all'),
+      spans: z.array(TicketSpan),
+      sentence: z.string().describe('what was found and what is asked, in words'),
+    }),
+  ),
   legs: reads(
     'The legs of a job in order of time, and what does not hang together: two legs that jump or run backwards.',
     z.strictObject({ jobId: Id }),
