@@ -21,6 +21,7 @@ import { PeoplePlace } from './places/people/people.tsx';
 import { TemplatePlace } from './places/rates/deliver/template-sheet.tsx';
 import { CardPlace, RatesPlace } from './places/rates/rates.tsx';
 import { RoadPlace } from './places/road/road.tsx';
+import { DocumentPlace } from './places/setup/documents/document-sheet.tsx';
 import { SetupPlace } from './places/setup/setup.tsx';
 
 /** Every place and its address, which stands behind the # so that the page is loaded once. */
@@ -88,6 +89,10 @@ export function App() {
             {({ id, begin }) => <InvoicePlace key={id} id={id} {...(begin ? { begin } : {})} />}
           </Route>
           <Route path="/setup" component={SetupPlace} />
+          <Route path="/setup/document/new/:kind?">
+            {({ kind }) => <DocumentPlace {...(kind ? { kind: decodeURIComponent(kind) } : {})} />}
+          </Route>
+          <Route path="/setup/document/:id">{({ id }) => <DocumentPlace key={id} id={id} />}</Route>
           <Route>
             <Empty title="Nothing at this address">Nothing was changed. Choose a place above.</Empty>
           </Route>

@@ -96,14 +96,23 @@ function inAll(values: readonly Money[], rates: readonly ListRate[], currency: s
       );
 }
 
-const MISSING_WORDS = { serial: 'a serial', weight: 'a weight', origin: 'a country of origin', value: 'a value' };
+const MISSING_WORDS = { serial: 'serial', weight: 'weight', origin: 'country of origin', value: 'value' };
+/** So many are named; more are counted. */
+const NAMED = 4;
 
+/** One sentence for all things that lack the same. */
 function missingInWords(rows: readonly CustomsRow[]): string[] {
-  return (['serial', 'weight', 'origin', 'value'] as const).flatMap((what) => {
-    const without = [...new Set(rows.filter(({ missing }) => missing.includes(what)).map(({ name }) => name))];
-    if (without.length === 0) return [];
-    const verb = without.length === 1 ? 'has' : 'have';
-    const named = without.length > 4 ? countInWords(without.length, 'thing') : joined(without);
-    return [`${named} ${verb} no ${MISSING_WORDS[what].slice(2)} on the kit list.`];
+  const byLack = Map.groupBy(
+    rows.filter(({ missing }) => missing.length > 0),
+    ({ missing }) =>
+      joined(
+        missing.map((what) => MISSING_WORDS[what]),
+        'or',
+      ),
+  );
+  return [...byLack].map(([lack, of]) => {
+    const names = [...new Set(of.map(({ name }) => name))];
+    const who = names.length > NAMED ? countInWords(names.length, 'thing') : joined(names);
+    return `${who} ${names.length === 1 ? 'has' : 'have'} no ${lack} on the kit list.`;
   });
 }

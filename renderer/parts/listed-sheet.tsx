@@ -16,7 +16,7 @@ export function ListedSheet<T, F, S extends F & Stored>({
   keepAgain,
   ...sheet
 }: {
-  kind: 'thing' | 'preset' | 'template';
+  kind: 'thing' | 'preset' | 'template' | 'document';
   title: string;
   back: { path: string; name: string };
   stored: S | undefined;

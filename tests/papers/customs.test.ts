@@ -77,7 +77,7 @@ test('serials, weights, origins, values, the total with its dated rate and what 
     // 7,790.00 + 1,299.00 + 1,260.00 + 649.00 x 1.084 = 703.52
     'USD 11,052.52',
     '1 EUR = 1.084 USD on 24 November 2026',
-    'Light stand has no weight on the kit list.',
+    'Light stand has no serial, weight, country of origin or value on the kit list.',
     'What is asked for is for customs to say.',
     'Thunder Bay, Ontario, Canada',
     '5 to 11 December 2026',

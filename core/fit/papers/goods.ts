@@ -37,7 +37,7 @@ export function customsFindings(holder: Holder, asIfMade: boolean): Finding[] {
       ? until === null
         ? 'The last day of the carnet on file is not noted.'
         : `The carnet on file runs out on ${dateInWords(until)}, before you are home on ${dateInWords(trip.homeOn)}.`
-      : `No carnet is on file. ${lead.text}`;
+      : `No carnet is on file. ${lead.text.replace(/^That/, 'One')}`;
   const lifts: Lift[] = [
     { kind: 'customs list', label: 'Make the customs list', tryOn: { customsList: true } },
     ...(possible ? [{ kind: 'ask for document', label: 'Ask for a carnet now', tryOn: { documents: [{ ...need, asked: true }] } }] : []),

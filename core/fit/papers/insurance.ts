@@ -52,7 +52,7 @@ function neededFindings(holder: Holder, kind: DocumentKind): Finding[] {
         holder,
         about,
         'settle',
-        `This job needs a ${what}, and none is on file. ${lead.text}`,
+        `This job asks for the ${what}, and none is on file. ${lead.text}`,
         { what, ...lead.numbers },
         noteOrAsk(need),
       ),
@@ -64,20 +64,20 @@ function neededFindings(holder: Holder, kind: DocumentKind): Finding[] {
     return [said(holder, about, 'blocks', sentence, { what, until, last: trip.last }, renewal(need)), ...leadFindings(holder, need, held)];
   }
   const open = [
-    until === null ? `the last day of the ${what} on file is not noted` : '',
+    until === null ? 'the last day of the one on file is not noted' : '',
     from !== null && from > trip.first
-      ? `the ${what} on file begins on ${dateInWords(from)}, after the first day, ${dateInWords(trip.first)}`
+      ? `the one on file begins on ${dateInWords(from)}, after the first day, ${dateInWords(trip.first)}`
       : '',
     holdsIn(held, job.place.country, home.country)
       ? ''
-      : `the ${what} on file does not say that it holds in ${countryInWords(job.place.country)}`,
+      : `the one on file does not say that it holds in ${countryInWords(job.place.country)}`,
   ].filter((part) => part !== '');
   return open.map((part) =>
     said(
       holder,
       about,
       'settle',
-      `This job needs it, and ${part}. Ask whoever issued it.`,
+      `This job asks for the ${what}, and ${part}. Ask whoever issued it.`,
       { what, country: job.place.country },
       noteOrAsk(need),
     ),

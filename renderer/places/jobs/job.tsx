@@ -22,6 +22,7 @@ import style from './jobs.module.css';
 import { KnownSection } from './knows.tsx';
 import { Made, type Next } from './made.tsx';
 import { Message } from './message.tsx';
+import { JobPapers } from './papers/papers.tsx';
 import { Quote } from './quote.tsx';
 import { Title } from './title.tsx';
 import { Trip } from './trip.tsx';
@@ -116,6 +117,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
         <Trip job={job} home={mine.home} currency={mine.currency} unit={mine.distance} />
         <Hands job={job} home={mine.home} />
       </div>
+      <JobPapers job={job} home={mine.home} currency={mine.currency} />
       <div className={money.money}>
         <Hours job={job} home={mine.home} />
         <Expenses job={job} zone={mine.home.zone} taxes={taxNames(mine).length > 0} />

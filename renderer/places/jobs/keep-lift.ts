@@ -33,8 +33,15 @@ export function keepOf(lift: Lift, job: Job, save: ChangeJob): Keep | null {
     return renew.when(sceneNow()) ? { label: 'Pencil it', perform: () => tillAnswered(pencilDates(job.id, newestJob(job).version)) } : null;
   if (withoutPersonal) return { label: 'It is moved: take it off', perform: () => dropPersonal(withoutPersonal) };
   if (ways && lift.way) return { label: 'Remember it', perform: () => rememberWay(lift.way, ways) };
+  const [noted] = tryOn.documents ?? [];
+  if (noted && !noted.asked)
+    return { label: 'Note it in Setup', perform: () => tillAnswered(goTo(`/setup/document/new/${encodeURIComponent(noted.kind)}`)) };
+  if (tryOn.customsList) return { label: 'Go to the customs list', perform: () => tillAnswered(toPapers()) };
   return tryOn.stillOpen ? { label: 'Copy a message to ask', perform: () => copyStillOpen(job) } : null;
 }
+
+const goTo = async (path: string): Promise<void> => sceneNow().go(path);
+const toPapers = async (): Promise<void> => document.getElementById('papers')?.scrollIntoView({ block: 'center' });
 
 /** Whether the other pencil goes is not known yet, so what was tried on stays until it is taken back. */
 const tillAnswered = (work: Promise<unknown>): Promise<boolean> => work.then(() => false);

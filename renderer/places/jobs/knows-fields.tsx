@@ -1,6 +1,12 @@
+import { useQuery } from '@tanstack/react-query';
 import type { z } from 'zod';
 import type { Trouble } from '../../../core/contract/base.ts';
 import type { AskedPaper, Knows } from '../../../core/contract/knows.ts';
+import { documentInWords } from '../../../core/documents/words.ts';
+import { limitOf, wholeUnits } from '../../../core/documents/limits.ts';
+import { currencyCodes } from '../../../core/money/currencies.ts';
+import { ask } from '../../ask.ts';
+import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Rows } from '../../parts/rows.tsx';
 import { Segments } from '../../parts/segments.tsx';
@@ -8,6 +14,8 @@ import sheet from '../../parts/sheet.module.css';
 import { Tick } from '../../parts/tick.tsx';
 import { fieldTrouble } from '../../trouble.ts';
 import style from './knows.module.css';
+
+const currencies = currencyCodes.map((code) => ({ value: code, label: code }));
 
 export type KnowsPart = { knows: Knows; change: (part: Partial<Knows>) => void; trouble: Trouble | null };
 
@@ -46,7 +54,9 @@ export function PaysAndPapers(of: KnowsPart) {
         </div>
       </div>
       <PaperFields of={of} name="taxForm" label="Tax form" detail="Which form, or the id it asks for" />
-      <PaperFields of={of} name="insurance" label="Insurance certificate" detail="Who is to be named, and limits" />
+      <PaperFields of={of} name="insurance" label="Insurance certificate" detail="What else it must say" />
+      {knows.insurance.asked ? <InsuranceFields of={of} /> : null}
+      <NeededDocuments of={of} />
       <div className={style.paper}>
         <Segments
           label="Confidentiality"
@@ -108,6 +118,62 @@ function PaperFields(props: { of: KnowsPart; name: 'taxForm' | 'insurance'; labe
         onChange={(detail) => set({ detail })}
         error={fieldTrouble(of.trouble, `${name}.detail`)}
       />
+    </div>
+  );
+}
+
+/** Beside asked, due and sent: whom it names, the limit, and when the insurer was asked. */
+function InsuranceFields({ of: { knows, change, trouble } }: { of: KnowsPart }) {
+  const { insurance } = knows;
+  const set = (part: Partial<Knows['insurance']>): void => change({ insurance: { ...insurance, ...part } });
+  const { limit } = insurance;
+  const home = useQuery(ask.setup.get.queryOptions({ input: {} })).data?.setup?.currency ?? 'USD';
+  return (
+    <div className={sheet.grid} role="group" aria-label="What the certificate says">
+      <Field label="Names" value={insurance.named} onChange={(named) => set({ named })} error={fieldTrouble(trouble, 'insurance.named')} />
+      <Field
+        label="Limit at least, whole units"
+        figures
+        inputMode="numeric"
+        value={limit ? wholeUnits(limit) : ''}
+        onChange={(text) => set({ limit: text.trim() === '' ? null : (limitOf(text, limit?.currency ?? home) ?? limit) })}
+        error={fieldTrouble(trouble, 'insurance.limit')}
+      />
+      {limit ? (
+        <Choice
+          label="Currency"
+          value={limit.currency}
+          options={currencies}
+          onChange={(currency) => set({ limit: limitOf(wholeUnits(limit), currency) })}
+        />
+      ) : null}
+      <Field
+        label="Insurer asked on"
+        type="date"
+        value={insurance.askedOn ?? ''}
+        onChange={(askedOn) => set({ askedOn: askedOn || null })}
+        error={fieldTrouble(trouble, 'insurance.askedOn')}
+      />
+    </div>
+  );
+}
+
+/** What a job may need beside what borders and insurers ask for. */
+const NEEDED = ['driving licence', 'vehicle', 'remote pilot licence', 'equipment insurance', 'other'] as const;
+
+function NeededDocuments({ of: { knows, change } }: { of: KnowsPart }) {
+  return (
+    <div className={sheet.row} role="group" aria-label="Documents that this job needs">
+      <span className={sheet.second}>This job needs:</span>
+      {NEEDED.map((kind) => (
+        <Tick
+          key={kind}
+          checked={knows.needs.includes(kind)}
+          onChange={(needed) => change({ needs: [...knows.needs.filter((one) => one !== kind), ...(needed ? [kind] : [])] })}
+        >
+          {documentInWords(kind, null)}
+        </Tick>
+      ))}
     </div>
   );
 }

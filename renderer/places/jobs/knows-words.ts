@@ -3,6 +3,8 @@
  */
 import type { z } from 'zod';
 import type { AskedPaper, Knows } from '../../../core/contract/knows.ts';
+import { documentInWords } from '../../../core/documents/words.ts';
+import { formatMoney } from '../../../core/money/format.ts';
 import { dateInWords } from '../../../core/words/dates.ts';
 import type { Said } from '../../parts/clash-note.tsx';
 
@@ -17,6 +19,16 @@ function paper({ asked, due, sentOn, detail }: z.infer<typeof AskedPaper>): stri
     sentOn ? `sent ${dateInWords(sentOn)}` : asked ? 'not sent yet' : '',
   );
   return [state, detail.trim()].filter((part) => part !== '').join('\n');
+}
+
+function certificate(insurance: Knows['insurance']): string {
+  const { named, limit, askedOn } = insurance;
+  const more = said(
+    named ? `names ${named}` : '',
+    limit ? `limit at least ${formatMoney(limit, { code: true })}` : '',
+    askedOn ? `insurer asked ${dateInWords(askedOn)}` : '',
+  );
+  return [paper(insurance), more].filter((part) => part !== '').join('\n');
 }
 
 function secrecy({ mayShow, until, detail }: Knows['confidentiality']): string {
@@ -36,7 +48,8 @@ export function knowsInWords(knows: Knows): KnownGroup[] {
         { label: 'Billing address', text: knows.billingAddress },
         { label: 'Purchase order', text: order(knows.purchaseOrder) },
         { label: 'Tax form', text: paper(knows.taxForm) },
-        { label: 'Insurance certificate', text: paper(knows.insurance) },
+        { label: 'Insurance certificate', text: certificate(knows.insurance) },
+        { label: 'Needs', text: knows.needs.map((kind) => documentInWords(kind, null)).join(', ') },
         { label: 'Confidentiality', text: secrecy(knows.confidentiality) },
       ],
     },

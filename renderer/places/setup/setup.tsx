@@ -10,6 +10,7 @@ import { fieldTrouble } from '../../trouble.ts';
 import { Cautions } from './cautions.tsx';
 import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
 import { EditingFields } from './editing-fields.tsx';
+import { Documents } from './documents/documents.tsx';
 import { InvoiceFields } from './invoice-fields.tsx';
 import { PapersFields } from './papers-fields.tsx';
 import { ScreenChoices } from './screen-choices.tsx';
@@ -94,6 +95,12 @@ function SetupSheet({ stored }: { stored: Setup | null }) {
         </div>
       </div>
       <div className={style.column}>
+        {stored ? (
+          <section className={style.part}>
+            <h2>Documents</h2>
+            <Documents zone={stored.home.zone} />
+          </section>
+        ) : null}
         <section className={style.part}>
           <h2>The store</h2>
           <StoreState />

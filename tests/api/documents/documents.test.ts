@@ -228,7 +228,7 @@ describe('the customs list of a job', () => {
       { minor: 30_150, currency: 'EUR' },
       { minor: 609_995, currency: 'USD' },
     ]);
-    expect(list.missing).toContain('=Stand has no weight on the kit list.');
+    expect(list.missing).toContain('=Stand has no serial, weight or country of origin on the kit list.');
     expect([crosses, carnet]).toEqual([true, null]);
     expect(ask).toContain('Canada Border Services Agency');
   });
