@@ -11,6 +11,7 @@ import { useScene, useScenePart } from '../../scene.ts';
 import { Agreed } from './agreed.tsx';
 import { Billing } from './billing/billing.tsx';
 import { Differences } from './differences.tsx';
+import { Edits } from './edits/edits.tsx';
 import { Facts } from './facts.tsx';
 import { Expenses } from './expenses.tsx';
 import { History } from './history.tsx';
@@ -118,6 +119,7 @@ function JobSheet({ job, mine }: { job: Job; mine: Setup }) {
         <Hands job={job} home={mine.home} />
       </div>
       <JobPapers job={job} home={mine.home} currency={mine.currency} />
+      <Edits job={job} home={mine.home} />
       <div className={money.money}>
         <Hours job={job} home={mine.home} />
         <Expenses job={job} zone={mine.home.zone} taxes={taxNames(mine).length > 0} />

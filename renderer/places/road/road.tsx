@@ -32,6 +32,7 @@ import { inWords } from '../../parts/stringline/stringline.tsx';
 import { useWindowHeight } from '../../parts/use-window-height.ts';
 import { useScenePart } from '../../scene.ts';
 import { Clashes } from './clashes.tsx';
+import { EditPlanPart } from './edit-plan.tsx';
 import { LaidFindings, LaidOn } from './laid-on.tsx';
 import { MovingView, useOfView, useViewAtRest } from './moving-view.ts';
 import { OwnTime } from './own-time.tsx';
@@ -54,6 +55,7 @@ export function RoadPlace() {
         mine ? (
           <>
             <Road unit={mine.distance} zone={mine.home.zone} />
+            <EditPlanPart home={mine.home} />
             <OwnTime home={mine.home} />
           </>
         ) : (

@@ -15,6 +15,7 @@ import { Segments } from '../../../parts/segments.tsx';
 import sheet from '../../../parts/sheet.module.css';
 import { useKeptForm } from '../../../parts/use-kept-form.ts';
 import { fieldTrouble } from '../../../trouble.ts';
+import { Past } from '../../jobs/edits/past.tsx';
 import { templateKind } from './template-kind.ts';
 
 const COUNTS = [
@@ -79,6 +80,7 @@ function TemplateSheet({ stored }: { stored?: Template }) {
       <Group title="Work">
         <WorkFields typed={typed} change={change} trouble={trouble} />
         <p className={sheet.second}>{'fields' in read ? `${workInWords(read.fields)}.` : ''}</p>
+        {stored ? <Past templateId={stored.id} /> : null}
       </Group>
       <Group title="Due">
         <div className={sheet.grid}>
