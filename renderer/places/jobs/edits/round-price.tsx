@@ -31,24 +31,19 @@ export function RoundPrice({ round, locked }: { round: Round; locked: boolean })
         {locked || open !== null ? null : (
           <span className={style.buttons}>
             {price?.state === 'asked' ? (
-              <Button kind="quiet" onPress={() => setOpen('answer')} aria-label={`Note the answer to the price of notes on the ${what}`}>
+              <Button kind="quiet" onPress={() => setOpen('answer')} aria-label={`Note the answer: notes on the ${what}`}>
                 Note the answer
               </Button>
             ) : null}
             {price && price.state !== 'asked' ? (
-              <Button
-                kind="quiet"
-                isDisabled={running > 0}
-                onPress={takeBack}
-                aria-label={`Take back the answer to the price of notes on the ${what}`}
-              >
+              <Button kind="quiet" isDisabled={running > 0} onPress={takeBack} aria-label={`Take the answer back: notes on the ${what}`}>
                 Take the answer back
               </Button>
             ) : (
               <Button
                 kind="quiet"
                 onPress={() => setOpen('price')}
-                aria-label={`${price ? 'Change' : 'Say'} the price of notes on the ${what}`}
+                aria-label={`${price ? 'Another price' : 'Say its price'}: notes on the ${what}`}
               >
                 {price ? 'Another price' : 'Say its price'}
               </Button>

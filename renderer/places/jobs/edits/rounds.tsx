@@ -26,6 +26,7 @@ export function Rounds({ job, deliverable, home }: { job: Job; deliverable: Pick
   const locked = job.state !== 'inked' || deliverable.off;
   const { rounds, next, sentence, rate, dates, cautions } = data;
   if (locked && rounds.length === 0) return null;
+  const send = rounds.length === 0 ? 'Send a cut' : 'Send the next cut';
   const title = `rounds-${deliverable.id}`;
   return (
     <section className={style.part} aria-labelledby={title}>
@@ -33,8 +34,8 @@ export function Rounds({ job, deliverable, home }: { job: Job; deliverable: Pick
         <h4 id={title}>Rounds of notes</h4>
         <span className={style.second}>{sentence}</span>
         {locked || !next || open ? null : (
-          <Button kind="quiet" onPress={() => setOpen({ send: true })} aria-label={`Send a cut of ${deliverable.name}`}>
-            {rounds.length === 0 ? 'Send a cut' : 'Send the next cut'}
+          <Button kind="quiet" onPress={() => setOpen({ send: true })} aria-label={`${send}: ${deliverable.name}`}>
+            {send}
           </Button>
         )}
       </div>
@@ -83,10 +84,10 @@ function RoundHead(props: { round: Round; last: boolean; locked: boolean; onNote
         <span className={style.buttons}>
           {notesAt === null ? (
             <>
-              <Button kind="plain" onPress={onNotes} aria-label={`Take in the notes on the ${what}`}>
+              <Button kind="plain" onPress={onNotes} aria-label={`Take the notes in: ${what}`}>
                 Take the notes in
               </Button>
-              <CopyButton words={message} label={`Copy the message for the ${what}`}>
+              <CopyButton words={message} label={`Copy the message: ${what}`}>
                 Copy the message
               </CopyButton>
               {last ? (
@@ -94,7 +95,7 @@ function RoundHead(props: { round: Round; last: boolean; locked: boolean; onNote
                   kind="quiet"
                   isDisabled={running > 0}
                   onPress={() => act(() => client.rounds.unsend({ id, version, key: key() }))}
-                  aria-label={`The ${what} was not sent`}
+                  aria-label={`It was not sent: ${what}`}
                 >
                   It was not sent
                 </Button>
@@ -103,7 +104,7 @@ function RoundHead(props: { round: Round; last: boolean; locked: boolean; onNote
           ) : last ? (
             <>
               {items.length > 0 ? (
-                <Button kind="quiet" onPress={onNotes} aria-label={`Add notes on the ${what}`}>
+                <Button kind="quiet" onPress={onNotes} aria-label={`Add notes: ${what}`}>
                   Add notes
                 </Button>
               ) : null}
@@ -111,7 +112,7 @@ function RoundHead(props: { round: Round; last: boolean; locked: boolean; onNote
                 kind="quiet"
                 isDisabled={running > 0}
                 onPress={() => act(() => client.rounds.notesBack({ id, version, key: key() }))}
-                aria-label={`Take back ${items.length > 0 ? 'the notes on' : 'the yes to'} the ${what}`}
+                aria-label={`${items.length > 0 ? 'Take the notes back' : 'Take the yes back'}: ${what}`}
               >
                 {items.length > 0 ? 'Take the notes back' : 'Take the yes back'}
               </Button>
@@ -130,7 +131,7 @@ function Moved({ dates }: Pick<DeliverableRounds, 'dates'>) {
   return (
     <div className={style.row}>
       <p>{[promised, ...moves.slice(0, -1)].join(' ')}</p>
-      <CopyButton words={dates} label="Copy the words on the new date for the client">
+      <CopyButton words={dates} label="Copy it for the client: the new date">
         Copy it for the client
       </CopyButton>
     </div>

@@ -50,7 +50,7 @@ export function Spent({
         <h4 id={title}>Time spent</h4>
         <span className={style.second}>{`${time.total.sentence}.`}</span>
         {locked || editing ? null : (
-          <Button kind="quiet" onPress={() => setEditing('new')} aria-label={`Type time spent on ${deliverable.name}`}>
+          <Button kind="quiet" onPress={() => setEditing('new')} aria-label={`Type hours: ${deliverable.name}`}>
             Type hours
           </Button>
         )}
@@ -142,7 +142,7 @@ function StageTable(props: { time: DeliverableTime; names: Names; deliverable: P
                     <Button
                       isDisabled={saving > 0}
                       onPress={() => stop(running)}
-                      aria-label={`Stop the clock on ${name} of ${deliverable.name}`}
+                      aria-label={`Stop the clock: ${name} of ${deliverable.name}`}
                     >
                       Stop the clock
                     </Button>
@@ -151,7 +151,7 @@ function StageTable(props: { time: DeliverableTime; names: Names; deliverable: P
                       kind="quiet"
                       isDisabled={saving > 0}
                       onPress={() => start(stageId)}
-                      aria-label={`Start the clock on ${name} of ${deliverable.name}`}
+                      aria-label={`Start the clock: ${name} of ${deliverable.name}`}
                     >
                       Start the clock
                     </Button>
