@@ -32,8 +32,8 @@ function cuesIn(text: string): Found[] {
 
 /** Words after a time or date, as in "06:15 departure", are looked for so far. */
 const AFTER = 18;
-/** A line of a label alone is no longer than this. */
-const LONGEST_LABEL = 40;
+/** A label that stands alone on its line: a few words. */
+const LABEL = /^\s*[\p{L}/.-]+(?: [\p{L}/.-]+){0,3}\s?:?\s*$/u;
 
 /**
  * What the words before a mark say, else those right after it, else a label that stands alone on the line above.
@@ -43,7 +43,7 @@ export function cueAt(text: string, start: number, end: number, above: string | 
   const here = cuesIn(text);
   const before = here.filter((each) => each.end <= start).at(-1);
   if (before) return before.cue;
-  const label = above !== null && above.trim().length <= LONGEST_LABEL ? cuesIn(above).at(-1)?.cue : undefined;
+  const label = above !== null && LABEL.test(above) ? cuesIn(above).at(-1)?.cue : undefined;
   if (label) return label;
   const after = here.find((each) => each.start >= end && each.start - end <= AFTER && !/\d/.test(text.slice(end, each.start)));
   return after && !/^(?:to|from)$/i.test(text.slice(after.start, after.end)) ? after.cue : null;

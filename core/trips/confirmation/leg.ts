@@ -57,6 +57,8 @@ function placesOf(run: readonly Marked[]): { from: PlaceEnd; to: PlaceEnd } {
   return turned ? { from: second, to: first } : { from: first, to: second };
 }
 
+/** So many towns of one name are told, the largest first. */
+const MOST_NAMED = 5;
 const countries = new Intl.DisplayNames('en', { type: 'region' });
 
 function onlyOf(field: 'from' | 'to', candidates: readonly Place[], name: string | undefined, ask: Ask): Place | null {
@@ -64,7 +66,7 @@ function onlyOf(field: 'from' | 'to', candidates: readonly Place[], name: string
   if (!only) ask(field, field === 'from' ? 'Where does it leave from?' : 'Where does it arrive?');
   if (others.length === 0) return only ?? null;
   const where = candidates.map(({ region, country }) => (/\p{L}/u.test(region) ? region : (countries.of(country) ?? country)));
-  ask(field, `Which ${name ?? ''} is it: ${joined([...new Set(where)], 'or')}?`);
+  ask(field, `Which ${name ?? ''} is it: ${joined([...new Set(where)].slice(0, MOST_NAMED), 'or')}?`);
   return null;
 }
 

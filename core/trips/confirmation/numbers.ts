@@ -27,15 +27,17 @@ export function numbersIn(text: string, flights: boolean): NumberMark[] {
     if (OTHER_NUMBER.test(text.slice(0, start)) || found.some((each) => each.start < end && each.end > start)) return;
     found.push({ start, end, text: name });
   };
-  for (const { index, 0: all, groups } of text.matchAll(NAMED)) {
-    const number = groups?.['number'] ?? '';
-    put(index + all.length - number.length, index + all.length, number.replace(/^([A-Z]{1,3})\s?(\d)/i, '$1 $2').toUpperCase());
-  }
   if (flights)
     for (const { index, 0: all, groups } of text.matchAll(FLIGHT)) {
       const line = groups?.['line'] ?? '';
       if (!NO_AIRLINE.has(line) && !isMonthPart(text, index)) put(index, index + all.length, `${line} ${groups?.['number'] ?? ''}`);
     }
+  // "Flight 1: ZQ 412" counts the flights.
+  if (found.length > 0) return found;
+  for (const { index, 0: all, groups } of text.matchAll(NAMED)) {
+    const number = groups?.['number'] ?? '';
+    put(index + all.length - number.length, index + all.length, number.replace(/^([A-Z]{1,3})\s?(\d)/i, '$1 $2').toUpperCase());
+  }
   return found.toSorted((a, b) => a.start - b.start);
 }
 
@@ -45,14 +47,16 @@ const isMonthPart = (text: string, at: number): boolean =>
 
 const modes: readonly (readonly [Mode, RegExp])[] = [
   ['flight', /(?<!\p{L})(?:flights?|airlines?|airways|airports?|e-?ticket|flug|vol|vuelo|volo|boarding pass)(?!\p{L})/iu],
-  ['rail', /(?<!\p{L})(?:trains?|rail(?:way|road)?|stations?|carriage|platform|zug|bahn|hbf|ice|wagen|gleis|voiture|sleeper)(?!\p{L})/iu],
+  ['rail', /(?<!\p{L})(?:trains?|rail(?:way|road)?|carriage|platform|zug|bahn|hbf|ice|wagen|gleis|voiture|sleeper)(?!\p{L})/iu],
   ['ferry', /(?<!\p{L})(?:ferry|ferries|sailing|sails|vessel|crossing|port|foot passenger|fähre|ship)(?!\p{L})/iu],
-  ['ride', /(?<!\p{L})(?:bus|coach service|shuttle|transfer|driver|pick-?up)(?!\p{L})/iu],
+  ['ride', /(?<!\p{L})(?:bus|coach (?:service|station|ticket)|by coach|shuttle|transfer|driver|pick-?up)(?!\p{L})/iu],
 ];
 
 /** How one goes, as often as it is said. */
 export function modesIn(text: string): Mode[] {
-  return modes.flatMap(([mode, words]) => (words.test(text) ? [mode] : []));
+  const found = modes.flatMap(([mode, words]) => (words.test(text) ? [mode] : []));
+  // A station alone is one of trains.
+  return found.length === 0 && /(?<!\p{L})stations?(?!\p{L})/iu.test(text) ? ['rail'] : found;
 }
 
 const SYMBOLS: Record<string, string> = { '€': 'EUR', '£': 'GBP' };

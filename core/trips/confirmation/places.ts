@@ -32,7 +32,8 @@ function indexOf(gazetteer: Gazetteer): Index {
   for (const place of gazetteer) {
     if (place.kind === 'airport') codes.set(place.key.slice(-3), place);
     else {
-      const name = foldName(place.name);
+      // "Washington, D.C." is written without its end.
+      const name = foldName(place.name.split(',')[0] ?? place.name);
       towns.set(name, [...(towns.get(name) ?? []), place]);
     }
   }
@@ -57,7 +58,7 @@ const PLACE_BEFORE =
 const PLACE_AFTER = /^\s*(?:->|→|-|>|\/|\||\(|to\b|nach\b)/u;
 /** What may follow a town in the name of a station or port. */
 const COMPANY =
-  /^(?:rail(?:way|ways|road)?|lines?|air(?:ways|lines?)?|ferr(?:y|ies)|express|coach(?:es)?|travel|tours?|trains?|cruises?|jet|group|company|connect)$/i;
+  /^(?:rail(?:way|ways|road)?|lines?|air(?:ways|lines?)?|ferr(?:y|ies)|express|travel|tours?|trains?|cruises?|jet|group|company|connect)$/i;
 /** Words of the trade that are towns as well. */
 const NO_TOWN = /^(?:zug|bus|train|rail|port|flight|ferry|date|return|nice)$/i;
 const PERSON =
@@ -66,6 +67,8 @@ const PERSON =
 /** A name that belongs to several towns means the one that is this many times as large as the next, and no village. */
 const FAR_LARGER = 15;
 const NO_VILLAGE = 50_000;
+/** The largest of the towns with one name that are looked at. */
+const MOST_CANDIDATES = 30;
 
 /**
  * @param known places that the job has to do with already: a name that is theirs means them
@@ -83,7 +86,7 @@ export function placeFinder(gazetteer: Gazetteer, known: readonly Place[]): Plac
     if (named.length > 0) return plain(named.slice(0, 1));
     const [first, second] = all;
     const surely = first && (!second || ((first.people ?? 0) >= NO_VILLAGE && (first.people ?? 0) >= FAR_LARGER * (second.people ?? 0)));
-    return plain(surely ? [first] : all.slice(0, 6));
+    return plain(surely ? [first] : all.slice(0, MOST_CANDIDATES));
   };
   return (text) => {
     if (PERSON.test(text)) return codesIn(text, codes);

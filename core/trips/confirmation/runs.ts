@@ -1,6 +1,7 @@
 /**
  * Which units make one leg: of all ways to cut the text into runs, the one in which the most is used and each leg has two ends and two times.
  */
+import { dateLater } from '../../time/wall.ts';
 import type { Marked } from './marks.ts';
 import type { PlaceMark } from './places.ts';
 
@@ -46,12 +47,24 @@ function worthOf(run: readonly Marked[], blanks: number): number | null {
   const dates = new Set(run.flatMap((unit) => unit.dates.map((date) => date.dates.join())));
   if (ends.length > 2 || numbers.size > 1 || times.length === 0) return null;
   if (times.length === 1 && (ends.length < 2 || dates.size + numbers.size === 0)) return null;
-  if (times.length === 2 && ends.length + dates.size + numbers.size === 0) return null;
+  if (ends.length + numbers.size === 0) return null;
   // A line that says something begins and ends a run.
   if ([run[0], run.at(-1)].some((unit) => unit && saysNothing(unit))) return null;
   const beside = run.filter(({ minutes, berth }) => minutes !== null || berth).length;
   const useful = times.length * 5 + ends.length * 4 + Math.min(2, dates.size) * 2.5 + numbers.size * 2.5 + beside;
-  return useful - Math.max(0, dates.size - 2) * 4 - run.length * 0.3 - blanks * 1.2;
+  return useful - Math.max(0, dates.size - 2) * 4 - (isFarApart(run) ? 6 : 0) - run.length * 0.3 - blanks * 1.2;
+}
+
+/** The dates of one leg lie within three days. */
+function isFarApart(run: readonly Marked[]): boolean {
+  const dates = run.flatMap((unit) => unit.dates.flatMap((date) => date.dates)).toSorted();
+  const [first, last] = [dates[0], dates.at(-1)];
+  return (
+    first !== undefined &&
+    last !== undefined &&
+    run.every((unit) => unit.dates.every((date) => date.dates.length === 1)) &&
+    dateLater(first, 3) < last
+  );
 }
 
 function saysNothing({ times, places, dates, numbers, modes, berth, minutes }: Marked): boolean {

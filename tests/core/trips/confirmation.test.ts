@@ -6,10 +6,11 @@ import { gazetteerFrom } from '../../../electron/api/gazetteer.ts';
 import { tried } from '../laws.ts';
 import { air } from './confirmations/air.ts';
 import { landAndSea } from './confirmations/land-and-sea.ts';
+import { later } from './confirmations/later.ts';
 import { unclear } from './confirmations/unclear.ts';
 
 const gazetteer = gazetteerFrom()();
-const all = [...air, ...landAndSea, ...unclear];
+const all = [...air, ...landAndSea, ...unclear, ...later];
 const read = (text: string, known: Parameters<typeof readConfirmation>[1]['known'] = []) =>
   readConfirmation(text, { gazetteer, known, today: '2026-11-26' });
 const end = (place: ReadLeg['from']) => (place === null ? '?' : place.key.startsWith('iata:') ? place.key.slice(5) : place.name);
