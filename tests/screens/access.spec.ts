@@ -59,6 +59,7 @@ test.beforeAll(async () => {
     '/kit/bring',
     '/kit/new',
     '/kit/new-preset',
+    '/setup/document/new/liability%20insurance',
     `/kit/thing/${thing}`,
     `/kit/preset/${preset.id}`,
   ];

@@ -107,6 +107,12 @@ export async function fill(host: TestHost): Promise<{ ink: Job; pencil: Job; inq
     job: Job;
   };
   const pencil = await quoted(host, await job(host, 'Robotics league final', fargo, { from: 16, count: 2 }));
+  // What is asked for at the border is on file, so that the inquiry shows what it collides with.
+  for (const fields of [
+    { kind: 'passport', country: 'US', until: today().add({ years: 6 }).toString() },
+    { kind: 'right to work', countries: ['CA'], until: today().add({ years: 2 }).toString() },
+  ])
+    await host.call('documents.save', { fields });
   const inquiry = await job(host, 'Curling championship', thunderBay, { from: 9, count: 5, call: '08:00' });
   const bare = await job(host, LONG_NAME, null, null);
   return { ink, pencil, inquiry, bare };

@@ -145,12 +145,19 @@ function limitFindings(holder: Holder, limit: NonNullable<BookDocument['limit']>
       ? `what is on file is in ${limits[0]?.currency ?? ''}`
       : 'the limit on file is not noted';
   return [
-    said(holder, 'insurance', 'settle', `${asks}; ${has}. Ask your insurer.`, { limit: formatMoney(limit, { code: true }) }, [
-      {
-        kind: 'ask for document',
-        label: 'Ask the insurer for that limit',
-        tryOn: { documents: [{ kind: 'liability insurance', country: null, asked: true }] },
-      },
-    ]),
+    said(
+      holder,
+      'insurance',
+      'settle',
+      `${asks}; ${has}. Ask your insurer.`,
+      { what: 'liability insurance', limit: formatMoney(limit, { code: true }) },
+      [
+        {
+          kind: 'ask for document',
+          label: 'Ask the insurer for that limit',
+          tryOn: { documents: [{ kind: 'liability insurance', country: null, asked: true }] },
+        },
+      ],
+    ),
   ];
 }

@@ -7,6 +7,7 @@ import { Field } from '../../../parts/field.tsx';
 import sheet from '../../../parts/sheet.module.css';
 import { Tick } from '../../../parts/tick.tsx';
 import { fieldTrouble } from '../../../trouble.ts';
+import style from '../setup.module.css';
 import { hasLimit, type DocumentForm } from './typed-document.ts';
 
 const kinds = DocumentKind.options.map((kind) => ({ value: kind, label: documentInWords(kind, null) }));
@@ -100,9 +101,11 @@ export function WhenAndWhere({ form }: { form: DocumentForm }) {
             hint={typed.worldwide ? undefined : 'Nothing here: at home only.'}
             isDisabled={typed.worldwide}
           />
-          <Tick checked={typed.worldwide} onChange={(worldwide) => change({ worldwide })}>
-            everywhere
-          </Tick>
+          <div className={style.beside}>
+            <Tick checked={typed.worldwide} onChange={(worldwide) => change({ worldwide })}>
+              everywhere
+            </Tick>
+          </div>
         </div>
       ) : null}
       {hasLimit(typed.kind) ? (
