@@ -1,5 +1,6 @@
 /**
- * Notes that are awaited: a clock until they come, late once the client's window is over. Further rounds: a clock until they are billed.
+ * Notes that are awaited: a clock until they come, late once the client's window is over. Further rounds: a clock until they are billed. A running
+ * clock that may have been forgotten: until it is stopped.
  */
 import type { Clock } from '../contract/desk.ts';
 import { amountOfFurther, type FurtherRound } from '../deliverables/further-round.ts';
@@ -60,5 +61,27 @@ export function furtherClock({ id, cut, of, price, notesAt, job }: UnbilledRound
     sentence: `${of}: further round of ${formatMoney(amountOfFurther(price), { code: true })} to bill`,
     second: `notes on the ${cut} came ${whenWords(at, homeZone, now)}; ${said}; ${job.title}`,
     action: 'bill',
+  };
+}
+
+/** Nobody edits longer than that without a pause: a clock that runs on was forgotten. Common practice. */
+const FORGOTTEN_AFTER = 12 * 3_600_000;
+
+type RunningClock = { job: AwaitedNotes['job']; name: string; stage: string; startAt: number };
+
+/** A clock on an edit that has run for half a day; null before. Instants in epoch milliseconds. */
+export function forgottenClock({ job, name, stage, startAt }: RunningClock, now: number, homeZone: string): Clock | null {
+  const at = startAt + FORGOTTEN_AFTER;
+  if (at > now) return null;
+  return {
+    id: `running:${job.id}`,
+    kind: 'hours',
+    at: instantText(at),
+    late: true,
+    jobId: job.id,
+    jobVersion: job.version,
+    sentence: `${name}: the clock on ${stage} still runs`,
+    second: `started ${whenWords(startAt, homeZone, now)}; stop it at the moment when the work ended; ${job.title}`,
+    action: 'open',
   };
 }

@@ -17,14 +17,14 @@ import { jobById, momentAt, newestQuote } from '../../db/jobs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
-import { bringBack, clockLines, linesOf, putAway } from './desk-lines.ts';
+import { bringBack, calendarTroubles, clockLines, linesOf, putAway } from './desk-lines.ts';
 import { handOverClocks } from './hand-over-clocks.ts';
 import { askClocks } from './hands.ts';
 import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 import { moneyOnDesk } from './money-clocks.ts';
 import { kitClocks } from './packs.ts';
-import { furtherClocks, notesClocks } from './notes-clocks.ts';
+import { forgottenClocks, furtherClocks, notesClocks } from './notes-clocks.ts';
 import { paperClocks } from './paper-clocks.ts';
 import { standingOf } from './pencils.ts';
 
@@ -52,6 +52,7 @@ const see = os.desk.see.handler(({ context }) =>
       ...notesClocks(db, context),
       ...handOverClocks(db, context),
       ...furtherClocks(db, now, zone),
+      ...forgottenClocks(db, now, zone),
       ...(setup ? paperClocks(db, setup, now) : []),
       ...(money?.clocks ?? []),
     ].sort((a, b) => epochOf(a.at) - epochOf(b.at));
@@ -61,7 +62,7 @@ const see = os.desk.see.handler(({ context }) =>
     return {
       now: momentAt(now, zone),
       clocks,
-      lines: [...clockLines(db), ...(setup ? linesOf(db, jobs, now, zone) : [])],
+      lines: [...calendarTroubles(db), ...clockLines(db), ...(setup ? linesOf(db, jobs, now, zone) : [])],
       stringline: setup ? nextDays(db, urgent, now, span) : null,
       month: setup && money ? { ...monthOf(asDeskJobs, now, { zone, currency: setup.currency }), ...money.month } : null,
     };

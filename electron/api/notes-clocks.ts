@@ -1,11 +1,12 @@
 /**
- * Rounds on the Desk: cuts that wait for their notes, and further rounds that came after the last bill.
+ * Rounds on the Desk: cuts that wait for their notes, further rounds that came after the last bill, and a clock that was forgotten.
  */
 import type { Clock } from '../../core/contract/desk.ts';
-import { furtherClock, notesClock } from '../../core/desk/notes-clock.ts';
+import { forgottenClock, furtherClock, notesClock } from '../../core/desk/notes-clock.ts';
 import { dateIn, dateLater } from '../../core/time/wall.ts';
 import { jobById } from '../../db/jobs.ts';
-import { jobIdsWithPrices, waitingRounds } from '../../db/rounds.ts';
+import { jobIdsWithPrices, stagesOf, waitingRounds } from '../../db/rounds.ts';
+import { runningClock } from '../../db/spent.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import type { Context } from './context.ts';
 import { calendarsOf } from './round-facts.ts';
@@ -45,4 +46,14 @@ export function furtherClocks(db: ReadableDb, now: number, homeZone: string): Cl
     const job = jobById(db, id, now);
     return job ? furtherToBill(db, id).map((round) => furtherClock({ ...round, job }, now, homeZone)) : [];
   });
+}
+
+/** The clock of an edit that nobody stopped; at most one runs. */
+export function forgottenClocks(db: ReadableDb, now: number, homeZone: string): Clock[] {
+  const running = runningClock(db);
+  const job = running && jobById(db, running.jobId, now);
+  if (!running || !job) return [];
+  const { entry, name } = running;
+  const stage = stagesOf(db, entry.deliverableId).find(({ id }) => id === entry.stageId)?.kind ?? 'other work';
+  return [forgottenClock({ job, name, stage, startAt: entry.startAt }, now, homeZone) ?? []].flat();
 }

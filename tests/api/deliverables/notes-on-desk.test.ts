@@ -5,6 +5,7 @@ import { call } from '@orpc/server';
 import { expect, test } from 'vitest';
 import { desk } from '../../../electron/api/desk.ts';
 import { rounds } from '../../../electron/api/rounds.ts';
+import { spent } from '../../../electron/api/spent.ts';
 import { issued, worked } from '../invoices/agreed-job.ts';
 import { promised, type Promised } from './promised.ts';
 
@@ -30,4 +31,14 @@ test('notes are awaited, then overdue, then there; a further round waits for its
   expect(await clocks(p, 'further:')).toEqual([[true, 'Highlights: further round of USD 170.00 to bill']]);
   await call(rounds.settlePrice, { id, version: came.version, agreed: false, who: 'Ana Voss', how: '' }, { context });
   expect(await clocks(p, 'further:')).toEqual([]);
+});
+
+test('a clock that nobody stopped is told after half a day', async () => {
+  const p = await promised();
+  p.at.at('2026-12-15T16:00:00Z');
+  await call(spent.start, { deliverableId: p.edit, stageId: p.stage('rough cut') }, { context: p.at.context });
+  p.at.at('2026-12-16T03:00:00Z');
+  expect(await clocks(p, 'running:')).toEqual([]);
+  p.at.at('2026-12-16T05:00:00Z');
+  expect(await clocks(p, 'running:')).toEqual([[true, 'Highlights: the clock on rough cut still runs']]);
 });

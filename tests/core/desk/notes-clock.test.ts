@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { furtherClock, notesClock } from '../../../core/desk/notes-clock.ts';
+import { forgottenClock, furtherClock, notesClock } from '../../../core/desk/notes-clock.ts';
 import { furtherPrice } from '../../../core/deliverables/further-round.ts';
 import { epochOf } from '../../../core/time/read.ts';
 
@@ -57,4 +57,15 @@ test('a further round that is to be billed', () => {
   expect(
     furtherClock({ ...round, price: { ...price, state: 'agreed', who: 'Ana Voss' } }, epochOf('2026-12-15T16:00:00Z'), zone).second,
   ).toContain('agreed by Ana Voss');
+});
+
+test('a clock that has run for half a day was forgotten', () => {
+  const running = { job, name: 'Highlights', stage: 'rough cut', startAt: epochOf('2026-12-14T16:00:00Z') };
+  expect(forgottenClock(running, epochOf('2026-12-15T03:59:00Z'), zone)).toBeNull();
+  expect(forgottenClock(running, epochOf('2026-12-15T16:00:00Z'), zone)).toMatchObject({
+    at: '2026-12-15T04:00:00Z',
+    late: true,
+    sentence: 'Highlights: the clock on rough cut still runs',
+    second: 'started Mon 10:00; stop it at the moment when the work ended; Bakers congress',
+  });
 });
