@@ -67,11 +67,17 @@ const SOLD = `
   order by d.call_at`;
 
 const reading = perStore((db) => ({
+  any: db.$client.prepare<[], number>(`select exists (${OPEN_EDITS})`).pluck(),
   edits: db.$client.prepare<[], EditRow>(OPEN_EDITS),
   stages: db.$client.prepare<[{ ids: string; now: number }], StageRow>(STAGES),
   pins: db.$client.prepare<[{ now: number }], Block>(PINS),
   sold: db.$client.prepare<[{ now: number }], { start: number; end: number; jobId: string; title: string }>(SOLD),
 }));
+
+/** Whether anything is still to be delivered. */
+export function anyOpenEdit(db: ReadableDb): boolean {
+  return reading(db).any.get() === 1;
+}
 
 export type StoredEdit = EditRow & { stages: StageRow[] };
 

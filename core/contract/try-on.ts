@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Country, DateText, DayKind, Id, InstantText, Place } from './parts.ts';
 import { DocumentKind } from './document-kind.ts';
+import { EditTryOn } from './deliverables.ts';
 import { JobDays } from './jobs.ts';
 import { KitNeed } from './kit.ts';
 import { LegFields, Mode } from './trips.ts';
@@ -94,6 +95,7 @@ export const TryOn = z.strictObject({
     .describe('documents of mine as if they were on file, and good for the days'),
   customsList: z.boolean().optional().describe('as if the customs list were made'),
   withoutImported: z.array(Key).max(100).optional().describe('times of other calendars as if they were moved out of the way'),
+  edits: EditTryOn.optional().describe('edits as if they were moved or done by others, or my edit days were longer'),
   asSecondPencil: z.boolean().optional().describe('the candidate stands behind every pencil that is before it'),
   stillOpen: z.boolean().optional().describe('they would still take an answer though their reply-by is past'),
 });

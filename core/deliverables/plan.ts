@@ -3,6 +3,7 @@
  */
 import type { EditPlan, PlannedEdit } from '../contract/deliverables.ts';
 import { instantText, wallAt } from '../time/read.ts';
+import { nextDate } from '../time/wall.ts';
 import { dateOfEnd } from './chain.ts';
 import { planSentence, standingOf, waitsOf } from './edit-words.ts';
 import { isOut, type EditGround, type OpenEdit } from './ground.ts';
@@ -89,16 +90,31 @@ function planned(
   };
 }
 
+/** What takes the time of one edit in a plan that is laid. */
+export function takersOfEdit(each: LaidEdit, ground: EditGround, lying: Laid): Taker[] {
+  const owner = new Map(ground.edits.flatMap((edit) => edit.stages.map(({ id }) => [id, edit] as const)));
+  return takersBetween(
+    each,
+    ground,
+    lying,
+    blocksOf(ground, lying, owner).map((block) => workedOf(block, owner)),
+  );
+}
+
 /** From when its files are there to its end, or to the end of the calendar where it has none. */
 function takersBetween({ edit, finish }: LaidEdit, ground: EditGround, { slots }: Laid, work: readonly Worked[]): Taker[] {
   const from = Math.max(ground.now, edit.filesAt);
   const to = finish ?? slots.at(-1)?.end ?? from;
-  const [first, last] = [wallAt(from, ground.zone).slice(0, 10), dateOfEnd(Math.max(to, from + 1), ground.zone)];
+  // The day of the wrap itself is gone before the files are there.
+  const first = nextDateIf(edit.filesAt > ground.now, wallAt(from, ground.zone).slice(0, 10));
+  const last = dateOfEnd(Math.max(to, from + 1), ground.zone);
   return takersOf(edit.id, work, awayBetween(ground, first, last), from, to);
 }
 
+const nextDateIf = (later: boolean, date: string): string => (later ? nextDate(date) : date);
+
 /** Dates that a job takes from editing: none on days that are without editing anyway. */
-export function awayBetween({ dates, settings, holidays }: EditGround, first: string, last: string): EditGround['dates'] {
+function awayBetween({ dates, settings, holidays }: EditGround, first: string, last: string): EditGround['dates'] {
   const free = (date: string) =>
     settings.closedWeekdays.includes(Temporal.PlainDate.from(date).dayOfWeek) || (!settings.onHolidays && holidays.has(date));
   return dates.filter((date) => date.date >= first && date.date <= last && isOut(date, settings) && !free(date.date));

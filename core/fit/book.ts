@@ -8,6 +8,7 @@ import type { Hand } from '../contract/people.ts';
 import type { Money, Place, DayKind, Role } from '../contract/parts.ts';
 import type { Firmness } from '../contract/road.ts';
 import type { Mode } from '../contract/trips.ts';
+import type { EditGround } from '../deliverables/ground.ts';
 
 /** One paid date with its instants already resolved at the place. */
 export type BookDay = {
@@ -42,6 +43,8 @@ export type BookJob = {
   covers?: readonly { handId: string; dates: readonly string[] }[];
   /** Of a job on the books: days that hands do. `days` is without them; the kit is needed on them all the same. */
   handDays?: readonly BookDay[];
+  /** Of a candidate: what it promises, as far as its edit hours are known. */
+  edits?: readonly { what: string; due: string | null; halfHours: number }[];
   /** It is taken as second pencil: the pencils before it stand first, and that is agreed. */
   second?: boolean;
   /** What was asked for and made of its papers. */
@@ -102,6 +105,8 @@ export type Book = {
   documents?: readonly BookDocument[];
   /** Public holidays at home between two dates, for lead times; asked only where one matters. */
   holidays?: (from: string, to: string) => ReadonlySet<string>;
+  /** What is promised and when I can edit, without the candidate; left out where edits are not looked at. */
+  edits?: EditGround;
 };
 
 /** Somebody who could be asked to cover days; `jobs` are those that they said yes to, as ink, or hold in pencil, with their days alone. */

@@ -9,6 +9,7 @@ import type { Book, BookJob } from './book.ts';
 import { findingOf, neighboursOf } from './between.ts';
 import { chainFindings } from './chain.ts';
 import { departureFindings, pastFindings, replyByFindings } from './clocks.ts';
+import { editFindings } from './edits.ts';
 import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
 import { givenUpFindings } from './given-up.ts';
@@ -42,7 +43,7 @@ export type FitInput = {
  */
 export function checkFit(input: FitInput): FitResult {
   const tried = input.tryOn ?? {};
-  return offered(assess(input), tried, input.now, (tryOn) => assess({ ...input, tryOn }));
+  return offered(assess(input), tried, input.now, (tryOn) => assess({ ...input, tryOn }, false));
 }
 
 /** A job with every day that its kit is needed on, whoever does it. */
@@ -50,8 +51,11 @@ function withHandDays(job: BookJob): BookJob {
   return job.handDays ? { ...job, days: [...job.days, ...job.handDays] } : job;
 }
 
-/** The same without asking of each lift whether it would help. */
-export function assess(input: FitInput): FitResult {
+/**
+ * The same without asking of each lift whether it would help.
+ * @param searched lifts that have to be searched for are asked for too
+ */
+export function assess(input: FitInput, searched = true): FitResult {
   const { book, candidate, mine, covers } = triedOn(input.book, input.candidate, input.tryOn);
   const { home } = book;
   const find = wayFinder(book.ways);
@@ -80,6 +84,7 @@ export function assess(input: FitInput): FitResult {
     ...importedFindings(book.imported ?? [], lane, moves, home),
     ...kitFindings(candidate, kitLane, book.kit ?? [], kitSpans(candidate, moves, home), home),
     ...paperFindings({ book, candidate, mine, moves, covers, tryOn: input.tryOn, now: input.now }),
+    ...editFindings({ book, mine, moves, tryOn: input.tryOn, searched }),
     ...chainFindings(mine),
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),

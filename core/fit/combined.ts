@@ -1,6 +1,7 @@
 /**
  * Changes that are tried on together, as one. The order in which they were tried on never matters.
  */
+import type { EditTryOn } from '../contract/deliverables.ts';
 import type { TryOn } from '../contract/try-on.ts';
 
 /**
@@ -29,9 +30,39 @@ function both(a: TryOn, b: TryOn): TryOn {
     ...each('withoutJobs', a, b),
     ...each('withoutPersonal', a, b),
     ...each('documents', a, b),
+    ...(a.edits || b.edits ? { edits: bothEdits(a.edits ?? {}, b.edits ?? {}) } : {}),
     ...(a.customsList || b.customsList ? { customsList: true } : {}),
     ...(a.asSecondPencil || b.asSecondPencil ? { asSecondPencil: true } : {}),
     ...(a.stillOpen || b.stillOpen ? { stillOpen: true } : {}),
+  };
+}
+
+/** Of two moves of one edit the later date counts, of two days the longer. */
+function bothEdits(a: EditTryOn, b: EditTryOn): EditTryOn {
+  const later = new Map<string, string>();
+  for (const { deliverableId, due } of [...(a.moved ?? []), ...(b.moved ?? [])]) {
+    const other = later.get(deliverableId);
+    later.set(deliverableId, other !== undefined && other > due ? other : due);
+  }
+  const hired = [...new Set([...(a.hired ?? []), ...(b.hired ?? [])])].toSorted();
+  const hoursADay = Math.max(a.hoursADay ?? 0, b.hoursADay ?? 0);
+  const closed =
+    a.closedWeekdays && b.closedWeekdays
+      ? a.closedWeekdays.filter((day) => b.closedWeekdays?.includes(day))
+      : (a.closedWeekdays ?? b.closedWeekdays);
+  return {
+    ...(hired.length > 0 ? { hired } : {}),
+    ...(later.size > 0
+      ? {
+          moved: [...later]
+            .map(([deliverableId, due]) => ({ deliverableId, due }))
+            .toSorted((one, other) => one.deliverableId.localeCompare(other.deliverableId)),
+        }
+      : {}),
+    ...(hoursADay > 0 ? { hoursADay } : {}),
+    ...(a.onTravelDays || b.onTravelDays ? { onTravelDays: true } : {}),
+    ...(a.onShootDays || b.onShootDays ? { onShootDays: true } : {}),
+    ...(closed ? { closedWeekdays: closed } : {}),
   };
 }
 

@@ -25,7 +25,7 @@ export function nearestDates(input: FitInput, withinDays: number, limit: number)
       const candidate = moved && { ...moved, legs: [] };
       if (!candidate || candidate.days.some((day) => day.callAt <= input.now)) continue;
       // The reply-by belongs to the asking, not to the dates.
-      const result = assess({ ...input, candidate, replyBy: null });
+      const result = assess({ ...input, candidate, replyBy: null }, false);
       if (result.answer === 'not possible') continue;
       const answer = tickets.length === 0 ? result.answer : 'free if';
       const reason = [...reasonOf(result), ...stayBehind(tickets, input.book.home)].join(' ');

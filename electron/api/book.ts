@@ -4,6 +4,8 @@
 import type { Job } from '../../core/contract/jobs.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
 import type { Book, BookDay, BookJob, BookWay, JobPapers } from '../../core/fit/book.ts';
+import { knownEdits } from '../../core/jobs/edits.ts';
+import { halfHoursOf } from '../../core/deliverables/make-stages.ts';
 import { movedBy } from '../../core/fit/moved.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
@@ -42,6 +44,7 @@ export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
   if (!place || days.length === 0) return null;
   const live = pencil?.state === 'live' ? pencil : null;
   const { tickets, ways } = ticketsAndWays(legs);
+  const edits = knownEdits(job).flatMap(({ what, due, hours }) => (hours === null ? [] : [{ what, due, halfHours: halfHoursOf(hours) }]));
   const candidate: BookJob = {
     id,
     title,
@@ -54,6 +57,7 @@ export function jobOnBooks(db: ReadableDb, job: Job): OnBooks | null {
     kit,
     role,
     covers: saidYes(db, [id])(id),
+    ...(edits.length > 0 ? { edits } : {}),
     papers: papersOf(db, job),
   };
   return { candidate, ways };

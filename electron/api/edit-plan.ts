@@ -12,7 +12,8 @@ import { halfHoursLeft } from '../../core/deliverables/spent.ts';
 import { stageNames } from '../../core/deliverables/make-stages.ts';
 import { takenDates } from '../../core/road/taken-dates.ts';
 import { linesOf } from '../../core/road/lines.ts';
-import { openEdits, pinsAhead, soldEditDays, type StoredEdit } from '../../db/open-edits.ts';
+import type { Book, BookJob } from '../../core/fit/book.ts';
+import { anyOpenEdit, openEdits, pinsAhead, soldEditDays, type StoredEdit } from '../../db/open-edits.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, midnight, ownSetup } from './book.ts';
 import type { Context } from './context.ts';
@@ -26,11 +27,11 @@ const plansBefore = new WeakMap<Context['store'], readonly Block[]>();
 
 /**
  * What the plan is laid on now.
+ * @param now epoch milliseconds
  * @param leaveOutJob a job whose dates are not counted, because they are asked about
  * @throws REFUSED before the first set-up
  */
-export function editGround(db: ReadableDb, context: Context, leaveOutJob: string | null = null): EditGround {
-  const now = context.now();
+function editGround(db: ReadableDb, context: Context, now: number, leaveOutJob: string | null = null): EditGround {
   const setup = ownSetup(db);
   const { zone } = setup.home;
   const { from, to } = datesAhead(now, zone);
@@ -39,7 +40,14 @@ export function editGround(db: ReadableDb, context: Context, leaveOutJob: string
   const ink = { ...book, jobs: book.jobs.filter(({ firmness }) => firmness === 'ink') };
   const dates = linesOf({ book: ink, candidate: null }).lines.flatMap((line): TakenDate[] => takenDates(line, zone));
   const times: TakenTime[] = [
-    ...(book.personal ?? []).map(({ startAt, endAt, title }) => ({ start: startAt, end: endAt, jobId: null, title, editing: false })),
+    ...(book.personal ?? []).map(({ id, startAt, endAt, title }) => ({
+      start: startAt,
+      end: endAt,
+      jobId: null,
+      title,
+      editing: false,
+      ...(id === null ? {} : { personalId: id }),
+    })),
     ...soldEditDays(db, now)
       .filter(({ jobId }) => jobId !== leaveOutJob)
       .map((day) => ({ ...day, editing: true })),
@@ -81,9 +89,15 @@ function openEdit({ stages, filesAt, sameDay, clientId: _clientId, ...edit }: St
   };
 }
 
+/** What is promised and when I can edit, for the check of a candidate; nothing where no edit is promised on either side. `now` in epoch ms. */
+export function editsBeside(db: ReadableDb, context: Context, now: number, candidate: BookJob): Pick<Book, 'edits'> {
+  if (!candidate.edits && !anyOpenEdit(db)) return {};
+  return { edits: editGround(db, context, now, candidate.id) };
+}
+
 /** The plan as it is now; it is what the next one settles its ties by. */
 export function plannedNow(db: ReadableDb, context: Context): { ground: EditGround; lying: Laid } {
-  const ground = editGround(db, context);
+  const ground = editGround(db, context, context.now());
   const lying = laid(ground);
   plansBefore.set(context.store, lying.plan.blocks);
   return { ground, lying };

@@ -15,6 +15,8 @@ import { epochOf, WallTimeError } from '../../core/time/read.ts';
 import { jobById } from '../../db/jobs.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { asIfMoved, bookNear, jobOnBooks, midnightsAround, spanOf } from './book.ts';
+import type { Context } from './context.ts';
+import { editsBeside } from './edit-plan.ts';
 import { agreeing, placedDays } from './job-facts.ts';
 import { os } from './os.ts';
 import { badInput, notFound } from './trouble.ts';
@@ -30,7 +32,7 @@ const DAY = 86_400_000;
 const check = os.fit.check.handler(({ input, context }): { result: FitResult; stringline: Stringline | null } => {
   const now = input.now ? epochOf(input.now) : context.now();
   return context.store.read((db) => {
-    const probe = probeOf(db, input, now, 0);
+    const probe = probeOf(db, context, input, now, 0);
     if ('missing' in probe) return unknown(probe.missing);
     const { book, mine } = placeable(() => triedOn(probe.book, probe.candidate, input.tryOn));
     const shown = midnightsAround(spanOf([...probe.candidate.days, ...mine.days]), AROUND, probe.book.home.zone);
@@ -41,7 +43,7 @@ const check = os.fit.check.handler(({ input, context }): { result: FitResult; st
 const nearest = os.fit.nearest.handler(({ input, context }): { nearest: Nearest[] } => {
   const now = input.now ? epochOf(input.now) : context.now();
   return context.store.read((db) => {
-    const probe = probeOf(db, input, now, input.withinDays * DAY);
+    const probe = probeOf(db, context, input, now, input.withinDays * DAY);
     if ('missing' in probe) return { nearest: [] };
     const found = placeable(() => nearestDates({ ...probe, tryOn: input.tryOn, now }, input.withinDays, input.limit));
     return {
@@ -61,7 +63,13 @@ function placeable<T>(work: () => T): T {
 }
 
 /** What is asked about, with the books around it. @param margin more of the books on each side, ms */
-function probeOf(
+function probeOf(db: ReadableDb, context: Context, asked: Asked, now: number, margin: number): Probe | { missing: string[] } {
+  const probe = placedProbe(db, asked, now, margin);
+  if ('missing' in probe) return probe;
+  return { ...probe, book: { ...probe.book, ...editsBeside(db, context, now, probe.candidate) } };
+}
+
+function placedProbe(
   db: ReadableDb,
   { jobId, candidate, tryOn, shiftDays = 0 }: Asked,
   now: number,

@@ -12,6 +12,7 @@ import { neighbours } from './neighbours.ts';
 import { ownTickets } from './own-tickets.ts';
 import { papers } from './papers.ts';
 import { pencilsAndClocks } from './pencils-and-clocks.ts';
+import { promisedEdits } from './promised-edits.ts';
 import type { Situation } from './shape.ts';
 import { waysHome } from './ways-home.ts';
 import { zonesAndNights } from './zones-and-nights.ts';
@@ -32,5 +33,6 @@ export const everySituation: readonly Situation[] = [
   ...waysHome,
   ...editDays,
   ...papers,
+  ...promisedEdits,
   ...handsWhoSaidYes,
 ];

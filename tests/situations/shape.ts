@@ -7,7 +7,10 @@ import type { DayKind, Place, Role } from '../../core/contract/parts.ts';
 import type { Mode } from '../../core/contract/trips.ts';
 import type { TryOn } from '../../core/contract/try-on.ts';
 import type { Book, BookDay, BookDocument, BookHand, BookJob, BookLeg, JobPapers, KitItem } from '../../core/fit/book.ts';
+import { EDIT_SETTINGS, type EditGround } from '../../core/deliverables/ground.ts';
 import type { FitInput } from '../../core/fit/check.ts';
+import { linesOf } from '../../core/road/lines.ts';
+import { takenDates } from '../../core/road/taken-dates.ts';
 import { instantOf, instantText } from '../../core/time/read.ts';
 import { dateLater, wrapAfter } from '../../core/time/wall.ts';
 import { timeAround } from '../../core/trips/ways.ts';
@@ -55,8 +58,15 @@ type OwnThing = {
   service?: readonly [from: string, to: string, count: number];
 };
 
+/** An edit that is promised, one stage; its files are there at the last wrap of its job, or since long. */
+type PromisedEdit = { name: string; of: string; due: string | null; hours: number; sameDay?: boolean };
+
 export type Situation = {
   name: string;
+  /** What is promised; edits are looked at as soon as a list of them is given, at six hours a day, Monday to Friday. */
+  edits?: readonly PromisedEdit[];
+  /** What the candidate promises itself. */
+  promises?: readonly { name: string; due: string | null; hours: number }[];
   home: Place;
   restHours?: number;
   ways?: readonly { between: readonly [Place, Place]; minutes: number; mode?: Mode }[];
@@ -97,6 +107,8 @@ export function inputOf({
   now,
   replyBy,
   tryOn,
+  edits,
+  promises = [],
 }: Situation): FitInput {
   const book: Book = {
     home,
@@ -114,14 +126,46 @@ export function inputOf({
     hands: hands.map(handOf),
     ...(documents ? { documents: documents.map(documentOf), holidays: () => new Set(holidays) } : {}),
   };
+  const nowAt = now === undefined ? LONG_AGO : at(now, home);
+  if (edits) book.edits = editsOn(book, edits, nowAt);
   const reply = replyBy === undefined ? null : { wall: replyBy, zone: home.zone, at: instantText(at(replyBy, home)) };
-  const asked = jobOf({ title: 'This job', ...candidate }, null);
+  const own = promises.map(({ name, due, hours }) => ({ what: name, due, halfHours: hours * 2 }));
+  const asked = { ...jobOf({ title: 'This job', ...candidate }, null), ...(own.length > 0 ? { edits: own } : {}) };
   return {
     book,
     candidate: candidate.pencilled === undefined ? { ...asked, firmness: 'candidate' } : asked,
-    now: now === undefined ? LONG_AGO : at(now, home),
+    now: nowAt,
     replyBy: reply,
     tryOn,
+  };
+}
+
+function editsOn(book: Book, edits: readonly PromisedEdit[], now: number): EditGround {
+  const { zone } = book.home;
+  const lines = linesOf({ book: { ...book, jobs: book.jobs.filter(({ firmness }) => firmness === 'ink') }, candidate: null }).lines;
+  return {
+    now,
+    zone,
+    settings: EDIT_SETTINGS,
+    holidays: new Set(),
+    edits: edits.map(({ name, of, due, hours, sameDay = false }) => {
+      const job = book.jobs.find(({ title }) => title === of);
+      const stage = { id: `${name}/cut`, kind: 'fine cut' as const, name: 'Fine cut', halfHours: hours * 2, releaseDate: null, sent: null };
+      const filesAt = Math.max(0, ...(job?.days ?? []).map(({ wrapAt }) => wrapAt));
+      const whole = { internalDate: null, windowDays: 0, editor: null, theirs: new Set<string>(), stages: [stage] };
+      return { id: name, jobId: job?.id ?? of, jobTitle: of, name, due, sameDay, filesAt, ...whole };
+    }),
+    dates: lines.flatMap((line) => takenDates(line, zone)),
+    times: (book.personal ?? []).map(({ id, title, startAt, endAt }) => ({
+      start: startAt,
+      end: endAt,
+      jobId: null,
+      title,
+      editing: false,
+      ...(id === null ? {} : { personalId: id }),
+    })),
+    pins: [],
+    previous: [],
   };
 }
 
