@@ -34,16 +34,18 @@ function distinct(marks: readonly Dated[]): Dated[] {
   return [...seen.values()];
 }
 
-/** The date above a leg that has none: in the same paragraph, or the last that stood in a heading without a time. */
+/**
+ * The date above a leg that has none, where it is a heading: a line without a time, and nothing but lines without times and numbers above
+ * it in its paragraph. A date of another leg is not its date.
+ */
 function headingOf(all: readonly Marked[], from: number): Dated | undefined {
-  let sameParagraph = !all[from]?.afterBlank;
-  for (let at = from - 1; at >= 0; at -= 1) {
-    const unit = all[at];
-    const date = unit?.dates.at(-1);
-    if (unit && date) return sameParagraph || unit.times.length === 0 ? date : undefined;
-    if (unit?.afterBlank) sameParagraph = false;
+  const at = all.findLastIndex((unit, order) => order < from && unit.dates.length > 0);
+  for (let order = at; order >= 0; order -= 1) {
+    const unit = all[order];
+    if (!unit || unit.times.length > 0 || unit.numbers.length > 0) return undefined;
+    if (unit.afterBlank) break;
   }
-  return undefined;
+  return all[at]?.dates.at(-1);
 }
 
 /** "03/04": both readings, the day first and the month first; one where the other such dates of the text are all written in one way. */

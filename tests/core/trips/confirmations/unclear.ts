@@ -53,6 +53,28 @@ export const unclear: readonly Confirmation[] = [
     legs: ['flight ZQ 412 | DLH > ORD | ? > ? | depart'],
   },
   {
+    name: 'a second flight without a date: that of the first is not its date',
+    text: `Flight ZQ 412, Monday 14 December 2026
+Duluth (DLH) 06:15
+Chicago (ORD) 07:40
+
+Flight ZQ 415
+Chicago (ORD) 17:55
+Duluth (DLH) 19:30`,
+    legs: ['flight ZQ 412 | DLH > ORD | 2026-12-14T06:15 > 2026-12-14T07:40', 'flight ZQ 415 | ORD > DLH | ? > ? | depart'],
+  },
+  {
+    name: 'the same with the date under the times of the first',
+    text: `06:15 Duluth (DLH)
+07:40 Chicago (ORD)
+14 Dec 2026, ZQ 412
+
+17:55 Chicago (ORD)
+19:30 Duluth (DLH)
+ZQ 415`,
+    legs: ['flight ZQ 412 | DLH > ORD | 2026-12-14T06:15 > 2026-12-14T07:40', 'flight ZQ 415 | ORD > DLH | ? > ? | depart'],
+  },
+  {
     name: 'neither year nor weekday',
     text: 'Flight ZQ 412 on 14 December, Duluth (DLH) 06:15, Chicago (ORD) 07:40',
     legs: ['flight ZQ 412 | DLH > ORD | 2026-12-14T06:15 > 2026-12-14T07:40 | depart'],
