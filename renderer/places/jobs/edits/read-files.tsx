@@ -19,14 +19,16 @@ const OFTEN = 400;
 /** The reading as it is now, asked again while it runs. */
 export function useReading(begun: Reading | null): Reading | null {
   const run = begun?.run ?? '';
+  // One that has ended stays as it is, and is forgotten once its list is on the books.
+  const runs = (found: { reading: Reading } | undefined): boolean => (found ?? { reading: begun }).reading?.state === 'reading';
   const { data } = useQuery(
     ask.handovers.progress.queryOptions({
       input: { run },
-      enabled: begun?.state === 'reading',
-      refetchInterval: ({ state }) => (state.data && state.data.reading.state !== 'reading' ? false : OFTEN),
+      enabled: ({ state }) => begun?.state === 'reading' && runs(state.data),
+      refetchInterval: OFTEN,
     }),
   );
-  return data && data.reading.run === run ? data.reading : begun;
+  return begun?.state === 'reading' && data?.reading.run === run ? data.reading : begun;
 }
 
 /** Say which files, and have them read: the page never sees them, the program does. */
