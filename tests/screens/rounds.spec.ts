@@ -117,6 +117,12 @@ test('time is typed, and one clock is started and stopped', async ({ page }) => 
   await accessible(page);
   const { running } = (await host.call('spent.running')) as { running: { deliverableId: string } | null };
   expect(running?.deliverableId).toBe(edit);
+  await sheet.getByRole('button', { name: 'It ended earlier: picture lock of Highlights' }).click();
+  await sheet.getByRole('textbox', { name: 'The work ended' }).fill(`${today().add({ days: 2 })}T10:00`);
+  await sheet.getByRole('button', { name: 'Stop it there' }).click();
+  await expect(sheet.getByText(/The end is dated after now/).first()).toBeVisible();
+  await accessible(page);
+  await sheet.getByRole('button', { name: 'Let it run' }).click();
   await pressEnter(sheet.getByRole('button', { name: 'Stop the clock: picture lock of Highlights' }));
   await expect(sheet.getByText('the clock runs')).toBeHidden();
   await sheet.locator('summary', { hasText: /^\d+ entr/ }).click();
@@ -124,5 +130,6 @@ test('time is typed, and one clock is started and stopped', async ({ page }) => 
   await expect(page.getByText('The time is off.')).toBeVisible();
   await page.getByRole('button', { name: 'Put it back' }).click();
   await expect(sheet.getByText(/^2 h 30 min of \d+ h/)).toBeVisible();
-  expect(complaints).toEqual([]);
+  // The one refusal that was provoked.
+  expect(complaints).toEqual([expect.stringContaining('400')]);
 });

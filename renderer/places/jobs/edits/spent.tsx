@@ -15,6 +15,7 @@ import { Fold } from '../../../parts/fold.tsx';
 import table from '../../../parts/table.module.css';
 import { useOneOpen } from '../../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../../undo.ts';
+import { EndForm } from './end-form.tsx';
 import style from './rounds.module.css';
 import { TimeForm } from './time-form.tsx';
 
@@ -32,7 +33,7 @@ export function Spent({
 }) {
   // A clock that runs counts minutes, so it is read again twice a minute.
   const asked = useQuery({ ...ask.spent.of.queryOptions({ input: { deliverableId: deliverable.id } }), refetchInterval: 30_000 });
-  const [editing, setEditing, close] = useOneOpen<TimeSpent | 'new'>();
+  const [editing, setEditing, close] = useOneOpen<TimeSpent | 'new' | 'end'>();
   const time = asked.data;
   const locked = deliverable.off || job.state === 'cancelled';
   if (!time || (locked && time.entries.length === 0)) return null;
@@ -60,7 +61,8 @@ export function Spent({
           {`The clock runs on ${elsewhere.name} of ${elsewhere.title}, ${elsewhere.stage}: ${lengthInWords(elsewhere.minutes)}. Starting it here stops it there.`}
         </p>
       ) : null}
-      {editing ? (
+      {editing === 'end' && runs && time.running ? <EndForm running={time.running} zone={home.zone} onDone={close} /> : null}
+      {editing && editing !== 'end' ? (
         <TimeForm
           key={editing === 'new' ? 'new' : editing.id}
           deliverableId={deliverable.id}
@@ -71,7 +73,7 @@ export function Spent({
         />
       ) : null}
       <Fold title="The clock, and hours by stage" open={runs}>
-        <StageTable time={time} names={names} deliverable={deliverable} locked={locked} />
+        <StageTable time={time} names={names} deliverable={deliverable} locked={locked} onEnd={() => setEditing('end')} />
       </Fold>
       {time.past && time.past.sentences.length > 0 ? (
         <p className={style.second}>{`Past edits of this template: ${time.past.sentences.join(' ')}`}</p>
@@ -91,8 +93,14 @@ export function Spent({
   );
 }
 
-function StageTable(props: { time: DeliverableTime; names: Names; deliverable: Pick<Deliverable, 'id' | 'name'>; locked: boolean }) {
-  const { time, names, deliverable, locked } = props;
+function StageTable(props: {
+  time: DeliverableTime;
+  names: Names;
+  deliverable: Pick<Deliverable, 'id' | 'name'>;
+  locked: boolean;
+  onEnd: () => void;
+}) {
+  const { time, names, deliverable, locked, onEnd } = props;
   const { running: saving } = useDeeds();
   const { running } = time;
   const rows = time.stages.filter(({ minutes, estimate }) => minutes > 0 || estimate > 0);
@@ -139,13 +147,18 @@ function StageTable(props: { time: DeliverableTime; names: Names; deliverable: P
                 </td>
                 <td className={table.figures}>
                   {locked || (done && !runs) ? null : runs && running ? (
-                    <Button
-                      isDisabled={saving > 0}
-                      onPress={() => stop(running)}
-                      aria-label={`Stop the clock: ${name} of ${deliverable.name}`}
-                    >
-                      Stop the clock
-                    </Button>
+                    <span className={style.clock}>
+                      <Button kind="quiet" onPress={onEnd} aria-label={`It ended earlier: ${name} of ${deliverable.name}`}>
+                        It ended earlier
+                      </Button>
+                      <Button
+                        isDisabled={saving > 0}
+                        onPress={() => stop(running)}
+                        aria-label={`Stop the clock: ${name} of ${deliverable.name}`}
+                      >
+                        Stop the clock
+                      </Button>
+                    </span>
                   ) : (
                     <Button
                       kind="quiet"
