@@ -24,6 +24,7 @@ export const Clock = z.strictObject({
     'reminder',
     'pay hand',
     'notes',
+    'edit',
     'approval',
     'originals',
     'hand',
@@ -46,10 +47,13 @@ export type Clock = z.infer<typeof Clock>;
 export const DeskLine = z.strictObject({
   id: z
     .string()
-    .regex(/^(moved-up:[0-9a-f-]{36}:[0-9a-f-]{36}|clock:[0-9a-f-]{36})$/, 'is not a line of the Desk')
-    .describe('what ended and who moved up, or which clock changed'),
+    .regex(
+      /^(moved-up:[0-9a-f-]{36}:[0-9a-f-]{36}|clock:[0-9a-f-]{36}|calendar:([0-9a-f-]{36}|out):\d{1,15})$/,
+      'is not a line of the Desk',
+    )
+    .describe('what ended and who moved up, which clock changed, or which calendar cannot be read since when'),
   at: InstantText,
-  jobId: Id.nullable().describe('null for time of my own'),
+  jobId: Id.nullable().describe('null for time of my own and for calendars'),
   sentence: z.string(),
   second: z.string(),
 });

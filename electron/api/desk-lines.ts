@@ -3,10 +3,13 @@
  */
 import type { DeskLine } from '../../core/contract/desk.ts';
 import type { Job } from '../../core/contract/jobs.ts';
+import { calendarLines } from '../../core/calendars/desk.ts';
 import { SHOWN } from '../../core/desk/clocks.ts';
 import { movedUp } from '../../core/desk/moved-up.ts';
 import { ranksOf } from '../../core/fit/ranks.ts';
 import { instantText } from '../../core/time/read.ts';
+import { outRow } from '../../db/calendar-out.ts';
+import { calendarReadStates } from '../../db/calendars.ts';
 import { clockNotesOf, putClockNoteAway } from '../../db/clock-rules.ts';
 import { goneHolds } from '../../db/gone.ts';
 import { writeHistory } from '../../db/keeping.ts';
@@ -42,6 +45,18 @@ export function clockLines(db: ReadableDb): DeskLine[] {
     sentence,
     second: 'It keeps its time on the clock there.',
   }));
+}
+
+/** Calendars that cannot be read, and the file of my dates that cannot be written; what was put away stays so while it lasts. */
+export function calendarTroubles(db: ReadableDb): DeskLine[] {
+  const unread = calendarReadStates(db).flatMap(({ calendar: { id, name, isOn, trouble }, troubleAt }) =>
+    isOn && trouble && troubleAt !== null ? [{ id, name, trouble, at: troubleAt }] : [],
+  );
+  const row = outRow(db);
+  const lines = calendarLines(unread, row?.isOn && row.trouble ? { trouble: row.trouble, at: row.updatedAt } : null);
+  if (lines.length === 0) return lines;
+  const away = putAwaySince(db, 0);
+  return lines.filter(({ id }) => !away.has(id));
 }
 
 /** The id of the note behind a line on clocks. */

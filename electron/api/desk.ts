@@ -7,6 +7,7 @@ import type { Stringline } from '../../core/contract/road.ts';
 import { clocksOf, SHOWN, type DeskJob } from '../../core/desk/clocks.ts';
 import { laidOnDesk } from '../../core/desk/laid.ts';
 import { monthOf } from '../../core/desk/month.ts';
+import type { Book } from '../../core/fit/book.ts';
 import { assess } from '../../core/fit/check.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
 import { epochOf, wallAt } from '../../core/time/read.ts';
@@ -14,10 +15,14 @@ import { dateLater } from '../../core/time/wall.ts';
 import { deskJobIds } from '../../db/desk.ts';
 import { daysOf } from '../../db/job-days.ts';
 import { jobById, momentAt, newestQuote } from '../../db/jobs.ts';
+import { anyOpenEdit } from '../../db/open-edits.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, jobForBook, midnight, spanOf } from './book.ts';
 import { bringBack, calendarTroubles, clockLines, linesOf, putAway } from './desk-lines.ts';
+import type { Context } from './context.ts';
+import { editClocksNow } from './edit-clocks.ts';
+import { editsBeside, plannedNow } from './edit-plan.ts';
 import { handOverClocks } from './hand-over-clocks.ts';
 import { askClocks } from './hands.ts';
 import { homeZone } from './job-facts.ts';
@@ -40,7 +45,8 @@ const see = os.desk.see.handler(({ context }) =>
     const setup = setupRow(db)?.fields;
     const zone = homeZone(db, context);
     const jobs = jobsOnDesk(db, now, zone);
-    const answers = setup ? answersTo(db, jobs, now) : new Map<string, Answer | null>();
+    const planned = setup && anyOpenEdit(db) ? plannedNow(db, context) : null;
+    const answers = setup ? answersTo(db, context, jobs, planned?.ground) : new Map<string, Answer | null>();
     const pencils = setup ? pencilsAmong(db, jobs, now) : new Map<string, Pencilled>();
     const asDeskJobs = jobs.map((job) => deskJob(db, job, answers.get(job.id) ?? null, pencils.get(job.id)));
     const ofJobs = clocksOf(asDeskJobs, now, zone);
@@ -50,6 +56,7 @@ const see = os.desk.see.handler(({ context }) =>
       ...kitClocks(db, now, zone),
       ...askClocks(db, now, zone),
       ...notesClocks(db, context),
+      ...(planned ? editClocksNow(db, planned) : []),
       ...handOverClocks(db, context),
       ...furtherClocks(db, now, zone),
       ...forgottenClocks(db, now, zone),
@@ -114,16 +121,18 @@ function pencilsAmong(db: ReadableDb, jobs: readonly Job[], now: number): Map<st
 }
 
 /** What the check says to open inquiries, where place and days are known. */
-function answersTo(db: ReadableDb, jobs: readonly Job[], now: number): Map<string, Answer | null> {
+function answersTo(db: ReadableDb, context: Context, jobs: readonly Job[], edits: Book['edits']): Map<string, Answer | null> {
   const waiting = jobs.filter((job) => job.state === 'inquiry').slice(0, CHECKED);
-  return new Map(waiting.map((job) => [job.id, answerTo(db, job, now)]));
+  return new Map(waiting.map((job) => [job.id, answerTo(db, context, job, edits)]));
 }
 
-function answerTo(db: ReadableDb, job: Job, now: number): Answer | null {
+function answerTo(db: ReadableDb, context: Context, job: Job, edits: Book['edits']): Answer | null {
   const candidate = jobForBook(db, job);
   if (!candidate) return null;
+  const now = context.now();
   const book = bookNear(db, { ...spanOf(candidate.days), now, leaveOutJob: job.id });
-  return assess({ book, candidate, tryOn: undefined, now, replyBy: job.replyBy }).answer;
+  const promised = edits ? { edits } : editsBeside(db, context, now, candidate);
+  return assess({ book: { ...book, ...promised }, candidate, tryOn: undefined, now, replyBy: job.replyBy }, false).answer;
 }
 
 /** From today's midnight at home on, epoch ms. */

@@ -70,10 +70,12 @@ export function keepCalendars(context: Context, log: Log, every = MINUTE): KeptC
       const { id, path, version, trouble } = state.calendar;
       const found = await filesOf(path);
       if (isClosed) return;
-      const from = `${version} ${'what' in found ? found.what : found.stamp}`;
+      const from = markOf(version, found);
       if (!isStale(state, found, context.now()) || (trouble && tried.get(id) === from)) continue;
-      tried.set(id, from);
       await readCalendar(context, id);
+      // What changed meanwhile was not what was read.
+      if (markOf(version, await filesOf(path)) === from) tried.set(id, from);
+      else tried.delete(id);
     }
   }
 
@@ -103,6 +105,8 @@ function isStale({ calendar, stamp, readFrom }: CalendarReadState, found: Found 
   if ('what' in found) return calendar.trouble?.what !== found.what;
   return stamp !== found.stamp || readFrom === null || calendar.trouble !== null || now - BACK - readFrom >= READ_ANEW;
 }
+
+const markOf = (version: number, found: Found | CalendarTrouble): string => `${version} ${'what' in found ? found.what : found.stamp}`;
 
 function feedWanted(db: Parameters<typeof outRow>[0]): { key: string; port: number; path: string } | null {
   const { isOn = false, feedKey: key = null, feedPort: port = null, folder = '' } = outRow(db) ?? {};

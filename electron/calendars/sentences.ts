@@ -7,7 +7,7 @@ const KEPT = 'What was read of it before still counts.';
 const CHANGE = 'or change where it lies in Setup.';
 const trouble = (what: string, todo: string, kept = KEPT): CalendarTrouble => ({ what, kept, todo });
 
-export const goneTrouble = () => trouble('It is not there any more.', `Put it back, ${CHANGE}`);
+export const goneTrouble = () => trouble('There is no file or folder at its path.', `Put it back, ${CHANGE}`);
 export const damagedPath = (code: string) =>
   ['EACCES', 'EPERM'].includes(code)
     ? trouble('It may not be read by this user.', `Give yourself the right to read it, ${CHANGE}`)

@@ -7,11 +7,13 @@ import style from './lines.module.css';
 
 /** What happened by itself since one looked last; each line can be put away. */
 export function Lines({ lines }: { lines: readonly DeskLine[] }) {
-  const clocks = lines.filter(({ id }) => id.startsWith('clock:'));
+  const of = (kind: string) => lines.filter(({ id }) => id.startsWith(`${kind}:`));
+  const [calendars, clocks] = [of('calendar'), of('clock')];
   return (
     <>
+      <Told title="Calendars" id="calendars-unread" lines={calendars} />
       <Told title="Clocks changed" id="clocks-changed" lines={clocks} />
-      <Told title="Moved up" id="moved-up" lines={lines.filter((line) => !clocks.includes(line))} />
+      <Told title="Moved up" id="moved-up" lines={of('moved-up')} />
     </>
   );
 }
@@ -42,7 +44,7 @@ function LineList({ lines }: { lines: readonly DeskLine[] }) {
       {lines.map((line) => (
         <li key={line.id} className={style.line}>
           <p>
-            <a href={line.jobId ? `#/jobs/${line.jobId}` : '#/road'}>{line.sentence}</a> <span className={style.second}>{line.second}</span>
+            <a href={hrefOf(line)}>{line.sentence}</a> <span className={style.second}>{line.second}</span>
           </p>
           <Button kind="quiet" isDisabled={running > 0} onPress={() => void putAway(line)} aria-label={`Put away: ${line.sentence}`}>
             Put away
@@ -51,6 +53,11 @@ function LineList({ lines }: { lines: readonly DeskLine[] }) {
       ))}
     </ul>
   );
+}
+
+function hrefOf({ id, jobId }: DeskLine): string {
+  if (jobId) return `#/jobs/${jobId}`;
+  return id.startsWith('calendar:') ? '#/setup' : '#/road';
 }
 
 async function putAway({ id, sentence }: DeskLine): Promise<void> {

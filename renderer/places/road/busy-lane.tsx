@@ -10,6 +10,7 @@ export type BusySpan = Omit<BusyBar, 'start' | 'end'> & Span;
 /** How high the lane is, pixels. */
 export const BUSY = 24;
 const BAR = 15;
+const NARROW = 30;
 
 const marks = { never: 'never to be given up', settle: '', know: 'not yet for certain' };
 
@@ -40,13 +41,15 @@ export function BusyLane({ busy, layout, top, clip }: { busy: readonly BusySpan[
 function Busy({ bar, next, layout, top }: { bar: BusySpan; next: number; layout: Layout; top: number }) {
   const { left, right } = inside(bar, layout);
   const titles = [...new Set(bar.parts.map(({ title }) => title))].join(', ');
-  const room = Math.min(layout.right, layout.x(Math.min(next, layout.end))) - left - 8;
+  // Words that the bar is too narrow for stand behind it.
+  const begin = right - left < NARROW ? Math.max(right, left + 2) : left;
+  const room = Math.min(layout.right, layout.x(Math.min(next, layout.end))) - begin - 8;
   const told = bar.parts.map(({ title, calendar }) => `${title}, ${calendar}`);
   return (
     <g className={style[bar.hardness]}>
       <title>{[...told, marks[bar.hardness]].filter((part) => part !== '').join('; ')}</title>
       <rect className={style.bar} x={left} y={top} width={Math.max(2, right - left)} height={BAR} />
-      <text className={style.words} x={left + 4} y={top + 11.5}>
+      <text className={style.words} x={begin + 4} y={top + 11.5}>
         {fitted(titles, room)}
       </text>
     </g>

@@ -7,6 +7,7 @@ import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { TroubleNote } from '../../parts/trouble-note.tsx';
 import { fieldTrouble } from '../../trouble.ts';
+import { Calendars } from './calendars/calendars.tsx';
 import { Cautions } from './cautions.tsx';
 import { Taxes, Units, WhoAndWhere } from './identity-fields.tsx';
 import { EditingFields } from './editing-fields.tsx';
@@ -23,7 +24,16 @@ import { YearFields } from './year-fields.tsx';
 /** Setup: my details, my year, the store and this screen. */
 export function SetupPlace() {
   const asked = useQuery(ask.setup.get.queryOptions({ input: {} }));
-  return <Asked asked={asked}>{({ setup }) => <SetupSheet key={setup?.version ?? 0} stored={setup} />}</Asked>;
+  return (
+    <Asked asked={asked}>
+      {({ setup }) => (
+        <>
+          <SetupSheet key={setup?.version ?? 0} stored={setup} />
+          {setup ? <Calendars zone={setup.home.zone} /> : null}
+        </>
+      )}
+    </Asked>
+  );
 }
 
 function SetupSheet({ stored }: { stored: Setup | null }) {

@@ -129,7 +129,7 @@ describe('a calendar', () => {
     expect(await save({ path: `${path}.gone` }, elsewhere)).toMatchObject({
       busy: 0,
       readAt: null,
-      trouble: { what: 'It is not there any more.' },
+      trouble: { what: 'There is no file or folder at its path.' },
     });
   });
 });
@@ -143,7 +143,7 @@ describe('what cannot be read', () => {
     expect(await readAgain()).toMatchObject({
       busy: 4,
       readAt: NOW,
-      trouble: { what: 'It is not there any more.', kept: expect.stringContaining('still counts') },
+      trouble: { what: 'There is no file or folder at its path.', kept: expect.stringContaining('still counts') },
     });
     expect((await ask('2026-12-12')).answer).toBe('free if');
     writeFileSync(path, 'Dear diary');
@@ -159,7 +159,7 @@ describe('what cannot be read', () => {
   test.each([
     ['EACCES', 'It may not be read by this user.'],
     ['EIO', 'The system refused to read it (EIO).'],
-    ['ENOTDIR', 'It is not there any more.'],
+    ['ENOTDIR', 'There is no file or folder at its path.'],
   ])('what the system refuses with %s says so', (code, what) => {
     expect(troubleOf(Object.assign(new Error('as the system throws it'), { code })).what).toBe(what);
   });
