@@ -13,10 +13,16 @@ export type CutNote = {
 };
 export type NotesRead = { notes: CutNote[]; troubles: { line: number; sentence: string }[] };
 
-/** "00:01:02:03 - 00:01:05:00  text", "[01:02] text", "1. 01:02 – text", "* text"; a bullet or a number before it is no part of the note. */
+/** "00:01:02:03 - 00:01:05:00  text", "[01:02] text", "1. At 01:02 – text", "* text"; a bullet or a number before it is no part of the note. */
 const BULLET = /^\s*(?:[-*•–]\s+|\d{1,3}[.)]\s+)?/;
-const CODE = String.raw`\d{1,2}:\d{2}(?::\d{2}(?:[:;.,]\d{1,2})?)?`;
-const LINE = new RegExp(String.raw`^[[(]?(${CODE})[\])]?(?:\s*(?:-|–|—|to|until)\s*[[(]?(${CODE})[\])]?)?\s*(?:[-–—:|,]\s*)?(.*)$`, 'u');
+/** Frames have one or two digits, thousandths of a second three. */
+const CODE = String.raw`\d{1,3}:\d{2}(?::\d{2}(?:[.,]\d{3}|[:;.,]\d{1,2})?)?(?!\d)`;
+/** What people write before a time: no part of it. */
+const BEFORE = String.raw`(?:(?:at|from|around|about|tc|time ?code|@)\b[:\s]*|@\s*)?`;
+const LINE = new RegExp(
+  String.raw`^${BEFORE}[[(]?(${CODE})[\])]?(?:\s*(?:-|–|—|to|until)\s*[[(]?(${CODE})[\])]?)?\s*(?:[-–—:|,]\s*)?(.*)$`,
+  'iu',
+);
 
 /**
  * Read pasted notes. A line without a time code is a note of its own; an empty line is none. A line whose time code cannot be is kept as a
@@ -35,7 +41,7 @@ export function readNotes(text: string, rate: FrameRate): NotesRead {
       read.notes.push({ line, from: null, to: null, text: bare });
       return;
     }
-    const ends = [found[1], found[2]].map((code) => (code === undefined ? null : frameOf(inFull(code), rate)));
+    const ends = [found[1], found[2]].map((code) => (code === undefined ? null : frameOf(inFull(code, rate), rate)));
     const trouble = ends.find((end) => end !== null && 'trouble' in end);
     const [from, to] = ends.map((end) => (end && 'frame' in end ? end.frame : null));
     const backwards = from !== null && from !== undefined && to !== null && to !== undefined && to < from;
@@ -50,10 +56,16 @@ export function readNotes(text: string, rate: FrameRate): NotesRead {
   return read;
 }
 
-/** "01:02" on a cut is one minute and two seconds. */
-function inFull(code: string): string {
-  return code.split(/[:;.,]/).length === 2 ? `00:${code}` : code;
+/** "01:02" on a cut is one minute and two seconds, and "75:10" an hour and a quarter; thousandths are the frame that they lie in. */
+function inFull(code: string, { labels }: FrameRate): string {
+  const [, clock = code, thousandths] = /^(.*)[.,](\d{3})$/.exec(code) ?? [];
+  const parts = clock.split(/[:;.,]/);
+  const [minutes = '', seconds = ''] = parts;
+  const whole = parts.length === 2 ? `${Math.floor(Number(minutes) / 60)}:${two(Number(minutes) % 60)}:${seconds}` : clock;
+  return thousandths === undefined ? whole : `${whole}:${two(Math.floor((Number(thousandths) * labels) / 1000))}`;
 }
+
+const two = (value: number): string => String(value).padStart(2, '0');
 
 /** Where a note stands, as a label of the cut; empty where it has no time. */
 export function noteTime({ from, to }: CutNote, rate: FrameRate): string {

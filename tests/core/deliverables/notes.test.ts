@@ -23,6 +23,18 @@ test('each line is a note; bullets and numbers before it are none of it', () => 
     ['00:03:00:00 to 00:03:04:12', 'blur the badge'],
   ]);
 });
+test.each([
+  ['at 1:02 the logo comes too late', '00:01:02:00', 'the logo comes too late'],
+  ['TC: 00:01:02:10 – blur the badge', '00:01:02:10', 'blur the badge'],
+  ['@0:45 cut', '00:00:45:00', 'cut'],
+  ['From 01:10 to 01:20: music softer', '00:01:10:00 to 00:01:20:00', 'music softer'],
+  ['75:10 applause is cut off', '01:15:10:00', 'applause is cut off'],
+  ['1:02:03 title misspelt', '01:02:03:00', 'title misspelt'],
+  ['00:01:02.500 flash frame', '00:01:02:12', 'flash frame'],
+  ['00:01:02,980\tflash frame', '00:01:02:24', 'flash frame'],
+  ['Attendance at the door is fine', '', 'Attendance at the door is fine'],
+  ['At the end 16:9 please', '', 'At the end 16:9 please'],
+])('%s', (line, time, text) => expect(shown(line)).toEqual([[time, text]]));
 test('drop-frame labels are read by their rate', () => {
   expect(readNotes('00:01:00;02 fade', drop).notes[0]).toMatchObject({ from: 1800, to: 1800, text: 'fade' });
 });
