@@ -19,9 +19,18 @@ const meanings: Record<FactName, string> = {
 };
 
 type Piece = { at: number; text: string; meaning: string | null };
+type Meant = { start: number; end: number; meaning: string };
 
-/** The message cut at the words that were understood; a span inside another is left to the outer one. */
+/** The message cut at the words that were understood. */
 export function pieces(text: string, spans: readonly Span[]): Piece[] {
+  return piecesOf(
+    text,
+    spans.map(({ start, end, field }) => ({ start, end, meaning: meanings[field] })),
+  );
+}
+
+/** A text cut at the words that were understood; a span inside another is left to the outer one. */
+export function piecesOf(text: string, spans: readonly Meant[]): Piece[] {
   const sorted = [...spans]
     .filter((span) => span.end > span.start && span.end <= text.length)
     .sort((a, b) => a.start - b.start || b.end - a.end);
@@ -30,7 +39,7 @@ export function pieces(text: string, spans: readonly Span[]): Piece[] {
   for (const span of sorted) {
     if (span.start < at) continue;
     if (span.start > at) cut.push({ at, text: text.slice(at, span.start), meaning: null });
-    const meaning = sorted.filter((each) => each.start < span.end && each.end > span.start).map((each) => meanings[each.field]);
+    const meaning = sorted.filter((each) => each.start < span.end && each.end > span.start).map((each) => each.meaning);
     cut.push({ at: span.start, text: text.slice(span.start, span.end), meaning: [...new Set(meaning)].join(', ') });
     at = span.end;
   }

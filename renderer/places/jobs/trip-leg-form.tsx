@@ -136,7 +136,7 @@ export function LegForm(props: { jobId: string; start: TypedLeg; unit: 'mi' | 'k
 }
 
 /** Says what was kept, with the way back: a change is undone, a new leg is taken out again. */
-function sayKept(kept: Leg, before: Leg | undefined): void {
+export function sayKept(kept: Leg, before: Leg | undefined): void {
   const names = `${kept.mode} ${kept.from.name} to ${kept.to.name}`;
   const { id, jobId, version } = kept;
   if (!before) {

@@ -3,6 +3,7 @@ import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Leg } from '../../../core/contract/trips.ts';
 import { formatMoney, formatNumber } from '../../../core/money/format.ts';
+import { distanceKm } from '../../../core/places/distance.ts';
 import { timeAround } from '../../../core/trips/ways.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
@@ -13,13 +14,17 @@ import { Button } from '../../parts/button.tsx';
 import { useOneOpen } from '../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../undo.ts';
 import { RememberedWays } from './remembered-ways.tsx';
+import { TicketReader } from './ticket-reader.tsx';
 import { LegForm } from './trip-leg-form.tsx';
 import style from './trip.module.css';
 import { blankLeg, typedLeg } from './typed-leg.ts';
 
+/** An airport or port this near to a place serves it, km: what is left is the way between the two. */
+const SERVES = 80;
+
 /** The movements of the job from home to home: legs that are known, and the estimated way where there is none. */
 export function Trip({ job, home, currency, unit }: { job: Job; home: Place; currency: string; unit: 'mi' | 'km' }) {
-  const [editing, setEditing, close] = useOneOpen<Leg | 'new'>();
+  const [editing, setEditing, close] = useOneOpen<Leg | 'new' | 'paste'>();
   const data = useQuery(ask.trips.legs.queryOptions({ input: { jobId: job.id } })).data;
   if (!data) return null;
   const { legs, breaks } = data;
@@ -27,20 +32,27 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
   const last = legs.at(-1)?.to;
   const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place, currency) : blankLeg(home, place, currency);
   const away = place && place.key !== home.key ? place : null;
+  const serves = (end: Place): boolean => away !== null && (end.key === away.key || distanceKm(end, away) < SERVES);
+  const [there, back] = [legs.find(({ to }) => serves(to))?.to, legs.findLast(({ from }) => serves(from))?.from];
   return (
     <section className={style.part} aria-labelledby="trip">
       <div className={style.head}>
         <h2 id="trip">Trip</h2>
         {editing === null ? (
-          <Button kind="quiet" onPress={() => setEditing('new')}>
-            {legs.length === 0 ? 'Add a leg' : 'One more leg'}
-          </Button>
+          <>
+            <Button kind="quiet" onPress={() => setEditing('new')}>
+              {legs.length === 0 ? 'Add a leg' : 'One more leg'}
+            </Button>
+            <Button kind="quiet" onPress={() => setEditing('paste')}>
+              Paste a confirmation
+            </Button>
+          </>
         ) : null}
       </div>
       <ol className={style.legs}>
-        {away && !legs.some(({ to }) => to.key === away.key) ? <Estimated from={home} to={away} /> : null}
+        {away && there === undefined ? <Estimated from={home} to={away} /> : null}
         {legs.map((leg) =>
-          editing !== 'new' && editing?.id === leg.id ? (
+          typeof editing === 'object' && editing?.id === leg.id ? (
             <li key={leg.id}>
               <LegForm jobId={job.id} start={typedLeg(leg, currency)} unit={unit} stored={leg} onDone={close} />
             </li>
@@ -54,10 +66,12 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
             />
           ),
         )}
-        {away && !legs.some(({ from }) => from.key === away.key) ? <Estimated from={away} to={home} /> : null}
+        {away && there && there.key !== away.key ? <Estimated from={there} to={away} /> : null}
+        {away && back === undefined ? <Estimated from={away} to={home} /> : null}
       </ol>
       {away || legs.length > 0 ? null : <p className={style.second}>{place ? 'At home: no way to go.' : 'The place is not known yet.'}</p>}
       {editing === 'new' ? <LegForm jobId={job.id} start={nextEnds} unit={unit} onDone={close} /> : null}
+      {editing === 'paste' ? <TicketReader jobId={job.id} legs={legs} currency={currency} unit={unit} onDone={close} /> : null}
       <RememberedWays />
     </section>
   );
