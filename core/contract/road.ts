@@ -65,6 +65,19 @@ export const KitBar = z.strictObject({
 });
 export type KitBar = z.infer<typeof KitBar>;
 
+/** A hand who does dates of a job, or holds them in pencil. */
+export const HandBar = z.strictObject({
+  handId: Id,
+  name: z.string(),
+  jobId: Id.nullable(),
+  title: z.string(),
+  firmness: Firmness.describe('ink where they said yes'),
+  start: InstantText,
+  end: InstantText,
+  row: z.int().min(0).describe('bars in one row do not touch'),
+});
+export type HandBar = z.infer<typeof HandBar>;
+
 /** What other calendars take, one bar for what overlaps. */
 export const BusyBar = z.strictObject({
   start: InstantText,
@@ -102,6 +115,7 @@ export const road = {
     z.strictObject({
       stringline: Stringline,
       kit: z.array(KitBar),
+      hands: z.array(HandBar),
       busy: z.array(BusyBar).describe('of calendars of other programs'),
       edit: EditLane,
       laidAt: InstantText.nullable().describe('first call of the candidate as it is laid on; null where none is'),

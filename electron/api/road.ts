@@ -1,9 +1,11 @@
 /**
  * The road between two dates at home: the stringline with the kit and the edit lane.
  */
+import { triedOn } from '../../core/fit/try-on.ts';
 import { chooseCard } from '../../core/rates/choose.ts';
 import { busyLane } from '../../core/road/busy-lane.ts';
 import { datesTaken, editLane, editPieces } from '../../core/road/edit-lane.ts';
+import { handsLane } from '../../core/road/hands-lane.ts';
 import { kitLane } from '../../core/road/kit-lane.ts';
 import { linesOf } from '../../core/road/lines.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
@@ -28,16 +30,18 @@ const see = os.road.see.handler(({ input, context }) =>
     const stored = job && jobOnBooks(db, job);
     const laid = stored && asIfMoved(stored, input.shiftDays ?? 0);
     const book = { ...near, ways: [...(laid?.ways ?? []), ...near.ways] };
-    const candidate = laid?.candidate ?? null;
+    // Dates that a hand does are not on my line.
+    const candidate = laid ? triedOn(book, laid.candidate).mine : null;
     const lines = linesOf({ book, candidate });
     const own = lines.lines.find((line) => line.job === candidate);
     const pieces = lines.lines.flatMap((line) => editPieces(line.job)).filter(({ date }) => date >= input.from && date < until);
     return {
       stringline: stringlineOf({ book, candidate, ...span, now }, lines),
       busy: busyLane(book.imported ?? [], span.from, span.to),
+      hands: handsLane(book.hands ?? [], span.from, span.to),
       kit: kitLane(book, candidate, lines, span.from, span.to),
       edit: editLane(pieces, editHoursADay(db, input.from), own ? datesTaken(own, zone) : [], zone),
-      laidAt: candidate && instantText(spanOf(candidate.days).from),
+      laidAt: laid && instantText(spanOf(laid.candidate.days).from),
     };
   }),
 );

@@ -5,6 +5,7 @@ import { inside } from '../../parts/stringline/strands.tsx';
 import { meets, type Span } from '../../parts/stringline/strip.ts';
 import { fitted, textWidth } from '../../parts/stringline/text-width.ts';
 import { BUSY, BusyLane, type BusySpan } from './busy-lane.tsx';
+import { HandsLane, handsHeight, type HandSpan } from './hands-lane.tsx';
 import style from './lanes.module.css';
 
 type Short = { words: string; sentence: string };
@@ -17,20 +18,31 @@ const BAR = 15;
 const EDIT = 40;
 
 /** Where the lanes stand below the stringline, pixels from the top. */
-export function laneMeasures({ bars, busy }: { bars: readonly Bar[]; busy: readonly BusySpan[] }, top: number) {
+export function laneMeasures(
+  { bars, hands, busy }: { bars: readonly Bar[]; hands: readonly HandSpan[]; busy: readonly BusySpan[] },
+  top: number,
+) {
   const rows = Math.max(1, ...bars.map(({ row }) => row + 1));
-  // Whoever keeps no other calendar sees no lane of them.
+  // Whoever keeps no other calendar, or has no hand, sees no lane of them.
   const calendars = top + 8;
-  const kit = calendars + (busy.length > 0 ? BUSY : 0);
+  const handsAt = calendars + (busy.length > 0 ? BUSY : 0);
+  const kit = handsAt + handsHeight(hands);
   const edit = kit + rows * ROW + 24;
-  return { calendars, kit, edit, ground: edit + EDIT, height: edit + EDIT + 22 };
+  return { calendars, hands: handsAt, kit, edit, ground: edit + EDIT, height: edit + EDIT + 22 };
 }
 export type LaneMeasures = ReturnType<typeof laneMeasures>;
 
-type LanesProps = { bars: readonly Bar[]; busy: readonly BusySpan[]; edit: Edit; layout: Layout; at: LaneMeasures };
+type LanesProps = {
+  bars: readonly Bar[];
+  hands: readonly HandSpan[];
+  busy: readonly BusySpan[];
+  edit: Edit;
+  layout: Layout;
+  at: LaneMeasures;
+};
 
 /** What other calendars take, kit that is out, and hours of editing, on the same strip of time. */
-export function Lanes({ bars, busy, edit, layout, at }: LanesProps) {
+export function Lanes({ bars, hands, busy, edit, layout, at }: LanesProps) {
   const clip = useId();
   const shownBars = bars.filter((bar) => meets(bar, layout));
   const shownDays = edit.days.filter((day) => meets(day, layout));
@@ -42,6 +54,7 @@ export function Lanes({ bars, busy, edit, layout, at }: LanesProps) {
         <rect x={layout.left} y={at.calendars - 4} width={layout.right - layout.left} height={at.height - at.calendars + 4} />
       </clipPath>
       <BusyLane busy={busy} layout={layout} top={at.calendars} clip={clip} />
+      <HandsLane hands={hands} layout={layout} top={at.hands} clip={clip} />
       <text className={style.name} x={layout.left - 10} y={at.kit + 12} textAnchor="end">
         Kit out
       </text>

@@ -6,13 +6,14 @@ import lines from '../../parts/stringline/stringline.module.css';
 import { useWidth } from '../../parts/use-width.ts';
 import { DRAGGED, listen } from './gestures.ts';
 import type { BusySpan } from './busy-lane.tsx';
+import type { HandSpan } from './hands-lane.tsx';
 import { laneMeasures, Lanes, type Bar, type Edit } from './lanes.tsx';
 import { useView, type MovingView } from './moving-view.ts';
 import style from './road.module.css';
 import type { Laid } from './use-laid.ts';
 
 /** What the road draws, read for drawing. */
-export type RoadStrip = { strip: Strip; bars: Bar[]; busy: BusySpan[]; edit: Edit; laidAt: number | null };
+export type RoadStrip = { strip: Strip; bars: Bar[]; hands: HandSpan[]; busy: BusySpan[]; edit: Edit; laidAt: number | null };
 type Props = {
   road: RoadStrip;
   view: MovingView;
@@ -58,7 +59,7 @@ export function RoadDrawing({ road, view, rest, laid, unit, room, label }: Props
         >
           <rect className={style.ground} x={0} y={0} width={width} height={at.height} />
           <Drawing strip={{ ...strip, places }} layout={layout} size="large" unit={unit} foot={at.ground} />
-          <Lanes bars={road.bars} busy={road.busy} edit={road.edit} layout={layout} at={at} />
+          <Lanes bars={road.bars} hands={road.hands} busy={road.busy} edit={road.edit} layout={layout} at={at} />
           {candidate && laid ? <Hold job={candidate} layout={layout} /> : null}
         </svg>
       ) : null}

@@ -10,7 +10,7 @@ import style from './road.module.css';
 type Row = Span & { key: string; what: string; job: string };
 
 /** The road as tables, for those who read instead of look. Times are those of home. */
-export function RoadTables({ seen: { stringline, kit, busy, edit } }: { seen: Seen }) {
+export function RoadTables({ seen: { stringline, kit, hands, busy, edit } }: { seen: Seen }) {
   const { zone } = stringline;
   const clock = `with the clock of ${zoneInWords(zone)}`;
   const kitRows = kit.map((bar, index) => ({
@@ -19,6 +19,12 @@ export function RoadTables({ seen: { stringline, kit, busy, edit } }: { seen: Se
     what: [bar.words, ...bar.short.map(({ sentence }) => sentence)].join('. '),
     job: bar.firmness === 'ink' ? bar.title : `${bar.title}, ${bar.firmness}`,
   }));
+  const handRows = hands.map((bar, index) => ({
+    ...timed(bar),
+    key: `${bar.handId} ${index}`,
+    what: bar.firmness === 'ink' ? bar.name : `${bar.name}, in pencil`,
+    job: bar.title,
+  }));
   const busyRows = busy
     .flatMap((bar) => bar.parts)
     .map((part, index) => ({ ...timed(part), key: `${part.calendar} ${index}`, what: part.title, job: part.calendar }));
@@ -26,6 +32,7 @@ export function RoadTables({ seen: { stringline, kit, busy, edit } }: { seen: Se
     <section className={table.scroll} aria-label="The road as tables">
       <Spans caption={`What is on the road, ${clock}`} rows={lineRows(stringline)} zone={zone} />
       {kitRows.length > 0 ? <Spans caption={`Kit out, ${clock}`} rows={kitRows} zone={zone} /> : null}
+      {handRows.length > 0 ? <Spans caption={`Hands, ${clock}`} rows={handRows} zone={zone} /> : null}
       {busyRows.length > 0 ? <Spans caption={`Other calendars, ${clock}`} rows={busyRows} zone={zone} of="Calendar" /> : null}
       {edit.days.length > 0 ? (
         <table className={table.table}>
