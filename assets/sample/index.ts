@@ -1,5 +1,6 @@
 /** The sample year, all of it. */
 import { clients } from './clients.ts';
+import { documents } from './documents.ts';
 import { hands } from './hands.ts';
 import { cards, personal, setup, ways } from './house.ts';
 import { ahead } from './jobs/ahead.ts';
@@ -22,6 +23,7 @@ export const sample: Sample = {
   presets,
   ways,
   personal,
+  documents,
   jobs: [...firstSeason, ...secondSeason, ...thirdSeason, ...fourthSeason, ...now, ...ahead].map((job) => ({
     ...job,
     steps: [...job.steps, ...(money[job.key] ?? [])],

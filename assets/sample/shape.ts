@@ -1,6 +1,8 @@
 /**
  * How the sample year is written down: plain data, dates relative to the day on which it is loaded, places and clients by name.
  */
+import type { DocumentKind } from '../../core/contract/document-kind.ts';
+import type { DocumentFields } from '../../core/contract/documents.ts';
 import type { ExpenseCategory } from '../../core/contract/expenses.ts';
 import type { DraftKind, ReminderTone } from '../../core/contract/invoices.ts';
 import type { KitItemFields, KitNeed } from '../../core/contract/kit.ts';
@@ -142,6 +144,13 @@ export type SampleThing = Partial<Omit<KitItemFields, 'services' | 'bought' | 'u
 };
 export type SamplePreset = { name: string; needs: readonly KitNeed[] };
 export type SampleWay = Omit<WayFields, 'from' | 'to'> & { from: string; to: string };
+/** A document of mine, from and to dates of the sample. */
+export type SampleDocument = Partial<Omit<DocumentFields, 'from' | 'until' | 'handId'>> & {
+  kind: DocumentKind;
+  from?: SampleDate;
+  until: SampleDate;
+};
+
 /** Time of my own, whole days, both dates included. */
 export type SamplePersonal = {
   title: string;
@@ -163,5 +172,6 @@ export type Sample = {
   presets: readonly SamplePreset[];
   ways: readonly SampleWay[];
   personal: readonly SamplePersonal[];
+  documents: readonly SampleDocument[];
   jobs: readonly SampleJob[];
 };

@@ -16,6 +16,9 @@ import { dayWords, whenWords } from './when.ts';
 /** A document is told of so many days before it runs out (common practice). */
 const AHEAD_DAYS = 60;
 
+/** So many are named on one line; more are counted. */
+const NAMED = 2;
+
 type OfJob = { id: string; version: number; title: string };
 
 /** Those that run out within sixty days, or did in the last fourteen, unless another of their kind, holder and place lasts longer. */
@@ -66,7 +69,8 @@ export function papersClock({ job, callAt, findings, holidays }: PapersOfTrip, n
   const call = wallAt(callAt, zone).slice(0, 10);
   const leads = findings.flatMap(({ numbers: { lead } }) => (typeof lead === 'number' ? [lead] : []));
   const at = leads.length > 0 ? Math.min(callAt, endOf(askBy(call, Math.max(...leads), holidays), zone)) : callAt;
-  const what = joined([...new Set(open.map(wordsOf))]);
+  const all = [...new Set(open.map(wordsOf))];
+  const what = joined(all.length > NAMED + 1 ? [...all.slice(0, NAMED), `${all.length - NAMED} more`] : all);
   const late = at <= now;
   return {
     id: `papers:${job.id}`,

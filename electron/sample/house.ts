@@ -7,6 +7,7 @@ import type { SampleCard, SampleDate, SampleHand, SamplePersonal, SampleThing } 
 import { blankItem, blankUnit } from '../../core/kit/blank.ts';
 import { blankClient, blankHand } from '../../core/people/blank.ts';
 import { dateLater } from '../../core/time/wall.ts';
+import { documents } from '../api/documents.ts';
 import { kit } from '../api/kit.ts';
 import { people } from '../api/people.ts';
 import { personal } from '../api/personal.ts';
@@ -50,6 +51,12 @@ export function houseSteps(cast: Cast): Step[] {
     }),
     ...sample.ways.map(({ from, to, ...way }) =>
       at(begins, async () => call(trips.setWay, { fields: { ...way, from: await cast.place(from), to: await cast.place(to) } }, cast)),
+    ),
+    ...sample.documents.map(({ from, until, ...told }) =>
+      at(begins, () => {
+        const on = (date: SampleDate): string => dateOf(date, today);
+        return call(documents.save, { fields: { ...told, from: from === undefined ? null : on(from), until: on(until) } }, cast);
+      }),
     ),
     ...sample.personal.map((own) => at(later(own.known), () => saveOwnTime(cast, own))),
   ];

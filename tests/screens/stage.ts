@@ -111,6 +111,7 @@ export async function fill(host: TestHost): Promise<{ ink: Job; pencil: Job; inq
   for (const fields of [
     { kind: 'passport', country: 'US', until: today().add({ years: 6 }).toString() },
     { kind: 'right to work', countries: ['CA'], until: today().add({ years: 2 }).toString() },
+    { kind: 'carnet', countries: ['CA'], until: today().add({ months: 11 }).toString() },
   ])
     await host.call('documents.save', { fields });
   const inquiry = await job(host, 'Curling championship', thunderBay, { from: 9, count: 5, call: '08:00' });
