@@ -66,7 +66,15 @@ const SOLD = `
     and not exists (select 1 from deliverables e join stages s on s.deliverable_id = e.id where e.job_id = j.id and e.off_at is null and s.half_hours > 0)
   order by d.call_at`;
 
+const BEGUN = `
+  select deliverable_id from stages s where s.done_at is not null and s.deliverable_id in (select deliverable_id from stages indexed by stages_open where done_at is null and kind = 'delivered')
+  union select t.deliverable_id from time_spent t where t.deliverable_id in (select deliverable_id from stages indexed by stages_open where done_at is null and kind = 'delivered')`;
+
+const VERSIONS = `select distinct j.id, j.version from (${OPEN_EDITS}) open join jobs j on j.id = open.jobId`;
+
 const reading = perStore((db) => ({
+  begun: db.$client.prepare<[], string>(BEGUN).pluck(),
+  versions: db.$client.prepare<[], { id: string; version: number }>(VERSIONS),
   any: db.$client.prepare<[], number>(`select exists (${OPEN_EDITS})`).pluck(),
   edits: db.$client.prepare<[], EditRow>(OPEN_EDITS),
   stages: db.$client.prepare<[{ ids: string; now: number }], StageRow>(STAGES),
@@ -95,4 +103,18 @@ export function pinsAhead(db: ReadableDb, now: number): Block[] {
 
 export function soldEditDays(db: ReadableDb, now: number): { start: number; end: number; jobId: string; title: string }[] {
   return reading(db).sold.all({ now });
+}
+
+/** Of what is to be delivered, that of which a stage is done or on which time was spent. */
+export function begunEdits(db: ReadableDb): Set<string> {
+  return new Set(reading(db).begun.all());
+}
+
+/** Row versions of the jobs with open edits. */
+export function jobVersions(db: ReadableDb): Map<string, number> {
+  return new Map(
+    reading(db)
+      .versions.all()
+      .map(({ id, version }) => [id, version]),
+  );
 }

@@ -29,6 +29,7 @@ export function standingOf(facts: Facts): string {
   const promised = due === null ? 'it has no date yet' : `${moved(edit, due)}due ${dateInWords(due)}`;
   if (edit.editor !== null) return `${edit.editor} edits it, so it takes no time of mine; ${promised}.`;
   const late = lateDays > 0 ? `, ${businessDays(lateDays)} late` : '';
+  if (!edit.hoursSaid) return `Its hours are not said yet, so no time is planned for it; ${promised}${late}.`;
   if (halfHoursLeft === 0) return `Its work is done; it waits to be delivered, ${promised}${late}.`;
   if (unplaced > 0 || finish === null)
     return `${hoursOf(unplaced)} of its ${hoursOf(halfHoursLeft)} find no place in the calendar; ${promised}.${blamed(facts)}`;

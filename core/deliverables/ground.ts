@@ -46,6 +46,8 @@ export type OpenEdit = {
   editor: string | null;
   /** The client's own holidays. */
   theirs: HolidayDates;
+  /** It is said how many hours it takes; without them no time can be planned for it. */
+  hoursSaid: boolean;
   stages: readonly OpenStage[];
 };
 

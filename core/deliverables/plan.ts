@@ -142,9 +142,10 @@ function troublesOf({ settings, edits }: EditGround, { edits: lying }: Laid): st
     troubles.push('The edit calendar has no open hour, so nothing can be planned. Give it hours and days in Setup.');
   else if (lying.some(({ unplaced }) => unplaced > 0)) troubles.push('Not all the work finds a place in the next three years.');
   const dateless = edits.filter(({ due }) => due === null).length;
-  if (dateless > 0)
-    troubles.push(
-      `${dateless === 1 ? 'One edit has' : `${dateless} edits have`} no date yet: what is promised comes before ${dateless === 1 ? 'it' : 'them'}.`,
-    );
+  if (dateless > 0) troubles.push(`${editsHave(dateless)} no date yet: what is promised comes before ${dateless === 1 ? 'it' : 'them'}.`);
+  const unsaid = edits.filter(({ hoursSaid }) => !hoursSaid).length;
+  if (unsaid > 0) troubles.push(`${editsHave(unsaid)} no hours yet: no time is planned for ${unsaid === 1 ? 'it' : 'them'}.`);
   return troubles;
 }
+
+const editsHave = (count: number): string => (count === 1 ? 'One edit has' : `${count} edits have`);

@@ -108,7 +108,19 @@ function editsOfCandidate({ id, days, edits = [] }: BookJob, zone: string): Open
     const stage = { id: `${own}/cut`, kind: 'fine cut' as const, name: 'Cut', halfHours, releaseDate: null, sent: null };
     const filesAt = Math.max(0, ...wraps);
     const said = { name: what, due, internalDate: null, sameDay: due !== null && due === dateOfEnd(filesAt, zone), filesAt };
-    return [{ id: own, jobId: id ?? OWN, jobTitle: THIS_JOB, ...said, windowDays: 0, editor: null, theirs: new Set(), stages: [stage] }];
+    return [
+      {
+        id: own,
+        jobId: id ?? OWN,
+        jobTitle: THIS_JOB,
+        ...said,
+        windowDays: 0,
+        editor: null,
+        theirs: new Set(),
+        hoursSaid: true,
+        stages: [stage],
+      },
+    ];
   });
 }
 

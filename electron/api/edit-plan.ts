@@ -72,6 +72,7 @@ function openEdit({ stages, filesAt, sameDay, clientId: _clientId, ...edit }: St
     sameDay: sameDay === 1,
     filesAt: filesAt ?? 0,
     theirs,
+    hoursSaid: stages.some(({ halfHours }) => halfHours > 0),
     stages: stages.flatMap(({ id, kind, done, halfHours, releaseDate, spentMs, sentAt, dueBack, notesAt }, order) =>
       done === 1
         ? []

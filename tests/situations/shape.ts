@@ -152,7 +152,7 @@ function editsOn(book: Book, edits: readonly PromisedEdit[], now: number): EditG
       const job = book.jobs.find(({ title }) => title === of);
       const stage = { id: `${name}/cut`, kind: 'fine cut' as const, name: 'Fine cut', halfHours: hours * 2, releaseDate: null, sent: null };
       const filesAt = Math.max(0, ...(job?.days ?? []).map(({ wrapAt }) => wrapAt));
-      const whole = { internalDate: null, windowDays: 0, editor: null, theirs: new Set<string>(), stages: [stage] };
+      const whole = { internalDate: null, windowDays: 0, editor: null, theirs: new Set<string>(), hoursSaid: true, stages: [stage] };
       return { id: name, jobId: job?.id ?? of, jobTitle: of, name, due, sameDay, filesAt, ...whole };
     }),
     dates: lines.flatMap((line) => takenDates(line, zone)),

@@ -9,6 +9,7 @@ import { historyOf } from '../../../db/keeping.ts';
 import { deliverables } from '../../../electron/api/deliverables.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { people } from '../../../electron/api/people.ts';
+import { desk } from '../../../electron/api/desk.ts';
 import { setup } from '../../../electron/api/setup.ts';
 import { templates } from '../../../electron/api/templates.ts';
 import { blankHand } from '../../../core/people/blank.ts';
@@ -337,4 +338,15 @@ test('home moves to another zone in the middle: the plan is laid on the new cloc
   expect(plan.zone).toBe('Pacific/Auckland');
   expect(plan.blocks.filter(({ pinned }) => pinned)).toMatchObject([{ start: '2026-12-10T16:00:00Z' }]);
   for (const { start, pinned } of plan.blocks) if (!pinned) expect(start.slice(11)).toMatch(/^(19|2[0-3]|0[0-3]):/);
+});
+
+test('on the Desk each edit is a clock: by when it is begun, then when it is due, until it is delivered', async () => {
+  const { w, at, job, talks } = await promised();
+  w.at('2026-12-10T15:00:00Z');
+  const clocks = async () => (await call(desk.see, {}, at)).clocks.filter(({ kind }) => kind === 'edit');
+  const first = await clocks();
+  expect(first.map(({ jobId, action }) => [jobId, action])).toEqual(first.map(() => [job.id, 'edit']));
+  expect(first[0]?.sentence).toMatch(/^Talks: /);
+  await call(deliverables.stageDone, stageOf(talks, 'Delivered'), at);
+  expect((await clocks()).map(({ sentence }) => sentence).filter((sentence) => sentence.startsWith('Talks'))).toEqual([]);
 });

@@ -26,6 +26,7 @@ export const edit = (id: string, due: string | null, hours: number, given: Parti
   windowDays: 2,
   editor: null,
   theirs: new Set(),
+  hoursSaid: true,
   stages: [stage(`${id} cut`, hours)],
   ...given,
 });

@@ -47,6 +47,11 @@ describe('one edit', () => {
     expect(done('2026-12-07')).toMatchObject({ lateDays: 0, start: null, finish: null, hoursLeft: 0 });
     expect(done('2026-12-03')?.sentence).toBe('Its work is done; it waits to be delivered, due Thu 3 December 2026, 2 business days late.');
   });
+  test('whose hours are not said is not done: no time is planned for it, and that is said', () => {
+    const plan = editPlan(ground([edit('A', '2026-12-10', 0, { hoursSaid: false })]));
+    expect(said(plan)?.sentence).toBe('Its hours are not said yet, so no time is planned for it; due Thu 10 December 2026.');
+    expect(plan.troubles).toEqual(['One edit has no hours yet: no time is planned for it.']);
+  });
   test('without a date comes behind what is promised, and is said', () => {
     const plan = editPlan(ground([edit('A', null, 6), edit('B', '2026-12-30', 6)]));
     expect(blocks(plan)).toEqual(['B cut 12-07T09:00 15:00', 'A cut 12-08T09:00 15:00']);
