@@ -110,16 +110,20 @@ export function isInquiry(body: string, whole: string, { dated, elsewhere, detai
     !/\b(?:instead|replacement|pulled out|dropped out|looking for|(?<!no longer |not |don't )need (?:a|someone))\b/i.test(body)
   )
     return false;
-  if (CHATS.test(body) && !dated) return false;
+  if (CHATS.test(body) && !dated && !(asked.work && roles.some(({ role }) => role === 'edit only'))) return false;
   if (SOCIAL.test(body) && details === 0 && !plainly) return false;
   if (NOT_FOR_HIRE.test(body) && details < ENOUGH_DETAILS && !plainly) return false;
   if (/\bno (?:reply|response|action|answer) (?:is )?(?:needed|required|necessary)\b|\bno need to (?:reply|respond)\b/i.test(body))
     return false;
   if (MONEY_LETTER.test(body) && !(asks && dated)) return false;
   if (elsewhere && !dated) return asks && roles.length > 0 && !CHATS.test(body);
-  if (asks) return dated || (roles.length > 0 && !THANKS.test(body) && !CHATS.test(body));
+  if (asks)
+    return (
+      dated ||
+      (roles.length > 0 && !THANKS.test(body) && (!CHATS.test(body) || (asked.work && roles.some(({ role }) => role === 'edit only'))))
+    );
   if (THANKS.test(body) || selling > 0) return false;
-  if (SETTLED.test(body) && !body.includes('?')) return false;
+  if (SETTLED.test(body) && !detailed && !body.includes('?')) return false;
   return (
     detailed || (dated && (said > 0 || TRADE.test(body) || (paid && body.includes('?'))) && (roles.length > 0 || WORKING_HARD.test(body)))
   );

@@ -39,6 +39,10 @@ const STANDS = anyOf(`
 const SETTLED = anyOf(`
   reminder | see you on set | see you there | see you saturday/sunday/friday/thursday | call sheet | contract attached | sign and return | moved to ... same parking | all set for | still on for
 `);
+/** A paper that is read by many. */
+const PAPER = anyOf(
+  `notice to members/all/residents/parents | public notice | order forms | minutes of the | order of the day | house rules | what to bring | please bring your`,
+);
 /** A letter to one of many: "Dear speaker". */
 const TO_MANY =
   /^\s*(?:dear|hello|hi|good (?:morning|afternoon|evening)),? (?:all|everyone|everybody|members?|speakers?|contributors?|exhibitors?|presenters?|panellists?|delegates?|guests?|participants?|entrants?|parents?|patrons?|supporters?|subscribers?|customers?|residents?|neighbou?rs?|colleagues?|friends?|volunteers?|stallholders?|traders?|players?|team|applicants?|shareholders?|tenants?|alumni)\b/i;
@@ -81,7 +85,7 @@ export function asksForNothing(body: string): boolean {
     !/\b(?:or|if not|otherwise)\b[^.?!]{0,40}\byou\b/i.test(body)
   )
     return true;
-  if (OTHER_TRADES.test(body) || INVITES.test(body) || PAPERS.test(body) || SETTLED.test(body) || TO_MANY.test(body))
+  if (OTHER_TRADES.test(body) || INVITES.test(body) || PAPERS.test(body) || SETTLED.test(body) || TO_MANY.test(body) || PAPER.test(body))
     return !ASKS_PLAINLY.test(body);
   if (STANDS.test(body) || MEETS.test(body)) return !ASKS_DEED.test(body);
   return false;

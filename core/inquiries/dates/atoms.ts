@@ -28,7 +28,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[at]?.lower ?? '') && (namedAt(tokens, at + 1) || numericAt(tokens, at + 1)))
       at++;
     if (/^[,.]$/.test(tokens[at]?.text ?? '') || tokens[at]?.text === '(') at++;
-    if (tokens[at]?.lower === 'the') at++;
+    if (tokens[at]?.lower === 'the' || (/^(?:der|dem|den|le|el|il|de)$/.test(tokens[at]?.lower ?? '') && tokens[at + 1]?.num !== undefined))
+      at++;
   } else if (tokens[at]?.lower === 'the') at++;
   const sameLine = weekday === undefined || (tokens[at]?.breaks ?? 1) === 0;
   const dated = sameLine ? (numericAt(tokens, at) ?? namedAt(tokens, at)) : undefined;

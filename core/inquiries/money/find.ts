@@ -23,7 +23,7 @@ const GROUPED = String.raw`${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(
 /** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
 const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
-const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera |(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|all told|total|in total|lump sum|fixed|in all\b|the lot\b|insgesamt|(?:für|voor|pour|por) (?:den abend|de avond|la soirée|la noche)|,? everything included|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per|voor) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|tagesgage|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|set|pair|series|run|season|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
+const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera |(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|(?:voor|für|pour|por|per) (?:de klus|de opdracht|den job|den auftrag|den einsatz|die veranstaltung|la mission|la prestation|el trabajo|el evento|il lavoro)|all told|total|in total|lump sum|fixed|in all\b|the lot\b|insgesamt|(?:für|voor|pour|por) (?:den abend|de avond|la soirée|la noche)|,? everything included|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per|voor) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|tagesgage|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|set|pair|series|run|season|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
 const WITH_TAX = String.raw`(?:\.-|\/-|\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
   String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>(?:${MARK})(?!\p{L})|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
@@ -62,10 +62,24 @@ function perOf(groups: Record<string, string | undefined>): Amount['per'] | unde
 const folded = (mark: string | undefined): string | undefined => mark?.toUpperCase().replace(/\.$/, '');
 
 const SPOKEN = new RegExp(
-  String.raw`\b(?<count>an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty)\s(?<size>hundred|thousand|grand)(?:\s?(?<post>${WORD})\b)?(?:\s?(?<per>${PER}))?`,
+  String.raw`\b(?<count>an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty)\s(?<size>hundred|thousand|grand)(?:\s(?:and\s)?(?<more>one|two|three|four|five|six|seven|eight|nine)\shundred)?(?:\s(?:and\s)?(?<tens>ten|twenty|twenty-five|thirty|forty|fifty|sixty|seventy|seventy-five|eighty|ninety)\b)?(?:\s?(?<post>${WORD})\b)?(?:\s?(?<per>${PER}))?`,
   'giu',
 );
 const sizes: Record<string, number> = { hundred: 100, thousand: 1000, grand: 1000 };
+
+const tens: Record<string, number> = {
+  ten: 10,
+  twenty: 20,
+  'twenty-five': 25,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  'seventy-five': 75,
+  eighty: 80,
+  ninety: 90,
+};
 
 /** "nine hundred a day", "a grand" */
 function spokenIn(text: string): Amount[] {
@@ -74,7 +88,10 @@ function spokenIn(text: string): Amount[] {
     const per = perOf(groups);
     const mark = folded(groups['post']);
     if (per === undefined && mark === undefined) return [];
-    const amount = (numberWord((groups['count'] ?? '').toLowerCase()) ?? 0) * (sizes[(groups['size'] ?? '').toLowerCase()] ?? 0);
+    const amount =
+      (numberWord((groups['count'] ?? '').toLowerCase()) ?? 0) * (sizes[(groups['size'] ?? '').toLowerCase()] ?? 0) +
+      (groups['more'] === undefined ? 0 : (numberWord(groups['more'].toLowerCase()) ?? 0) * 100) +
+      (groups['tens'] === undefined ? 0 : (tens[groups['tens'].toLowerCase()] ?? 0));
     return [
       { start: match.index, end: match.index + match[0].trimEnd().length, amount, ...(mark ? { mark } : {}), ...(per ? { per } : {}) },
     ];

@@ -86,7 +86,7 @@ const BEHALF = new RegExp(
   'gu',
 );
 const CERTAIN = new RegExp(
-  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|[.!?\n]\s?)([Tt]he\s)?(\p{Lu}[\p{L}'&-]{1,30}(?: (?:(?:of|and|&|for|the) ){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
+  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|[.!?\n]\s?)([Tt]he\s)?((?:St\.? |Mt\.? )?\p{Lu}[\p{L}'&-]{1,30}(?: (?:(?:of|and|&|for|the) ){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
   'gmu',
 );
 

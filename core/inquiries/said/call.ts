@@ -13,7 +13,7 @@ export const callNamed = phrases(
   yours/ours from # | keys from # | key from # | {door} unlock/unlocks/unlocked/open/opens/opened up? for/to us/you/crew/contractors/suppliers/vendors # | open/opens to contractors/suppliers/vendors/crew #
   let you/us in # | letting you/us in # | let you/us into ... # | lets you/us in # | unlock for you/us # | meet you/u at/in/by/outside/on/near ... # | meets you at/in/by ... #
   expect you/u there/here? # | expecting you # | have you there/here/in? # | you/u with us # | with us by/for/from/at # | expected from/at/by #
-   cameras/camera/kit/gear/rig/everything up/ready/set/live by/for # | first paid minute # | clock starts #
+   cameras/camera/kit/gear/rig/everything up/ready/set/live by/for # | needn't/needn't_come/don't_come until/before # | you needn't come until/before # | not needed until/before # | wanted only? from # | first paid minute # | clock starts #
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {
@@ -23,6 +23,7 @@ export const callNamed = phrases(
 
 /** Words that make an hour my call and say nothing of a date: "film from 10". */
 export const callOfHours = phrases(`
+  in for #
   filming/coverage/recording/camera/cameras/shoot/shooting/streaming/operator/videographer from # | film/cover/record/shoot/streaming it? from # | film/cover/record/shoot/stream ... from # | cover/coverage #
   someone/somebody/you/operator/videographer/cameraman/person from # | needed/required/wanted/booked/hired from #
 `);

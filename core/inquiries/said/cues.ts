@@ -18,12 +18,17 @@ import { wrapNamed } from './wrap.ts';
 
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
 
+/** Letters of the Latin scripts as ranges: the class of all letters makes long patterns slow to build. */
+const LETTERS = String.raw`a-z\u00c0-\u024f`;
+const latin = (pattern: string): string =>
+  pattern.replaceAll(String.raw`[\p{L}`, `[${LETTERS}`).replaceAll(String.raw`\p{L}`, `[${LETTERS}]`);
+
 /** One pattern of many phrases; each line holds a few of them. */
-const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(`(?:${phrases.trim().split(/\n\s*/).join('|')})`, flags);
+const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(latin(`(?:${phrases.trim().split(/\n\s*/).join('|')})`), flags);
 
 const reply = oneOf(
   String.raw`
-    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:het )?(?:me|ons) weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|release|lmk|tell (?:me|us|her|him|them)|hear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
+    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:je )?(?:het )?(?:me |ons )?weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|release|lmk|tell (?:me|us|her|him|them)|hear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
@@ -68,7 +73,7 @@ const call = oneOf(
 const wrap = oneOf(
   String.raw`
     \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b|\bout by\b
-    \bdone (?:by|at|around|about)\b|\bfinish\w*|\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
+    \bdone (?:by|at|around|about)\b|\bfinish\w*|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
     \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|\bcloses\b
@@ -79,7 +84,6 @@ const wrap = oneOf(
     \bconcludes?\b|\baway by\b
     \b(?:ende|abbau(?: fertig)?|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
   `,
-  'giu',
 );
 const show = oneOf(
   String.raw`
@@ -152,7 +156,7 @@ const you = oneOf(
   `,
 );
 
-const elsewhere = (pattern: string): RegExp => new RegExp(pattern, 'giu');
+const elsewhere = (pattern: string): RegExp => new RegExp(latin(pattern), 'gi');
 const cues: readonly (readonly [Cue, RegExp])[] = [
   ['event', event],
   ['show', show],
@@ -190,6 +194,9 @@ export const CUE_REACH = 140;
 /** A call of the crew is told from a telephone call by what follows, so a little more is looked at than the piece itself. */
 const LOOK_AHEAD = 14;
 
+/** "not to ring before ten" */
+const NOT_TO = /\b(?:not(?: to)?|don't|never|do not)\s$/i;
+
 /** "set-up would begin at", "load-in starts": what begins is the call. */
 const BEGUN =
   /^s?(?:(?: (?:would|will|should|to|can))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
@@ -205,8 +212,9 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
+      const refused = cue === 'reply' && !/^hear/i.test(match[0]) && NOT_TO.test(piece.slice(Math.max(0, match.index - 16), match.index));
       const things = ofHours && (cue === 'wrap' || cue === 'call') && ofOwnHours(text, from + match.index);
-      hits.push({ cue: things ? 'other' : others ? 'show' : cue, start: match.index, end });
+      hits.push({ cue: things || refused ? 'other' : others ? 'show' : cue, start: match.index, end });
     }
   }
   const begun = (show: CueHit): boolean =>

@@ -20,10 +20,10 @@ const MINE = anyOf(`
   freelancer | freelancers | everyone | y'all | yous | yourself | yourselves | gear | equipment | rig | day | shift | your | our | someone | somebody | anyone | person | video | filming | both
 `);
 /** A crew of something else. */
-const OTHER_CREW = anyOf(`{whose} {who}`, {
-  whose: `own | house | in-house | venue | stage | av | a/v | sound | audio | lighting | light | lights | other | their | his | her | kitchen | rigging | catering | bar | event | events | tv | broadcast | security | ground | cleaning
+export const OTHER_CREW = anyOf(`{whose} {who}`, {
+  whose: `boat | own | house | in-house | venue | stage | av | a/v | sound | audio | lighting | light | lights | other | their | his | her | kitchen | rigging | catering | bar | event | events | tv | broadcast | security | ground | cleaning
             set | decor | production | marketing | film's | band's | hotel's | hall's | local | medical | first-aid | photo | photography | podium | timing | course | set-up | marquee | tent`,
-  who: `crew | crews | team | teams | guys | company | people | lot | folks | staff | firm | gang | boys | girls | techs | technicians`,
+  who: `guy | man | woman | person | op | crew | crews | team | teams | guys | company | people | lot | folks | staff | firm | gang | boys | girls | techs | technicians`,
 });
 /** People and things that come and go by hours of their own. */
 const one = (words: string): string =>

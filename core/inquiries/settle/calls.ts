@@ -4,6 +4,7 @@
 import { settledPair } from '../times/find.ts';
 import { earlierCall } from './earlier.ts';
 import type { EventDays } from './event.ts';
+import { ownerOf } from './owner.ts';
 import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 
 type Moment = { wall: string; where: Where[] };
@@ -175,9 +176,10 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       else if (on && time.date) answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
     }
   }
-  const earliest = calls
+  const ordered = calls
     .filter(({ date }) => date.until(first).days <= MOST_DAYS_AHEAD && Temporal.PlainDate.compare(date, last) <= 0)
-    .toSorted((a, b) => compare(a, b))[0];
+    .toSorted((a, b) => compare(a, b));
+  const earliest = firstOfMine(scene, ordered, answer);
   const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);
   if (rivals.length > 0 && undated.some((point) => point === earliest))
     answer.callChoices ??= {
@@ -215,7 +217,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     .toSorted((a, b) => a - b)[0];
   const onDay = earliest && Temporal.PlainDate.compare(earliest.date, first) >= 0 ? earliest.minutes : opens;
   for (const end of ends) wrapPoint(end, days, onDay, wraps, answer);
-  const latest = rivals.length > 0 ? undefined : wraps.toSorted((a, b) => compare(b, a))[0];
+  const latest = rivals.length > 0 ? undefined : lastOfMine(scene, wraps);
   if (latest && !answer.wrapChoices) {
     const wall = wallOf(latest.date, latest.minutes);
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
@@ -227,6 +229,37 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     if (on && minutes !== undefined) answer.callChoices = { walls: [wallOf(on, minutes % 1440)], where: show, why: 'show' };
   }
   return answer;
+}
+
+/** The earliest hour; where others are told to come then and I later, mine; asked where an earlier one is nobody's in particular. */
+function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Calls): Point | undefined {
+  const [earliest] = ordered;
+  if (!earliest) return undefined;
+  const owner = (point: Point): 'mine' | 'theirs' | undefined => (point.where[0] ? ownerOf(scene.text, point.where[0]) : undefined);
+  const mine = ordered.find((point) => point.date.equals(earliest.date) && owner(point) === 'mine');
+  if (owner(earliest) === 'theirs' && mine) return mine;
+  if (owner(earliest) === 'theirs') {
+    answer.callChoices ??= { walls: [wallOf(earliest.date, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
+    return earliest;
+  }
+  if (!mine || mine.minutes === earliest.minutes || owner(earliest) === 'mine') return earliest;
+  answer.callChoices ??= {
+    walls: [earliest, mine].map((point) => wallOf(point.date, point.minutes)),
+    where: mine.where[0] as Where,
+    why: 'day',
+  };
+  return earliest;
+}
+
+/** The latest hour; where I may go before it, mine. */
+function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undefined {
+  const [latest, ...others] = wraps.toSorted((a, b) => compare(b, a));
+  if (!latest) return undefined;
+  const owner = (point: Point): 'mine' | 'theirs' | undefined => (point.where[0] ? ownerOf(scene.text, point.where[0]) : undefined);
+  if (owner(latest) === 'mine') return latest;
+  return (
+    others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine') ?? (owner(latest) === 'theirs' ? undefined : latest)
+  );
 }
 
 /** A time that begins its clause and is followed by where to be. */

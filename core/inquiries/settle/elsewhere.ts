@@ -12,7 +12,9 @@ const STATED =
 /** "we moved into this office on": what somebody did. */
 const DID = anyOf(`
   we/i/they/he/she moved/opened/founded/started/began/bought/sold/joined/left/retired/graduated/married/met/spoke/talked/saw/wrote/sent/signed/got/received/visited/lost/won/built/published/posted/released/uploaded/launched/celebrated/turned/finished/completed ...
+  we/committee/board/council/trustees/governors/pcc/chapter/directors meet/meets/sit/sits/vote/votes/decide/decides/deciding again?
 `);
+const DID_ON = new RegExp(`${DID.source}\\s?(?:on|in|at|since)\\s(?:the\\s)?$`, 'i');
 /** Words that make it the job after all. */
 const OF_JOB = anyOf(`
   ours | mine | yours | they | it | this | that | these | those | which | what | when | where | we | we're | u | ur | r | are | is | you | you're | i | i'm | there | here | date | dates | day | days | night | evening | weekend | week | shoot | shoots | filming | job | work | call | crew | gig | booking | session | sessions | first | second | last | main | big | next | only | other | new | proposed | provisional | likely | planned
@@ -24,7 +26,7 @@ export function ofSomethingElse(text: string, { start, end }: Where): boolean {
   const sentence = sentenceAround(text, start, end);
   const lead = text.slice(sentence.start, start);
   if (lead.length > 90) return false;
-  if (new RegExp(`${DID.source}\\s?(?:on|in|at|since)\\s(?:the\\s)?$`, 'i').test(lead)) return true;
+  if (DID_ON.test(lead)) return true;
   const subject = STATED.exec(lead)?.[1];
   if (subject === undefined) return false;
   if (/^(?:my|his|her)\b.*\b(?:birthday|anniversary|holidays?|leave)\s$/i.test(subject)) return true;

@@ -3,6 +3,7 @@
  */
 import { anyOf } from '../phrases.ts';
 import { ofSomethingElse } from './elsewhere.ts';
+import { sentenceAround } from '../parts/sentences.ts';
 import { daysSaid } from './days.ts';
 import type { DateMention, Scene, Where } from './scene.ts';
 
@@ -60,7 +61,11 @@ export function eventDays(scene: Scene): EventDays {
   if (near) return near;
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
-  const settled = onlyOne(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []));
+  const settled = pointedAt(
+    scene,
+    candidates,
+    onlyOne(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : [])),
+  );
   if (settled.dates.length === 0) return settled;
   return lengthened(scene, settled);
 }
@@ -69,6 +74,8 @@ const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
   goes: `continue | continues | continuing | carries on | carry on | goes on | going on | runs on | spills over | spills into | followed by | concludes | concluding | ends | finishes | closes | day two | second day | the second | round two`,
   also: `and | and on | and also | and also on | and then | and then on | and again | and again on | plus | plus on | then on | and the`,
 });
+
+const GOES_ON_TO = new RegExp(`${GOES_ON.source}\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
 
 /** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
 function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {
@@ -79,7 +86,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
       readings.length === 1 &&
       !doubt &&
       sequence.items.every(({ atom }) => atom.day !== undefined && !numbers.has(atom.day)) &&
-      new RegExp(`${GOES_ON.source}\\s?(?:on\\s)?(?:the\\s)?$`, 'i').test(scene.text.slice(Math.max(0, start - 60), start)),
+      GOES_ON_TO.test(scene.text.slice(Math.max(0, start - 60), start)),
   );
   if (first === undefined || last === undefined || more.length === 0) return settled;
   const all = union(settled.dates, ...more.map(({ readings }) => readings[0] ?? []));
@@ -92,7 +99,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
 const ONLY = /\bonly (?:the )?(first|second|third|last|final) (?:night|day|evening|one|show)\b/i;
 /** One of the days is done by somebody else or not wanted. */
 const ONE_IS_TAKEN =
-  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b/i;
+  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b/i;
 const nth = ['first', 'second', 'third'];
 
 /** "31 March and 1 April. Only the second night should be filmed": of several days the one that is meant; a question where none is told. */
@@ -128,6 +135,51 @@ function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined
   }
   return undefined;
 }
+
+/** Of several days the sender says which is mine: "the 22nd is the one I'd like you on", "THIS IS THE ONE WE NEED YOU FOR", "for 8 Jul it's photography", "so you're with us for the Tuesday". */
+const POINTS = anyOf(`
+  the one/ones we/i/that/you | this/that one is/for | is/are the one/ones | is where you/we | i'd/we'd like you on/for | need/want you on/for/there | you're/you_are/you'd_be/you_would_be with us/on/in/needed/wanted | can/could/would/will you do/take/cover/make | for you it's/it_is | still open | is open | for you: | what i'm asking | i'm asking about | that is/that's you/yours
+`);
+/** Days of a plan that are nobody's work. */
+const MIXED = /\b(?:off|travel|ignore|fyi|confirmed|cancelled|only|home|rest|tbc|open|hold)\b/i;
+
+function pointedAt(scene: Scene, candidates: readonly DateMention[], settled: EventDays): EventDays {
+  const { text } = scene;
+  const lineOf = ({ start, end }: Where): string => {
+    const to = text.indexOf('\n', end);
+    return text.slice(text.lastIndexOf('\n', start - 1) + 1, to < 0 ? text.length : to);
+  };
+  const several = settled.doubt === 'several' && settled.choices.length > 1;
+  const mixed =
+    settled.dates.length > 2 &&
+    candidates.length > 2 &&
+    candidates.filter((one) => MIXED.test(lineOf(one))).length > 0 &&
+    inRows(text, candidates);
+  if (!several && !mixed) return settled;
+  const known = candidates.flatMap(({ readings }) => (readings.length === 1 ? (readings[0] ?? []) : []));
+  const chosen = new Set<string>();
+  for (const mention of scene.dates) {
+    if (mention.past || !(isEvent(mention) || mention.said === 'call')) continue;
+    const sentence = sentenceAround(text, mention.start, mention.end);
+    const around = text.slice(sentence.start, sentence.end);
+    const row = lineOf(mention);
+    if (!POINTS.test(around) && !(row.length < 160 && POINTS.test(row))) continue;
+    for (const date of known) {
+      const plain = Temporal.PlainDate.from(date);
+      const meant = mention.sequence.items.some(({ atom }) =>
+        atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day,
+      );
+      if (meant || (mention.readings.length === 1 && (mention.readings[0] ?? []).includes(date))) chosen.add(date);
+    }
+  }
+  const dates = [...chosen].sort();
+  if (dates.length > 0 && dates.length < new Set(known).size && consecutive(dates)) return { dates, where: settled.where, choices: [] };
+  return mixed ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]).slice(0, 4), doubt: 'several' } : settled;
+}
+
+/** True for dates of which three and more begin a line each. */
+const inRows = (text: string, mentions: readonly DateMention[]): boolean =>
+  mentions.filter(({ start }) => /^[\s\d\p{L}).:|-]{0,12}$/u.test(text.slice(text.lastIndexOf('\n', start - 1) + 1, start))).length >= 3;
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
 function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): EventDays | undefined {

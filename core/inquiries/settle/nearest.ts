@@ -18,13 +18,16 @@ const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|f
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
-  /^ (?:(?:ist|sind wir|is het|is) )?(?:ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
+  /^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
 /** "May 13 is a travel day", "Thursday (set-up)" */
 const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
+/** "June 3, Fresno, audio - FILLED", "on 5 June: all good, Bex is shooting that one", "January 11 I'm shooting myself" */
+const TAKEN_AFTER =
+  /^[^.;?!\n]{0,50}?(?:\b(?:filled|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|confirmed with|not (?:you|yours|needed))\b|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
 /** "08:00 Uhr Aufbau" */
 const SET_UP_AFTER = /^ (?:aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
@@ -36,7 +39,7 @@ const ANSWER_AFTER = /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu an
 const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
 const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
 const NOT_IT =
-  /\b(?:was|were|not|(?:i|we) (?:wrote|said|had)|originally|instead of|rather than|except|excluding|unless)\s(?:on\s|for\s)?(?:the\s)?$/i;
+  /(?<!\p{L})(?:was|were|not|(?:i|we) (?:wrote|said|had|gave)|originally|instead of|rather than|except|excluding|unless|nicht|niet|pas|n'est plus|plus(?= le)|no (?:es|será)|non è|gave (?:it|the date) as|date as)[\s,]{1,2}(?:on\s|for\s|am\s|der\s|den\s|dem\s|le\s|el\s|il\s|op\s|de\s)?(?:the\s)?$/iu;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
@@ -55,6 +58,7 @@ export function nearest(
   piece: Where,
   tail: Where & { shared?: boolean },
   isDate: boolean,
+  nextDate = Infinity,
 ): { cue: Cue | undefined; end: number; after: boolean; weak?: boolean } {
   const before = text.slice(piece.start, piece.end);
   const after = text.slice(tail.start, tail.end);
@@ -83,6 +87,8 @@ export function nearest(
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && MOVES_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
+  const rest = text.slice(tail.start, Math.min(tail.start + 90, nextDate));
+  if (isDate && TAKEN_AFTER.test(rest)) return { cue: 'other', end: 0, after: false };
   const told = isDate ? DAY_IS.exec(following) : null;
   const kind = (told?.[1] ?? told?.[2] ?? told?.[3])?.toLowerCase();
   if (kind !== undefined && !tight)

@@ -14,13 +14,17 @@ const BY =
 const MOVED =
   /\b(?:moved|moving|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
 
+/** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
+const VOID =
+  /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|scrap|scratch|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
+
 /** Say of every date what it is a date of. */
 export function sayDates(
   text: string,
   found: readonly { sequence: Sequence; resolved: Resolved; start: number; end: number }[],
 ): DateMention[] {
   let consumed = 0;
-  return found.map((item, index) => {
+  const said = found.map((item, index): DateMention => {
     const sentence = sentenceAround(text, item.start, item.end);
     const previous = found[index - 1];
     const from = Math.max(sentence.start, item.start - CUE_REACH, consumed, previous?.end ?? 0);
@@ -28,8 +32,21 @@ export function sayDates(
     const next = found[index + 1];
     const tail = tailOf(text, item.end, Math.min(sentence.end, next?.start ?? text.length, item.end + 60));
     // A cue in brackets that leads on to another date is that one's: "11 December (backup 12 December)".
-    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true);
+    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true, next?.start);
     if (hit.after) consumed = item.end + hit.end;
+    const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH), item.start);
+    if (VOID.test(lead) && !/\b(?:now|but|instead|to)\b/i.test(VOID.exec(lead)?.[0] ?? ''))
+      return {
+        ...item.resolved,
+        past: true,
+        start: item.start,
+        end: item.end,
+        sequence: item.sequence,
+        said: 'past',
+        weak: false,
+        by: false,
+        before,
+      };
     if (item.sequence.items.length === 2 && MOVED.test(text.slice(Math.max(0, item.start - 50), item.start)))
       return {
         ...item.resolved,
@@ -67,5 +84,42 @@ export function sayDates(
       by: BY.test(before),
       before,
     };
+  });
+  return corrected(text, beside(text, said));
+}
+
+/** "by next Tuesday, 25 May": a date beside another says the same day again, of the same thing. */
+function beside(text: string, said: readonly DateMention[]): DateMention[] {
+  const joined: DateMention[] = [];
+  for (const mention of said) {
+    const before = joined.at(-1);
+    const same =
+      before?.said !== undefined &&
+      before.said !== 'event' &&
+      before.said !== 'show' &&
+      (mention.said === undefined || mention.said === 'event') &&
+      before.sequence.items.length === 1 &&
+      /^\s?[,(]\s?(?:the\s|i\.?e\.?\s|that's\s|so\s)?$/i.test(text.slice(before.end, mention.start));
+    joined.push(same ? { ...mention, said: before.said, past: mention.past || before.past, by: before.by } : mention);
+  }
+  return joined;
+}
+
+/** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23". */
+const SUPERSEDES =
+  /\b(?:oops|whoops|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|sorry|apologies|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
+const ALSO = /\b(?:also|as well|too|and|or|plus|by|before|until|till)\b/i;
+const LONGEST_CORRECTION = 160;
+
+function corrected(text: string, said: readonly DateMention[]): DateMention[] {
+  const ofWork = ({ said: cue, past }: DateMention): boolean => !past && (cue === undefined || cue === 'event' || cue === 'show');
+  return said.map((mention, index) => {
+    const next = said[index + 1];
+    if (!next || !ofWork(mention) || !ofWork(next) || next.start - mention.end > LONGEST_CORRECTION) return mention;
+    const between = text.slice(mention.end, next.start);
+    const found = SUPERSEDES.exec(between);
+    return found && !ALSO.test(found[0]) && mention.sequence.items.length <= next.sequence.items.length
+      ? { ...mention, past: true, said: 'past' }
+      : mention;
   });
 }

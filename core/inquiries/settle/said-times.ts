@@ -5,6 +5,7 @@ import { cuesIn, CUE_REACH, type Cue } from '../said/cues.ts';
 import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { settledPair, type TimeMention } from '../times/find.ts';
+import { rowsOf } from './agenda.ts';
 import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
@@ -37,6 +38,7 @@ function nthIn(piece: string): number | undefined {
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
 }
 
+const VOID = /\b(?:ignore|disregard|forget about|never ?mind|scratch that)\b/i;
 const LAST_TIME =
   /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)|(?:back )?in (?:19|20)\d\d)\b/gi;
 const THIS_TIME =
@@ -61,6 +63,7 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
   const said: SaidTime[] = [];
   let consumed = 0;
   const across = timesAcross(text, times, dates);
+  const rows = rowsOf(text, times);
   for (const [index, time] of times.entries()) {
     const sentence = sentenceAround(text, time.start, time.end);
     const previous = times[index - 1];
@@ -68,6 +71,11 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const before = text.slice(from, time.start);
     const next = times[index + 1];
     const tail = tailOf(text, time.end, Math.min(sentence.end, next?.start ?? text.length, time.end + 40));
+    const row = rows.get(time);
+    if (row) {
+      said.push({ ...time, said: row, until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
+      continue;
+    }
     const hit = nearest(text, { start: from, end: time.start }, tail, false);
     const date =
       dateBeside(text, time, dates, sentence) ??
@@ -88,7 +96,9 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
       : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
         ? end
         : hit.cue;
-    const over = pastBefore(text, sentence.start, time.start) && cue !== 'reply';
+    const over =
+      (pastBefore(text, sentence.start, time.start) || date?.said === 'past' || VOID.test(text.slice(sentence.start, time.start))) &&
+      cue !== 'reply';
     // "10am call Friday": the weekday is the call's, not the event's.
     if (date?.weekdayOnly && date.said === undefined && (cue === 'call' || cue === 'wrap' || cue === 'reply')) date.said = cue;
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
