@@ -74,10 +74,14 @@ export function leadFindings(holder: Holder, need: Need, held?: BookDocument): F
       'settle',
       `A new ${what} takes about ${countInWords(lead.days, 'business day')} (${lead.by}), and ${left} ${left === 1 ? 'is' : 'are'} left before the first call.`,
       { what, lead: lead.days, left },
-      [{ kind: 'in time', label: `Ask whether the ${what} can come sooner`, tryOn: asIf(need, false) }],
+      inTime(need),
     ),
   ];
 }
+
+const inTime = (need: Need): Lift[] => [
+  { kind: 'in time', label: `Ask whether the ${documentInWords(need.kind, need.country)} can come in time`, tryOn: asIf(need, false) },
+];
 
 const asIf = ({ kind, country }: Need, asked: boolean): TryOn => ({ documents: [{ kind, country, asked }] });
 
@@ -95,6 +99,15 @@ export function renewal(need: Need): Lift[] {
   return [{ kind: 'ask for document', label: `Renew the ${documentInWords(need.kind, need.country)}`, tryOn: asIf(need, true) }];
 }
 
+/** Whether what is asked for today comes in time; where nothing is on file of how long it takes, that must be settled too. */
+function inTimeFindings(holder: Holder, need: Need, held?: BookDocument): Finding[] {
+  if (leadOf(need, held, holder.home)) return leadFindings(holder, need, held);
+  const what = documentInWords(need.kind, need.country);
+  const left = holder.left();
+  const sentence = `How long a new ${what} takes is not on file; ${countInWords(left, 'business day')} ${left === 1 ? 'is' : 'are'} left before the first call.`;
+  return [said(holder, 'lead time', 'settle', sentence, { what, left }, inTime(need))];
+}
+
 /** What is told of a document that is tried on, with its lead time where it is still to be asked for; nothing where it is not. */
 export function triedFindings(holder: Holder, need: Need, held?: BookDocument): Finding[] | null {
   const entries = holder.tried.filter(({ kind, country }) => kind === need.kind && (country === null || country === need.country));
@@ -102,5 +115,5 @@ export function triedFindings(holder: Holder, need: Need, held?: BookDocument): 
   const asked = entries.every((entry) => entry.asked);
   const what = documentInWords(need.kind, need.country);
   const as = asked ? `As if the ${what} were asked for today.` : `As if the ${what} were at hand, and good for these days.`;
-  return [said(holder, 'document tried on', 'know', as, { what }), ...(asked ? leadFindings(holder, need, held) : [])];
+  return [said(holder, 'document tried on', 'know', as, { what }), ...(asked ? inTimeFindings(holder, need, held) : [])];
 }
