@@ -26,6 +26,7 @@ const Paths = z
 export const Reading = z.strictObject({
   run: Id,
   deliverableId: Id,
+  compares: Id.nullable().describe('the hand-over that it is to be held against; null where it is to be handed over'),
   state: z.enum(['reading', 'stopped', 'refused', 'incomplete', 'done']),
   bytes: z.int().describe('read so far'),
   of: z.int().describe('0 while the folders are still walked'),
@@ -81,6 +82,7 @@ export const HandOver = z.strictObject({
 });
 export type HandOver = z.infer<typeof HandOver>;
 
+const From = z.union([z.strictObject({ run: Id }), z.strictObject({ paths: Paths })]);
 const Which = { id: Id, version: Version, key: DeedKey };
 const One = z.strictObject({ handOver: HandOver });
 const Run = z.strictObject({ run: Id });
@@ -103,7 +105,7 @@ export const handovers = {
   ),
   begin: reads(
     'Begin to read files for their checksums; answers at once. One reading runs at a time. Nothing is written, and a link inside a folder is not followed.',
-    z.strictObject({ deliverableId: Id, paths: Paths }),
+    z.strictObject({ deliverableId: Id, paths: Paths, compares: Id.optional() }),
     Read,
   ),
   progress: reads('How far a reading is, and its list once it is done.', Run, Read),
@@ -112,7 +114,7 @@ export const handovers = {
     'A deliverable is handed over: writes the delivery note, marks it as delivered, and keeps the list of files. From a reading that is done, or from paths that are read first.',
     z.strictObject({
       deliverableId: Id,
-      from: z.union([z.strictObject({ run: Id }), z.strictObject({ paths: Paths })]),
+      from: From,
       how: z.enum(['link', 'disk']),
       where: Where,
       at: InstantText.optional().describe('when; now if not given'),
@@ -122,6 +124,19 @@ export const handovers = {
       key: DeedKey,
     }),
     One,
+  ),
+  compare: reads(
+    'Hold a copy against the list that was handed over: from a reading that is done, or from paths that are read first.',
+    z.strictObject({ id: Id, from: From }),
+    z.strictObject({
+      sentence: z.string(),
+      whole: z.boolean().describe('everything that was handed over is there, unchanged'),
+      equal: z.int(),
+      changed: z.array(z.string()),
+      missing: z.array(z.string()),
+      extra: z.array(z.string()).describe('not on the list'),
+      moved: z.array(z.strictObject({ from: z.string(), to: z.string() })).describe('the same bytes under another name'),
+    }),
   ),
   setOriginals: writes(
     'Agree anew on what becomes of the originals. The delivery note that was written does not change.',

@@ -12,18 +12,18 @@ import { roundFacts } from './round-facts.ts';
 import { badInput, refused } from './trouble.ts';
 
 export const begin = os.handovers.begin.handler(({ input, context }) => ({
-  reading: readingAsShown(begun(context, input.deliverableId, input.paths), context.now()),
+  reading: readingAsShown(begun(context, input.deliverableId, input.paths, input.compares), context.now()),
 }));
 
 /** @throws REFUSED while other files are read, BAD_INPUT naming each path that cannot be meant */
-function begun(context: Context, deliverableId: string, typed: readonly string[]) {
+function begun(context: Context, deliverableId: string, typed: readonly string[], compares: string | null = null) {
   const { store, now } = context;
   store.read((db) => handable(roundFacts(db, context, deliverableId)));
   if (underWay(store)) throw refused('Other files are being read already.', 'Wait until they are read, or stop that first.');
   const paths = typed.map(typedPath);
   const wrong = paths.flatMap((each, at) => ('trouble' in each ? [{ field: `paths[${at}]`, sentence: each.trouble }] : []));
   if (wrong.length > 0) throw badInput(wrong);
-  return beginReading(store, { deliverableId, paths: paths.flatMap((each) => ('path' in each ? [each.path] : [])), now });
+  return beginReading(store, { deliverableId, compares, paths: paths.flatMap((each) => ('path' in each ? [each.path] : [])), now });
 }
 
 export const progress = os.handovers.progress.handler(({ input, context }) => ({

@@ -12,6 +12,7 @@ import { hashList, type HashedList, type Progress } from './hash-list.ts';
 type Running = {
   id: string;
   deliverableId: string;
+  compares: string | null;
   state: Reading['state'];
   progress: Progress;
   list: HashedList;
@@ -23,8 +24,8 @@ type Running = {
   stop: AbortController;
   ended: Promise<void>;
 };
-/** What a reading is begun with: absolute paths, and the clock in epoch milliseconds. */
-export type Begin = { deliverableId: string; paths: readonly string[]; now: () => number };
+/** What a reading is begun with: absolute paths, the hand-over that it is held against, and the clock in epoch milliseconds. */
+export type Begin = { deliverableId: string; compares: string | null; paths: readonly string[]; now: () => number };
 
 /** So many that have ended are remembered. */
 const REMEMBERED = 8;
@@ -42,11 +43,12 @@ export function underWay(store: Store): Running | undefined {
 }
 
 /** Begin to read. Whoever calls has seen that none is under way. */
-export function beginReading(store: Store, { deliverableId, paths, now }: Begin): Running {
+export function beginReading(store: Store, { deliverableId, compares, paths, now }: Begin): Running {
   const stop = new AbortController();
   const reading: Running = {
     id: newId(),
     deliverableId,
+    compares,
     state: 'reading',
     progress: { bytes: 0, of: 0, files: 0, ofFiles: 0, name: '' },
     list: { files: [], leftOut: [], troubles: [] },
@@ -106,7 +108,7 @@ export function forgetReading(store: Store, id: string): void {
 
 /** As the contract shows it. @param now epoch milliseconds */
 export function readingAsShown(reading: Running, now: number): Reading {
-  const { id, deliverableId, state, progress, list, refusal, beganAt, endedAt } = reading;
+  const { id, deliverableId, compares, state, progress, list, refusal, beganAt, endedAt } = reading;
   const facts = {
     ...progress,
     seconds: Math.max(0, ((endedAt ?? now) - beganAt) / 1000),
@@ -115,7 +117,7 @@ export function readingAsShown(reading: Running, now: number): Reading {
     troubles: list.troubles,
   };
   const sentence = state === 'refused' ? `${refusedPath(refusal)}.` : readingInWords({ ...facts, state });
-  return { run: id, deliverableId, state, ...facts, sentence };
+  return { run: id, deliverableId, compares, state, ...facts, sentence };
 }
 
 function refusedPath(refusal: PathError | null): string {

@@ -71,6 +71,13 @@ test('by the keys: a wrong path stays to be put right, the list is read, and the
   await pressEnter(part.getByRole('button', { name: 'Save the delivery note' }));
   expect((await saved).suggestedFilename()).toMatch(/^Delivery note \d{4}-\d\d-\d\d, Highlights\.pdf$/);
   await expect(part.getByRole('link', { name: 'Open it as a mail draft' })).toHaveAttribute('href', /^mailto:\?subject=Tasting/);
+  writeFileSync(join(folder, 'Highlights.mov'), 'the filn');
+  await pressEnter(part.getByRole('button', { name: 'Check a copy' }));
+  await page.keyboard.type(folder);
+  await pressEnter(part.getByRole('button', { name: 'Check it' }));
+  await expect(part.getByRole('status')).toHaveText(/^The copy is not whole: 1 file changed\.Changed: Highlights\.mov\./);
+  await pressEnter(part.getByRole('button', { name: 'Close the check' }));
+
   await pressEnter(part.getByRole('button', { name: 'They approved it' }));
   await expect(part.getByText('Waits for a yes.')).toBeHidden();
 

@@ -320,6 +320,31 @@ describe('taken back', () => {
   });
 });
 
+describe('a copy', () => {
+  test('is held against the list, by the same reading', async () => {
+    const p = await ready();
+    const { context } = p.at;
+    const { id } = await kept(p);
+    const against = (files: Record<string, string>) => call(handovers.compare, { id, from: { paths: [folderOf(files)] } }, { context });
+    expect(await against({ ...FILES, 'notes.txt': 'mine' })).toMatchObject({ whole: true, equal: 3, extra: ['notes.txt'] });
+    const broken = await against({ 'Highlights.mov': 'the filn', 'Still 1.png': 'a still' });
+    expect(broken).toMatchObject({ whole: false, changed: ['Highlights.mov'], missing: ['Stills/2.png'] });
+    expect(broken.moved).toEqual([{ from: 'Stills/1.png', to: 'Still 1.png' }]);
+    expect(broken.sentence).toBe('The copy is not whole: 1 file equal under another name, 1 changed and 1 missing.');
+    expect((await of(p)).reading).toBeNull();
+  });
+
+  test('that is being read is no delivery', async () => {
+    const p = await ready();
+    const { context } = p.at;
+    const { id } = await kept(p);
+    const { reading } = await call(handovers.begin, { deliverableId: p.edit, paths: [folderOf()], compares: id }, { context });
+    expect(reading.compares).toBe(id);
+    const unknown = '01890000-0000-7000-8000-000000000001';
+    expect((await refusal(call(handovers.compare, { id: unknown, from: { run: reading.run } }, { context }))).code).toBe('NOT_FOUND');
+  });
+});
+
 describe('on the Desk', () => {
   const clocks = async ({ at: { context } }: Promised, kind: string) =>
     (await call(desk.see, {}, { context })).clocks.filter((clock) => clock.kind === kind).map(({ sentence }) => sentence);

@@ -35,7 +35,7 @@ export function HandOverForm(props: {
 }) {
   const { deliverable, home, begin, onOpen, onDone } = props;
   // What is being read, or was read and not handed over yet, is taken up again: after a reload, or where the form was left.
-  const [begun, setBegun] = useState<Reading | null>(['reading', 'done'].includes(begin.reading?.state ?? '') ? begin.reading : null);
+  const [begun, setBegun] = useState<Reading | null>(isTakenUp(begin.reading) ? begin.reading : null);
   const [typed, setTyped] = useState('');
   const reading = useReading(begun);
   const ended = reading !== null && reading.state !== 'reading';
@@ -48,7 +48,22 @@ export function HandOverForm(props: {
     return (
       <KeepForm reading={reading} deliverable={deliverable} home={home} begin={begin} onAgain={() => setBegun(null)} onDone={onDone} />
     );
-  return <ReadFiles deliverableId={deliverable.id} typed={typed} onType={setTyped} before={reading} onBegin={setBegun} onLeave={onDone} />;
+  return (
+    <ReadFiles
+      label="Files to hand over"
+      read="Read them"
+      begin={(paths) => client.handovers.begin({ deliverableId: deliverable.id, paths })}
+      typed={typed}
+      onType={setTyped}
+      before={reading}
+      onBegin={setBegun}
+      onLeave={onDone}
+    />
+  );
+}
+
+function isTakenUp(reading: Reading | null): boolean {
+  return reading !== null && reading.compares === null && (reading.state === 'reading' || reading.state === 'done');
 }
 
 const HOWS = [

@@ -25,7 +25,7 @@ export function HandOver({ job, deliverable, home }: { job: Job; deliverable: De
       <Asked asked={asked}>
         {(data) => {
           const stand = data.handOvers.filter(({ takenBack }) => takenBack === null);
-          const open = wanted !== null || data.reading?.state === 'reading';
+          const open = wanted !== null || (data.reading?.state === 'reading' && data.reading.compares === null);
           return (
             <>
               <div className={style.buttons}>
@@ -44,7 +44,7 @@ export function HandOver({ job, deliverable, home }: { job: Job; deliverable: De
               {stand.length > 0 && deliverable.state === 'delivered' ? <Approve deliverable={deliverable} /> : null}
               {open ? <HandOverForm deliverable={deliverable} home={home} begin={data} onOpen={begin} onDone={leave} /> : null}
               {data.handOvers.map((handOver) => (
-                <HandedOver key={handOver.id} handOver={handOver} name={deliverable.name} home={home} />
+                <HandedOver key={handOver.id} handOver={handOver} name={deliverable.name} home={home} reading={data.reading} />
               ))}
             </>
           );

@@ -1,4 +1,5 @@
-import type { HandOver } from '../../../../core/contract/handovers.ts';
+import { useCallback } from 'react';
+import type { HandOver, Reading } from '../../../../core/contract/handovers.ts';
 import type { Place } from '../../../../core/contract/parts.ts';
 import { epochOf, wallAt } from '../../../../core/time/read.ts';
 import { wallInWords } from '../../../../core/words/dates.ts';
@@ -10,15 +11,19 @@ import { Fold } from '../../../parts/fold.tsx';
 import { savePaper } from '../../../parts/paper-file.ts';
 import { useOneOpen } from '../../../parts/use-one-open.ts';
 import { sayWithUndo } from '../../../undo.ts';
+import { CheckCopy } from './check-copy.tsx';
 import { FileList } from './file-list.tsx';
 import { GoneForm, OriginalsForm, TakeBackForm } from './originals-forms.tsx';
 import style from './hand-over.module.css';
 
 /** One hand-over: what went where, the note, the message, and what becomes of the originals. */
-export function HandedOver({ handOver, name, home }: { handOver: HandOver; name: string; home: Place }) {
+export function HandedOver(props: { handOver: HandOver; name: string; home: Place; reading: Reading | null }) {
+  const { handOver, name, home } = props;
   const { how, where, note, paper, message, files, originals, takenBack, sentence } = handOver;
-  const [open, setOpen, close] = useOneOpen<'gone' | 'originals' | 'take back'>();
+  const [open, setOpen, close] = useOneOpen<'check' | 'gone' | 'originals' | 'take back'>();
+  const check = useCallback(() => setOpen('check'), [setOpen]);
   const { running } = useDeeds();
+  const reading = props.reading?.state === 'reading' && props.reading.compares === handOver.id ? props.reading : null;
   const moment = (instant: string): string => wallInWords(wallAt(epochOf(instant), home.zone));
   const copy = async (): Promise<void> =>
     say(
@@ -45,6 +50,9 @@ export function HandedOver({ handOver, name, home }: { handOver: HandOver; name:
               Copy the message
             </Button>
             <a href={mailDraft(message)}>Open it as a mail draft</a>
+            <Button kind="quiet" onPress={check}>
+              Check a copy
+            </Button>
             <Button kind="quiet" onPress={() => setOpen('take back')}>
               Take it back
             </Button>
@@ -77,6 +85,7 @@ export function HandedOver({ handOver, name, home }: { handOver: HandOver; name:
           )}
         </div>
       )}
+      {open === 'check' || reading ? <CheckCopy handOver={handOver} reading={reading} onOpen={check} onDone={close} /> : null}
       {open === 'gone' ? <GoneForm handOver={handOver} name={name} onDone={close} /> : null}
       {open === 'originals' ? <OriginalsForm handOver={handOver} name={name} onDone={close} /> : null}
       {open === 'take back' ? <TakeBackForm handOver={handOver} name={name} onDone={close} /> : null}

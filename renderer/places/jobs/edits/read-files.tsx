@@ -33,7 +33,10 @@ export function useReading(begun: Reading | null): Reading | null {
 
 /** Say which files, and have them read: the page never sees them, the program does. */
 export function ReadFiles(props: {
-  deliverableId: string;
+  /** What the form is called, and how its button is. */
+  label: string;
+  read: string;
+  begin: (paths: string[]) => Promise<{ reading: Reading }>;
   /** What was typed, kept while it is read, so that a path with a mistake in it need not be typed again. */
   typed: string;
   onType: (typed: string) => void;
@@ -41,12 +44,12 @@ export function ReadFiles(props: {
   onBegin: (reading: Reading) => void;
   onLeave: () => void;
 }) {
-  const { deliverableId, typed, onType, before, onBegin, onLeave } = props;
+  const { label, read, typed, onType, before, onBegin, onLeave } = props;
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const begin = async (): Promise<void> => {
     const paths = typed.split('\n').filter((line) => line.trim() !== '');
     try {
-      const { reading } = await client.handovers.begin({ deliverableId, paths });
+      const { reading } = await props.begin(paths);
       setTrouble(null);
       onBegin(reading);
     } catch (error) {
@@ -54,7 +57,7 @@ export function ReadFiles(props: {
     }
   };
   return (
-    <EditorForm label="Files to hand over" className={style.form} onKeep={() => void begin()} onLeave={onLeave}>
+    <EditorForm label={label} className={style.form} onKeep={() => void begin()} onLeave={onLeave}>
       <Field
         label="Files or folders, one on each line"
         rows={3}
@@ -67,7 +70,7 @@ export function ReadFiles(props: {
       {before ? <Ended reading={before} /> : null}
       <div className={style.buttons}>
         <Button type="submit" isDisabled={typed.trim() === ''}>
-          {before ? 'Read them again' : 'Read them'}
+          {before ? `${read} again` : read}
         </Button>
         <Button kind="quiet" onPress={onLeave}>
           Leave it
