@@ -227,6 +227,9 @@ describe('a time that is no time to answer by', () => {
     Speakers must register by 1 December.
     The hall is booked until 1 December.
     Our board meets on 1 December.
+    On the last day we are done at 21:00.
+    The last day is 1 December for tickets.
+    The final call for the band is at 9pm.
   `);
   test.each(ways)('%s', (way) => expect(facts(message(way)).replyBy).toBeUndefined());
 });
