@@ -8,6 +8,7 @@ import { wayFinder } from '../trips/ways.ts';
 import type { Book, BookJob } from './book.ts';
 import { findingOf, neighboursOf } from './between.ts';
 import { chainFindings } from './chain.ts';
+import { withCutOnSite } from './cut-on-site.ts';
 import { departureFindings, pastFindings, replyByFindings } from './clocks.ts';
 import { editFindings } from './edits.ts';
 import { answerOf, inOrder } from './findings.ts';
@@ -72,6 +73,7 @@ export function assess(input: FitInput, searched = true): FitResult {
   const over = overlapFindings(lane, home);
   // Where one cannot be in two places anyway, hours and days in a row say nothing.
   const impossible = over.some((finding) => finding.hardness === 'blocks');
+  const cut = (job: BookJob): BookJob => withCutOnSite(job, book.edits);
   // The kit is needed on the days of a hand too.
   const handed = mine !== candidate || book.jobs.some(({ handDays }) => handDays);
   const kitLane = handed ? laneOf({ ...book, jobs: book.jobs.map(withHandDays) }, candidate) : lane;
@@ -89,7 +91,7 @@ export function assess(input: FitInput, searched = true): FitResult {
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),
     ...(input.tryOn?.stillOpen ? [] : replyByFindings(input.replyBy, input.now, home)),
-    ...(impossible ? [] : loadFindings(mine, ink, ground)),
+    ...(impossible ? [] : loadFindings(cut(mine), ink.map(cut), ground)),
     ...handFindings(covers, candidate, book, find, input.now),
     ...givenUpFindings(givenUp(input.book, input.candidate, input.tryOn), home),
   ]);

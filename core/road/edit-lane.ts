@@ -25,6 +25,24 @@ export function editPieces(job: BookJob): EditPiece[] {
     }));
 }
 
+type Planned = { jobId: string; start: number; end: number };
+
+/**
+ * Planned editing by date at home and job, in halves.
+ * @param blocks stretches of editing, epoch ms; one over midnight counts on both its dates
+ */
+export function plannedPieces(blocks: readonly Planned[], titleOf: (jobId: string) => string, zone: string): EditPiece[] {
+  const pieces = new Map<string, EditPiece>();
+  for (const { jobId, start, end } of blocks)
+    for (let at = start; at < end; at += HALF_HOUR) {
+      const date = wallAt(at, zone).slice(0, 10);
+      const piece = pieces.get(`${date} ${jobId}`) ?? { date, hours: 0, jobId, title: titleOf(jobId) };
+      piece.hours += 0.5;
+      pieces.set(`${date} ${jobId}`, piece);
+    }
+  return [...pieces.values()];
+}
+
 /** The dates at home on which a job works away from the edit desk or is on its way, in order. */
 export function datesTaken({ blocks, moves }: Line, zone: string): string[] {
   const spans = [...blocks.filter(({ kind }) => kind !== 'edit'), ...moves];

@@ -2,14 +2,13 @@
  * Edits on the Desk, from the plan as it is laid now.
  */
 import type { Clock } from '../../core/contract/desk.ts';
-import type { EditGround } from '../../core/deliverables/ground.ts';
-import type { Laid } from '../../core/deliverables/lay.ts';
 import { editPlan } from '../../core/deliverables/plan.ts';
 import { editClocks } from '../../core/desk/edit-clocks.ts';
 import { begunEdits, jobVersions } from '../../db/open-edits.ts';
 import type { ReadableDb } from '../../db/store.ts';
+import type { Planned } from './edit-plan.ts';
 
-export function editClocksNow(db: ReadableDb, { ground, lying }: { ground: EditGround; lying: Laid }): Clock[] {
+export function editClocksNow(db: ReadableDb, { ground, lying }: Planned): Clock[] {
   const { edits } = editPlan(ground, lying);
   const begun = begunEdits(db);
   const versions = jobVersions(db);

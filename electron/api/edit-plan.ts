@@ -48,6 +48,9 @@ function editGround(db: ReadableDb, context: Context, now: number, leaveOutJob: 
       editing: false,
       ...(id === null ? {} : { personalId: id }),
     })),
+    ...(book.imported ?? [])
+      .filter(({ hardness }) => hardness !== 'know')
+      .map(({ startAt, endAt, title }) => ({ start: startAt, end: endAt, jobId: null, title, editing: false })),
     ...soldEditDays(db, now)
       .filter(({ jobId }) => jobId !== leaveOutJob)
       .map((day) => ({ ...day, editing: true })),
@@ -96,8 +99,10 @@ export function editsBeside(db: ReadableDb, context: Context, now: number, candi
   return { edits: editGround(db, context, now, candidate.id) };
 }
 
+export type Planned = { ground: EditGround; lying: Laid };
+
 /** The plan as it is now; it is what the next one settles its ties by. */
-export function plannedNow(db: ReadableDb, context: Context): { ground: EditGround; lying: Laid } {
+export function plannedNow(db: ReadableDb, context: Context): Planned {
   const ground = editGround(db, context, context.now());
   const lying = laid(ground);
   plansBefore.set(context.store, lying.plan.blocks);

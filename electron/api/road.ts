@@ -1,20 +1,24 @@
 /**
  * The road between two dates at home: the stringline with the kit and the edit lane.
  */
+import { EDIT_SETTINGS } from '../../core/deliverables/ground.ts';
+import { editPlan } from '../../core/deliverables/plan.ts';
 import { triedOn } from '../../core/fit/try-on.ts';
 import { chooseCard } from '../../core/rates/choose.ts';
 import { busyLane } from '../../core/road/busy-lane.ts';
-import { datesTaken, editLane, editPieces } from '../../core/road/edit-lane.ts';
+import { datesTaken, editLane, editPieces, plannedPieces, type EditPiece } from '../../core/road/edit-lane.ts';
 import { handsLane } from '../../core/road/hands-lane.ts';
 import { kitLane } from '../../core/road/kit-lane.ts';
 import { linesOf } from '../../core/road/lines.ts';
 import { stringlineOf } from '../../core/road/stringline.ts';
-import { instantText } from '../../core/time/read.ts';
+import { epochOf, instantText } from '../../core/time/read.ts';
 import { dateLater } from '../../core/time/wall.ts';
 import { jobById } from '../../db/jobs.ts';
+import { anyOpenEdit } from '../../db/open-edits.ts';
 import { allCards } from '../../db/rates.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { asIfMoved, bookNear, jobOnBooks, midnight, ownSetup, spanOf } from './book.ts';
+import { plannedNow, type Planned } from './edit-plan.ts';
 import { os } from './os.ts';
 import { notFound } from './trouble.ts';
 
@@ -34,22 +38,36 @@ const see = os.road.see.handler(({ input, context }) =>
     const candidate = laid ? triedOn(book, laid.candidate).mine : null;
     const lines = linesOf({ book, candidate });
     const own = lines.lines.find((line) => line.job === candidate);
-    const pieces = lines.lines.flatMap((line) => editPieces(line.job)).filter(({ date }) => date >= input.from && date < until);
+    const planned = anyOpenEdit(db) ? plannedNow(db, context) : null;
+    // Where it is known what is edited for a job, the plan says on which dates, and not the days that were sold.
+    const known = new Set(planned?.ground.edits.filter(({ hoursSaid }) => hoursSaid).map(({ jobId }) => jobId));
+    const sold = lines.lines.filter(({ job: { id } }) => id === null || !known.has(id)).flatMap((line) => editPieces(line.job));
+    const pieces = [...sold, ...(planned ? piecesOfPlan(planned) : [])].filter(({ date }) => date >= input.from && date < until);
     return {
       stringline: stringlineOf({ book, candidate, ...span, now }, lines),
       busy: busyLane(book.imported ?? [], span.from, span.to),
       hands: handsLane(book.hands ?? [], span.from, span.to),
       kit: kitLane(book, candidate, lines, span.from, span.to),
-      edit: editLane(pieces, editHoursADay(db, input.from), own ? datesTaken(own, zone) : [], zone),
+      edit: editLane(pieces, editHoursADay(db, input.from, planned !== null), own ? datesTaken(own, zone) : [], zone),
       laidAt: laid && instantText(spanOf(laid.candidate.days).from),
     };
   }),
 );
 
-/** A day of editing is as long as the day that the card for it sells; nothing where there is no card. */
-function editHoursADay(db: ReadableDb, date: string): number | null {
+function piecesOfPlan({ ground, lying }: Planned): EditPiece[] {
+  const { blocks } = editPlan(ground, lying);
+  const titles = new Map(ground.edits.map(({ jobId, jobTitle }) => [jobId, jobTitle]));
+  const stretches = blocks.map(({ jobId, start, end }) => ({ jobId, start: epochOf(start), end: epochOf(end) }));
+  return plannedPieces(stretches, (id) => titles.get(id) ?? '', ground.zone);
+}
+
+/** As long as I say, else as the day that the card for it sells, else as the plan takes it; nothing where none of them says. */
+function editHoursADay(db: ReadableDb, date: string, planned: boolean): number | null {
+  const { editing } = ownSetup(db);
+  if (editing) return editing.hoursADay;
   const chosen = chooseCard(allCards(db), 'edit only', date);
-  return chosen ? Number(chosen.card.dayHours) : null;
+  if (chosen) return Number(chosen.card.dayHours);
+  return planned ? EDIT_SETTINGS.hoursADay : null;
 }
 
 export const road = { see };

@@ -10,10 +10,11 @@ import { deliverables } from '../../../electron/api/deliverables.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { people } from '../../../electron/api/people.ts';
 import { desk } from '../../../electron/api/desk.ts';
+import { road } from '../../../electron/api/road.ts';
 import { setup } from '../../../electron/api/setup.ts';
 import { templates } from '../../../electron/api/templates.ts';
 import { blankHand } from '../../../core/people/blank.ts';
-import { FARGO, refusal } from '../world.ts';
+import { DULUTH, FARGO, refusal } from '../world.ts';
 import { begun, inked, PROMISED, type At } from './job.ts';
 
 async function promised() {
@@ -349,4 +350,25 @@ test('on the Desk each edit is a clock: by when it is begun, then when it is due
   expect(first[0]?.sentence).toMatch(/^Talks: /);
   await call(deliverables.stageDone, stageOf(talks, 'Delivered'), at);
   expect((await clocks()).map(({ sentence }) => sentence).filter((sentence) => sentence.startsWith('Talks'))).toEqual([]);
+});
+
+test('the Road shows the planned hours on their dates in place of sold edit days, and what loses its day to a candidate', async () => {
+  const { at, job } = await promised();
+  const seen = await call(road.see, { from: '2026-12-07', days: 14 }, at);
+  const plan = await planned(at);
+  const hours = plan.blocks
+    .filter(({ start }) => start < '2026-12-21')
+    .reduce((sum, { start, end }) => sum + (Date.parse(end) - Date.parse(start)) / 3_600_000, 0);
+  expect(seen.edit.days.reduce((sum, day) => sum + day.hours, 0)).toBe(hours);
+  expect(seen.edit.days[0]).toMatchObject({
+    date: '2026-12-09',
+    hours: 6,
+    over: false,
+    lost: false,
+    parts: [{ jobId: job.id, title: 'Bakers congress' }],
+  });
+  const days = [{ date: '2026-12-10', kind: 'shoot' as const, call: '2026-12-10T08:00', wrap: '2026-12-10T18:00' }];
+  const inquiry = (await call(jobs.add, { facts: { title: 'Opening', place: DULUTH, days } }, at)).job;
+  const laid = await call(road.see, { from: '2026-12-07', days: 14, candidate: inquiry.id }, at);
+  expect(laid.edit.lost).toBe('6 h of editing lose their day: Thu 10 December 2026.');
 });
