@@ -5,7 +5,10 @@ import type { Reading } from '../contract/handovers.ts';
 import { countInWords, lengthInWords } from '../words/amounts.ts';
 import { bytesInWords } from '../words/bytes.ts';
 
-type Facts = { state: Exclude<Reading['state'], 'refused'> } & Pick<Reading, 'bytes' | 'of' | 'files' | 'ofFiles' | 'seconds' | 'troubles' | 'list'>;
+type Facts = { state: Exclude<Reading['state'], 'refused'> } & Pick<
+  Reading,
+  'bytes' | 'of' | 'files' | 'ofFiles' | 'seconds' | 'troubles' | 'list'
+>;
 
 /** Less than this says nothing yet about how fast a disk is. */
 const TOO_SOON = 3;
