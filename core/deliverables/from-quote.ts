@@ -59,14 +59,11 @@ type Promised = { id: string; words: string; hours: Exact | null; due: string | 
 
 function made({ id, words, hours, due }: Promised, { templates, rounds, lastWrap, holidays }: Agreed): FromQuote {
   const template = templateFor(words, templates);
-  const numbers = onSite(words, template ? numbersOf(template) : numbersWithout(hours, rounds));
-  const minutes = minutesIn(words);
-  const finishedMinutes = minutes ?? numbers.finishedMinutes;
+  const numbers = numbersSaid(words, template ? numbersOf(template) : numbersWithout(hours, rounds));
   const byRule = template && lastWrap ? dueBy(template.due, lastWrap, holidays) : null;
   const date = due ?? (numbers.sameDay ? lastWrap : byRule);
   return {
     ...numbers,
-    finishedMinutes,
     name: words.slice(0, 120).trim(),
     madeFrom: id,
     templateId: template?.id ?? null,
@@ -74,6 +71,17 @@ function made({ id, words, hours, due }: Promised, { templates, rounds, lastWrap
     due: date,
     internalDate: date === null ? null : internalBy(date, numbers.internalDays, holidays),
   };
+}
+
+/** The template that words name, and the numbers of what they promise; null where they name none. */
+export function numbersNamed(words: string, templates: readonly Template[]): { template: Template; numbers: EditNumbers } | null {
+  const template = templateFor(words, templates);
+  return template && { template, numbers: numbersSaid(words, numbersOf(template)) };
+}
+
+/** A finished length that the words say stands in the place of the usual one. */
+function numbersSaid(words: string, numbers: EditNumbers): EditNumbers {
+  return { ...onSite(words, numbers), finishedMinutes: minutesIn(words) ?? numbers.finishedMinutes };
 }
 
 /** What is promised for the same day is cut on site, where nobody waits for notes. */

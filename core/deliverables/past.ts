@@ -3,6 +3,7 @@
  */
 import { formatNumber } from '../money/format.ts';
 import { exact } from '../money/exact.ts';
+import type { Numbers } from './make-stages.ts';
 import { countInWords } from '../words/amounts.ts';
 
 /** A finished edit: whole minutes spent by what they went to, the film's length in minutes, and rounds that had notes. */
@@ -41,6 +42,19 @@ function figureOf(minutes: readonly number[]): Figure | null {
 }
 
 const inHours = (minutes: number): number => Math.round((minutes / 60) * 100) / 100;
+
+/** Numbers of an edit with the medians of past ones in the place of what was estimated; a part without a figure stays as it is. */
+export function asPastTook<N extends Pick<Numbers, 'editHoursPerMinute' | 'ingestHours' | 'hoursPerRound'>>(
+  numbers: N,
+  past: Omit<Past, 'edits'>,
+): N {
+  return {
+    ...numbers,
+    ...(past.perMinute ? { editHoursPerMinute: String(past.perMinute.median) } : {}),
+    ...(past.ingest ? { ingestHours: String(past.ingest.median) } : {}),
+    ...(past.perRound ? { hoursPerRound: String(past.perRound.median) } : {}),
+  };
+}
 
 /** One sentence a figure; none for what has no time on record. */
 export function pastInWords({ perMinute, ingest, perRound }: Past): string[] {

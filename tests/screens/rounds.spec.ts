@@ -1,6 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from 'playwright/test';
 import type { Deliverable } from '../../core/contract/deliverables.ts';
+import type { Template } from '../../core/contract/templates.ts';
+import { blankTemplate } from '../../core/deliverables/blank.ts';
 import type { RateCard } from '../../core/contract/rates.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { pressEnter } from './keys.ts';
@@ -9,12 +11,14 @@ import { fill, goTo, setUp, today, watch } from './stage.ts';
 let host: TestHost;
 let ink: string;
 let edit: string;
+let inquiry: string;
 test.beforeAll(async () => {
   host = await startHost();
   await setUp(host);
   const { cards } = (await host.call('rates.list')) as { cards: RateCard[] };
   for (const { id, version, ...fields } of cards) await host.call('rates.save', { id, version, fields: { ...fields, editHour: '85' } });
-  ink = (await fill(host)).ink.id;
+  const jobs = await fill(host);
+  [ink, inquiry] = [jobs.ink.id, jobs.inquiry.id];
   const fields = {
     name: 'Highlights',
     finishedMinutes: '4',
@@ -132,4 +136,35 @@ test('time is typed, and one clock is started and stopped', async ({ page }) => 
   await expect(sheet.getByText(/^2 h 30 min of \d+ h/)).toBeVisible();
   // The one refusal that was provoked.
   expect(complaints).toEqual([expect.stringContaining('400')]);
+});
+
+test('what past edits took stands beside the next quote, and is taken over', async ({ page }) => {
+  const complaints = watch(page);
+  const fields = { ...blankTemplate(), name: 'Highlight', editHoursPerMinute: '4', ingestHours: '1', rounds: 1, hoursPerRound: '1' };
+  const { template } = (await host.call('templates.save', { fields })) as { template: Template };
+  const { deliverable } = (await host.call('deliverables.add', {
+    jobId: ink,
+    templateId: template.id,
+    fields: { name: 'Opening film' },
+  })) as {
+    deliverable: Deliverable;
+  };
+  const stage = (kind: string) => deliverable.stages.find((each) => each.kind === kind);
+  const on = today().toString();
+  // Three minutes took six hours: two for each.
+  const spent = { deliverableId: deliverable.id, stageId: stage('rough cut')?.id, on, minutes: 360, note: '' };
+  await host.call('spent.type', spent);
+  const delivered = stage('delivered');
+  await host.call('deliverables.stageDone', { id: delivered?.id, version: delivered?.version });
+  await page.goto(host.page);
+  await goTo(page, `/jobs/${inquiry}`);
+  await page.getByRole('button', { name: 'Change To deliver' }).click();
+  const thing = page.getByRole('group', { name: 'Thing 1 to deliver' });
+  await expect(thing.getByLabel('What')).toHaveValue('a ninety-second highlight');
+  await expect(thing.getByText('Editing took 2 h (one edit) for a finished minute.')).toBeVisible();
+  // The usual three minutes at four hours each, or at two, with an hour of ingest and one of notes.
+  await expect(thing.getByText('14 h by the template Highlight.')).toBeVisible();
+  await pressEnter(thing.getByRole('button', { name: 'Take it: 8 h as past edits took' }));
+  await expect(thing.getByLabel('Edit hours')).toHaveValue('8');
+  expect(complaints).toEqual([]);
 });

@@ -9,6 +9,7 @@ import { Field } from '../../parts/field.tsx';
 import { Reader } from '../../parts/reader.ts';
 import { fieldTrouble } from '../../trouble.ts';
 import type { FactProps } from './change-job.ts';
+import { HoursHint } from './edits/hours-hint.tsx';
 import { Fact } from './fact.tsx';
 import style from './facts.module.css';
 import quote from './quote.module.css';
@@ -84,6 +85,9 @@ function Thing({ row, at, trouble, onChange, onOut }: ThingProps) {
         onChange={(hours) => onChange({ hours })}
         error={wrong('hours')}
       />
+      <div className={quote.whole}>
+        <HoursHint words={row.what} onTake={(hours) => onChange({ hours })} />
+      </div>
       <div className={quote.whole}>
         <span>
           <Button kind="quiet" onPress={onOut} aria-label={`Take out thing ${at + 1}`}>

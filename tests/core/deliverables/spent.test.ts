@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { pastInWords, pastOf } from '../../../core/deliverables/past.ts';
+import { hoursTogether } from '../../../core/deliverables/blank.ts';
+import { asPastTook, pastInWords, pastOf } from '../../../core/deliverables/past.ts';
 import { halfHoursLeft, minutesOf, spentByStage, spentInWords } from '../../../core/deliverables/spent.ts';
 import { tried } from '../laws.ts';
 
@@ -90,6 +91,15 @@ describe('what past edits took', () => {
       'Ingest took 1 h (one edit).',
       'A round of notes took 1.5 h (one edit).',
     ]);
+  });
+  test('stands in the place of what was estimated, where it says something', () => {
+    const numbers = { finishedMinutes: '4', editHoursPerMinute: '3.25', ingestHours: '1', rounds: 2, hoursPerRound: '2', sameDay: false };
+    expect(hoursTogether(numbers)).toBe('18');
+    const past = pastOf([{ ...edit, ingest: 0, editing: 640, notes: 180, rounds: 2 }]);
+    expect(asPastTook(numbers, past)).toEqual({ ...numbers, editHoursPerMinute: '2.67', hoursPerRound: '1.5' });
+    // 10.68 h of cutting are 11 h in started half hours; with 1 h of ingest and two rounds of 1.5 h that is 15 h.
+    expect(hoursTogether(asPastTook(numbers, past))).toBe('15');
+    expect(asPastTook(numbers, pastOf([]))).toEqual(numbers);
   });
   test('law: the median lies in the range and does not hang on the order', () =>
     fc.assert(
