@@ -13,11 +13,12 @@ import { fill, goTo, setUp, today, watch } from './stage.ts';
 
 let host: TestHost;
 let ink: Job;
+let inquiry: Job;
 let folder: string;
 test.beforeEach(async () => {
   host = await startHost();
   await setUp(host);
-  ({ ink } = await fill(host));
+  ({ ink, inquiry } = await fill(host));
   folder = mkdtempSync(join(tmpdir(), 'kitbound-final-'));
   writeFileSync(join(folder, 'highlights.mp4'), 'pictures');
 });
@@ -111,5 +112,28 @@ test('the Road lists every edit, and a change is tried on without being saved', 
   await part.getByRole('button', { name: 'Take all back' }).click();
   await expect(part.getByRole('row', { name: /Whole talks/ })).toContainText(/business days late/);
   expect(await promised()).toEqual(before);
+  expect(complaints).toEqual([]);
+});
+
+test('the answer names the edit that a job would make late; another date is tried on, agreed, and taken back', async ({ page }) => {
+  const complaints = watch(page);
+  const due = today().add({ days: 14 }).toString();
+  const fields = { name: 'Whole talks', finishedMinutes: '5', editHoursPerMinute: '4', ingestHours: '0', rounds: 0, due };
+  await host.call('deliverables.add', { jobId: ink.id, fields });
+  await page.goto(host.page);
+  await goTo(page, `/jobs/${inquiry.id}`);
+  const answer = page.getByRole('region', { name: /Free|Not possible/ });
+  await expect(answer.getByText(/With this job Whole talks of .* business days? late/)).toBeVisible();
+  const lift = answer.getByRole('button', { name: /^Ask for Whole talks on / });
+  await lift.click();
+  await expect(page.getByRole('heading', { name: 'Tried on, not saved' })).toBeVisible();
+  await expect(answer.getByText(/With this job Whole talks of .* business days? late/)).toHaveCount(0);
+  await answer.getByRole('button', { name: /^Agreed: write the new date/ }).click();
+  await expect(page.getByText(/^Whole talks is due /)).toBeVisible();
+  const dueNow = async () => (await promised()).find(({ name }) => name === 'Whole talks')?.due;
+  expect(await dueNow()).not.toBe(due);
+  await page.getByRole('button', { name: 'Take it back', exact: true }).click();
+  await expect(page.getByText('Whole talks is due as before.')).toBeVisible();
+  expect(await dueNow()).toBe(due);
   expect(complaints).toEqual([]);
 });

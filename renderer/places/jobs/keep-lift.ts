@@ -13,6 +13,7 @@ import { client } from '../../door.ts';
 import { sceneNow } from '../../scene.ts';
 import { type ChangeJob, newestJob } from './change-job.ts';
 import { copyAskHand, copyStillOpen } from './copy-asks.ts';
+import { keepOfEdits } from './keep-edits.ts';
 import { keepOtherUnit, keepSubHire } from './keep-kit.ts';
 
 /** `perform` answers whether it is done, so that it need not be tried on any longer. */
@@ -23,6 +24,7 @@ export function keepOf(lift: Lift, job: Job, save: ChangeJob): Keep | null {
   const { legs, withoutTickets, hands, kitInstead, kitExtra, withoutPersonal, ways } = tryOn;
   if (agreedDays(job.days, job.place?.zone ?? 'UTC', tryOn))
     return { label: 'Agreed: write it into the days', perform: () => keepDays(job, tryOn, save) };
+  if (tryOn.edits) return keepOfEdits(tryOn.edits, jobId);
   if (legs) return { label: 'Keep it on the trip', perform: () => keepLegs(job, legs) };
   if (withoutTickets) return jobId ? { label: 'Take the ticket off', perform: () => dropTickets(jobId, withoutTickets) } : null;
   if (hands) return { label: 'Copy a message, note the ask', perform: () => copyAskHand(job, hands) };
