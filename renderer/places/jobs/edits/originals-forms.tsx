@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Trouble } from '../../../../core/contract/base.ts';
 import type { HandOver } from '../../../../core/contract/handovers.ts';
 import { dateInWords } from '../../../../core/words/dates.ts';
-import { deed, say, useDeeds } from '../../../deeds.ts';
+import { deed, useDeeds } from '../../../deeds.ts';
 import { client } from '../../../door.ts';
 import { Button } from '../../../parts/button.tsx';
 import { EditorForm } from '../../../parts/editor-form.tsx';
@@ -101,7 +101,8 @@ export function TakeBackForm({ handOver, name, onDone }: Props) {
     const kept = await deed(() => client.handovers.takeBack({ ...one(handOver), why }), setTrouble);
     if (!kept) return;
     onDone();
-    say(`The hand-over of ${name} is taken back. Its note stays on the books.`);
+    const undo = () => client.handovers.standAgain(one(kept.handOver));
+    sayWithUndo(`The hand-over of ${name} is taken back. Its note stays on the books.`, 'Undo', undo, 'It stands again.');
   };
   return (
     <EditorForm label="Take the hand-over back" className={style.form} onKeep={() => void keep()} onLeave={onDone}>
