@@ -54,7 +54,7 @@ test('a cut goes out, its notes come late and move the date, and are ticked off 
   await pressEnter(sheet.getByRole('button', { name: 'Send a cut: Highlights' }));
   const send = sheet.getByRole('form', { name: 'A cut goes out' });
   await expect(send.getByLabel('Business days for notes')).toHaveValue('3');
-  await send.getByLabel('Sent').fill(`${today().subtract({ days: 14 })}T10:00`);
+  await send.getByLabel('Sent').fill(`${today().subtract({ days: 14 }).toString()}T10:00`);
   await accessible(page);
   await send.getByRole('button', { name: 'It is sent' }).click();
   await expect(sheet.getByText(/^Rough cut: notes were due on .*, \d+ business days? ago\.$/)).toBeVisible();
@@ -122,7 +122,7 @@ test('time is typed, and one clock is started and stopped', async ({ page }) => 
   const { running } = (await host.call('spent.running')) as { running: { deliverableId: string } | null };
   expect(running?.deliverableId).toBe(edit);
   await sheet.getByRole('button', { name: 'It ended earlier: picture lock of Highlights' }).click();
-  await sheet.getByRole('textbox', { name: 'The work ended' }).fill(`${today().add({ days: 2 })}T10:00`);
+  await sheet.getByRole('textbox', { name: 'The work ended' }).fill(`${today().add({ days: 2 }).toString()}T10:00`);
   await sheet.getByRole('button', { name: 'Stop it there' }).click();
   await expect(sheet.getByText(/The end is dated after now/).first()).toBeVisible();
   await accessible(page);

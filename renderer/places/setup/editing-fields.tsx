@@ -43,7 +43,9 @@ export function EditingFields({ typed, change, trouble }: SetupPart) {
             checked={editing.closedWeekdays.includes(at + 1)}
             onChange={(on) =>
               set({
-                closedWeekdays: on ? [...editing.closedWeekdays, at + 1].sort() : editing.closedWeekdays.filter((day) => day !== at + 1),
+                closedWeekdays: on
+                  ? [...editing.closedWeekdays, at + 1].sort((a, b) => a - b)
+                  : editing.closedWeekdays.filter((day) => day !== at + 1),
               })
             }
           >
