@@ -194,3 +194,20 @@ export function sourceInWords({ publisher, status }: Source, date: string): stri
   if (publisher === 'common practice') return publisher;
   return `${publisher}, ${status === 'restated' ? 'restated ' : status === 'from memory' ? 'from memory, ' : ''}${date}`;
 }
+
+/** What is on file of passports, one line for each rule: which countries ask it of whom, and where that was read. */
+export function passportRulesOnFile(): {
+  of: string[];
+  months: number;
+  whose: 'all' | 'these' | 'all but these';
+  these: string[];
+  source: Source;
+}[] {
+  return PASSPORT_RULES.map((rule) => ({
+    of: [...rule.of],
+    months: rule.months,
+    whose: rule.for ? 'these' : rule.except ? 'all but these' : 'all',
+    these: [...(rule.for ?? rule.except ?? [])],
+    source: rule.source,
+  }));
+}

@@ -8,6 +8,7 @@ import { ask } from '../../../ask.ts';
 import list from '../../../parts/list.module.css';
 import table from '../../../parts/table.module.css';
 import style from '../setup.module.css';
+import { OnFile } from './on-file.tsx';
 import { holdsInWords } from './typed-document.ts';
 
 /** Documents on file, mine and those of hands, by their last day. @param zone of home */
@@ -42,6 +43,7 @@ export function Documents({ zone }: { zone: string }) {
       <p>
         <a href="#/setup/document/new">Note a document</a>
       </p>
+      <OnFile />
       <p className={style.second}>
         What is on file is held against the days and countries of your jobs. Whether you may enter, work or fly is for others to say.
       </p>
