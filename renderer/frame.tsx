@@ -4,6 +4,7 @@ import { actions } from './actions/all.ts';
 import { clearSlip } from './deeds.ts';
 import { Foot } from './foot.tsx';
 import { singleKeys } from './look/choices.ts';
+import { RunningClock } from './running-clock.tsx';
 import { sceneNow } from './scene.ts';
 import { Slip } from './slip.tsx';
 import style from './frame.module.css';
@@ -75,6 +76,7 @@ export function Frame({ path, children }: { path: string; children: ReactNode })
             </a>
           ))}
         </nav>
+        <RunningClock />
       </header>
       <main className={style.main} ref={main} tabIndex={-1}>
         {children}

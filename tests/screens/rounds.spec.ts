@@ -121,6 +121,10 @@ test('time is typed, and one clock is started and stopped', async ({ page }) => 
   await accessible(page);
   const { running } = (await host.call('spent.running')) as { running: { deliverableId: string } | null };
   expect(running?.deliverableId).toBe(edit);
+  // It is seen, and can be stopped, from every place.
+  const head = page.getByRole('banner');
+  await expect(head.getByRole('link', { name: /^Highlights, picture lock: 0 min$/ })).toBeVisible();
+  await expect(head.getByRole('button', { name: 'Stop the clock' })).toBeEnabled();
   await sheet.getByRole('button', { name: 'It ended earlier: picture lock of Highlights' }).click();
   await sheet.getByRole('textbox', { name: 'The work ended' }).fill(`${today().add({ days: 2 }).toString()}T10:00`);
   await sheet.getByRole('button', { name: 'Stop it there' }).click();
@@ -129,6 +133,7 @@ test('time is typed, and one clock is started and stopped', async ({ page }) => 
   await sheet.getByRole('button', { name: 'Let it run' }).click();
   await pressEnter(sheet.getByRole('button', { name: 'Stop the clock: picture lock of Highlights' }));
   await expect(sheet.getByText('the clock runs')).toBeHidden();
+  await expect(head.getByRole('button', { name: 'Stop the clock' })).toBeHidden();
   await sheet.locator('summary', { hasText: /^\d+ entr/ }).click();
   await sheet.getByRole('button', { name: /^Take off .*2 h 30 min$/ }).click();
   await expect(page.getByText('The time is off.')).toBeVisible();
