@@ -2,7 +2,7 @@
  * What the check is given: the jobs whose stays lie near a span of time, never the whole history.
  */
 import type { DayKind, Place } from '../core/contract/parts.ts';
-import type { LegFields } from '../core/contract/trips.ts';
+import type { LegFields, LegNews } from '../core/contract/trips.ts';
 import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../core/fit/book.ts';
 import { bookItem } from '../core/fit/kit-list.ts';
 import { legAt, ticketsAndWays, type PlacedLeg } from '../core/trips/legs.ts';
@@ -99,7 +99,7 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
 
 export type Belongings = { days: BookDay[]; legs: PlacedLeg[]; kit: KitNeed[] };
 
-/** Days, legs and kit of jobs, read at once. */
+/** Days, legs and kit of jobs, read at once. A leg that was cancelled is none. */
 export function belongingsOf(db: ReadableDb, ids: readonly string[]): (id: string) => Belongings {
   const { days, legs, kit } = reading(db);
   const list = JSON.stringify(ids);
@@ -108,9 +108,10 @@ export function belongingsOf(db: ReadableDb, ids: readonly string[]): (id: strin
   const kitBy = Map.groupBy(kit.all(list), (row) => row.jobId);
   return (id) => ({
     days: (daysBy.get(id) ?? []).map(({ date, kind, call, wrap, callAt, wrapAt }) => ({ date, kind, call, wrap, callAt, wrapAt })),
-    legs: (legsBy.get(id) ?? []).map((row) =>
-      legAt(JSON.parse(row.fields) as LegFields, row.id, { departAt: row.departAt, arriveAt: row.arriveAt }),
-    ),
+    legs: (legsBy.get(id) ?? []).flatMap((row) => {
+      const { news, ...fields } = JSON.parse(row.fields) as LegFields & { news?: LegNews | null };
+      return news?.kind === 'cancelled' ? [] : [legAt(fields, row.id, { departAt: row.departAt, arriveAt: row.arriveAt })];
+    }),
     kit: (kitBy.get(id) ?? []).map(({ item, count }) => ({ item, count })),
   });
 }

@@ -28,6 +28,7 @@ export const Clock = z.strictObject({
     'approval',
     'originals',
     'hand',
+    'leg',
     'document',
     'papers',
     'certificate',

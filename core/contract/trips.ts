@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Confirmation, Id, Line, Money, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
+import { Confirmation, Id, InstantText, Line, Money, Nothing, Place, Positive, Version, WallTime } from './parts.ts';
 
 export const Mode = z.enum(['drive', 'flight', 'rail', 'ferry', 'ride']);
 export type Mode = z.infer<typeof Mode>;
@@ -42,7 +42,14 @@ export const LegFields = z.strictObject({
   note: Line.default(''),
 });
 export type LegFields = z.infer<typeof LegFields>;
-export const Leg = LegFields.extend({ id: Id, jobId: Id, version: Version });
+/** What a carrier said after the ticket was bought, and the times that were ticketed. A cancelled leg stands on the trip and is counted nowhere. */
+export const LegNews = z.strictObject({
+  kind: z.enum(['moved', 'cancelled']),
+  at: InstantText.describe('when it was noted'),
+  was: z.strictObject({ depart: WallTime, arrive: WallTime }),
+});
+export type LegNews = z.infer<typeof LegNews>;
+export const Leg = LegFields.extend({ id: Id, jobId: Id, version: Version, news: LegNews.nullable() });
 export type Leg = z.infer<typeof Leg>;
 
 /** Words of a confirmation that were understood, as offsets in the pasted text, and as what. */
@@ -84,6 +91,19 @@ export const trips = {
   setLeg: writes(
     'Save a leg of a job: without an id a new one, with id and version a change.',
     z.strictObject({ jobId: Id, id: Id.optional(), version: Version.optional(), fields: LegFields }),
+    z.strictObject({ leg: Leg }),
+  ),
+  legNews: writes(
+    'A ticketed leg goes at other times now, or does not go at all; or it goes as ticketed after all.',
+    z.strictObject({
+      id: Id,
+      version: Version,
+      told: z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('moved'), depart: WallTime, arrive: WallTime }),
+        z.strictObject({ kind: z.literal('cancelled') }),
+        z.strictObject({ kind: z.literal('as ticketed') }),
+      ]),
+    }),
     z.strictObject({ leg: Leg }),
   ),
   dropLeg: writes('Take a leg off the books.', z.strictObject({ id: Id, version: Version }), Nothing),

@@ -1,6 +1,6 @@
 import { sql } from 'drizzle-orm';
 import { check, index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
-import type { LegFields } from '../../core/contract/trips.ts';
+import type { LegFields, LegNews } from '../../core/contract/trips.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import { id, updatedAt, version } from './columns.ts';
 import { jobs } from './jobs.ts';
@@ -39,7 +39,7 @@ export const legs = sqliteTable(
       .references(() => jobs.id, { onDelete: 'cascade' }),
     departAt: integer('depart_at').notNull(),
     arriveAt: integer('arrive_at').notNull(),
-    fields: text('fields', { mode: 'json' }).$type<LegFields>().notNull(),
+    fields: text('fields', { mode: 'json' }).$type<LegFields & { news?: LegNews | null }>().notNull(),
     version: version(),
     updatedAt: updatedAt(),
   },

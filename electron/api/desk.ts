@@ -26,6 +26,7 @@ import { editsBeside, plannedNow } from './edit-plan.ts';
 import { handOverClocks } from './hand-over-clocks.ts';
 import { askClocks } from './hands.ts';
 import { homeZone } from './job-facts.ts';
+import { legClocks } from './leg-news.ts';
 import { os } from './os.ts';
 import { moneyOnDesk } from './money-clocks.ts';
 import { kitClocks } from './packs.ts';
@@ -55,6 +56,7 @@ const see = os.desk.see.handler(({ context }) =>
       ...ofJobs,
       ...kitClocks(db, now, zone),
       ...askClocks(db, now, zone),
+      ...(setup ? legClocks(db, now) : []),
       ...notesClocks(db, context),
       ...(planned ? editClocksNow(db, planned) : []),
       ...handOverClocks(db, context),

@@ -9,6 +9,7 @@ import { allWays, bookWays, forgetWay, keepWay, wayById, wayOfPair } from '../..
 import { deed } from './deed.ts';
 import { legs, removeLeg, setLeg } from './legs.ts';
 import { os } from './os.ts';
+import { legNews } from './leg-news.ts';
 import { readTicket } from './tickets.ts';
 import { badInput, notFound, stale } from './trouble.ts';
 
@@ -59,4 +60,4 @@ const estimate = os.trips.estimate.handler(({ input, context }) => {
   };
 });
 
-export const trips = { readConfirmation: readTicket, legs, setLeg, dropLeg: removeLeg, ways, setWay, forgetWay: forget, estimate };
+export const trips = { readConfirmation: readTicket, legs, setLeg, legNews, dropLeg: removeLeg, ways, setWay, forgetWay: forget, estimate };

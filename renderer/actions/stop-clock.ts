@@ -23,6 +23,7 @@ const stops = new Map<string, Stop>([
   ['enter-hours', { label: 'Enter hours', perform: openJob }],
   ['pay-hand', { label: 'Note it as paid', perform: openJob }],
   ['notes', { label: 'Take notes in', perform: openJob }],
+  ['leg', { label: 'Open the trip', perform: openJob }],
   ['edit', { label: 'Open the edits', perform: openJob }],
   ['approval', { label: 'Note the yes', perform: openJob }],
   ['originals', { label: 'Look at the originals', perform: openJob }],

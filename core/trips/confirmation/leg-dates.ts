@@ -3,7 +3,7 @@
  */
 import { dateInWords } from '../../words/dates.ts';
 import { joined } from '../../words/lists.ts';
-import type { Ask } from './leg.ts';
+import type { Ask } from './ask.ts';
 import type { Marked } from './marks.ts';
 
 type Dated = Marked['dates'][number];

@@ -7,14 +7,13 @@ import { dateLater } from '../../time/wall.ts';
 import { dateInWords } from '../../words/dates.ts';
 import { joined } from '../../words/lists.ts';
 import { reachable, settledArrival } from './arrival.ts';
+import type { Ask } from './ask.ts';
 import { datesOf, type LegDates } from './leg-dates.ts';
 import type { Marked } from './marks.ts';
 import { endsOf } from './runs.ts';
 
 /** Whether the text counts its hours to 24, and whether it writes "am" and "pm" at all. */
 type Style = { to24: boolean; halves: boolean };
-/** Puts a question; of each field the first stands. */
-export type Ask = (field: LegAsk['field'], question: string) => void;
 type PlaceEnd = Marked['places'][number] | undefined;
 type Times = { depart: Marked['times'][number] | undefined; arrive: Marked['times'][number] | undefined };
 
