@@ -1,6 +1,6 @@
 /**
  * Checksums of files against the vectors that the hash is published with, seed 0, from 0 bytes to 3 blocks.
- * @source Y. Collet, xxHash reference implementation, sanity check vectors of XXH3_128bits (cli/xsum_sanity_check.c), version 0.8.1, 2021
+ * @source Y. Collet, xxHash reference implementation, release line 0.8, vectors of XXH3_128bits in cli/xsum_sanity_check.c (commit 08ae0257), from 2020 on
  */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
