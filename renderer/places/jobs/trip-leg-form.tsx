@@ -143,7 +143,7 @@ export function sayKept(kept: Leg, before: Leg | undefined): void {
     sayWithUndo(`The ${names} is on the trip.`, 'Undo', () => client.trips.dropLeg({ id, version }), `The ${names} is off again.`);
     return;
   }
-  const { id: _id, jobId: _jobId, version: _version, ...fields } = before;
+  const { id: _id, jobId: _jobId, version: _version, news: _news, ...fields } = before;
   const undo = () => client.trips.setLeg({ jobId, id, version, fields });
   sayWithUndo(`The ${names} is changed.`, 'Undo', undo, 'The leg is as it was.');
 }

@@ -1,9 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
+import type { ReactNode } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Leg } from '../../../core/contract/trips.ts';
 import { formatMoney, formatNumber } from '../../../core/money/format.ts';
 import { distanceKm } from '../../../core/places/distance.ts';
+import { newsInWords } from '../../../core/trips/news.ts';
 import { timeAround } from '../../../core/trips/ways.ts';
 import { lengthInWords } from '../../../core/words/amounts.ts';
 import { wallInWords, zoneInWords } from '../../../core/words/dates.ts';
@@ -16,15 +18,19 @@ import { sayWithUndo } from '../../undo.ts';
 import { RememberedWays } from './remembered-ways.tsx';
 import { TicketReader } from './ticket-reader.tsx';
 import { LegForm } from './trip-leg-form.tsx';
+import { LegNewsForm } from './trip-leg-news.tsx';
 import style from './trip.module.css';
 import { blankLeg, typedLeg } from './typed-leg.ts';
+
+/** The one form that is open: a new leg, a confirmation, a leg that is changed, or what became of its ticket. */
+type Open = { what: 'new' | 'paste' } | { what: 'change' | 'news'; leg: string };
 
 /** An airport or port this near to a place serves it, km: what is left is the way between the two. */
 const SERVES = 80;
 
 /** The movements of the job from home to home: legs that are known, and the estimated way where there is none. */
 export function Trip({ job, home, currency, unit }: { job: Job; home: Place; currency: string; unit: 'mi' | 'km' }) {
-  const [editing, setEditing, close] = useOneOpen<Leg | 'new' | 'paste'>();
+  const [editing, setEditing, close] = useOneOpen<Open>();
   const data = useQuery(ask.trips.legs.queryOptions({ input: { jobId: job.id } })).data;
   if (!data) return null;
   const { legs, breaks } = data;
@@ -33,17 +39,20 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
   const nextEnds = last && place ? blankLeg(last, last.key === place.key ? home : place, currency) : blankLeg(home, place, currency);
   const away = place && place.key !== home.key ? place : null;
   const serves = (end: Place): boolean => away !== null && (end.key === away.key || distanceKm(end, away) < SERVES);
-  const [there, back] = [legs.find(({ to }) => serves(to))?.to, legs.findLast(({ from }) => serves(from))?.from];
+  const isOpen = (what: 'change' | 'news', { id }: Leg): boolean =>
+    editing !== null && 'leg' in editing && editing.what === what && editing.leg === id;
+  const going = legs.filter(({ news }) => news?.kind !== 'cancelled');
+  const [there, back] = [going.find(({ to }) => serves(to))?.to, going.findLast(({ from }) => serves(from))?.from];
   return (
     <section className={style.part} aria-labelledby="trip">
       <div className={style.head}>
         <h2 id="trip">Trip</h2>
         {editing === null ? (
           <>
-            <Button kind="quiet" onPress={() => setEditing('new')}>
+            <Button kind="quiet" onPress={() => setEditing({ what: 'new' })}>
               {legs.length === 0 ? 'Add a leg' : 'One more leg'}
             </Button>
-            <Button kind="quiet" onPress={() => setEditing('paste')}>
+            <Button kind="quiet" onPress={() => setEditing({ what: 'paste' })}>
               Paste a confirmation
             </Button>
           </>
@@ -52,7 +61,7 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
       <ol className={style.legs}>
         {away && there === undefined ? <Estimated from={home} to={away} /> : null}
         {legs.map((leg) =>
-          typeof editing === 'object' && editing?.id === leg.id ? (
+          isOpen('change', leg) ? (
             <li key={leg.id}>
               <LegForm jobId={job.id} start={typedLeg(leg, currency)} unit={unit} stored={leg} onDone={close} />
             </li>
@@ -62,16 +71,19 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
               leg={leg}
               broken={breaks.find(({ second }) => second === leg.id)?.sentence}
               unit={unit}
-              onChange={() => setEditing(leg)}
-            />
+              onChange={() => setEditing({ what: 'change', leg: leg.id })}
+              onNews={() => setEditing({ what: 'news', leg: leg.id })}
+            >
+              {isOpen('news', leg) ? <LegNewsForm leg={leg} onDone={close} /> : null}
+            </LegRow>
           ),
         )}
         {away && there && there.key !== away.key ? <Estimated from={there} to={away} /> : null}
         {away && back === undefined ? <Estimated from={away} to={home} /> : null}
       </ol>
       {away || legs.length > 0 ? null : <p className={style.second}>{place ? 'At home: no way to go.' : 'The place is not known yet.'}</p>}
-      {editing === 'new' ? <LegForm jobId={job.id} start={nextEnds} unit={unit} onDone={close} /> : null}
-      {editing === 'paste' ? <TicketReader jobId={job.id} legs={legs} currency={currency} unit={unit} onDone={close} /> : null}
+      {editing?.what === 'new' ? <LegForm jobId={job.id} start={nextEnds} unit={unit} onDone={close} /> : null}
+      {editing?.what === 'paste' ? <TicketReader jobId={job.id} legs={legs} currency={currency} unit={unit} onDone={close} /> : null}
       <RememberedWays />
     </section>
   );
@@ -82,12 +94,22 @@ function Estimated({ from, to }: { from: Place; to: Place }) {
   return data ? <li className={style.second}>{data.sentence}</li> : null;
 }
 
-/** @param broken why it does not follow on the leg before it */
-function LegRow({ leg, unit, broken, onChange }: { leg: Leg; unit: 'mi' | 'km'; broken: string | undefined; onChange: () => void }) {
+type RowProps = {
+  leg: Leg;
+  unit: 'mi' | 'km';
+  /** Why it does not follow on the leg before it. */
+  broken: string | undefined;
+  onChange: () => void;
+  onNews: () => void;
+  /** The form for its news, while that is open. */
+  children: ReactNode;
+};
+
+function LegRow({ leg, unit, broken, onChange, onNews, children }: RowProps) {
   const { running } = useDeeds();
   const names = `${leg.mode} ${leg.from.name} to ${leg.to.name}`;
   const takeOut = async (): Promise<void> => {
-    const { id, version, jobId, ...fields } = leg;
+    const { id, version, jobId, news: _news, ...fields } = leg;
     const gone = await deed(() => client.trips.dropLeg({ id, version }));
     if (gone)
       sayWithUndo(`The ${names} was taken out.`, 'Put it back', () => client.trips.setLeg({ jobId, fields }), `The ${names} is back.`);
@@ -99,6 +121,11 @@ function LegRow({ leg, unit, broken, onChange }: { leg: Leg; unit: 'mi' | 'km'; 
         <span className={style.second}>{` ${besideOf(leg, unit)}`}</span>
       </span>
       <span className={style.buttons}>
+        {leg.source === 'ticketed' ? (
+          <Button kind="quiet" onPress={onNews} aria-label={`Late or cancelled: ${names}`}>
+            Late or cancelled
+          </Button>
+        ) : null}
         <Button kind="quiet" onPress={onChange} aria-label={`Change the ${names}`}>
           Change
         </Button>
@@ -106,7 +133,9 @@ function LegRow({ leg, unit, broken, onChange }: { leg: Leg; unit: 'mi' | 'km'; 
           Take out
         </Button>
       </span>
+      {leg.news ? <p className={style.brokenLeg}>{newsInWords(leg, leg.news)}.</p> : null}
       {broken ? <p className={style.brokenLeg}>{broken}</p> : null}
+      {children}
     </li>
   );
 }
