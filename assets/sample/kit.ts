@@ -7,6 +7,7 @@ const box = (length: number, width: number, height: number) => ({ length, width,
 export const things: readonly SampleThing[] = [
   {
     name: 'Camera A',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'main camera',
     owned: 1,
@@ -21,6 +22,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Camera B',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'main camera',
     owned: 1,
@@ -36,6 +38,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Small camera',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'third angle',
     owned: 1,
@@ -47,6 +50,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Standard zoom',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'standard lens',
     owned: 2,
@@ -57,6 +61,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Long zoom',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'long lens',
     owned: 1,
@@ -68,6 +73,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Fast prime',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'low light lens',
     owned: 1,
@@ -78,6 +84,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Camera battery',
+    origin: 'CN',
     does: 'camera power',
     owned: 10,
     resetMinutes: 360,
@@ -90,6 +97,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Large battery',
+    origin: 'CN',
     does: 'monitor and light power',
     owned: 4,
     resetMinutes: 360,
@@ -102,6 +110,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Power bank',
+    origin: 'CN',
     does: 'phone and tally power',
     owned: 2,
     resetMinutes: 360,
@@ -112,9 +121,19 @@ export const things: readonly SampleThing[] = [
     value: usd(9_500),
     bought: 'month -12',
   },
-  { name: 'Charger, four bays', does: 'charging', owned: 2, grams: 1100, drawWatts: '180', value: usd(42_000), bought: 'month -18' },
+  {
+    name: 'Charger, four bays',
+    origin: 'CN',
+    does: 'charging',
+    owned: 2,
+    grams: 1100,
+    drawWatts: '180',
+    value: usd(42_000),
+    bought: 'month -18',
+  },
   {
     name: 'Memory card 512',
+    origin: 'TW',
     does: 'recording',
     owned: 12,
     resetMinutes: 60,
@@ -125,6 +144,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Field disk 4 TB',
+    origin: 'TH',
     does: 'copies',
     owned: 4,
     resetMinutes: 60,
@@ -135,6 +155,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Tripod, tall',
+    origin: 'GB',
     resetOnRoad: true,
     does: 'tripod',
     owned: 2,
@@ -146,6 +167,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Tripod, light',
+    origin: 'CN',
     resetOnRoad: true,
     does: 'light tripod',
     owned: 1,
@@ -156,6 +178,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Gimbal',
+    origin: 'CN',
     does: 'moving shots',
     owned: 1,
     serials: ['G-5501'],
@@ -168,6 +191,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Wireless microphone',
+    origin: 'DE',
     does: 'wireless voice',
     owned: 4,
     serials: ['W-1', 'W-2', 'W-3', 'W-4'],
@@ -180,10 +204,20 @@ export const things: readonly SampleThing[] = [
     bought: 'month -23',
     subHire: '35.00 a day',
   },
-  { name: 'Handheld microphone', does: 'interviews', owned: 2, grams: 320, value: usd(11_000), bought: 'month -36' },
-  { name: 'Boom microphone', does: 'room voice', owned: 1, serials: ['BM-77'], grams: 240, value: usd(56_000), bought: 'month -36' },
+  { name: 'Handheld microphone', origin: 'DE', does: 'interviews', owned: 2, grams: 320, value: usd(11_000), bought: 'month -36' },
+  {
+    name: 'Boom microphone',
+    origin: 'DE',
+    does: 'room voice',
+    owned: 1,
+    serials: ['BM-77'],
+    grams: 240,
+    value: usd(56_000),
+    bought: 'month -36',
+  },
   {
     name: 'Field recorder',
+    origin: 'JP',
     resetOnRoad: true,
     does: 'sound recording',
     owned: 1,
@@ -194,6 +228,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Mixing desk, four inputs',
+    origin: 'TW',
     does: 'vision mixing',
     owned: 1,
     serials: ['MD-4402'],
@@ -207,6 +242,7 @@ export const things: readonly SampleThing[] = [
   },
   {
     name: 'Stream encoder',
+    origin: 'US',
     does: 'streaming',
     owned: 1,
     serials: ['SE-0091'],
@@ -215,7 +251,16 @@ export const things: readonly SampleThing[] = [
     value: usd(155_000),
     bought: 'month -13',
   },
-  { name: 'Monitor, seven inch', does: 'monitor', owned: 2, grams: 600, drawWatts: '15', value: usd(41_000), bought: 'month -20' },
+  {
+    name: 'Monitor, seven inch',
+    origin: 'CN',
+    does: 'monitor',
+    owned: 2,
+    grams: 600,
+    drawWatts: '15',
+    value: usd(41_000),
+    bought: 'month -20',
+  },
   {
     name: 'Monitor, twenty-four inch',
     does: 'client monitor',
@@ -226,12 +271,13 @@ export const things: readonly SampleThing[] = [
     value: usd(52_000),
     bought: 'month -13',
   },
-  { name: 'Panel light', does: 'light', owned: 3, grams: 2100, drawWatts: '90', value: usd(61_000), bought: 'month -25' },
+  { name: 'Panel light', origin: 'DE', does: 'light', owned: 3, grams: 2100, drawWatts: '90', value: usd(61_000), bought: 'month -25' },
   { name: 'Light stand', does: 'stand', owned: 4, grams: 2700, size: box(1050, 120, 120), value: usd(9_000), bought: 'month -31' },
   { name: 'Sandbag', does: 'weight', owned: 6, grams: 6800, value: usd(2_500), bought: 'month -31', note: 'Filled on site when I fly.' },
   { name: 'Video cable 30 m', does: 'long cable', owned: 4, grams: 2400, value: usd(8_500), bought: 'month -13' },
   {
     name: 'Wireless video link',
+    origin: 'US',
     does: 'cable-free camera',
     owned: 1,
     serials: ['WL-2210'],
