@@ -16,6 +16,7 @@ export const setup: SampleSetup = {
   taxId: '',
   tax: null,
   restHours: '8',
+  editing: { hoursADay: 6, dayStart: '09:00', closedWeekdays: [6, 7], onHolidays: false, onTravelDays: false, onShootDays: false },
   year: { costs: 1_840_000, pay: 5_200_000, setAsidePercent: '28', days: 95 },
   payTo: { name: 'Slipwater Pictures', iban: '', bic: '', words: 'By check to the address above, or by transfer: ask for the account.' },
   lateInterestPercent: '12',

@@ -11,6 +11,7 @@ import { secondSeason } from './jobs/second-season.ts';
 import { thirdSeason } from './jobs/third-season.ts';
 import { presets, things } from './kit.ts';
 import { money } from './money.ts';
+import { templates } from './templates.ts';
 import type { Sample } from './shape.ts';
 
 export const sample: Sample = {
@@ -24,6 +25,7 @@ export const sample: Sample = {
   ways,
   personal,
   documents,
+  templates,
   jobs: [...firstSeason, ...secondSeason, ...thirdSeason, ...fourthSeason, ...now, ...ahead].map((job) => ({
     ...job,
     steps: [...job.steps, ...(money[job.key] ?? [])],

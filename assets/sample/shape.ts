@@ -12,6 +12,7 @@ import type { ClientFields, HandFields } from '../../core/contract/people.ts';
 import type { DraftChange } from '../../core/contract/quotes.ts';
 import type { RateCardFields, Terms } from '../../core/contract/rates.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
+import type { TemplateFields } from '../../core/contract/templates.ts';
 import type { LegFields, WayFields } from '../../core/contract/trips.ts';
 
 type Weekday = 'Mon' | 'Tue' | 'Wed' | 'Thu' | 'Fri' | 'Sat' | 'Sun';
@@ -99,7 +100,13 @@ type SampleStep = { [D in SampleDeed]: readonly [at: SampleTime, deed: D, given:
 
 /** A deliverable with its promised date, in days after the job's first date, and its edit hours
  * where they are not among its edit days. */
-type SampleEdit = { what: string; due: number; hours?: string };
+type SampleEdit = {
+  what: string;
+  due: number;
+  hours?: string;
+  /** Days after the first date on which it was handed over; the eve of its date if absent, null while it is still open. */
+  handed?: number | null;
+};
 
 export type SampleJob = {
   key: string;
@@ -173,5 +180,6 @@ export type Sample = {
   ways: readonly SampleWay[];
   personal: readonly SamplePersonal[];
   documents: readonly SampleDocument[];
+  templates: readonly TemplateFields[];
   jobs: readonly SampleJob[];
 };

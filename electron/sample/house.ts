@@ -13,6 +13,7 @@ import { people } from '../api/people.ts';
 import { personal } from '../api/personal.ts';
 import { rates } from '../api/rates.ts';
 import { setup } from '../api/setup.ts';
+import { templates } from '../api/templates.ts';
 import { trips } from '../api/trips.ts';
 import type { Cast } from './cast.ts';
 import { dateOf, momentAt } from './dates.ts';
@@ -52,6 +53,7 @@ export function houseSteps(cast: Cast): Step[] {
     ...sample.ways.map(({ from, to, ...way }) =>
       at(begins, async () => call(trips.setWay, { fields: { ...way, from: await cast.place(from), to: await cast.place(to) } }, cast)),
     ),
+    ...sample.templates.map((fields) => at(begins, () => call(templates.save, { fields }, cast))),
     ...sample.documents.map(({ from, until, ...told }) =>
       at(begins, () => {
         const on = (date: SampleDate): string => dateOf(date, today);

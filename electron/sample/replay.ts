@@ -6,6 +6,7 @@ import { sample } from '../../assets/sample/index.ts';
 import type { Context } from '../api/context.ts';
 import { placeFinder, type Cast, type Told } from './cast.ts';
 import { doDeed, firstDateOf } from './deeds.ts';
+import { editSteps } from './edit-steps.ts';
 import { houseSteps, type Step } from './house.ts';
 import { momentOf, todayAt } from './dates.ts';
 
@@ -36,9 +37,10 @@ export async function replay(base: Context, now: number, onStep: (progress: Prog
 function jobSteps(cast: Cast): Step[] {
   return sample.jobs.flatMap((job) => {
     const told: Told = { job, id: '', first: firstDateOf(job, cast) };
-    return job.steps.map(([at, deed, given]) => ({
+    const steps = job.steps.map(([at, deed, given]) => ({
       at: momentOf(at, told.first, cast.today),
       act: () => doDeed(cast, told, deed, given),
     }));
+    return [...steps, ...editSteps(cast, told)];
   });
 }

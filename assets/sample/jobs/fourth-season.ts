@@ -145,7 +145,7 @@ export const fourthSeason: readonly SampleJob[] = [
     days: ['0 shoot 07:00-17:30', '1 standby 08:00-16:00', '2 shoot 07:00-16:30'],
     presets: ['One camera'],
     kit: [{ item: 'Rain cover', count: 2 }],
-    deliverables: [{ what: 'Safety film, 10 min', due: 30, hours: '20' }],
+    deliverables: [{ what: 'Safety film, 10 min', due: 30, hours: '20', handed: 33 }],
     steps: [
       ['30d 09:00', 'asked', {}],
       ['30d 10:30', 'quote', { pencil: true }],
@@ -206,7 +206,7 @@ export const fourthSeason: readonly SampleJob[] = [
     first: 'week -2 Tue',
     days: ['0 half 17:00-20:30'],
     presets: ['One camera'],
-    deliverables: [{ what: 'Evening uncut', due: 7, hours: '2' }],
+    deliverables: [{ what: 'Evening uncut', due: 7, hours: '2', handed: null }],
     steps: [
       ['13d 09:00', 'asked', {}],
       ['13d 09:15', 'quote', { pencil: true }],

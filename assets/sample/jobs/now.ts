@@ -37,7 +37,7 @@ export const now: readonly SampleJob[] = [
     presets: ['Two cameras'],
     kit: [{ item: 'Wireless microphone', count: 4 }],
     deliverables: [
-      { what: 'Highlight film, 3 min', due: 8 },
+      { what: 'Highlight film, 3 min', due: 13 },
       { what: 'Awards evening, 45 min', due: 24, hours: '12' },
     ],
     notes: 'Awards on the second evening (bread) and on the last (pastry).',

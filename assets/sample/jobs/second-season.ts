@@ -57,7 +57,7 @@ export const secondSeason: readonly SampleJob[] = [
     first: 'week -41 Tue',
     days: ['-1 prep 13:00-18:00', '0 shoot 07:30-18:30'],
     presets: ['Two cameras'],
-    deliverables: [{ what: 'Members’ film, 8 min', due: 35, hours: '16' }],
+    deliverables: [{ what: 'Members’ film, 8 min', due: 35, hours: '16', handed: 37 }],
     steps: [
       ['35d 08:40', 'asked', {}],
       ['35d 11:00', 'quote', { pencil: true }],
