@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Leg } from '../../../core/contract/trips.ts';
@@ -42,7 +42,7 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
   const isOpen = (what: 'change' | 'news', { id }: Leg): boolean =>
     editing !== null && 'leg' in editing && editing.what === what && editing.leg === id;
   const going = legs.filter(({ news }) => news?.kind !== 'cancelled');
-  const [there, back] = [going.find(({ to }) => serves(to))?.to, going.findLast(({ from }) => serves(from))?.from];
+  const [there, back] = [going.find(({ to }) => serves(to)), going.findLast(({ from }) => serves(from))];
   return (
     <section className={style.part} aria-labelledby="trip">
       <div className={style.head}>
@@ -66,19 +66,20 @@ export function Trip({ job, home, currency, unit }: { job: Job; home: Place; cur
               <LegForm jobId={job.id} start={typedLeg(leg, currency)} unit={unit} stored={leg} onDone={close} />
             </li>
           ) : (
-            <LegRow
-              key={leg.id}
-              leg={leg}
-              broken={breaks.find(({ second }) => second === leg.id)?.sentence}
-              unit={unit}
-              onChange={() => setEditing({ what: 'change', leg: leg.id })}
-              onNews={() => setEditing({ what: 'news', leg: leg.id })}
-            >
-              {isOpen('news', leg) ? <LegNewsForm leg={leg} onDone={close} /> : null}
-            </LegRow>
+            <Fragment key={leg.id}>
+              <LegRow
+                leg={leg}
+                broken={breaks.find(({ second }) => second === leg.id)?.sentence}
+                unit={unit}
+                onChange={() => setEditing({ what: 'change', leg: leg.id })}
+                onNews={() => setEditing({ what: 'news', leg: leg.id })}
+              >
+                {isOpen('news', leg) ? <LegNewsForm leg={leg} onDone={close} /> : null}
+              </LegRow>
+              {away && leg === there && leg.to.key !== away.key ? <Estimated from={leg.to} to={away} /> : null}
+            </Fragment>
           ),
         )}
-        {away && there && there.key !== away.key ? <Estimated from={there} to={away} /> : null}
         {away && back === undefined ? <Estimated from={away} to={home} /> : null}
       </ol>
       {away || legs.length > 0 ? null : <p className={style.second}>{place ? 'At home: no way to go.' : 'The place is not known yet.'}</p>}
