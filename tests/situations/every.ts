@@ -10,6 +10,7 @@ import { leaving } from './leaving.ts';
 import { more } from './more.ts';
 import { neighbours } from './neighbours.ts';
 import { ownTickets } from './own-tickets.ts';
+import { papersOfKit } from './papers-of-kit.ts';
 import { papers } from './papers.ts';
 import { pencilsAndClocks } from './pencils-and-clocks.ts';
 import { promisedEdits } from './promised-edits.ts';
@@ -33,6 +34,7 @@ export const everySituation: readonly Situation[] = [
   ...waysHome,
   ...editDays,
   ...papers,
+  ...papersOfKit,
   ...promisedEdits,
   ...handsWhoSaidYes,
 ];
