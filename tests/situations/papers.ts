@@ -1,7 +1,7 @@
 /**
  * Borders: passports and rights to work, what runs out when, what is to be asked and how long that takes.
  */
-import { duluth, fargo, losAngeles, thunderBay } from '../core/trips/places.ts';
+import { duluth, fargo, london, losAngeles, paris, thunderBay, utcTown } from '../core/trips/places.ts';
 import type { OwnDocument, Situation } from './shape.ts';
 
 const passport: OwnDocument = { kind: 'passport', country: 'US', until: '2031-04-01' };
@@ -212,6 +212,32 @@ export const papers: readonly Situation[] = [
     findings: [
       { kind: 'passport', hardness: 'blocks', numbers: { until: '2026-12-10', homeOn: '2026-12-11' } },
       { kind: 'lead time', hardness: 'settle' },
+    ],
+  },
+  {
+    name: 'inside the area of free movement an identity card will do, and what must be reported is good to know',
+    home: paris,
+    now,
+    ways: [{ between: [paris, utcTown], minutes: 300, mode: 'flight' }],
+    documents: [{ kind: 'identity card', country: 'FR', until: '2026-12-11' }],
+    booked: [],
+    candidate: { place: utcTown, days: twoDays },
+    answer: 'free',
+    findings: [{ kind: 'right to work', hardness: 'know', says: 'are of one area of free movement for its citizens' }],
+    silent: ['passport', 'passport validity'],
+  },
+  {
+    name: 'out of it an identity card is no passport',
+    home: paris,
+    now,
+    ways: [{ between: [paris, london], minutes: 180, mode: 'rail' }],
+    documents: [{ kind: 'identity card', country: 'FR', until: '2031-01-01' }],
+    booked: [],
+    candidate: { place: london, days: twoDays },
+    answer: 'free if',
+    findings: [
+      { kind: 'passport', hardness: 'settle', says: 'no passport is on file' },
+      { kind: 'right to work', hardness: 'settle', says: 'Ask UK Visas and Immigration.' },
     ],
   },
 ];
