@@ -23,6 +23,9 @@ import { bookWays } from './trips.ts';
  */
 const NEIGHBOURS_MS = 21 * 86_400_000;
 
+/** What other calendars take is said of the days and of the ways beside them; there may be much of it. */
+const IMPORTED_MS = 4 * 86_400_000;
+
 export type BookSpan = {
   home: Place;
   /** Half-open, epoch ms. */
@@ -91,7 +94,7 @@ export function loadBook(db: ReadableDb, span: BookSpan): Book {
     ways: [...bookWays(db, span.distance), ...jobs.flatMap(({ ways }) => ways)],
     restMinutes: span.restMinutes,
     personal: personalNear(db, near),
-    imported: importedNear(db, near),
+    imported: importedNear(db, { from: span.from - IMPORTED_MS, to: span.to + IMPORTED_MS }),
     kit: allItems(db).map((item) => bookItem({ ...item, owned: Math.max(0, item.owned - (lost.get(item.id) ?? 0)) }, span.home.zone)),
     hands: allHands(db).map((hand) => ({ ...hand, jobs: ofHands.get(hand.id) ?? [] })),
   };

@@ -6,8 +6,10 @@ import { isZone } from '../time/read.ts';
 import { plainOf, stampOf, wallOf } from './wall.ts';
 import { windowsZones } from './windows-zones.ts';
 
-/** A clock: an IANA zone, or the changes of offset that a file defines, by instant. */
-export type Clock = { zone: string } | { changes: readonly Change[] };
+/**
+ * A clock: its changes of offset by instant, from one instant to another; outside of them those of its IANA zone, where it has one.
+ */
+export type Clock = { zone: string | null; changes: readonly Change[]; from: number; to: number };
 type Change = { at: number; before: number; after: number };
 
 const HOUR = 3_600_000;
@@ -16,46 +18,61 @@ const FURTHEST = 18 * HOUR;
 const MOST_OBSERVANCES = 400;
 const MOST_CHANGES = 2_000;
 
+const UTC: Clock = { zone: 'UTC', changes: [], from: -Infinity, to: Infinity };
+
+/**
+ * The clock of an IANA zone, its changes known in advance from one instant to another: asking the engine for each of thousands of times
+ * takes seconds.
+ */
+export function clockOf(zone: string, { from, to }: { from: number; to: number }): Clock {
+  if (zone === 'UTC') return UTC;
+  const begin = Temporal.Instant.fromEpochMilliseconds(from).toZonedDateTimeISO(zone);
+  const first = offsetAt(begin);
+  const changes: Change[] = [{ at: from, before: first, after: first }];
+  for (let next = begin.getTimeZoneTransition('next'); next && next.epochMilliseconds < to; next = next.getTimeZoneTransition('next'))
+    changes.push({ at: next.epochMilliseconds, before: changes.at(-1)?.after ?? first, after: offsetAt(next) });
+  return { zone, changes, from: from + FURTHEST, to: to - FURTHEST };
+}
+
 /**
  * The instant of a wall time (as if it were UTC) on a clock, by RFC 5545 3.3.5: of a repeated time the first, of a missing one what the
  * offset before the gap gives.
  */
-export function instantOn(clock: Clock, wall: number): number {
-  if ('zone' in clock) {
-    if (clock.zone === 'UTC') return wall;
-    return plainOf(wall).toZonedDateTime(clock.zone, { disambiguation: 'compatible' }).epochMilliseconds;
-  }
+export function instantOn({ zone, changes, from, to }: Clock, wall: number): number {
+  if (zone === 'UTC') return wall;
+  if (zone !== null && (wall < from || wall >= to))
+    return plainOf(wall).toZonedDateTime(zone, { disambiguation: 'compatible' }).epochMilliseconds;
   // The last change that this wall time does not lie before, as the clock showed it until then.
-  const last = clock.changes.findLast(({ at, before }) => wall - before >= at);
-  if (!last) return wall - (clock.changes[0]?.before ?? 0);
+  const last = changes.findLast(({ at, before }) => wall - before >= at);
+  if (!last) return wall - (changes[0]?.before ?? 0);
   const isMissing = wall - last.after < last.at;
   return wall - (isMissing ? last.before : last.after);
 }
 
 /** The wall time (as if it were UTC) that a clock shows at an instant. */
-export function wallOn(clock: Clock, at: number): number {
-  if ('zone' in clock) {
-    if (clock.zone === 'UTC') return at;
-    return at + Temporal.Instant.fromEpochMilliseconds(at).toZonedDateTimeISO(clock.zone).offsetNanoseconds / 1_000_000;
-  }
-  const last = clock.changes.findLast((change) => change.at <= at);
-  return at + (last ? last.after : (clock.changes[0]?.before ?? 0));
+export function wallOn({ zone, changes, from, to }: Clock, at: number): number {
+  if (zone === 'UTC') return at;
+  if (zone !== null && (at < from || at >= to)) return at + offsetAt(Temporal.Instant.fromEpochMilliseconds(at).toZonedDateTimeISO(zone));
+  const last = changes.findLast((change) => change.at <= at);
+  return at + (last ? last.after : (changes[0]?.before ?? 0));
 }
 
+const offsetAt = (at: Temporal.ZonedDateTime): number => at.offsetNanoseconds / 1_000_000;
+
 /**
- * The clock that a name means, or null where nobody knows it.
+ * What a name means: the IANA name of a zone, a clock that the file defines, or null where nobody knows it.
  * @param defined zones that the file defines, by their name
  */
-export function clockNamed(tzid: string, defined: ReadonlyMap<string, Clock>): Clock | null {
-  if (isZone(tzid)) return { zone: tzid };
+export function clockNamed(tzid: string, defined: ReadonlyMap<string, Clock>): Clock | string | null {
+  if (isZone(tzid)) return tzid;
   const here = defined.get(tzid);
   if (here) return here;
   const windows = windowsZones[tzid];
-  if (windows) return { zone: windows };
+  if (windows) return windows;
   // Some programs put their own name before that of the zone: "/example.org/20260101/Europe/Berlin".
   const parts = tzid.split('/').filter((part) => part !== '');
   const tail = [3, 2].map((length) => parts.slice(-length).join('/')).find((name) => parts.length > 2 && isZone(name));
-  return tail === undefined ? null : { zone: tail };
+  return tail ?? null;
 }
 
 type Observance = { start: number; before: number; after: number; rule: string | null; more: number[] };
@@ -71,7 +88,7 @@ export function readZone(lines: readonly string[], window: { from: number; to: n
   if (tzid === '' || observances.length === 0) throw new Error('a zone without name or offsets');
   const changes = observances.flatMap((each) => changesOf(each, window)).sort((a, b) => a.at - b.at);
   if (changes.length > MOST_CHANGES) throw new Error('too many changes');
-  return { tzid, clock: { changes } };
+  return { tzid, clock: { zone: null, changes, from: -Infinity, to: Infinity } };
 }
 
 function observancesOf(lines: readonly string[]): { tzid: string; observances: Observance[] } {

@@ -35,6 +35,8 @@ const OF_EVENTS = new Set([
   'X-MICROSOFT-CDO-BUSYSTATUS',
 ]);
 const BEGIN_OR_END = /^(BEGIN|END):\s*([A-Z-]{1,40})\s*$/i;
+/** Of UTF-8, as octets. */
+const BYTE_ORDER_MARK = '\u00ef\u00bb\u00bf';
 /** A name that was folded before its end. */
 const BEGUN_NAME = /^[A-Z-]{1,40}$/i;
 const NAME = /^[A-Z0-9-]{1,40}(?=[:;])/i;
@@ -97,9 +99,9 @@ export class CalendarCutter {
       return;
     }
     this.#logical();
-    this.#line = line;
+    this.#line = this.#begun ? line : line.replace(BYTE_ORDER_MARK, '');
     this.#tooLong = line.length > LONGEST_LINE;
-    this.#keepsLine = this.#isWanted(line);
+    this.#keepsLine = this.#isWanted(this.#line);
   }
 
   #isWanted(line: string): boolean {
@@ -141,7 +143,9 @@ export class CalendarCutter {
     const part = this.#part;
     if (!part || part.trouble) return;
     part.size += line.length;
-    if (this.#tooLong || part.lines.length >= MOST_LINES || part.size > LARGEST_PART) {
+    // A title can be cut short; whatever says when cannot.
+    const isCut = this.#tooLong && !/^SUMMARY[:;]/i.test(line);
+    if (isCut || part.lines.length >= MOST_LINES || part.size > LARGEST_PART) {
       part.trouble = 'too large';
       part.lines = [];
     } else part.lines.push(isAscii(line) ? line : this.#decode(line));

@@ -94,7 +94,7 @@ export const TryOn = z.strictObject({
     .optional()
     .describe('documents of mine as if they were on file, and good for the days'),
   customsList: z.boolean().optional().describe('as if the customs list were made'),
-  withoutImported: z.array(Key).max(100).optional().describe('times of other calendars as if they were moved out of the way'),
+  withoutImported: z.array(Key).max(1000).optional().describe('times of other calendars as if they were moved out of the way'),
   edits: EditTryOn.optional().describe('edits as if they were moved or done by others, or my edit days were longer'),
   asSecondPencil: z.boolean().optional().describe('the candidate stands behind every pencil that is before it'),
   stillOpen: z.boolean().optional().describe('they would still take an answer though their reply-by is past'),

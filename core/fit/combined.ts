@@ -29,6 +29,7 @@ function both(a: TryOn, b: TryOn): TryOn {
     ...all('withJobs', a, b),
     ...each('withoutJobs', a, b),
     ...each('withoutPersonal', a, b),
+    ...each('withoutImported', a, b),
     ...each('documents', a, b),
     ...(a.edits || b.edits ? { edits: bothEdits(a.edits ?? {}, b.edits ?? {}) } : {}),
     ...(a.customsList || b.customsList ? { customsList: true } : {}),

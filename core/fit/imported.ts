@@ -96,6 +96,7 @@ function finding(times: readonly ImportedTime[], hardness: Finding['hardness'], 
 }
 
 function liftsOf(first: ImportedTime, times: readonly ImportedTime[], hardness: Finding['hardness']): Finding['lifts'] {
+  if (hardness === 'know') return [];
   if (hardness === 'blocks') return [{ kind: 'other dates', label: 'Look for the nearest dates that work' }];
   const withoutImported = times.slice(0, MOVABLE).map(importedKey);
   return [{ kind: 'move imported', label: `Move ${first.title} in ${first.calendar}`, tryOn: { withoutImported } }];

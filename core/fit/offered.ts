@@ -26,11 +26,16 @@ export function offered(result: FitResult, tried: TryOn, now: number, assess: (t
     return noWorse;
   };
   const helps = (lift: Lift): Lift[] => {
-    if (!lift.tryOn) return [lift];
+    if (!lift.tryOn || onlyClears(lift.tryOn)) return [lift];
     const tryOn = asAWhole(lift.tryOn, tried);
     return canBeDone(tryOn, now) && isNoWorse(tryOn) ? [{ ...lift, tryOn }] : [];
   };
   return { ...result, findings: result.findings.map((finding) => ({ ...finding, lifts: finding.lifts.flatMap(helps) })) };
+}
+
+/** Time of other calendars that is moved away takes a finding away and makes none, so that it need not be worked out. */
+function onlyClears(tryOn: TryOn): boolean {
+  return Object.keys(tryOn).every((name) => name === 'withoutImported');
 }
 
 function isWorse(after: Assessed, before: Assessed): boolean {

@@ -2,6 +2,7 @@
  * Why a calendar cannot be read, or the file of one's own dates not be written: what happened, what was kept, what to do.
  */
 import type { CalendarTrouble } from '../../core/contract/calendars.ts';
+import { countInWords } from '../../core/words/amounts.ts';
 
 const KEPT = 'What was read of it before still counts.';
 const CHANGE = 'or change where it lies in Setup.';
@@ -22,7 +23,10 @@ export const tooLarge = (megabytes: number) =>
   trouble(`It is larger than ${megabytes} MB.`, 'Save fewer years of it, or switch it off in Setup.');
 export const keepsChanging = () => trouble('It kept changing while it was read.', 'It is read again by itself in a minute.');
 export const tookTooLong = (seconds: number) =>
-  trouble(`Reading it took longer than ${seconds} seconds and was stopped.`, 'Save fewer years of it, or switch it off in Setup.');
+  trouble(
+    `Reading it took longer than ${countInWords(seconds, 'second')} and was stopped.`,
+    'Save fewer years of it, or switch it off in Setup.',
+  );
 export const tooMuch = () =>
   trouble('Reading it needed more memory than it may take.', 'Save fewer years of it, or switch it off in Setup.');
 

@@ -2,7 +2,9 @@
  * What other calendars take, against the candidate: sentences with their numbers, hardness by calendar, and the slow twin.
  */
 import { describe, expect, test } from 'vitest';
+import type { TryOn } from '../../../core/contract/try-on.ts';
 import { assess, checkFit } from '../../../core/fit/check.ts';
+import { combined } from '../../../core/fit/combined.ts';
 import type { Book, BookJob, ImportedTime } from '../../../core/fit/book.ts';
 import { duluth as DULUTH, thunderBay as THUNDER_BAY } from '../trips/places.ts';
 import { CASES, DAY, generatedYear, randomFrom, YEAR_START } from './generated.ts';
@@ -91,8 +93,7 @@ test('what one event takes several times is told once, with the hours of all', (
   expect(findings(bookWith(...daily), candidate(days))).toMatchObject([
     {
       numbers: { overlap: 7 * 60, times: 3 },
-      sentence:
-        'Choir stands in the calendar Family on Saturday 12 December 17:00 to 19:30 and 2 more times; your days take 7 h of it.',
+      sentence: 'Choir stands in the calendar Family on Saturday 12 December 17:00 to 19:30 and 2 more times; your days take 7 h of it.',
     },
   ]);
 });
@@ -168,4 +169,18 @@ describe('against the slow twin', () => {
     }
     for (const count of Object.values(counts)) expect(count).toBeGreaterThan(CASES / 20);
   });
+});
+
+test('several that are moved are tried on together', () => {
+  const book = bookWith(
+    time('2026-12-12T18:00', '2026-12-12T20:00'),
+    time('2026-12-12T10:00', '2026-12-12T11:00', { title: 'Dentist', calendarId: 'club', calendar: 'Club' }),
+  );
+  const job = candidate([day('2026-12-12')]);
+  const lifts = checkFit({ book, candidate: job, now, replyBy: null }).findings.flatMap((finding) => finding.lifts);
+  const moved = lifts.flatMap(({ kind, tryOn }) => (kind === 'move imported' && tryOn ? [tryOn] : []));
+  expect(moved).toHaveLength(2);
+  const answerWith = (tryOn: TryOn) => assess({ book, candidate: job, tryOn, now, replyBy: null }).answer;
+  expect(moved.map(answerWith)).toEqual(['free if', 'free if']);
+  expect(answerWith(combined(moved))).toBe('free');
 });
