@@ -56,8 +56,13 @@ function replaces(other: Document, one: Document): boolean {
   );
 }
 
-/** What part 5 of the check still finds for a job on the books. @param callAt first call, epoch ms; @param holidays those before it, at home */
-export type PapersOfTrip = { job: OfJob; callAt: number; findings: readonly Finding[]; holidays: ReadonlySet<string> };
+/** What part 5 of the check still finds for a job on the books; `callAt` is its first call, epoch ms, `holidays` those at home between two dates. */
+export type PapersOfTrip = {
+  job: OfJob;
+  callAt: number;
+  findings: readonly Finding[];
+  holidays: (from: string, to: string) => ReadonlySet<string>;
+};
 
 /**
  * One clock for a job whose papers are not settled: until the last date on which what takes longest can be asked for, else until first
@@ -68,7 +73,8 @@ export function papersClock({ job, callAt, findings, holidays }: PapersOfTrip, n
   if (open.length === 0 || callAt <= now) return null;
   const call = wallAt(callAt, zone).slice(0, 10);
   const leads = findings.flatMap(({ numbers: { lead } }) => (typeof lead === 'number' ? [lead] : []));
-  const at = leads.length > 0 ? Math.min(callAt, endOf(askBy(call, Math.max(...leads), holidays), zone)) : callAt;
+  const lastAsk = () => endOf(askBy(call, Math.max(...leads), holidays(dateIn(zone, now), call)), zone);
+  const at = leads.length > 0 ? Math.min(callAt, lastAsk()) : callAt;
   const all = [...new Set(open.map(wordsOf))];
   const what = joined(all.length > NAMED + 1 ? [...all.slice(0, NAMED), `${all.length - NAMED} more`] : all);
   const late = at <= now;

@@ -7,7 +7,6 @@ import type { Job } from '../../core/contract/jobs.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
 import { certificateClock, documentClocks, papersClock } from '../../core/desk/paper-clocks.ts';
 import { papersAlone } from '../../core/fit/papers/findings.ts';
-import { wallAt } from '../../core/time/read.ts';
 import { allDocuments, documentsForBook, jobsToCome } from '../../db/documents.ts';
 import { jobById } from '../../db/jobs.ts';
 import { allHands, handById } from '../../db/people.ts';
@@ -49,7 +48,6 @@ function clocksOf(db: ReadableDb, setup: SetupFields, job: Job, now: number): Cl
     holidays,
   };
   const findings: Finding[] = papersAlone(book, known.candidate, now);
-  const dates = [now, callAt].map((at) => wallAt(at, home.zone).slice(0, 10)) as [string, string];
-  const papers = papersClock({ job, callAt, findings, holidays: holidays(...dates) }, now, home.zone) ?? [];
+  const papers = papersClock({ job, callAt, findings, holidays }, now, home.zone) ?? [];
   return [certificate, papers].flat();
 }

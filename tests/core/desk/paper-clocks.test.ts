@@ -67,7 +67,8 @@ describe('the papers of a trip', () => {
     lifts: [],
   });
   const callAt = at('2026-12-09T12:00');
-  const clock = (findings: Finding[], now = NOW) => papersClock({ job, callAt, findings, holidays: new Set(['2026-11-26']) }, now, ZONE);
+  const clock = (findings: Finding[], now = NOW) =>
+    papersClock({ job, callAt, findings, holidays: () => new Set(['2026-11-26']) }, now, ZONE);
 
   test('run out on the last date on which what takes longest can be asked for', () => {
     // Eight business days before Wed 9 December, without Thanksgiving: Fri 27 November; to be asked for the day before that.
