@@ -4,7 +4,7 @@ import { DateText, DeedKey, Id, InstantText, Name, Nothing, Positive, Version, W
 import { EditNumbers } from './templates.ts';
 
 /** What is done on a deliverable, in this order. The last two are marks without hours. */
-export const stageKinds = ['ingest', 'selects', 'rough cut', 'fine cut', 'round', 'picture lock', 'delivered', 'approved'] as const;
+const stageKinds = ['ingest', 'selects', 'rough cut', 'fine cut', 'round', 'picture lock', 'delivered', 'approved'] as const;
 export const StageKind = z.enum(stageKinds);
 export type StageKind = z.infer<typeof StageKind>;
 
@@ -114,6 +114,10 @@ export const EditTryOn = z.strictObject({
   onTravelDays: z.boolean().optional(),
   onShootDays: z.boolean().optional(),
   closedWeekdays: z.array(z.int().min(1).max(7)).max(7).optional().describe('1 is Monday'),
+  order: z
+    .enum(['fewest late'])
+    .optional()
+    .describe('as few edits late as can be, however late those are; without it the largest lateness is the least'),
 });
 export type EditTryOn = z.infer<typeof EditTryOn>;
 

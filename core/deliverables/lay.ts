@@ -42,17 +42,20 @@ const FARTHEST = 3 * 366;
 const MOST_PASSES = 12;
 
 /** Whether an edit lies in my own calendar: not a hand's, and not cut on site while that is still ahead. */
-export function isMine(edit: OpenEdit, now: number): boolean {
+function isMine(edit: OpenEdit, now: number): boolean {
   return edit.editor === null && !(edit.sameDay && edit.filesAt > now);
 }
 
-export function laid(ground: EditGround): Laid {
+/** How stages are laid into slots: so that the largest lateness is least, unless another choice is made. */
+type Lay = typeof schedule;
+
+export function laid(ground: EditGround, lay: Lay = schedule): Laid {
   const mine = ground.edits.filter((edit) => isMine(edit, ground.now));
   const dates = businessDates(ground);
   const chains = mine.map((edit) => ({ edit, chain: chainOf(edit, ground, dates) }));
   const stages = chains.flatMap(({ chain }) => chain);
   const slots = slotsFor(ground, stages);
-  const { plan, stages: released } = withWaits(ground, chains, slots, dates);
+  const { plan, stages: released } = withWaits(ground, chains, slots, { dates, lay });
   const ends = new Map(plan.stages.map((stage) => [stage.id, stage]));
   const firstStarts = new Map<string, number>();
   for (const { stageId, start } of [...plan.blocks, ...ground.pins.filter(({ end }) => end > ground.now)])
@@ -90,7 +93,7 @@ function withWaits(
   ground: EditGround,
   chains: readonly Chained[],
   slots: readonly Slot[],
-  dates: BusinessDates,
+  { dates, lay }: { dates: BusinessDates; lay: Lay },
 ): { plan: Plan; stages: Stage[] } {
   const waits = chains.flatMap(({ edit }) =>
     edit.stages.flatMap(({ id, kind, sent }, index) =>
@@ -102,7 +105,7 @@ function withWaits(
     const stages = chains.flatMap(({ chain }) =>
       chain.map((stage) => ({ ...stage, releaseAt: Math.max(stage.releaseAt, releases.get(stage.id) ?? -Infinity) })),
     );
-    const plan = schedule(stages, slots, ground.previous);
+    const plan = lay(stages, slots, ground.previous);
     if (pass === MOST_PASSES) return { plan, stages };
     const finishes = new Map(plan.stages.map(({ id, finish }) => [id, finish]));
     let putOff = false;

@@ -5,6 +5,7 @@
 import type { EditTryOn } from '../../core/contract/deliverables.ts';
 import { triedEdits, whatChanged } from '../../core/deliverables/edit-try-on.ts';
 import type { EditGround, OpenEdit, TakenDate, TakenTime } from '../../core/deliverables/ground.ts';
+import { laidFewestLate } from '../../core/deliverables/fewest-late-lay.ts';
 import { datesAhead, laid, type Laid } from '../../core/deliverables/lay.ts';
 import { editPlan } from '../../core/deliverables/plan.ts';
 import type { Block } from '../../core/deliverables/schedule.ts';
@@ -121,8 +122,19 @@ export const tryOn = os.deliverables.tryOn.handler(({ input, context }) =>
     refuseUnknown(db, input.tryOn);
     const { ground, lying } = plannedNow(db, context);
     const before = editPlan(ground, lying);
-    const after = editPlan(triedEdits(ground, input.tryOn));
-    return { plan: after, ...whatChanged(before, after) };
+    const tried = triedEdits(ground, input.tryOn);
+    if (input.tryOn.order === undefined) {
+      const after = editPlan(tried);
+      return { plan: after, ...whatChanged(before, after) };
+    }
+    const { lying: fewest, proven } = laidFewestLate(tried);
+    const after = editPlan(tried, fewest);
+    const { changed, sentence } = whatChanged(before, after);
+    return {
+      plan: after,
+      changed,
+      sentence: `${sentence} ${proven ? 'No order of the work leaves fewer late.' : 'Best found: fewer may be possible.'}`,
+    };
   }),
 );
 

@@ -54,7 +54,7 @@ export function EditPlanPart({ home }: { home: Place }) {
 
 const NONE = 'none';
 
-/** Changes that are tried on: a longer day, editing on the road, another date, somebody hired. */
+/** Changes that are tried on: a longer day, editing on the road, fewest late in place of least late, another date, somebody hired. */
 function TryOn({ plan, tried, onTry }: { plan: EditPlan; tried: EditTryOn; onTry: (tried: EditTryOn) => void }) {
   const [chosen, setChosen] = useState(NONE);
   const edits = plan.edits.map(({ deliverableId, name, jobTitle }) => ({ value: deliverableId, label: `${name}, ${jobTitle}` }));
@@ -78,6 +78,9 @@ function TryOn({ plan, tried, onTry }: { plan: EditPlan; tried: EditTryOn; onTry
       />
       <Tick checked={tried.onTravelDays ?? false} onChange={(on) => change({ onTravelDays: on || undefined })}>
         edit on travel days
+      </Tick>
+      <Tick checked={tried.order === 'fewest late'} onChange={(on) => change({ order: on ? 'fewest late' : undefined })}>
+        fewest late
       </Tick>
       <Choice label="One edit" value={chosen} options={[{ value: NONE, label: 'none' }, ...edits]} onChange={setChosen} />
       {edit ? (
