@@ -65,8 +65,9 @@ export function pastInWords({ perMinute, ingest, perRound }: Past): string[] {
   ].filter((sentence) => sentence !== null);
 }
 
-/** "1.25 h (0.8 to 2 over 5 edits)", "1.25 h (one edit)". */
+/** "1.25 h (0.8 to 2 over 5 edits)", "1.25 h (one edit)", "1 h (each of 4 edits)". */
 function figureInWords({ count, median, least, most }: Figure): string {
   const [middle, low, high] = [median, least, most].map((hours) => formatNumber(exact(String(hours))));
+  if (count > 1 && low === high) return `${middle} h (each of ${countInWords(count, 'edit')})`;
   return count === 1 ? `${middle} h (one edit)` : `${middle} h (${low} to ${high} over ${countInWords(count, 'edit')})`;
 }

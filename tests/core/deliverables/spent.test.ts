@@ -86,6 +86,7 @@ describe('what past edits took', () => {
   test('in words', () => {
     const three = [240, 480, 720].map((editing) => ({ ...edit, ingest: 0, editing }));
     expect(pastInWords(pastOf(three))).toEqual(['Editing took 2 h (1 to 3 over 3 edits) for a finished minute.']);
+    expect(pastInWords(pastOf([edit, edit]))[1]).toBe('Ingest took 1 h (each of 2 edits).');
     expect(pastInWords(pastOf([{ ...edit, notes: 90, rounds: 1 }]))).toEqual([
       'Editing took 2 h (one edit) for a finished minute.',
       'Ingest took 1 h (one edit).',
