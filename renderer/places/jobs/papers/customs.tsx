@@ -111,7 +111,7 @@ function Lines({ list }: { list: CustomsList }) {
           {list.rows.map(({ number, name, serial, count, grams, origin, value }) => (
             <tr key={number}>
               <th scope="row">
-                {name} <span className={table.second}>{serial}</span>
+                {name} <span className={`${table.second} ${style.serial}`}>{serial}</span>
               </th>
               <td className={table.figures}>{count}</td>
               <td className={table.figures}>{grams === null ? 'not known' : weightInWords(grams)}</td>
