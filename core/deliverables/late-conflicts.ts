@@ -2,6 +2,7 @@
  * Where edits cannot all be in time: stretches that are asked for more half hours than they have. Edits are in time together if and only if
  * there is none (Horn 1974, for half hours).
  */
+import { placeOf } from './place-of.ts';
 import type { Slot } from './schedule.ts';
 import { orderedStages, type Stage } from './stages.ts';
 
@@ -66,15 +67,4 @@ export function conflictsOf({ pieces, froms, bys }: Demand, isKept: (edit: numbe
     const askers = [...works].map(([edit, work]) => ({ edit, work })).toSorted((a, b) => b.work - a.work || b.edit - a.edit);
     return { excess, askers };
   });
-}
-
-/** How many values in order lie before another. */
-function placeOf(values: readonly number[], value: number): number {
-  let [low, high] = [0, values.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((values[middle] ?? Infinity) < value) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

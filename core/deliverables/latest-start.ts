@@ -5,6 +5,7 @@
  * So the room that each such stretch has left is reckoned once. A stage that is begun later, and with it what waits for it, asks its hours
  * also of the stretches that begin after its release; it can be put off until one of them has no room.
  */
+import { placeOf } from './place-of.ts';
 import { schedule, type Plan, type Slot } from './schedule.ts';
 import { orderedStages, type Ordered, type Stage } from './stages.ts';
 
@@ -110,14 +111,3 @@ function movedWith(id: string, followers: Followers): Ordered[] {
 }
 
 const distinct = (values: readonly number[]): number[] => [...new Set(values)].toSorted((a, b) => a - b);
-
-/** How many of some values in order lie before another. */
-function placeOf(values: readonly number[], value: number): number {
-  let [low, high] = [0, values.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((values[middle] ?? Infinity) < value) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}

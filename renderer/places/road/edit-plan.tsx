@@ -80,7 +80,7 @@ function TryOn({ plan, tried, onTry }: { plan: EditPlan; tried: EditTryOn; onTry
         edit on travel days
       </Tick>
       <Tick checked={tried.order === 'fewest late'} onChange={(on) => change({ order: on ? 'fewest late' : undefined })}>
-        fewest late
+        as few late as can be
       </Tick>
       <Choice label="One edit" value={chosen} options={[{ value: NONE, label: 'none' }, ...edits]} onChange={setChosen} />
       {edit ? (
