@@ -9,6 +9,7 @@ import { deliverables } from '../api/deliverables.ts';
 import { jobs } from '../api/jobs.ts';
 import type { Cast, Told } from './cast.ts';
 import { momentAt } from './dates.ts';
+import { typeTime } from './edit-time.ts';
 import type { Step } from './house.ts';
 
 /** An edit without a date of its own is handed over so many days after the last day on site. */
@@ -56,6 +57,8 @@ async function done(cast: Cast, told: Told, names: readonly string[], kind: Stag
   const { deliverables: all } = await call(deliverables.of, { jobId: told.id }, cast);
   for (const one of all.filter(({ name }) => names.includes(name))) {
     const stage = one.stages.find((each) => each.kind === kind && each.doneAt === null);
-    if (stage) await call(deliverables.stageDone, { id: stage.id, version: stage.version }, cast);
+    if (!stage) continue;
+    if (kind === 'delivered') await typeTime(cast, one);
+    await call(deliverables.stageDone, { id: stage.id, version: stage.version }, cast);
   }
 }

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { EditPlan } from '../../../core/contract/deliverables.ts';
+import type { Past } from '../../../core/contract/spent.ts';
 import type { FitResult } from '../../../core/contract/fit.ts';
 import { told, type Told } from './told.ts';
 
@@ -56,4 +57,12 @@ test('each edit that is open has its clock on the Desk as soon as it bites', asy
   const edits = clocks.filter(({ kind }) => kind === 'edit');
   for (const { deliverableId } of late(plan))
     expect(edits).toContainEqual(expect.objectContaining({ id: `edit:${deliverableId}`, late: true }));
+});
+
+test('what past edits took is on record, so that the next quote knows better', async () => {
+  const { templates } = await year.call<{ templates: { id: string; name: string }[] }>('templates.list');
+  const film = templates.find(({ name }) => name === 'Film');
+  const { past } = await year.call<{ past: Past }>('spent.past', { templateId: film?.id });
+  expect(past.edits).toBeGreaterThan(10);
+  expect(past.perMinute?.most).toBeGreaterThan(past.perMinute?.least ?? Infinity);
 });
