@@ -8,7 +8,7 @@ export type Cue = 'depart' | 'arrive' | 'other';
 const cues: readonly (readonly [Cue, string])[] = [
   [
     'other',
-    'check[- ]?in|boarding(?! pass)|board by|boards?|gate|bag(?:gage)? drop|closes?|latest|opens?|doors|booked|booking date|date of booking|issued|issue date|ordered|purchased|paid|payment|invoice|created|printed|sent|received|valid|expires?|duration|travel time|journey time|flying time|crossing time|flight time|layover|connection|change time|wait|stopover|born|birth|hours|office|phone|call us|tel|fax|refund|cancel(?:lation)?|passengers?|travell?ers?|guests?|name|contact|billed|address|card|receipt|fare|price|total|cost|meal|served|until|be at|arrive at the (?:airport|station|port|terminal)',
+    'check[- ]?in|boarding(?! pass)|board by|boards?|gate|bag(?:gage)? drop|closes?|latest|opens?|doors|booked|booking date|date of booking|issued|issue date|ordered|purchased|paid|payment|invoice|created|printed|sent|received|valid|expires?|duration|travel time|journey time|flying time|crossing time|flight time|layover|connection|via|stop in|change time|wait|stopover|born|birth|hours|office|phone|call us|tel|fax|refund|cancel(?:lation)?|passengers?|travell?ers?|guests?|name|contact|billed|address|card|receipt|fare|price|total|cost|meal|served|until|be at|arrive at the (?:airport|station|port|terminal)',
   ],
   [
     'depart',

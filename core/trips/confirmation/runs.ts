@@ -47,7 +47,7 @@ function worthOf(run: readonly Marked[], blanks: number): number | null {
   const dates = new Set(run.flatMap((unit) => unit.dates.map((date) => date.dates.join())));
   if (ends.length > 2 || numbers.size > 1 || times.length === 0) return null;
   if (times.length === 1 && (ends.length < 2 || dates.size + numbers.size === 0)) return null;
-  if (ends.length + numbers.size === 0) return null;
+  if (ends.length + numbers.size === 0 && !times.every(({ cue }) => cue !== null)) return null;
   // A line that says something begins and ends a run.
   if ([run[0], run.at(-1)].some((unit) => unit && saysNothing(unit))) return null;
   const beside = run.filter(({ minutes, berth }) => minutes !== null || berth).length;
@@ -55,7 +55,7 @@ function worthOf(run: readonly Marked[], blanks: number): number | null {
   return useful - Math.max(0, dates.size - 2) * 4 - (isFarApart(run) ? 6 : 0) - run.length * 0.3 - blanks * 1.2;
 }
 
-/** The dates of one leg lie within three days. */
+/** The dates of one leg lie within two days. */
 function isFarApart(run: readonly Marked[]): boolean {
   const dates = run.flatMap((unit) => unit.dates.flatMap((date) => date.dates)).toSorted();
   const [first, last] = [dates[0], dates.at(-1)];
@@ -63,7 +63,7 @@ function isFarApart(run: readonly Marked[]): boolean {
     first !== undefined &&
     last !== undefined &&
     run.every((unit) => unit.dates.every((date) => date.dates.length === 1)) &&
-    dateLater(first, 3) < last
+    dateLater(first, 2) < last
   );
 }
 

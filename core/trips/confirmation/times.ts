@@ -37,13 +37,15 @@ export function timesIn(text: string): TimeMark[] {
     if (hour > (half === undefined ? 23 : 12) || (half !== undefined && hour === 0)) continue;
     const end = match.index + match[0].trimEnd().length;
     const later = LATER.exec(text.slice(end));
+    // "10h15" and "9:05 Uhr" count to 24.
+    const counts = mark === 'h' || unit !== undefined;
     const within = half === undefined ? hour : (hour % 12) + (half.toLowerCase() === 'p' ? 12 : 0);
     found.push({
       start: match.index,
       end: end + (later?.[0].length ?? 0),
       minutes: within * 60 + Number(m ?? 0),
-      open: half === undefined && hour >= 1 && hour <= 12 && !h.startsWith('0'),
-      full: half === undefined && (hour > 12 || h.startsWith('0')),
+      open: half === undefined && hour >= 1 && hour <= 12 && !h.startsWith('0') && !counts,
+      full: half === undefined && (hour > 12 || h.startsWith('0') || counts),
       daysLater: daysOf(later),
     });
   }

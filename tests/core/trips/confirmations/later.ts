@@ -95,4 +95,59 @@ Boston South Station 9:30 PM Thu 10 Dec 2026
 Washington Union Station 6:15 AM Fri 11 Dec 2026`,
     legs: ['rail 66 | Boston > ? | 2026-12-10T21:30 > 2026-12-11T06:15 | to'],
   },
+  {
+    name: 'a place on the way is no end',
+    text: `E-TICKET RECEIPT
+ISSUED: 02 NOV 2026  10:11
+FROM  DULUTH (DLH)      TO  DENVER (DEN)
+VIA   CHICAGO (ORD)
+DEPARTS 14 DEC 2026 06:15   ARRIVES 14 DEC 2026 10:55`,
+    legs: ['flight | DLH > DEN | 2026-12-14T06:15 > 2026-12-14T10:55'],
+  },
+  {
+    name: 'hours that count to 24 by their letter, in the middle of the day',
+    text: 'Vol 1X 330 Paris CDG 10h15 - Montréal YUL 11h50, le 15 décembre 2026, durée 7h35',
+    legs: ['flight 1X 330 | CDG > YUL | 2026-12-15T10:15 > 2026-12-15T11:50'],
+  },
+  {
+    name: 'the date above the times, the way back three days later',
+    text: `Outbound flight   Sat, 12 Dec 2026
+10:30 - 13:45     London (LGW) - Malaga (AGP)   1X 2301
+Inbound flight    Tue, 15 Dec 2026
+14:30 - 16:20     Malaga (AGP) - London (LGW)   1X 2302`,
+    legs: [
+      'flight 1X 2301 | LGW > AGP | 2026-12-12T10:30 > 2026-12-12T13:45',
+      'flight 1X 2302 | AGP > LGW | 2026-12-15T14:30 > 2026-12-15T16:20',
+    ],
+  },
+  {
+    name: 'harbours that no list has are asked',
+    text: 'Ihre Fähre: Gelbhafen - Rotdamm, 13.12.2026, Abfahrt 14:15 Uhr, Ankunft 15:00 Uhr. Check-in bis 13:45 Uhr.',
+    legs: ['ferry | ? > ? | 2026-12-13T14:15 > 2026-12-13T15:00 | from to'],
+  },
+  {
+    name: 'tomorrow is no date',
+    text: 'Reminder: your train leaves tomorrow at 08:15 from Berlin Hbf to Dresden Hbf, arriving 10:04.',
+    legs: ['rail | Berlin > Dresden | ? > ? | depart'],
+  },
+  {
+    name: 'months and days that can be turned round, in the way of writing of one country or the other',
+    text: `Bus 9 from Fargo to Winnipeg
+Leaves 12/10/2026 8:00 AM
+Arrives 12/10/2026 11:55 AM`,
+    legs: ['ride 9 | Fargo > Winnipeg | ? > ? | depart'],
+  },
+  {
+    name: 'an arrival dated by its own bracket',
+    text: `ZQ 21
+Thu 10 Dec 2026
+YVR 23:40 Vancouver
+YYZ 07:05 Toronto (Fri 11 Dec)`,
+    legs: ['flight ZQ 21 | YVR > YYZ | 2026-12-10T23:40 > 2026-12-11T07:05'],
+  },
+  {
+    name: 'where it says by when to be at the port',
+    text: 'Ferry: Cairnryan 11:30 -> Larne 13:30 on 2026-12-12. Be at the port by 10:30.',
+    legs: ['ferry | Cairnryan > Larne | 2026-12-12T11:30 > 2026-12-12T13:30'],
+  },
 ];
