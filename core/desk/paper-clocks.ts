@@ -38,7 +38,7 @@ export function documentClocks(documents: readonly Document[], nameOf: (handId: 
         late: at <= now,
         jobId: null,
         jobVersion: 0,
-        sentence: `${whose}${titleOf(one)} ${at <= now ? 'ran' : 'runs'} out ${whenWords(at, zone, now)}`,
+        sentence: `${whose}${titleOf(one)} ${at <= now ? 'ran' : 'runs'} out at ${whenWords(at, zone, now)}`,
         second: one.leadDays === null ? 'renew it, and note the new last day' : `a new one takes about ${one.leadDays} business days`,
         action: 'document',
       },
@@ -123,7 +123,7 @@ export function certificateClock(
     late: at <= now,
     jobId: job.id,
     jobVersion: job.version,
-    sentence: `${job.title}: insurance certificate ${due === null ? 'needed by' : at <= now ? 'was due' : 'due'} ${whenWords(at, zone, now)}`,
+    sentence: `${job.title}: insurance certificate ${due === null ? 'needed' : at <= now ? 'was due' : 'due'} by ${whenWords(at, zone, now)}`,
     second: [insurer, named === '' ? '' : `names ${named}`].filter((part) => part !== '').join('; '),
     action: 'certificate',
   };

@@ -28,11 +28,11 @@ function lengthBeside(minutes: number): string {
 
 export type Nearness = 'late' | 'today' | 'tomorrow' | 'this week' | 'next week' | 'later';
 
-/** Which stretch of the ruler an instant hangs on, by the calendar of a zone; weeks begin on Monday (ISO 8601). */
+/** Which stretch of the ruler an instant hangs on, by the calendar of a zone; weeks begin on Monday (ISO 8601). Midnight ends the day before it. */
 export function nearness(at: number, now: number, zone: string): Nearness {
   if (at <= now) return 'late';
   const date = (ms: number): Temporal.PlainDate => Temporal.Instant.fromEpochMilliseconds(ms).toZonedDateTimeISO(zone).toPlainDate();
-  const [then, today] = [date(at), date(now)];
+  const [then, today] = [date(at - 1), date(now)];
   const days = today.until(then, { largestUnit: 'day' }).days;
   const toSunday = 7 - today.dayOfWeek;
   if (days === 0) return 'today';

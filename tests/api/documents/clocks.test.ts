@@ -31,7 +31,10 @@ test('a certificate is a clock from being asked for until it is sent', async () 
   const job = await pencilled(w);
   const insurance = { ...job.knows.insurance, asked: true, due: '2026-12-04' };
   const { job: asked } = await call(jobs.saveKnows, { id: job.id, version: job.version, knows: { ...job.knows, insurance } }, w);
-  expect(await kinds(w)).toEqual(['Curling: insurance certificate due the end of Fri 4 Dec', 'Curling: liability insurance not settled']);
+  expect(await kinds(w)).toEqual([
+    'Curling: insurance certificate due by the end of Fri 4 Dec',
+    'Curling: liability insurance not settled',
+  ]);
   const sent = { ...job.knows, insurance: { ...insurance, sentOn: '2026-11-25' } };
   await call(jobs.saveKnows, { id: job.id, version: asked.version, knows: sent }, w);
   expect(await kinds(w)).toEqual([]);
@@ -41,5 +44,5 @@ test('a document that runs out soon is a clock of its own, without a job', async
   const w = await world(NOW);
   await call(documents.save, { fields: { kind: 'liability insurance', until: '2026-12-31' } }, w);
   const { clocks } = await call(desk.see, {}, w);
-  expect(clocks).toMatchObject([{ kind: 'document', jobId: null, sentence: 'Liability insurance runs out the end of Thu 31 Dec' }]);
+  expect(clocks).toMatchObject([{ kind: 'document', jobId: null, sentence: 'Liability insurance runs out at the end of Thu 31 Dec' }]);
 });

@@ -31,9 +31,9 @@ test('a quiet day is filled up to six; a single later one is not parted off', ()
 });
 
 test('tomorrow ends at midnight at home', () => {
-  // 15:00 UTC is 09:00 in Chicago: 38 h later it is 23:00 tomorrow, 39 h later the day after has begun.
-  expect(sizes(1, 2, 3, 4, 5, 6, 38, 39, 40)).toEqual([0, 7, 2]);
-  expect(sizes(1, 2, 3, 4, 5, 6, 39, 40)).toEqual([0, 6, 2]);
+  // 15:00 UTC is 09:00 in Chicago: 39 h later it is midnight, which ends tomorrow.
+  expect(sizes(1, 2, 3, 4, 5, 6, 39, 40, 41)).toEqual([0, 7, 2]);
+  expect(sizes(1, 2, 3, 4, 5, 6, 40, 41)).toEqual([0, 6, 2]);
 });
 
 test('laid on the small stringline is the inquiry that waits and has a call there, not one that waits longer for a far date', () => {

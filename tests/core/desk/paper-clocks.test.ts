@@ -42,10 +42,10 @@ describe('what runs out', () => {
 
   test('says when, and whose it is', () => {
     expect(clocks(document({ until: '2026-12-12' }))).toMatchObject([
-      { sentence: 'Passport runs out the end of Sat 12 Dec', late: false, jobId: null, at: '2026-12-13T06:00:00Z' },
+      { sentence: 'Passport runs out at the end of Sat 12 Dec', late: false, jobId: null, at: '2026-12-13T06:00:00Z' },
     ]);
     expect(clocks(document({ until: '2026-11-20', handId: 'h', leadDays: 30 }))).toMatchObject([
-      { sentence: 'Ivo: Passport ran out the end of Fri', late: true, second: 'a new one takes about 30 business days' },
+      { sentence: 'Ivo: Passport ran out at the end of Fri', late: true, second: 'a new one takes about 30 business days' },
     ]);
   });
 
@@ -106,7 +106,7 @@ describe('an insurance certificate', () => {
 
   test('is a clock from being asked for until it is sent', () => {
     expect(clock({ due: '2026-12-04', named: 'Ice Hall' })).toMatchObject({
-      sentence: 'Curling: insurance certificate due the end of Fri 4 Dec',
+      sentence: 'Curling: insurance certificate due by the end of Fri 4 Dec',
       second: 'the insurer is not asked yet; names Ice Hall',
       late: false,
     });

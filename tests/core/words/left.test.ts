@@ -42,11 +42,14 @@ describe('where on the ruler: Thursday 3 December 2026, 15:10 in Chicago', () =>
   test.each([
     ['2026-12-03T15:10', 'late'],
     ['2026-12-03T23:59', 'today'],
-    ['2026-12-04T00:00', 'tomorrow'],
+    ['2026-12-04T00:00', 'today'],
+    ['2026-12-04T00:01', 'tomorrow'],
     ['2026-12-06T23:59', 'this week'],
-    ['2026-12-07T00:00', 'next week'],
+    ['2026-12-07T00:00', 'this week'],
+    ['2026-12-07T00:01', 'next week'],
     ['2026-12-13T23:59', 'next week'],
-    ['2026-12-14T00:00', 'later'],
+    ['2026-12-14T00:00', 'next week'],
+    ['2026-12-14T00:01', 'later'],
   ])('%s is %s', (wall, words) => {
     expect(near(wall)).toBe(words);
   });
