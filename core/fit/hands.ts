@@ -134,7 +134,8 @@ function costOf(hand: BookHand, { id, title, role = 'shoot', days }: BookJob, sa
   const dates = [...new Set(days.map(({ date }) => date))];
   const { costs: sums, unpriced } = costsOf(hand, role, dates);
   const costs = sums.map((money) => formatMoney(money, { code: true }));
-  const unknown = unpriced > 0 ? ` What ${countInWords(unpriced, 'of these days costs', 'of these days cost')} is not known.` : '';
+  const part = countInWords(unpriced, 'of these days costs', 'of these days cost');
+  const unknown = unpriced === 0 ? '' : unpriced === dates.length ? ' What it costs is not known.' : ` What ${part} is not known.`;
   return {
     kind: 'hand cost',
     hardness: 'know',

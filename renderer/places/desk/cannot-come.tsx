@@ -14,7 +14,7 @@ import { Field } from '../../parts/field.tsx';
 import { Fold } from '../../parts/fold.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { troubleOf } from '../../trouble.ts';
-import { askFor } from '../jobs/hands/said.ts';
+import { askFor, belowName } from '../jobs/hands/said.ts';
 import style from './cannot-come.module.css';
 
 /** Ill, or held up: what is held in these days, who could take over, what to write to whom. Nothing is changed by looking. */
@@ -140,7 +140,7 @@ function Somebody({ job, hand }: { job: HeldJob; hand: StandIn }) {
         </p>
         {hand.sentences.map((sentence) => (
           <p key={sentence} className={style.second}>
-            {sentence}
+            {belowName(hand.name, sentence)}
           </p>
         ))}
       </div>

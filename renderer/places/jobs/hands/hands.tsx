@@ -13,7 +13,7 @@ import { Button } from '../../../parts/button.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { EditorForm } from '../../../parts/editor-form.tsx';
 import { Tick } from '../../../parts/tick.tsx';
-import { askFor, settle, shortDates } from './said.ts';
+import { askFor, belowName, settle, shortDates } from './said.ts';
 import style from './hands.module.css';
 
 const CLOSED = ['let go', 'declined', 'cancelled'];
@@ -72,7 +72,7 @@ function OneHand({ jobId, hand, zone, open }: { jobId: string; hand: HandOnJob; 
         ))}
         {hand.sentences.map((sentence) => (
           <p key={sentence} className={hand.answer === 'free' ? style.second : style.broken}>
-            {sentence}
+            {belowName(hand.name, sentence)}
           </p>
         ))}
       </div>

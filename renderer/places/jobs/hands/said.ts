@@ -21,6 +21,13 @@ const WORDS: Record<HandState, string> = {
 /** Dates as they are said beside a name: "Fri 11 and Sat 12 December". */
 export const shortDates = (dates: readonly string[]): string => withoutYear(datesInWords([...dates].sort()));
 
+/** What is found for a hand, as it stands below their name: it need not say it again. */
+export function belowName(name: string, sentence: string): string {
+  const said = `For ${name}: `;
+  if (!sentence.startsWith(said)) return sentence;
+  return `${sentence.charAt(said.length).toUpperCase()}${sentence.slice(said.length + 1)}`;
+}
+
 /** @param before how they stood, for the way back */
 export async function settle({ jobId, handId, name }: Named, dates: string[], state: HandState, before: HandState): Promise<void> {
   const settled = await deed(() => client.hands.settle({ jobId, handId, dates, state, key: crypto.randomUUID() }));
