@@ -2,9 +2,10 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { EditPlan, EditTryOn, PlannedEdit } from '../../../core/contract/deliverables.ts';
 import type { Place } from '../../../core/contract/parts.ts';
+import { windowEnds } from '../../../core/deliverables/rounds.ts';
+import { dayWords, whenWords } from '../../../core/desk/when.ts';
 import { formatNumber } from '../../../core/money/format.ts';
-import { epochOf, wallAt } from '../../../core/time/read.ts';
-import { dateInWords, wallInWords, withoutYear } from '../../../core/words/dates.ts';
+import { epochOf } from '../../../core/time/read.ts';
 import { ask } from '../../ask.ts';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/choice.tsx';
@@ -129,13 +130,13 @@ function PlanTable({ plan, home }: { plan: EditPlan; home: Place }) {
             <th scope="col">Planned to be done</th>
             <th scope="col">Begin by</th>
             <th scope="col" className={table.figures}>
-              Slack
+              To spare
             </th>
           </tr>
         </thead>
         <tbody>
           {plan.edits.map((edit) => (
-            <Row key={edit.deliverableId} edit={edit} home={home} />
+            <Row key={edit.deliverableId} edit={edit} plan={plan} home={home} />
           ))}
         </tbody>
       </table>
@@ -143,10 +144,11 @@ function PlanTable({ plan, home }: { plan: EditPlan; home: Place }) {
   );
 }
 
-function Row({ edit, home }: { edit: PlannedEdit; home: Place }) {
+function Row({ edit, plan, home }: { edit: PlannedEdit; plan: EditPlan; home: Place }) {
   const { jobId, jobTitle, name, due, hoursLeft, finish, latestStart, slackHours, lateDays, unplaced, waits, sentence } = edit;
   const late = lateDays > 0 || unplaced > 0;
-  const short = (at: string): string => withoutYear(wallInWords(wallAt(epochOf(at), home.zone)));
+  const now = epochOf(plan.at);
+  const short = (at: number): string => whenWords(at, home.zone, now);
   return (
     <tr>
       <th scope="row">
@@ -154,10 +156,12 @@ function Row({ edit, home }: { edit: PlannedEdit; home: Place }) {
         {late ? <div className={style.broken}>{sentence}</div> : null}
         {waits === '' ? null : <div className={table.second}>{`waits for ${waits}`}</div>}
       </th>
-      <td>{due === null ? 'not said' : dateInWords(due)}</td>
+      <td>{due === null ? 'not said' : dayWords(windowEnds(due, home.zone) - 1, home.zone, now) || 'today'}</td>
       <td className={table.figures}>{`${formatNumber(String(hoursLeft))} h`}</td>
-      <td className={late ? style.late : undefined}>{finish === null ? (hoursLeft === 0 ? 'done' : 'no place') : short(finish)}</td>
-      <td>{latestStart === null ? '' : short(latestStart)}</td>
+      <td className={late ? style.late : undefined}>
+        {finish === null ? (hoursLeft === 0 ? 'done' : 'no place') : short(epochOf(finish))}
+      </td>
+      <td>{latestStart === null ? '' : short(epochOf(latestStart))}</td>
       <td className={table.figures}>{slackHours === null ? '' : `${formatNumber(String(slackHours))} h`}</td>
     </tr>
   );

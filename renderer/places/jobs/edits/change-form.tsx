@@ -79,14 +79,14 @@ export function ChangeForm({ deliverable, onDone }: { deliverable: Deliverable; 
           error={fieldTrouble(trouble, 'handId')}
         />
         <Field
-          label="Edit hours, if they are known"
+          label="Edit hours in all"
           unit="hours"
           figures
           inputMode="decimal"
           value={typed.editHours}
           onChange={(editHours) => change({ editHours })}
           error={fieldTrouble(trouble, 'editHours')}
-          hint="Empty: finished minutes times hours for one."
+          hint="Empty: by the finished length."
         />
       </div>
       <WorkFields typed={typed} change={change} trouble={trouble} />

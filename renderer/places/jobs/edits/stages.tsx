@@ -80,7 +80,10 @@ function Row({ deliverable, stage, plan, home, locked, next, onOpen }: RowProps)
   };
   return (
     <tr className={done ? style.done : undefined}>
-      <th scope="row">{stage.name}</th>
+      <th scope="row">
+        {stage.name}
+        {next && !locked ? <span className={style.second}> next</span> : null}
+      </th>
       <td className={table.figures}>{stage.halfHours === 0 ? '' : hoursOf(stage.halfHours)}</td>
       <td>
         <Planned stage={stage} plan={plan} home={home} locked={locked} />
@@ -106,7 +109,6 @@ function Row({ deliverable, stage, plan, home, locked, next, onOpen }: RowProps)
                 </Button>
               </>
             )}
-            {next ? <span className={style.second}>next</span> : null}
           </span>
         )}
       </td>

@@ -22,7 +22,7 @@ export function Templates() {
         </p>
       ) : (
         <div className={table.scroll}>
-          <table className={table.table}>
+          <table className={`${table.table} ${table.named}`}>
             <thead>
               <tr>
                 <th scope="col">Template</th>
