@@ -13,6 +13,7 @@ import { laid, type Laid, type LaidEdit } from '../deliverables/lay.ts';
 import { takersOfEdit } from '../deliverables/plan.ts';
 import { takersInWords } from '../deliverables/takers.ts';
 import { takenDates } from '../road/taken-dates.ts';
+import { countInWords } from '../words/amounts.ts';
 import { dateInWords, withoutYear } from '../words/dates.ts';
 import type { Book, BookJob } from './book.ts';
 import type { Move } from './moves.ts';
@@ -38,9 +39,31 @@ export function editFindings({ book, mine, moves, tryOn, searched }: EditInput):
   const { without, withIt } = grounds(book.edits, book, mine, moves, tryOn);
   const before = new Map(laidOnce(without).edits.map((each) => [each.edit.id, each]));
   const lying = laidOnce(withIt);
-  return lying.edits
-    .filter((each) => isWorse(each, before.get(each.edit.id)))
-    .map((each) => finding(each, before.get(each.edit.id), lying, withIt, mine, searched));
+  const byHow = (each: LaidEdit): number => each.lateDays - (before.get(each.edit.id)?.lateDays ?? 0);
+  const worse = lying.edits.filter((each) => isWorse(each, before.get(each.edit.id)));
+  const told = new Set(worse.toSorted((one, other) => byHow(other) - byHow(one)).slice(0, MOST_TOLD));
+  const rest = worse.filter((each) => !told.has(each));
+  return [
+    ...worse.filter((each) => told.has(each)).map((each) => finding(each, before.get(each.edit.id), lying, withIt, mine, searched)),
+    ...(rest.length > 0 ? [theRest(rest, Math.max(...rest.map(byHow)))] : []),
+  ];
+}
+
+/**
+ * So many edits are told by themselves, those that it makes latest; of the others only how many there are. Each lift is tried, which lays
+ * everything anew.
+ */
+const MOST_TOLD = 5;
+
+function theRest(rest: readonly LaidEdit[], most: number): Finding {
+  return {
+    kind: 'edits late',
+    hardness: 'settle',
+    concerns: [],
+    numbers: { edits: rest.length, most },
+    sentence: `${countInWords(rest.length, 'more edit')} would be late, or later, by up to ${businessDays(most)}.`,
+    lifts: [],
+  };
 }
 
 function isWorse(after: LaidEdit, before: LaidEdit | undefined): boolean {
