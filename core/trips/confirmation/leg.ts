@@ -12,6 +12,10 @@ import { datesOf, type LegDates } from './leg-dates.ts';
 import type { Marked } from './marks.ts';
 import { endsOf } from './runs.ts';
 
+/** Words that make of a leg one that goes no more. */
+const CALLED_OFF =
+  /(?<!\p{L})(?:cancel(?:l?ed|lation of)|no longer|does not (?:run|operate|go)|re-?booked from|old (?:times?|flight)|previous(?:ly)? (?:times?|flight|booked)|storniert|entfällt|annulé|supprimé)(?!\p{L})/iu;
+
 /** Whether the text counts its hours to 24, and whether it writes "am" and "pm" at all. */
 type Style = { to24: boolean; halves: boolean };
 type PlaceEnd = Marked['places'][number] | undefined;
@@ -35,7 +39,11 @@ export function legOf(all: readonly Marked[], span: { from: number; to: number }
   const from = onlyOf('from', can.from, ends.from?.text, ask);
   const to = onlyOf('to', can.to, ends.to?.text, ask);
   const arrive = arrivalOf(run, { ...walls, from, to }, ask);
-  const berth = mode !== 'flight' && run.some((unit) => unit.berth);
+  // By day a cabin is no bed.
+  const byDay = walls.depart !== null && arrive !== null && walls.depart.slice(0, 10) === arrive.slice(0, 10);
+  const berth = mode !== 'flight' && !byDay && run.some((unit) => unit.berth);
+  if (run.some(({ text }) => CALLED_OFF.test(text)))
+    ask('depart', 'The words beside it say that it is cancelled or was moved. Does it go like this?');
   const said: [{ start: number; end: number } | undefined, string][] = [
     [number, 'number'],
     [ends.from, 'from'],

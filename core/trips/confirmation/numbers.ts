@@ -47,7 +47,10 @@ const isMonthPart = (text: string, at: number): boolean =>
 
 const modes: readonly (readonly [Mode, RegExp])[] = [
   ['flight', /(?<!\p{L})(?:flights?|airlines?|airways|airports?|e-?ticket|flug|vol|vuelo|volo|boarding pass)(?!\p{L})/iu],
-  ['rail', /(?<!\p{L})(?:trains?|rail(?:way|road)?|carriage|platform|zug|bahn|hbf|ice|wagen|gleis|voiture|sleeper)(?!\p{L})/iu],
+  [
+    'rail',
+    /(?<!\p{L})(?:trains?|rail(?:way|road)?|carriage|platform|(?:nacht|fern)?zug|bahn|hbf|ice|wagen|gleis|voiture|sleeper)(?!\p{L})/iu,
+  ],
   ['ferry', /(?<!\p{L})(?:ferry|ferries|sailing|sails|vessel|crossing|port|foot passenger|fähre|ship)(?!\p{L})/iu],
   ['ride', /(?<!\p{L})(?:bus|coach (?:service|station|ticket)|by coach|shuttle|transfer|driver|pick-?up)(?!\p{L})/iu],
 ];

@@ -59,8 +59,9 @@ const PLACE_AFTER = /^\s*(?:->|→|-|>|\/|\||\(|to\b|nach\b)/u;
 /** What may follow a town in the name of a station or port. */
 const COMPANY =
   /^(?:rail(?:way|ways|road)?|lines?|air(?:ways|lines?)?|ferr(?:y|ies)|express|travel|tours?|trains?|cruises?|jet|group|company|connect)$/i;
-/** Words of the trade that are towns as well. */
-const NO_TOWN = /^(?:zug|bus|train|rail|port|flight|ferry|date|return|nice)$/i;
+/** Words of a confirmation that are towns as well. */
+const NO_TOWN =
+  /^(?:zug|bus|train|rail|port|flight|ferry|date|return|price|total|time|seat|gate|class|terminal|platform|reference|booking|check|ticket|cabin|deck|notes?)$/i;
 const PERSON =
   /(?<!\p{L})(?:passengers?|travell?ers?|guests?|name|mr|mrs|ms|mx|dr|contact|billed|dear|hello|hi|fahrgast|voyageur|seat|card|payment|operated by|thank)(?!\p{L})/iu;
 

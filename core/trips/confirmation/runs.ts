@@ -2,6 +2,7 @@
  * Which units make one leg: of all ways to cut the text into runs, the one in which the most is used and each leg has two ends and two times.
  */
 import { dateLater } from '../../time/wall.ts';
+import type { Cue } from './cues.ts';
 import type { Marked } from './marks.ts';
 import type { PlaceMark } from './places.ts';
 
@@ -75,12 +76,14 @@ function saysNothing({ times, places, dates, numbers, modes, berth, minutes }: M
  * The different places of a run, in order. Where airports are named by their codes, names beside them say the same; a name in the line
  * of a code belongs to it.
  */
-export function endsOf<P extends PlaceMark & { line: number }>(places: readonly P[]): P[] {
+export function endsOf<P extends PlaceMark & { line: number; cue: Cue | null }>(places: readonly P[]): P[] {
   const codes = distinct(places.filter(({ isCode }) => isCode));
   if (codes.length >= 2) return codes;
   const [code] = codes;
   if (!code) return distinct(places);
-  const isBeside = ({ line }: P): boolean => places.some((each) => each.isCode && each.line === line);
+  // "from Denver (DEN) to Boulder" names another end in the same line.
+  const isBeside = ({ line, cue }: P): boolean =>
+    places.some((each) => each.isCode && each.line === line && (cue === null || cue === each.cue));
   return distinct(places.filter((place) => place.isCode || !isBeside(place)));
 }
 

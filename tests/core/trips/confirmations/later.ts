@@ -150,4 +150,28 @@ YYZ 07:05 Toronto (Fri 11 Dec)`,
     text: 'Ferry: Cairnryan 11:30 -> Larne 13:30 on 2026-12-12. Be at the port by 10:30.',
     legs: ['ferry | Cairnryan > Larne | 2026-12-12T11:30 > 2026-12-12T13:30'],
   },
+  {
+    name: 'a shuttle from an airport to a town in one sentence, with a price behind it',
+    text: 'Your shuttle is booked: from Denver Airport (DEN) to Boulder on 14 Dec 2026, pickup at 15:30, drop-off about 16:45. Price USD 38.00',
+    legs: ['? | DEN > Boulder | 2026-12-14T15:30 > 2026-12-14T16:45 | mode'],
+    total: 'USD 3800',
+  },
+  {
+    name: 'a flight that is cancelled is asked about, the one in its place is not',
+    text: 'We are sorry: flight ZQ 412 Duluth (DLH) - Chicago (ORD) on 14 December 2026, 06:15 - 07:40, is cancelled. You are rebooked on ZQ 414, 14 December 2026, Duluth (DLH) 11:05 - Chicago (ORD) 12:30.',
+    legs: [
+      'flight ZQ 412 | DLH > ORD | 2026-12-14T06:15 > 2026-12-14T07:40 | depart',
+      'flight ZQ 414 | DLH > ORD | 2026-12-14T11:05 > 2026-12-14T12:30',
+    ],
+  },
+  {
+    name: 'a cabin by day is no bed',
+    text: `Depart Holyhead 20:15 Thu 10 December 2026 Arrive Dublin 23:30
+Depart Dublin 08:05 Sun 13 December 2026 Arrive Holyhead 11:20
+ferry, with a cabin`,
+    legs: [
+      'ferry | Holyhead > Dublin | 2026-12-10T20:15 > 2026-12-10T23:30',
+      'ferry | Dublin > Holyhead | 2026-12-13T08:05 > 2026-12-13T11:20',
+    ],
+  },
 ];
