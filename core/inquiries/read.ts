@@ -26,6 +26,7 @@ import { placeOf, placesIn } from './places/find.ts';
 import { aliasOf } from './places/names.ts';
 import { knownTown, zoneTown } from './places/home.ts';
 import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
+import { besideDays } from './settle/beside-days.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
 import { daysOf, daysSaid } from './settle/days.ts';
@@ -190,7 +191,7 @@ export function readInquiry(input: ReadInput): Reading {
     { home: input.homePlace ?? zoneTown(input.gazetteer, input.homeZone), homeCountry, countries },
     takenToken,
   );
-  const place = placeOfJob(towns, areas);
+  const place = placeOfJob(besideDays(body, towns, event, dates), areas);
   if (place.name !== undefined) fields.place = place.name;
   if (place.country !== undefined) fields.country = place.country;
   point('place', ...place.where);

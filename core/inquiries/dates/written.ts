@@ -22,6 +22,8 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
       )
         after++;
       const year = yearAt(tokens, after) ?? shortYearAt(tokens, after);
+      // "its 3. nov 14 15 16": the point ends a sentence, and the month has its own days after it.
+      if (!year && tokens[day.next]?.text === '.' && isDay(tokens[month.next]?.num) && !isTime(tokens, month.next)) return undefined;
       return { first: index, next: year?.next ?? month.next, day: day.day, month: month.month, ...(year ? { year: year.year } : {}) };
     }
   }
@@ -68,6 +70,16 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   const [a, s1, b, s2, c] = [tokens[index], tokens[index + 1], tokens[index + 2], tokens[index + 3], tokens[index + 4]];
   if (a?.num === undefined || b?.num === undefined || !s1?.tight || !b.tight || !/^[/.-]$/.test(s1.text)) return undefined;
   const before = tokens[index - 1];
+  // "(2/3)" at the beginning of a line counts the parts of a message.
+  if (
+    before?.text === '(' &&
+    s1.text === '/' &&
+    s2?.text === ')' &&
+    a.num <= b.num &&
+    b.num <= 9 &&
+    (tokens[index - 2] === undefined || before.breaks > 0)
+  )
+    return undefined;
   if (
     a.tight &&
     before &&

@@ -20,6 +20,7 @@ const FAREWELL = new RegExp(
     'thx|ta|cheers|love|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
     '(?:(?:with |kind |kindest |best |warm |warmest |many |all (?:the|my) )+)?(?:regards|wishes|best|thanks)',
     'yours(?: \\p{L}+)?|(?:talk|speak) soon|take care|looking forward(?: to [\\p{L} ]{2,30})?',
+    'groete|atentamente|amitiés|amicalement|gruss|grüsse|servus|hilsen|terveisin|bises|bisous|beijos|slán|hwyl|mahalo|namaste|baci|saluti|cordialmente|apologies|hugs|blessings',
     'kindly|is mise(?: le meas)?|nāku(?: noa)?|nā|(?:meilleures |sincères )?salutations(?: distinguées)?|cari saluti|hälsningar|terveisin',
     '(?:un |des |i miei |cordiali |distinti |cari )?salut[io]|grazie(?: mille)?|merci(?: (?:d.avance|beaucoup|bien))?|(?:bien )?cordialement|bien à vous|à bientôt|(?:bonne|belle) journée',
     '(?:muchas )?gracias|(?:un )?saludos?(?: cordial(?:es)?)?|(?:un )?abrazos?|atentamente',

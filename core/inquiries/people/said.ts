@@ -160,9 +160,13 @@ function smallName(body: string): PersonFact | undefined {
     /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(
       body,
     );
-  for (const found of [introduced, closing]) {
+  const full =
+    /(?:(?<!\p{L})(?:ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|\n\s*)(\p{Ll}{2,12} \p{Ll}{3,14}|(?<=\n\s*)\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/u.exec(
+      body,
+    );
+  for (const found of [introduced, full, closing]) {
     const word = found?.[1];
-    if (found && word && !NO_SMALL_NAME.test(word)) {
+    if (found && word && word.split(' ').every((part) => !NO_SMALL_NAME.test(part))) {
       const start = found.index + found[0].lastIndexOf(word);
       return { value: word, start, end: start + word.length };
     }

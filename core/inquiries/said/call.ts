@@ -6,6 +6,7 @@ import { phrases } from '../phrases.ts';
 /** What the hour of the crew is called, and who may be in then. */
 export const callNamed = phrases(
   `
+  open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
   shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #
   work starts/begins # | enter from/at/by # | ready to shoot/film/record/roll/go by/at/for #
@@ -23,7 +24,7 @@ export const callNamed = phrases(
 
 /** Words that make an hour my call and say nothing of a date: "film from 10". */
 export const callOfHours = phrases(`
-  in for #
+  in for # | first day # | video/photos/photographer/stills/cameraman/shooter/filming from # | want/wants/need/needs ... video/photos/stills/camera/coverage/filming from #
   filming/coverage/recording/camera/cameras/shoot/shooting/streaming/operator/videographer from # | film/cover/record/shoot/streaming it? from # | film/cover/record/shoot/stream ... from # | cover/coverage #
   someone/somebody/you/operator/videographer/cameraman/person from # | needed/required/wanted/booked/hired from #
 `);

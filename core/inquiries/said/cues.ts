@@ -57,6 +57,7 @@ const call = oneOf(
     \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:from|by|at|for)\b)|\bget into\b|\bcan get in\b
     \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)
     \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
+    (?:^|\n)\s*set(?:-up)?(?=\s?:)
     (?:^\s*|[,;.] )in\b(?= (?:\d{3,4}\b|\d{1,2}(?:[:.]\d\d)?\s?[ap]m?\b))|\bmeet (?:at|in|by|outside) (?:the|our)\b|\btreffen\b
     \b(?:beginn|einsatzbeginn|anwesend|anwesenheit|aanwezig|présence)\b|\b(?:empezamos|comenzamos)\b|\bbe on (?:the|our)\b
     \byou (?:there|here)\b|\bturn up\b|\bshow up\b|\breport(?:s|ing)?\b(?: time)?|\bbuild\b|\bprep day\b|\bcrew\b(?= (?:at )?\d\d?[:.]?\d\d)|\binstall\b
@@ -126,7 +127,7 @@ const other = oneOf(
 );
 const past = oneOf(
   String.raw`
-    \b(?:previous|old|former|original|earlier) (?:dates?|days?)\b
+    \b(?:previous|old|former|original(?:ly)?|earlier) (?:dates?|days?|run|plan|booking|schedule|slot|version)\b|\bhaving been\b|\bused to be\b|\bformerly\b
     \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
     \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
@@ -182,7 +183,7 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
 /** Words for a call that say what somebody does, and so may be said of somebody else. */
 const LEAVES = /^(?:leave|can leave|go home|home|depart|off|check)/i;
 const DOES =
-  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in\b|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
+  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
 
 const ofHour: typeof cues = [...cues, ['call', you], ['call', new RegExp(callOfHours, 'gi')]];
 

@@ -20,6 +20,7 @@ export const callElsewhere = `${words(`
   vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
   arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation | prise de poste | début de mission
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
+  ti aspettiamo | vi aspettiamo | la aspettiamo | te esperamos | le esperamos | wir erwarten dich | wir erwarten sie
   arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
 `)}|${short('binnen | beginnen | start | beginn | prove | los | montage')}`;
@@ -28,6 +29,7 @@ export const wrapElsewhere = `${words(`
   kannst du gehen | du kannst gehen | können sie gehen | bist du fertig | sind sie fertig | vous êtes libre | tu es libre | libérée?s? | vous finissez | tu finis | on remballe | quedas libre | finisci | mag je weg | ben je klaar
   fin (?:de journée|de mission|prévue) | démontage | terminé | on termine | on finit | se termine | se finit | jusqu'à | sortie de salle
   acaba(?:mos)? | termina(?:mos)? | desmontaje | salida | se acaba
+  si finisce | si smonta | se termina
   termine | finisce | finiamo | smontaggio | si chiude
   klaar | afgelopen | afbouw | uitladen
 `)}|${short('ende | fin | fine | final | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;

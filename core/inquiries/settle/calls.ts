@@ -180,6 +180,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     .filter(({ date }) => date.until(first).days <= MOST_DAYS_AHEAD && Temporal.PlainDate.compare(date, last) <= 0)
     .toSorted((a, b) => compare(a, b));
   const earliest = firstOfMine(scene, ordered, answer);
+  // The first hour of a later day is no first call: that of the first day is not told.
+  if (earliest && days.length > 1 && Temporal.PlainDate.compare(earliest.date, first) > 0)
+    answer.callChoices ??= { walls: [wallOf(first, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
   const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);
   if (rivals.length > 0 && undated.some((point) => point === earliest))
     answer.callChoices ??= {

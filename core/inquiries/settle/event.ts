@@ -96,11 +96,13 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     : { dates: [], where, choices: [settled.dates, all], doubt: 'several' };
 }
 
-const ONLY = /\bonly (?:the )?(first|second|third|last|final) (?:night|day|evening|one|show)\b/i;
+const ONLY =
+  /\bonly (?:on |for )?(?:the )?(first|second|third|middle|last|final) (?:night|day|evening|one|show)\b|\b(?:on|for) the (first|second|third|middle|last|final) (?:night|day|evening|one|show) only\b/i;
 /** One of the days is done by somebody else or not wanted. */
 const ONE_IS_TAKEN =
   /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b/i;
 const nth = ['first', 'second', 'third'];
+const middle = (dates: readonly string[]): string | undefined => (dates.length === 3 ? dates[1] : undefined);
 
 /** "31 March and 1 April. Only the second night should be filmed": of several days the one that is meant; a question where none is told. */
 function onlyOne(scene: Scene, settled: EventDays): EventDays {
@@ -108,8 +110,16 @@ function onlyOne(scene: Scene, settled: EventDays): EventDays {
   if (settled.dates.length < 2) return settled;
   const named = onlyNamed(scene, settled.dates);
   if (named) return { ...settled, dates: named };
-  const word = ONLY.exec(text)?.[1]?.toLowerCase();
-  const day = word === undefined ? undefined : /last|final/.test(word) ? settled.dates.at(-1) : settled.dates[nth.indexOf(word)];
+  const found = ONLY.exec(text);
+  const word = (found?.[1] ?? found?.[2])?.toLowerCase();
+  const day =
+    word === undefined
+      ? undefined
+      : /last|final/.test(word)
+        ? settled.dates.at(-1)
+        : word === 'middle'
+          ? middle(settled.dates)
+          : settled.dates[nth.indexOf(word)];
   if (day !== undefined) return { ...settled, dates: [day] };
   return ONE_IS_TAKEN.test(text)
     ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]), doubt: 'several' }
@@ -138,7 +148,7 @@ function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined
 
 /** Of several days the sender says which is mine: "the 22nd is the one I'd like you on", "THIS IS THE ONE WE NEED YOU FOR", "for 8 Jul it's photography", "so you're with us for the Tuesday". */
 const POINTS = anyOf(`
-  the one/ones we/i/that/you | this/that one is/for | is/are the one/ones | is where you/we | i'd/we'd like you on/for | need/want you on/for/there | you're/you_are/you'd_be/you_would_be with us/on/in/needed/wanted | can/could/would/will you do/take/cover/make | for you it's/it_is | still open | is open | for you: | what i'm asking | i'm asking about | that is/that's you/yours
+  where you'd/you_would/you come in | is what i'm/we're asking | resolved to ask | offen ist | the one/ones we/i/that/you | this/that one is/for | is/are the one/ones | is where you/we | i'd/we'd like you on/for | need/want you on/for/there | you're/you_are/you'd_be/you_would_be with_us/on/needed/wanted | can/could/would/will you do/take/cover/make | for you it's/it_is | still open | is open | for you: | what i'm asking | i'm asking about | that is/that's you/yours
 `);
 /** Days of a plan that are nobody's work. */
 const MIXED = /\b(?:off|travel|ignore|fyi|confirmed|cancelled|only|home|rest|tbc|open|hold)\b/i;

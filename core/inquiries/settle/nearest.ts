@@ -27,14 +27,15 @@ const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
 /** "June 3, Fresno, audio - FILLED", "on 5 June: all good, Bex is shooting that one", "January 11 I'm shooting myself" */
 const TAKEN_AFTER =
-  /^[^.;?!\n]{0,50}?(?:\b(?:filled|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|confirmed with|not (?:you|yours|needed))\b|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
+  /^[^.;?!\n]{0,50}?(?:\b(?:filled|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
 /** "08:00 Uhr Aufbau" */
 const SET_UP_AFTER = /^ (?:aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
 /** "bis zum 15. Februar Bescheid" */
-const ANSWER_AFTER = /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*)/i;
+const ANSWER_AFTER =
+  /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*|laten weten|wissen|zusagen|me dire|savoir)/i;
 /** "By Friday noon please." */
 const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
 const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
@@ -80,7 +81,8 @@ export function nearest(
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
   const following = text.slice(tail.start, tail.start + AFTER_REACH);
   const starts = START_AFTER.test(following) && !LATE_HOUR.test(text.slice(piece.end, tail.start));
-  if (!isDate && !/\bfor an?\s$/i.test(before) && (starts || MINE_AFTER.test(following))) return { cue: 'call', end: 0, after: false };
+  if (!isDate && !/\bfor an?\s$/i.test(before) && (starts || (MINE_AFTER.test(following) && last?.cue !== 'wrap')))
+    return { cue: 'call', end: 0, after: false };
   if (!isDate && SET_UP_AFTER.test(following)) return { cue: 'call', end: 0, after: false };
   if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };

@@ -18,6 +18,12 @@ const MOVED =
 const VOID =
   /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|scrap|scratch|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
 
+/** "WRONG: Sat 11 March", "Used to be: two days, Sept 11-12", "November 25 > no" */
+const VOID_ROW =
+  /^\s*(?:[-+]\s?)?(?:wrong|old|was|not|before|previously|formerly|used to be|cancelled|first version|out)\b[^:=>\n]{0,12}[:=>-]\s[^\n]{0,40}$/i;
+const VOID_LABEL = /\b(?:wrong|old|used to be|previously)\s?[:=]\s[^.;\n]{0,40}$/i;
+const VOID_AFTER = /^\s?(?:[>:=-]{1,2})\s?(?:no|not|cancelled|off|taken|gone|filled)\b/i;
+
 /** Say of every date what it is a date of. */
 export function sayDates(
   text: string,
@@ -35,6 +41,20 @@ export function sayDates(
     const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true, next?.start);
     if (hit.after) consumed = item.end + hit.end;
     const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH), item.start);
+    const row = text.slice(text.lastIndexOf('\n', item.start - 1) + 1, item.start);
+    const after = text.slice(item.end, item.end + 16);
+    if (VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after))
+      return {
+        ...item.resolved,
+        past: true,
+        start: item.start,
+        end: item.end,
+        sequence: item.sequence,
+        said: 'past',
+        weak: false,
+        by: false,
+        before,
+      };
     if (VOID.test(lead) && !/\b(?:now|but|instead|to)\b/i.test(VOID.exec(lead)?.[0] ?? ''))
       return {
         ...item.resolved,

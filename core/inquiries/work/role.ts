@@ -28,7 +28,7 @@ const particular: readonly (readonly [Role, RegExp])[] = [
   ],
   [
     'audio',
-    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:only|for|op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|need (?:audio|sound)|sound recorded|audio mixer|(?:hand|help|someone|person|you) (?:on|for|with) (?:audio|sound)|sound for|(?:record|mix|do|run) (?:the )?(?:sound|audio)|(?:be |was |going to be |doing |on )(?:on )?(?:the )?(?:audio|sound)(?= ?[.,;!?]|$)|location sound|foh|(?<=[:.] )audio(?=[.,;]|$)|sound only|just (?:sound|audio)|prise de son|ingénieur du son|preneu[rs]e? de son|perch(?:man|iste)|sonidista|(?:für|am|beim|den) ton(?=[.,;!?]|$)|técnico de sonido|tonico|fonico|geluidsman|geluid|ton(?:aufnahme|assistent)|a1|tonmann|tonmeister)\b/gi,
+    /\b(?:sound (?:recordist|mixer|op(?:erator)?|engineer|person|guy|tech(?:nician)?|recording)|audio (?:only|for|op(?:erator)?|engineer|recordist|tech(?:nician)?|recording|mixing|mixer|person)|boom op(?:erator)?|need (?:audio|sound)|sound recorded|audio mixer|(?:hand|help|someone|person|you) (?:on|for|with) (?:audio|sound)|sound for|(?:record|mix|do|run) (?:the )?(?:sound|audio)|(?:be |was |going to be |doing |on )(?:on )?(?:the )?(?:audio|sound)(?= ?[.,;!?]|$)|location sound|foh|(?<=[:.] )audio(?=[.,;]|$)|sound only|just (?:sound|audio)|prise de son|ingénieur du son|preneu[rs]e? de son|perch(?:man|iste)|sonidista|(?:für|am|beim|den) ton(?=[.,;!?]|$)|(?:den )?ton auf(?:nehmen|zeichnen|nahme)|técnico de sonido|tonico|fonico|geluidsman|geluid|ton(?:aufnahme|assistent)|a1|tonmann|tonmeister)\b/gi,
   ],
   [
     'other',
