@@ -13,6 +13,7 @@ import type { Move } from './moves.ts';
 import { within } from './personal.ts';
 
 const MINUTE = 60_000;
+type Spell = { startAt: number; endAt: number };
 /** So many times of one event can be tried on as if they were moved. */
 const MOVABLE = 50;
 
@@ -33,59 +34,42 @@ export function importedFindings(
   return [...events.values()].flatMap((times) => eventFinding(times, own, ways, home));
 }
 
-function eventFinding(
-  times: readonly ImportedTime[],
-  own: readonly LaneEntry[],
-  ways: readonly { startAt: number; endAt: number }[],
-  home: Place,
-): Finding[] {
+function eventFinding(times: readonly ImportedTime[], own: readonly LaneEntry[], ways: readonly Spell[], home: Place): Finding[] {
   const met = times.filter((time) => own.some((entry) => overlaps(entry, time)));
-  const tickets = own.filter((entry) => entry.kind === 'ticket' && met.some((time) => overlaps(entry, time)));
-  const overDays = met.some((time) => own.some((entry) => entry.kind === 'stay' && overlaps(entry, time)));
-  const [first] = met;
-  if (first) {
-    const taken = met.reduce(
-      (sum, time) =>
-        sum +
-        within(
-          own.filter((entry) => overlaps(entry, time)),
-          time,
-        ),
-      0,
-    );
-    const found = finding(met, hardnessOf(first, overDays), overDays ? 'your days take' : 'your tickets take', taken, home);
-    return found
-      ? [{ ...found, lifts: [...tickets.flatMap((entry) => (entry.kind === 'ticket' ? [giveUpTicket(entry)] : [])), ...found.lifts] }]
-      : [];
+  if (met.length === 0) {
+    const onTheWay = times.filter((time) => ways.some((way) => overlaps(way, time)));
+    return finding(onTheWay, 'know', 'the way as it is planned takes', ways, home);
   }
-  const onTheWay = times.filter((time) => ways.some((way) => overlaps(way, time)));
-  const taken = onTheWay.reduce(
-    (sum, time) =>
-      sum +
-      within(
-        ways.filter((way) => overlaps(way, time)),
-        time,
-      ),
-    0,
-  );
-  const found = finding(onTheWay, 'know', 'the way as it is planned takes', taken, home);
-  return found ? [found] : [];
+  const hit = own.filter((entry) => met.some((time) => overlaps(entry, time)));
+  const overDays = hit.some(({ kind }) => kind === 'stay');
+  const tickets = hit.flatMap((entry) => (entry.kind === 'ticket' ? [giveUpTicket(entry)] : []));
+  return finding(met, hardnessOf(met, overDays), overDays ? 'your days take' : 'your tickets take', hit, home).map((found) => ({
+    ...found,
+    lifts: [...tickets, ...found.lifts],
+  }));
 }
 
 /** A ticket can be changed, so it never blocks by itself; what is tentative is only good to know. */
-function hardnessOf({ hardness }: ImportedTime, overDays: boolean): Finding['hardness'] {
-  if (hardness === 'never') return overDays ? 'blocks' : 'settle';
-  return hardness;
+function hardnessOf([first]: readonly ImportedTime[], overDays: boolean): Finding['hardness'] {
+  if (first?.hardness === 'never') return overDays ? 'blocks' : 'settle';
+  return first?.hardness ?? 'know';
 }
 
-function finding(times: readonly ImportedTime[], hardness: Finding['hardness'], what: string, taken: number, home: Place): Finding | null {
+/** Nothing where no time is met. @param spells what takes of them */
+function finding(
+  times: readonly ImportedTime[],
+  hardness: Finding['hardness'],
+  what: string,
+  spells: readonly Spell[],
+  home: Place,
+): Finding[] {
   const [first, ...more] = times;
-  if (!first) return null;
-  const overlap = Math.ceil(taken / MINUTE);
+  if (!first) return [];
+  const overlap = Math.ceil(times.reduce((sum, time) => sum + within(spells, time), 0) / MINUTE);
   const again = more.length === 0 ? '' : ` and ${countInWords(more.length, 'more time')}`;
   const tentative = first.hardness === 'know' ? ', not yet for certain' : '';
   const firm = first.hardness === 'never' ? ', never to be given up' : '';
-  return {
+  const found: Finding = {
     kind: 'imported time',
     hardness,
     concerns: [{ jobId: null, title: first.title }],
@@ -93,6 +77,7 @@ function finding(times: readonly ImportedTime[], hardness: Finding['hardness'], 
     sentence: `${first.title} stands in the calendar ${first.calendar} on ${spanAt(first.startAt, first.endAt, home, home)}${again}${tentative}${firm}; ${what} ${lengthInWords(overlap)} of it.`,
     lifts: liftsOf(first, times, hardness),
   };
+  return [found];
 }
 
 function liftsOf(first: ImportedTime, times: readonly ImportedTime[], hardness: Finding['hardness']): Finding['lifts'] {

@@ -17,7 +17,7 @@ export function readCalendar(context: Pick<Context, 'store' | 'now'>, id: string
   const running = underWay.get(store) ?? new Map<string, Promise<void>>();
   underWay.set(store, running);
   const before = running.get(id) ?? Promise.resolve();
-  const reading = before.then(() => readNow(context, id));
+  const reading = before.catch(() => undefined).then(() => readNow(context, id));
   const told = reading.finally(() => {
     if (running.get(id) === told) running.delete(id);
   });
@@ -35,7 +35,10 @@ async function readNow({ store, now }: Pick<Context, 'store' | 'now'>, id: strin
     // It was changed or taken off meanwhile: what was read may be of another file.
     if (current?.calendar.version !== version) return;
     if ('read' in outcome) setCalendarRead(db, id, outcome.read, now());
-    else if (current.calendar.trouble?.what !== outcome.trouble.what) setCalendarTrouble(db, id, outcome.trouble, now());
+    else if (current.calendar.trouble?.what !== outcome.trouble.what) {
+      const kept = current.readAt === null ? 'Nothing of it counts yet.' : outcome.trouble.kept;
+      setCalendarTrouble(db, id, { ...outcome.trouble, kept }, now());
+    }
   });
 }
 

@@ -11,12 +11,15 @@ import { sync } from 'node-ical';
 import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import type { CalendarFields } from '../../../core/contract/calendars.ts';
 import { calendars } from '../../../electron/api/calendars.ts';
+import { deliverables } from '../../../electron/api/deliverables.ts';
 import { desk } from '../../../electron/api/desk.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { noLog } from '../../../electron/api/log.ts';
 import { keepCalendars } from '../../../electron/calendars/keep.ts';
+import { writeOut } from '../../../electron/calendars/write-out.ts';
 import { calendarOf, eventOf } from '../../calendar-text.ts';
 import { temporaryFolder } from '../../store.ts';
+import { begun, inked, PROMISED } from '../deliverables/job.ts';
 import { DULUTH, refusal, world } from '../world.ts';
 
 const NOW = '2026-12-01T15:00:00Z';
@@ -140,6 +143,27 @@ describe('my own dates', () => {
       ]),
     );
     expect(readdirSync(folder)).toEqual(['kitbound.ics']);
+  });
+
+  test('what ink promised stands on its due date, one whole day that takes no time; taken off, it is cancelled', async () => {
+    const { at } = await begun();
+    const { id: jobId } = await inked(at, 'Bakers congress', ['2026-12-07', '2026-12-08'], PROMISED);
+    const folder = temporaryFolder();
+    await call(calendars.saveOut, { version: 0, folder, isOn: true }, at);
+    expect(read(folder)).toEqual(
+      expect.arrayContaining([
+        ['Bakers congress', 'CONFIRMED', 0, expect.stringContaining('2026-12-07')],
+        ['Bakers congress', 'CONFIRMED', 0, expect.stringContaining('2026-12-08')],
+        ['Due: Highlight', 'CONFIRMED', 0, 'Thu Jan 07 2027'],
+        ['Due: Talks', 'CONFIRMED', 0, 'Fri Dec 18 2026'],
+      ]),
+    );
+    expect(read(folder)).toHaveLength(4);
+    expect(readFileSync(join(folder, 'kitbound.ics'), 'utf8').match(/TRANSP:TRANSPARENT/g)).toHaveLength(2);
+    const [first] = (await call(deliverables.of, { jobId }, at)).deliverables;
+    await call(deliverables.takeOff, { id: first?.id ?? '', version: first?.version ?? 0 }, at);
+    writeOut(at.context);
+    expect(read(folder).filter(([, status]) => status === 'CANCELLED')).toEqual([['Due: Highlight', 'CANCELLED', 1, 'Thu Jan 07 2027']]);
   });
 
   test('a pencil that runs out is cancelled without any deed', async () => {
