@@ -32,14 +32,14 @@ type StageRow = {
   notesAt: number | null;
 };
 
-// The index of open stages is read, not the history: a deliverable is open until its stage "delivered" is done.
+// The index of open stages is read first (a cross join keeps the order), not the history: a deliverable is open until its stage "delivered" is done.
 export const OPEN_EDITS = `
   select d.id, d.job_id as jobId, j.title as jobTitle, j.client_id as clientId, d.name, d.due_date as due, d.internal_date as internalDate,
     d.same_day as sameDay, d.window_days as windowDays, h.name as editor,
     (select max(wrap_at) from job_days where job_id = d.job_id and kind not in ('edit', 'travel')) as filesAt
   from stages s indexed by stages_open
-  join deliverables d on d.id = s.deliverable_id
-  join jobs j on j.id = d.job_id
+  cross join deliverables d on d.id = s.deliverable_id
+  cross join jobs j on j.id = d.job_id
   left join hands h on h.id = d.hand_id
   where s.done_at is null and s.kind = 'delivered' and d.off_at is null and j.stage = 'inked'
   order by d.job_id, d.position, d.id`;

@@ -55,7 +55,7 @@ export type OpenEdit = {
 export type TakenDate = { date: string; jobId: string | null; title: string; how: 'shoot' | 'travel' };
 /** A stretch in which I cannot edit: time of my own, an edit day that was sold. */
 export type TakenTime = { start: number; end: number; jobId: string | null; title: string; editing: boolean; personalId?: string };
-export type Pinned = { stageId: string; start: number; end: number };
+type Pinned = { stageId: string; start: number; end: number };
 
 export type EditGround = {
   now: number;

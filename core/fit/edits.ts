@@ -43,17 +43,19 @@ export function editFindings({ book, mine, moves, tryOn, searched }: EditInput):
   const worse = lying.edits.filter((each) => isWorse(each, before.get(each.edit.id)));
   const told = new Set(worse.toSorted((one, other) => byHow(other) - byHow(one)).slice(0, MOST_TOLD));
   const rest = worse.filter((each) => !told.has(each));
+  const lifted = new Set([...told].toSorted((one, other) => (one.due ?? '').localeCompare(other.due ?? '')).slice(0, LIFTED));
   return [
-    ...worse.filter((each) => told.has(each)).map((each) => finding(each, before.get(each.edit.id), lying, withIt, mine, searched)),
+    ...worse
+      .filter((each) => told.has(each))
+      .map((each) => finding(each, before.get(each.edit.id), lying, withIt, mine, searched && lifted.has(each))),
     ...(rest.length > 0 ? [theRest(rest, Math.max(...rest.map(byHow)))] : []),
   ];
 }
 
-/**
- * So many edits are told by themselves, those that it makes latest; of the others only how many there are. Each lift is tried, which lays
- * everything anew.
- */
+/** So many edits are told by themselves, those that it makes latest; of the others only how many there are. */
 const MOST_TOLD = 5;
+/** Each lift is tried, which lays everything anew: the edits that are due first are given theirs, and what helps them helps those behind. */
+const LIFTED = 3;
 
 function theRest(rest: readonly LaidEdit[], most: number): Finding {
   return {

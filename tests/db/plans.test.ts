@@ -6,6 +6,7 @@ import { expect, test } from 'vitest';
 import { IMPORTED_NEAR } from '../../db/calendars.ts';
 import { GONE_PENCILS } from '../../db/gone.ts';
 import { BILLED_IN_YEAR, CLOSED, PARTS_OF, UNBILLED } from '../../db/ledger.ts';
+import { OPEN_EDITS } from '../../db/open-edits.ts';
 import { FINISHED } from '../../db/spent.ts';
 import { FEW_AS_OF } from '../../db/invoices.ts';
 import { LONGEST_STAY_MS, stays } from '../../db/schema/jobs.ts';
@@ -107,4 +108,11 @@ test('what past edits took reads the time of each edit by its index', async () =
   const plan = store.write((db) => explain(db, FINISHED, { templateId: 'a' }));
   expect(plan.join('\n')).toMatch(/SEARCH time_spent USING INDEX time_spent_by_deliverable/);
   expect(plan.join('\n')).not.toMatch(/SCAN (?!d\b)/);
+});
+
+test('open edits are found among the open stages alone, however many were delivered', async () => {
+  const store = await temporaryStore();
+  const plan = store.read((db) => explain(db, OPEN_EDITS));
+  expect(plan[0]).toMatch(/^SCAN s USING INDEX stages_open/);
+  expect(plan.slice(1).filter((step) => step.startsWith('SCAN'))).toEqual([]);
 });
