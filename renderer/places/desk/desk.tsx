@@ -47,7 +47,10 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
       <div className={style.right}>
         {asked.data?.stringline ? (
           <section className={style.part}>
-            <h2>Next fourteen days</h2>
+            <div className={style.headed}>
+              <h2>Next fourteen days</h2>
+              <a href="#/cannot-come">I cannot come</a>
+            </div>
             <Stringline data={asked.data.stringline} unit={unit} />
             {asked.data.stringline.clashes.length > 0 ? (
               <ul className={style.clashes}>
@@ -56,9 +59,6 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
                 ))}
               </ul>
             ) : null}
-            <p className={style.second}>
-              <a href="#/cannot-come">I cannot come</a>: who is waiting, who could take over, what to write.
-            </p>
             <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
           </section>
         ) : null}
