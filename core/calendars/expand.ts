@@ -71,8 +71,12 @@ function ofOneUid(events: readonly CalendarEvent[], expansion: Expansion, clocks
   const found: Occurrence[] = [];
   const later = overrides.filter(({ instead }) => instead?.andLater);
   const single = new Map(overrides.filter(({ instead }) => !instead?.andLater).map((each) => [idOf(each, at), each]));
+  // Some programs name an occurrence by its date alone, though it has a time.
+  const dates = new Set(
+    master?.start.isDate ? [] : [...single.values()].flatMap(({ instead }) => (instead?.of.isDate ? instead.of.wall : [])),
+  );
   for (const occurrence of occurrences) {
-    if (single.has(occurrence.id)) continue;
+    if (single.has(occurrence.id) || dates.has(occurrence.start.wall - (occurrence.start.wall % DAY))) continue;
     const from = later.filter((each) => idOf(each, at) <= occurrence.id).at(-1);
     found.push(from ? movedLike(from, occurrence, clockOfWhen) : occurrence);
   }
@@ -197,9 +201,11 @@ class Clocks {
     if (before) return before;
     const { window, defined, zone } = this.#expansion;
     const meant = name === zone ? zone : clockNamed(name, defined);
-    if (meant === null) this.#tally.note('zone', name.slice(0, 60));
-    const clock =
-      typeof meant === 'object' && meant !== null ? meant : clockOf(meant ?? zone, { from: window.from - BEFORE, to: window.to + AFTER });
+    if (meant === null) {
+      this.#tally.note('zone', name.slice(0, 60));
+      return this.#named(zone);
+    }
+    const clock = typeof meant === 'object' ? meant : clockOf(meant, { from: window.from - BEFORE, to: window.to + AFTER });
     if (this.#known.size < MOST_CLOCKS) this.#known.set(name, clock);
     return clock;
   }

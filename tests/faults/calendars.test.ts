@@ -1,10 +1,11 @@
 /**
  * Calendar files that are broken, huge or made to harm: bounded time, nobody kept waiting, what can be read is kept, and it is said what not.
  */
-import { spawnSync } from 'node:child_process';
-import { appendFileSync, closeSync, openSync, renameSync, rmSync, writeFileSync, writeSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { appendFileSync, closeSync, openSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { setTimeout as wait } from 'node:timers/promises';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { readAside } from '../../electron/calendars/read-aside.ts';
 import { at, calendarOf, CRLF, eventOf } from '../calendar-text.ts';
 import { temporaryFolder } from '../store.ts';
@@ -139,6 +140,16 @@ describe('made to harm', () => {
     expect(outcome.took).toBeLessThan(15_000);
   });
 
+  test('a clock of its own for each of 20,000 events', async () => {
+    const many = Array.from({ length: 20_000 }, (_, index) =>
+      eventOf(`UID:${index}`, `DTSTART;TZID=Clock ${index}:20261205T100000`, 'DURATION:PT1H'),
+    );
+    const outcome = await read(calendarOf(...many, HONEST));
+    expect(outcome.busy).toHaveLength(20_001);
+    expect(outcome.leftOut).toEqual([{ why: 'zone', count: 1000, example: 'Clock 0' }]);
+    expect(outcome.took).toBeLessThan(20_000);
+  }, 60_000);
+
   test('many of them do not take the place of what is honest', async () => {
     const seconds = Array.from({ length: 60 }, (_, index) =>
       eventOf(`UID:${index}`, 'DTSTART:20261202T000000Z', 'DURATION:PT1S', 'RRULE:FREQ=SECONDLY'),
@@ -195,16 +206,13 @@ describe('while it is read', () => {
 
   test('one that keeps changing says so, and nothing is read', async () => {
     const path = join(temporaryFolder(), 'a.ics');
-    const text = calendarOf(HONEST);
-    writeFileSync(path, text);
-    let turn = 0;
-    const writer = setInterval(() => {
-      turn += 1;
-      writeFileSync(`${path}.new`, `${text}${' '.repeat(turn)}`);
-      renameSync(`${path}.new`, path);
-    }, 1);
+    const note = `DESCRIPTION:${`${CRLF} ${'y'.repeat(74)}`.repeat(100_000)}`;
+    writeFileSync(path, calendarOf(eventOf('UID:1', ...when, note), HONEST));
+    const before = statSync(path).size;
+    const writer = spawn('sh', ['-c', 'while :; do echo >> "$0"; done', path]);
+    onTestFinished(() => void writer.kill('SIGKILL'));
+    while (statSync(path).size === before) await wait(5);
     const { trouble } = await readFile(path);
-    clearInterval(writer);
     expect(trouble).toBe('It kept changing while it was read.');
   });
 

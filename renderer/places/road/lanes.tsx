@@ -30,7 +30,7 @@ export function laneMeasures(
   const edit = kit + rows * ROW + 24;
   return { calendars, hands: handsAt, kit, edit, ground: edit + EDIT, height: edit + EDIT + 22 };
 }
-export type LaneMeasures = ReturnType<typeof laneMeasures>;
+type LaneMeasures = ReturnType<typeof laneMeasures>;
 
 type LanesProps = {
   bars: readonly Bar[];

@@ -85,6 +85,13 @@ describe('3.8.4.4', () => {
     ]);
   });
 
+  test('one occurrence is named by its date alone', () => {
+    const moved = eventOf('UID:w', 'SUMMARY:Choir', 'RECURRENCE-ID;VALUE=DATE:20261012', 'DTSTART:20261014T000000Z', 'DURATION:PT1H');
+    const found = inUtc(calendarOf(weekly, moved));
+    expect(found).toHaveLength(6);
+    expect(found[1]).toBe('2026-10-14T00:00Z');
+  });
+
   test('one occurrence is cancelled', () => {
     const gone = eventOf('UID:w', 'STATUS:CANCELLED', 'RECURRENCE-ID:20261012T220000Z', 'DTSTART:20261012T220000Z');
     expect(inUtc(calendarOf(weekly, gone))).toHaveLength(5);
