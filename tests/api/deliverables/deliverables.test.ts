@@ -11,6 +11,7 @@ import { jobs } from '../../../electron/api/jobs.ts';
 import { people } from '../../../electron/api/people.ts';
 import { desk } from '../../../electron/api/desk.ts';
 import { road } from '../../../electron/api/road.ts';
+import { callProcedure } from '../../../electron/api/serve.ts';
 import { setup } from '../../../electron/api/setup.ts';
 import { templates } from '../../../electron/api/templates.ts';
 import { blankHand } from '../../../core/people/blank.ts';
@@ -371,4 +372,46 @@ test('the Road shows the planned hours on their dates in place of sold edit days
   const inquiry = (await call(jobs.add, { facts: { title: 'Opening', place: DULUTH, days } }, at)).job;
   const laid = await call(road.see, { from: '2026-12-07', days: 14, candidate: inquiry.id }, at);
   expect(laid.edit.lost).toBe('6 h of editing lose their day: Thu 10 December 2026.');
+});
+
+test.each([
+  ['more hours than a day has', { hoursADay: 25 }, 'is more than a day has'],
+  ['a quarter of an hour', { hoursADay: 6.25 }, 'goes in half hours'],
+  ['a day that begins at no time', { dayStart: '9' }, 'is not a time; write it as 09:00'],
+  ['an eighth day of the week', { closedWeekdays: [8] }, 'closedWeekdays'],
+])('an edit day of %s is bad input, and my details stay as they were', async (_, wrong, sentence) => {
+  const { w, at } = await begun();
+  const { setup: mine } = await call(setup.get, {}, at);
+  if (!mine) throw new Error('no setup');
+  const { version, ...fields } = mine;
+  const editing = {
+    hoursADay: 6,
+    dayStart: '09:00',
+    closedWeekdays: [6, 7],
+    onHolidays: false,
+    onTravelDays: false,
+    onShootDays: false,
+    ...wrong,
+  };
+  const said = await refusal(callProcedure(w.context, 'setup.save', { version, fields: { ...fields, editing } }));
+  expect([said.code, JSON.stringify(said.fields)]).toEqual(['BAD_INPUT', expect.stringContaining(sentence)]);
+  expect((await call(setup.get, {}, at)).setup).toEqual(mine);
+});
+
+test('an edit calendar without a single hour plans nothing and says why; the work is not lost', async () => {
+  const { at } = await promised();
+  const { setup: mine } = await call(setup.get, {}, at);
+  if (!mine) throw new Error('no setup');
+  const { version, ...fields } = mine;
+  const editing = {
+    hoursADay: 6,
+    dayStart: '09:00',
+    closedWeekdays: [1, 2, 3, 4, 5, 6, 7],
+    onHolidays: false,
+    onTravelDays: false,
+    onShootDays: false,
+  };
+  await call(setup.save, { version, fields: { ...fields, editing } }, at);
+  const plan = await planned(at);
+  expect([plan.blocks.length, plan.edits.length, plan.troubles[0]]).toEqual([0, 2, expect.stringContaining('has no open hour')]);
 });
