@@ -160,19 +160,26 @@ function smallName(body: string): PersonFact | undefined {
     /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(
       body,
     );
+  const end = body.trimEnd().length;
+  const from = Math.max(0, end - LONGEST_CLOSING);
   const full =
-    /(?:(?<!\p{L})(?:ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|\n\s*)(\p{Ll}{2,12} \p{Ll}{3,14}|(?<=\n\s*)\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/u.exec(
-      body,
+    /(?:(?<!\p{L})(?:ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|\n[^\S\n]{0,4})(\p{Ll}{2,12} \p{Ll}{3,14}|(?<=\n[^\S\n]{0,4})\p{Ll}{3,12})[.!]?(?:\sx{1,3})?$/u.exec(
+      body.slice(from, end),
     );
-  for (const found of [introduced, full, closing]) {
+  for (const [found, at] of [
+    [introduced, 0],
+    [full, from],
+    [closing, 0],
+  ] as const) {
     const word = found?.[1];
     if (found && word && word.split(' ').every((part) => !NO_SMALL_NAME.test(part))) {
-      const start = found.index + found[0].lastIndexOf(word);
+      const start = at + found.index + found[0].lastIndexOf(word);
       return { value: word, start, end: start + word.length };
     }
   }
   return undefined;
 }
+const LONGEST_CLOSING = 80;
 const NO_SMALL_NAME =
   /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|later|bye|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day)$/iu;
 
