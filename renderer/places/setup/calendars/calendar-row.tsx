@@ -28,7 +28,7 @@ export function CalendarRow({ calendar, onChange }: { calendar: Calendar; onChan
     <>
       <div className={style.head}>
         <strong>{name}</strong>
-        <span className={style.second}>{isOn ? hardnessWords[hardness] : 'switched off'}</span>
+        <span className={style.second}>{isOn ? `what stands in it ${hardnessWords[hardness]}` : 'does not count'}</span>
       </div>
       <p className={style.path}>{path}</p>
       {trouble && isOn ? (
@@ -65,8 +65,8 @@ export function CalendarRow({ calendar, onChange }: { calendar: Calendar; onChan
 
 /** "12 busy times from a year ago to three years ahead, read today 09:12." */
 function stateInWords({ isOn, busy, readAt }: Calendar): string {
-  if (!isOn) return 'It counts for nothing until it is switched on.';
-  if (readAt === null) return 'It was never read to the end.';
+  if (!isOn) return 'Nothing of it counts until that is ticked under Change.';
+  if (readAt === null) return 'It has not been read yet.';
   return `${countInWords(busy, 'busy time')} from a year ago to three years ahead, read ${snapshotInWords(readAt)}.`;
 }
 
