@@ -63,9 +63,7 @@ export function deliveryNoteContent(
     ...frameOf(sender, 'Delivery note', `Delivery note of ${date}`, [date], `${deliverable.name}, ${job.title}`),
     facts: {
       left: [factOf('For', [client.name, client.contact]), factOf('What', [deliverable.name])].filter(isKnown),
-      right: [factOf('Job', [job.title, ...job.lines]), factOf(how === 'link' ? 'To be had at' : 'On the disk labelled', [where])].filter(
-        isKnown,
-      ),
+      right: [factOf('Job', [job.title, ...job.lines]), factOf(how === 'link' ? 'Link' : 'On the disk labelled', [where])].filter(isKnown),
     },
     columns: { name: 'File', hash: 'Checksum, XXH128', bytes: 'Bytes' },
     files: files.map(({ hash, bytes }, at) => ({ name: names[at] ?? '', hash, bytes: byteFigures(bytes) })),

@@ -42,7 +42,7 @@ export function originalsOnPaper({ kind, until }: Originals): string {
   if (kind === 'never kept') return 'The originals (camera files) are not kept.';
   return until === null
     ? 'How long the originals (camera files) are kept is still to be agreed on.'
-    : `The originals (camera files) are kept until ${paperDate(until)}. After that date they may be deleted without another word.`;
+    : `The originals (camera files) are kept until ${paperDate(until)}. After that date they may be deleted without further notice.`;
 }
 
 /** Whether originals may be deleted: their last date is past, or there never was one to wait for. @param today at home */

@@ -79,7 +79,9 @@ function nameOf({ mode, number, from, to }: ReadLeg): string {
   return [mode ?? 'leg', number ?? '', from?.name ?? '?', 'to', to?.name ?? '?'].filter((part) => part !== '').join(' ');
 }
 
+/** Empty where neither end is clear: what is asked says so. */
 function whenOf({ depart, arrive, berth }: ReadLeg): string {
+  if (depart === null && arrive === null) return berth ? 'berth' : '';
   const sameDate = depart !== null && arrive?.startsWith(depart.slice(0, 10));
   const ends = `${depart === null ? 'departure not clear' : wallInWords(depart)} to ${arrive === null ? 'arrival not clear' : sameDate ? arrive.slice(11) : wallInWords(arrive)}`;
   return berth ? `${ends}, berth` : ends;

@@ -159,7 +159,7 @@ function Row({ edit, plan, home }: { edit: PlannedEdit; plan: EditPlan; home: Pl
       <td>{due === null ? 'not said' : dayWords(windowEnds(due, home.zone) - 1, home.zone, now) || 'today'}</td>
       <td className={table.figures}>{`${formatNumber(String(hoursLeft))} h`}</td>
       <td className={late ? style.late : undefined}>
-        {finish === null ? (hoursLeft === 0 ? 'done' : 'no place') : short(epochOf(finish))}
+        {finish === null ? (hoursLeft === 0 ? 'done' : late ? 'no place' : 'by another hand') : short(epochOf(finish))}
       </td>
       <td>{latestStart === null ? '' : short(epochOf(latestStart))}</td>
       <td className={table.figures}>{slackHours === null ? '' : `${formatNumber(String(slackHours))} h`}</td>

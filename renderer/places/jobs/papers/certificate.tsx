@@ -84,7 +84,7 @@ export function Certificate({ job, home }: { job: Job; home: Place }) {
 
 function factsOf({ named, limit, due, askedOn, sentOn, detail }: Insurance): { label: string; text: string }[] {
   return [
-    { label: 'Names', text: named || 'not noted' },
+    { label: 'Names on it', text: named || 'not noted' },
     { label: 'Limit at least', text: limit ? formatMoney(limit, { code: true }) : '' },
     { label: 'Must also say', text: detail.trim() },
     { label: 'Due', text: due ? dateInWords(due) : 'by first call' },

@@ -51,13 +51,13 @@ export function Customs({ job, home, currency, customs, onRates }: Props) {
         <RatesForm list={list} home={currency} today={dateIn(home.zone, Temporal.Now.instant().epochMilliseconds)} onRates={onRates} />
       ) : null}
       {list.rows.length > 0 ? (
-        <Fold title={`The ${countInWords(list.rows.length, 'line')} of it`}>
+        <Fold title={`What is on it, ${countInWords(list.rows.length, 'line')}`}>
           <Lines list={list} />
         </Fold>
       ) : null}
       {carnet ? (
         <p className={style.second}>
-          {`As a carnet this list pays a fee of ${formatMoney(carnet.fee, { code: true })} and leaves ${formatMoney(carnet.security, { code: true })} as security until it comes back (${carnet.source}).`}
+          {`A carnet for it: a fee of ${formatMoney(carnet.fee, { code: true })}, and ${formatMoney(carnet.security, { code: true })} as security until the carnet is back (${carnet.source}).`}
         </p>
       ) : null}
       <p className={style.second}>{`What is asked for at the border, and whether a list will do: ask ${ask}.`}</p>
@@ -78,13 +78,13 @@ export function Customs({ job, home, currency, customs, onRates }: Props) {
   );
 }
 
-/** "12 pieces, 14.2 kg, USD 12,345.00 in all. The units are those that were ticked out." */
+/** "12 pieces, 14.2 kg, USD 12,345.00 in all. It names the units that were ticked out." */
 function summary({ pieces, grams, values, total, packed, rates, rows }: CustomsList): string {
   if (rows.length === 0) return 'No kit is asked for now.';
   const worth = total ? formatMoney(total, { code: true }) : joined(values.map((value) => formatMoney(value, { code: true })));
   const by = rates.map(({ currency, rate, date }) => `1 ${currency} = ${rate} on ${dateInWords(date)}`);
   const said = [countInWords(pieces, 'piece'), grams > 0 ? weightInWords(grams) : '', worth].filter((part) => part !== '').join(', ');
-  const which = packed ? 'The units are those that were ticked out.' : 'The units are the first on the kit list until they are ticked out.';
+  const which = packed ? 'It names the units that were ticked out.' : 'Until all are ticked out it names the first on the kit list.';
   return `${said}${by.length > 0 ? ` (${by.join('; ')})` : ''}. ${which}`;
 }
 

@@ -53,7 +53,7 @@ function Row({ template }: { template: Template }) {
       <th scope="row">
         <a href={`#/rates/template/${template.id}`}>{template.name}</a>
       </th>
-      <td>{workInWords(template)}</td>
+      <td className={table.whole}>{workInWords(template)}</td>
       <td>{roundsInWords(template)}</td>
       <td>{dueInWords(template.due)}</td>
       <td>{formatInWords(template.format) || 'not said'}</td>
