@@ -145,13 +145,14 @@ function folded(text: string): string {
 }
 
 const COUNTS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const TENS: Readonly<Record<string, number>> = { fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, ninety: 90 };
 
 /** The length that is said: "a three-minute highlight", "90 seconds", "2.5 min"; null where none is, or a span. */
 function minutesIn(words: string): string | null {
   const found = /(?<![\d.,:-])(\d{1,3}(?:\.\d+)?|[a-z]+)[\s-]*(min(?:ute)?s?|sec(?:ond)?s?)\b/i.exec(words);
   if (!found || /\d\s*(?:-|–|to)\s*\d/.test(words)) return null;
   const said = (found[1] ?? '').toLowerCase();
-  const count = /^\d/.test(said) ? said : String(COUNTS.indexOf(said) + 1);
+  const count = /^\d/.test(said) ? said : String(TENS[said] ?? COUNTS.indexOf(said) + 1);
   if (count === '0') return null;
   return (found[2] ?? '').toLowerCase().startsWith('sec') ? decimalText(exact(count).div(60n)) : count;
 }

@@ -10,7 +10,7 @@ import { findingOf, neighboursOf } from './between.ts';
 import { chainFindings } from './chain.ts';
 import { withCutOnSite } from './cut-on-site.ts';
 import { departureFindings, pastFindings, replyByFindings } from './clocks.ts';
-import { editFindings } from './edits.ts';
+import { editFindings, plannedWork } from './edits.ts';
 import { answerOf, inOrder } from './findings.ts';
 import { fineSentence } from './fine.ts';
 import { givenUpFindings } from './given-up.ts';
@@ -91,7 +91,7 @@ export function assess(input: FitInput, searched = true): FitResult {
     ...departureFindings(lane, home, find, input.now),
     ...pastFindings(candidate, home, input.now),
     ...(input.tryOn?.stillOpen ? [] : replyByFindings(input.replyBy, input.now, home)),
-    ...(impossible ? [] : loadFindings(cut(mine), ink.map(cut), ground)),
+    ...(impossible ? [] : loadFindings(cut(mine), ink.map(cut), ground, plannedWork({ book, mine, moves, tryOn: input.tryOn }))),
     ...handFindings(covers, candidate, book, find, input.now),
     ...givenUpFindings(givenUp(input.book, input.candidate, input.tryOn), home),
   ]);

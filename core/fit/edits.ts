@@ -17,6 +17,7 @@ import { countInWords } from '../words/amounts.ts';
 import { dateInWords, withoutYear } from '../words/dates.ts';
 import type { Book, BookJob } from './book.ts';
 import type { Move } from './moves.ts';
+import type { Work } from './work.ts';
 
 type EditInput = {
   book: Book;
@@ -50,6 +51,44 @@ export function editFindings({ book, mine, moves, tryOn, searched }: EditInput):
       .map((each) => finding(each, before.get(each.edit.id), lying, withIt, mine, searched && lifted.has(each))),
     ...(rest.length > 0 ? [theRest(rest, Math.max(...rest.map(byHow)))] : []),
   ];
+}
+
+const WEEK = 168 * 3_600_000;
+
+/** Planned editing at home within a week of the candidate, with it and without it: it counts among the hours of a week. */
+export function plannedWork({ book, mine, moves, tryOn }: Omit<EditInput, 'searched'>): { without: Work[]; withIt: Work[] } {
+  if (!book.edits || mine.days.length === 0) return { without: [], withIt: [] };
+  const { without, withIt } = grounds(book.edits, book, mine, moves, tryOn);
+  const from = Math.min(...mine.days.map(({ callAt }) => callAt)) - WEEK;
+  const to = Math.max(...mine.days.map(({ wrapAt }) => wrapAt)) + WEEK;
+  const worked = (ground: EditGround): Work[] =>
+    joinedUp([...laidOnce(ground).plan.blocks, ...ground.pins].filter(({ start, end }) => end > from && start < to)).map(
+      ({ start, end }) => ({
+        startAt: start,
+        endAt: end,
+        place: book.home,
+        to: book.home,
+        own: false,
+        date: null,
+        counts: true,
+        stands: true,
+        estimated: false,
+      }),
+    );
+  return { without: worked(without), withIt: worked(withIt) };
+}
+
+type Stretch = { start: number; end: number };
+
+/** Stretches that follow one another at once are one. */
+function joinedUp(blocks: readonly Stretch[]): Stretch[] {
+  const joined: Stretch[] = [];
+  for (const { start, end } of blocks.toSorted((a, b) => a.start - b.start)) {
+    const last = joined.at(-1);
+    if (last && start <= last.end) last.end = Math.max(last.end, end);
+    else joined.push({ start, end });
+  }
+  return joined;
 }
 
 /** So many edits are told by themselves, those that it makes latest; of the others only how many there are. */

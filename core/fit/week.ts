@@ -28,13 +28,17 @@ export function weekFindings(work: readonly Work[], without: readonly Work[], ho
   }
   if (fullest.length === LIMIT) return [];
   const inAWeek = Math.ceil(fullest.length / MINUTE);
+  const edited = counted.some(
+    (item) => item.date === null && item.place === item.to && item.startAt < fullest.start + WEEK && item.endAt > fullest.start,
+  );
+  const worked = edited ? 'work, drive and edit' : 'work and drive';
   return [
     {
       kind: 'sixty hours',
       hardness: 'know',
       concerns: [],
       numbers: { inAWeek, limit: LIMIT / MINUTE },
-      sentence: `In the seven days from ${momentAt(fullest.start, home, home)} you would work and drive ${lengthInWords(inAWeek)}, over 60 h.`,
+      sentence: `In the seven days from ${momentAt(fullest.start, home, home)} you would ${worked} ${lengthInWords(inAWeek)}, over 60 h.`,
       lifts: lastOwnDay(counted, fullest.start),
     },
   ];

@@ -224,4 +224,14 @@ export const promisedEdits: readonly Situation[] = [
     answer: 'free',
     findings: [{ kind: 'duty', hardness: 'know', numbers: { duty: 900 } }],
   },
+  {
+    name: 'planned editing counts among the hours of a week',
+    home: duluth,
+    now: '2026-12-04T18:00',
+    edits: [{ ...highlight, due: '2026-12-30', hours: 60 }],
+    booked: [],
+    candidate: { place: duluth, days: ['10', '11', '12', '13'].map((day) => `2026-12-${day} 08:00-20:00`) },
+    answer: 'free',
+    findings: [{ kind: 'sixty hours', hardness: 'know', numbers: { inAWeek: 3960 }, says: 'work, drive and edit 66 h, over 60 h.' }],
+  },
 ];

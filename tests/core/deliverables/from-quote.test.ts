@@ -92,6 +92,7 @@ describe('what a quote promises', () => {
     ['two to three minutes', '3'],
     ['3-5 minutes', '3'],
     ['a reel', '3'],
+    ['ninety-second reel', '1.5'],
     ['12 minutes', '12'],
   ])('%s is so many minutes, or those of the template', (words, minutes) => {
     const made = fromQuote(agreed({ job: { deliverables: [words] }, templates: [template(words)] }));
