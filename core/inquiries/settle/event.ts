@@ -3,7 +3,7 @@
  */
 import { anyOf } from '../phrases.ts';
 import { ofSomethingElse } from './elsewhere.ts';
-import { sentenceAround } from '../parts/sentences.ts';
+import { consecutive, isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
 import type { DateMention, Scene, Where } from './scene.ts';
 
@@ -15,16 +15,7 @@ export type EventDays = {
   doubt?: DateMention['doubt'] | 'several';
 };
 
-const isEvent = (mention: DateMention): boolean => mention.said === undefined || mention.said === 'event' || mention.said === 'show';
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
-const consecutive = (dates: readonly string[]): boolean =>
-  dates.every(
-    (date, at) =>
-      at === 0 ||
-      Temporal.PlainDate.from(dates[at - 1] as string)
-        .add({ days: 1 })
-        .toString() === date,
-  );
 const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
 
 /** More dates than this are a calendar, not a message. */
@@ -145,51 +136,6 @@ function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined
   }
   return undefined;
 }
-
-/** Of several days the sender says which is mine: "the 22nd is the one I'd like you on", "THIS IS THE ONE WE NEED YOU FOR", "for 8 Jul it's photography", "so you're with us for the Tuesday". */
-const POINTS = anyOf(`
-  where you'd/you_would/you come in | is what i'm/we're asking | resolved to ask | offen ist | the one/ones we/i/that/you | this/that one is/for | is/are the one/ones | is where you/we | i'd/we'd like you on/for | need/want you on/for/there | you're/you_are/you'd_be/you_would_be with_us/on/needed/wanted | can/could/would/will you do/take/cover/make | for you it's/it_is | still open | is open | for you: | what i'm asking | i'm asking about | that is/that's you/yours
-`);
-/** Days of a plan that are nobody's work. */
-const MIXED = /\b(?:off|travel|ignore|fyi|confirmed|cancelled|only|home|rest|tbc|open|hold)\b/i;
-
-function pointedAt(scene: Scene, candidates: readonly DateMention[], settled: EventDays): EventDays {
-  const { text } = scene;
-  const lineOf = ({ start, end }: Where): string => {
-    const to = text.indexOf('\n', end);
-    return text.slice(text.lastIndexOf('\n', start - 1) + 1, to < 0 ? text.length : to);
-  };
-  const several = settled.doubt === 'several' && settled.choices.length > 1;
-  const mixed =
-    settled.dates.length > 2 &&
-    candidates.length > 2 &&
-    candidates.filter((one) => MIXED.test(lineOf(one))).length > 0 &&
-    inRows(text, candidates);
-  if (!several && !mixed) return settled;
-  const known = candidates.flatMap(({ readings }) => (readings.length === 1 ? (readings[0] ?? []) : []));
-  const chosen = new Set<string>();
-  for (const mention of scene.dates) {
-    if (mention.past || !(isEvent(mention) || mention.said === 'call')) continue;
-    const sentence = sentenceAround(text, mention.start, mention.end);
-    const around = text.slice(sentence.start, sentence.end);
-    const row = lineOf(mention);
-    if (!POINTS.test(around) && !(row.length < 160 && POINTS.test(row))) continue;
-    for (const date of known) {
-      const plain = Temporal.PlainDate.from(date);
-      const meant = mention.sequence.items.some(({ atom }) =>
-        atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day,
-      );
-      if (meant || (mention.readings.length === 1 && (mention.readings[0] ?? []).includes(date))) chosen.add(date);
-    }
-  }
-  const dates = [...chosen].sort();
-  if (dates.length > 0 && dates.length < new Set(known).size && consecutive(dates)) return { dates, where: settled.where, choices: [] };
-  return mixed ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]).slice(0, 4), doubt: 'several' } : settled;
-}
-
-/** True for dates of which three and more begin a line each. */
-const inRows = (text: string, mentions: readonly DateMention[]): boolean =>
-  mentions.filter(({ start }) => /^[\s\d\p{L}).:|-]{0,12}$/u.test(text.slice(text.lastIndexOf('\n', start - 1) + 1, start))).length >= 3;
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
 function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): EventDays | undefined {
