@@ -45,6 +45,8 @@ export function occurrencesOf(rule: string, start: When, clock: Clock, window: W
     rruleString,
     dtstart: inZone(start.wall),
     tzid: zone,
+    // The start is the first occurrence (RFC 5545 3.8.5.3) and so one of those that are counted, whether the rule gives it or not.
+    includeDtstart: parts.has('COUNT'),
     maxIterations: MOST_STEPS,
     // A bound of our own takes the library off its quick ways, so it is set only where times of day multiply what must be looked at.
     ...(fast || parts.has('BYHOUR') || parts.has('BYMINUTE') || parts.has('BYSECOND') ? { maxCandidateEvaluations: 4 * MOST_STEPS } : {}),
@@ -56,8 +58,10 @@ export function occurrencesOf(rule: string, start: When, clock: Clock, window: W
     return wallOn(clock, at) === wall && (last === null || at <= last.at);
   };
   const from = Math.max(wallOn(clock, fast ? Math.max(window.from, today) : window.from), start.wall);
-  const to = Math.min(wallOn(clock, window.to), last === null ? Infinity : last.wall + DAY);
-  const walls: number[] = start.wall >= from && start.wall < to ? [start.wall] : [];
+  const windowEnds = wallOn(clock, window.to);
+  const to = Math.min(windowEnds, last === null ? Infinity : last.wall + DAY);
+  // The start is the first occurrence, also where the rule ends before it.
+  const walls: number[] = start.wall >= from && start.wall < windowEnds ? [start.wall] : [];
   // Taken in steps, so that it ends where enough is known.
   const step = fast ?? SLOW_STEP;
   for (let begin = from; begin < to; begin += step) {

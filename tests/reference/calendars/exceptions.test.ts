@@ -129,6 +129,13 @@ describe('3.8.4.4', () => {
 });
 
 describe('3.8.5.3', () => {
+  test.each([
+    ['is one of those that are counted', 'FREQ=WEEKLY;BYDAY=FR;COUNT=2', ['2026-01-05T09:00Z', '2026-01-09T09:00Z']],
+    ['stands before the end of its rule too', 'FREQ=WEEKLY;BYDAY=FR;UNTIL=20260101T000000Z', ['2026-01-05T09:00Z']],
+  ])('the start, which its rule does not give, %s', (_, rule, expected) => {
+    expect(inUtc(calendarOf(eventOf('UID:1', 'DTSTART:20260105T090000Z', 'DURATION:PT1H', `RRULE:${rule}`)))).toEqual(expected);
+  });
+
   // Summer time ends there on 1 November 2026 at 02:00: the night from 31 October has an hour more.
   test.each([
     [
