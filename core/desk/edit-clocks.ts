@@ -1,6 +1,6 @@
 /**
  * Edits on the Desk: one clock each, at what bites next. Until it is begun that is its latest start, then its internal date, then the promised
- * one; what will be late by the plan bites today.
+ * one; what will be late by the plan wants to be settled today.
  */
 import type { Clock } from '../contract/desk.ts';
 import type { PlannedEdit } from '../contract/deliverables.ts';
@@ -38,7 +38,7 @@ export function editClocks(edits: readonly EditOnDesk[], now: number, zone: stri
 }
 
 function bites(edit: EditOnDesk, dueAt: number, now: number, zone: string): number {
-  const today = Temporal.PlainDate.from(wallAt(now, zone).slice(0, 10)).toZonedDateTime(zone).epochMilliseconds;
+  const today = windowEnds(wallAt(now, zone).slice(0, 10), zone);
   if (edit.lateDays > 0 || edit.unplaced > 0) return Math.min(dueAt, today);
   const begin = edit.begun || edit.latestStart === null ? Infinity : epochOf(edit.latestStart);
   const internal = edit.internalDate === null ? Infinity : windowEnds(edit.internalDate, zone);

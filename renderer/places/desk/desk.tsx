@@ -52,6 +52,7 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
               <a href="#/cannot-come">I cannot come</a>
             </div>
             <Stringline data={asked.data.stringline} unit={unit} />
+            <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
             {asked.data.stringline.clashes.length > 0 ? (
               <ul className={style.clashes}>
                 {asked.data.stringline.clashes.slice(0, 2).map((clash) => (
@@ -59,7 +60,6 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
                 ))}
               </ul>
             ) : null}
-            <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
           </section>
         ) : null}
         {asked.data?.month ? (

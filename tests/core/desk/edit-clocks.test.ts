@@ -78,8 +78,8 @@ test.each<[string, Partial<EditOnDesk>, unknown[]]>([
     'what will be late bites today, and names the first that takes its time',
     { ...late, takers: [{ jobId: 'x', title: 'Curling', hours: 0, days: 5 }] },
     [
-      '12-07T00:00',
-      true,
+      '12-08T00:00',
+      false,
       'Highlight: due by the end of Wed 16 Dec, will be 2 business days late',
       'planned to be done Fri 18 Dec 11:00; Curling takes 5 days; Congress',
     ],
@@ -88,8 +88,8 @@ test.each<[string, Partial<EditOnDesk>, unknown[]]>([
     'by hours where that is editing',
     { ...late, takers: [{ jobId: 'x', title: 'Curling', hours: 6.5, days: 0 }] },
     [
-      '12-07T00:00',
-      true,
+      '12-08T00:00',
+      false,
       'Highlight: due by the end of Wed 16 Dec, will be 2 business days late',
       'planned to be done Fri 18 Dec 11:00; Curling takes 6.5 h; Congress',
     ],
@@ -107,7 +107,7 @@ test.each<[string, Partial<EditOnDesk>, unknown[]]>([
   [
     'no place in the calendar',
     { unplaced: 4, finish: null, latestStart: null },
-    ['12-07T00:00', true, 'Highlight: due by the end of Wed 16 Dec, finds no place in the edit calendar', 'Congress'],
+    ['12-08T00:00', false, 'Highlight: due by the end of Wed 16 Dec, finds no place in the edit calendar', 'Congress'],
   ],
 ])('%s', (_, given, expected) => {
   expect(shown(given)).toEqual([expected]);
