@@ -1,8 +1,10 @@
 /** A job of two days in Fargo in ink, with a highlight and talks promised; the template of the highlight is mine. */
 import { call } from '@orpc/server';
+import type { Deliverable } from '../../../core/contract/deliverables.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import type { Context } from '../../../electron/api/context.ts';
+import { deliverables } from '../../../electron/api/deliverables.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
 import { quotes } from '../../../electron/api/quotes.ts';
 import { rates } from '../../../electron/api/rates.ts';
@@ -32,4 +34,20 @@ export async function inked(at: At, title: string, dates: readonly string[], fac
 export const PROMISED = {
   deliverables: ['Highlight', 'Talks'],
   edits: [{ what: 'Talks', due: '2026-12-18', hours: '20' }],
+};
+
+/** That job, the first two deliverables that the ink made of it, and the template. */
+export async function promised() {
+  const { w, at, templateId } = await begun();
+  const job = await inked(at, 'Bakers congress', ['2026-12-07', '2026-12-08'], PROMISED);
+  const { deliverables: made } = await call(deliverables.of, { jobId: job.id }, at);
+  const [highlight, talks] = made as [Deliverable, Deliverable];
+  return { w, at, job, templateId, highlight, talks };
+}
+
+/** A stage of a deliverable by its name, as the procedures ask for it. */
+export const stageOf = ({ stages }: Deliverable, name: string) => {
+  const found = stages.find((stage) => stage.name === name);
+  if (!found) throw new Error(`no stage ${name}`);
+  return { id: found.id, version: found.version };
 };
