@@ -6,20 +6,7 @@ const lists = {
   /** Pure: no clock, no disk, no page. */
   core: ['@orpc/contract', 'zod', 'fraction.js', 'geographiclib-geodesic', 'ical.js', 'papaparse', 'rrule-temporal'],
   /** Needs Node or the desktop. */
-  node: [
-    '@orpc/server',
-    'better-sqlite3',
-    'date-holidays',
-    'drizzle-orm',
-    'uuid',
-    'pdf-lib',
-    'fontkit',
-    'qr',
-    'hash-wasm',
-    'ical-generator',
-    'node-ical',
-    'electron',
-  ],
+  node: ['@orpc/server', 'better-sqlite3', 'date-holidays', 'drizzle-orm', 'uuid', 'pdf-lib', 'fontkit', 'qr', 'hash-wasm', 'electron'],
   /** Needs a page. */
   browser: ['@orpc/client', '@orpc/tanstack-query', '@tanstack/react-query', 'react', 'react-dom', 'react-aria-components', 'wouter'],
   /** Builds and tests only. */
@@ -34,6 +21,8 @@ const lists = {
     '@photostructure/tz-lookup',
     'fast-check',
     'highs',
+    'ical-generator',
+    'node-ical',
     'jsqr',
     '@flatten-js/interval-tree',
     'playwright',

@@ -21,7 +21,9 @@ export const papers = sqliteTable(
   {
     id: id(),
     jobId: text('job_id').references(() => jobs.id),
-    kind: text('kind', { enum: ['quote', 'terms', 'invoice', 'credit note', 'statement', 'receipt', 'signed copy', 'delivery note', 'customs list', 'scan'] }).notNull(),
+    kind: text('kind', {
+      enum: ['quote', 'terms', 'invoice', 'credit note', 'statement', 'receipt', 'signed copy', 'delivery note', 'customs list', 'scan'],
+    }).notNull(),
     name: text('name').notNull(),
     type: text('type').notNull(),
     hash: text('hash').notNull(),

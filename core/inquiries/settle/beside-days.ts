@@ -3,8 +3,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import type { PlaceHit } from '../places/find.ts';
-import type { EventDays } from './event.ts';
-import type { DateMention, Where } from './scene.ts';
+import type { DateMention, EventDays, Where } from './scene.ts';
 
 const BESIDE = 1.2;
 const BESIDE_ANOTHER = 2;

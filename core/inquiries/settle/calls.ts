@@ -3,9 +3,8 @@
  */
 import { settledPair } from '../times/find.ts';
 import { earlierCall } from './earlier.ts';
-import type { EventDays } from './event.ts';
 import { ownerOf } from './owner.ts';
-import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
+import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
 
 type Moment = { wall: string; where: Where[] };
 export type Calls = {

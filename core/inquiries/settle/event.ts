@@ -5,15 +5,7 @@ import { anyOf } from '../phrases.ts';
 import { ofSomethingElse } from './elsewhere.ts';
 import { consecutive, isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
-import type { DateMention, Scene, Where } from './scene.ts';
-
-export type EventDays = {
-  dates: string[];
-  where: Where[];
-  /** Sets of days of which one is meant. */
-  choices: string[][];
-  doubt?: DateMention['doubt'] | 'several';
-};
+import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
 const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();

@@ -3,8 +3,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import type { EventDays } from './event.ts';
-import type { DateMention, Scene, Where } from './scene.ts';
+import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** A date of the occasion or the work, or of nothing in particular. */
 export const isEvent = (mention: DateMention): boolean => mention.said === undefined || mention.said === 'event' || mention.said === 'show';

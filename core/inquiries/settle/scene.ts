@@ -47,3 +47,12 @@ export function detailsOf({ dates, times, amounts }: Scene): number {
   const answer = [...dates, ...times].some(({ said }) => said === 'reply');
   return [hours, offer, answer].filter(Boolean).length;
 }
+
+/** The days of the job as they are settled so far. */
+export type EventDays = {
+  dates: string[];
+  where: Where[];
+  /** Sets of days of which one is meant. */
+  choices: string[][];
+  doubt?: DateMention['doubt'] | 'several';
+};
