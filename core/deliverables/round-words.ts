@@ -53,7 +53,7 @@ export function sendingForClient({ what, title, cut, pass, included, dueBack, du
   const round =
     pass <= included
       ? `This is the ${ordinalInWords(pass)} of ${countInWords(included, 'round')} of notes that ${included === 1 ? 'is' : 'are'} included.`
-      : `The ${countInWords(included, 'round')} of notes that ${included === 1 ? 'was' : 'were'} included ${included === 1 ? 'is' : 'are'} used up${
+      : `${usedUp(included)}${
           price
             ? `: notes on this cut are a further round at ${formatMoney(amountOfFurther(price), { code: true })}. A yes without notes costs nothing`
             : ''
@@ -71,6 +71,11 @@ export function sendingForClient({ what, title, cut, pass, included, dueBack, du
       .filter((line) => line !== '')
       .join('\n'),
   };
+}
+
+function usedUp(included: number): string {
+  if (included === 0) return 'No round of notes is included';
+  return `The ${countInWords(included, 'round')} of notes that ${included === 1 ? 'was included is' : 'were included are'} used up`;
 }
 
 export type Standing = {

@@ -41,6 +41,13 @@ test('beyond what was agreed, the price of notes stands in it before they are gi
   ]);
 });
 
+test.each([
+  [0, 'No round of notes is included.'],
+  [1, 'The 1 round of notes that was included is used up.'],
+])('beyond %d rounds, where no price is known', (included, said) =>
+  expect(sendingForClient({ ...sending, included, pass: included + 1 }).text.split('\n')[1]).toBe(said),
+);
+
 const standing = { cut: 'rough cut', dueBack: '2026-11-06', came: null, lost: 0, notes: 0, ticked: 0 };
 test.each([
   [standing, 'notes are due by Fri 6 November 2026.'],

@@ -79,7 +79,7 @@ export function SendForm(props: { deliverableId: string; next: Next; zone: strin
       </div>
       {next.included ? null : (
         <p>
-          {`The rounds that were agreed on are used up: notes on this cut are a further round${next.price ? ` at ${formatMoney(next.price, { code: true })}` : ''}. The message says so.`}
+          {`Notes on this cut are a further round${next.price ? ` at ${formatMoney(next.price, { code: true })}` : ''}. The message says so.`}
         </p>
       )}
       {trouble ? <TroubleNote trouble={trouble} /> : null}
