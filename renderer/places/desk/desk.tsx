@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { editingAhead } from '../../../core/deliverables/ahead.ts';
 import { formatMoney } from '../../../core/money/format.ts';
 import { ask } from '../../ask.ts';
 import { Asked } from '../../parts/asked.tsx';
@@ -52,6 +53,7 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
               <a href="#/cannot-come">I cannot come</a>
             </div>
             <Stringline data={asked.data.stringline} unit={unit} />
+            <EditingAhead />
             <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
             {asked.data.stringline.clashes.length > 0 ? (
               <ul className={style.clashes}>
@@ -77,5 +79,17 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
         <SampleLine />
       </div>
     </div>
+  );
+}
+
+/** The editing that is planned next; all of it stands on the Road. */
+function EditingAhead() {
+  const plan = useQuery(ask.deliverables.plan.queryOptions({ input: {} })).data?.plan;
+  const ahead = plan ? editingAhead(plan) : '';
+  if (ahead === '') return null;
+  return (
+    <p>
+      <a href="#/road">Editing</a> {ahead}
+    </p>
   );
 }
