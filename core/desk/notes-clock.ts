@@ -8,7 +8,7 @@ import { businessDaysLate, dateMoved, windowEnds, type RoundCalendars } from '..
 import { formatMoney } from '../money/format.ts';
 import { instantText } from '../time/read.ts';
 import { countInWords } from '../words/amounts.ts';
-import { dateInWords } from '../words/dates.ts';
+import { dateInWords, withoutYear } from '../words/dates.ts';
 import { whenWords } from './when.ts';
 
 export type AwaitedNotes = {
@@ -30,7 +30,9 @@ export function notesClock({ id, job, name, due, cut, sentAt, dueBack }: Awaited
   const late = at <= now;
   const lost = businessDaysLate(dueBack, now, calendars);
   const move =
-    lost > 0 && due !== null ? `; if they come today, ${dateInWords(due)} becomes ${dateInWords(dateMoved(due, lost, calendars))}` : '';
+    lost > 0 && due !== null
+      ? `; if they come today, its date moves from ${withoutYear(dateInWords(due))} to ${dateInWords(dateMoved(due, lost, calendars))}`
+      : '';
   const overdue = lost > 0 ? `overdue by ${countInWords(lost, 'business day')}` : 'overdue';
   return {
     id: `notes:${id}`,

@@ -84,7 +84,7 @@ function liftsOf(first: ImportedTime, times: readonly ImportedTime[], hardness: 
   if (hardness === 'know') return [];
   if (hardness === 'blocks') return [{ kind: 'other dates', label: 'Look for the nearest dates that work' }];
   const withoutImported = times.slice(0, MOVABLE).map(importedKey);
-  return [{ kind: 'move imported', label: `Move ${first.title} in ${first.calendar}`, tryOn: { withoutImported } }];
+  return [{ kind: 'move imported', label: `Move ${first.title} in the calendar ${first.calendar}`, tryOn: { withoutImported } }];
 }
 
 /** What tells one stretch of a calendar from another, however often the calendar is read anew. */

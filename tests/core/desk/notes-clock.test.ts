@@ -35,7 +35,7 @@ test.each([
     '2026-12-15T16:00:00Z',
     true,
     'overdue by 2 business days',
-    'sent Tue 8 Dec 10:00; if they come today, Fri 18 December 2026 becomes Tue 22 December 2026; Bakers congress',
+    'sent Tue 8 Dec 10:00; if they come today, its date moves from Fri 18 December to Tue 22 December 2026; Bakers congress',
   ],
 ])('at %s: %s %s', (now, late, said, second) =>
   expect(notesClock(awaited, calendars, epochOf(now))).toMatchObject({

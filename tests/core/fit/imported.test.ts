@@ -112,7 +112,7 @@ test('moving it lifts it, as far as it is tried on', () => {
   const lift = checkFit({ book, candidate: job, now, replyBy: null })
     .findings.flatMap(({ lifts }) => lifts)
     .find(({ kind }) => kind === 'move imported');
-  expect(lift?.label).toBe('Move Choir in Family');
+  expect(lift?.label).toBe('Move Choir in the calendar Family');
   expect(assess({ book, candidate: job, tryOn: lift?.tryOn, now, replyBy: null }).answer).toBe('free');
 });
 
