@@ -18,6 +18,7 @@ test('the sample year stands on the Desk at 1280 by 800 without scrolling: every
   const complaints = watch(page);
   await page.goto(host.page);
   await page.getByRole('heading', { name: 'What bites next' }).waitFor();
+  await page.getByRole('link', { name: 'Editing' }).waitFor();
   expect(await page.locator('main').evaluate((main) => main.scrollHeight - main.clientHeight)).toBeLessThanOrEqual(0);
   await expect(page.locator('[data-black]')).toHaveCount(1);
   for (const folded of [/^\d+ more late, the first/, /^\d+ later clocks, the next/]) {

@@ -54,7 +54,7 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
             </div>
             <Stringline data={asked.data.stringline} unit={unit} />
             <EditingAhead />
-            <p className={style.second}>Height is distance from home. A slope is a journey, a block is paid time, dashes are pencil.</p>
+            <p className={style.second}>Height is distance from home; a block is paid time, dashes are pencil.</p>
             {asked.data.stringline.clashes.length > 0 ? (
               <ul className={style.clashes}>
                 {asked.data.stringline.clashes.slice(0, 2).map((clash) => (
@@ -85,10 +85,10 @@ function Desk({ unit }: { unit: 'mi' | 'km' }) {
 /** The editing that is planned next; all of it stands on the Road. */
 function EditingAhead() {
   const plan = useQuery(ask.deliverables.plan.queryOptions({ input: {} })).data?.plan;
-  const ahead = plan ? editingAhead(plan) : '';
+  const ahead = plan ? editingAhead(plan, 1) : '';
   if (ahead === '') return null;
   return (
-    <p>
+    <p className={style.second}>
       <a href="#/road">Editing</a> {ahead}
     </p>
   );

@@ -29,6 +29,12 @@ test('the next dates with their hours and what they are for; what is past is lef
   expect(editingAhead(plan, 3)).toContain('; Mon 30 November 1 h: Regional film');
 });
 
+test('of several edits two are named', () => {
+  const edits = [...plan.edits, edit('c', 'Teaser'), edit('d', 'Interviews')];
+  const blocks = ['a', 'b', 'c', 'd'].map((id, at) => block(id, `2026-11-27T1${at}:00:00Z`, `2026-11-27T1${at + 1}:00:00Z`));
+  expect(editingAhead({ ...plan, edits, blocks })).toBe('Fri 27 November 4 h: Highlights, Regional film and 2 more');
+});
+
 test('a block of the evening belongs to the date at home', () => {
   const late = { ...plan, blocks: [block('a', '2026-11-28T02:00:00Z', '2026-11-28T03:00:00Z')] };
   expect(editingAhead(late)).toBe('Fri 27 November 1 h: Highlights');
