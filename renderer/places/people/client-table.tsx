@@ -18,7 +18,7 @@ function termsInWords({ tax, currency, payDays, depositPercent }: Client): strin
 export function ClientTable({ clients }: { clients: readonly (Client & { jobs: number })[] }) {
   return (
     <div className={table.scroll}>
-      <table className={table.table}>
+      <table className={`${table.table} ${table.named}`}>
         <thead>
           <tr>
             <th scope="col">Client</th>

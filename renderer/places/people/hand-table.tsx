@@ -13,7 +13,7 @@ export function HandTable({ hands }: { hands: readonly Hand[] }) {
   const today = Temporal.Now.plainDateISO().toString();
   return (
     <div className={table.scroll}>
-      <table className={table.table}>
+      <table className={`${table.table} ${table.named}`}>
         <thead>
           <tr>
             <th scope="col">Hand</th>

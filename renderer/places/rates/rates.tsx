@@ -35,7 +35,7 @@ function CardList({ cards }: { cards: readonly RateCard[] }) {
         <p>No rate card yet. Make one: a role and the price of a day are enough; the rest is filled with the defaults of the trade.</p>
       ) : (
         <div className={table.scroll}>
-          <table className={table.table}>
+          <table className={`${table.table} ${table.named}`}>
             <thead>
               <tr>
                 <th scope="col">Card</th>

@@ -156,12 +156,12 @@ function Row({ edit, plan, home }: { edit: PlannedEdit; plan: EditPlan; home: Pl
         {late ? <div className={style.broken}>{sentence}</div> : null}
         {waits === '' ? null : <div className={table.second}>{`waits for ${waits}`}</div>}
       </th>
-      <td>{due === null ? 'not said' : dayWords(windowEnds(due, home.zone) - 1, home.zone, now) || 'today'}</td>
+      <td className={style.when}>{due === null ? 'not said' : dayWords(windowEnds(due, home.zone) - 1, home.zone, now) || 'today'}</td>
       <td className={table.figures}>{`${formatNumber(String(hoursLeft))} h`}</td>
-      <td className={late ? style.late : undefined}>
+      <td className={`${style.when} ${late ? style.late : ''}`}>
         {finish === null ? (hoursLeft === 0 ? 'done' : late ? 'no place' : 'by another hand') : short(epochOf(finish))}
       </td>
-      <td>{latestStart === null ? '' : short(epochOf(latestStart))}</td>
+      <td className={style.when}>{latestStart === null ? '' : short(epochOf(latestStart))}</td>
       <td className={table.figures}>{slackHours === null ? '' : `${formatNumber(String(slackHours))} h`}</td>
     </tr>
   );
