@@ -17,7 +17,7 @@ const TOO_SOON = 3;
 export function readingInWords(facts: Facts): string {
   const { state, of, ofFiles, troubles, list } = facts;
   const whole = `${countInWords(ofFiles, 'file')}, ${bytesInWords(of)}`;
-  if (state === 'reading') return ofFiles === 0 ? 'Looking what is there.' : `${howFar(facts)}${toGo(facts)}.`;
+  if (state === 'reading') return ofFiles === 0 ? 'Looking at what is there.' : `${howFar(facts)}${toGo(facts)}.`;
   if (state === 'stopped') return ofFiles === 0 ? 'Stopped. Nothing was kept.' : `Stopped after ${howFar(facts)}. Nothing was kept.`;
   if (state === 'incomplete')
     return `${countInWords(troubles.length, 'file')} of ${ofFiles + missing(facts)} could not be read. Put that right and read them again.`;
@@ -49,6 +49,6 @@ function missing({ troubles, list, ofFiles }: Facts): number {
 function emptyOnes(list: Facts['list']): string {
   const empty = list.filter(({ bytes }) => bytes === 0);
   return empty.length === 1
-    ? `${empty[0]?.name} is empty: look whether it was written to its end.`
-    : `${empty.length} of them are empty: look whether they were written to their end.`;
+    ? `${empty[0]?.name} is empty: check whether it was written to its end.`
+    : `${empty.length} of them are empty: check whether they were written to their end.`;
 }

@@ -12,7 +12,7 @@ export const goneTrouble = () => trouble('There is no file or folder at its path
 export const damagedPath = (code: string) =>
   ['EACCES', 'EPERM'].includes(code)
     ? trouble('It may not be read by this user.', `Give yourself the right to read it, ${CHANGE}`)
-    : trouble(`The system refused to read it (${code}).`, `Look whether it can be opened elsewhere, ${CHANGE}`);
+    : trouble(`The system refused to read it (${code}).`, `Check whether it can be opened elsewhere, ${CHANGE}`);
 export const noCalendarIn = (what: 'file' | 'folder') =>
   what === 'file'
     ? trouble('It is no calendar file.', `Save it as iCalendar (.ics) in the program that it comes from, ${CHANGE}`)

@@ -47,7 +47,7 @@ export async function gather(paths: readonly string[], signal: AbortSignal, most
   const on: Walk = { gathered, signal, most };
   for (const [at, path] of paths.entries()) {
     const whole = await realpath(path).catch(() => {
-      throw new PathError(at, 'leads to nothing; look whether the disk is connected and the name is right');
+      throw new PathError(at, 'leads to nothing; check whether the disk is connected and the name is right');
     });
     const facts = await stat(whole).catch((error: unknown) => {
       throw new PathError(at, inFileWords(error).message);

@@ -95,7 +95,7 @@ describe('refused', () => {
   test('a path that leads to nothing, by its number', async () =>
     expect(await refusal(folderOf({ a: 1 }), join(temporaryFolder(), 'none'))).toEqual([
       1,
-      'leads to nothing; look whether the disk is connected and the name is right',
+      'leads to nothing; check whether the disk is connected and the name is right',
     ]));
   test('an empty folder', async () => expect(await refusal(temporaryFolder())).toEqual([null, 'gave no file to hand over']));
   test('more files than a list can hold', async () => {

@@ -54,7 +54,7 @@ test('by the keys: a wrong path stays to be put right, the list is read, and the
   await expect(paths).toBeFocused();
   await page.keyboard.type(join(files, 'finl'));
   await pressEnter(part.getByRole('button', { name: 'Read them' }));
-  await expect(part.getByRole('alert')).toHaveText(/^Path 1 leads to nothing; look whether the disk is connected/);
+  await expect(part.getByRole('alert')).toHaveText(/^Path 1 leads to nothing; check whether the disk is connected/);
   await expect(paths).toHaveValue(join(files, 'finl'));
   await paths.fill(folder);
   await pressEnter(part.getByRole('button', { name: 'Read them again' }));

@@ -86,7 +86,7 @@ test('the customs list says what is missing, takes a dated rate, and is put on p
   await papers.getByLabel('USD for one EUR').fill('1.1');
   await pressEnter(papers.getByRole('button', { name: 'Use the rate' }));
   await expect(papers.getByText(/USD 3,550\.00 \(1 EUR = 1\.1 on/)).toBeVisible();
-  await expect(papers.getByText(/a fee of USD 255\.00 and leaves USD 1,420\.00 as security/)).toBeVisible();
+  await expect(papers.getByText(/a fee of USD 255\.00, and USD 1,420\.00 as security/)).toBeVisible();
   const saved = page.waitForEvent('download');
   await pressEnter(papers.getByRole('button', { name: 'Put the customs list on paper' }));
   expect((await saved).suggestedFilename()).toMatch(/^Customs list .*Curling championship\.pdf$/);

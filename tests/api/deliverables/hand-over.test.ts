@@ -189,7 +189,7 @@ describe('what cannot be meant', () => {
     const none = await refusal(keep(p, { from: { paths: [join(temporaryFolder(), 'none')] } }));
     expect([none.code, none.what]).toEqual([
       'BAD_INPUT',
-      'paths[0] leads to nothing; look whether the disk is connected and the name is right.',
+      'paths[0] leads to nothing; check whether the disk is connected and the name is right.',
     ]);
     const reading = await read(p, [temporaryFolder()]);
     expect([reading.state, reading.sentence]).toEqual(['refused', 'What was given gave no file to hand over.']);

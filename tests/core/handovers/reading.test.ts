@@ -14,7 +14,7 @@ const facts: Parameters<typeof readingInWords>[0] = {
 const half = { ...facts, bytes: 1_000_000_000, of: 4_000_000_000, files: 2, ofFiles: 40 };
 
 test('how far it is, and how long it takes at the speed so far', () => {
-  expect(readingInWords(facts)).toBe('Looking what is there.');
+  expect(readingInWords(facts)).toBe('Looking at what is there.');
   expect(readingInWords({ ...half, seconds: 2 })).toBe('1.00 GB of 4.00 GB, 2 of 40 files.');
   expect(readingInWords({ ...half, seconds: 10 })).toBe('1.00 GB of 4.00 GB, 2 of 40 files, less than a minute to go.');
   expect(readingInWords({ ...half, seconds: 21 })).toBe('1.00 GB of 4.00 GB, 2 of 40 files, about 2 min to go.');
@@ -27,7 +27,7 @@ test('how it ended', () => {
   const list = [{ name: 'a.mov', bytes: 4_000_000_000, hash: '' }];
   expect(readingInWords({ ...half, state: 'done', ofFiles: 1, list })).toBe('Read: 1 file, 4.00 GB.');
   expect(readingInWords({ ...half, state: 'done', ofFiles: 2, list: [...list, { name: 'b.mov', bytes: 0, hash: '' }] })).toBe(
-    'Read: 2 files, 4.00 GB. b.mov is empty: look whether it was written to its end.',
+    'Read: 2 files, 4.00 GB. b.mov is empty: check whether it was written to its end.',
   );
   expect(
     readingInWords({ ...half, state: 'incomplete', ofFiles: 2, list, troubles: [{ name: 'b', sentence: 'is not there any more' }] }),
