@@ -85,7 +85,7 @@ test('a further round is priced, and declined off the bill', async ({ page }) =>
   const complaints = watch(page);
   const sheet = await opened(page);
   await sheet.getByRole('button', { name: 'Send the next cut: Highlights' }).click();
-  await expect(sheet.getByText(/notes on this cut are a further round at USD 170\.00/)).toBeVisible();
+  await expect(sheet.getByText(/Notes on this cut are a further round at USD 170\.00/)).toBeVisible();
   await sheet.getByRole('button', { name: 'It is sent' }).click();
   await sheet.getByRole('button', { name: 'Take the notes in: fine cut' }).click();
   await sheet.getByLabel('Notes as they came').fill('another closing shot');
