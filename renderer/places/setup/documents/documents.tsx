@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { Document } from '../../../../core/contract/documents.ts';
-import { titleOf } from '../../../../core/documents/words.ts';
+import { documentInWords, titleOf } from '../../../../core/documents/words.ts';
 import { formatMoney } from '../../../../core/money/format.ts';
 import { dateIn } from '../../../../core/time/wall.ts';
 import { paperDate } from '../../../../core/words/dates.ts';
@@ -52,10 +52,14 @@ export function Documents({ zone }: { zone: string }) {
 }
 
 function Row({ document, whose, today }: { document: Document; whose: string | undefined; today: string }) {
-  const { id, until, issuedBy, limit, scan } = document;
-  const second = [whose ?? '', issuedBy, limit ? `to ${formatMoney(limit, { code: true })}` : '', scan ? 'with a scan' : ''].filter(
-    (part) => part !== '',
-  );
+  const { id, kind, title, until, issuedBy, limit, scan } = document;
+  const second = [
+    whose ?? '',
+    title === '' || kind === 'other' ? '' : documentInWords(kind, null),
+    issuedBy,
+    limit ? `to ${formatMoney(limit, { code: true })}` : '',
+    scan ? 'with a scan' : '',
+  ].filter((part) => part !== '');
   const over = until !== null && until < today;
   return (
     <tr>
