@@ -4,7 +4,7 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import { navigate } from 'wouter/use-hash-location';
 import type { InvoiceDraft } from '../core/contract/invoices.ts';
-import type { FitAnswer } from '../core/contract/fit.ts';
+import type { FitAnswer, Lift } from '../core/contract/fit.ts';
 import type { Job } from '../core/contract/jobs.ts';
 import type { SampleState } from '../core/contract/sample.ts';
 import type { QuoteDraft, QuoteVersion } from '../core/contract/quotes.ts';
@@ -30,6 +30,8 @@ export type SceneParts = {
   job: Job | undefined;
   draft: QuoteDraft | undefined;
   answer: FitAnswer | undefined;
+  /** Tries a change on in the answer; nothing of it is saved before it is kept. */
+  tryIt: ((lift: Lift) => void) | undefined;
   /** Whether making the quote pencils the dates. */
   pencil: boolean;
   /** Newest made version of the job's quote. */
@@ -50,6 +52,7 @@ const empty: SceneParts = {
   job: undefined,
   draft: undefined,
   answer: undefined,
+  tryIt: undefined,
   pencil: true,
   version: undefined,
   bill: undefined,

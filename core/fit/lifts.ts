@@ -26,6 +26,8 @@ export function secondPencil({ title }: BookJob): Lift {
  * @param callAt epoch ms
  */
 export function laterCall(own: StayEntry, callAt: number, home: Place): Lift[] {
+  // Whoever is there before the call needs no later one.
+  if (callAt <= own.startAt) return [];
   const begins = own.job.days.filter((day) => day.callAt >= own.startAt && day.wrapAt > callAt).sort((a, b) => a.callAt - b.callAt)[0];
   if (!begins) return [];
   const sameDay = begins.date === own.stay.days[0]?.date;

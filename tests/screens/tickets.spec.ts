@@ -39,6 +39,15 @@ test('a confirmation is pasted, its legs stand beside its words, one is kept and
   expect(violations.map(({ id }) => id)).toEqual([]);
 
   const read = trip.getByRole('list', { name: 'Legs that were read' }).getByRole('listitem');
+  // Tried on it stands in the answer, and nothing is on the trip yet; kept from there it is ticketed.
+  await pressEnter(read.nth(0).getByRole('button', { name: /^Try it on: flight ZQ 412/ }));
+  await expect(page.getByRole('heading', { name: 'Tried on, not saved' })).toBeVisible();
+  expect(((await host.call('trips.legs', { jobId: pencil.id })) as { legs: unknown[] }).legs).toEqual([]);
+  await page.getByRole('button', { name: /^Keep it on the trip: As if ticketed/ }).click();
+  await expect(page.getByText('The flight is on the trip.')).toBeVisible();
+  await expect(read.nth(0)).toContainText('It is on the trip.');
+  await page.getByRole('button', { name: 'Take it back', exact: true }).click();
+  await expect(read.nth(0)).not.toContainText('It is on the trip.');
   await read
     .nth(0)
     .getByRole('button', { name: /^Keep as ticketed: flight ZQ 412/ })

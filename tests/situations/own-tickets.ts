@@ -6,6 +6,24 @@ import type { Situation } from './shape.ts';
 
 export const ownTickets: readonly Situation[] = [
   {
+    name: 'the same ticket twice on a trip is a chain that cannot be, and no earlier call is offered for it',
+    home: duluth,
+    booked: [{ title: 'Trade congress', place: milwaukee, days: ['2026-06-07 09:00-18:00'] }],
+    candidate: {
+      place: denver,
+      days: ['2026-06-09 08:00-18:00'],
+      tickets: [
+        { mode: 'flight', from: duluth, to: denver, depart: '2026-06-08T14:15', arrive: '2026-06-08T15:20' },
+        { mode: 'flight', from: duluth, to: denver, depart: '2026-06-08T14:15', arrive: '2026-06-08T15:20' },
+      ],
+    },
+    answer: 'free if',
+    findings: [
+      { kind: 'ticket', hardness: 'settle' },
+      { kind: 'legs', hardness: 'settle' },
+    ],
+  },
+  {
     name: 'a flight home of its own that leaves an hour after the wrap: two hours are needed before it',
     home: duluth,
     booked: [],

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { TryOn } from '../../core/contract/try-on.ts';
 import { checkFit } from '../../core/fit/check.ts';
 import { everySituation } from './every.ts';
 import { inputOf } from './shape.ts';
@@ -21,6 +22,11 @@ describe.each(everySituation.map((situation) => [situation.name, situation] as c
     expect(result.answer).toBe(situation.answer);
     const tryable = result.findings.flatMap(({ lifts }) => lifts.filter(({ tryOn }) => tryOn)).map(({ label }) => label);
     expect(tryable).toEqual(expect.arrayContaining([...(situation.offers ?? [])]));
+    // What is offered can be sent through every door; ids are names here.
+    for (const { tryOn = {}, label } of result.findings.flatMap(({ lifts }) => lifts)) {
+      const wrong = TryOn.safeParse(tryOn).error?.issues.filter((issue) => !('format' in issue && issue.format === 'uuid')) ?? [];
+      expect([label, ...wrong]).toEqual([label]);
+    }
     for (const expected of situation.findings) {
       const found = result.findings.find(
         (finding) =>

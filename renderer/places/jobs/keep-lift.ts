@@ -25,7 +25,7 @@ export function keepOf(lift: Lift, job: Job, save: ChangeJob): Keep | null {
   if (agreedDays(job.days, job.place?.zone ?? 'UTC', tryOn))
     return { label: 'Agreed: write it into the days', perform: () => keepDays(job, tryOn, save) };
   if (tryOn.edits) return keepOfEdits(tryOn.edits, jobId);
-  if (legs) return { label: 'Keep it on the trip', perform: () => keepLegs(job, legs) };
+  if (legs) return { label: 'Keep it on the trip', perform: () => keepLegs(job, legs, lift.kind === 'ticket') };
   if (withoutTickets) return jobId ? { label: 'Take the ticket off', perform: () => dropTickets(jobId, withoutTickets) } : null;
   if (hands) return { label: 'Copy a message, note the ask', perform: () => copyAskHand(job, hands) };
   if (kitInstead) return { label: 'Write it into the kit', perform: () => keepOtherUnit(job.id, kitInstead) };
@@ -58,18 +58,20 @@ async function keepDays(job: Job, tryOn: TryOn, save: ChangeJob): Promise<boolea
   return saved;
 }
 
-/** A flight of unknown times says how long its way takes; a drive that was planned stands. */
-async function keepLegs(job: Job, legs: NonNullable<TryOn['legs']>): Promise<boolean> {
+/** A flight of unknown times says how long its way takes; a drive that was planned stands, and so does a ticket that was read. */
+async function keepLegs(job: Job, legs: NonNullable<TryOn['legs']>, ticket: boolean): Promise<boolean> {
   const kept = await deed(async () => {
     const all = [];
     for (const leg of legs) {
-      const source = leg.mode === 'flight' ? 'typed' : 'ticketed';
+      const source = leg.mode === 'flight' && !ticket ? 'typed' : 'ticketed';
       all.push((await client.trips.setLeg({ jobId: job.id, fields: { ...leg, source } })).leg);
     }
     return all;
   });
   if (!kept) return false;
-  const what = kept[0]?.mode === 'flight' ? 'The flight is on the trip as typed; put in its real times.' : 'The drive is on the trip.';
+  const [first] = kept;
+  const flight = first?.mode === 'flight' && !ticket;
+  const what = flight ? 'The flight is on the trip as typed; put in its real times.' : `The ${first?.mode ?? 'leg'} is on the trip.`;
   say(what, {
     label: 'Take it back',
     perform: () => deed(() => Promise.all(kept.map(({ id, version }) => client.trips.dropLeg({ id, version })))),

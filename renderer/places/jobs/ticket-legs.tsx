@@ -6,6 +6,7 @@ import { wallInWords } from '../../../core/words/dates.ts';
 import { deed, useDeeds } from '../../deeds.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { useScene } from '../../scene.ts';
 import { LegForm, sayKept } from './trip-leg-form.tsx';
 import style from './ticket-reader.module.css';
 import { blankLeg, typedLeg, type TypedLeg } from './typed-leg.ts';
@@ -15,6 +16,7 @@ type Props = { read: readonly ReadLeg[]; total: Money | null; legs: readonly Leg
 /** The legs of a confirmation. One that is clear is kept by one press; one that asks is filled in first. */
 export function ReadLegs({ read, total, legs, jobId, currency, unit }: Props) {
   const { running } = useDeeds();
+  const { tryIt } = useScene();
   const [filling, setFilling] = useState<number | null>(null);
   // What was paid for one leg is its fare; what was paid for several is not shared out.
   const fare = read.length === 1 ? total : null;
@@ -52,6 +54,15 @@ export function ReadLegs({ read, total, legs, jobId, currency, unit }: Props) {
                       aria-label={`Keep as ticketed: ${name}`}
                     >
                       Keep as ticketed
+                    </Button>
+                  ) : null}
+                  {fields && tryIt && leg.asks.length === 0 ? (
+                    <Button
+                      kind="quiet"
+                      onPress={() => tryIt({ kind: 'ticket', label: `As if ticketed: ${name}`, tryOn: { legs: [fields] } })}
+                      aria-label={`Try it on: ${name}`}
+                    >
+                      Try it on
                     </Button>
                   ) : null}
                   <Button

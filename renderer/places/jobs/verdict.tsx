@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import type { Finding, FitResult, Lift } from '../../../core/contract/fit.ts';
 import type { Job } from '../../../core/contract/jobs.ts';
 import type { Place } from '../../../core/contract/parts.ts';
@@ -50,6 +50,11 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
     setTried(lifts);
     head.current?.focus();
   };
+  const tryIt = useCallback((lift: Lift): void => {
+    setTried((now) => [...now, lift]);
+    head.current?.focus();
+  }, []);
+  useScenePart('tryIt', tryIt);
   const takeBack = (lift: Lift): void => setAndRead(tried.filter((other) => other !== lift));
   const triedOn =
     tried.length > 0 ? (
@@ -65,7 +70,6 @@ export function Verdict({ job, home, unit, save, locked }: { job: Job; home: Pla
 
   const { result, stringline } = asked.data;
   const places = stringline?.places.map((each) => each.place) ?? [];
-  const tryIt = (lift: Lift): void => setAndRead([...tried, lift]);
   const onLift = (lift: Lift): void => {
     if (lift.tryOn) tryIt(lift);
     else if (lift.way) setWay(lift.way);
