@@ -118,7 +118,7 @@ export function readInquiry(input: ReadInput): Reading {
 
   const event = eventDays(scene);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
-  const longer = event.dates.length === 1 ? daysSaid(body).find(({ days }) => days > 1) : undefined;
+  const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
   if (first !== undefined && last !== undefined) {
     fields.start = first;
     point('start', ...event.where);
@@ -168,7 +168,7 @@ export function readInquiry(input: ReadInput): Reading {
     point('lastWrap', calls.wrapChoices.where);
   }
 
-  const days = daysOf(body, event.dates, event.where);
+  const days = daysOf(body, event);
   if (days.days !== undefined) {
     fields.days = days.days;
     point('days', ...days.where);

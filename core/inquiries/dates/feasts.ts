@@ -48,6 +48,7 @@ const feasts = new Map<string, number>(
   }),
 );
 const LONGEST_FEAST = 3;
+const firstWords: ReadonlySet<string> = new Set([...feasts.keys()].map((name) => name.split(' ')[0] ?? ''));
 /** With one of these a weekday is a day that only its country's custom tells. */
 const NAMED_FOR =
   /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria)$/;
@@ -57,7 +58,7 @@ const PLAIN_AFTER =
 
 /** A weekday that is not the next one of its name; `undefined` where none of this is written. */
 export function feastAt(tokens: Tokens, index: number): Atom | undefined {
-  for (let length = LONGEST_FEAST; length >= 1; length--) {
+  for (let length = firstWords.has(tokens[index]?.lower ?? '') ? LONGEST_FEAST : 0; length >= 1; length--) {
     const words = tokens
       .slice(index, index + length)
       .map((token) => token.lower)

@@ -46,7 +46,7 @@ const blank = (line: Line | undefined): boolean => line === undefined || line.te
 
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
-  /\bfwd?:|\b(?:forwarding|forwarded|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/iu;
+  /\bfwd?:|\b(?:forwarding|forwarded(?! by\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/iu;
 
 /** "Can you take this?" above a block means what is in it only where nothing else is said: few words and no date. */
 const HANDS_ON =
@@ -77,6 +77,7 @@ export function split(text: string): Part[] {
     };
     if (QUOTED_LINE.test(line.text)) {
       if (kinds[index - 1] !== 'quoted' && kinds[index - 1] !== 'forwarded') passedOn ||= pointsBelow();
+      above = line.end;
       put(passedOn ? 'forwarded' : 'quoted');
       continue;
     }

@@ -21,7 +21,7 @@ const sent = phrases(`
   your? quote/price/rate/number/figure/offer/proposal/estimate/cost/fee/terms/reply/answer/response/decision/ok/yes back? in? with us/me | need/want/have ... quote/price/rate/number/figure/offer/proposal/estimate/reply/answer/yes/no/response/decision/name/names/confirmation/commitment
 `);
 const latest = phrases(`
-  latest/last/final reply/answer/response | last/final/latest date/day/moment/call for/to reply/replies/answer/answers/respond/responses/quote/quotes/quotation/quotations/offers/tenders/confirm/confirmation/proposals/bids | reply/response/answer window closes
+  closing/close/cut-off/due date/day/time for/of quotations/quotation/quotes/quote/bids/bid/tenders/tender/proposals/offers/submissions/replies/answers/responses | quotation/quote/bid/tender/proposal/offer cut-off | latest/last/final reply/answer/response | last/final/latest date/day/moment/call for/to reply/replies/answer/answers/respond/responses/quote/quotes/quotation/quotations/offers/tenders/confirm/confirmation/proposals/bids | reply/response/answer window closes
 `);
 
 export const replyWanted = [

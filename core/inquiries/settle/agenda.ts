@@ -16,10 +16,15 @@ const LONGEST_ROW = 60;
 /** For each hour of a list whether it is my call, my wrap or somebody else's; hours that stand in no list are left out. */
 export function rowsOf<T extends Where>(text: string, times: readonly T[]): Map<T, 'call' | 'wrap' | 'show'> {
   const rows: { time: T; label: string; from: number; end: number }[] = [];
+  let from = 0;
+  let end = -1;
   for (const [index, time] of times.entries()) {
-    const from = text.lastIndexOf('\n', time.start - 1) + 1;
-    const to = text.indexOf('\n', time.end);
-    const end = to < 0 ? text.length : to;
+    // Times come in order: the line is moved along with them and each is sought once.
+    while (end < time.end) {
+      const to = text.indexOf('\n', end + 1);
+      if (end >= 0 && end < time.start) from = end + 1;
+      end = to < 0 ? text.length : to;
+    }
     if (end - from > LONGEST_ROW || (times[index + 1]?.start ?? Infinity) < end || (times[index - 1]?.end ?? -1) > from) continue;
     const [before, after] = [text.slice(from, time.start), text.slice(time.end, end)];
     // The hour begins its line or ends it; a form's "Call: 7:00" has a mark and is read elsewhere.

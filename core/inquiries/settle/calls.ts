@@ -3,77 +3,16 @@
  */
 import { settledPair } from '../times/find.ts';
 import { earlierCall } from './earlier.ts';
-import { ownerOf } from './owner.ts';
+import { firstOfMine, lastOfMine } from './mine.ts';
+import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
-
-type Moment = { wall: string; where: Where[] };
-export type Calls = {
-  firstCall?: Moment;
-  lastWrap?: Moment;
-  /** Readings of which one is meant. */
-  callChoices?: { walls: string[]; where: Where; why: 'open' | 'show' | 'day' };
-  wrapChoices?: { walls: string[]; where: Where; why: 'open' | 'show' | 'day' };
-};
+import { callDay, day, dayBeside, wallOf } from './walls.ts';
+import { wrapPoint } from './wraps.ts';
 
 const EVENING_EVENT = /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|late)\b/i;
 /** Evenings by which an answer is wanted, and days that are over. */
 const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
-/** A wrap at or before this is the small hours of the next date. */
-const SMALL_HOURS = 6 * 60;
-
-type Day = Temporal.PlainDate;
-const day = (date: string): Day => Temporal.PlainDate.from(date);
-
-/** `YYYY-MM-DDTHH:MM`; minutes may reach past midnight. */
-export function wallOf(date: Day, minutes: number): string {
-  const on = date.add({ days: Math.floor(minutes / 1440) });
-  const rest = minutes % 1440;
-  return `${on.toString()}T${String(Math.floor(rest / 60)).padStart(2, '0')}:${String(rest % 60).padStart(2, '0')}`;
-}
-
-/** The day that a date beside a call means, seen from the event: "Saturday" is the one at or just before its start. */
-function callDay(time: SaidTime, days: readonly string[]): Day | undefined {
-  const first = day(days[0] as string);
-  const last = day(days.at(-1) as string);
-  if (time.dayBefore) return first.subtract({ days: 1 });
-  if (time.nthDay !== undefined) {
-    const at = time.nthDay < 0 ? days.length - 1 : time.nthDay - 1;
-    return days[at] === undefined ? undefined : day(days[at]);
-  }
-  const date = time.date;
-  if (!date) return first;
-  return dayBeside(date, first, last, days, 'call');
-}
-
-function dayBeside(date: DateMention, first: Day, last: Day, days: readonly string[], side: 'call' | 'wrap'): Day | undefined {
-  const atom = date.sequence.items[0]?.atom;
-  const weekday = atom?.weekday;
-  const weekdays = date.sequence.items.map((item) => item.atom.weekday);
-  if (date.weekdayOnly && weekday !== undefined) {
-    const inside = days.map(day).filter((one) => weekdays.includes(one.dayOfWeek));
-    const chosen = side === 'call' ? inside[0] : inside.at(-1);
-    if (chosen) return chosen;
-    if (side === 'wrap') return undefined;
-    return first.subtract({ days: (first.dayOfWeek - weekday + 7) % 7 });
-  }
-  if (date.readings.length === 1) {
-    const dates = date.readings[0] ?? [];
-    const one = side === 'call' ? dates[0] : dates.at(-1);
-    if (one === undefined) return undefined;
-    const found = day(one);
-    // A numbered day without a month is sought beside the event, not beside the message.
-    if (!date.explicit && atom?.day !== undefined) {
-      const near = [first.with({ day: 1 }), first.with({ day: 1 }).subtract({ months: 1 })]
-        .map((month) => month.add({ days: (atom.day ?? 1) - 1 }))
-        .find((candidate) => candidate.day === atom.day && Temporal.PlainDate.compare(candidate, last) <= 0);
-      return near ?? found;
-    }
-    return found;
-  }
-  return undefined;
-}
-
 const MOST_DAYS_AHEAD = 6;
 
 /** Minutes of a call that was said without morning or evening; undefined where it could be either. */
@@ -103,7 +42,15 @@ const LONGEST_SET_UP = 5 * 60;
 
 const clauseOf = (text: string, where: Where): string => text.slice(Math.max(0, where.start - 40), where.end + 30);
 
-type Point = { date: Day; minutes: number; where: Where[] };
+/** An hour of a day on which the camera is not wanted. */
+const onDropped = ({ date, dayBefore, nthDay }: SaidTime, { dates, dropped }: EventDays): boolean =>
+  date !== undefined &&
+  dropped !== undefined &&
+  nthDay === undefined &&
+  !dayBefore &&
+  date.explicit &&
+  date.readings.length === 1 &&
+  (date.readings[0] ?? []).every((one) => dropped.includes(one) && !dates.includes(one));
 
 /** Decide on both; a time of doors or of the show alone is a question, not a call. */
 export function callsOf(scene: Scene, event: EventDays): Calls {
@@ -124,6 +71,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     if (time.said === 'reply' || time.said === 'delivery' || time.said === 'other' || time.said === 'past') continue;
     if (time.date && (time.date.said === 'reply' || time.date.said === 'delivery' || time.date.said === 'other' || time.date.past))
       continue;
+    if (onDropped(time, event)) continue;
     if (time.to) {
       const pair = settledPair(time.from, time.to);
       if (time.said === 'show') {
@@ -233,37 +181,6 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   return answer;
 }
 
-/** The earliest hour; where others are told to come then and I later, mine; asked where an earlier one is nobody's in particular. */
-function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Calls): Point | undefined {
-  const [earliest] = ordered;
-  if (!earliest) return undefined;
-  const owner = (point: Point): 'mine' | 'theirs' | undefined => (point.where[0] ? ownerOf(scene.text, point.where[0]) : undefined);
-  const mine = ordered.find((point) => point.date.equals(earliest.date) && owner(point) === 'mine');
-  if (owner(earliest) === 'theirs' && mine) return mine;
-  if (owner(earliest) === 'theirs') {
-    answer.callChoices ??= { walls: [wallOf(earliest.date, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
-    return earliest;
-  }
-  if (!mine || mine.minutes === earliest.minutes || owner(earliest) === 'mine') return earliest;
-  answer.callChoices ??= {
-    walls: [earliest, mine].map((point) => wallOf(point.date, point.minutes)),
-    where: mine.where[0] as Where,
-    why: 'day',
-  };
-  return earliest;
-}
-
-/** The latest hour; where I may go before it, mine. */
-function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undefined {
-  const [latest, ...others] = wraps.toSorted((a, b) => compare(b, a));
-  if (!latest) return undefined;
-  const owner = (point: Point): 'mine' | 'theirs' | undefined => (point.where[0] ? ownerOf(scene.text, point.where[0]) : undefined);
-  if (owner(latest) === 'mine') return latest;
-  return (
-    others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine') ?? (owner(latest) === 'theirs' ? undefined : latest)
-  );
-}
-
 /** A time that begins its clause and is followed by where to be. */
 const leads = (text: string, time: SaidTime): boolean =>
   DAILY.test(text.slice(time.end, time.end + 20)) ||
@@ -271,42 +188,3 @@ const leads = (text: string, time: SaidTime): boolean =>
     /^,?\s(?:at|in|on|outside)\s/i.test(text.slice(time.end, time.end + 10)));
 const DAILY = /^,?\s(?:both|each|every|all (?:three|four|five|\d)) (?:days?|mornings?)\b|^,?\sdaily\b/i;
 const isEventDate = (date: DateMention): boolean => date.said === undefined || date.said === 'event';
-const compare = (a: Point, b: Point): number => Temporal.PlainDate.compare(a.date, b.date) || a.minutes - b.minutes;
-
-/** A shorter stay than this is no working day, a longer one is not meant by an hour without morning or evening. */
-const SHORTEST_STAY = 90;
-const LONGEST_STAY = 14 * 60;
-
-function wrapDay(time: SaidTime, days: readonly string[]): Day | undefined {
-  const [first, last] = [day(days[0] as string), day(days.at(-1) as string)];
-  if (time.nthDay !== undefined)
-    return time.nthDay < 0 ? last : days[time.nthDay - 1] === undefined ? undefined : day(days[time.nthDay - 1] as string);
-  return time.date ? dayBeside(time.date, first, last, days, 'wrap') : last;
-}
-
-/** One end of a day. `called` are the minutes at which the days begin, where that is known. */
-function wrapPoint(time: SaidTime, days: readonly string[], called: number | undefined, wraps: Point[], answer: Calls): void {
-  const last = day(days.at(-1) as string);
-  const on = wrapDay(time, days);
-  if (!on) return;
-  const { minutes, open, midnight } = time.from;
-  const nextDate = time.date !== undefined && Temporal.PlainDate.compare(on, last) > 0;
-  if (midnight) wraps.push({ date: on, minutes: 1440, where: [time] });
-  else if (!open) wraps.push({ date: on, minutes: minutes < SMALL_HOURS && !nextDate ? minutes + 1440 : minutes, where: [time] });
-  else {
-    const base = minutes % 720;
-    const options = [base, base + 720, base + 1440].filter(
-      (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called <= LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,
-    );
-    // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
-    const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;
-    const end = usual ?? (options.length === 1 ? options[0] : undefined);
-    if (end !== undefined) wraps.push({ date: on, minutes: end, where: [time] });
-    else
-      answer.wrapChoices ??= {
-        walls: (called === undefined ? [base + 720, base + 1440] : options).map((one) => wallOf(on, one)),
-        where: time,
-        why: 'open',
-      };
-  }
-}

@@ -2,7 +2,7 @@
  * How many event days: counted from the dates, or as said. Two that differ are a question.
  */
 import { numberWord } from '../words.ts';
-import type { Where } from './scene.ts';
+import type { EventDays, Where } from './scene.ts';
 
 export type DaysSaid = { days: number; start: number; end: number };
 
@@ -39,7 +39,9 @@ export function daysSaid(text: string): DaysSaid[] {
 export type DaysRead = { days?: number; where: Where[]; choices: number[] };
 
 /** Decide on the count; a length said without dates stands by itself. */
-export function daysOf(text: string, dates: readonly string[], dateWhere: readonly Where[]): DaysRead {
+export function daysOf(text: string, { dates, where: dateWhere, dropped }: EventDays): DaysRead {
+  // "A three day retreat, we want you on the last": the count is the occasion's.
+  if (dropped) return { days: dates.length, where: [...dateWhere], choices: [] };
   const said = daysSaid(text);
   const numbers = [...new Set(said.map(({ days }) => days))];
   const first = said[0];

@@ -42,6 +42,8 @@ export function earlierCall(scene: Scene): Earlier | undefined {
     const lead = scene.text.slice(sentence.start, where.start);
     if (!OF_ME.test(scene.text.slice(sentence.start, sentence.end)) || OF_OTHERS.test(lead)) continue;
     const count = counts.get((match[1] ?? '').toLowerCase()) ?? Number(match[1]);
+    // "it's an early one" tells no hour.
+    if (match[2] === undefined && !/hal[fv]/i.test(match[1] ?? '')) continue;
     const unit = (match[2] ?? 'h').toLowerCase();
     const minutes = unit.startsWith('m') ? count : count * 60;
     if (!(minutes > 0) || minutes > LONGEST_AHEAD) continue;

@@ -21,12 +21,16 @@ const OF_JOB = anyOf(`
   venue | location | place | hall | film | video | livestream | stream | recording | camera | cameras | rehearsal | run-through | set-up | load-in | one | ones | both | everything | all | visit | tour | trip | walk | day one | project | campaign | season
 `);
 
+/** "third, are you free": whatever stands before it, I am asked about the date. */
+const ASKS_ME = /\b(?:are|r|can|could|would|will|do|is|have|got) (?:you|u|ya|your)\b/i;
+
 /** True for a date that is told of something that is neither the occasion nor the work. */
 export function ofSomethingElse(text: string, { start, end }: Where): boolean {
   const sentence = sentenceAround(text, start, end);
   const lead = text.slice(sentence.start, start);
   if (lead.length > 90) return false;
   if (DID_ON.test(lead)) return true;
+  if (ASKS_ME.test(lead)) return false;
   const subject = STATED.exec(lead)?.[1];
   if (subject === undefined) return false;
   if (/^(?:my|his|her)\b.*\b(?:birthday|anniversary|holidays?|leave)\s$/i.test(subject)) return true;

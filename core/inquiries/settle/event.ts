@@ -5,6 +5,7 @@ import { anyOf } from '../phrases.ts';
 import { ofSomethingElse } from './elsewhere.ts';
 import { consecutive, isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
+import { wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
@@ -26,6 +27,9 @@ export function eventDays(scene: Scene): EventDays {
   if (loose.length === all.length && loose.length > 0 && roughly)
     return { dates: [], where: loose, choices: loose.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const firm = all.filter((mention) => !mention.weak && !loose.includes(mention));
+  // Dates with words of a delivery or of nothing of the work alone are asked about.
+  if (firm.length === 0 && loose.length < all.length && all.every(({ weak, explicit }) => weak && !explicit))
+    return { dates: [], where: all, choices: all.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const candidates = firm.length > 0 ? firm : all;
   const explicit = candidates.filter((mention) => mention.explicit);
   const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
@@ -40,6 +44,14 @@ export function eventDays(scene: Scene): EventDays {
   // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
   if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
     return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+  const aside = main === explicit || main === numbered ? [] : setAside(scene, loose, today);
+  if (aside.length > 0 && !main.some(({ said }) => said === 'event'))
+    return {
+      dates: [],
+      where: [...aside, ...main],
+      choices: [...aside, ...main].flatMap(({ readings }) => readings).slice(0, 4),
+      doubt: 'several',
+    };
   const near = main === explicit ? rivalOf(main, later) : undefined;
   if (near) return near;
   const clash = weekdaysAgainst(main, weekdays);
@@ -47,11 +59,22 @@ export function eventDays(scene: Scene): EventDays {
   const settled = pointedAt(
     scene,
     candidates,
-    onlyOne(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : [])),
+    wantedOf(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : [])),
   );
-  if (settled.dates.length === 0) return settled;
+  if (settled.dates.length === 0 || settled.dropped) return settled;
   return lengthened(scene, settled);
 }
+
+/** Dates to come with day and month that were taken for something else: where no other is left than a weekday or "in a week", one of them may be the day. */
+const setAside = (scene: Scene, loose: readonly DateMention[], today: string): DateMention[] =>
+  scene.dates.filter(
+    (mention) =>
+      mention.explicit &&
+      !mention.by &&
+      mention.readings.length === 1 &&
+      (mention.readings[0]?.[0] ?? '') > today &&
+      (mention.said === 'other' || mention.said === 'past' || loose.includes(mention)),
+  );
 
 const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
   goes: `continue | continues | continuing | carries on | carry on | goes on | going on | runs on | spills over | spills into | followed by | concludes | concluding | ends | finishes | closes | day two | second day | the second | round two`,
@@ -77,56 +100,6 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   return consecutive(all) && all.length <= LONGEST_STATED
     ? { dates: all, where, choices: [] }
     : { dates: [], where, choices: [settled.dates, all], doubt: 'several' };
-}
-
-const ONLY =
-  /\bonly (?:on |for )?(?:the )?(first|second|third|middle|last|final) (?:night|day|evening|one|show)\b|\b(?:on|for) the (first|second|third|middle|last|final) (?:night|day|evening|one|show) only\b/i;
-/** One of the days is done by somebody else or not wanted. */
-const ONE_IS_TAKEN =
-  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b/i;
-const nth = ['first', 'second', 'third'];
-const middle = (dates: readonly string[]): string | undefined => (dates.length === 3 ? dates[1] : undefined);
-
-/** "31 March and 1 April. Only the second night should be filmed": of several days the one that is meant; a question where none is told. */
-function onlyOne(scene: Scene, settled: EventDays): EventDays {
-  const { text } = scene;
-  if (settled.dates.length < 2) return settled;
-  const named = onlyNamed(scene, settled.dates);
-  if (named) return { ...settled, dates: named };
-  const found = ONLY.exec(text);
-  const word = (found?.[1] ?? found?.[2])?.toLowerCase();
-  const day =
-    word === undefined
-      ? undefined
-      : /last|final/.test(word)
-        ? settled.dates.at(-1)
-        : word === 'middle'
-          ? middle(settled.dates)
-          : settled.dates[nth.indexOf(word)];
-  if (day !== undefined) return { ...settled, dates: [day] };
-  return ONE_IS_TAKEN.test(text)
-    ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]), doubt: 'several' }
-    : settled;
-}
-
-/** "27, 28 and 29 August ... the Saturday (the 28th) only": the days of the run that are named with "only". */
-function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined {
-  for (const [at, { start, end, sequence }] of scene.dates.entries()) {
-    const after = /^\)?,? only\b/i.test(scene.text.slice(end, end + 8));
-    const before = /\bonly (?:on |for )?(?:the )?$/i.test(scene.text.slice(Math.max(0, start - 16), start));
-    if (!after && !before) continue;
-    // "the Saturday and the Sunday only"
-    const previous = scene.dates[at - 1];
-    const joined = previous && /^ (?:and|&) (?:the )?$/i.test(scene.text.slice(previous.end, start)) ? previous.sequence.items : [];
-    const chosen = dates.filter((date) => {
-      const plain = Temporal.PlainDate.from(date);
-      return [...joined, ...sequence.items].some(({ atom }) =>
-        atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day,
-      );
-    });
-    if (chosen.length > 0 && chosen.length < dates.length) return chosen;
-  }
-  return undefined;
 }
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
@@ -276,6 +249,10 @@ function inTable(text: string, sets: readonly DateMention[]): boolean {
   return rows.size === sets.length && shapes.size === 1 && !/\b(?:or|option|either|choice|alternative)\b/.test(lines.join(' '));
 }
 
+/** "a birthday on the 3rd and an anniversary on the 10th": two things, of which one may be asked. */
+const TWO_OCCASIONS = /\band (?:an?|the|his|her|their|our) (?:[\p{L}'-]+\s){1,4}on (?:the )?$/iu;
+const AN_OCCASION = /\ban? (?:[\p{L}'-]+\s){1,3}on (?:the )?$/iu;
+
 /** Dates in one list, one below the other or with their own labels: all of them are meant. */
 function joinedUp(text: string, sets: readonly DateMention[]): boolean {
   if (inTable(text, sets) && !/\b(?:or|either|option|options)\b/i.test(text.slice(sets[0]?.start ?? 0, sets.at(-1)?.start ?? 0)))
@@ -286,6 +263,7 @@ function joinedUp(text: string, sets: readonly DateMention[]): boolean {
     const between = text.slice(previous.end, mention.start);
     return (
       between.length <= 160 &&
+      !(TWO_OCCASIONS.test(between) && AN_OCCASION.test(previous.before)) &&
       !/\b(?:or|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
         /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||

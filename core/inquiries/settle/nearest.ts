@@ -22,12 +22,16 @@ const OUT_AFTER =
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
+/** "29 April and our usual person is off": the person, not the date. */
+const SOMEBODY_ELSE = /\b(?:and|but|as|because|since) (?:our|my|his|her|their|the|one of (?:our|my|the))\b.*$/is;
+/** "would you have the 24th free", "is the 5th free": asked, not told. */
+const ASKED_FREE = /\b(?:have|got|is|are|keep|kept|hold|you)\b[^.;?!\n]{0,30}$/i;
 /** "May 13 is a travel day", "Thursday (set-up)" */
 const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
 /** "June 3, Fresno, audio - FILLED", "on 5 June: all good, Bex is shooting that one", "January 11 I'm shooting myself" */
 const TAKEN_AFTER =
-  /^[^.;?!\n]{0,50}?(?:\b(?:filled|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
+  /^[^.;?!\n]{0,50}?(?:\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
 /** "08:00 Uhr Aufbau" */
 const SET_UP_AFTER = /^ (?:aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
@@ -88,12 +92,12 @@ export function nearest(
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
-  if (isDate && MOVES_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
+  if (isDate && MOVES_AFTER.test(after.replace(SOMEBODY_ELSE, ''))) return { cue: 'past', end: 0, after: false };
   const rest = text.slice(tail.start, Math.min(tail.start + 90, nextDate));
   if (isDate && TAKEN_AFTER.test(rest)) return { cue: 'other', end: 0, after: false };
   const told = isDate ? DAY_IS.exec(following) : null;
   const kind = (told?.[1] ?? told?.[2] ?? told?.[3])?.toLowerCase();
-  if (kind !== undefined && !tight)
+  if (kind !== undefined && !tight && !(kind === 'free' && ASKED_FREE.test(before)))
     return {
       cue: /^(?:set|rig|build|load)/.test(kind) ? 'call' : /^(?:de|strike|pack|get)/.test(kind) ? 'wrap' : 'other',
       end: 0,

@@ -10,21 +10,27 @@ const MINE = anyOf(`
 `);
 /** A department at the beginning of its clause. */
 const OTHERS =
-  /^\s*(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cams? (?:\d|one|two)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos|techniciens|techniek)(?!\p{L})/iu;
+  /^\s*(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos|techniciens|techniek)(?!\p{L})/iu;
+/** "My call's at 3": the sender's. */
+const SENDERS = /^\s*my (?:own )?(?:call|shift|set-?up)(?:'s)?\b/i;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 const REACH = 70;
+/** "6 AM, that's the riggers" */
+const THEIRS_AFTER =
+  /^["'\s]*,?\s?(?:that's|that is|which is) (?:for )?(?:the |our )?(?!you|u\b|your|when|my|what|fine|ok|right|correct|a\b|an\b|the (?:call|time|start))\p{L}+s\b/iu;
 const AFTER =
   /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez) |\((?:you|kit)\b|\((?:that|this) (?:would be|is) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
 /** `mine` where the clause of an hour names me, `theirs` where it names others; nothing where it names nobody. */
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
   if (AFTER.test(text.slice(end, end + 30))) return 'mine';
+  if (THEIRS_AFTER.test(text.slice(end, end + 40))) return 'theirs';
   const lead =
     text
       .slice(Math.max(0, start - REACH), start)
       .split(CLAUSE)
       .at(-1) ?? '';
   if (MINE.test(lead)) return 'mine';
-  return OTHERS.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
+  return OTHERS.test(lead) || SENDERS.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
 }

@@ -4,7 +4,7 @@
 import type { SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { UNKNOWN_ZONE } from '../times/find.ts';
-import { wallOf } from './calls.ts';
+import { wallOf } from './walls.ts';
 
 export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };
 

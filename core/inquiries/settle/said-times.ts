@@ -207,10 +207,14 @@ function dateBetween(from: number, time: TimeMention, dates: readonly DateMentio
 const ROW_HEAD =
   /^[\s|:.#()-]*(?:(?:shoot |event )?(?:day|tag|jour|día|giorno|dag)\s?(?:\d|one|two|three|four|five)?|\d[.)])?[\s|:.()-]*$/iu;
 
+/** A longer line is prose. */
+const LONGEST_ROW = 400;
+
 /** "Friday 22 Oct - shoot, 7am-7pm": a line that begins with its one date. */
 function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
-  const from = text.lastIndexOf('\n', time.start - 1) + 1;
-  if (from === 0) return undefined;
+  const seen = Math.max(0, time.start - LONGEST_ROW);
+  const from = text.slice(seen, time.start).lastIndexOf('\n') + seen + 1;
+  if (from === seen) return undefined;
   const end = text.indexOf('\n', time.end);
   const inLine = dates.filter((date) => date.start >= from && date.end <= (end < 0 ? text.length : end));
   const only = inLine.length === 1 ? inLine[0] : undefined;

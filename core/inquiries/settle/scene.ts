@@ -55,4 +55,6 @@ export type EventDays = {
   /** Sets of days of which one is meant. */
   choices: string[][];
   doubt?: DateMention['doubt'] | 'several';
+  /** Days of the occasion on which the camera is not wanted. */
+  dropped?: string[];
 };

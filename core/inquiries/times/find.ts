@@ -130,12 +130,20 @@ const MOST_TIMES = 1000;
 const isYears = (from: ClockTime, to: ClockTime): boolean =>
   from.minutes >= 20 * 60 && to.minutes >= 20 * 60 && from.minutes < 21 * 60 && to.minutes < 21 * 60;
 
+/** "2. Camera only", "3) arrive": the number of a row. */
+const numbersRow = (tokens: Tokens, index: number): boolean =>
+  /^\d{1,2}$/.test(tokens[index]?.text ?? '') &&
+  (tokens[index]?.breaks ?? 0) > 0 &&
+  /^[.)]$/.test(tokens[index + 1]?.text ?? '') &&
+  /^\p{L}/u.test(tokens[index + 2]?.text ?? '') &&
+  (tokens[index + 2]?.breaks ?? 0) === 0;
+
 /** Every time outside the tokens that are already taken by dates and amounts. */
 export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneOf: ZoneOf = () => undefined): TimeMention[] {
   const found: TimeMention[] = [];
   let index = 0;
   while (index < tokens.length && found.length < MOST_TIMES) {
-    const from = taken(index) ? undefined : timeAt(tokens, index);
+    const from = taken(index) || numbersRow(tokens, index) ? undefined : timeAt(tokens, index);
     if (!from) {
       index++;
       continue;

@@ -1,0 +1,18 @@
+/**
+ * Moments of the work on their days, and what is settled of the first and the last of them.
+ */
+import type { Where } from './scene.ts';
+import type { Day } from './walls.ts';
+
+type Moment = { wall: string; where: Where[] };
+export type Calls = {
+  firstCall?: Moment;
+  lastWrap?: Moment;
+  /** Readings of which one is meant. */
+  callChoices?: { walls: string[]; where: Where; why: 'open' | 'show' | 'day' };
+  wrapChoices?: { walls: string[]; where: Where; why: 'open' | 'show' | 'day' };
+};
+
+export type Point = { date: Day; minutes: number; where: Where[] };
+/** By day and hour. */
+export const compare = (a: Point, b: Point): number => Temporal.PlainDate.compare(a.date, b.date) || a.minutes - b.minutes;

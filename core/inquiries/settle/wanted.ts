@@ -1,0 +1,169 @@
+/**
+ * Which of several days the camera is wanted on: "only the second night", "we want Saturday recorded", "you'd be filming Friday and Saturday", "could you do no. 3?".
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import type { DateMention, EventDays, Scene, Where } from './scene.ts';
+
+/** More dates than these are a calendar, longer rows prose. */
+const MOST_MENTIONS = 60;
+const LONGEST_ROW = 120;
+const NTH = 'first|second|third|fourth|fifth|middle|last|final';
+const ONE = '(?:night|day|evening|one|show|date|performance|session)';
+const ONLY = new RegExp(
+  [
+    String.raw`\b(?:only|just|really just|it's just) (?:on |for )?(?:the )?(${NTH})(?: ${ONE}\b|\s?[.;!?](?!\d))`,
+    String.raw`\b(?:on|for) the (${NTH}) ${ONE} only\b`,
+    String.raw`\b(?:to come|want you|need you|like you|have you|you'd be with us|you're with us) (?:in )?(?:only |just )?(?:on|for) (?:only |just )?the (${NTH}) ${ONE}\b`,
+    String.raw`\bthe (${NTH}) ${ONE} (?:should |to |needs? to |must )?(?:be )?(?:filmed|recorded|covered|captured|photographed|streamed|livestreamed)\b`,
+  ].join('|'),
+  'i',
+);
+/** The same by a number as a noun: "nur am zweiten", "seulement le deuxième", "solo el segundo". */
+const ONLY_ELSEWHERE =
+  /(?<!\p{L})(?:nur (?:am|den|der|die)|seulement (?:le|la)|solo (?:el|la|il)|alleen (?:de|op de))\s(ersten?|zweiten?|dritten?|letzten?|premi[eè]re?|deuxième|second[ea]?|dernière?|primer[oa]?|segund[oa]|últim[oa]|tweede|eerste|laatste)(?!\p{L})/iu;
+const elsewhere = (word: string): number =>
+  /^(?:l|dern|últ|laat)/i.test(word) ? -1 : /^(?:e|prem|prim)/i.test(word) ? 0 : /^(?:dritt)/i.test(word) ? 2 : 1;
+/** One of the days is done by somebody else or not wanted. */
+const ONE_IS_TAKEN =
+  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b|\b(?:just|only) the (?:one|other)\b(?! camera| op)/i;
+const nth = ['first', 'second', 'third', 'fourth', 'fifth'];
+const middle = (dates: readonly string[]): string | undefined => (dates.length === 3 ? dates[1] : undefined);
+
+/** Of several days those that are meant; a question where one is and none is told. */
+export function wantedOf(scene: Scene, settled: EventDays): EventDays {
+  const { text } = scene;
+  if (settled.dates.length < 2) return settled;
+  const named = onlyNamed(scene, settled.dates) ?? ofRow(scene, settled.dates) ?? wantedNamed(scene, settled);
+  if (named) return narrowed(settled, named);
+  const found = ONLY.exec(text);
+  const word = found
+    ?.slice(1)
+    .find((one) => one !== undefined)
+    ?.toLowerCase();
+  const abroad = ONLY_ELSEWHERE.exec(text)?.[1];
+  const day =
+    word === undefined
+      ? abroad && settled.dates.at(elsewhere(abroad))
+      : /last|final/.test(word)
+        ? settled.dates.at(-1)
+        : word === 'middle'
+          ? middle(settled.dates)
+          : settled.dates[nth.indexOf(word)];
+  if (day) return narrowed(settled, [day]);
+  return ONE_IS_TAKEN.test(text) ? openDays(settled) : settled;
+}
+
+const narrowed = (settled: EventDays, dates: string[]): EventDays => ({
+  ...settled,
+  dates,
+  dropped: settled.dates.filter((date) => !dates.includes(date)),
+});
+
+const openDays = ({ dates, where }: EventDays): EventDays => ({
+  dates: [],
+  where,
+  choices: dates.slice(0, 4).map((date) => [date]),
+  doubt: 'several',
+});
+
+/** The days that a weekday or a number of the month means. */
+const meantBy = ({ sequence, readings, explicit }: DateMention, dates: readonly string[]): string[] =>
+  dates.filter((date) => {
+    if (explicit) return readings.length === 1 && (readings[0] ?? []).includes(date);
+    const plain = Temporal.PlainDate.from(date);
+    return sequence.items.some(({ atom }) => (atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day));
+  });
+
+/** "27, 28 and 29 August ... the Saturday (the 28th) only": the days of the run that are named with "only". */
+function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined {
+  for (const [at, mention] of scene.dates.slice(0, MOST_MENTIONS).entries()) {
+    const { start, end } = mention;
+    const after = /^\)?,?(?: (?:night|evening|morning|afternoon|day|matinee|performance|show))?,? only\b/i.test(
+      scene.text.slice(end, end + 24),
+    );
+    const before = /\bonly (?:on |for )?(?:the )?$/i.test(scene.text.slice(Math.max(0, start - 16), start));
+    if (!after && !before) continue;
+    // "the Saturday and the Sunday only"
+    const previous = scene.dates[at - 1];
+    const joined = previous && /^ (?:and|&) (?:the )?$/i.test(scene.text.slice(previous.end, start)) ? meantBy(previous, dates) : [];
+    const chosen = dates.filter((date) => joined.includes(date) || meantBy(mention, dates).includes(date));
+    if (chosen.length > 0 && chosen.length < dates.length) return chosen;
+  }
+  return undefined;
+}
+
+/** Who wants whom to do what, up to the day: "we want", "we only want you on the", "you'd be filming", "second pair of eyes for the". */
+const WANTED_BEFORE = anyOf(
+  `
+  {who} {want} {whom}? {deed}? | {you} only/just? be? {filming} | you'd/you_would/you'll/you're/you_are only/just? be? with us | {want} {whom} on {what}
+  {who} {want} ... {person} ... | {want} ... {person} ... | a camera ...
+`,
+  {
+    who: `we | i | they | he | she | we'd | i'd | they'd | client | the client | committee`,
+    want: `want | wants | need | needs | like | love | only want | only need | just want | just need | would like | would love | 'd like | 'd love | really want | really need | require`,
+    whom: `you | u | only you | someone | somebody | you only | you just`,
+    deed: `filming | recording | covered | coverage | film | record | photographed | to film | to record | to cover | to shoot | to photograph | there | in | with us | along | to come`,
+    you: `you'd | you would | you'll | you will | you're | you are | you`,
+    filming: `filming | recording | shooting | covering | photographing | needed | wanted | working | film | shoot | cover`,
+    person: `person | operator | videographer | cameraman | photographer | eyes on camera | pair of eyes | camera | shooter | camera op`,
+    what: `camera | cam | audio | sound | stream`,
+  },
+);
+const WANTED_TO = new RegExp(`${WANTED_BEFORE.source}\\s?(?:only\\s|just\\s)?(?:on\\s|for\\s)?(?:only\\s|just\\s)?(?:the\\s)?$`, 'i');
+const WANTED_AFTER =
+  /^(?: (?:nights?|evenings?|mornings?|afternoons?|one|performance|show|matinee))?,? (?:(?:should|to|needs? to|must|will) be |be )?(?:recorded|filmed|covered|captured|videoed|photographed|livestreamed|streamed|is right\b|is correct\b|is the right one\b)/i;
+
+const RUN = /\b(?:to|through|thru|until|till|til|bis|au|al|tot)\b|[-\u2013]/i;
+
+/** Days that are named once more with words of wanting the camera on them; nothing where another day of the run is named in the same breath. */
+function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | undefined {
+  const { text } = scene;
+  for (const mention of scene.dates.slice(0, MOST_MENTIONS)) {
+    const { start, end } = mention;
+    if (mention.past || mention.by || where.some((one) => one.start === start)) continue;
+    // "Sunday to Thursday" names all of them.
+    if (RUN.test(text.slice(start, end)) || mention.readings.some((reading) => dates.every((date) => reading.includes(date)))) continue;
+    const sentence = sentenceAround(text, start, end);
+    const lead = text.slice(Math.max(sentence.start, start - 80), start);
+    if (!WANTED_TO.test(lead) && !WANTED_AFTER.test(text.slice(end, Math.min(end + 44, text.length)))) continue;
+    const chosen = meantBy(mention, dates);
+    const others = scene.dates.some(
+      (other) =>
+        other.start !== start &&
+        other.start >= sentence.start &&
+        other.end <= sentence.end &&
+        meantBy(other, dates).some((date) => !chosen.includes(date)) &&
+        !where.some((one) => one.start === other.start),
+    );
+    if (!others && chosen.length > 0 && chosen.length < dates.length) return chosen;
+  }
+  return undefined;
+}
+
+const ASKED_ROW =
+  /\b(?:do|take|cover|make|film|shoot|record|photograph|about|interested in|it's|is) (?:no\.?|number|nr\.?|#|job|option|item) ?(\d{1,2})\b/i;
+const STARRED = /\b(?:starred|asterisk(?:ed)?|with an? (?:star|asterisk)|marked)\b/i;
+
+const ASKS_YOU = /[-:=>\u2013]\s?(?:you|u)\s?\?/i;
+
+/** "Could you do no. 3?", "the starred one", "Sat 17 Feb - you?": the one row of a list that is asked about. */
+function ofRow({ text, dates: mentions }: Scene, dates: readonly string[]): string[] | undefined {
+  const number = ASKED_ROW.exec(text)?.[1];
+  const starred = STARRED.test(text);
+  if (number === undefined && !starred && !ASKS_YOU.test(text)) return undefined;
+  const rowOf = ({ start, end }: Where): string => {
+    const to = text.indexOf('\n', end);
+    return text.slice(text.lastIndexOf('\n', start - 1) + 1, to < 0 ? text.length : to);
+  };
+  const rows = mentions.slice(0, MOST_MENTIONS).filter((mention) => {
+    const row = rowOf(mention);
+    return (
+      (number !== undefined && new RegExp(`^\\s*[(#]?${number}[.):]?\\s`).test(row)) ||
+      (starred && /^\s*\*/.test(row)) ||
+      (row.length < LONGEST_ROW && ASKS_YOU.test(row))
+    );
+  });
+  const chosen = [...new Set(rows.flatMap((mention) => meantBy(mention, dates)))];
+  return chosen.length > 0 && chosen.length < dates.length ? chosen : undefined;
+}

@@ -1,0 +1,46 @@
+/**
+ * The ends of a day: on which date, and in which half of it.
+ */
+import type { Calls, Point } from './points.ts';
+import type { SaidTime } from './scene.ts';
+import { day, dayBeside, wallOf, type Day } from './walls.ts';
+
+/** A wrap at or before this is the small hours of the next date. */
+const SMALL_HOURS = 6 * 60;
+/** A shorter stay than this is no working day, a longer one is not meant by an hour without morning or evening. */
+const SHORTEST_STAY = 90;
+const LONGEST_STAY = 14 * 60;
+
+function wrapDay(time: SaidTime, days: readonly string[]): Day | undefined {
+  const [first, last] = [day(days[0] as string), day(days.at(-1) as string)];
+  if (time.nthDay !== undefined)
+    return time.nthDay < 0 ? last : days[time.nthDay - 1] === undefined ? undefined : day(days[time.nthDay - 1] as string);
+  return time.date ? dayBeside(time.date, first, last, days, 'wrap') : last;
+}
+
+/** One end of a day. `called` are the minutes at which the days begin, where that is known. */
+export function wrapPoint(time: SaidTime, days: readonly string[], called: number | undefined, wraps: Point[], answer: Calls): void {
+  const last = day(days.at(-1) as string);
+  const on = wrapDay(time, days);
+  if (!on) return;
+  const { minutes, open, midnight } = time.from;
+  const nextDate = time.date !== undefined && Temporal.PlainDate.compare(on, last) > 0;
+  if (midnight) wraps.push({ date: on, minutes: 1440, where: [time] });
+  else if (!open) wraps.push({ date: on, minutes: minutes < SMALL_HOURS && !nextDate ? minutes + 1440 : minutes, where: [time] });
+  else {
+    const base = minutes % 720;
+    const options = [base, base + 720, base + 1440].filter(
+      (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called <= LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,
+    );
+    // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
+    const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;
+    const end = usual ?? (options.length === 1 ? options[0] : undefined);
+    if (end !== undefined) wraps.push({ date: on, minutes: end, where: [time] });
+    else
+      answer.wrapChoices ??= {
+        walls: (called === undefined ? [base + 720, base + 1440] : options).map((one) => wallOf(on, one)),
+        where: time,
+        why: 'open',
+      };
+  }
+}
