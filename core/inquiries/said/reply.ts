@@ -16,8 +16,9 @@ const deciding = phrases(`
   we'll/i'll/we_will/i_will/they'll/we/i decide/choose/pick/book/confirm/finalise/finalize/crew
 `);
 const sent = phrases(`
+  a word | sign on | sign up to it | holla | kindly tell | something in writing | a name | a figure | a number | someone confirmed | crew confirmed | somebody confirmed | have this settled | this settled | tell ... office/desk/mayor/committee/board/client/boss | ja oder nein | oui ou non | sí o no | deadline to say yes/no/reply/answer
   indicate/express/register/signal/state/confirm/note your? interest | expressions of interest | your thoughts | thumbs up | nod | the nod | green light | your verdict | final answer | firm answer | get/hear anything/word/back | put me out of my misery
-  write to me/us | write/drop/shoot/send/fire/ping me/us a? note/line/text/mail/email/message/word/whatsapp/dm/reply/answer/yes/number | fill in/out the? form | send/return/submit/give ... quote/price/rate/rates/number/figure/offer/proposal/estimate/cost/fee/terms
+  write to me/us | write/drop/shoot/send/fire/ping me/us a? note/line/text/mail/email/message/word/whatsapp/dm/reply/answer/yes/number | fill in/out the? form | send/return/submit/give ... yours/quote/price/rate/rates/number/figure/offer/proposal/estimate/cost/fee/terms
   your? quote/price/rate/number/figure/offer/proposal/estimate/cost/fee/terms/reply/answer/response/decision/ok/yes back? in? with us/me | need/want/have ... quote/price/rate/number/figure/offer/proposal/estimate/reply/answer/yes/no/response/decision/name/names/confirmation/commitment
 `);
 const latest = phrases(`
