@@ -1,25 +1,12 @@
 import { call } from '@orpc/server';
 import { describe, expect, test } from 'vitest';
 import type { DocumentFields } from '../../../core/contract/documents.ts';
+import { blankDocument } from '../../../core/documents/blank.ts';
 import { router } from '../../../electron/api/router.ts';
 import { refusal, SETUP, THUNDER_BAY, world, type World } from '../world.ts';
 
 const { documents, fit, jobs, kit, papers } = router;
 const NOW = '2026-11-25T15:00:00Z';
-const blank: Omit<DocumentFields, 'kind'> = {
-  title: '',
-  handId: null,
-  number: '',
-  issuedBy: '',
-  country: null,
-  from: null,
-  until: null,
-  worldwide: false,
-  countries: [],
-  limit: null,
-  leadDays: null,
-  note: '',
-};
 const days = [
   { date: '2026-12-09', kind: 'half' as const, call: '2026-12-09T12:00', wrap: '2026-12-09T18:00' },
   { date: '2026-12-10', kind: 'half' as const, call: '2026-12-10T09:00', wrap: '2026-12-10T15:00' },
@@ -191,8 +178,7 @@ describe('the insurance certificate', () => {
       'No liability insurance is on file: note it in Setup, under Documents.',
     ]);
     await keep(w, {
-      ...blank,
-      kind: 'liability insurance',
+      ...blankDocument('liability insurance'),
       number: 'LP-7',
       until: '2026-12-09',
       countries: ['US'],

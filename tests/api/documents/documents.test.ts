@@ -1,26 +1,13 @@
 import { call } from '@orpc/server';
 import { describe, expect, test } from 'vitest';
 import type { DocumentFields } from '../../../core/contract/documents.ts';
+import { blankDocument } from '../../../core/documents/blank.ts';
 import { router } from '../../../electron/api/router.ts';
 import { DULUTH, refusal, THUNDER_BAY, world, type World } from '../world.ts';
 
 const { documents, fit, jobs, kit, papers, people } = router;
 const NOW = '2026-11-25T15:00:00Z';
-const blank: Omit<DocumentFields, 'kind'> = {
-  title: '',
-  handId: null,
-  number: '',
-  issuedBy: '',
-  country: null,
-  from: null,
-  until: null,
-  worldwide: false,
-  countries: [],
-  limit: null,
-  leadDays: null,
-  note: '',
-};
-const PASSPORT: DocumentFields = { ...blank, kind: 'passport', number: 'X0192837', country: 'US', until: '2031-04-01' };
+const PASSPORT: DocumentFields = { ...blankDocument('passport'), number: 'X0192837', country: 'US', until: '2031-04-01' };
 const PDF = Buffer.from('%PDF-1.7 scan').toString('base64');
 const days = [
   { date: '2026-12-09', kind: 'half' as const, call: '2026-12-09T12:00', wrap: '2026-12-09T18:00' },
@@ -34,8 +21,8 @@ describe('documents', () => {
     const w = await world(NOW);
     const { document } = await keep(w, PASSPORT);
     expect(document).toMatchObject({ ...PASSPORT, version: 1, scan: null });
-    await keep(w, { ...blank, kind: 'driving licence', until: '2027-02-03' });
-    await keep(w, { ...blank, kind: 'vehicle' });
+    await keep(w, { ...blankDocument('driving licence'), until: '2027-02-03' });
+    await keep(w, blankDocument('vehicle'));
     const listed = await call(documents.list, {}, w);
     expect(listed.documents.map(({ kind }) => kind)).toEqual(['driving licence', 'passport', 'vehicle']);
     const changed = await call(documents.save, { id: document.id, version: 1, fields: { ...PASSPORT, until: '2036-04-01' } }, w);
@@ -77,7 +64,7 @@ describe('documents', () => {
 
   test.each([
     ['ends before it begins', { ...PASSPORT, from: '2032-01-01' }, 'BAD_INPUT', 'The last day is before the first'],
-    ['is for no country', { ...blank, kind: 'right to work' as const }, 'BAD_INPUT', 'Say which country'],
+    ['is for no country', blankDocument('right to work'), 'BAD_INPUT', 'Say which country'],
     ['is of no hand', { ...PASSPORT, handId: '01939b2c-0000-7000-8000-000000000000' }, 'NOT_FOUND', 'hand'],
   ])('what %s is refused', async (_, fields, code, what) => {
     const refused = await refusal(keep(await world(NOW), fields));
@@ -115,7 +102,7 @@ describe('documents', () => {
     const kinds = async () =>
       (await call(fit.check, { jobId: job.id }, w)).result.findings.map(({ kind, hardness }) => `${kind}: ${hardness}`);
     expect(await kinds()).toEqual(['passport: settle', 'right to work: settle']);
-    await keep(w, { ...blank, kind: 'passport', until: '2026-12-09' });
+    await keep(w, { ...blankDocument('passport'), until: '2026-12-09' });
     expect(await kinds()).toEqual(['passport: blocks', 'lead time: settle', 'right to work: settle']);
     const { hand } = await call(
       people.saveHand,

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { DocumentKind } from '../../../../core/contract/document-kind.ts';
 import type { Hand } from '../../../../core/contract/people.ts';
 import { documentInWords } from '../../../../core/documents/words.ts';
+import { blankDocument } from '../../../../core/documents/blank.ts';
 import { ask } from '../../../ask.ts';
 import { client } from '../../../door.ts';
 import { Asked } from '../../../parts/asked.tsx';
@@ -12,7 +13,7 @@ import sheet from '../../../parts/sheet.module.css';
 import { useKeptForm } from '../../../parts/use-kept-form.ts';
 import { WhenAndWhere, WhoseAndWhat } from './document-fields.tsx';
 import { Scan } from './scan.tsx';
-import { blankDocument, documentInLabels, documentKind, fieldsOf, named, type NamedDocument } from './typed-document.ts';
+import { documentInLabels, documentKind, fieldsOf, named, type NamedDocument } from './typed-document.ts';
 
 /** One document, whole; without an id a new one. @param kind of a new one */
 export function DocumentPlace({ id, kind }: { id?: string; kind?: string }) {

@@ -34,23 +34,6 @@ export type DocumentForm = KeptForm<TypedDocument, DocumentFields, NamedDocument
 
 export const named = (document: Document): NamedDocument => ({ ...document, name: titleOf(document) });
 
-/** A document of which nothing is known but its kind. */
-export const blankDocument = (kind: DocumentKind): DocumentFields => ({
-  kind,
-  title: '',
-  handId: null,
-  number: '',
-  issuedBy: '',
-  country: null,
-  from: null,
-  until: null,
-  worldwide: false,
-  countries: [],
-  limit: null,
-  leadDays: null,
-  note: '',
-});
-
 export const fieldsOf = ({ id: _id, version: _version, scan: _scan, name: _name, ...fields }: NamedDocument): DocumentFields => fields;
 
 /** @param currency of a limit that is still to be typed */
