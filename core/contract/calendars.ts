@@ -10,7 +10,6 @@ const Path = z
   .trim()
   .min(1, 'is empty; type where it lies')
   .max(PATH, 'is longer than 1,000 characters')
-  // eslint-disable-next-line no-control-regex
   .refine((text) => !/[\u0000-\u001f\u007f]/.test(text), 'holds characters that cannot be seen; type it anew');
 
 /** A calendar of another program: a file, or a folder of them, on this computer. */
