@@ -9,27 +9,24 @@ const bonspiel = ['07', '08', '09', '10', '11'].map((day) => `2026-12-${day} 09:
 const way = { between: [duluth, thunderBay] as const, minutes: 220 };
 const highlight = { name: 'Highlight', of: 'Bakers’ congress', hours: 12 };
 
+/** A week away is asked for, and nothing else is on the books. */
+const asked = { home: duluth, ways: [way], booked: [], candidate: { place: thunderBay, days: bonspiel } };
+
 export const promisedEdits: readonly Situation[] = [
   {
+    ...asked,
     name: 'an edit that has time after the candidate stays in time',
-    home: duluth,
     now: '2026-12-02T08:00',
-    ways: [way],
     edits: [{ ...highlight, due: '2026-12-18' }],
-    booked: [],
-    candidate: { place: thunderBay, days: bonspiel },
     answer: 'free',
     findings: [],
     silent: ['edit late'],
   },
   {
+    ...asked,
     name: 'an edit that is due in the days of the candidate and needs them is late by business days, and the days are named',
-    home: duluth,
     now: '2026-12-04T18:00',
-    ways: [way],
     edits: [{ ...highlight, due: '2026-12-09' }],
-    booked: [],
-    candidate: { place: thunderBay, days: bonspiel },
     answer: 'free if',
     findings: [
       {
@@ -43,13 +40,10 @@ export const promisedEdits: readonly Situation[] = [
     offers: ['Ask for Highlight on Tue 15 December', 'Hire an editor for Highlight'],
   },
   {
+    ...asked,
     name: 'one that is late already is only told where it becomes later',
-    home: duluth,
     now: '2026-12-04T18:00',
-    ways: [way],
     edits: [{ ...highlight, due: '2026-12-07' }],
-    booked: [],
-    candidate: { place: thunderBay, days: bonspiel },
     answer: 'free if',
     findings: [
       {
@@ -61,25 +55,19 @@ export const promisedEdits: readonly Situation[] = [
     ],
   },
   {
+    ...asked,
     name: 'a later date that is asked for settles it',
-    home: duluth,
     now: '2026-12-04T18:00',
-    ways: [way],
     edits: [{ ...highlight, due: '2026-12-09' }],
-    booked: [],
-    candidate: { place: thunderBay, days: bonspiel },
     tryOn: { edits: { moved: [{ deliverableId: 'Highlight', due: '2026-12-15' }] } },
     answer: 'free',
     findings: [],
   },
   {
+    ...asked,
     name: 'an editor who is hired settles it',
-    home: duluth,
     now: '2026-12-04T18:00',
-    ways: [way],
     edits: [{ ...highlight, due: '2026-12-09' }],
-    booked: [],
-    candidate: { place: thunderBay, days: bonspiel },
     tryOn: { edits: { hired: ['Highlight'] } },
     answer: 'free',
     findings: [],
