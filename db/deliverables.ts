@@ -9,6 +9,7 @@ import { decimalText, exact } from '../core/money/exact.ts';
 import { instantText } from '../core/time/read.ts';
 import { newId } from './ids.ts';
 import { insertRow, perStore } from './prepared.ts';
+import { stagesOf as stageRowsOf } from './rounds.ts';
 import { deliverables, pinnedBlocks, stages, templates } from './schema/deliverables.ts';
 import { hands } from './schema/people.ts';
 import type { ReadableDb, WritableDb } from './store.ts';
@@ -27,12 +28,6 @@ const reading = perStore((db) => {
       .prepare(),
     one: each()
       .where(eq(deliverables.id, sql.placeholder('id')))
-      .prepare(),
-    stages: db
-      .select()
-      .from(stages)
-      .where(eq(stages.deliverableId, sql.placeholder('id')))
-      .orderBy(asc(stages.position))
       .prepare(),
     pins: db
       .select({ pin: pinnedBlocks })
@@ -63,7 +58,7 @@ const reading = perStore((db) => {
 type Joined = ReturnType<ReturnType<typeof reading>['ofJob']['all']>[number];
 
 function stagesOf(db: ReadableDb, id: string): EditStage[] {
-  const rows = reading(db).stages.all({ id });
+  const rows = stageRowsOf(db, id);
   const pins = Map.groupBy(reading(db).pins.all({ id }), ({ pin }) => pin.stageId);
   const names = stageNames(rows.map(({ kind }) => kind));
   return rows.map((row, order) => ({

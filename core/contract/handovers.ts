@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
 import { Paper } from './jobs.ts';
-import { DateText, DeedKey, Id, InstantText, Line, Note, Version } from './parts.ts';
+import { CONTROL, DateText, DeedKey, Id, InstantText, Line, Note, Version } from './parts.ts';
 
 /** The checksum that files are handed over with: XXH128, seed 0, 32 lower case hexadecimal digits, high half first. */
 export const HASH_KIND = 'xxh128';
@@ -51,10 +51,7 @@ const Where = z
   .trim()
   .min(1, 'is empty; give the link, or what is written on the disk')
   .max(2000, 'is longer than 2,000 characters')
-  .refine(
-    (text) => !/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/.test(text),
-    'holds characters that cannot be seen; type it anew',
-  );
+  .refine((text) => !CONTROL.test(text), 'holds characters that cannot be seen; type it anew');
 
 export const HandOver = z.strictObject({
   id: Id,

@@ -14,8 +14,10 @@ export const Id = z.uuid('is not an id of this program').describe('UUIDv7');
 export const Version = z.int('must be a whole number').min(1).describe('row version; a save against an old one is refused');
 
 // Control and bidirectional-override characters never belong in a name: they let one line pretend to be another.
-const CONTROL = /[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
-const CONTROL_IN_TEXT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
+/** What cannot be seen in a line: controls, and marks that turn the direction of writing. */
+export const CONTROL = /[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
+/** The same in running text, which has tabs and line ends. */
+export const CONTROL_IN_TEXT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
 
 export const Name = z
   .string('must be text')

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reads, writes } from './base.ts';
-import { Country, Currency, DateText, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
+import { CONTROL_IN_TEXT, Country, Currency, DateText, Line, Name, Note, Nothing, Percent, Place, Positive, Version } from './parts.ts';
 
 /** One named tax that the sender charges. */
 const TaxRule = z.strictObject({
@@ -33,7 +33,7 @@ const TermsText = z
   .string('must be text')
   .max(20_000, 'is longer than 20,000 characters; shorten it')
   // Unseen characters would reach a paper that somebody signs.
-  .refine((text) => !/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(text), 'holds characters that cannot be seen; type it anew');
+  .refine((text) => !CONTROL_IN_TEXT.test(text), 'holds characters that cannot be seen; type it anew');
 
 /** When I edit. Rest, travel and shoot days are days without editing unless it is allowed there. */
 export const EditSettings = z.strictObject({
