@@ -2,9 +2,9 @@
  * The edit plan over all jobs: what the store knows, laid by the rules of `core/deliverables`. It is laid anew whenever it is asked for; the
  * plan before settles ties only.
  */
-import type { EditTryOn } from '../../core/contract/deliverables.ts';
+import type { EditPlan, EditTryOn } from '../../core/contract/deliverables.ts';
 import { triedEdits, whatChanged } from '../../core/deliverables/edit-try-on.ts';
-import type { EditGround, OpenEdit, TakenDate, TakenTime } from '../../core/deliverables/ground.ts';
+import { EDIT_SETTINGS, type EditGround, type OpenEdit, type TakenDate, type TakenTime } from '../../core/deliverables/ground.ts';
 import { laidFewestLate } from '../../core/deliverables/fewest-late-lay.ts';
 import { datesAhead, laid, type Laid } from '../../core/deliverables/lay.ts';
 import { editPlan } from '../../core/deliverables/plan.ts';
@@ -13,8 +13,10 @@ import { halfHoursLeft } from '../../core/deliverables/spent.ts';
 import { stageNames } from '../../core/deliverables/make-stages.ts';
 import { takenDates } from '../../core/road/taken-dates.ts';
 import { linesOf } from '../../core/road/lines.ts';
+import { instantText } from '../../core/time/read.ts';
 import type { Book, BookJob } from '../../core/fit/book.ts';
 import { anyOpenEdit, openEdits, pinsAhead, soldEditDays, type StoredEdit } from '../../db/open-edits.ts';
+import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { bookNear, midnight, ownSetup } from './book.ts';
 import type { Context } from './context.ts';
@@ -110,8 +112,20 @@ export function plannedNow(db: ReadableDb, context: Context): Planned {
   return { ground, lying };
 }
 
+const nothingPlanned = ({ now, systemZone }: Context): EditPlan => ({
+  at: instantText(now()),
+  zone: systemZone,
+  hoursADay: EDIT_SETTINGS.hoursADay,
+  edits: [],
+  blocks: [],
+  troubles: [],
+  sentence: 'No edit is open.',
+});
+
 export const plan = os.deliverables.plan.handler(({ context }) =>
   context.store.read((db) => {
+    // Before the first set-up, and when the sample was just left, nothing is promised.
+    if (!setupRow(db)) return { plan: nothingPlanned(context) };
     const { ground, lying } = plannedNow(db, context);
     return { plan: editPlan(ground, lying) };
   }),
