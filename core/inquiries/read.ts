@@ -222,6 +222,7 @@ export function readInquiry(input: ReadInput): Reading {
 
   const noAmount = takenBy([...dates, ...times, ...phones]);
   const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
+    days: fields.days,
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });

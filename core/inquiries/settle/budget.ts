@@ -60,12 +60,15 @@ function weigh(text: string, amount: Amount, previous: number): number {
   return score;
 }
 
-/** Decide on the offer. Two amounts, two currencies or no unit of time are asked. */
+/**
+ * Decide on the offer. Two amounts, two currencies or no unit of time are asked; for a job of one day an amount without a unit is for the job.
+ * @param days how many days the job has, where that is known
+ */
 export function budgetOf(
   text: string,
   amounts: readonly Amount[],
   taken: (where: Where) => boolean,
-  currencies: { home: string | undefined; place: string | undefined },
+  { days, ...currencies }: { days: number | undefined; home: string | undefined; place: string | undefined },
 ): BudgetRead {
   const marked = amounts.filter((amount) => amount.mark !== undefined && amount.per !== 'other');
   const offers: { amount: Amount; score: number }[] = [];
@@ -82,7 +85,7 @@ export function budgetOf(
   if (!best) return { where: [], choices: [] };
   const { amount } = best;
   const where = [{ start: amount.start, end: amount.end }];
-  const per = perOf(text, amount);
+  const per = perOf(text, amount, days);
   const found = currenciesFor(amount.mark, currencies.home, currencies.place);
   const shaped = (value: number, currency: string | undefined): Budget => ({
     amount: value,
@@ -112,7 +115,7 @@ export function budgetOf(
       where,
       choices: [amount, ...rivals.map((rival) => rival.amount)].slice(0, 4).map((one) => ({
         ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.place)[0]),
-        ...perPart(text, one),
+        ...perPart(text, one, days),
       })),
       ask: 'amount',
     };
@@ -123,17 +126,17 @@ export function budgetOf(
 }
 
 /** The unit of time of one of several amounts, where it has one. */
-function perPart(text: string, amount: Amount): Pick<Budget, 'per'> {
-  const per = perOf(text, amount);
+function perPart(text: string, amount: Amount, days: number | undefined): Pick<Budget, 'per'> {
+  const per = perOf(text, amount, days);
   return per ? { per } : {};
 }
 
-function perOf(text: string, amount: Amount): 'day' | 'job' | 'hour' | undefined {
+function perOf(text: string, amount: Amount, days: number | undefined): 'day' | 'job' | 'hour' | undefined {
   if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
   const sentence = sentenceAround(text, amount.start, amount.end);
   const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
   const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 50));
   if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,42}\bfor the day\b/i.test(after)) return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
-  return JOB_WORDS.test(around) || JOB_AFTER.test(after) ? 'job' : undefined;
+  return JOB_WORDS.test(around) || JOB_AFTER.test(after) || days === 1 ? 'job' : undefined;
 }

@@ -22,6 +22,7 @@ describe('budget', () => {
     ['£450pd.', { amount: 450, currency: 'GBP', per: 'day' }],
     ['$75/hr.', { amount: 75, currency: 'USD', per: 'hour' }],
     ['Tickets are $45. Budget $2,000 all in.', { amount: 2000, currency: 'USD', per: 'job' }],
+    ['We can pay $400.', { amount: 400, currency: 'USD', per: 'job' }],
     ['Hotel is $140 a night, we pay $900 a day.', { amount: 900, currency: 'USD', per: 'day' }],
   ])('%s', (words, said) => expect(budget(words)).toEqual(said));
 
@@ -41,6 +42,15 @@ describe('budget', () => {
     expect(reading.questions.find(({ field }) => field === 'budget')?.choices.map(({ value }) => value)).toEqual([
       { amount: 900, currency: 'USD', per: 'day' },
       { amount: 900, currency: 'CAD', per: 'day' },
+    ]);
+  });
+
+  test('no unit of time is asked where there are several days', () => {
+    const reading = readAt('Can you film in Fargo on 12 and 13 December? We can pay $400.');
+    expect(reading.fields.budget).toEqual({ amount: 400, currency: 'USD' });
+    expect(reading.questions.find(({ field }) => field === 'budget')?.choices.map(({ value }) => value)).toEqual([
+      { amount: 400, currency: 'USD', per: 'day' },
+      { amount: 400, currency: 'USD', per: 'job' },
     ]);
   });
 
