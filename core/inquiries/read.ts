@@ -3,27 +3,14 @@
  * A fact is stated only when one reading is left; two readings are a question, none is a question too. Nothing is guessed in silence.
  */
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
-import type { Place } from '../contract/parts.ts';
-import { foldName } from '../places/fold.ts';
-import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
-import { resolve } from './dates/resolve.ts';
-import { orderOf, orderSeen } from './dates/order.ts';
-import { sequencesOf } from './dates/sequences.ts';
-import { strayMonth } from './dates/stray-month.ts';
 import { isInquiry } from './kind.ts';
+import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
-import { amountsIn } from './money/find.ts';
-import { clean } from './parts/clean.ts';
-import { only, split } from './parts/split.ts';
-import { datesApart, takenBy } from './parts/stretches.ts';
-import { datesWritten } from './parts/written.ts';
-import { tokensOf } from './parts/tokens.ts';
+import { only } from './parts/split.ts';
+import { takenBy } from './parts/stretches.ts';
 import { peopleIn } from './people/find.ts';
-import { phonesIn } from './people/reach.ts';
-import { countryOfZone } from './places/countries.ts';
 import { placeOf, placesIn } from './places/find.ts';
-import { aliasOf } from './places/names.ts';
 import { knownTown, zoneTown } from './places/home.ts';
 import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
 import { besideDays } from './settle/beside-days.ts';
@@ -33,25 +20,9 @@ import { daysOf, daysSaid } from './settle/days.ts';
 import { eventDays } from './settle/event.ts';
 import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
-import { sayDates } from './settle/said-dates.ts';
-import { sayTimes } from './settle/said-times.ts';
-import { detailsOf, type Scene, type Where } from './settle/scene.ts';
-import { timesOf } from './times/find.ts';
+import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
-
-export type ReadInput = {
-  /** The message as it came, at most 200,000 characters. */
-  text: string;
-  /** `2026-11-25T09:12:00-06:00[America/Chicago]` */
-  receivedAt: string;
-  /** IANA zone in which I live; reply-by is in it. */
-  homeZone: string;
-  homePlace?: Place | undefined;
-  /** ISO 4217; the currency of the home zone's country when not given. */
-  homeCurrency?: string | undefined;
-  gazetteer: Gazetteer;
-};
 
 /** More text than this is no message. */
 const LONGEST_MESSAGE = 200_000;
@@ -63,43 +34,8 @@ const LONGEST_MESSAGE = 200_000;
 export function readInquiry(input: ReadInput): Reading {
   if (input.text.length > LONGEST_MESSAGE)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
-  const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
-  const plain = clean(input.text);
-  const parts = split(plain.text);
-  const body = only(plain.text, parts, 'own', 'forwarded', 'subject');
-  const tokens = tokensOf(body);
-  const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
-  const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
-
-  const order = orderSeen(tokens) ?? orderOf(homeCountry);
-  const today = received.toPlainDate();
-  const written = datesWritten(plain.text, parts, today, order);
-  const found = sequencesOf(tokens);
-  const months = new Set(
-    found.flatMap(({ month }) => (month && (month.year === undefined || month.year >= today.year) ? [month.month] : [])),
-  );
-  const month = months.size === 1 ? [...months][0] : undefined;
-  const stray = strayMonth(tokens, found);
-  const sequences = found.map((sequence) => {
-    const start = tokens[sequence.first]?.start ?? 0;
-    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month, stray };
-    return { sequence, resolved: resolve(sequence, seen), start, end: tokens[sequence.next - 1]?.end ?? 0 };
-  });
-  const amounts = amountsIn(body);
-  const phones = phonesIn(body, true);
-  const dates = sayDates(body, sequences);
-  const priced = amounts.filter(
-    (amount) => amount.mark !== undefined || (amount.per !== undefined && amount.per !== 'other' && amount.amount >= 50),
-  );
-  // A time between two dates of a run stays one: "24 Sept 14:00 to 25 Sept 14:00".
-  const taken = takenBy([...sequences.flatMap((found) => datesApart(tokens, found)), ...priced, ...phones]);
-  const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
-  const times = sayTimes(
-    body,
-    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, aliasOf(foldName(town)) ?? town, input.homePlace)[0]?.zone),
-    dates,
-  );
-  const scene: Scene = { text: body, tokens, received, dates, times, amounts };
+  const { plain, parts, body, tokens, scene, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
+  const { dates, times, amounts } = scene;
 
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');

@@ -1,0 +1,94 @@
+/**
+ * What stands in a message before anything is decided: its own part, its words, and the dates, times, amounts and phone numbers in it.
+ */
+import type { Place } from '../contract/parts.ts';
+import { foldName } from '../places/fold.ts';
+import type { Gazetteer } from '../places/gazetteer.ts';
+import { placesNamed } from '../places/search.ts';
+import { orderOf, orderSeen } from './dates/order.ts';
+import { resolve } from './dates/resolve.ts';
+import { sequencesOf } from './dates/sequences.ts';
+import { strayMonth } from './dates/stray-month.ts';
+import { currencyOf } from './money/currency.ts';
+import { amountsIn } from './money/find.ts';
+import { clean, type Clean } from './parts/clean.ts';
+import { only, split, type Part } from './parts/split.ts';
+import { datesApart, takenBy } from './parts/stretches.ts';
+import { tokensOf, type Token } from './parts/tokens.ts';
+import { datesWritten } from './parts/written.ts';
+import { phonesIn } from './people/reach.ts';
+import { countryOfZone } from './places/countries.ts';
+import { aliasOf } from './places/names.ts';
+import { sayDates } from './settle/said-dates.ts';
+import { sayTimes } from './settle/said-times.ts';
+import type { Scene, Where } from './settle/scene.ts';
+import { timesOf } from './times/find.ts';
+
+export type ReadInput = {
+  /** The message as it came, at most 200,000 characters. */
+  text: string;
+  /** `2026-11-25T09:12:00-06:00[America/Chicago]` */
+  receivedAt: string;
+  /** IANA zone in which I live; reply-by is in it. */
+  homeZone: string;
+  homePlace?: Place | undefined;
+  /** ISO 4217; the currency of the home zone's country when not given. */
+  homeCurrency?: string | undefined;
+  gazetteer: Gazetteer;
+};
+
+export type Sight = {
+  plain: Clean;
+  parts: readonly Part[];
+  /** What the sender wrote, without quotes and signature. */
+  body: string;
+  tokens: readonly Token[];
+  scene: Scene;
+  homeCountry: string | undefined;
+  homeCurrency: string | undefined;
+  phones: readonly Where[];
+  /** True for a token that belongs to a date, a price or a phone number. */
+  takenToken: (index: number) => boolean;
+};
+
+/** Look at a message; `input` as for reading it. */
+export function lookAt(input: ReadInput): Sight {
+  const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
+  const plain = clean(input.text);
+  const parts = split(plain.text);
+  const body = only(plain.text, parts, 'own', 'forwarded', 'subject');
+  const tokens = tokensOf(body);
+  const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
+  const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
+
+  const order = orderSeen(tokens) ?? orderOf(homeCountry);
+  const today = received.toPlainDate();
+  const written = datesWritten(plain.text, parts, today, order);
+  const found = sequencesOf(tokens);
+  const months = new Set(
+    found.flatMap(({ month }) => (month && (month.year === undefined || month.year >= today.year) ? [month.month] : [])),
+  );
+  const month = months.size === 1 ? [...months][0] : undefined;
+  const stray = strayMonth(tokens, found);
+  const sequences = found.map((sequence) => {
+    const start = tokens[sequence.first]?.start ?? 0;
+    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month, stray };
+    return { sequence, resolved: resolve(sequence, seen), start, end: tokens[sequence.next - 1]?.end ?? 0 };
+  });
+  const amounts = amountsIn(body);
+  const phones = phonesIn(body, true);
+  const dates = sayDates(body, sequences);
+  const priced = amounts.filter(
+    (amount) => amount.mark !== undefined || (amount.per !== undefined && amount.per !== 'other' && amount.amount >= 50),
+  );
+  // A time between two dates of a run stays one: "24 Sept 14:00 to 25 Sept 14:00".
+  const taken = takenBy([...sequences.flatMap((found) => datesApart(tokens, found)), ...priced, ...phones]);
+  const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
+  const times = sayTimes(
+    body,
+    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, aliasOf(foldName(town)) ?? town, input.homePlace)[0]?.zone),
+    dates,
+  );
+  const scene: Scene = { text: body, tokens, received, dates, times, amounts };
+  return { plain, parts, body, tokens, scene, homeCountry, homeCurrency, phones, takenToken };
+}
