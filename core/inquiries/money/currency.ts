@@ -36,6 +36,11 @@ const rupee = new Set(['INR', 'PKR', 'NPR', 'LKR']);
 const sure = new Map<string, string>([
   ['US$', 'USD'],
   ['U.S', 'USD'],
+  ['CANADIAN', 'CAD'],
+  ['AMERICAN', 'USD'],
+  ['US', 'USD'],
+  ['AUSTRALIAN', 'AUD'],
+  ['AUSSIE', 'AUD'],
   ['CA$', 'CAD'],
   ['CDN', 'CAD'],
   ['CDN$', 'CAD'],
@@ -77,7 +82,7 @@ export function currencyOf(country: string | undefined): string | undefined {
  */
 export function currenciesFor(mark: string | undefined, home: string | undefined, place: string | undefined): string[] {
   if (mark !== undefined) {
-    const known = sure.get(mark);
+    const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS)$/, ''));
     if (known) return [known];
     if (/^[A-Z]{3}$/.test(mark) && !/^(?:YEN)$/.test(mark)) return [mark];
   }

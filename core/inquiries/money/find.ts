@@ -12,21 +12,22 @@ export type Amount = {
   upTo?: number;
   /** The sign or word as written, folded; undefined where there is none. */
   mark?: string;
-  per?: 'day' | 'job' | 'hour' | 'other';
+  /** A night or a shift is a day of the job, unless a bed is paid for; what an event is depends on how many there are. */
+  per?: 'day' | 'job' | 'hour' | 'night' | 'event' | 'other';
 };
 
 const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|R(?=\s?\d{1,3}[ ,]\d{3}|\s?\d{3})|ZAR|MYR|IDR|PHP|KRW|TWD|SAR|QAR|ISK|RON|BGN|UAH|PEN|NGN|KES|EGP|VND|PKR|LKR|MXN|AED|ILS|THB|\$|£|€|¥|₹|fr\.`;
-const WORD = String.raw`dollars?|bucks|pounds?(?! of\b)|quid|euros?|francs?|franchi|franken|kronor|kroner|yen|rupees|rand`;
+const WORD = String.raw`(?:canadian|american|australian|aussie)(?: dollars?| bucks)?|us (?:dollars?|bucks)|dollars?|bucks|pounds?(?! of\b)|quid|euros?|francs?|franchi|franken|kronor|kroner|yen|rupees|rand`;
 /** "til 6 400 a day" is an hour and an amount. */
 const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))`;
 const GROUPED = String.raw`${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 /** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
-const UNIT = String.raw`day|hour|hr|night|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
-const PER = String.raw`(?:(?:a|an|per|each|every|par|pro|al|por|am|per)\s(?:shoot(?:ing)? |working |camera |(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<adverb>daily|hourly)\b|(?<phrase>day rate|for the day|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|(?:voor|für|pour|por|per) (?:de klus|de opdracht|den job|den auftrag|den einsatz|die veranstaltung|la mission|la prestation|el trabajo|el evento|il lavoro)|all told|total|in total|lump sum|fixed|in all\b|the lot\b|insgesamt|in tutto|todo incluido|tutto compreso|alles inbegrepen|alles in allem|(?:für|voor|pour|por) (?:den abend|de avond|la soirée|la noche)|,? everything included|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per|voor) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|tagesgage|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|set|pair|series|run|season|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
+const UNIT = String.raw`day|hour|hr|night|evening|shift|show|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
+const PER = String.raw`(?:(?:for )?(?:a|an|per|each|every|par|pro|al|por|am)\s(?:(?:shoot(?:ing)?|working|camera|show|event|film(?:ing)?)[ -](?=day)|(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|tag|jour|día|dia|giorno|dag|stunde|heure|hora|ora)\b|(?:\/|p\/)\s?(?:(?:show|event|shoot|shift)\s(?=day))?(?<slash>${UNIT}|tag|jour|día|dia|giorno|dag|d\b|h\b)|(?<pd>p\.?d\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<ph>p\/?h\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|(?:for )?(?:the |t')day\b(?! (?:before|after|of|we|you|i)\b)|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|(?:voor|für|pour|por|per) (?:de klus|de opdracht|den job|den auftrag|den einsatz|die veranstaltung|la mission|la prestation|el trabajo|el evento|il lavoro)|all told|total|in total|lump sum|fixed|in all\b|the lot\b|insgesamt|in tutto|todo incluido|tutto compreso|alles inbegrepen|alles in allem|(?:für|voor|pour|por) (?:den abend|de avond|la soirée|la noche)|,? everything included|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per|voor) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tagessatz|tagesgage|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|set|pair|series|run|season|package|two days|three days|four days|five days|both days|full \w+)|for (?:both|all \w+|the whole|two|three|four|five|2|3|4|5) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
 const WITH_TAX = String.raw`(?:\.-|\/-|\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
 const AMOUNT = new RegExp(
-  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n])))?(?:\s?(?<post>(?:${MARK})(?!\p{L})|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b|lakhs?\b)?(?:\s?(?:-|to|or|and)\s?(?:${MARK})?\s?(?<num2>${NUMBER})\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>(?:${MARK})(?!\p{L})|(?:${WORD})\b))?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
 );
 
@@ -45,14 +46,21 @@ function numberOf(written: string): number | undefined {
 /** Words for a day and an hour in the languages that are read. */
 const DAY = /^(?:day|d|tag|jour|día|dia|giorno|dag)$/i;
 const DAY_PHRASE =
-  /^(?:day rate|for the day|voor de dag|tagessatz|tagesgage|dagtarief|.*\b(?:la journée|den tag|el día|la jornada|la giornata|de dag))$/i;
+  /^(?:day rate|(?:for )?(?:the |t')day|voor de dag|tagessatz|tagesgage|dagtarief|.*\b(?:la journée|den tag|el día|la jornada|la giornata|de dag))$/i;
 const HOUR = /^(?:hour|hr|h|stunde|heure|hora|ora)$/i;
+const units = [
+  ['day', DAY],
+  ['hour', HOUR],
+  ['job', /^job$/i],
+  ['night', /^(?:night|evening|shift)$/i],
+  ['event', /^(?:event|gig|shoot|show|session)$/i],
+] as const;
 
 function perOf(groups: Record<string, string | undefined>): Amount['per'] | undefined {
   const unit = groups['unit'] ?? groups['slash'];
-  if (unit !== undefined)
-    return DAY.test(unit) ? 'day' : HOUR.test(unit) ? 'hour' : /^(?:event|job|gig|shoot)$/i.test(unit) ? 'job' : 'other';
+  if (unit !== undefined) return units.find(([, pattern]) => pattern.test(unit))?.[0] ?? 'other';
   if (groups['pd'] !== undefined) return 'day';
+  if (groups['ph'] !== undefined) return 'hour';
   if (groups['adverb'] !== undefined) return groups['adverb'].toLowerCase() === 'daily' ? 'day' : 'hour';
   if (groups['phrase'] === undefined) return undefined;
   return DAY_PHRASE.test(groups['phrase']) ? 'day' : 'job';
@@ -62,7 +70,7 @@ function perOf(groups: Record<string, string | undefined>): Amount['per'] | unde
 const folded = (mark: string | undefined): string | undefined => mark?.toUpperCase().replace(/\.$/, '');
 
 const SPOKEN = new RegExp(
-  String.raw`\b(?<count>an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty)\s(?<size>hundred|thousand|grand)(?:\s(?:and\s)?(?<more>one|two|three|four|five|six|seven|eight|nine)\shundred)?(?:\s(?:and\s)?(?<tens>ten|twenty|twenty-five|thirty|forty|fifty|sixty|seventy|seventy-five|eighty|ninety)\b)?(?:\s?(?<post>${WORD})\b)?(?:\s?(?<per>${PER}))?`,
+  String.raw`\b(?<count>an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty)\s(?:(?<size>hundred|thousand|grand)|(?=(?:twenty|twenty-five|thirty|forty|fifty|sixty|seventy|seventy-five|eighty|ninety)\b))(?:\s(?:and\s)?(?<more>one|two|three|four|five|six|seven|eight|nine)\shundred)?(?:\s?(?:and\s)?(?<tens>ten|twenty|twenty-five|thirty|forty|fifty|sixty|seventy|seventy-five|eighty|ninety)\b)?(?:\s?(?<post>${WORD})\b)?(?:\s?(?<per>${PER}))?`,
   'giu',
 );
 const sizes: Record<string, number> = { hundred: 100, thousand: 1000, grand: 1000 };
@@ -81,15 +89,15 @@ const tens: Record<string, number> = {
   ninety: 90,
 };
 
-/** "nine hundred a day", "a grand" */
+/** "nine hundred a day", "a grand"; "four fifty" only where a unit or a currency says that it is money. */
 function spokenIn(text: string): Amount[] {
   return [...text.matchAll(SPOKEN)].flatMap((match): Amount[] => {
     const groups = match.groups ?? {};
     const per = perOf(groups);
     const mark = folded(groups['post']);
-    if (per === undefined && mark === undefined) return [];
+    if (per === undefined && mark === undefined && groups['size'] === undefined) return [];
     const amount =
-      (numberWord((groups['count'] ?? '').toLowerCase()) ?? 0) * (sizes[(groups['size'] ?? '').toLowerCase()] ?? 0) +
+      (numberWord((groups['count'] ?? '').toLowerCase()) ?? 0) * (sizes[(groups['size'] ?? 'hundred').toLowerCase()] ?? 0) +
       (groups['more'] === undefined ? 0 : (numberWord(groups['more'].toLowerCase()) ?? 0) * 100) +
       (groups['tens'] === undefined ? 0 : (tens[groups['tens'].toLowerCase()] ?? 0));
     return [
@@ -105,16 +113,18 @@ export function amountsIn(text: string): Amount[] {
     const groups = match.groups ?? {};
     const first = numberOf(groups['num'] ?? '');
     if (first === undefined) continue;
-    const second = groups['num2'] === undefined ? undefined : numberOf(groups['num2']);
+    const other = groups['num2'] ?? groups['num3'];
+    const second = other === undefined ? undefined : numberOf(other);
     const thousand = groups['k'] !== undefined || (groups['k2'] !== undefined && first < 100);
-    const amount = thousand ? Math.round(first * 1000) : first;
+    const times = /^l/i.test(groups['k'] ?? '') ? 100_000 : 1000;
+    const amount = thousand ? Math.round(first * times) : first;
     const upTo =
       second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;
     const mark = folded(groups['pre'] ?? groups['post']);
     const per = perOf(groups);
     // "0600 daily" is an hour.
     if (mark === undefined && groups['num']?.startsWith('0')) continue;
-    if (mark === undefined && !thousand && amount < (per === undefined ? 100 : 50)) continue;
+    if (mark === undefined && !thousand && amount < (per === undefined ? 100 : per === 'hour' ? 15 : 50)) continue;
     const lead = /^\s/.exec(match[0])?.[0].length ?? 0;
     found.push({
       start: match.index + lead,

@@ -6,6 +6,7 @@ import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
 import { currenciesFor } from '../money/currency.ts';
 import type { Amount } from '../money/find.ts';
 import { sentenceAround } from '../parts/sentences.ts';
+import { phrases } from '../phrases.ts';
 import type { Where } from './scene.ts';
 
 type Budget = z.infer<typeof BudgetSchema>;
@@ -13,44 +14,96 @@ type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'a
 
 const OFFERED =
   /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|we have|i have|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok)\b/gi;
-const STRONG =
-  /\b(?:budget(?:ed)?|day rate|our rate|the rate|rate is|rate of|rate:|pays?|paying|fee|honorarium|offer(?:ing)?|can (?:do|go|offer|afford)|allocated|set aside)\b/i;
+/** The words before an amount that make it an offer: a word for pay, somebody who can give so much, a purse that holds it. */
+const STRONG = new RegExp(
+  `${phrases(
+    `
+    budget | budgeted | day-rate | our/the rate | rate is/of/: | pay/pays/paying | fee | honorarium | offer/offers/offering | allocated | set aside | would
+    {able} be? only? do/go/offer/afford/pay/give/manage/stretch/run/spend/find/spare
+    {purse} ... has/have/had/covers/cover/allows/allow/approved/agreed/gives/give/stretches/runs/goes/is/got/voted/released | {purse} :
+    this year/time it's/it_is/is/we_have/we_can/we've | same ... as last year/time
+  `,
+    {
+      able: `can | could | able to | willing to | happy to | prepared to | allowed to | authorised to | authorized to`,
+      purse: `grant | fund | funds | funding | kitty | pot | purse | committee | board | trustees | council | client | treasurer | society | parish | family | parents | school`,
+    },
+  )}|\\brate:`,
+  'i',
+);
+const STRONG_AFTER =
+  /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|do\b|cover (?:it|that|this)|work\b)/i;
 const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
 const JOB_AFTER =
-  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series)|for (?:all|both|the) (?:\w+ )?(?:days|shifts|nights|evenings))\b/i;
-const RATE_WORDS = /\b(?:day[- ]rate|daily rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
+  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|all (?:two|three|four|five))\b)/i;
+const RATE_WORDS =
+  /(?<!half[- ])\b(?:day[- ]rate|daily rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
 const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
+/** "2 days at", "3 x"; and after the amount "x 2 days" */
+const TIMES_DAYS = /(?:\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
+const DAYS_TIMES = /^\s?[x×]\s?(?:\d|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize|donat\w*|fundrais\w*|revenue|turnover|worth|valued|insurance|liability|cover of|deposit|invoice|last year|last time|previous\w*|paid|per diem|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|members|equipment|rental|hire of|sponsor\w*|grant|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|charged|other (?:guy|videographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize(?: money| fund| pot)?|donat\w*|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor\w*|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+const ELSE_AFTER =
+  /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
-const PAST_PRICE = /\b(?:last (?:year|time|month)|previous\w*|used to|cost us|charged us|we paid|paid)\b/gi;
+const PAST_PRICE =
+  /\b(?:last (?:year|time|month)|previous\w*|used to|costs? us|charged|charges us|(?:he|she|they) charges?|paid(?=[^,]*$)|spent|quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
+const STILL_OFFERED =
+  /\b(?:now|again|can (?:do|go|offer|pay)|(?:but|so|now|this (?:year|time)),? (?:\w+ ){0,2}(?:we|i|they|it|this)(?:'\w+)?)\b/i;
+const STILL_OFFERED_AFTER = /^[^.?!;]{0,16}\b(?:now|this (?:year|time))\b/i;
+const NOT_WANTED_AFTER =
+  /^(?:[^.?!;]{0,20}\b(?:too (?:much|high|dear|steep|rich|expensive)|elsewhere)|\s(?:last (?:year|time|month)|in 20\d\d)\b)/i;
+/** "The cake is £300", "the DJ wants", "booths are": what has a price of its own. */
+const HAS_PRICE =
+  /(?:\b(?:the|our|their|an?|my|each|every)\s((?:[\p{L}'-]{1,20}\s){1,3})|(?:^\s*|[.!?;:\n]\s?|,\s|\band\s)(\p{L}{3,20}s\s))(?:costs?|is|was|are|were|is getting|comes? to|sells? for|goes for|wants?|asks?(?: for)?|eat for|starts? at)(?: (?:us|about|around|only|just|nearly|over|from))?\s$/iu;
+const PRICE_OF_WORK =
+  /\b(?:budget|fee|rate|pay|offer|price|figure|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
+/** "We pay our stewards £15" */
+const PAYS_OTHERS =
+  /\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
 
-/** The word for money and the word for something else that stand nearest before an amount. */
+/** What may follow a number that bears no sign of money: no noun that it would count. */
+const ENDS =
+  /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|max\w*|[a-z]+ rate)\b|ish\b)/i;
+const SMALLEST_OFFER = 40;
+
+/** Where the last match of a pattern ends; -1 where there is none. */
 function lastIndex(pattern: RegExp, text: string): number {
   let last = -1;
   for (const match of text.matchAll(pattern)) last = match.index + match[0].length;
   return last;
 }
 
+/** How surely an amount is what they offer; under 0 it is the price of something else. */
 function weigh(text: string, amount: Amount, previous: number): number {
   if (amount.per === 'other') return -1;
   const sentence = sentenceAround(text, amount.start, amount.end);
-  const before = text.slice(Math.max(sentence.start, amount.start - 110, previous), amount.start);
+  // What an earlier price is of stands before this one: "$75 per diem and".
+  const since = text.slice(Math.max(sentence.start, amount.start - 110, previous), amount.start);
+  const before = previous > 0 && previous >= sentence.start ? since.slice(ELSE_AFTER.exec(since)?.[0].length ?? 0) : since;
   const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 40));
-  const offered = lastIndex(OFFERED, before);
-  const otherwise = lastIndex(ELSE, before);
   const past = lastIndex(PAST_PRICE, before);
-  if (past >= 0 && !/\bcan (?:do|go|offer|pay)\b/i.test(before.slice(past)) && !/\b(?:this year|now|same|again)\b/i.test(before)) return -1;
-  const afterElse =
-    /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|seats|insurance|liability|members|students|runners|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i.test(
-      after,
-    );
-  if (afterElse) return -1;
+  const told = past >= 0 ? before.slice(0, past) : '';
+  const still =
+    STILL_OFFERED.test(before.slice(Math.max(past, 0))) ||
+    STILL_OFFERED_AFTER.test(after) ||
+    /\b(?:now|again|same[^,.;]{0,30}|this year)$/i.test(told);
+  if (past >= 0 && !still) return -1;
+  if (ELSE_AFTER.test(after) || NOT_WANTED_AFTER.test(after) || PAYS_OTHERS.test(before)) return -1;
+  const [, named, many] = HAS_PRICE.exec(before) ?? [];
+  const priced = named ?? many;
+  if (priced !== undefined && !PRICE_OF_WORK.test(priced)) return -1;
+  const daily = amount.per !== undefined && amount.per !== 'job';
+  // A price after a comma is told by its own part of the sentence: "hot lunch, $675/day".
+  const part = before.split(amount.per === 'night' ? /\n/ : daily ? /,\s|\s(?:and|plus)\s/i : /,\s/).at(-1) ?? '';
+  const offered = lastIndex(OFFERED, part);
+  const otherwise = lastIndex(ELSE, part);
   // "kit fee" ends with a word for an offer and is none.
   if (otherwise >= 0 && otherwise >= offered) return -1;
-  const daily = amount.per === 'day' || amount.per === 'hour';
-  const strong = STRONG.test(before) || /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate)/i.test(after);
-  if (amount.mark === undefined && amount.per === undefined && !strong) return -1;
+  const strong = STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
+  if (amount.mark === undefined && amount.per === undefined && (!strong || !ENDS.test(after))) return -1;
+  // Nobody works for the price of a ticket.
+  if (!daily && amount.amount < SMALLEST_OFFER && !strong) return -1;
   let score = 0;
   if (daily) score += 2;
   if (amount.per === 'job') score += 1.5;
@@ -70,17 +123,17 @@ export function budgetOf(
   taken: (where: Where) => boolean,
   { days, ...currencies }: { days: number | undefined; home: string | undefined; place: string | undefined },
 ): BudgetRead {
-  const marked = amounts.filter((amount) => amount.mark !== undefined && amount.per !== 'other');
-  const offers: { amount: Amount; score: number }[] = [];
   let previous = 0;
-  for (const amount of amounts) {
-    if (taken(amount) && amount.mark === undefined && amount.per === undefined) continue;
+  const weighed = amounts.flatMap((amount) => {
+    if (taken(amount) && amount.mark === undefined && amount.per === undefined) return [];
     const score = weigh(text, amount, previous);
     previous = amount.end;
-    // The only price in a message is the offer, unless its words say otherwise.
-    const only = marked.length === 1 && marked[0] === amount && score >= 0.5;
-    if (score >= 1.5 || only) offers.push({ amount, score });
-  }
+    return [{ amount, score }];
+  });
+  // The only price in a message is the offer, unless its words say otherwise; beside prices of other things it must be no small one.
+  const prices = weighed.filter(({ amount }) => amount.mark !== undefined);
+  const open = prices.filter(({ amount, score }) => score >= 0 && (prices.length === 1 || amount.amount >= 100));
+  const offers = weighed.filter((one) => one.score >= 1.5 || (one.score >= 0.5 && open.length === 1 && open[0] === one));
   const best = offers.toSorted((a, b) => b.score - a.score)[0];
   if (!best) return { where: [], choices: [] };
   const { amount } = best;
@@ -97,7 +150,9 @@ export function budgetOf(
     /^,?\s?or\s(?:maybe )?$/i.test(text.slice(amount.end, other.start)) ||
     /^,?\s?or\s(?:maybe )?$/i.test(text.slice(other.end, amount.start));
   const rivals = [
-    ...offers.filter((other) => other.amount.amount !== amount.amount && other.score >= best.score - 0.5),
+    ...offers.filter(
+      (other) => other.amount.amount !== amount.amount && other.score >= best.score - 0.5 && !sums(amount, other.amount, days),
+    ),
     ...amounts
       .filter(
         (other) =>
@@ -125,6 +180,10 @@ export function budgetOf(
   return { budget, where, choices: [] };
 }
 
+/** "450 a day, 900 in all": two amounts that say the same. */
+const sums = (one: Amount, other: Amount, days: number | undefined): boolean =>
+  one.per === 'day' && days !== undefined && days > 1 && other.amount === one.amount * days;
+
 /** The unit of time of one of several amounts, where it has one. */
 function perPart(text: string, amount: Amount, days: number | undefined): Pick<Budget, 'per'> {
   const per = perOf(text, amount, days);
@@ -136,6 +195,10 @@ function perOf(text: string, amount: Amount, days: number | undefined): 'day' | 
   const sentence = sentenceAround(text, amount.start, amount.end);
   const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
   const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 50));
+  if (amount.per === 'night' || amount.per === 'event')
+    return days === 1 ? 'job' : amount.per === 'night' && days !== undefined ? 'day' : undefined;
+  if (days !== 1 && /^\seach\b/i.test(after)) return undefined;
+  if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after)) return 'day';
   if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,42}\bfor the day\b/i.test(after)) return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
   return JOB_WORDS.test(around) || JOB_AFTER.test(after) || days === 1 ? 'job' : undefined;

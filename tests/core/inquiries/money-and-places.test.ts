@@ -23,6 +23,13 @@ describe('budget', () => {
     ['$75/hr.', { amount: 75, currency: 'USD', per: 'hour' }],
     ['Tickets are $45. Budget $2,000 all in.', { amount: 2000, currency: 'USD', per: 'job' }],
     ['We can pay $400.', { amount: 400, currency: 'USD', per: 'job' }],
+    ['$450 a shift.', { amount: 450, currency: 'USD', per: 'job' }],
+    ['The grant covers $800 for video.', { amount: 800, currency: 'USD', per: 'job' }],
+    ['Would 400 do?', { amount: 400, currency: 'USD', per: 'job' }],
+    ['Pays four fifty for the day.', { amount: 450, currency: 'USD', per: 'day' }],
+    ['Last year we paid $400, this year it is $450.', { amount: 450, currency: 'USD', per: 'job' }],
+    ['There is $75 per diem and $450 a day.', { amount: 450, currency: 'USD', per: 'day' }],
+    ['They pay 600 Canadian for the night.', { amount: 600, currency: 'CAD', per: 'job' }],
     ['Hotel is $140 a night, we pay $900 a day.', { amount: 900, currency: 'USD', per: 'day' }],
   ])('%s', (words, said) => expect(budget(words)).toEqual(said));
 
@@ -30,6 +37,27 @@ describe('budget', () => {
     expect(budget('We raised $40,000 and sold 300 tickets at $25 each.')).toBeUndefined();
     expect(budget('Last year’s video cost us $2,200.')).toBeUndefined();
   });
+  test.each([
+    'We have had one quote of $1,250.',
+    'The cake alone is $300!',
+    'The band is getting $1,500.',
+    'We pay our stewards $15 an hour.',
+    'Our whole event budget is $20,000.',
+    'There is a $1,000 first prize.',
+    'We charge $15 at the door.',
+    'You can stay at the inn, $89 a night.',
+    'We expect 1,500 people.',
+  ])('%s', (words) => expect(budget(words)).toBeUndefined());
+
+  test.each([
+    ['$450 per night.', 'day', 450],
+    ['2 days at $450.', 'day', 450],
+    ['$450 x 2 days.', 'day', 450],
+    ['450 a day, 900 in all.', 'day', 450],
+    ['$900 to cover both days.', 'job', 900],
+  ])('two days: %s', (words, per, amount) =>
+    expect(facts(`Can you film in Fargo on 12 and 13 December? ${words}`).budget).toEqual({ amount, currency: 'USD', per }),
+  );
 
   test('a part of a long row of digits is no amount', () => {
     expect(budget('Budget is 99999999999999999999 USD a day.')).toBeUndefined();
