@@ -36,8 +36,8 @@ export function ordinalWord(lower: string): number | undefined {
 }
 
 const monthWords = [
-  'january jan',
-  'february feb febr',
+  'january jan jänner',
+  'february feb febr feber',
   'march mar',
   'april apr',
   'may',

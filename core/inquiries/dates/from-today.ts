@@ -121,6 +121,10 @@ function resolveNthWeekend({ nth, month, year }: Relative & { kind: 'nthWeekend'
 }
 
 function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: PlainDate): Choices {
+  if (relative.month === undefined) {
+    const { year, month } = today.with({ day: 1 }).add({ months: relative.ahead });
+    return one(lastDay(year, month));
+  }
   const year = relative.year ?? (before(lastDay(today.year, relative.month), today) ? today.year + 1 : today.year);
   const last = lastDay(year, relative.month);
   return { dates: [[last]], past: before(last, today) };

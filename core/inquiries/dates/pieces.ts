@@ -15,7 +15,9 @@ export type Relative =
   | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined }
   /** A day that only its country's custom tells. */
   | { kind: 'unknown' }
-  | { kind: 'monthEnd'; month: number; year: number | undefined };
+  | { kind: 'monthEnd'; month: number; year: number | undefined }
+  /** The last day of this month or the next. */
+  | { kind: 'monthEnd'; ahead: number; month?: undefined };
 
 export type Atom = {
   first: number;

@@ -53,6 +53,7 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   if (abroad !== undefined) return atom(1, { kind: 'days', days: abroad });
   if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
   return (
+    endOfMonth(tokens, index) ??
     feastAt(tokens, index) ??
     besideAt(tokens, index) ??
     namedDayAt(tokens, index) ??
@@ -60,6 +61,23 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     monthPhrase(tokens, index) ??
     weekdayPhrase(tokens, index)
   );
+}
+
+/** "by the end of May", "before the end of this month": with a word for a closing date it is the last day; "at the end of May" is no day. */
+function endOfMonth(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  if (!/^(?:by|before|until|till|than)$/.test(word(-1))) return undefined;
+  const at = word(0) === 'the' ? 1 : 0;
+  if (word(at) === 'month' && word(at + 1) === 'end')
+    return { first: index, next: index + at + 2, relative: { kind: 'monthEnd', ahead: 0 } };
+  if (word(at) !== 'end' || word(at + 1) !== 'of') return undefined;
+  const which = word(at + 2);
+  if (/^(?:the|this|next)$/.test(which) && word(at + 3) === 'month')
+    return { first: index, next: index + at + 4, relative: { kind: 'monthEnd', ahead: which === 'next' ? 1 : 0 } };
+  const month = monthAt(tokens, index + at + 2);
+  if (!month) return undefined;
+  const year = yearAt(tokens, month.next);
+  return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
 }
 
 /** Days of the calendar that bear a name: with them a month and a day are said. */
@@ -122,6 +140,8 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   const tail = word(at) === "'" ? 1 : 0;
   if (word(at + tail) === 'time' && leads)
     return { first: index, next: index + at + tail + 1, relative: { kind: 'days', days: count * size } };
+  if (size >= 7 && /^(?:today|tomorrow)$/.test(word(at)))
+    return { first: index, next: index + at + 1, relative: { kind: 'days', days: count * size + (word(at) === 'tomorrow' ? 1 : 0) } };
   if (word(at) === 'from' && (word(at + 1) === 'today' || word(at + 1) === 'now'))
     return { first: index, next: index + at + 2, relative: { kind: 'days', days: count * size } };
   if (word(at) === 'from' && word(at + 1) === 'tomorrow')

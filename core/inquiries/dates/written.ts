@@ -91,7 +91,11 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   const third = s2?.tight && s2.text === mark && c?.tight && c.num !== undefined ? c : undefined;
   const trailing = (next: number): boolean => {
     const after = tokens[next];
-    return after !== undefined && after.tight && (/^\p{L}/u.test(after.text) || /^[%/:]$/.test(after.text));
+    return (
+      after !== undefined &&
+      after.tight &&
+      (/^\p{L}/u.test(after.text) || /^[%/]$/.test(after.text) || (after.text === ':' && tokens[next + 1]?.tight === true))
+    );
   };
   if (third) {
     if (trailing(index + 5)) {

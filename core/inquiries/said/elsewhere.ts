@@ -35,8 +35,8 @@ export const wrapElsewhere = `${words(`
 `)}|${short('ende | fin | fine | final | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
   rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)
-  réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-moi|confirme[rz]?|faire savoir|(?:me|nous) (?:dire|prévenir|confirmer)|savoir|tenez-(?:moi|nous)
-  respuesta|respond\\w*|contest\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|conf[ií]rm\\w*|presupuesto|propuesta
+  réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-(?:moi|nous)|confirme[rz]?|faire savoir|(?:me|nous) (?:dire|prévenir|confirmer)|savoir|tenez-(?:moi|nous)
+  respuesta|respond\\w*|cont[eé]st\\w*|dime|dinos|dígame|díganos|avísa\\w*|avisa\\w*|conf[ií]rm\\w*|presupuesto|propuesta
   risposta|rispond\\w*|conferma\\w*|fammi sapere|facci sapere|fateci sapere|preventivo|sapere
   antwoord\\w*|horen|hoor|reactie|reageer|laat (?:je )?(?:het )?(?:me |mij |ons )?weten|bevestig\\w*|offerte
 `

@@ -22,10 +22,14 @@ const sent = phrases(`
   your? quote/price/rate/number/figure/offer/proposal/estimate/cost/fee/terms/reply/answer/response/decision/ok/yes back? in? with us/me | need/want/have ... quote/price/rate/number/figure/offer/proposal/estimate/reply/answer/yes/no/response/decision/name/names/confirmation/commitment
 `);
 const latest = phrases(`
-  closing/close/cut-off/due date/day/time for/of quotations/quotation/quotes/quote/bids/bid/tenders/tender/proposals/offers/submissions/replies/answers/responses | quotation/quote/bid/tender/proposal/offer cut-off | latest/last/final reply/answer/response | last/final/latest date/day/moment/call for/to reply/replies/answer/answers/respond/responses/quote/quotes/quotation/quotations/offers/tenders/confirm/confirmation/proposals/bids | reply/response/answer window closes
+  my/our/the deadline/cut-off for/on crew/crewing/booking/bookings/this/it/answers/replies/quotes/yes/no | closing/close/cut-off/due date/day/time for/of quotations/quotation/quotes/quote/bids/bid/tenders/tender/proposals/offers/submissions/replies/answers/responses | quotation/quote/bid/tender/proposal/offer cut-off | latest/last/final reply/answer/response | last/final/latest date/day/moment/call for/to reply/replies/answer/answers/respond/responses/quote/quotes/quotation/quotations/offers/tenders/confirm/confirmation/proposals/bids | reply/response/answer window closes
 `);
 
+/** Labels of a form: "Closing: ", "Reply wanted: ", "When do I need to know: ". */
+const labels = String.raw`(?:^|[\n.] ?)\s*(?:clos(?:ing|es|ed)|close date|(?:reply|response|answer|decision|deadline|rsvp|quotes?|bids?|cut-?off)\b[\w /]{0,24}|when (?:do|must|would) (?:i|we|you) (?:need|have|want) (?:to know|an answer|to hear|to decide|it|a reply)(?: by)?)\s?[:=-]`;
+
 export const replyWanted = [
+  labels,
   `(?:${settled}|${sent})${by}`,
   `${deciding}${onOrBy}`,
   String.raw`${latest}(?:\s(?:for|to)\s\p{L}{3,12})?(?:\s(?:is|by|on|at))?`,

@@ -263,6 +263,7 @@ function joinedUp(text: string, sets: readonly DateMention[]): boolean {
     const between = text.slice(previous.end, mention.start);
     return (
       between.length <= 160 &&
+      (mention.readings[0]?.[0] ?? '') >= (previous.readings[0]?.[0] ?? '') &&
       !(TWO_OCCASIONS.test(between) && AN_OCCASION.test(previous.before)) &&
       !/\b(?:or|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||

@@ -37,9 +37,12 @@ const SET_UP_AFTER = /^ (?:aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|m
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
-/** "bis zum 15. Februar Bescheid" */
+/** "bis zum 15. Februar, 17 Uhr Bescheid" */
 const ANSWER_AFTER =
-  /^[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*|laten weten|wissen|zusagen|me dire|savoir)/i;
+  /^(?:, \d{1,2}(?:[:.]\d\d)? uhr)?[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*|laten weten|wissen|zusagen|me dire|savoir)/i;
+/** "25 May is our cut-off", "Thursday is when I have to tell them", "the 12th at the very latest" */
+const DEADLINE_AFTER =
+  /^,? (?:is|being|would be|will be|=) (?:(?:(?:our|my|the|your|client's) )?(?:\p{L}+ )?(?:cut-?off|deadline|closing date|latest|last (?:day|date|moment))\b|(?:when|the day|the date) (?:i|we|they) (?:have|need|must|had|want|will|'ll|decide|choose|pick)\b)|^,? (?:at|as) (?:the )?(?:very |absolute )?(?:latest|outside|deadline|cut-?off)\b/iu;
 /** "By Friday noon please." */
 const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
 const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
@@ -56,6 +59,7 @@ export const TO_NUMBER =
 const OTHER_HOUR =
   /\b(?:\d{1,2}(?:[:.]\d\d)?\s?[ap]m|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s[ap]m)?|noon)\s?,/i;
 const AFTER_REACH = 40;
+const DEADLINE_REACH = 60;
 
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
 export function nearest(
@@ -88,7 +92,12 @@ export function nearest(
   if (!isDate && !/\bfor an?\s$/i.test(before) && (starts || (MINE_AFTER.test(following) && last?.cue !== 'wrap')))
     return { cue: 'call', end: 0, after: false };
   if (!isDate && SET_UP_AFTER.test(following)) return { cue: 'call', end: 0, after: false };
-  if (isDate && ANSWER_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
+  if (
+    isDate &&
+    (ANSWER_AFTER.test(text.slice(tail.start, tail.start + AFTER_REACH)) ||
+      DEADLINE_AFTER.test(text.slice(tail.start, tail.start + DEADLINE_REACH)))
+  )
+    return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };

@@ -40,14 +40,24 @@ function converted(scene: Scene, wall: string, zone: string | undefined): string
   return Temporal.PlainDateTime.from(wall).toZonedDateTime(zone).withTimeZone(home).toPlainDateTime().toString({ smallestUnit: 'minute' });
 }
 
+const PART_REACH = 16;
+
 /** A time without morning or evening: the one that is still to come on that day; both where both are. */
-function hoursOf(time: SaidTime): number[] {
+function hoursOf(time: SaidTime, text: string): number[] {
   const { minutes, open, bare } = time.from;
+  const part = /\b(?:morning|afternoon|evening|night)\b/i.exec(
+    text.slice(time.date ? time.date.end : time.start - PART_REACH, time.start),
+  )?.[0];
+  if (open && part !== undefined && minutes < 720) return [/morning/i.test(part) ? minutes : minutes + 720];
   // "by 10:00" is written as clocks show it; "by 10" may be either.
   if (!open || (!bare && minutes >= 7 * 60 && minutes % 60 === 0)) return [minutes];
   if (minutes >= 60 && minutes < 7 * 60) return [minutes + 720];
   return minutes === 720 ? [720] : [minutes, minutes + 720];
 }
+
+const LATEST =
+  /^[\s,(]*(?:please|pls|thanks|if (?:you can|possible))?[\s,(]*(?:at (?:the )?)?(?:latest|by|before|no later than)(?: at)?\s$/i;
+const LATEST_REACH = 36;
 
 /** Decide by when; nothing where no answer is asked for by a time. */
 export function replyOf(scene: Scene): ReplyBy {
@@ -55,15 +65,24 @@ export function replyOf(scene: Scene): ReplyBy {
   const nowWall = later(scene, 0);
   const within = withinOf(scene);
   const asked = scene.dates.filter((mention) => mention.said === 'reply' && !mention.past);
-  const date = asked[0];
+  // "I'm confirming crew on Friday, so let me know by Thursday": the closing date is mine.
+  const closing = asked.filter(({ by }) => by);
+  const mine = closing.length > 0 ? closing : asked;
+  const date = mine[0];
   // Two days by which somebody answers somebody: one of them is not mine.
-  const rivals = asked.filter((mention) => mention.readings.length === 1 && mention.explicit);
+  const rivals = mine.filter((mention) => mention.readings.length === 1);
   const days = [...new Set(rivals.map((mention) => mention.readings[0]?.at(-1) ?? ''))];
   if (days.length > 1) return { where: rivals, choices: days.map((on) => `${on}T23:59`) };
   const time = scene.times.find(
     (one) =>
       (one.said === 'reply' && (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
-      (one.date !== undefined && one.date === date && one.said === undefined),
+      (one.date !== undefined && one.date === date && one.said === undefined) ||
+      // "by 31 August please, latest noon"
+      (date !== undefined &&
+        one.date === undefined &&
+        one.start >= date.end &&
+        one.start - date.end <= LATEST_REACH &&
+        LATEST.test(scene.text.slice(date.end, one.start))),
   );
   if (!date && !time) return within ?? { where: [], choices: [] };
   if (time?.zone === UNKNOWN_ZONE) return { where: [time], choices: [] };
@@ -77,7 +96,7 @@ export function replyOf(scene: Scene): ReplyBy {
       ? scene.dates.findLast((mention) => mention.end <= time.start && mention.readings.length === 1)
       : undefined;
     const on = that ? Temporal.PlainDate.from(that.readings[0]?.at(-1) ?? today) : today;
-    const walls = hoursOf(time).map((minutes) => converted(scene, wallOf(on, minutes), time.zone));
+    const walls = hoursOf(time, scene.text).map((minutes) => converted(scene, wallOf(on, minutes), time.zone));
     const ahead = walls.filter((wall) => wall > nowWall);
     if (ahead.length === 1) return { wall: ahead[0] as string, where, choices: [] };
     return {
@@ -95,7 +114,7 @@ export function replyOf(scene: Scene): ReplyBy {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
     const plain = Temporal.PlainDate.from(on);
-    if (time && !time.to) walls.push(...hoursOf(time).map((minutes) => converted(scene, wallOf(plain, minutes), time.zone)));
+    if (time && !time.to) walls.push(...hoursOf(time, scene.text).map((minutes) => converted(scene, wallOf(plain, minutes), time.zone)));
     else if (CLOSE.test(clause)) walls.push(wallOf(plain, OFFICE_CLOSES), wallOf(plain, 23 * 60 + 59));
     else if (partOf(scene.text, date.end) !== undefined)
       walls.push(wallOf(plain, partOf(scene.text, date.end) as number), wallOf(plain, 23 * 60 + 59));

@@ -3,13 +3,16 @@
  */
 import type { Resolved } from '../dates/resolve.ts';
 import type { Sequence } from '../dates/sequences.ts';
-import { CUE_REACH } from '../said/cues.ts';
+import { CUE_REACH, type Cue } from '../said/cues.ts';
 import { sentenceAround } from '../parts/sentences.ts';
+import { dueBy } from './answer-by.ts';
 import { nearest, tailOf } from './nearest.ts';
-import type { DateMention } from './scene.ts';
+import type { DateMention, Where } from './scene.ts';
 
 const BY =
   /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b[^,;]{0,28}$/i;
+/** "the 12th at the very latest" */
+const AT_LATEST = /^,? at (?:the )?(?:very |absolute )?(?:latest|outside)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
   /\b(?:moved|moving|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
@@ -23,6 +26,20 @@ const VOID_ROW =
   /^\s*(?:[-+]\s?)?(?:wrong|old|was|not|before|previously|formerly|used to be|cancelled|first version|out)\b[^:=>\n]{0,12}[:=>-]\s[^\n]{0,40}$/i;
 const VOID_LABEL = /\b(?:wrong|old|used to be|previously)\s?[:=]\s[^.;\n]{0,40}$/i;
 const VOID_AFTER = /^\s?(?:[>:=-]{1,2})\s?(?:no|not|cancelled|off|taken|gone|filled)\b/i;
+
+/** "|Fri 6 Aug, 2 PM|Ely|rig|": a row whose own cell says that the day is for setting up or taking down. */
+const ROW_KIND =
+  /(?:[|\t]|,\s|\s-\s|:\s)\s*(?:(rig(?:ging)?|set-?up|load-?in|build|bump-?in|get-?in|install)|de-?rig|strike|load-?out|get-?out|bump-?out|travel|prep|rest|off)(?: day)?\s*(?:[|]\s*)?$/i;
+const LONGEST_ROW = 120;
+
+function rowKind(text: string, { start, end }: Where): Cue | undefined {
+  const from = text.lastIndexOf('\n', start - 1) + 1;
+  const to = text.indexOf('\n', end);
+  const row = text.slice(end, to < 0 ? text.length : to);
+  if (start - from > LONGEST_ROW || row.length > LONGEST_ROW) return undefined;
+  const kind = ROW_KIND.exec(row);
+  return kind ? (kind[1] ? 'call' : 'other') : undefined;
+}
 
 /** Say of every date what it is a date of. */
 export function sayDates(
@@ -94,18 +111,26 @@ export function sayDates(
         by: false,
         before,
       };
+    const by = (BY.test(before) && hit.cue !== 'call') || AT_LATEST.test(text.slice(item.end, item.end + 28));
     return {
       ...item.resolved,
       start: item.start,
       end: item.end,
       sequence: item.sequence,
-      said: hit.cue,
+      said: by ? closing(text, item, hit.cue) : (rowKind(text, item) ?? hit.cue),
       weak: hit.weak === true,
-      by: BY.test(before),
+      by,
       before,
     };
   });
   return corrected(text, beside(text, said));
+}
+
+/** What a closing date is one of, where its clause tells more than the nearest word. */
+function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefined {
+  if (cue !== undefined && cue !== 'event' && cue !== 'show' && cue !== 'reply') return cue;
+  const due = dueBy(text, item);
+  return due === 'answer' ? 'reply' : due === 'theirs' && cue === 'reply' ? 'other' : cue;
 }
 
 /** "by next Tuesday, 25 May": a date beside another says the same day again, of the same thing. */

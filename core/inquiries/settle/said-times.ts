@@ -91,16 +91,19 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
       continue;
     }
     const end = across.get(time);
+    const ofDate = date?.said === 'call' && !time.to && (hit.cue === undefined || hit.cue === 'event') && !end ? 'call' : undefined;
     const cue = until
       ? 'wrap'
-      : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
-        ? end
-        : hit.cue;
+      : ofDate
+        ? ofDate
+        : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
+          ? end
+          : hit.cue;
     const over =
       (pastBefore(text, sentence.start, time.start) || date?.said === 'past' || VOID.test(text.slice(sentence.start, time.start))) &&
       cue !== 'reply';
     // "10am call Friday": the weekday is the call's, not the event's.
-    if (date?.weekdayOnly && date.said === undefined && (cue === 'call' || cue === 'wrap' || cue === 'reply')) date.said = cue;
+    if (date?.said === undefined && date && (cue === 'reply' || (date.weekdayOnly && (cue === 'call' || cue === 'wrap')))) date.said = cue;
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
     said.push({
       ...time,

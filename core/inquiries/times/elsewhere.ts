@@ -2,6 +2,7 @@
  * Hours as they are spoken in German, French, Spanish, Italian and Dutch: "halb acht", "huit heures et demie", "las siete y cuarto", "kwart over zes".
  */
 import type { Token } from '../parts/tokens.ts';
+import { numberWord } from '../words.ts';
 
 type Tokens = readonly Token[];
 /** `next` is the index after the last word. */
@@ -40,7 +41,8 @@ export function spokenElsewhere(tokens: Tokens, index: number): Spoken | undefin
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
   const first = word(0);
   // "halb acht", and "half acht" with a Dutch number, are half an hour before; "half eight" is read elsewhere.
-  if (first === 'halb' || (first === 'half' && tokens[index + 1]?.num === undefined && hourWords.has(word(1)))) {
+  const dutch = first === 'half' && tokens[index + 1]?.num === undefined && numberWord(word(1)) === undefined && hourWords.has(word(1));
+  if (first === 'halb' || dutch) {
     const hour = hourAt(tokens, index + 1);
     return hour === undefined || hour > 12 ? undefined : { ...half(hour), next: index + 2 };
   }

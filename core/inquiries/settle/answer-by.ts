@@ -1,0 +1,57 @@
+/**
+ * Closing dates of which nothing nearer tells what is due: whether an answer is wanted by then, or somebody else has something to do.
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import type { Where } from './scene.ts';
+
+/** What is wanted of me by a closing date: to say something, to name a price, to be settled. */
+const ANSWERED = anyOf(`
+  know | knowing | hear | heard | word | yes | no | ok | okay | y/n | y or n | nod | thumbs up | say | says | tell | told | shout | holler | ans | answer* | repl* | respon* | revert* | confirm* | acknowledg* | accept* | declin* | advise* | inform* | notif* | communicat* | feedback | decid* | decision* | commit* | interest* | availab* | apply | applications
+  ring | call | phone | text | txt | msg | message* | mail | email | e-mail | whatsapp | wa | dm | ping | write | contact | drop me/us | drop a line | line | get back | come back | get in touch | reach | touch base | be in touch
+  quote* | quotation* | price* | pricing | figure* | charge* | fee | fees | rate | rates | costs | costing* | estimate* | offer* | bid | bids | tender* | proposal* | terms | number | numbers | ballpark
+  finalise* | finalize* | settle* | sort | sorted | sorting | lock in | lock you/this/it/crew/the_crew in? | close this/it/that off/out/down? | wrap this up | crew confirmed | crew | team | name | names | melde* | meldung | bescheid | zusag* | angebot | dire | dites-moi/nous | dis-moi/nous | répon* | répond* | savoir | devis | contest* | contést* | dime | dinos | avísa* | respóndenos/respóndeme | respuesta | hoor | weten | offerte | sapere | risposta
+  can wait | wait is | book | pencil* | hold* | wait | waiting | grab | snap | want it | want this | take it | hoping
+`);
+/** What the sender promises, or others have to do, by a day. */
+const PROMISED = anyOf(
+  `
+  {they} ... {tell} ... | {they} know | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
+  speakers/guests/delegates/exhibitors/attendees/members/players/teams/parents/sponsors/artists/bands/entrants/participants/runners/students/pupils/volunteers/traders/stallholders ... must/have/has/need/needs/should/will/are/is
+`,
+  {
+    they: `we'll | i'll | they'll | he'll | she'll | we will | i will | they will | he will | she will | i'm going to | we're going to | we are going to | i am going to`,
+    tell: `let you/u | tell you/u | send | share | give you/u | mail | email | text you/u | call you/u | ring you/u | get back | come back | confirm`,
+  },
+);
+/** What is due by a day and is no answer. */
+const THINGS = anyOf(`
+  entries | registration | registrations | registering | tickets | ticket | deposit | deposits | payment* | payable | paid | pay | invoice* | insurance | certificate* | contract* | permit* | visa* | form | forms | paperwork | accreditation | risk assessment | method statement | running order | schedule | script | slides | call sheet | budget
+  deliver* | edit | edits | edited | cut | film back | footage | files | upload* | publish* | photos | pictures
+`);
+/** Crews and names may be confirmed by the sender: that is when they are chosen. */
+const OF_CREW = anyOf(`crew | crews | team | you in | who | someone | somebody | videographer | operator | booking | bookings | names`);
+const PIECE = /[,;]|(?<!\p{L})(?:and|so|but|because|as|since)(?!\p{L})/iu;
+/** A word for a closing date with no more than an hour, a part of a day or small words up to it. */
+const CLOSES =
+  /(?<!\p{L})(?:by|before|until|till?|than|latest|due|deadline|bis|spätestens|avant|d'ici|antes|entro|uiterlijk|vor|voor)\b:?(?:[\s,]{1,2}(?:on|at|the|of|about|around|next|this|noon|midday|lunch(?:time)?|morning|afternoon|evening|night|end|close|play|day|business|cob|eod|latest|in|is|zum|dem|den|le|del?|el|il|\d{1,2}(?:[:.h]\d\d)?\s?(?:[ap]\.?m\.?|h|hrs|uhr)?)){0,6}\s?$/iu;
+
+/** `answer` where a clause up to a closing date asks for one, `theirs` where it tells of something else that is due; nothing where it tells neither. */
+export function dueBy(text: string, { start, end }: Where): 'answer' | 'theirs' | undefined {
+  const sentence = sentenceAround(text, start, end);
+  const lead = text.slice(sentence.start, start);
+  if (!CLOSES.test(lead.slice(-60))) return undefined;
+  const last = lead.split(PIECE).at(-1) ?? '';
+  // "let me know, ideally by": the last piece of a sentence may tell nothing.
+  return due(last) ?? (last.replace(/[^\p{L}]/gu, '').length < FEWEST_LETTERS ? due(lead) : undefined);
+}
+
+const FEWEST_LETTERS = 14;
+const lastOf = (pattern: RegExp, clause: string): number => [...clause.matchAll(new RegExp(pattern.source, 'gi'))].at(-1)?.index ?? -1;
+
+function due(clause: string): 'answer' | 'theirs' | undefined {
+  if (PROMISED.test(clause) && !OF_CREW.test(clause)) return 'theirs';
+  const [asked, thing] = [lastOf(ANSWERED, clause), lastOf(THINGS, clause)];
+  if (asked < 0 && thing < 0) return undefined;
+  return asked > thing ? 'answer' : 'theirs';
+}
