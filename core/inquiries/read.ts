@@ -158,7 +158,8 @@ export function readInquiry(input: ReadInput): Reading {
 
   const noAmount = takenBy([...dates, ...times, ...phones]);
   const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
-    days: fields.days,
+    // An edit is one job, however many days it takes.
+    days: fields.days ?? (fields.role === 'edit only' ? 1 : undefined),
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
