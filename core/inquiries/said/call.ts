@@ -6,6 +6,7 @@ import { phrases } from '../phrases.ts';
 /** What the hour of the crew is called, and who may be in then. */
 export const callNamed = phrases(
   `
+  come from/for # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
   shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #

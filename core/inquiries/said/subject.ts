@@ -80,6 +80,7 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   const verb = IN.test(deed) ? /([\p{L}']+)\s*$/u.exec(clause) : null;
   const word = verb?.[1] ?? '';
   if (verb && (word === '' || whole(MINE, word.replace(SHORTENED, '')) || whole(NO_SUBJECT, word))) return false;
+  if (SPOKEN_TO.test(clause)) return false;
   const { subject, lead, modal } = subjectOf(verb ? clause.slice(0, verb.index) : clause);
   if (OTHER_CREW.test(lead.slice(-30))) return true;
   if (subject === undefined || whole(MINE, subject)) return false;
@@ -90,6 +91,8 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   return modal || third || /\p{Ll}s$/u.test(subject) || /^(?:i|it)$/i.test(subject);
 }
 
+/** You, in French, German, Spanish, Italian and Dutch. */
+const SPOKEN_TO = /(?<!\p{L})(?:tu|vous|Sie|ihr|usted|jij|je|du (?:kannst|könntest|solltest|müsstest|darfst))(?!\p{L})/u;
 const SHORTENED = /'(?:ll|d|re|ve|s)?$/i;
 const THIRD = /^\p{L}{2,}[^s\P{L}]s(?:\s|$)/u;
 const MOST_BETWEEN = 8;

@@ -3,12 +3,16 @@
  */
 import { phrases } from '../phrases.ts';
 
-export const wrapNamed = phrases(`
+/** Short words that end a day only at the beginning of their clause: "come 9, go 3", "in at 9, out at 5". */
+const short = String.raw`(?:(?<=[,;.:] )|(?<=\band )|^\s*|[\n|]\s*)(?:go|leave|home|away|out|off|stop|you stop|you finish|you leave|you go)\b(?=\s?[:=]?\s?(?:(?:at|by|around|about|for|is)\s)?~?(?:\d|noon|midnight|half))`;
+
+export const wrapNamed = `${short}|${phrases(`
   last day # | final day # | packing up/down/away # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
   end of the? day # | down by # | comes down # | free/gone/away by/from # | on your way by # | on your way home by # | need/want you after/beyond/past # | back by/at/for/around # | back # | we/you stop at # | stop filming at # | everyone/everybody finishes/leaves # | everything done # | cut loose # | cut at # | kit off # | all off # | out again by # | finito #
   end of day/shift/show is? # | hard stop/finish/end # | wind/winds/winding/wound up/down # | lock/locks/locked/locking up? the? doors? # | lock-up # | empty # | on the road # | done and dusted #
   de-rig complete/done/over/finished? # | strike/load-out/get-out/derig/teardown/tear-down/pack-down/packdown complete/done/over/finished? # | down tools # | call it a day # | calling it a day # | off-site # | let you/u/us go # | letting you go # | be let go #
   keep/keeping/have/need/want/got/get you/u there/here? until/till/til/to # | runs/run/goes/go/lasts/last/carries/carry on? to/until/till/til # | finish-time # | finishing/finished # | est/estimated/expected/planned/latest finish/wrap/end #
   back in your car # | back on the road # | your evening is your own # | you're/you gone/out/off/away # | last orders # | clear-out # | clear/cleared # | out the door # | time to leave # | everything packed/loaded # | vans/van loaded/packed # | loaded up? #
+  leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
-`);
+`)}`;

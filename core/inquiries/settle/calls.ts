@@ -9,7 +9,8 @@ import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts'
 import { callDay, day, dayBeside, wallOf } from './walls.ts';
 import { wrapPoint } from './wraps.ts';
 
-const EVENING_EVENT = /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|late)\b/i;
+const EVENING_EVENT =
+  /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
 /** Evenings by which an answer is wanted, and days that are over. */
 const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
@@ -27,7 +28,7 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
     // "the children sing at 10am, we need you from 9"
-    return evening && !beforeShow(minutes, scene) ? undefined : minutes;
+    return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene) ? undefined : minutes;
   }
   return undefined;
 }
@@ -40,7 +41,24 @@ const beforeShow = (minutes: number, { times }: Scene): boolean =>
   );
 const LONGEST_SET_UP = 5 * 60;
 
+/** "nine o'clock start, home by six": a morning hour where its evening would come after the end of the day. */
+const beforeWrap = ({ from: { minutes }, date }: SaidTime, { times }: Scene): boolean =>
+  times.some((end) => {
+    if ((end.said !== 'wrap' && !end.until) || (end.date !== undefined && end.date !== date)) return false;
+    const [base, { open }] = [end.from.minutes, end.from];
+    const out = open && base < 720 ? (base >= 4 * 60 ? base + 720 : undefined) : base;
+    return out !== undefined && out > minutes && out <= minutes + 720;
+  });
+
 const clauseOf = (text: string, where: Where): string => text.slice(Math.max(0, where.start - 40), where.end + 30);
+
+/** "half six till ten" at a dinner. */
+function eveningPair({ from, to }: SaidTime, { text }: Scene): { from: number; to: number } | undefined {
+  if (!from.open || !to?.open || from.minutes < EVENING_FROM || from.minutes > EVENING_TO || to.minutes <= from.minutes) return undefined;
+  if (to.minutes < LATE || /\b(?:morning|breakfast|sunrise|dawn|am)\b/i.test(text)) return undefined;
+  return EVENING_EVENT.test(text.replace(DEADLINE_EVENING, '')) ? { from: from.minutes + 720, to: to.minutes + 720 } : undefined;
+}
+const [EVENING_FROM, EVENING_TO, LATE] = [5 * 60, 8 * 60, 9 * 60];
 
 /** An hour of a day on which the camera is not wanted. */
 const onDropped = ({ date, dayBefore, nthDay }: SaidTime, { dates, dropped }: EventDays): boolean =>
@@ -73,7 +91,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       continue;
     if (onDropped(time, event)) continue;
     if (time.to) {
-      const pair = settledPair(time.from, time.to);
+      const pair = settledPair(time.from, time.to) ?? eveningPair(time, scene);
       if (time.said === 'show') {
         shows.push(time);
         continue;
@@ -92,7 +110,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       if (!time.date && time.nthDay === undefined && time.said !== 'call') undated.push(point);
       const setUp =
         time.said === 'call' &&
-        /\b(?:load|set|rig|rehears|sound|access|tech|build|bump|get)/i.test(scene.text.slice(Math.max(0, time.start - 40), time.start));
+        /\b(?:load|set(?:ting)?[- ]?up|set\b|rig|rehears|sound ?check|access|tech|build|bump|get[- ]?in)/i.test(
+          scene.text.slice(Math.max(0, time.start - 40), time.start),
+        );
       if (setUp) continue;
       const until =
         time.date || time.nthDay !== undefined

@@ -12,13 +12,13 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:so |and )?that's|which is) (?:when (?:you|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))|your call)\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:so |and )?that's|which is) (?:when (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))|your call)\b)/i;
 /** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
-  /^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
+  /^(?:,? (?:and |so )?(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you )(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)|^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
@@ -33,7 +33,8 @@ const DAY_IS =
 const TAKEN_AFTER =
   /^[^.;?!\n]{0,50}?(?:\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
 /** "08:00 Uhr Aufbau" */
-const SET_UP_AFTER = /^ (?:aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
+const SET_UP_AFTER =
+  /^ (?:aufbauen|anfangen|beginnen|loslegen|da sein|dabei sein|vor ort sein|eintreffen|einrichten|kommen|hinein|rein|aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
 const SPOKE_AFTER = /^,?\s(?:we|i) (?:spoke|talked|met|saw|chatted)\b/i;
 const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
@@ -58,6 +59,8 @@ export const TO_NUMBER =
 /** An hour and a comma between a cue and another hour: "get in two pm, on air seven". */
 const OTHER_HOUR =
   /\b(?:\d{1,2}(?:[:.]\d\d)?\s?[ap]m|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s[ap]m)?|noon)\s?,/i;
+/** "for the Leeds job is" */
+const FOR_EVENT = /^ (?:for|on|at) (?:the|our|this|that|your) [^.,;:!?\d]{1,30} (?:is|will be|would be|at|=|:)(?: at)?\s$/i;
 const AFTER_REACH = 40;
 const DEADLINE_REACH = 60;
 
@@ -71,7 +74,10 @@ export function nearest(
 ): { cue: Cue | undefined; end: number; after: boolean; weak?: boolean } {
   const before = text.slice(piece.start, piece.end);
   const after = text.slice(tail.start, tail.end);
-  const last = cuesIn(text, piece.start, piece.end, !isDate)[0];
+  const cues = cuesIn(text, piece.start, piece.end, !isDate);
+  // "call for the Leeds job is 1 PM": the occasion tells nothing of an hour where the call is named before it.
+  const called = isDate || cues[0]?.cue !== 'event' ? undefined : cues.find(({ cue }) => cue !== 'event');
+  const last = called?.cue === 'call' && FOR_EVENT.test(before.slice(called.end)) ? called : cues[0];
   const gap = last ? before.slice(last.end) : '';
   const tight = last !== undefined && CONNECTS.test(gap);
   const follows = cuesIn(text, tail.start, tail.end).toSorted((a, b) => a.start - b.start)[0];

@@ -8,6 +8,9 @@ import type { Where } from './scene.ts';
 const MINE = anyOf(`
   you | u | your | yours | you'd | you're | you'll | youd | ur | kit | only camera | a camera is | camera is | cameras | cam 3 | videographer | for video | vous | tu | te | toi | sie | dich | du | ihnen | usted | tú | jij | je | jou
 `);
+/** "please come", "be there": what I am told to do. */
+const TOLD =
+  /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me))\b/i;
 /** A department at the beginning of its clause. */
 const OTHERS =
   /^\s*(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos|techniciens|techniek)(?!\p{L})/iu;
@@ -31,6 +34,6 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
       .slice(Math.max(0, start - REACH), start)
       .split(CLAUSE)
       .at(-1) ?? '';
-  if (MINE.test(lead)) return 'mine';
+  if (MINE.test(lead) || TOLD.test(lead)) return 'mine';
   return OTHERS.test(lead) || SENDERS.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
 }

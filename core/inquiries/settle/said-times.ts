@@ -39,8 +39,10 @@ function nthIn(piece: string): number | undefined {
 }
 
 const VOID = /\b(?:ignore|disregard|forget about|never ?mind|scratch that)\b/i;
+/** "1 PM, not 11 AM" */
+const NOT_THEN = /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$/i;
 const LAST_TIME =
-  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)|(?:back )?in (?:19|20)\d\d)\b/gi;
+  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)(?! (?:is|are|will|would|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
 const THIS_TIME =
   /\b(?:this (?:year|time|month|week|spring|summer|autumn|fall|winter|one)|now|again|same|today|but|though|whereas|need|want|like)\b/i;
 
@@ -100,7 +102,10 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
           ? end
           : hit.cue;
     const over =
-      (pastBefore(text, sentence.start, time.start) || date?.said === 'past' || VOID.test(text.slice(sentence.start, time.start))) &&
+      (pastBefore(text, sentence.start, time.start) ||
+        date?.said === 'past' ||
+        VOID.test(text.slice(sentence.start, time.start)) ||
+        NOT_THEN.test(before)) &&
       cue !== 'reply';
     // "10am call Friday": the weekday is the call's, not the event's.
     if (date?.said === undefined && date && (cue === 'reply' || (date.weekdayOnly && (cue === 'call' || cue === 'wrap')))) date.said = cue;
@@ -178,6 +183,8 @@ function bareTime(
     )
       return true;
     const tail = text.slice(time.end, time.end + 24);
+    // "for you it'd be nine until two", "you're on 8 to 6"
+    if (settledPair(time.from, time.to) && OF_ME.test(lead)) return true;
     return (
       /\b(?:from|hours?|times?|between)\s?:?\s$/i.test(lead) ||
       /^\s?(?:each|every|both|all|daily|on (?:the|both)|per day|\(?local)/i.test(tail) ||
@@ -198,6 +205,9 @@ function bareTime(
   if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
   return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
 }
+
+/** "you'd work ", "for you it'd be ", "u wud b needed " */
+const OF_ME = /(?<!\b(?:see|call|ring|thank|with|pay|give|send) )\b(?:you|u|you'd|you're|you'll|your)\b[\p{L}' ]{0,18}[\s:]$/iu;
 
 /** A date between the words for a call and its hour belongs to them, whatever else stands there. */
 function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
