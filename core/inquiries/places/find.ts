@@ -10,7 +10,7 @@ import { countryNamed } from './countries.ts';
 import { areaNamed, commonWords } from './names.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
-import { isDateWord, near, NOT_THE_JOB, properName, scoreOf, settingOf, VENUE } from './setting.ts';
+import { isDateWord, near, NOT_THE_JOB, properName, scoreOf, settingOf, VENUE, type Setting } from './setting.ts';
 import { namedAt, type Named } from './towns.ts';
 
 export type PlaceHit = {
@@ -26,6 +26,8 @@ export type PlaceHit = {
   /** Known only by the region or country written after it. */
   country?: string;
   score: number;
+  /** Nothing beside it says that it is a town: it counts only where no other name does. */
+  faint?: true;
 };
 export type AreaHit = { start: number; end: number; country: string };
 
@@ -56,12 +58,15 @@ export function placesIn(
 ): { towns: PlaceHit[]; areas: AreaHit[] } {
   const towns: PlaceHit[] = [];
   const areas: AreaHit[] = [];
+  const faint: PlaceHit[] = [];
   const casual = isCasual(text);
   const tokens = isRomance(text) ? written.map((token, at) => (leadsInRomance(written, at) ? { ...token, lower: 'à' } : token)) : written;
   let tried = 0;
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
     if (!token || token.num !== undefined || taken(index) || !/^\p{L}/u.test(token.text) || isDateWord(token)) continue;
+    // "Yeo-Santos" is a person.
+    if (text[token.start - 1] === '-' && /\p{L}/u.test(text[token.start - 2] ?? '')) continue;
     const capital = /^\p{Lu}/u.test(token.text);
     const led = near.test(tokens[index - 1]?.lower ?? '');
     if (!capital && !led && !(casual && token.text.length > 3)) continue;
@@ -72,6 +77,11 @@ export function placesIn(
       : capital
         ? unlistedAt(text, tokens, index, taken)
         : undefined;
+    if (hit?.hit.faint) {
+      faint.push(hit.hit);
+      index = hit.next - 1;
+      continue;
+    }
     if (hit) {
       const previous = towns.at(-1);
       // "Moorhead or Fargo": the second is led by what leads the first.
@@ -86,6 +96,8 @@ export function placesIn(
     areas.push(area.hit);
     index = area.next - 1;
   }
+  // One name of a town near home, told as "the Hibbing job" or "Tamworth pony club".
+  if (towns.length === 0 && new Set(faint.map(({ name }) => name)).size === 1) towns.push(...faint);
   return { towns, areas };
 }
 
@@ -113,7 +125,19 @@ function townAt(
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
   const common = commonWords.has(folded) || (single && folded.length <= 2);
   const score = scoreOf(setting, { single, common, capital, people: best.people ?? 0, nearHome, qualified: qualified.length > 0 });
-  if (score < ENOUGH) return undefined;
+  const faint = score < ENOUGH;
+  if (
+    faint &&
+    !(
+      nearHome &&
+      sure &&
+      !common &&
+      !setting.away &&
+      !setting.afterCapital &&
+      standsAlone(text, tokens, found.next, setting, capital, best)
+    )
+  )
+    return undefined;
   const last = tokens[found.next - 1] as Token;
   const name = found.name.toLowerCase() === best.name.toLowerCase() ? best.name : titled(found.name);
   return {
@@ -125,9 +149,23 @@ function townAt(
       sure: sure || (qualified.length > 0 && candidates.length === 1),
       countrySure: countrySure || qualified.length > 0,
       score,
+      ...(faint ? { faint } : {}),
     },
     next: qualified.length > 0 ? (qualifier as Qualifier).next : found.next,
   };
+}
+
+/** Words that make a name before them the name of an occasion: "Daylesford Spud Festival". */
+const OCCASION_NAME =
+  /^(?:\p{Lu}[\p{L}'&-]*\s){0,3}(?:festival|show|fair|games|cup|carnival|regatta|museum|open|marathon|expo|rodeo|races|market|gala|ball|championships?)\b/iu;
+const LEAST_LETTERS = 6;
+const LEAST_PEOPLE = 10_000;
+
+/** True where a name is no part of a longer one, and typed small is no everyday word. */
+function standsAlone(text: string, tokens: Tokens, next: number, setting: Setting, capital: boolean, best: GazetteerPlace): boolean {
+  if (!capital) return setting.openAfter && best.name.length >= LEAST_LETTERS && (best.people ?? 0) >= LEAST_PEOPLE;
+  const after = tokens[next]?.start ?? text.length;
+  return !setting.beforeCapital || OCCASION_NAME.test(text.slice(after, after + 60));
 }
 
 /** A town that the list does not have, known by its region: "Bayfield, WI", "Lutsen MN". */

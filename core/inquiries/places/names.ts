@@ -93,7 +93,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   best regards regard thanks cheers kind warm sincerely yours dear hi hello hey attn re fw fwd ps
   of is it in on an as at be by do go he if me my no or so to up us we am im ok oh
   bergen moss os ski alta roman mass gap split pula bar bor nis cork derby worth sandwich rugby wells rye wigan barking barry ripley diss
-  noon midnight morning evening tonight tomorrow today weekend week month year hour minute
+  sunrise sunset dawn dusk noon midnight morning evening tonight tomorrow today weekend week month year hour minute
   paypal zoom teams live stream cloud data web net link mail email phone cell fax tel
   budget rate rates quote fee fees cost costs total contact details location venue role dates time times type name subject notes
   delivery edit edits photo photos audio sound light lights lighting grip gear kit van truck car bus train plane flight hotel

@@ -11,10 +11,15 @@ export const near =
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
-  /\b(?:(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|moved from|no longer in|instead of in|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) (?:is )?in|moved from|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
+  /\b(?:(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
 
-/** "in Bristol last year" */
-const AFTERWARDS = /^,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|years? ago|back in|in 20\d\d\b(?=.{0,3}$))/i;
+/** Where the sender is at home: where the job is, unless another town is named. */
+const AT_HOME =
+  /\b(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}(?:in|near|at)|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters) in)\s?$/i;
+
+/** "in Bristol last year", "in Ardmore, no, wait" */
+const AFTERWARDS =
+  /^(?:[\s,.\u2026-]{1,5}(?:no\b(?! \w+ needed)|actually|scratch|scrap|make that|i mean|correction|tell a lie|sorry,? (?:it's|its|i mean|make))|,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|years? ago|back in|in 20\d\d\b(?=.{0,3}$)))/i;
 
 /** What stands around a name, as far as it tells whether a town is meant. */
 export type Setting = {
@@ -22,10 +27,13 @@ export type Setting = {
   strongly: boolean;
   labelled: boolean;
   slot: boolean;
+  /** A mark, a date or the end of the line follows. */
+  openAfter: boolean;
   /** Next to a date: "7 June, Hull.", "Methven, 11 December" */
   afterDate: boolean;
   beforeDate: boolean;
   away: boolean;
+  atHome: boolean;
   afterCapital: boolean;
   beforeCapital: boolean;
   sentenceStart: boolean;
@@ -68,7 +76,9 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
     beforeDate: openAfter && (taken(next) || taken(next + 1)),
     slot: openBefore && openAfter,
+    openAfter,
     away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
+    atHome: AT_HOME.test(lead),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
     beforeCapital: after !== undefined && after.breaks === 0 && properName(after),
     sentenceStart: before === undefined || /^[.!?:]$/.test(before.text) || first.breaks > 0,
@@ -93,5 +103,5 @@ export function scoreOf(
   if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
   if (name.common && !name.qualified) score -= 2.5;
   if (!name.qualified) score -= (setting.afterCapital ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
-  return setting.away ? score - 6 : score;
+  return score - (setting.away ? 6 : setting.atHome ? 1 : 0);
 }
