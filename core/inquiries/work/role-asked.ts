@@ -1,0 +1,133 @@
+/**
+ * How a word for work stands in its sentence: asked of me, wanted of somebody, only named, or another's and not wanted.
+ */
+import { anyOf } from '../phrases.ts';
+import type { Word } from './role-words.ts';
+
+/** From nothing that counts to what is asked of me by name. */
+export const Standing = { not: -1, none: 0, context: 1, named: 2, wanted: 3, mine: 4, only: 5 } as const;
+
+/** "no video", "don't need a", "rather than" */
+const NEGATED =
+  /(?:(?<!\p{L})(?:no|not|never|non|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|rather than|instead of|less than|more than|in place of|over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
+const NEED_NOT = /(?<!\p{L})no need (?:for|to)(?: a| an| any| the)? $/iu;
+/** "there's no", "we have no": what is lacking is wanted. */
+const LACKED =
+  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
+/** What an owner does or has: "we've already got", "our own", "Wilf does the", "his brother is doing". */
+const OTHERS_BEFORE =
+  /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)?(?: with)?|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?:our|their|her|his|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:my|our|his|her|their|the) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
+/** "Bex is shooting", "Dale's on": somebody with a name who is not addressed. */
+const NAMED_BEFORE =
+  /(?<![\p{L}])(?!(?:You|U|What|It|That|This|There|Who|Where|When|Here|We|I|Kit|Role|Job|Position|Call|Gig|Need|Sound|Audio|Video|Photo|Stream|Camera|So|And|But|The|Mine|Ours)(?!\p{L}))\p{Lu}[\p{L}'-]{1,14}(?:'s| is| are| does| did| will do|'ll do| takes| handles| runs| has| shoots| films)(?: (?:doing|on|the|our|handling|taking|running|shooting|do|got|his|her))+ $/u;
+const OTHERS_AFTER =
+  /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|does|do|has|have|handles?|on it)(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
+/** "drone, Brian doing" */
+const NAMED_AFTER = /^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
+/** "our op is ill", "the streamer took a staff job": lost, so wanted. */
+const LOST =
+  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off))(?!\p{L})/iu;
+/** A thing or a deed of the past, or another's: "last year's", "the video you did", "we filmed". */
+const PAST_BEFORE =
+  /(?<!\p{L})(?:thinks?|thought|last (?:year|time|month|week|spring|summer|autumn|fall|winter)(?:'s)?|previous|old|earlier|loved|liked|saw|seen|watched|enjoyed|thanks for|thank you for|remember|resend|existing|you(?:'ve| have)?(?: \p{L}+)? (?:did|made|shot|filmed|recorded|covered|took|sent|photographed|streamed)|on your (?:site|website)|your (?:\p{L}+ )?(?:showreel|portfolio|website|work on))(?: [\p{L}']+){0,4} $/iu;
+/** "Used to be: you on A cam" */
+const USED_TO = /(?<!\p{L})(?:used to be|was going to be|originally|before it was|first it was)(?!\p{L})/iu;
+const PAST_AFTER =
+  /^ (?:you (?:did|made|shot|filmed|took|sent|recorded)|from last|of last|last (?:year|time|month|spring|summer|autumn|fall|winter)|we (?:did|made|shot) last|is on our|in 20\d\d)/iu;
+/** "We're filming", "I shoot": the sender's own work. */
+const SENDERS =
+  /(?<!\p{L})(?:we|i|they|he|she|who|client|we'll)(?:'re|'m|'ll|'d|'ve| are| am| will| shall| will be| have| had| is| plan to| are going to| usually| normally| always| did| also| hope to be| used to| would| want to| wanted to| tried to| started)?(?: (?:be|been|also|currently|always|already|both|usually|going to|normally|just|all|now|out|making|planning on)){0,6} $/iu;
+
+/** Somebody who is me does it: "you'd be", "need you on", "you with a". */
+const YOU =
+  /(?<!\p{L})(?:you|u|ya|ye|thee|yourself|yerself|kit|youd|youll|your (?:role|job|part|position|task|bit|slot|spot|duty|duties|seat|post|assignment) (?:is|would be|will be|being|'d be|here)|sie|du|dich|vous|toi|usted|tú|jij|je)(?:'d|'ll|'re|r| would| will| are| can| could| might| may| should| shall)?(?: (?:be|please|pls|still|also|just|only|mainly|possibly|maybe|kindly|do|doing|take|taking|run|running|to|on|at|as|for|in|with|behind|handle|handling|operate|operating|man|manning|cover|covering|there|come|and|get|the|a|an|our|my|your|my own|some|own|willing|able|happy|free|up|like|love|work|working|spend|help|us|me|out|it|again|provide|look|after|bring|fancy|consider|perhaps|then|this|that|these|those|day|whole|thing|alone|solo|main|one|two|few|join|set|make|have|act|acting|fill)){0,6} $/iu;
+/** "you'd be dockside with a", "you at 10.15 with a" */
+const YOU_WITH =
+  /(?<!\p{L})you(?:'d|'ll|'re| would| will| are)?(?: be)?(?: [\p{L}\d.:]+){0,3} (?:with|on|behind|doing|running|operating|as)(?: (?:a|an|the|our|your|your own))? $/iu;
+const YOU_LABEL =
+  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your role|your job|role|position|position needed|crew position|job title|requirement|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
+const YOU_AFTER =
+  /^[^.;!?\n(]{0,12}(?:\(|,\s?|\s?[=-]+>?\s?|\s?:\s?|\bis |\bwould be |\bwhich is |\bthat's |\bthat would be )\s?(?:you|u|yourself|kit|toi|dich|usted|your (?:job|role|part))(?:\)|[,.!?;]|$|\s(?:if|please|at|from|on))/iu;
+/** Nothing but it: "stills only", "audio rather than", "photos, not film" */
+const ONLY_AFTER =
+  /^(?: recording| coverage| work)?(?:,? only(?! (?:for|if|from|on|until|a|the|one|two|need to))|,? (?:and|but)? ?not (?:a |the |on )?(?:video|film|filming|camera|cameras|photo|photos|photographs|photography|stills|sound|audio|streaming|stream|pictures|recording|shooting|moving)|,? rather than|,? instead|,? no (?:video|filming|film|camera|cameras|photos|stills|picture|pictures)(?!\p{L})|,? this (?:time|year)|,? nothing else|,? and nothing)/iu;
+const ONLY_BEFORE =
+  /(?<!not )(?<!\p{L})(?:only|just|purely|strictly|solely|simply|nur|seulement|uniquement|sólo|solo|alleen|soltanto)(?: (?:be|need|want|needs|wants|for|the|a|an|your|some|on|do|doing|require|asking for|after|about|to|you|it's|as)){0,6} $/iu;
+
+/** "It's a one-camera", "the role is": what the job is. */
+const IT_IS =
+  /(?<!\p{L})(?:it|this|that|job|role|gig|position|work|task|which|shift|day|brief|ask|request|idea|plan|one)(?:'s| is|s| was| would be|'d be| will be|'ll be)(?: (?:a|an|the|just|for|only|mainly|basically|purely|simple|small|pure|straight|straightforward|plain|about|to|all|mostly|really|definitely|more of|one|two|three|single|multi|\d|one-camera|two-camera|three-camera|single-camera|multi-camera|\d-camera|one-person|one-man|solo|quick|basic|proper|they're|we're|after|day of|day's|half day of|bit of)){0,5} $/iu;
+
+/** Words of wanting somebody or something, up to the word that is wanted. */
+const WANT = anyOf(`
+  need/needs/needed/needing/require/requires/required/want/wants/wanted/wanting/seek/seeks/seeking/looking_for/look_for/looking_to/looking_at/after/hunting/hunting_for/searching/searching_for/search_for/trying_to_find/find/hire/hiring/book/booking/get/getting/have/having | would/'d/should like | like/love/prefer/hope/hoping/keen/wish/wishing to/for/you/someone/somebody/it/our/the/a/an/some | 'd/would love/prefer/like/want/need | could do with | could use | short of | missing | lacking | lack | in need of | quote/quotation/price/cost/estimate/rate/fee/rates/costs/bid/tender/proposal/figure for/on/to | available for/to/as/on | availability for/to/as/check | free to/for/as | open to/for | able to | interested in | up for | fancy | fancy a/some | keen on/to | can/could/would/will/might/may you/u/ye/ya | are you | do you | would/do you? mind | be/as our/the/a/an/my | someone/somebody/person/anyone/one/people/who/operator to/for/who/on/can/at | inquiry/enquiry/enquire/request/call/job/gig/work/shift/vacancy/opening/slot/spot/role/position/seat/booking | hold for | wanted | ask/asked/asking/asks | offer/offering
+  suchen | suche | sucht | brauchen | brauche | braucht | benötigen | gesucht | hätten | hätte | möchten | bräuchten | fehlt | fehlen | jemand/jemanden | cherche | cherchons | recherchons | recherche | recherchent | besoin | voudrions | aimerions | souhaitons | manque | cherchent | necesitamos | necesito | buscamos | busco | falta | querríamos | queremos | quisiéramos | zoek | zoeken | nodig | willen | graag | cerchiamo | cerco | serve | bisogno | vorremmo | procuramos | preciso | precisamos | podrías | puedes | pourriez | peux | können | könntest | kannst | kun | kunt | potresti
+`);
+const WANT_AFTER =
+  /^(?:s|es)?(?: (?:op|operator|person|job|gig|position|role|work|side))?,?(?: (?:is|are|we|i|we're|they|they're|i'm|gesucht|requis|that|what|so|still|being|also|who|urgently|badly))* ?(?:needed|wanted|required|sought|missing|please|pls|plz|lacking|lack|need|want|short|short of|gesucht|nodig|gezocht|request(?:ed)?|recherché|buscado|qui manque|fehlt|falta|open|vacant|free|available|tba|tbc|\?)(?!\p{L})/iu;
+
+/** What follows makes another thing of the word: "camera gear", "photo booth", "sound check", "video call". */
+const OTHER_THING =
+  /^(?:-(?:free|friendly|ready)| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|id|opportunit\w*|pit|competition|contest|exhibition|club|museum|society|festival|awards?|store|shop|rental|hire|library|archive|school|college|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
+/** "second choice", "sound good": no work. */
+const OTHER_SECOND = /^ (?!camera|on|for|in|at|at the|please|with)\p{L}/iu;
+const OTHER_SOUND =
+  /^ ?(?:checks?|bites?|system|stage|of|good|great|ok|okay|fun|fair|like|alright|interesting|doable|feasible|right|as|desk is|engineer's|from|comes|and lights?|at \d)(?!\p{L})/iu;
+const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|did|for) $/iu;
+/** "photos at 4" is a line of the programme. */
+const SCHEDULED = /^ at \d/i;
+/** Nothing but the word between two marks: "- audio -", "Fri, sound, 9am". */
+const ALONE_BEFORE = /(?:^|[,:;.!?(|/\n-])\s*$/;
+const ALONE_AFTER = /^\s*(?:$|[,:;.!?)|/\n(-])/;
+
+const REACH = 100;
+const AFTER = 70;
+const marks = /[.;!?\n]/;
+/** A clause within a sentence: what is said of others ends here. */
+const CLAUSE = /,\s|\s(?:and|but|so|while|und|aber|et|mais|y|pero|en|maar)\s(?=\S+\s\S)|\s-{1,2}\s|[()]|:\s/u;
+
+const BUT = /\s(?:but|while|whereas|aber|mais|pero|maar)\s/i;
+/** Words right before a thing that is wanted. */
+const WANT_NEAR =
+  /(?<!\p{L})(?:needs?|wants?|wanted|after|requires?|requiring|seeks?|seeking|looking for|short of|(?:quote|price|rate|book|booked|hire|charge|cost|estimate|ask|asks|asking|free|available|about|you|figure)(?: us| me| you)? (?:for|on)|help with|interested in|brauchen|suchen|hätten gern|cherch\w+|necesit\w+|busc\w+|zoek\w*)(?: (?:you|u|someone|somebody|help|a|the|some|good|clean|decent|for|on|with|den|die|le|du|el))* $/iu;
+
+/** How the word stands, by what is before and after it in its sentence. */
+export function standingOf(text: string, word: Word): number {
+  const [tail] = text.slice(word.end, word.end + AFTER).split(marks);
+  const after = tail ?? '';
+  const sentence =
+    text
+      .slice(Math.max(0, word.start - REACH), word.start)
+      .split(/[.;!?\n]/)
+      .at(-1) ?? '';
+  const clause = sentence.split(CLAUSE).at(-1) ?? '';
+  const { role, weight } = word;
+  const sounds = role === 'audio' && weight === 'loose';
+  if (
+    OTHER_THING.test(after) ||
+    (sounds && (OTHER_SOUND.test(after) || NOT_SOUND.test(clause))) ||
+    (/second$/i.test(word.text) && OTHER_SECOND.test(after)) ||
+    (role === 'photo' && SCHEDULED.test(after))
+  )
+    return Standing.none;
+  const lacked = LACKED.test(clause) && !NEED_NOT.test(clause);
+  const beyond = after.split(BUT)[0] ?? '';
+  if (lacked || LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)) return Standing.wanted;
+  if (NEGATED.test(sentence) || NEED_NOT.test(sentence)) return Standing.not;
+  if (/(?<!\p{L})only(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause)) return Standing.only;
+  if (YOU_AFTER.test(after)) return Standing.mine;
+  if (PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;
+  if (YOU.test(sentence) || YOU_WITH.test(sentence) || YOU_LABEL.test(sentence)) return Standing.mine;
+  if (OTHERS_BEFORE.test(clause) || NAMED_BEFORE.test(clause) || OTHERS_AFTER.test(after) || NAMED_AFTER.test(after)) return Standing.not;
+  if (IT_IS.test(clause) || WANT_AFTER.test(after)) return Standing.wanted;
+  if (weight === 'loose') {
+    const alone =
+      role === 'audio' &&
+      ALONE_BEFORE.test(text.slice(Math.max(0, word.start - 4), word.start)) &&
+      ALONE_AFTER.test(text.slice(word.end, word.end + 3));
+    return WANT_NEAR.test(clause) ? Standing.wanted : alone ? Standing.named : Standing.none;
+  }
+  if (WANT.test(word.text)) return Standing.wanted;
+  if (SENDERS.test(clause)) return Standing.context;
+  return WANT.test(sentence) ? Standing.wanted : Standing.named;
+}

@@ -1,0 +1,96 @@
+/**
+ * The words for each kind of work: who does it, what is done, what comes of it.
+ */
+import type { Role } from '../../contract/parts.ts';
+import { anyOf } from '../phrases.ts';
+
+/** Somebody at a machine, whatever the machine. */
+const hands = `op/ops/operator/operators/operateur/operador/tech/techs/technician/engineer/person/people/man/woman/man/woman/men/guy/girl/lad/lady/bod/hand/crew/specialist/chap/fella/dude/wrangler/body/human`;
+
+/** Words that name one kind of work wherever they stand. */
+const plain: readonly (readonly [Role, string])[] = [
+  [
+    'second camera',
+    `{second} {camera} {hands}? | b camera/cam/cams/shooter/op/operator {hands}? | bcam {hands}? | cam/camera/cams/cameras two/2/b {hands}? | second shoot/shooting | 2nd shoot | second pair of hands/eyes on/behind? camera/the_camera | another/extra/second/2nd pair of hands/eyes on/behind camera/the_camera/a_camera
+    as my/our/his/her/a? second | be/being my/our/his/her second | you'd/you/you're/u be? on? the? b | on b | on cam/camera b/two/2 | on the b | the b | roving/roaming second
+    zweite/zweiten/zweiter/2. kamera/kameramann/kamerafrau/mann_an_der_kamera | kamera 2/zwei/b | deuxième/seconde/2e/2ème caméra/cadreu* | caméra 2/b/deux | cámara 2/b/dos | segunda/segundo cámara/camara/operador/camarógrafo | seconda camera | camera due/twee | tweede camera/cameraman | 2e camera/cameraman`,
+  ],
+  [
+    'vision mixing',
+    `vision mix/mixer/mixers/mixing/mixes {hands}? | visionmix* | video/picture/screen mix/mixer/mixing | switcher/switchers {hands}? | vision job/gig/desk/console/role/position/engineer/op | technical/tech director/directing/direction | direct-switch* | td position/role/job/gig/spot/seat/chair/needed/wanted/required/on/the/for/a/an/our/who
+    a/our/the/as/need/your/be/you/want/for/of/is/being/no td | switch/switching/cut/cutting the/a/an/our/my/your/their/her? show/shows/cameras/cams/feed/feeds/live_show/gig/pictures/event/sources/inputs/programme/program | switch/switching/cut/cutting/mix/mixing between/live | switch/switching for | switch/switching {count}? cams/cameras/feeds/inputs | mix/mixing the/a/our/an/all? show/cameras/pictures/vision/cams/feeds/streams | live/camera/video/vision switching | camera/video switch | {count} camera/cam/way/input switch
+    can/could/would/will/want/need you/u/ye to? switch/td | to switch the/a/our/for/live/between | to td | on/behind/operate/run/work/drive/man/at/handle/doing/running/driving/operating/manning the/our/a/an? switcher/switch/mixer/vision_desk/video_desk/video_mixer/vision_mixer/cutting_desk/desk_and_cut | cut live | live cut/cutting | calling/call the cut/cuts | mixing job/gig
+    bildmisch* | regie/bild mischen | live cut | bildregie | videoregie | régie | régie vidéo | mélangeur | mélangeuse | mixage vidéo | réalisateur | réalisatrice | realizador* | mezclador* | mezcla de vídeo | regia video | mixer video | regista | beeldmenger | beeldmixer | beeldregie | schakel* | am mischer`,
+  ],
+  [
+    'livestream',
+    `live stream/streams/streamed/streaming/streamer/streamers {hands}? | livestream* {hands}? | streamed | streaming {hands}? | stream {hands} | streamer | streamers | stream | streams | webcast* {hands}? | webdiffusion | webstream* | web-stream* | simulcast* | live broadcast/feed/link/webcast/broadcasting/transmission | broadcast/broadcasting/broadcasts ... live/online | broadcast/broadcasting it/this/the/our/them | hybrid event/meeting/conference/session/agm/seminar/workshop/day | live transmission
+    go/goes/going/went/put/putting/send/sending/sent/be/shown/show/showing/get/out it/this/them/him/us/the/everything? out/up/on/over? live on/to/over/via/onto/for the/our/a? youtube/facebook/web/internet/website/channel/zoom/teams/page/people/those/families/folks/members/families_at_home | live on/over/via/onto the/our/a? web/internet/website/page/channel/net/youtube/facebook | run/running the zoom | zoom {hands} | over/on/via the web live
+    live übertragen/übertragung/streamen | übertragung | übertragen | livestream-* | liveübertragung | streamen | gestreamt | en/in direct/directo/diretta | diffusion en direct | diffuser en direct | retransmi* | emisión en directo | diretta streaming | uitzenden | live uitzenden`,
+  ],
+  [
+    'photo',
+    `photograph/photographs/photographed/photographing | photographer/photographers/photography/photographic/photographe/photographes | photo/photos/phots/foto's {hands}? | photo shoot/shoots/coverage/gig/job/session | photoshoot* | fotos/foto/fotó* | fotograf* | fotógraf* | fotograaf | fotografie | tog/togs/photog/photogs/snapper/snappers | stills {hands}? | stills camera/shooter/photos/photography | still photos/photography/photo/images/pictures/shots/ones/camera/photographer | pics/pix/snaps/headshots/headshot | portraits | pictures/images/shots of
+    take/taking/takes/taken/grab/grabbing/get/getting/snap/snapping/have/had/do/doing/shoot/shooting some/a_few/the/our/their/nice/good/group/team/candid/proper/lots_of/lots/family/press/loads_of/us/event/our? pictures/portraits/snaps/shots/stills/images | snap/snapping away | snap/snapping the/our/a/some/it/us/them | want/wants/need/needs/like/after/wanting/for/with/and/is/it's/do/me/us/them/him/her/say/means/only/just/the/nice/good/some/few/proper/decent/lovely/professional/official/of/prefer/called pictures/images | pictures/images and/of/from/only/rather/not/instead/please/pls/needed/wanted/for`,
+  ],
+  [
+    'audio',
+    `sound/audio/boom recordist/mixer/mixing/recording/recordings/assistant/assist/utility/lead/recorder/supervisor/designer {hands}? | sound/audio/boom/pa/mic/foh/broadcast_audio/rf/radio_mic/wireless {hands} | soundie/soundies/soundman/soundguy/soundperson | recordist/recordists | sound/audio only | only/just/it's/its/purely the? sound/audio | location/live/field/production/event/corporate/broadcast sound/audio | foh | front of house sound/audio/mix/mixing/engineer | a1/a2/a3 | audio {hands} | boom | sound man/woman
+    record/recording/mix/mixing/recorded/capture/capturing/capture/running/run/operate/do/doing/handle/handling/look_after/looking_after/cover/covering/take/taking/man/manning/engineer/provide/providing/manage/managing/work/working the/our/your/my/all/live/some/their? sound/audio | sound/audio recorded/captured/mixed/needed/wanted/required/missing | on/at/doing/behind/need/needs/want/wants/lack/lacking/missing/require/seeking the? sound/audio/mics/microphones/sound_desk/audio_desk/sound_board/mixing_desk | a good/decent/proper microphone/mic | multitrack* | stereo recording | mixing desk | sound/audio job/gig/day/role/position/shift/work/spot/slot/side/cover/hire/booking/call
+    prise de son | ingénieur du son | ingé son | preneur/preneuse/preneu* de son | au/le son | perchman | perchiste | sonidista | técnico de sonido | tonico | fonico | el sonido | geluidsman | geluidstechnicus | geluid | ton nur/aufnehmen/aufzeichnen/aufnahme/aufgenommen | nur/für/am/beim/den/der/bitte ton | tonaufnahme* | tonassistent* | tonmann | tonfrau | tonmeister* | tontechniker*`,
+  ],
+  [
+    'other',
+    `drone/drones/uav {hands}? | drone pilot/pilots/footage/shots/work/flying/filming/video/shoot | fly/flying a/the/your/our drone | aerials | aerial footage/shots/filming/video | prompter/teleprompter/autocue {hands}? | gaffer/sparks/spark/best_boy | lighting/lights/lx/graphics/gfx/playback/jib/replay/slides/crane/projection/led/powerpoint/media_server/cg/titles/caption/comms/evs {hands} | lighting designer/assistant/director | key grip | grip | production assistant | runner | focus puller | camera/video assistant | 1st/first/2nd/second ac | video {tech} | projectionist/projectionists | stage manager | shader/shaders | show caller | floor manager/director`,
+  ],
+];
+
+const lists = {
+  hands,
+  second: `second/2nd/third/3rd/fourth/extra/additional/another/two_extra/spare/1_more/one_more/roaming_second/second_unit`,
+  camera: `op/camera/cam/cameras/shooter/cameraman/camerawoman/cameraperson/camera_operator/videographer/operator/angle/camera_angle/video_shooter/camera_op/filmer/camera_person/cam_op/body_on_camera/videog/filmmaker/dop/dp/shooters/cameras/operators`,
+  count: `two/three/four/five/six/2/3/4/5/6/8/multi`,
+  tech: `tech/techs/technician/technicians/engineer/engineers`,
+} as const;
+
+/** Filming: a person or a deed that can be nothing else. */
+const filming = `film/films/filming/filmed/filmer/filmmaker/filmmakers/filmmaking | film maker/makers | videographer/videographers/videography/videog/videogs/vidgrapher/vgrapher/vidiographer/videogropher | camera/cam/cams/cameras/video/steadicam/gimbal/ptz/eng/handheld/long_lens {hands} | camera {hands} | cameraman/cameramen/camerawoman/camerawomen/cameraperson/camerapeople/cameraop/camerawork | camo op | video/film/vid shoot/team/coverage/production/recording/recordings/company/shooter/crew | video/videos/vid/vids/vidio/vidios/vidoes/videoed/videoing/videod/video'd/videotap* | taped | taping | tape of/our/the/this/it/a/my/them | to/you/and/please tape | b-roll | gimbal | ptz | cinematograph* | lighting camera* | dop/dops/dp/dps | eng | cam/camera a/1/one | crew/cam/camera op/ops | recaps/recap of/video/film/reel/in/by | highlights/highlight/sizzle/show reel/reels | after movie | aftermovie | sizzle
+  kameramann | kamerafrau | kameraleute | kamera | filmen | filmt | filmst | gefilmt | mitfilmen | aufnehmen | aufzeichnen | aufzunehmen | aufzeichnung | videograf* | videoaufnahme* | dreh | drehen | filmez | filmé | filmée | filmeren | gefilmd | rodaje | rodar | riprendere | filmar | vidéaste | vidéo | cadreur | cadreuse | camarógraf* | videógraf* | operatore | riprese | tournage | captation | caméra | grabar | grabación | filmación | cámara | vídeo | videomaker | filmare | gravar | filmagem | cinegrafista`;
+
+/** Words that are another thing more often than work: they count only where somebody is asked for them in so many words. */
+const loose: readonly (readonly [Role, string])[] = [
+  ['audio', 'sound | audio | ton | son | mic | mics | microphone | microphones'],
+  ['vision mixing', 'switch | switching | mixing | mixer | td'],
+  ['photo', 'pictures | images | shots | snaps'],
+];
+
+/** Words that go with filming, and with other work as well. */
+const general = `a camera | camera | cameras | cam | cams | cover/covers/covered/covering our/the/a/an/my/it/this/some/that/these/us/for/one/two/them/all | covered | coverage | shoot/shoots/shooting/shooter/shooters | record/records/recorded/recording/recordings | capture/captured/captures/capturing | ops/operators | operator | an/one/two/another/need op | operating | footage | long lens | highlights | promo | documented | document our/the/it/this`;
+
+/** How much a word says by itself: what it names, filming among other work, or little. */
+type Weight = 'plain' | 'general' | 'loose';
+/** A kind of work and the words that name it. */
+export type RoleHit = { role: Role; start: number; end: number; text: string };
+export type Word = RoleHit & { weight: Weight };
+
+const patterns: readonly (readonly [Role, Weight, RegExp])[] = [
+  ...plain.map(([role, list]) => [role, 'plain', anyOf(list, lists, 'gi')] as const),
+  ['shoot', 'plain', anyOf(filming, lists, 'gi')],
+  ['shoot', 'general', anyOf(general, lists, 'gi')],
+  ...loose.map(([role, list]) => [role, 'loose', anyOf(list, lists, 'gi')] as const),
+];
+
+/** Every word for a kind of work, the particular before the general; a stretch of text counts once. */
+export function workWords(text: string): Word[] {
+  const words: Word[] = [];
+  const plainly = text.replaceAll('-', ' ');
+  for (const [role, weight, pattern] of patterns)
+    for (const match of plainly.matchAll(pattern)) {
+      const [start, end] = [match.index, match.index + match[0].length];
+      words.push({ role, start, end, text: match[0], weight });
+      if (words.length >= MOST_WORDS) return words;
+    }
+  return words;
+}
+/** More than a message has; a list of prices or a bulletin is not read to its end. */
+const MOST_WORDS = 400;
