@@ -60,7 +60,11 @@ export function placesIn(
   const areas: AreaHit[] = [];
   const faint: PlaceHit[] = [];
   const casual = isCasual(text);
-  const tokens = isRomance(text) ? written.map((token, at) => (leadsInRomance(written, at) ? { ...token, lower: 'à' } : token)) : written;
+  const plain = written.map((token) =>
+    // "la ville d'Angers"
+    /^[dl]'\p{Lu}/u.test(token.text) ? { ...token, text: token.text.slice(2), lower: token.lower.slice(2), start: token.start + 2 } : token,
+  );
+  const tokens = isRomance(text) ? plain.map((token, at) => (leadsInRomance(plain, at) ? { ...token, lower: 'à' } : token)) : plain;
   let tried = 0;
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
@@ -84,9 +88,12 @@ export function placesIn(
     }
     if (hit) {
       const previous = towns.at(-1);
-      // "Moorhead or Fargo": the second is led by what leads the first.
-      if (previous && /^\s?(?:or|and|\/|&)\s?$/i.test(text.slice(previous.end, hit.hit.start)))
-        hit.hit.score = Math.max(hit.hit.score, previous.score);
+      // "Moorhead or Fargo": the second is led by what leads the first, and none is meant rather than the other.
+      const between = (one: PlaceHit | undefined): string => (one ? text.slice(one.end, Math.min(hit.hit.start, one.end + 8)) : '');
+      if (previous && /^\s?(?:or|and|\/|&)\s?$/i.test(between(previous))) hit.hit.score = Math.max(hit.hit.score, previous.score);
+      const [other] = [previous, faint.at(-1)].filter((one) => /^\s?(?:or|\/)\s?$/i.test(between(one)));
+      if (other?.faint) towns.push({ ...other, score: hit.hit.score });
+      else if (other) other.score = hit.hit.score;
       towns.push(hit.hit);
       index = hit.next - 1;
       continue;
@@ -120,12 +127,14 @@ function townAt(
   if (qualifier && qualified.length === 0 && (qualifier.comma || qualifier.coded)) return unlistedAt(text, tokens, index, taken);
   const { candidates, sure, countrySure } = ranked(qualified.length > 0 ? qualified : found.places, hints);
   const best = candidates[0];
-  if (!best) return undefined;
+  // "at St Mary's, Beverley" is a church.
+  if (!best || (/^st\.? \p{L}+'s$/iu.test(found.name) && qualified.length === 0)) return undefined;
   const setting = settingOf(text, tokens, index, found.next, taken);
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
   const common = commonWords.has(folded) || (single && folded.length <= 2);
   const score = scoreOf(setting, { single, common, capital, people: best.people ?? 0, nearHome, qualified: qualified.length > 0 });
   const faint = score < ENOUGH;
+  if (faint && addressed(text, tokens, index)) return undefined;
   if (
     faint &&
     !(
@@ -155,15 +164,26 @@ function townAt(
   };
 }
 
+/** "Hi Casey", "Cheers, Arno": people who bear the name of a town. */
+const ADDRESS =
+  /(?:^|\b(?:hi|hello|hey|dear|morning|afternoon|evening|g'day|yo|oi|ora|cheers|thanks|thank you|ta|regards|best|wishes|love|from|this is|i'm|name is|ask for|mr|mrs|ms|dr|miss),?\s+)$/i;
+const addressed = (text: string, tokens: Tokens, index: number): boolean => {
+  const start = tokens[index]?.start ?? 0;
+  return ADDRESS.test(text.slice(Math.max(0, start - 14), start)) && (start > 0 || /^[,!.:-]/.test(tokens[index + 1]?.text ?? ''));
+};
+
 /** Words that make a name before them the name of an occasion: "Daylesford Spud Festival". */
 const OCCASION_NAME =
-  /^(?:\p{Lu}[\p{L}'&-]*\s){0,3}(?:festival|show|fair|games|cup|carnival|regatta|museum|open|marathon|expo|rodeo|races|market|gala|ball|championships?)\b/iu;
+  /^(?:\p{Lu}[\p{L}'&-]*\s){0,3}(?:abbey|castle|minster|cathedral|town hall|civic|racecourse|showgrounds?|arena|spa|pier|harbour|high school|university|state|hospital|rugby|cricket|football|golf|rotary|festival|show|fair|games|cup|carnival|regatta|museum|open|marathon|expo|rodeo|races|market|gala|ball|championships?)\b/iu;
 const LEAST_LETTERS = 6;
 const LEAST_PEOPLE = 10_000;
 
 /** True where a name is no part of a longer one, and typed small is no everyday word. */
 function standsAlone(text: string, tokens: Tokens, next: number, setting: Setting, capital: boolean, best: GazetteerPlace): boolean {
-  if (!capital) return setting.openAfter && best.name.length >= LEAST_LETTERS && (best.people ?? 0) >= LEAST_PEOPLE;
+  if (!capital)
+    return (
+      (setting.openAfter ? 1 : 2) * LEAST_PEOPLE <= (best.people ?? 0) && best.name.length >= LEAST_LETTERS && best.name !== 'Superior'
+    );
   const after = tokens[next]?.start ?? text.length;
   return !setting.beforeCapital || OCCASION_NAME.test(text.slice(after, after + 60));
 }
@@ -211,7 +231,7 @@ function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): 
 const NO_TOWN =
   /^(?:st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
 
-/** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date. */
+/** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date; without one it is faint. */
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
   const [before, first] = [tokens[index - 1], tokens[index] as Token];
   if (before?.lower !== 'in' || NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))) return undefined;
@@ -222,16 +242,26 @@ function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): 
     return undefined;
   const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
   const dateBefore = taken(index - 2) || (tokens[index - 2]?.text === ')' && taken(index - 3));
-  if (!dateAfter && !dateBefore) return undefined;
+  const dated = dateAfter || dateBefore;
+  const name = text.slice(first.start, last.end);
+  const folded = foldName(name);
+  if (!dated && (countryNamed(folded) ?? areaNamed(folded, name)) !== undefined) return undefined;
+  if (
+    !dated &&
+    (settingOf(text, tokens, index, next, taken).atHome ||
+      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|that|which|who|where)$/.test(tokens[next]?.lower ?? '.'))
+  )
+    return undefined;
   return {
     hit: {
       start: first.start,
       end: last.end,
-      name: text.slice(first.start, last.end),
+      name,
       candidates: [],
       sure: false,
       countrySure: false,
       score: 3,
+      ...(dated ? {} : { faint: true as const }),
     },
     next,
   };

@@ -11,7 +11,7 @@ export const near =
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
-  /\b(?:(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
+  /\b(?:(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|people|folks|family|relatives|cousins?|members|viewers|staff|parents|mum|mom|dad|brother|sister|son|daughter|boss|daughters|sons) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)(?:'s|s'?| is| are)? (?:is |are |based |over )?in|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
 
 /** Where the sender is at home: where the job is, unless another town is named. */
 const AT_HOME =
@@ -52,7 +52,8 @@ export const properName = (token: Token | undefined): boolean =>
 export function settingOf(text: string, tokens: Tokens, index: number, next: number, taken: (index: number) => boolean): Setting {
   const [before, first, after] = [tokens[index - 1], tokens[index] as Token, tokens[next]];
   const lead = text.slice(Math.max(0, first.start - 60), first.start);
-  const led = before !== undefined && near.test(before.lower) && before.breaks <= 1;
+  const outOf = before?.lower === 'of' && tokens[index - 2]?.lower === 'out';
+  const led = before !== undefined && (near.test(before.lower) || outOf) && before.breaks <= 1;
   const housed =
     before !== undefined &&
     /^(?:our|the)$/.test(before.lower) &&
@@ -101,7 +102,9 @@ export function scoreOf(
     if (setting.sentenceStart && name.single && !slot) score -= 0.5;
   }
   if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
-  if (name.common && !name.qualified) score -= 2.5;
+  // "in Hull", "at Bath": a large town near home, led as towns are.
+  const large = strongly && name.capital && name.nearHome && name.people >= 50_000;
+  if (name.common && !name.qualified) score -= large ? 0.5 : 2.5;
   if (!name.qualified) score -= (setting.afterCapital ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
   return score - (setting.away ? 6 : setting.atHome ? 1 : 0);
 }

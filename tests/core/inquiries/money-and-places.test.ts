@@ -98,6 +98,12 @@ describe('place', () => {
     ['in Köln', 'berlin', 'Köln', 'DE'],
     ['at the Bismarck library', 'duluth', 'Bismarck', 'US'],
     ['in Bayfield, WI', 'duluth', 'Bayfield', 'US'],
+    ['the Harrogate flower show', 'leeds', 'Harrogate', 'GB'],
+    ['the Hibbing hockey banquet', 'duluth', 'Hibbing', 'US'],
+    ['a dinner in Hull', 'leeds', 'Hull', 'GB'],
+    ['for our office in Wakefield', 'leeds', 'Wakefield', 'GB'],
+    ["at St Mary's, Beverley", 'leeds', 'Beverley', 'GB'],
+    ["la ville d'Angers", 'paris', 'Angers', 'FR'],
   ])('%s from %s', (where, home, name, country) =>
     expect(facts(`Can you film ${where} on 12 December 2026?`, undefined, home)).toMatchObject({ place: name, country }),
   );
@@ -115,6 +121,20 @@ describe('place', () => {
       'Cardiff',
     );
   });
+
+  test.each([
+    ["We're a Leeds charity and our gala's in Sheffield on 12 December; could you film it?", 'Sheffield'],
+    ['The venue moved from Halifax to Huddersfield. Still 12 December, can you still film?', 'Huddersfield'],
+    ['Can you film our gala in Ripon, no, wait, in Selby on 12 December?', 'Selby'],
+    ['I run a bakery in Otley and the wedding is in Whitby on 12 December, can you film it?', 'Whitby'],
+    ['Could you come and film us in Reeth? It is on 12 December.', 'Reeth'],
+  ])('%s', (text, place) => expect(facts(text, undefined, 'leeds').place).toBe(place));
+
+  test.each([
+    ['Harrogate or Ilkley, not sure yet. 12 December, a two-camera shoot. Are you free?'],
+    ['Hi Casey, are you free on 12 December to film?'],
+    ['Can you film our match on 12 December? Cheers, Chester'],
+  ])('none is stated: %s', (text) => expect(facts(text, undefined, 'leeds').place).toBeUndefined());
 });
 
 describe('no inquiry', () => {
