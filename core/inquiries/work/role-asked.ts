@@ -9,11 +9,11 @@ export const Standing = { not: -1, none: 0, context: 1, named: 2, wanted: 3, min
 
 /** "no video", "don't need a", "rather than" */
 const NEGATED =
-  /(?:(?<!\p{L})(?:no|not|never|non|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|rather than|instead of|less than|more than|in place of|over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
+  /(?:(?<!\p{L})(?:no|not|never|non|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|than|rather than|instead of|less than|more than|in place of|over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
 const NEED_NOT = /(?<!\p{L})no need (?:for|to)(?: a| an| any| the)? $/iu;
 /** "there's no", "we have no": what is lacking is wanted. */
 const LACKED =
-  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
+  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
 /** What an owner does or has: "we've already got", "our own", "Wilf does the", "his brother is doing". */
 const OTHERS_BEFORE =
   /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)?(?: with)?|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?:our|their|her|his|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:my|our|his|her|their|the) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
@@ -23,7 +23,8 @@ const NAMED_BEFORE =
 const OTHERS_AFTER =
   /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|does|do|has|have|handles?|on it)(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
 /** "drone, Brian doing" */
-const NAMED_AFTER = /^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
+const NAMED_AFTER =
+  /^ is \p{Lu}\p{Ll}+(?=[.,;]|$)|^(?: and already (?:has|have|got)(?!\p{L}))|^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
 /** "our op is ill", "the streamer took a staff job": lost, so wanted. */
 const LOST =
   /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off))(?!\p{L})/iu;
@@ -37,6 +38,12 @@ const PAST_AFTER =
 /** "We're filming", "I shoot": the sender's own work. */
 const SENDERS =
   /(?<!\p{L})(?:we|i|they|he|she|who|client|we'll)(?:'re|'m|'ll|'d|'ve| are| am| will| shall| will be| have| had| is| plan to| are going to| usually| normally| always| did| also| hope to be| used to| would| want to| wanted to| tried to| started)?(?: (?:be|been|also|currently|always|already|both|usually|going to|normally|just|all|now|out|making|planning on)){0,6} $/iu;
+/** "I'm directing a short", "we're producing a": what the sender makes, not whom the sender looks for. */
+const SENDERS_WORK =
+  /(?<!\p{L})(?:we|i|they|he|she|client|you both)(?:'re|'m|'s|'ll be| are| am| is| will be)(?: (?:also|currently|all|now|just|both))? (?:direct|mak|produc|organis|organiz|host|runn|stag|do|launch|record|film|shoot|stream|tap|plan|cover|photograph|edit|finish|wrapp|lead|curat)\p{L}{0,3}(?<=ing)(?: (?:a|an|our|the|some|another|this|one|my|it|on))?(?: \p{L}+){0,2} $/iu;
+/** "Could you film the day and": what follows is asked of me as well. */
+const YOU_AND =
+  /(?<!\p{L})(?:can|could|would|will|should) (?:you|u)(?!\p{L})[^.;!?\n]{0,60} (?:and|or|&|plus)(?: (?:also|then|maybe|perhaps|possibly|to|even|do|a|some|the|take|shoot|run)){0,4} $/iu;
 
 /** Somebody who is me does it: "you'd be", "need you on", "you with a". */
 const YOU =
@@ -50,7 +57,7 @@ const YOU_AFTER =
   /^[^.;!?\n(]{0,12}(?:\(|,\s?|\s?[=-]+>?\s?|\s?:\s?|\bis |\bwould be |\bwhich is |\bthat's |\bthat would be )\s?(?:you|u|yourself|kit|toi|dich|usted|your (?:job|role|part))(?:\)|[,.!?;]|$|\s(?:if|please|at|from|on))/iu;
 /** Nothing but it: "stills only", "audio rather than", "photos, not film" */
 const ONLY_AFTER =
-  /^(?: recording| coverage| work)?(?:,? only(?! (?:for|if|from|on|until|a|the|one|two|need to))|,? (?:and|but)? ?not (?:a |the |on )?(?:video|film|filming|camera|cameras|photo|photos|photographs|photography|stills|sound|audio|streaming|stream|pictures|recording|shooting|moving)|,? rather than|,? instead|,? no (?:video|filming|film|camera|cameras|photos|stills|picture|pictures)(?!\p{L})|,? this (?:time|year)|,? nothing else|,? and nothing)/iu;
+  /^(?: recording| coverage| work)?(?:,? only(?! (?:for|if|from|on|until|a|the|one|two|need to))|,? (?:and|but)? ?not (?:a |the |on )?(?:video|film|filming|camera|cameras|photo|photos|photographs|photography|stills|sound|audio|streaming|stream|pictures|recording|shooting|moving)|,? rather than|,? than (?:video|film|photos|stills|filming)(?!\p{L})|,? instead|,? no (?:video|filming|film|camera|cameras|photos|stills|picture|pictures)(?!\p{L})|,? this (?:time|year)|,? nothing else|,? and nothing)/iu;
 const ONLY_BEFORE =
   /(?<!not )(?<!\p{L})(?:only|just|purely|strictly|solely|simply|nur|seulement|uniquement|sólo|solo|alleen|soltanto)(?: (?:be|need|want|needs|wants|for|the|a|an|your|some|on|do|doing|require|asking for|after|about|to|you|it's|as)){0,6} $/iu;
 
@@ -64,16 +71,20 @@ const WANT = anyOf(`
   suchen | suche | sucht | brauchen | brauche | braucht | benötigen | gesucht | hätten | hätte | möchten | bräuchten | fehlt | fehlen | jemand/jemanden | cherche | cherchons | recherchons | recherche | recherchent | besoin | voudrions | aimerions | souhaitons | manque | cherchent | necesitamos | necesito | buscamos | busco | falta | querríamos | queremos | quisiéramos | zoek | zoeken | nodig | willen | graag | cerchiamo | cerco | serve | bisogno | vorremmo | procuramos | preciso | precisamos | podrías | puedes | pourriez | peux | können | könntest | kannst | kun | kunt | potresti
 `);
 const WANT_AFTER =
-  /^(?:s|es)?(?: (?:op|operator|person|job|gig|position|role|work|side))?,?(?: (?:is|are|we|i|we're|they|they're|i'm|gesucht|requis|that|what|so|still|being|also|who|urgently|badly))* ?(?:needed|wanted|required|sought|missing|please|pls|plz|lacking|lack|need|want|short|short of|gesucht|nodig|gezocht|request(?:ed)?|recherché|buscado|qui manque|fehlt|falta|open|vacant|free|available|tba|tbc|\?)(?!\p{L})/iu;
+  /^(?:s|es)?(?: (?:op|operator|person|job|gig|position|role|work|side))?(?:, ?(?=wanted|needed|please|pls|plz|required))?(?: (?:is|are|we|i|we're|they|they're|i'm|gesucht|requis|that|what|so|still|being|also|who|urgently|badly))* ?(?:needed|wanted|required|sought|missing|please|pls|plz|lacking|lack|need|want|short|short of|gesucht|nodig|gezocht|request(?:ed)?|recherché|buscado|qui manque|fehlt|falta|open|vacant|free|available|tba|tbc|\?)(?!\p{L})/iu;
 
 /** What follows makes another thing of the word: "camera gear", "photo booth", "sound check", "video call". */
 const OTHER_THING =
-  /^(?:-(?:free|friendly|ready)| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|id|opportunit\w*|pit|competition|contest|exhibition|club|museum|society|festival|awards?|store|shop|rental|hire|library|archive|school|college|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
+  /^(?:-(?:free|friendly|ready)| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|id|opportunit\w*|pit|competition|contest|exhibition|store|shop|rental|hire|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
+/** "film festival", "camera club": an occasion or a body named after its subject. */
+const SUBJECT = /^(?:film|video|camera|photo|photograph|photography|sound|audio|stream|livestream)s?$/i;
+const NAMED_AFTER_IT =
+  /^ ?(?:club|museum|society|festival|awards?|library|archive|school|college|department|studio|history|night)(?!\p{L})/iu;
 /** "second choice", "sound good": no work. */
 const OTHER_SECOND = /^ (?!camera|on|for|in|at|at the|please|with)\p{L}/iu;
 const OTHER_SOUND =
   /^ ?(?:checks?|bites?|system|stage|of|good|great|ok|okay|fun|fair|like|alright|interesting|doable|feasible|right|as|desk is|engineer's|from|comes|and lights?|at \d)(?!\p{L})/iu;
-const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|did|for) $/iu;
+const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|for) $/iu;
 /** "photos at 4" is a line of the programme. */
 const SCHEDULED = /^ at \d/i;
 /** Nothing but the word between two marks: "- audio -", "Fri, sound, 9am". */
@@ -89,7 +100,7 @@ const CLAUSE = /,\s|\s(?:and|but|so|while|und|aber|et|mais|y|pero|en|maar)\s(?=\
 const BUT = /\s(?:but|while|whereas|aber|mais|pero|maar)\s/i;
 /** Words right before a thing that is wanted. */
 const WANT_NEAR =
-  /(?<!\p{L})(?:needs?|wants?|wanted|after|requires?|requiring|seeks?|seeking|looking for|short of|(?:quote|price|rate|book|booked|hire|charge|cost|estimate|ask|asks|asking|free|available|about|you|figure)(?: us| me| you)? (?:for|on)|help with|interested in|brauchen|suchen|hätten gern|cherch\w+|necesit\w+|busc\w+|zoek\w*)(?: (?:you|u|someone|somebody|help|a|the|some|good|clean|decent|for|on|with|den|die|le|du|el))* $/iu;
+  /(?<!\p{L})(?:needs?|wants?|wanted|after|requires?|requiring|seeks?|seeking|looking for|short of|(?:quote|price|rate|book|booked|hire|charge|cost|estimate|ask|asks|asking|free|available|about|you|figure)(?: us| me| you)? (?:for|on)|help with|interested in|brauchen|suchen|hätten gern|cherch\w+|necesit\w+|busc\w+|zoek\w*)(?: (?:you|u|someone|somebody|help|human|person|pair of hands|hand|body|one|man|woman|guy|a|the|some|good|clean|decent|for|on|with|den|die|le|du|el))* $/iu;
 
 /** How the word stands, by what is before and after it in its sentence. */
 export function standingOf(text: string, word: Word): number {
@@ -105,6 +116,7 @@ export function standingOf(text: string, word: Word): number {
   const sounds = role === 'audio' && weight === 'loose';
   if (
     OTHER_THING.test(after) ||
+    (SUBJECT.test(word.text) && NAMED_AFTER_IT.test(after)) ||
     (sounds && (OTHER_SOUND.test(after) || NOT_SOUND.test(clause))) ||
     (/second$/i.test(word.text) && OTHER_SECOND.test(after)) ||
     (role === 'photo' && SCHEDULED.test(after))
@@ -114,10 +126,11 @@ export function standingOf(text: string, word: Word): number {
   const beyond = after.split(BUT)[0] ?? '';
   if (lacked || LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)) return Standing.wanted;
   if (NEGATED.test(sentence) || NEED_NOT.test(sentence)) return Standing.not;
-  if (/(?<!\p{L})only(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause)) return Standing.only;
+  if (/(?<!\p{L})(?:only|nur|just|purely)(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause))
+    return Standing.only;
   if (YOU_AFTER.test(after)) return Standing.mine;
   if (PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;
-  if (YOU.test(sentence) || YOU_WITH.test(sentence) || YOU_LABEL.test(sentence)) return Standing.mine;
+  if (YOU.test(sentence) || YOU_WITH.test(sentence) || YOU_AND.test(sentence) || YOU_LABEL.test(sentence)) return Standing.mine;
   if (OTHERS_BEFORE.test(clause) || NAMED_BEFORE.test(clause) || OTHERS_AFTER.test(after) || NAMED_AFTER.test(after)) return Standing.not;
   if (IT_IS.test(clause) || WANT_AFTER.test(after)) return Standing.wanted;
   if (weight === 'loose') {
@@ -128,6 +141,6 @@ export function standingOf(text: string, word: Word): number {
     return WANT_NEAR.test(clause) ? Standing.wanted : alone ? Standing.named : Standing.none;
   }
   if (WANT.test(word.text)) return Standing.wanted;
-  if (SENDERS.test(clause)) return Standing.context;
+  if (SENDERS.test(clause) || SENDERS_WORK.test(clause)) return Standing.context;
   return WANT.test(sentence) ? Standing.wanted : Standing.named;
 }

@@ -11,22 +11,22 @@ const hands = `op/ops/operator/operators/operateur/operador/tech/techs/technicia
 const plain: readonly (readonly [Role, string])[] = [
   [
     'second camera',
-    `{second} {camera} {hands}? | b camera/cam/cams/shooter/op/operator {hands}? | bcam {hands}? | cam/camera/cams/cameras two/2/b {hands}? | second shoot/shooting | 2nd shoot | second pair of hands/eyes on/behind? camera/the_camera | another/extra/second/2nd pair of hands/eyes on/behind camera/the_camera/a_camera
+    `{second} {camera} {hands}? | b camera/cam/cams/shooter/op/operator {hands}? | bcam {hands}? | cam/camera/cams/cameras two/2/b {hands}? | second shoot/shooting | 2nd shoot | to/would_you/you/and second for me/us | second pair of hands/eyes on/behind? camera/the_camera | another/extra/second/2nd pair of hands/eyes on/behind camera/the_camera/a_camera
     as my/our/his/her/a? second | be/being my/our/his/her second | you'd/you/you're/u be? on? the? b | on b | on cam/camera b/two/2 | on the b | the b | roving/roaming second
     zweite/zweiten/zweiter/2. kamera/kameramann/kamerafrau/mann_an_der_kamera | kamera 2/zwei/b | deuxième/seconde/2e/2ème caméra/cadreu* | caméra 2/b/deux | cámara 2/b/dos | segunda/segundo cámara/camara/operador/camarógrafo | seconda camera | camera due/twee | tweede camera/cameraman | 2e camera/cameraman`,
   ],
   [
     'vision mixing',
     `vision mix/mixer/mixers/mixing/mixes {hands}? | visionmix* | video/picture/screen mix/mixer/mixing | switcher/switchers {hands}? | vision job/gig/desk/console/role/position/engineer/op | technical/tech director/directing/direction | direct-switch* | td position/role/job/gig/spot/seat/chair/needed/wanted/required/on/the/for/a/an/our/who
-    a/our/the/as/need/your/be/you/want/for/of/is/being/no td | switch/switching/cut/cutting the/a/an/our/my/your/their/her? show/shows/cameras/cams/feed/feeds/live_show/gig/pictures/event/sources/inputs/programme/program | switch/switching/cut/cutting/mix/mixing between/live | switch/switching for | switch/switching {count}? cams/cameras/feeds/inputs | mix/mixing the/a/our/an/all? show/cameras/pictures/vision/cams/feeds/streams | live/camera/video/vision switching | camera/video switch | {count} camera/cam/way/input switch
+    a/our/the/as/need/your/be/you/want/for/of/is/being/no td | switch/switching/cut/cutting the/a/an/our/my/your/their/her? show/shows/cameras/cams/feed/feeds/live_show/gig/pictures/event/sources/inputs/programme/program/live_stream/livestream/stream/webcast | switch/switching/cut/cutting/mix/mixing between/live | switch/switching for | switch/switching/mix/mixing/cut/cutting {count}? cams/cameras/feeds/inputs | switch/switching/mix/mixing/cut/cutting a/the? {count} cam/camera/way show/gig/shoot/event/job | mix/mixing the/a/our/an/all? show/cameras/pictures/vision/cams/feeds/streams | live/camera/video/vision switching | camera/video switch | {count} camera/cam/way/input switch
     can/could/would/will/want/need you/u/ye to? switch/td | to switch the/a/our/for/live/between | to td | on/behind/operate/run/work/drive/man/at/handle/doing/running/driving/operating/manning the/our/a/an? switcher/switch/mixer/vision_desk/video_desk/video_mixer/vision_mixer/cutting_desk/desk_and_cut | cut live | live cut/cutting | calling/call the cut/cuts | mixing job/gig
     bildmisch* | regie/bild mischen | live cut | bildregie | videoregie | régie | régie vidéo | mélangeur | mélangeuse | mixage vidéo | réalisateur | réalisatrice | realizador* | mezclador* | mezcla de vídeo | regia video | mixer video | regista | beeldmenger | beeldmixer | beeldregie | schakel* | am mischer`,
   ],
   [
     'livestream',
-    `live stream/streams/streamed/streaming/streamer/streamers {hands}? | livestream* {hands}? | streamed | streaming {hands}? | stream {hands} | streamer | streamers | stream | streams | webcast* {hands}? | webdiffusion | webstream* | web-stream* | simulcast* | live broadcast/feed/link/webcast/broadcasting/transmission | broadcast/broadcasting/broadcasts ... live/online | broadcast/broadcasting it/this/the/our/them | hybrid event/meeting/conference/session/agm/seminar/workshop/day | live transmission
-    go/goes/going/went/put/putting/send/sending/sent/be/shown/show/showing/get/out it/this/them/him/us/the/everything? out/up/on/over? live on/to/over/via/onto/for the/our/a? youtube/facebook/web/internet/website/channel/zoom/teams/page/people/those/families/folks/members/families_at_home | live on/over/via/onto the/our/a? web/internet/website/page/channel/net/youtube/facebook | run/running the zoom | zoom {hands} | over/on/via the web live
-    live übertragen/übertragung/streamen | übertragung | übertragen | livestream-* | liveübertragung | streamen | gestreamt | en/in direct/directo/diretta | diffusion en direct | diffuser en direct | retransmi* | emisión en directo | diretta streaming | uitzenden | live uitzenden`,
+    `live stream/streams/streamed/streaming/streamer/streamers {hands}? | livestream* {hands}? | streamed | streaming {hands}? | stream {hands} | streamer | streamers | stream | streams | webcast* {hands}? | webdiffusion | webstream* | web-stream* | simulcast* | live broadcast/feed/link/webcast/broadcasting/transmission | broadcast/broadcasting/broadcasts ... live/online | broadcast/broadcasting it/this/the/our/them/its/their/his/her/your/every/each/all | out live | out on/over the web/internet/air | hybrid event/meeting/conference/session/agm/seminar/workshop/day | live transmission
+    go/goes/going/went/put/putting/send/sending/sent/be/shown/show/showing/get/out it/this/them/him/us/the/everything? out/up/on/over? live on/to/over/via/onto/for | get/put/send/show/have/putting/sending/getting the/our/my/your/a/this/these ... live on/over/via/onto/to | live on/over/via/onto the/our/a? web/internet/website/page/channel/net | over/on/via the web live
+    live übertragen/übertragung/streamen/streamt | watch/watching/follow/following/see/tune_in/join it/along/this/us/them/everything/in? live/online/remotely/live_online/from_home/from_afar/from_abroad | übertragung | übertragen | livestream-* | liveübertragung | streamen | gestreamt | en/in direct/directo/diretta | diffusion en direct | diffuser en direct | retransmi* | emisión en directo | diretta streaming | uitzenden | live uitzenden`,
   ],
   [
     'photo',
@@ -36,12 +36,12 @@ const plain: readonly (readonly [Role, string])[] = [
   [
     'audio',
     `sound/audio/boom recordist/mixer/mixing/recording/recordings/assistant/assist/utility/lead/recorder/supervisor/designer {hands}? | sound/audio/boom/pa/mic/foh/broadcast_audio/rf/radio_mic/wireless {hands} | soundie/soundies/soundman/soundguy/soundperson | recordist/recordists | sound/audio only | only/just/it's/its/purely the? sound/audio | location/live/field/production/event/corporate/broadcast sound/audio | foh | front of house sound/audio/mix/mixing/engineer | a1/a2/a3 | audio {hands} | boom | sound man/woman
-    record/recording/mix/mixing/recorded/capture/capturing/capture/running/run/operate/do/doing/handle/handling/look_after/looking_after/cover/covering/take/taking/man/manning/engineer/provide/providing/manage/managing/work/working the/our/your/my/all/live/some/their? sound/audio | sound/audio recorded/captured/mixed/needed/wanted/required/missing | on/at/doing/behind/need/needs/want/wants/lack/lacking/missing/require/seeking the? sound/audio/mics/microphones/sound_desk/audio_desk/sound_board/mixing_desk | a good/decent/proper microphone/mic | multitrack* | stereo recording | mixing desk | sound/audio job/gig/day/role/position/shift/work/spot/slot/side/cover/hire/booking/call
+    record/recording/mix/mixing/recorded/capture/capturing/capture/running/run/operate/do/doing/handle/handling/look_after/looking_after/cover/covering/take/taking/taking_care_of/take_care_of/man/manning/engineer/provide/providing/manage/managing/work/working the/our/your/my/all/live/some/their/two/three/four/six/eight? sound/audio/mics/microphones/pa/sound_desk/audio_desk | sound/audio recorded/captured/mixed/needed/wanted/required/missing | on/at/doing/behind/need/needs/want/wants/lack/lacking/missing/require/seeking the? sound/audio/mics/microphones/sound_desk/audio_desk/sound_board/mixing_desk | a good/decent/proper microphone/mic | mix/mixing the/our/a/two/three/some? band/bands/choir/music/set/concert/acts/orchestra/singers/quartet | mixing front of house | multitrack* | stereo recording | mixing desk | sound/audio desk | sound/audio job/gig/day/role/position/shift/work/spot/slot/side/cover/hire/booking/call
     prise de son | ingénieur du son | ingé son | preneur/preneuse/preneu* de son | au/le son | perchman | perchiste | sonidista | técnico de sonido | tonico | fonico | el sonido | geluidsman | geluidstechnicus | geluid | ton nur/aufnehmen/aufzeichnen/aufnahme/aufgenommen | nur/für/am/beim/den/der/bitte ton | tonaufnahme* | tonassistent* | tonmann | tonfrau | tonmeister* | tontechniker*`,
   ],
   [
     'other',
-    `drone/drones/uav {hands}? | drone pilot/pilots/footage/shots/work/flying/filming/video/shoot | fly/flying a/the/your/our drone | aerials | aerial footage/shots/filming/video | prompter/teleprompter/autocue {hands}? | gaffer/sparks/spark/best_boy | lighting/lights/lx/graphics/gfx/playback/jib/replay/slides/crane/projection/led/powerpoint/media_server/cg/titles/caption/comms/evs {hands} | lighting designer/assistant/director | key grip | grip | production assistant | runner | focus puller | camera/video assistant | 1st/first/2nd/second ac | video {tech} | projectionist/projectionists | stage manager | shader/shaders | show caller | floor manager/director`,
+    `drone/drones/uav {hands}? | drone pilot/pilots/footage/shots/work/flying/filming/video/shoot | operate/run/running/operating/drive/driving/on the/our/your? graphics/prompter/autocue/teleprompter/slides/playback/lights/lighting/projection/drone/titles/captions | fly/flying a/the/your/our drone | aerials | aerial footage/shots/filming/video | prompter/teleprompter/autocue {hands}? | gaffer/sparks/spark/best_boy | lighting/lights/lx/graphics/gfx/playback/jib/replay/slides/crane/projection/led/powerpoint/media_server/cg/titles/caption/comms/evs {hands} | lighting designer/assistant/director | key grip | grip | production assistant | runner | focus puller | camera/video assistant | 1st/first/2nd/second ac | video {tech} | projectionist/projectionists | stage manager | shader/shaders | show caller | floor manager/director`,
   ],
 ];
 
@@ -49,7 +49,7 @@ const lists = {
   hands,
   second: `second/2nd/third/3rd/fourth/extra/additional/another/two_extra/spare/1_more/one_more/roaming_second/second_unit`,
   camera: `op/camera/cam/cameras/shooter/cameraman/camerawoman/cameraperson/camera_operator/videographer/operator/angle/camera_angle/video_shooter/camera_op/filmer/camera_person/cam_op/body_on_camera/videog/filmmaker/dop/dp/shooters/cameras/operators`,
-  count: `two/three/four/five/six/2/3/4/5/6/8/multi`,
+  count: `two/three/four/five/six/seven/eight/2/3/4/5/6/7/8/multi`,
   tech: `tech/techs/technician/technicians/engineer/engineers`,
 } as const;
 
@@ -59,8 +59,8 @@ const filming = `film/films/filming/filmed/filmer/filmmaker/filmmakers/filmmakin
 
 /** Words that are another thing more often than work: they count only where somebody is asked for them in so many words. */
 const loose: readonly (readonly [Role, string])[] = [
-  ['audio', 'sound | audio | ton | son | mic | mics | microphone | microphones'],
-  ['vision mixing', 'switch | switching | mixing | mixer | td'],
+  ['audio', 'sound | audio | pa | ton | son | mic | mics | microphone | microphones'],
+  ['vision mixing', 'switch | switching | td | vision'],
   ['photo', 'pictures | images | shots | snaps'],
 ];
 

@@ -9,7 +9,10 @@ type Asked = RoleHit & { standing: number; general: boolean };
 
 const JOINED = /^,? ?(?:and|or|&|\+|\/|und|et|y|oder|ou|o)(?: (?:also|to|take|taking|some|a|do|maybe|perhaps|the|it))* ?$/i;
 
-const WHERE = /^ ?(?:for|at|on|during|while) (?:a|an|our|the|my|their|his|her|one|two|\d+)(?: [^.;!?\n]{0,50})?$/i;
+const BOTH =
+  /(?<!\p{L})(?:or|and|need|want|take|do|like) both(?! (?:days|nights|evenings|mornings|dates|of (?:the|us|them|those)|sessions|shows|performances|games|matches|halves|on|in|at|\d))(?!\p{L})/iu;
+const WHERE =
+  /^ ?(?:for|at|on|during|while|für|pour|para|per|voor) (?:a|an|our|the|my|their|his|her|one|two|\d+|un|une|una|eine|einen|een|unsere|unseren|notre)(?: [^.;!?\n]{0,50})?$/i;
 
 /** Each kind of work that is named and not another's, where it is asked for most plainly. */
 function standings(text: string): Asked[] {
@@ -62,9 +65,11 @@ export function roleAsked(message: string): RoleHit[] {
   const asked = standings(text);
   const plain = asked.filter(({ general }) => !general);
   const edit = editAsked(text);
-  if (edit && (edit.alone || plain.every(({ role }) => role !== 'shoot'))) return [edit.hit];
+  if (edit && (edit.alone || plain.every(({ role }) => role !== 'shoot' && role !== 'vision mixing'))) return [edit.hit];
   // A second camera or a mixer stands for the filming that is named beside it.
   const others = plain.filter(({ role }) => role !== 'shoot');
+  // "video, photography or both"
+  if (BOTH.test(text) && plain.length > 1) return plain;
   const most = (hits: readonly Asked[]): Asked[] => {
     const best = Math.max(...hits.map(({ standing }) => standing));
     return hits.filter(({ standing }) => standing === best);
