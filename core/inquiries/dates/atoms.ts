@@ -74,8 +74,9 @@ function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next
     const weekday = weekdayAt(tokens, index + 1);
     return weekday && tokens[weekday.next]?.text === ')' ? { weekday: weekday.weekday, next: weekday.next + 1 } : undefined;
   }
-  if (open === ',' && tokens[index + 1]?.lower === 'a') {
-    const weekday = weekdayAt(tokens, index + 2);
+  const which = /^(?:which|that)$/.test(tokens[index + 1]?.lower ?? '') && tokens[index + 2]?.lower === 'is' ? 2 : 0;
+  if (open === ',' && tokens[index + 1 + which]?.lower === 'a') {
+    const weekday = weekdayAt(tokens, index + 2 + which);
     return weekday ? { weekday: weekday.weekday, next: weekday.next } : undefined;
   }
   return undefined;

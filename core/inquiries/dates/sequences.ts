@@ -5,7 +5,7 @@ import type { Token } from '../parts/tokens.ts';
 import { timeAt } from '../times/at.ts';
 import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
-import type { Atom } from './pieces.ts';
+import { dayAt, type Atom } from './pieces.ts';
 
 type Join = 'range' | 'and' | 'or';
 export type Item = { atom: Atom; join: Join | undefined };
@@ -155,6 +155,8 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either|el|le|il|am|den|dem|op|zum)$/.test(tokens[from]?.lower ?? '')) from++;
+    if (tokens[from]?.lower === 'the' && weekdayWord(tokens[from + 1]?.lower ?? '') !== undefined && dayAt(tokens, from + 2) === undefined)
+      from++;
     const parted = skipped !== at && (tokens[at]?.text === ',' || tokens[join.next - 1]?.text === '-');
     if (join.join === 'range' && !parted) from = afterHour(tokens, from);
     // "until the afternoon of 13 December"

@@ -38,7 +38,7 @@ const reply = oneOf(
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
     (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|this))
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
-    (?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
+    \b(?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
     (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
@@ -123,7 +123,10 @@ const other = oneOf(
     \bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b
     \bavailable (?:to talk|by phone)|\bour (?:last|previous) (?:event|show|conference|one)\b
     \b(?:board|committee|council) (?:meets|decides)\b|\b(?:rain|backup|back-up|reserve|fallback|spare|alternat\w+) (?:date|day)?
-    \bapply\b|\bdrone permit\b|\bpermit\b
+    (?:^\s*|[.;:,\n] )travel(?:ling)?(?: day)?(?: is| on|:)?(?= )|\b(?:site|venue|planning|technical) (?:visit|viewing|tour|walk)\b|\btell (?:the|our|my|them|everyone)(?: \w+){0,2} on\b
+    \bhalf[- ]term (?:is|from|runs|starts|week is)\b
+    \bif (?:it|the weather|we)[^.;,\d]{0,20}(?:rain\w*|wet|pours?|snows?|bad)\b|\bif wet\b|\brained off\b
+    \bapply\b(?!\s?:| by\b)|\bdrone permit\b|\bpermit\b
   `,
 );
 const past = oneOf(

@@ -92,7 +92,7 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
 }
 
 /** You, in French, German, Spanish, Italian and Dutch. */
-const SPOKEN_TO = /(?<!\p{L})(?:tu|vous|Sie|ihr|usted|jij|je|du (?:kannst|könntest|solltest|müsstest|darfst))(?!\p{L})/u;
+const SPOKEN_TO = /(?<!\p{L})(?:[Tt]u|[Vv]ous|Sie|ihr|[Uu]sted|[Jj]ij|je|[Dd]u (?:kannst|könntest|solltest|müsstest|darfst))(?!\p{L})/u;
 const SHORTENED = /'(?:ll|d|re|ve|s)?$/i;
 const THIRD = /^\p{L}{2,}[^s\P{L}]s(?:\s|$)/u;
 const MOST_BETWEEN = 8;

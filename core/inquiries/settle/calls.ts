@@ -140,7 +140,8 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       // "at 14:00 ... until 20:30", "6:15am at the dock, out by 2pm": both ends of my time.
       if (on && scene.times.some((other) => (other.until || (!time.date && other.said === 'wrap')) && other.start > time.start))
         calls.push({ date: on, minutes: time.from.minutes, where: [time] });
-      else if (on && time.date) answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
+      else if (on && time.date && Math.abs(on.until(first).days) <= MOST_DAYS_AHEAD)
+        answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };
     }
   }
   const ordered = calls

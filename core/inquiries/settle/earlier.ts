@@ -47,11 +47,15 @@ export function earlierCall(scene: Scene): Earlier | undefined {
     const unit = (match[2] ?? 'h').toLowerCase();
     const minutes = unit.startsWith('m') ? count : count * 60;
     if (!(minutes > 0) || minutes > LONGEST_AHEAD) continue;
-    return { where, minutes, base: hourMeant(scene, where, sentence) };
+    const base = hourMeant(scene, where, sentence);
+    // "half an hour before the final, so 12:30": the hour is the call itself.
+    const itself = base !== undefined && base.start >= where.end && SO.test(scene.text.slice(where.end, base.start));
+    return { where, minutes: itself ? 0 : minutes, base };
   }
   return undefined;
 }
 
+const SO = /(?:\b(?:so|i\.?e\.?|that is|that's|meaning|which is|which makes it)\b[^.;]{0,12}|, at |[=(] ?)$/i;
 const AFTER_REACH = 48;
 
 /** The hour right after the words, else the only hour of the sentence, else the only hour of the occasion. */

@@ -31,16 +31,19 @@ export function eventDays(scene: Scene): EventDays {
   if (firm.length === 0 && loose.length < all.length && all.every(({ weak, explicit }) => weak && !explicit))
     return { dates: [], where: all, choices: all.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const candidates = firm.length > 0 ? firm : all;
-  const explicit = candidates.filter((mention) => mention.explicit);
+  const isToday = (mention: DateMention): boolean =>
+    mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
+  // The date of the letter itself is no day of the job where another is told.
+  const dated = candidates.filter((mention) => mention.explicit);
+  const ofLetter = (mention: DateMention): boolean => mention.said === undefined && isToday(mention);
+  const explicit = dated.some((mention) => !ofLetter(mention)) ? dated.filter((mention) => !ofLetter(mention)) : dated;
   const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
   const relative = candidates.filter((mention) => !mention.explicit && !numbered.includes(mention) && !mention.weekdayOnly);
   const weekdays = candidates.filter((mention) => mention.weekdayOnly);
-  const isToday = (mention: DateMention): boolean =>
-    mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
   const later = relative.filter((mention) => !isToday(mention));
   const tiers = [explicit, numbered, later, weekdays, relative.filter(isToday)].filter((tier) => tier.length > 0);
   const main = tiers[0];
-  if (!main) return { dates: [], where: [], choices: [] };
+  if (!main) return lengthened(scene, dayOfCall(scene));
   // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
   if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
     return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
@@ -64,6 +67,20 @@ export function eventDays(scene: Scene): EventDays {
   if (settled.dates.length === 0 || settled.dropped) return settled;
   return lengthened(scene, settled);
 }
+
+/** "Be in Goa by 8 on 24 June": where no other day is told, that of the call is the day; setting up alone may be the day before. */
+function dayOfCall({ dates, text }: Scene): EventDays {
+  const ahead = dates.filter(({ past, said }) => !past && (isEvent({ said }) || said === 'call' || said === 'wrap'));
+  const [only, ...more] = ahead.filter(({ explicit, readings, doubt }) => explicit && readings.length === 1 && !doubt);
+  const reading = only?.readings[0];
+  if (!only || !reading || ahead.length > 1 + more.length || only.said !== 'call') return { dates: [], where: [], choices: [] };
+  const same = more.every(({ readings }) => readings[0]?.join() === reading.join());
+  const settingUp = SET_UP.test(text.slice(Math.max(0, only.start - LONGEST_LEAD), only.end + LONGEST_LEAD));
+  return same && !settingUp ? { dates: reading, where: [only], choices: [] } : { dates: [], where: [], choices: [] };
+}
+const SET_UP =
+  /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep|rehears\w*|get-?in|bump-?in|sound ?check|recce)\b/i;
+const LONGEST_LEAD = 60;
 
 /** Dates to come with day and month that were taken for something else: where no other is left than a weekday or "in a week", one of them may be the day. */
 const setAside = (scene: Scene, loose: readonly DateMention[], today: string): DateMention[] =>
@@ -253,6 +270,9 @@ function inTable(text: string, sets: readonly DateMention[]): boolean {
 const TWO_OCCASIONS = /\band (?:an?|the|his|her|their|our) (?:[\p{L}'-]+\s){1,4}on (?:the )?$/iu;
 const AN_OCCASION = /\ban? (?:[\p{L}'-]+\s){1,3}on (?:the )?$/iu;
 
+/** "we open on 1 June and the party is": what has a verb of its own is another thing. */
+const OWN_CLAUSE = /\band (?:the|our|my|a|an|its|their)\s[^.;,]{1,40}\b(?:is|are|will be|starts?|begins?|opens?|falls|on)\b/i;
+
 /** Dates in one list, one below the other or with their own labels: all of them are meant. */
 function joinedUp(text: string, sets: readonly DateMention[]): boolean {
   if (inTable(text, sets) && !/\b(?:or|either|option|options)\b/i.test(text.slice(sets[0]?.start ?? 0, sets.at(-1)?.start ?? 0)))
@@ -269,7 +289,8 @@ function joinedUp(text: string, sets: readonly DateMention[]): boolean {
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
         /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
         /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||
-        /\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between))
+        (/\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between) &&
+          (!OWN_CLAUSE.test(between) || consecutive(union(previous.readings[0] ?? [], mention.readings[0] ?? [])))))
     );
   });
 }

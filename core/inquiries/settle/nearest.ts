@@ -18,7 +18,10 @@ const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|f
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
-  /^(?:,? (?:and |so )?(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you )(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)|^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
+  /^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
+/** "1 pm and that's when you're done", "um 13 Uhr ist alles vorbei" */
+const DONE_THEN =
+  /^(?:,? (?:and |so )?(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you )(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
@@ -31,7 +34,7 @@ const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
 /** "June 3, Fresno, audio - FILLED", "on 5 June: all good, Bex is shooting that one", "January 11 I'm shooting myself" */
 const TAKEN_AFTER =
-  /^[^.;?!\n]{0,50}?(?:\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
+  /^[^.;?!\n]{0,50}?(?:\.\s(?:that (?:one|date|day)(?:'s| is) |it's |it is |this one(?:'s| is) )?(?:already |now )?(?:filled|crewed|staffed|covered|taken|gone|sorted)\b|\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
 /** "08:00 Uhr Aufbau" */
 const SET_UP_AFTER =
   /^ (?:aufbauen|anfangen|beginnen|loslegen|da sein|dabei sein|vor ort sein|eintreffen|einrichten|kommen|hinein|rein|aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
@@ -49,6 +52,11 @@ const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
 const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
 const NOT_IT =
   /(?<!\p{L})(?:was|were|not|(?:i|we) (?:wrote|said|had|gave)|originally|instead of|rather than|except|excluding|unless|nicht|niet|pas|n'est plus|plus(?= le)|no (?:es|será)|non è|gave (?:it|the date) as|date as)[\s,]{1,2}(?:on\s|for\s|am\s|der\s|den\s|dem\s|le\s|el\s|il\s|op\s|de\s)?(?:the\s)?$/iu;
+/** "we have someone for", "I'm filming a wedding on", "as you can't do": days of somebody else or of nobody. */
+const NOT_MINE =
+  /\b(?:(?:we|i)(?:'ve| have)? (?:already )?(?:got|have|booked|found|hired) (?:someone|somebody|cover|crew|an? (?:videographer|cameraman|camera|shooter|photographer|operator|op|person|guy|lad|woman|team|editor|streamer)) (?:for|on)|(?:i'm|i am) (?:already )?(?:filming|shooting|covering|doing|working|booked|on)\b[^.;,]{0,30} (?:on|for)|(?<!\bif )(?:you|u)(?:'re| are|r)? (?:can't|cant|cannot|couldn't|not (?:free|available|able to do|around)|said you (?:can't|couldn't|were busy)|already booked)(?: (?:do|make|manage|on|for))?)\s(?:on\s)?(?:the\s)?$/iu;
+/** "we have Bob for" */
+const HAS_NAMED = /\b(?:[Ww]e|I)(?:'ve| have)? (?:already )?(?:got|have|booked|found|hired) \p{Lu}\p{Ll}+ (?:for|on)\s(?:the\s)?$/u;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
@@ -105,6 +113,7 @@ export function nearest(
   )
     return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
+  if (isDate && (NOT_MINE.test(before) || HAS_NAMED.test(before))) return { cue: 'other', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && MOVES_AFTER.test(after.replace(SOMEBODY_ELSE, ''))) return { cue: 'past', end: 0, after: false };
@@ -121,6 +130,7 @@ export function nearest(
   if (isDate && SPOKE_AFTER.test(after)) return { cue: 'past', end: 0, after: false };
   if (isDate && close && follows?.cue === 'event' && !(tight && last?.cue === 'reply') && EVENT_NOUN.test(after))
     return { cue: 'event', end: 0, after: false };
+  if (!isDate && DONE_THEN.test(following)) return { cue: 'wrap', end: 0, after: false };
   const bracketed = (!isDate || tail.shared === true) && lead.includes('(');
   const fromAfter = { cue: follows?.cue, end: follows?.end ?? 0, after: true };
   const plainLead = !tight || last?.cue === 'show' || last?.cue === 'event' || last?.cue === 'call';

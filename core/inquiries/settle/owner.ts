@@ -14,8 +14,9 @@ const TOLD =
 /** A department at the beginning of its clause. */
 const OTHERS =
   /^\s*(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos|techniciens|techniek)(?!\p{L})/iu;
-/** "My call's at 3": the sender's. */
-const SENDERS = /^\s*my (?:own )?(?:call|shift|set-?up)(?:'s)?\b/i;
+/** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
+const SENDERS =
+  /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll| will|'m| am)(?= (?:be )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= ))\b/i;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 const REACH = 70;

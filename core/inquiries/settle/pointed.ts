@@ -6,7 +6,8 @@ import { anyOf } from '../phrases.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** A date of the occasion or the work, or of nothing in particular. */
-export const isEvent = (mention: DateMention): boolean => mention.said === undefined || mention.said === 'event' || mention.said === 'show';
+export const isEvent = (mention: Pick<DateMention, 'said'>): boolean =>
+  mention.said === undefined || mention.said === 'event' || mention.said === 'show';
 /** Days in a row. */
 export const consecutive = (dates: readonly string[]): boolean =>
   dates.every(
@@ -21,6 +22,8 @@ export const consecutive = (dates: readonly string[]): boolean =>
 const POINTS = anyOf(`
   where you'd/you_would/you come in | is what i'm/we're asking | resolved to ask | offen ist | the one/ones we/i/that/you | this/that one is/for | is/are the one/ones | is where you/we | i'd/we'd like you on/for | need/want you on/for/there | you're/you_are/you'd_be/you_would_be with_us/on/needed/wanted | can/could/would/will you do/take/cover/make | for you it's/it_is | still open | is open | for you: | what i'm asking | i'm asking about | that is/that's you/yours
 `);
+/** "YOU + ME" in one row of several. */
+const WITH_ME = /(?<!\b(?:not|without) )\b(?:you|u)\b(?! (?:don't|aren't|can't|won't))/i;
 /** Days of a plan that are nobody's work. */
 const MIXED = /\b(?:off|travel|ignore|fyi|confirmed|cancelled|only|home|rest|tbc|open|hold)\b/i;
 
@@ -54,6 +57,9 @@ export function pointedAt(scene: Scene, candidates: readonly DateMention[], sett
       if (meant || (mention.readings.length === 1 && (mention.readings[0] ?? []).includes(date))) chosen.add(date);
     }
   }
+  const rows = chosen.size === 0 && inRows(text, candidates) ? candidates.filter((one) => WITH_ME.test(lineOf(one))) : [];
+  const [row] = rows;
+  if (row && rows.length === 1) for (const date of row.readings[0] ?? []) chosen.add(date);
   const dates = [...chosen].sort();
   if (dates.length > 0 && dates.length < new Set(known).size && consecutive(dates)) return { dates, where: settled.where, choices: [] };
   return mixed ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]).slice(0, 4), doubt: 'several' } : settled;

@@ -10,7 +10,7 @@ import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
-  /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b[^,;]{0,28}$/i;
+  /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:]|:\d){0,28}$/i;
 /** "the 12th at the very latest" */
 const AT_LATEST = /^,? at (?:the )?(?:very |absolute )?(?:latest|outside)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
@@ -19,7 +19,7 @@ const MOVED =
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
-  /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|scrap|scratch|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
+  /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|scrap|scratch|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|it|that|this|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
 
 /** "WRONG: Sat 11 March", "Used to be: two days, Sept 11-12", "November 25 > no" */
 const VOID_ROW =
@@ -57,7 +57,7 @@ export function sayDates(
     // A cue in brackets that leads on to another date is that one's: "11 December (backup 12 December)".
     const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true, next?.start);
     if (hit.after) consumed = item.end + hit.end;
-    const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH), item.start);
+    const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH, previous?.end ?? 0), item.start);
     const row = text.slice(text.lastIndexOf('\n', item.start - 1) + 1, item.start);
     const after = text.slice(item.end, item.end + 16);
     if (VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after))
@@ -144,11 +144,14 @@ function beside(text: string, said: readonly DateMention[]): DateMention[] {
       before.said !== 'show' &&
       (mention.said === undefined || mention.said === 'event') &&
       before.sequence.items.length === 1 &&
-      /^\s?[,(]\s?(?:the\s|i\.?e\.?\s|that's\s|so\s)?$/i.test(text.slice(before.end, mention.start));
+      (/^\s?[,(]\s?(?:the\s|i\.?e\.?\s|that's\s|so\s)?$/i.test(text.slice(before.end, mention.start)) ||
+        (before.said === 'reply' && mention.start - before.end <= SAID_AGAIN && mention.readings.join() === before.readings.join()));
     joined.push(same ? { ...mention, said: before.said, past: mention.past || before.past, by: before.by } : mention);
   }
   return joined;
 }
+
+const SAID_AGAIN = 60;
 
 /** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23". */
 const SUPERSEDES =

@@ -30,10 +30,15 @@ const order: Record<string, number> = {
   opening: 1,
   closing: -1,
 };
+const NTH_REACH = 16;
 const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
 
-function nthIn(piece: string): number | undefined {
-  const match = NTH.exec(piece);
+/** "6 PM the second" */
+const NTH_AFTER = /^,? (?:on )?the (first|second|third|fourth|fifth|last|final)(?=\s*(?:[.,;)\n]|$|and\b))/i;
+
+/** The number of the day that a clause names; what follows the hour is nearer than what stands before it. */
+function nthIn(before: string, after: string): number | undefined {
+  const match = NTH.exec(after) ?? NTH_AFTER.exec(after) ?? NTH.exec(before);
   const word = match?.[1] ?? match?.[2];
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
 }
@@ -53,12 +58,20 @@ function pastBefore(text: string, from: number, to: number): boolean {
   return last !== undefined && !THIS_TIME.test(lead.slice(last.index + last[0].length));
 }
 
+/** Hours in which a place is open or ours, at the end of what stands before them. */
+const OPEN_HOURS =
+  /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
 /** Hours of trains and flights are nobody's call. */
 const TRAVELS = /\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
 const LONGEST_ACROSS = 44;
 /** Words that a date is written with, and the small ones beside it. */
 const DATE_WORDS =
   /(?<!\p{L})(?:\p{L}*day|mon|tues?|wed|thu|thurs?|fri|sat|sun|jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec|\p{L}*(?:uary|tember|ober|ember)|march|april|august|st|nd|rd|th|the|on|at|of|same|next)(?!\p{L})\.?/giu;
+
+const NTH_WORDS = /(?<!\p{L})(?:first|second|third|last|final|opening|closing|and)(?!\p{L})/giu;
+const DAY_NAMED =
+  /(?<!\p{L})(?:(?:first|opening) day|(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tue|wed|thu|fri|sat|sun|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|\p{Lu}\p{Ll}+(?:tag|woch))(?!\p{L})/iu;
+const [LAST_MORNING, FIRST_EVENING] = [13 * 60, 15 * 60];
 
 /** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
 export function sayTimes(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
@@ -101,6 +114,10 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
         : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
           ? end
           : hit.cue;
+    // "the museum is open from 10 to 5", "we have booked the hall from 8 to 11"
+    const open = time.to !== undefined && (cue === undefined || cue === 'event') && OPEN_HOURS.test(text.slice(sentence.start, time.start));
+    const ofReply =
+      date?.said === 'reply' && cue !== 'call' && cue !== 'wrap' && /^[\s,(]*(?:at |by )?$/i.test(text.slice(date.end, time.start));
     const over =
       (pastBefore(text, sentence.start, time.start) ||
         date?.said === 'past' ||
@@ -112,11 +129,14 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
     said.push({
       ...time,
-      said: over ? 'past' : cue,
+      said: over ? 'past' : ofReply ? 'reply' : open ? 'other' : cue,
       until,
       date,
       dayBefore: DAY_BEFORE.test(`${before} ${clause}`),
-      nthDay: nthIn(clause),
+      nthDay: nthIn(
+        before.split(/[,;]/).at(-1) ?? '',
+        text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
+      ),
       evening: EVENING.test(clause),
     });
   }
@@ -131,8 +151,10 @@ function timesAcross(text: string, times: readonly TimeMention[], dates: readonl
     if (!next || time.to || next.to || next.start - time.end > LONGEST_ACROSS) continue;
     const between = text.slice(time.end, next.start);
     const dated = dates.some((date) => date.start < next.start && date.end > time.end);
+    const days = DAY_NAMED.test(between);
     const words = between
       .replace(DATE_WORDS, '')
+      .replace(NTH_WORDS, '')
       .replace(/[\d\s,()@-]+/g, ' ')
       .trim();
     // "coverage from the fitting (10am) through to the first dance (8.30pm)"
@@ -141,9 +163,11 @@ function timesAcross(text: string, times: readonly TimeMention[], dates: readonl
       /^\)[^.;\d\n]{0,12}\b(?:to|until|through|till)\b[^.;\d\n]{0,40}\($/i.test(between);
     if (
       bracketed ||
-      (dated &&
+      ((dated || days) &&
         (/^(?:(?:right |all the way )?(?:through |thru )?(?:to|until|till|til|through|thru)|bis|au|al)$/i.test(words) ||
-          (words === '' && /\s-\s|->/.test(between))))
+          (words === '' && dated && /\s-\s|->/.test(between)) ||
+          // "8 AM first day, 5:30 PM last day", "Saturday 8:30, Sunday 18:00"
+          (words === '' && days && !time.bare && !next.bare && time.from.minutes < LAST_MORNING && next.from.minutes >= FIRST_EVENING)))
     ) {
       ends.set(time, 'call');
       ends.set(next, 'wrap');
@@ -193,6 +217,8 @@ function bareTime(
       (date !== undefined && /^[\s,:(@-]*$/.test(text.slice(date.end, time.start)) && date.end <= time.start)
     );
   }
+  // "two one eight five": a telephone number that is spoken.
+  if (SPOKEN_DIGITS.test(text.slice(time.end, time.end + 14))) return false;
   const before = text.slice(piece.start, piece.end);
   // "9a both days til 6"
   if (UNTIL.test(before) && time.from.minutes >= 60 && /^\s?(?:$|[,.;)\n$£€]|\d{3})/.test(text.slice(time.end, time.end + 4))) return true;
@@ -205,6 +231,8 @@ function bareTime(
   if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
   return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
 }
+
+const SPOKEN_DIGITS = /^ (?:one|two|three|four|five|six|seven|eight|nine|oh|zero)\b/i;
 
 /** "you'd work ", "for you it'd be ", "u wud b needed " */
 const OF_ME = /(?<!\b(?:see|call|ring|thank|with|pay|give|send) )\b(?:you|u|you'd|you're|you'll|your)\b[\p{L}' ]{0,18}[\s:]$/iu;
@@ -261,7 +289,7 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
       beforeIt &&
       between.length <= 30 &&
       !/[,.;\n]|(?<!\p{L})(?:and|y|et|und|e|en|then)(?!\p{L})/iu.test(between) &&
-      cuesIn(between, 0, between.length).some(({ cue }) => cue === 'call' || cue === 'wrap');
+      cuesIn(between, 0, between.length, true).some(({ cue }) => cue === 'call' || cue === 'wrap');
     if (!small && !joined) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".
     const gap = between.length + (between.includes(',') ? 16 : 0);

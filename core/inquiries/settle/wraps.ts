@@ -30,7 +30,7 @@ export function wrapPoint(time: SaidTime, days: readonly string[], called: numbe
   else {
     const base = minutes % 720;
     const options = [base, base + 720, base + 1440].filter(
-      (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called <= LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,
+      (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called < LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,
     );
     // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
     const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;
