@@ -77,7 +77,9 @@ function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next
   const which = /^(?:which|that)$/.test(tokens[index + 1]?.lower ?? '') && tokens[index + 2]?.lower === 'is' ? 2 : 0;
   if (open === ',' && tokens[index + 1 + which]?.lower === 'a') {
     const weekday = weekdayAt(tokens, index + 2 + which);
-    return weekday ? { weekday: weekday.weekday, next: weekday.next } : undefined;
+    // "31 May and 1 June, a Wednesday and a Thursday": the weekdays of both.
+    const more = tokens[weekday?.next ?? index]?.lower === 'and' && tokens[(weekday?.next ?? index) + 1]?.lower === 'a';
+    return weekday && !more ? { weekday: weekday.weekday, next: weekday.next } : undefined;
   }
   return undefined;
 }

@@ -52,7 +52,7 @@ const call = oneOf(
     \barriv(?:e|al|ing)\b
     \baccess\b|\bbe (?:there|here|set|ready|in place|in position|on deck|\w+side)\b
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
-    (?<=[,;.] )be (?:at|on|in)\b(?! \d)|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
+    (?:(?<=[,;.] )|^\s*)(?:please )?be (?:at|on|in)\b(?! \d)|\bb (?:there|here)\b|\bmeet(?= \d)|\bon (?:deck|location)\b(?= (?:at |by |from |for )?\d)|\bwelcome (?:any ?time )?(?:from|after)\b(?= \d)|\bgates? for crew opens?\b|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
     \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in|from|access|arriv\w*)\b
     \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:from|by|at|for)\b)|\bget into\b|\bcan get in\b
     \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)

@@ -26,7 +26,7 @@ const latest = phrases(`
 `);
 
 /** Labels of a form: "Closing: ", "Reply wanted: ", "When do I need to know: ". */
-const labels = String.raw`(?:^|[\n.] ?)\s*(?:clos(?:ing|es|ed)|close date|(?:reply|response|answer|decision|deadline|rsvp|quotes?|bids?|cut-?off)\b[\w /]{0,24}|when (?:do|must|would) (?:i|we|you) (?:need|have|want) (?:to know|an answer|to hear|to decide|it|a reply)(?: by)?)\s?[:=-]`;
+const labels = String.raw`(?:^|[\n.] ?)\s*(?:clos(?:ing|es|ed)|close date|(?:(?:return|send|latest|final|last|your|our) (?:of )?)?(?:reply|response|answer|decision|deadline|rsvp|quotes?|bids?|cut-?off)\b[\w /]{0,24}|when (?:do|must|would) (?:i|we|you) (?:need|have|want) (?:to know|an answer|to hear|to decide|it|a reply)(?: by)?)\s?[:=-]`;
 
 export const replyWanted = [
   labels,

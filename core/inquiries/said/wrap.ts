@@ -13,6 +13,7 @@ export const wrapNamed = `${short}|${phrases(`
   de-rig complete/done/over/finished? # | strike/load-out/get-out/derig/teardown/tear-down/pack-down/packdown complete/done/over/finished? # | down tools # | call it a day # | calling it a day # | off-site # | let you/u/us go # | letting you go # | be let go #
   keep/keeping/have/need/want/got/get you/u there/here? until/till/til/to # | runs/run/goes/go/lasts/last/carries/carry on? to/until/till/til # | finish-time # | finishing/finished # | est/estimated/expected/planned/latest finish/wrap/end #
   back in your car # | back on the road # | your evening is your own # | you're/you gone/out/off/away # | last orders # | clear-out # | clear/cleared # | out the door # | time to leave # | everything packed/loaded # | vans/van loaded/packed # | loaded up? #
+  turn/set/cut you/u loose at/by/around # | turn/set/cut you/u loose ... # | outta there/here # | quit/quits # | last out # |
   leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
 `)}`;

@@ -7,7 +7,7 @@ import type { Where } from './scene.ts';
 
 /** What is wanted of me by a closing date: to say something, to name a price, to be settled. */
 const ANSWERED = anyOf(`
-  know | knowing | hear | heard | word | yes | no | ok | okay | yay or nay | yea or nay | y/n | y or n | nod | thumbs up | say | says | tell | told | shout | holler | ans | answer* | repl* | respon* | revert* | confirm* | acknowledg* | accept* | declin* | advise* | inform* | notif* | communicat* | feedback | decid* | decision* | commit* | interest* | availab* | apply | applications
+  know | knowing | thoughts | send ... something | appreciate it | sms | need # | submission | submissions | tu me dis | hear | heard | word | yes | no | ok | okay | yay or nay | yea or nay | y/n | y or n | nod | thumbs up | say | says | tell | told | shout | holler | ans | answer* | repl* | respon* | revert* | confirm* | acknowledg* | accept* | declin* | advise* | inform* | notif* | communicat* | feedback | decid* | decision* | commit* | interest* | availab* | apply | applications
   ring | call | phone | text | txt | msg | message* | mail | email | e-mail | whatsapp | wa | dm | ping | write | contact | drop me/us | drop a line | line | get back | come back | get in touch | reach | touch base | be in touch
   quote* | quotation* | price* | pricing | figure* | charge* | fee | fees | rate | rates | costs | costing* | estimate* | offer* | bid | bids | tender* | proposal* | terms | number | numbers | ballpark
   finalise* | finalize* | settle* | sort | sorted | sorting | lock in | lock you/this/it/crew/the_crew in? | close this/it/that off/out/down? | wrap this up | crew confirmed | crew | team | name | names | melde* | meldung | bescheid | zusag* | angebot | dire | dites-moi/nous | dis-moi/nous | répon* | répond* | savoir | devis | contest* | contést* | dime | dinos | avísa* | respóndenos/respóndeme | respuesta | hoor | weten | offerte | sapere | risposta
@@ -36,7 +36,7 @@ const OF_CREW = anyOf(`crew | crews | team | you in | who | someone | somebody |
 const PIECE = /[,;]|(?<!\p{L})(?:and|so|but|because|as|since)(?!\p{L})/iu;
 /** A word for a closing date with no more than an hour, a part of a day or small words up to it. */
 const CLOSES =
-  /(?<!\p{L})(?:by|before|until|till?|than|latest|due|deadline|bis|spätestens|avant|d'ici|antes|entro|uiterlijk|vor|voor)\b:?(?:[\s,]{1,2}(?:on|at|the|of|about|around|next|this|noon|midday|lunch(?:time)?|morning|afternoon|evening|night|end|close|play|day|business|cob|eod|latest|in|is|zum|dem|den|le|del?|el|il|\d{1,2}(?:[:.h]\d\d)?\s?(?:[ap]\.?m\.?|h|hrs|uhr)?)){0,6}\s?$/iu;
+  /(?<!\p{L})(?:by|before|b4|until|till?|than|latest|due|deadline|bis|spätestens|avant|d'ici|antes|entro|uiterlijk|vor|voor)\b:?(?:[\s,]{1,2}(?:on|at|the|of|about|around|next|this|noon|midday|lunch(?:time)?|morning|afternoon|evening|night|end|close|play|day|business|cob|eod|latest|in|is|zum|dem|den|le|del?|el|il|\d{1,2}(?:[:.h]\d\d)?\s?(?:[ap]\.?m\.?|h|hrs|uhr)?)){0,6}\s?$/iu;
 
 /** `answer` where a clause up to a closing date asks for one, `theirs` where it tells of something else that is due; nothing where it tells neither. */
 export function dueBy(text: string, { start, end }: Where): 'answer' | 'theirs' | undefined {

@@ -35,10 +35,11 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
 
 /** An hour of the evening before the doors of the same evening. */
 const beforeShow = (minutes: number, { times }: Scene): boolean =>
-  times.some(
-    ({ said, from }) =>
-      (said === 'show' || said === undefined) && !from.open && from.minutes >= minutes && from.minutes - minutes <= LONGEST_SET_UP,
-  );
+  times.some(({ said, from, to }) => {
+    if (said !== 'show' && said !== undefined) return false;
+    const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
+    return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
+  });
 const LONGEST_SET_UP = 5 * 60;
 
 /** "nine o'clock start, home by six": a morning hour where its evening would come after the end of the day. */
@@ -138,7 +139,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     else if (!time.from.open && (time.date ? isEventDate(time.date) : leads(scene.text, time))) {
       const on = callDay(time, days);
       // "at 14:00 ... until 20:30", "6:15am at the dock, out by 2pm": both ends of my time.
-      if (on && scene.times.some((other) => (other.until || (!time.date && other.said === 'wrap')) && other.start > time.start))
+      // "7am on the Monday, done by 6pm on the Wednesday"
+      const begins = !time.date || (days.length > 1 && time.from.minutes < 720 && on?.equals(first) === true);
+      if (on && scene.times.some((other) => (other.until || (begins && other.said === 'wrap')) && other.start > time.start))
         calls.push({ date: on, minutes: time.from.minutes, where: [time] });
       else if (on && time.date && Math.abs(on.until(first).days) <= MOST_DAYS_AHEAD)
         answer.callChoices ??= { walls: [wallOf(on, time.from.minutes % 1440)], where: time, why: 'show' };

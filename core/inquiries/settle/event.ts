@@ -127,11 +127,18 @@ function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): 
       (said === 'event' || said === 'show') &&
       readings.length === 1 &&
       !doubt &&
-      !main.some((mention) => mention.readings.some((reading) => within(readings[0] ?? [], reading))),
+      !main.some((mention) =>
+        mention.readings.some((reading) => within(readings[0] ?? [], reading) || aboutThen(readings[0] ?? [], reading)),
+      ),
   );
   if (told.length === 0) return undefined;
   return { dates: [], where: [...told], choices: [...told, ...main].flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
 }
+
+/** "in two weeks, Saturday 13 February": weeks are counted roughly. */
+const aboutThen = ([near]: readonly string[], [date]: readonly string[]): boolean =>
+  near !== undefined && date !== undefined && Math.abs(Temporal.PlainDate.from(near).until(date).days) <= ROUGHLY;
+const ROUGHLY = 3;
 
 /** At most a comma, a bracket and blanks. */
 const BESIDE = 3;

@@ -15,13 +15,15 @@ const MINE_AFTER =
   /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:so |and )?that's|which is) (?:when (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))|your call)\b)/i;
 /** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
+/** "3.30pm start, midnight finish": both ends of a day. */
+const START_AND_END = /^[\s(]*starts?,? (?:and )?[\d:.]{0,5}\s?(?:[ap]m?|midnight|noon|hrs)?,? (?:finish|end|out|wrap|done|close)\b/i;
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
   /^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|end|over|release|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of|by|at|\d))/i;
 /** "1 pm and that's when you're done", "um 13 Uhr ist alles vorbei" */
 const DONE_THEN =
-  /^(?:,? (?:and |so )?(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you )(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)/i;
+  /^(?:,? (?:and |so )?(?:(?:then )?(?:you're|you are|ur|u r|you'll be) |(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you ))(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b(?!,? (?:at|by|around|about|from|for|in|no later)\b|,? \d)|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
@@ -34,7 +36,7 @@ const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
 /** "June 3, Fresno, audio - FILLED", "on 5 June: all good, Bex is shooting that one", "January 11 I'm shooting myself" */
 const TAKEN_AFTER =
-  /^[^.;?!\n]{0,50}?(?:\.\s(?:that (?:one|date|day)(?:'s| is) |it's |it is |this one(?:'s| is) )?(?:already |now )?(?:filled|crewed|staffed|covered|taken|gone|sorted)\b|\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
+  /^[^.;?!\n]{0,50}?(?:\.\s(?:that (?:one|date|day)(?:'s| is) |it's |it is |this one(?:'s| is) )?(?:already |now )?(?:filled|crewed|staffed|covered|taken|gone|sorted)\b|\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|(?:is|'s|are) (?:covered|sorted|staffed|crewed|taken)|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
 /** "08:00 Uhr Aufbau" */
 const SET_UP_AFTER =
   /^ (?:aufbauen|anfangen|beginnen|loslegen|da sein|dabei sein|vor ort sein|eintreffen|einrichten|kommen|hinein|rein|aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
@@ -49,9 +51,9 @@ const DEADLINE_AFTER =
   /^,? (?:is|being|would be|will be|=) (?:(?:(?:our|my|the|your|client's) )?(?:\p{L}+ )?(?:cut-?off|deadline|closing date|latest|last (?:day|date|moment))\b|(?:when|the day|the date) (?:i|we|they) (?:have|need|must|had|want|will|'ll|decide|choose|pick)\b)|^,? (?:at|as) (?:the )?(?:very |absolute )?(?:latest|outside|deadline|cut-?off)\b/iu;
 /** "By Friday noon please." */
 const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
-const PLEASE_AFTER = /^[^.;?!]{0,24}\b(?:please|pls|plz|if (?:you can|possible)|latest)\b/i;
+const PLEASE_AFTER = /^[^.;?!]{0,24}(?:\.m\.)?[^.;?!]{0,12}\b(?:please|pls|plz|if (?:you can|(?:at all )?possible)|latest)\b/i;
 const NOT_IT =
-  /(?<!\p{L})(?:was|were|not|(?:i|we) (?:wrote|said|had|gave)|originally|instead of|rather than|except|excluding|unless|nicht|niet|pas|n'est plus|plus(?= le)|no (?:es|será)|non è|gave (?:it|the date) as|date as)[\s,]{1,2}(?:on\s|for\s|am\s|der\s|den\s|dem\s|le\s|el\s|il\s|op\s|de\s)?(?:the\s)?$/iu;
+  /(?<!\p{L})(?:was|were|not|isn't|is not|isnt|aren't|wasn't|weren't|(?:i|we) (?:wrote|said|had|gave)|originally|instead of|rather than|except|excluding|unless|nicht|niet|pas|n'est plus|plus(?= le)|no (?:es|será)|non è|gave (?:it|the date) as|date as)[\s,]{1,2}(?:on\s|for\s|am\s|der\s|den\s|dem\s|le\s|el\s|il\s|op\s|de\s)?(?:the\s)?$/iu;
 /** "we have someone for", "I'm filming a wedding on", "as you can't do": days of somebody else or of nobody. */
 const NOT_MINE =
   /\b(?:(?:we|i)(?:'ve| have)? (?:already )?(?:got|have|booked|found|hired) (?:someone|somebody|cover|crew|an? (?:videographer|cameraman|camera|shooter|photographer|operator|op|person|guy|lad|woman|team|editor|streamer)) (?:for|on)|(?:i'm|i am) (?:already )?(?:filming|shooting|covering|doing|working|booked|on)\b[^.;,]{0,30} (?:on|for)|(?<!\bif )(?:you|u)(?:'re| are|r)? (?:can't|cant|cannot|couldn't|not (?:free|available|able to do|around)|said you (?:can't|couldn't|were busy)|already booked)(?: (?:do|make|manage|on|for))?)\s(?:on\s)?(?:the\s)?$/iu;
@@ -103,7 +105,11 @@ export function nearest(
   if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
   const following = text.slice(tail.start, tail.start + AFTER_REACH);
   const starts = START_AFTER.test(following) && !LATE_HOUR.test(text.slice(piece.end, tail.start));
-  if (!isDate && !/\bfor an?\s$/i.test(before) && (starts || (MINE_AFTER.test(following) && last?.cue !== 'wrap')))
+  if (
+    !isDate &&
+    !/\bfor an?\s$/i.test(before) &&
+    (starts || START_AND_END.test(following) || (MINE_AFTER.test(following) && last?.cue !== 'wrap'))
+  )
     return { cue: 'call', end: 0, after: false };
   if (!isDate && SET_UP_AFTER.test(following)) return { cue: 'call', end: 0, after: false };
   if (

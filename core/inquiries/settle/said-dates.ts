@@ -10,7 +10,7 @@ import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
-  /\b(?:by|before|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:]|:\d){0,28}$/i;
+  /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:]|:\d){0,28}$/i;
 /** "the 12th at the very latest" */
 const AT_LATEST = /^,? at (?:the )?(?:very |absolute )?(?:latest|outside)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */

@@ -6,6 +6,7 @@ import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { settledPair, type TimeMention } from '../times/find.ts';
 import { rowsOf } from './agenda.ts';
+import { columnsOf } from './columns.ts';
 import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
@@ -79,6 +80,7 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
   let consumed = 0;
   const across = timesAcross(text, times, dates);
   const rows = rowsOf(text, times);
+  const columns = columnsOf(text, times);
   for (const [index, time] of times.entries()) {
     const sentence = sentenceAround(text, time.start, time.end);
     const previous = times[index - 1];
@@ -87,6 +89,19 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const next = times[index + 1];
     const tail = tailOf(text, time.end, Math.min(sentence.end, next?.start ?? text.length, time.end + 40));
     const row = rows.get(time);
+    const column = columns.get(time);
+    if (column) {
+      said.push({
+        ...time,
+        said: column,
+        until: false,
+        date: dateOfLine(text, time, dates, true),
+        dayBefore: false,
+        nthDay: undefined,
+        evening: false,
+      });
+      continue;
+    }
     if (row) {
       said.push({ ...time, said: row, until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
@@ -185,7 +200,7 @@ function bareTime(
 ): boolean {
   // "Reply by 15 Jan 1200"
   if (
-    time.from.military &&
+    (time.from.military || /^\d{1,2}\.\d\d$/.test(text.slice(time.start, time.end))) &&
     (date?.said === 'reply' || date?.said === 'call' || date?.said === 'wrap') &&
     /^[\s,]{0,2}$/.test(text.slice(date.end, time.start))
   )
@@ -201,8 +216,8 @@ function bareTime(
       return true;
     // "9.30 til 4.30"
     if (
-      /\b(?:til|till|until|to)\b/i.test(text.slice(time.start, time.end)) &&
-      time.from.minutes % 60 !== 0 &&
+      (/\b(?:til|till|until)\b/i.test(text.slice(time.start, time.end)) ||
+        (/\bto\b/i.test(text.slice(time.start, time.end)) && time.from.minutes % 60 !== 0)) &&
       settledPair(time.from, time.to)
     )
       return true;
@@ -252,7 +267,7 @@ const ROW_HEAD =
 const LONGEST_ROW = 400;
 
 /** "Friday 22 Oct - shoot, 7am-7pm": a line that begins with its one date. */
-function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
+function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention[], inTable = false): DateMention | undefined {
   const seen = Math.max(0, time.start - LONGEST_ROW);
   const from = text.slice(seen, time.start).lastIndexOf('\n') + seen + 1;
   if (from === seen) return undefined;
@@ -262,8 +277,8 @@ function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention
   return only &&
     only.explicit &&
     only.end <= time.start &&
-    (time.start - only.end <= LONGEST_ACROSS || /[|\t]/.test(text.slice(only.end, time.start))) &&
-    ROW_HEAD.test(text.slice(from, only.start))
+    (inTable || time.start - only.end <= LONGEST_ACROSS || /[|\t]/.test(text.slice(only.end, time.start))) &&
+    (inTable || ROW_HEAD.test(text.slice(from, only.start)))
     ? only
     : undefined;
 }
