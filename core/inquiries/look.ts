@@ -9,6 +9,7 @@ import { orderOf, orderSeen } from './dates/order.ts';
 import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
 import { strayMonth } from './dates/stray-month.ts';
+import type { Learned } from './learned/models.ts';
 import { currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean, type Clean } from './parts/clean.ts';
@@ -35,6 +36,8 @@ export type ReadInput = {
   /** ISO 4217; the currency of the home zone's country when not given. */
   homeCurrency?: string | undefined;
   gazetteer: Gazetteer;
+  /** What labelled messages taught. */
+  learned: Learned;
 };
 
 export type Sight = {
@@ -42,6 +45,8 @@ export type Sight = {
   parts: readonly Part[];
   /** What the sender wrote, without quotes and signature. */
   body: string;
+  /** What mail programs and machines wrote above and below it. */
+  head: string;
   tokens: readonly Token[];
   scene: Scene;
   homeCountry: string | undefined;
@@ -52,7 +57,7 @@ export type Sight = {
 };
 
 /** Look at a message; `input` as for reading it. */
-export function lookAt(input: ReadInput): Sight {
+export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
   const plain = clean(input.text);
   const parts = split(plain.text);
@@ -90,5 +95,6 @@ export function lookAt(input: ReadInput): Sight {
     dates,
   );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };
-  return { plain, parts, body, tokens, scene, homeCountry, homeCurrency, phones, takenToken };
+  const head = only(plain.text, parts, 'header', 'subject', 'footer');
+  return { plain, parts, body, head, tokens, scene, homeCountry, homeCurrency, phones, takenToken };
 }

@@ -5,6 +5,8 @@
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import { placesNamed } from '../places/search.ts';
 import { isInquiry } from './kind.ts';
+import { pageOf } from './learned/features.ts';
+import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
 import { only } from './parts/split.ts';
@@ -34,13 +36,15 @@ const LONGEST_MESSAGE = 200_000;
 export function readInquiry(input: ReadInput): Reading {
   if (input.text.length > LONGEST_MESSAGE)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
-  const { plain, parts, body, tokens, scene, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
+  const { plain, parts, body, head, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
+  const page = pageOf(seen, phones, head);
+  const scene = weighed(page, input.learned);
   const { dates, times, amounts } = scene;
 
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
-  if (!isInquiry(body, plain.text, { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) }))
-    return { isInquiry: false, fields: {}, questions: [], spans: [] };
+  const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) };
+  if (!asks(page, input.learned, isInquiry(body, plain.text, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
   const spans: Span[] = [];

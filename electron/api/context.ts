@@ -1,6 +1,7 @@
 /**
  * What every procedure is given. Doors make it once at start.
  */
+import type { Learned } from '../../core/inquiries/learned/models.ts';
 import type { Gazetteer } from '../../core/places/gazetteer.ts';
 import type { Store } from '../../db/store.ts';
 
@@ -11,6 +12,7 @@ export type Context = {
   /** Zone of this computer, offered at first set-up. */
   systemZone: string;
   gazetteer: () => Gazetteer;
+  learned: () => Learned;
   /** Version of the program, from package.json. */
   programVersion: string;
 };

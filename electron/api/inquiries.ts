@@ -13,6 +13,7 @@ const read = os.inquiries.read.handler(({ input: { remember, ...input }, context
     homePlace: input.homePlace ?? stored?.home,
     homeCurrency: input.homeCurrency ?? stored?.currency,
     gazetteer: context.gazetteer(),
+    learned: context.learned(),
   });
   return remember ? context.store.read((db) => remembering(db, reading)) : reading;
 });

@@ -27,6 +27,7 @@ export function readPlain(db: ReadableDb, context: Context, text: string, receiv
     homePlace: setup?.home,
     homeCurrency: setup?.currency,
     gazetteer: context.gazetteer(),
+    learned: context.learned(),
   });
 }
 

@@ -8,6 +8,7 @@ import { openStore } from '../../db/open.ts';
 import { StoreBusy } from '../../db/trouble.ts';
 import type { Context } from '../api/context.ts';
 import { gazetteerFrom } from '../api/gazetteer.ts';
+import { learnedFrom } from '../api/learned.ts';
 import { fileLog, type Log } from '../api/log.ts';
 import { keepToClockRules } from './clock-rules.ts';
 
@@ -57,6 +58,7 @@ function makeContext(store: Store): Context {
     now,
     systemZone: Temporal.Now.timeZoneId(),
     gazetteer: gazetteerFrom(),
+    learned: learnedFrom(),
     programVersion: programVersion(),
   };
 }

@@ -68,6 +68,9 @@ const commands = {
     ensurePage();
     runAs(node, [entry('tests', 'bench', 'run.ts'), ...args]);
   },
+  learn() {
+    runAs(node, [entry('tests', 'reader', 'learn.ts'), ...args]);
+  },
   reader() {
     runAs(node, [entry('tests', 'reader', 'report.ts'), ...args]);
   },

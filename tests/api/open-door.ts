@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Context } from '../../electron/api/context.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
+import { learnedFrom } from '../../electron/api/learned.ts';
 import type { Log, LogEntry } from '../../electron/api/log.ts';
 import { type Loopback, openLoopback } from '../../electron/doors/loopback.ts';
 import { pageFiles } from '../../electron/doors/page-files.ts';
@@ -18,7 +19,14 @@ export type OpenDoor = { door: Loopback; store: Store; context: Context; logged:
 const PAGE_FOLDER = fileURLToPath(new URL('page', import.meta.url));
 
 export function contextOf(store: Store): Context {
-  return { store, now: () => NOW, systemZone: 'America/Chicago', gazetteer: gazetteerFrom(), programVersion: '0.0.0' };
+  return {
+    store,
+    now: () => NOW,
+    systemZone: 'America/Chicago',
+    gazetteer: gazetteerFrom(),
+    learned: learnedFrom(),
+    programVersion: '0.0.0',
+  };
 }
 
 /** Open a store and a door on it. The caller closes it. */

@@ -4,15 +4,16 @@
 import { factNames, type FactName, type InquiryFields, type Reading } from '../../core/contract/inquiries.ts';
 import { readInquiry } from '../../core/inquiries/read.ts';
 import { foldName } from '../../core/places/fold.ts';
-import { gazetteer, type Message } from './corpus.ts';
+import type { Learned } from '../../core/inquiries/learned/models.ts';
+import { gazetteer, learned as shipped, type Message } from './corpus.ts';
 
 export type Count = { right: number; stated: number; there: number };
 type Miss = { id: string; field: FactName | 'isInquiry' | 'questions'; want: unknown; got: unknown; wrong: boolean };
 export type Score = { counts: Map<FactName | 'isInquiry' | 'questions', Count>; misses: Miss[] };
 
-export function read(message: Message): Reading {
+export function read(message: Message, learned: Learned = shipped): Reading {
   const { text, receivedAt, homeZone, homePlace } = message;
-  return readInquiry({ text, receivedAt, homeZone, homePlace, gazetteer });
+  return readInquiry({ text, receivedAt, homeZone, homePlace, gazetteer, learned });
 }
 
 const lower = (value: unknown): string =>
@@ -38,7 +39,7 @@ function sameThing(a: string, b: string): boolean {
 }
 
 /** Compare what was read with what is there. */
-export function score(messages: readonly Message[]): Score {
+export function score(messages: readonly Message[], learned?: Learned): Score {
   const counts: Score['counts'] = new Map();
   const misses: Miss[] = [];
   const add = (field: FactName | 'isInquiry' | 'questions', right: number, stated: number, there: number): void => {
@@ -46,7 +47,7 @@ export function score(messages: readonly Message[]): Score {
     counts.set(field, { right: count.right + right, stated: count.stated + stated, there: count.there + there });
   };
   for (const message of messages) {
-    const reading = read(message);
+    const reading = read(message, learned);
     const verdict = reading.isInquiry === message.isInquiry;
     add('isInquiry', verdict ? 1 : 0, 1, 1);
     if (!verdict) misses.push({ id: message.id, field: 'isInquiry', want: message.isInquiry, got: reading.isInquiry, wrong: true });

@@ -8,6 +8,7 @@ import type { Money } from '../../core/contract/parts.ts';
 import { blankClient } from '../../core/people/blank.ts';
 import { openStore } from '../../db/open.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
+import { learnedFrom } from '../../electron/api/learned.ts';
 import type { Context } from '../../electron/api/context.ts';
 import { router } from '../../electron/api/router.ts';
 import { FARGO, DULUTH, SETUP, THUNDER_BAY } from '../api/world.ts';
@@ -42,6 +43,7 @@ export async function fillBooks(folder: string): Promise<void> {
     now: () => clock.now,
     systemZone: 'America/Chicago',
     gazetteer: gazetteerFrom(),
+    learned: learnedFrom(),
     programVersion: '0.0.0',
   };
   try {

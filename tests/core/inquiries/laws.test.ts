@@ -4,7 +4,7 @@ import type { InquiryFields, Reading } from '../../../core/contract/inquiries.ts
 import { readInquiry } from '../../../core/inquiries/read.ts';
 import { messages, type Message } from '../../reader/corpus.ts';
 import { read } from '../../reader/scores.ts';
-import { gazetteer, homeOf } from './reading.ts';
+import { gazetteer, homeOf, learned } from './reading.ts';
 
 const seed = 20261125;
 const long = process.env['KITBOUND_LONG'] !== undefined;
@@ -93,7 +93,7 @@ describe('a week later', () => {
     const text = `Can you film ${when} in Fargo, call 8am, wrap 6pm? Let me know ${until}.`;
     const received = Temporal.PlainDateTime.from('2026-01-01T00:00').add({ days: at.day, minutes: at.minute }).toZonedDateTime('Etc/GMT+6');
     const fields = [received, received.add({ days: 7 })].map(
-      (moment) => readInquiry({ text, receivedAt: moment.toString(), homeZone: 'Etc/GMT+6', homePlace, gazetteer }).fields,
+      (moment) => readInquiry({ text, receivedAt: moment.toString(), homeZone: 'Etc/GMT+6', homePlace, gazetteer, learned }).fields,
     );
     for (const field of ['start', 'end', 'firstCall', 'lastWrap', 'replyBy'] as const)
       expect(fields[1]?.[field]).toBe(later(fields[0]?.[field]));

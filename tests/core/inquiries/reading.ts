@@ -3,15 +3,15 @@
  */
 import type { Reading } from '../../../core/contract/inquiries.ts';
 import { readInquiry } from '../../../core/inquiries/read.ts';
-import { gazetteer, homeOf } from '../../reader/corpus.ts';
+import { gazetteer, homeOf, learned } from '../../reader/corpus.ts';
 
 const WEDNESDAY = '2026-11-25T09:12:00-06:00[America/Chicago]';
-export { gazetteer, homeOf };
+export { gazetteer, homeOf, learned };
 
 /** Read a text as it would be read at a home at a moment. */
 export function readAt(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Reading {
   const homePlace = homeOf(home);
-  return readInquiry({ text, receivedAt, homeZone: homePlace.zone, homePlace, gazetteer });
+  return readInquiry({ text, receivedAt, homeZone: homePlace.zone, homePlace, gazetteer, learned });
 }
 
 /** Only what was stated. */

@@ -21,6 +21,9 @@ const context: Context = {
   gazetteer: () => {
     throw new Error('no place is looked up here');
   },
+  learned: () => {
+    throw new Error('no message is read here');
+  },
   programVersion: '0.0.0',
 };
 const billed = new Set(store.read((db) => invoicesAsOf(db, '9000-01-01')).map(({ jobId }) => jobId));

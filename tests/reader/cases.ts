@@ -1,0 +1,61 @@
+/**
+ * What the labelled messages teach: of each message whether it asks for work, of each time and date in it what it is said of.
+ */
+import { lookAt } from '../../core/inquiries/look.ts';
+import { dateFeatures, messageFeatures, pageOf, timeFeatures } from '../../core/inquiries/learned/features.ts';
+import type { ModelName } from '../../core/inquiries/learned/models.ts';
+import type { DateMention, SaidTime } from '../../core/inquiries/settle/scene.ts';
+import { gazetteer, type Message } from './corpus.ts';
+import type { Case } from './fit.ts';
+
+const minutesOf = (wall: string | undefined): number | undefined =>
+  wall === undefined ? undefined : Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));
+
+const isHour = ({ minutes, open }: SaidTime['from'], wall: number | undefined): boolean =>
+  wall !== undefined && (minutes % 1440 === wall || (open && minutes % 720 === wall % 720));
+
+/** What a time is, told from the labelled facts; undefined where the label leaves it open. */
+function timeIs({ fields, open }: Message, { from, to }: SaidTime, first: boolean): string | undefined {
+  const [call, wrap, reply] = [fields.firstCall, fields.lastWrap, fields.replyBy].map(minutesOf);
+  if (to) {
+    const [calls, wraps] = [isHour(from, call), isHour(to, wrap)];
+    if (calls || wraps) return calls && wraps ? 'both' : calls ? 'call' : 'wrap';
+  } else if (isHour(from, call)) return isHour(from, wrap) && !first ? 'wrap' : 'call';
+  else if (isHour(from, wrap)) return 'wrap';
+  if (isHour(from, reply)) return 'reply';
+  const unsure = (open.has('firstCall') && call === undefined) || (open.has('lastWrap') && wrap === undefined);
+  return unsure ? undefined : 'none';
+}
+
+function dateIs({ fields: { start, end, firstCall, replyBy } }: Message, { readings }: DateMention): string | undefined {
+  const days = readings.flat();
+  if (start !== undefined && end !== undefined && days.some((date) => date >= start && date <= end)) return 'event';
+  if (firstCall !== undefined && days.includes(firstCall.slice(0, 10))) return 'call';
+  const reply = replyBy === undefined ? undefined : Temporal.PlainDate.from(replyBy.slice(0, 10));
+  if (reply && (days.includes(reply.toString()) || days.includes(reply.add({ days: 1 }).toString()))) return 'reply';
+  return start === undefined && days.length > 0 ? undefined : 'none';
+}
+
+/**
+ * The cases of each model in these messages.
+ * @param from dates and times before this offset teach nothing
+ */
+export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
+  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [] };
+  for (const message of messages) {
+    const { text, receivedAt, homeZone, homePlace } = message;
+    const { scene, phones, head } = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
+    const page = pageOf(scene, phones, head);
+    cases.kind.push({ features: messageFeatures(page), is: message.isInquiry ? 'inquiry' : 'none' });
+    if (!message.isInquiry) continue;
+    for (const [index, time] of scene.times.entries()) {
+      const is = timeIs(message, time, index === 0);
+      if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });
+    }
+    for (const date of scene.dates) {
+      const is = dateIs(message, date);
+      if (is !== undefined && date.start >= from) cases.date.push({ features: dateFeatures(page, date), is });
+    }
+  }
+  return cases;
+}
