@@ -73,7 +73,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
 function organisationIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
   let at = start;
   for (const piece of rest.split(/(\s*[,|/()]\s*|\s-\s)/)) {
-    const fact = trimmed(piece.replace(/[.!]+$/, ''), at);
+    const fact = trimmed(piece.replace(/(?<!St|Dr|Mt)\.\s.*$|[.!]+$/s, ''), at);
     at += piece.length;
     const words = fact.value.replace(/^the /i, '');
     if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words)) continue;

@@ -11,7 +11,7 @@ import { nameFrom, type PersonFact } from './words.ts';
 export type Layers = { body: string; signature: string; header: string; stamp: string };
 
 const FROM_LINE = /^[ \t]*(?:from|von|de|reply-to)\s?:[^\n]{0,160}$/gim;
-const FROM_NAME = /^\s*\w[\w-]{0,9}\s?:\s*"?([^"<\n@[(]{2,50})/;
+const FROM_NAME = /^\s*\w[\w-]{0,9}\s?:\s*"?([^"<\n@[(,|]{2,50})/;
 const PLAIN_NAME = /^\p{Lu}[\p{L}'. -]+$/u;
 
 /** The last sender in the heads: the one who wrote first. */
@@ -27,7 +27,8 @@ function fromHeader(header: string): People {
   return people;
 }
 
-const STAMP_NAME = /(?:^|[\]\-)]|\d{1,2}:\d\d(?::\d\d)?(?:\s?[apAP][mM])?)\s{0,3}(\p{Lu}[\p{L}'. -]{1,40}?):\s*$/gmu;
+const STAMP_NAME =
+  /(?:^|[\]\-)]|\d{1,2}:\d\d(?::\d\d)?(?:\s?[apAP][mM])?)\s{0,3}(\p{Lu}[\p{L}'. -]{1,40}?)(?:\s\([^()\n]{1,30}\))?:\s*$/gmu;
 
 /** The name before the words of a chat line, where only one other person writes. */
 function fromStamp(stamp: string): People {

@@ -12,7 +12,7 @@ const OTHER_NUMBER =
   /(?:\b(?:iban|order|ref(?:erence)?|invoice|account|acct|vat|reg|po|no|id|meeting id|passcode|fax|f)\b[\s.:#]{0,3}|#)$/i;
 /** National writings that are a phone also without a label. */
 const UNMISTAKABLE =
-  /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{4}[\s-]\d{4}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|\(0\d{1,4}\))/;
+  /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{3,4}[\s-]\d{4}$|0\d(?:[\s.]\d\d){4}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|\(0\d{1,4}\))/;
 
 /** The first mail address. */
 export function emailIn(text: string): PersonFact | undefined {

@@ -3,30 +3,31 @@
  */
 import { closingOf } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
+import { afterName, besideLabel, organisation, organisationSaid } from './organisation.ts';
 import { emailIn, phonesIn } from './reach.ts';
 import type { People } from './signature.ts';
-import {
-  mayBeOrganisation,
-  namesArea,
-  NAME,
-  nameFrom,
-  ORG_FOR_CERTAIN,
-  ORG_OF,
-  ORG_NAME,
-  ORG_WORDS,
-  TITLE_WORDS,
-  trimmed,
-  type PersonFact,
-} from './words.ts';
+import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
+/** A name on one line. */
+const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|she is|he is|I am|I'm|[Tt]his is|[Ii]t's|[Ii]t is)\s{1,2}(?:(?:uh|um|er|erm),?\s)?(${NAME})(?=$|\n|[,.;!?)]|\s-|\s(?:here|from|at|with|of|again|and|over|speaking|calling)\b)`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
-const HERE = new RegExp(String.raw`${start}(${NAME}) here\b`, 'gu');
+const HERE = new RegExp(String.raw`${start}(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
+/** "Hi Kit, Ruth Abernathy with the railroad society", "Hey Kit - Odette from the alumni office", "Hello Casey, here Aurèle." */
+const GREETS = new RegExp(
+  String.raw`^[\s"'*]{0,3}(?:(?:[Hh]i|[Hh]ey|[Hh]ello|[Hh]iya|[Dd]ear|[Gg]ood \p{L}+|[Mm]orning|[Aa]fternoon|[Ee]vening|[Yy]o)\s)?(?:\p{L}{2,14}(?: \p{Lu}\p{L}+)?)?\s?[,!.-]\s(?:(?:[Hh]ere is|[Hh]ere|[Ii]t'?s|[Tt]his is)\s)?(${NAME_HERE})(?=\s(?:from|with|at|of|here|w/|again)[\s,.!]|\s?\((?:from|at|with|we)\b|, (?:from|of) |(?<=here (?:is )?[\p{L}'-]{2,20})[.,!])`,
+  'mu',
+);
+/** "a quick one from Monica at Pipe Rock Road", "Voicemail from Pania, Sunday" */
+const FROM = new RegExp(
+  String.raw`(?:[Oo]ne|[Vv]oice ?mail|VOICEMAIL|[Mm]essage|[Cc]all|[Nn]ote|[Rr]equest|[Ee]nquiry|[Ii]nquiry|[Ll]ine|[Hh]ello) from (${NAME_HERE})(?=[,.:;!]|\s(?:at|from|of|with|on)\s|\s?\(|$)`,
+  'gmu',
+);
 const REACH = new RegExp(
-  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\b|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
 /** "Sally from Koala Lane Childcare here" */
@@ -36,7 +37,7 @@ const FROM_HERE = new RegExp(
 );
 /** "Please respond by 10 September to Wren Castellanos" */
 const ANSWER_TO = new RegExp(
-  String.raw`(?:[Rr]eply|[Rr]espond|[Aa]nswer|[Cc]onfirm|RSVP|[Qq]uotes?|[Aa]nswers|[Rr]eplies)[^.;?!\n]{0,40} to (${NAME})(?=[,.\n]|$)`,
+  String.raw`(?:[Rr]eply|[Rr]espond|[Aa]nswer|[Cc]onfirm|RSVP|[Qq]uotes?|[Aa]nswers|[Rr]eplies)[^.;?!\n]{0,40} to (${NAME_HERE})(?=[,.\n]|\s\(?\+?\d|$)`,
   'gmu',
 );
 const CALLED = new RegExp(
@@ -44,52 +45,46 @@ const CALLED = new RegExp(
   'gu',
 );
 const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(${ORG_NAME})(?=[.!,])`, 'gu');
-const BY_PHONE = new RegExp(String.raw`[.!?]\s(?:Ta|Cheers|Thanks|Thank you|Thx)?,?\s?(${NAME}),?\s\(?\+?\d[\d\s().-]{6,}\s*$`, 'u');
+const BY_PHONE = new RegExp(
+  String.raw`(?:[.!?,;)]|\n|\s-|\d[ap]m?|^)\s{0,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hank you|[Tt]hx),?\s)?(${NAME_HERE}),?\s[([]?\+?\d[\d\s().-]{6,}[)\]]?(?:\s*$|[.,]\s[^\d\n]{0,50}$)`,
+  'u',
+);
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Ll]uv|[Ll]ove|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
   'u',
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
 const LAST_AND_ORG = new RegExp(
-  String.raw`(?:[.!?)\d]\s+|\s-{1,2}\s?)(${NAME.replaceAll(String.raw`\s`, ' ')})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
+  String.raw`(?:[.!?)\d]\s+|\s(?:-{1,2}|\/{1,2}|\|)\s?)(${NAME_HERE})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
   'u',
 );
 const LAST_AND_TITLE = new RegExp(
   String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20}),\s(?:\p{L}+\s){0,3}(?:${TITLE_WORDS.source})\s*$`,
   'u',
 );
-const LAST_AND_MAIL = new RegExp(
-  String.raw`[.!?]\s+(${NAME.replaceAll(String.raw`\s`, ' ')}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`,
-  'u',
-);
+const LAST_AND_MAIL = new RegExp(String.raw`[.!?]\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`, 'u');
 const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
 /** A farewell in any language: "Go raibh maith agat, Donncha". */
 const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})[.!]?\s*$`, 'u');
+/** A few words of farewell of any kind and a name: "Yours in bridges, Thaddea Crowe", "Warmly (ha), Charmaine". */
+const ANY_FAREWELL = new RegExp(
+  String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?!(?:[Ii]n|[Aa]t|[Oo]n|[Ff]rom|[Nn]ear|[Tt]he|[Aa]n?|[Ww]e|[Ii]|[Ii]t|[Ii]t's|[Vv]enue|[Pp]lace|[Ll]ocation|[Hh]all|[Tt]own)\b)[\p{L}'-]{2,16}(?:\s[\p{L}'()-]{1,16}){0,3},\s(?:[Yy]ours \p{L}{2,12},\s)?(${NAME_HERE})(?:\sx{1,3})?[.!]?\s*$`,
+  'u',
+);
+/** "Bree (PTA)", "Alphonse Gillis, club secretary", "Lucinda at the visitor center" as the last words. */
+const LAST_AND_WHO = new RegExp(
+  String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?:[\p{L}' ]{2,24},\s)?(${NAME_HERE})(?:\s\([^()\d]{2,40}\)|,(?:\s[\p{Ll}'-]{3,16}){1,3}|\s(?:at|from|with|for|of)\sthe(?:\s[\p{L}'-]{2,16}){1,4})[.!]?\s*$`,
+  'u',
+);
 const LAST_WORD = new RegExp(
   String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|der|den|da|di|del|la|le|al|ter)\s){0,2}\p{Lu}[\p{L}'-]{1,20}){0,2})(?:\sx{1,3})?[.!]?\s*$`,
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|NAME|CONTACT)[^\S\n]?:[^\S\n]*(${NAME.replaceAll(String.raw`\s`, ' ')})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
   'gmu',
 );
-/** "Caller: Petra Holm, Holm Heating & Stove." */
-const LABEL_AND_ORG = new RegExp(String.raw`^,\s(${ORG_NAME})(?=\.?\s|\.?$)`, 'u');
-const LABEL_ORG = /^[^\S\n]*(?:company|organi[sz]ation|client|organiser|organizer|company name|business)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
-const AFTER_NAME = new RegExp(
-  String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
-  'u',
-);
-const BEHALF = new RegExp(
-  String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
-  'gu',
-);
-const CERTAIN = new RegExp(
-  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|[.!?\n]\s?)([Tt]he\s)?((?:St\.? |Mt\.? )?\p{Lu}[\p{L}'&-]{1,30}(?: (?:(?:of|and|&|for|the) ){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
-  'gmu',
-);
-
 function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined {
   for (const found of pattern.global ? text.matchAll(pattern) : [pattern.exec(text)].filter((one) => one !== null)) {
     const written = found[group];
@@ -100,64 +95,43 @@ function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined
   return undefined;
 }
 
+const GOES_ON = /^\s(?:here|from|at|with|again|speaking|calling|of)(?!\p{L})/u;
+/** The first words of a message or of the paper that it is typed on. */
+const OPENING = 120;
+
+/** "It's Bjorn": a person at the beginning, or where it goes on with where from; later it may be anything. */
+function introducedIn(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
+  const begins = body.length - body.trimStart().length + OPENING;
+  for (const found of body.matchAll(INTRODUCED)) {
+    const written = found[1] ?? '';
+    const name = nameFrom(written, found.index + found[0].lastIndexOf(written));
+    if (!name) continue;
+    if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
+    const loosely = /(?:[Ii]t'?s|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
+    if (!isTown(name.value) && (!loosely || name.start < begins)) return name;
+  }
+  return undefined;
+}
+
 /** "Hana here": a person by one or two names; longer ones are a body of people. */
 function hereIn(body: string): PersonFact | undefined {
   const name = match(HERE, body);
   return name && name.value.split(' ').length <= 2 ? name : undefined;
 }
 
-function organisation(written: string, at: number): PersonFact | undefined {
-  // A sentence that begins after it is no part of its name.
-  const plain = written
-    .replace(/^the\s/i, '')
-    .replace(/(?<!\b(?:St|Dr|Mt))\.\s.*$/s, '')
-    .replace(/[.,]$/, '');
-  const lead = written.length - written.replace(/^the\s/i, '').length;
-  return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
-}
-
-function organisationAfter(text: string, from: number): PersonFact | undefined {
-  const found = AFTER_NAME.exec(text.slice(from, from + 120));
-  if (!found?.[1]) return undefined;
-  const known = ORG_WORDS.test(found[1]) || found[1].includes(' ');
-  return known ? organisation(found[1], from + found[0].length - found[1].length) : undefined;
-}
-
-function organisationSaid(body: string): PersonFact | undefined {
-  for (const found of body.matchAll(LABEL_ORG)) {
-    const written = found[1] ?? '';
-    return trimmed(written, found.index + found[0].length - written.length);
-  }
-  for (const found of body.matchAll(BEHALF)) {
-    const written = found[1] ?? '';
-    if (!ORG_WORDS.test(written) && !/behalf|represent|\bI(?:'m| am) (?:the|an?)\b/.test(found[0])) continue;
-    return organisation(written, found.index + found[0].length - written.length);
-  }
-  for (const found of body.matchAll(CERTAIN)) {
-    const written = found[2] ?? '';
-    if (!ORG_FOR_CERTAIN.test(written) && !ORG_OF.test(written)) continue;
-    return organisation(written, found.index + found[0].length - written.length);
-  }
-  return undefined;
-}
-
-/** The organisation after a name that a label leads. */
-function besideLabel(body: string): PersonFact | undefined {
-  const named = match(LABEL_NAME, body);
-  if (!named) return undefined;
-  const found = LABEL_AND_ORG.exec(body.slice(named.end, named.end + 80));
-  return found?.[1] && mayBeOrganisation(found[1]) ? organisation(found[1], named.end + found[0].lastIndexOf(found[1])) : undefined;
-}
-
 /** A message without capitals: "hey its wes from the brewery", "thx joanne" at its end. */
 function smallName(body: string): PersonFact | undefined {
+  const opening = body.slice(0, LONGEST_GREETING);
   if (/\p{Lu}\p{Ll}+ \p{Lu}/u.test(body)) return undefined;
   const introduced =
-    /^\s*(?:(?:hi|hey|hello|hiya|yo|alright|morning|afternoon|evening|kit|there|mate|again|m8|bud|man|oi)[\s,.!]+){0,3}(?:its|it's|this is)\s(\p{Ll}{3,12})(?=[\s,.!])/iu.exec(
-      body,
-    );
+    /^[^\S\n]{0,4}(?:\p{L}{2,12}[ ,.!]{1,3}){0,4}?(?:its|it's|this is|im|i'm)\s(\p{Ll}[\p{Ll}-]{1,11})(?=\s(?:from|frm|w\/|with|at|of|here|again|im|i'm)\s|[.,!]\s)/imu.exec(
+      opening,
+    ) ??
+    /(?<!\p{L})(?:my name is|name is|name's|my name's) (\p{Ll}[\p{Ll}-]{2,11})(?!\p{L})/iu.exec(body) ??
+    /^\s{0,4}(\p{Ll}[\p{Ll}-]{2,11}) from the /u.exec(opening) ??
+    /^\s{0,4}(?:\p{L}{2,12}[ ,.!]{1,3}){1,3}?(\p{Ll}[\p{Ll}-]{1,11}) (?:here\s|\((?:from|we)\s)/iu.exec(opening);
   const closing =
-    /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12})[.!]?(?:\sx{1,3})?\s*$/iu.exec(
+    /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)(?: a (?:bunch|lot|million|mil)| so much| again| mate| heaps)?[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12}(?:-\p{Ll}{2,10})?)(?:[,.!]?|,? \(?\+?\d[\d\s().-]{6,18})(?:\sx{1,3})?\s*$/iu.exec(
       body,
     );
   const end = body.trimEnd().length;
@@ -180,8 +154,9 @@ function smallName(body: string): PersonFact | undefined {
   return undefined;
 }
 const LONGEST_CLOSING = 80;
+const LONGEST_GREETING = 200;
 const NO_SMALL_NAME =
-  /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|later|bye|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day)$/iu;
+  /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|hmu|later|bye|lmk|me|fine|done|on|ok|so|now|time|gonna|going|getting|here|happening|happy|bit|one|two|been|that|this|what|when|where|a|an|my|his|her|their|in|at|to|of|up|down|off|out|over|back|gone|been|mum|mom|dad|us|we|urgent|cool|last|next|late|early|still|set|old|new|big|small|long|hoping|looking|writing|calling|after|trying|doing|putting|running|organising|organizing|shooting|filming|making|needing|wondering|sorry|glad|free|busy|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day)$/iu;
 
 /**
  * What the text says of its writer.
@@ -209,30 +184,42 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const lastWord = shift(match(LAST_WORD, foot));
   const closing = closingOf(body, isTown);
   const abroad = introducedAbroad(body);
-  const name =
-    match(LABEL_NAME, body) ??
-    match(INTRODUCED, body) ??
-    match(FROM_HERE, body) ??
-    hereIn(body) ??
-    match(CALLED, body) ??
-    abroad?.name ??
-    (endingOrg && shift(match(LAST_AND_ORG, foot))) ??
-    shift(match(LAST_AND_MAIL, foot)) ??
-    shift(match(LAST_AND_TITLE, foot)) ??
-    closing?.name ??
-    match(OF_ORG, body.slice(0, 200)) ??
-    shift(match(BY_PHONE, foot)) ??
-    shift(match(AFTER_PHONE, foot)) ??
-    match(REACH, body) ??
-    match(ANSWER_TO, body) ??
-    shift(match(FAREWELL, foot)) ??
-    shift(match(DASHED, foot)) ??
-    [lastWord, shift(match(PARTING, foot))].find((one) => one && !isTown(one.value) && !namesArea(one.value)) ??
-    smallName(body);
+  const noTown = (fact: PersonFact | undefined): PersonFact | undefined =>
+    fact && !isTown(fact.value) && !namesArea(fact.value) ? fact : undefined;
+  const said = [
+    match(LABEL_NAME, body),
+    introducedIn(body, isTown),
+    match(FROM_HERE, body),
+    hereIn(body),
+    match(CALLED, body),
+    abroad?.name,
+    noTown(match(GREETS, body.slice(0, LONGEST_GREETING))),
+    noTown(match(FROM, body)),
+    endingOrg ? shift(match(LAST_AND_ORG, foot)) : undefined,
+    shift(match(LAST_AND_MAIL, foot)),
+    shift(match(LAST_AND_TITLE, foot)),
+    closing?.name,
+    match(OF_ORG, body.slice(0, LONGEST_GREETING)),
+    noTown(shift(match(BY_PHONE, foot))),
+    shift(match(AFTER_PHONE, foot)),
+    match(REACH, body),
+    match(ANSWER_TO, body),
+    shift(match(FAREWELL, foot)),
+    shift(match(DASHED, foot)),
+    noTown(shift(match(ANY_FAREWELL, foot))),
+    noTown(lastWord),
+    noTown(shift(match(LAST_AND_WHO, foot))),
+    noTown(shift(match(PARTING, foot))),
+  ].filter((fact) => fact !== undefined);
+  // Who is Declan at the top is Declan Furlong at the bottom.
+  const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body);
   if (name) people.name = name;
-  const introduced = match(INTRODUCED, body) ?? hereIn(body);
-  const after = introduced && organisationAfter(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
-  const byCall = called?.[2] ? organisation(called[2], called.index + called[0].lastIndexOf(called[2])) : undefined;
+  const introduced = introducedIn(body, isTown) ?? hereIn(body);
+  const after = introduced && afterName(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
+  const byCall =
+    called?.[1] && called[2] && nameFrom(called[1], 0)
+      ? organisation(called[2], called.index + called[0].lastIndexOf(called[2]))
+      : undefined;
   const fromHere = FROM_HERE.exec(body);
   const byHere =
     fromHere?.[2] && fromHere[2].includes(' ')
@@ -246,13 +233,13 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const org =
     byHere ??
     after ??
-    besideLabel(body) ??
+    besideLabel(body, match(LABEL_NAME, body)) ??
     byCall ??
     byShort ??
     abroad?.organisation ??
     endingOrg ??
     closing?.organisation ??
-    organisationSaid(body);
+    organisationSaid(body, isTown);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

@@ -8,7 +8,16 @@ export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact
 
 const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s\\(?\\+?\\d{3}|[.!]?$|\\sx{1,3}$))`, 'u');
 const FAREWELL =
-  /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roeten?|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
+  /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roet(?:en|jes)?|[hH]erzlich(?:st)?|(?:[kK]ind |[wW]arm |[nN]ice )?[gG]reetings|[fF]aithfully|[\p{L}]{3,14}ly(?=,)|[pP]eace|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|uß|üße|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
+/** "Brightwater Communications": a firm by its last word; "Corporate Communications" is a department. */
+const FIRM =
+  /^(?!(?:corporate|internal|external|marketing|brand|digital|media|public|events?|community|member|sales|strategic|global|group|head|director)(?!\p{L}))\p{Lu}[\p{L}'&-]+(?: (?:& )?\p{Lu}[\p{L}'&-]+)? (?:Communications|Marketing|Relations|Design|Consulting)$/iu;
+
+/** "Contact: ", "Jobs contact.....", "Questions to " before a name. */
+const LABEL =
+  /^\s*(?:(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
+/** A farewell of any words and a name on one line: "Solidarity, Desmond". */
+const ANY_FAREWELL = new RegExp(`^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}),\\s(?=${NAME}[.!]?\\s*$)`, 'u');
 const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
 /** A longer foot is no signature. */
 const MOST_LINES = 14;
@@ -44,7 +53,8 @@ function organisationIn(line: string, start: number, known: (words: string) => b
       continue;
     if (
       TITLE_WORDS.test(words) &&
-      !/\b(?:ltd|llc|inc|gmbh|group|agency|association|society|foundation|university|alliance|guild)\b/i.test(words)
+      !/\b(?:ltd|llc|inc|gmbh|group|agency|association|society|foundation|university|alliance|guild|e\.v)\b/i.test(words) &&
+      !FIRM.test(words)
     )
       continue;
     const lead = piece.indexOf(words);
@@ -67,12 +77,14 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   const likelyOne = (words: string): boolean => mayBeOrganisation(words) && !isTown(words);
   for (const [index, line] of linesOf(signature).entries()) {
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
-    const labelled = /^\s*(?:contact|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who)\s?:\s*/i.exec(line.text);
+    const labelled = LABEL.exec(line.text);
     const skip = labelled
       ? labelled[0].length
       : farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length))
         ? farewell[0].length
-        : 0;
+        : people.name === undefined
+          ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
+          : 0;
     const text = line.text.slice(skip);
     const start = line.start + skip;
     if (text.trim() === '') continue;

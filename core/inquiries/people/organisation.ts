@@ -1,0 +1,103 @@
+/**
+ * For whom somebody asks, as the running text says it: "I look after events for the Veterinary Nurses", "the Fiddle Circle wonders whether", a form's label.
+ */
+import {
+  mayBeOrganisation,
+  namesArea,
+  ORG_FOR_CERTAIN,
+  ORG_NAME,
+  ORG_OF,
+  ORG_WORDS,
+  TITLE_WORDS,
+  trimmed,
+  type PersonFact,
+} from './words.ts';
+
+/** Two capitalised words and more on one line. */
+const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
+const LABEL_AND_ORG = new RegExp(String.raw`^,\s(${ORG_NAME})(?=\.?\s|\.?$)`, 'u');
+const LABEL_ORG =
+  /^[^\S\n]*(?:company|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
+const AFTER_NAME = new RegExp(
+  String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|over at|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
+  'u',
+);
+const BEHALF = new RegExp(
+  String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
+  'gu',
+);
+/** What the writer does and for whom: "I chair the spring clinic of the", "reaching out from", "We at the", "secretary at". */
+const DOES_FOR = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant)) (?:of|for|at|from|with|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency),|[Gg]reetings from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
+  'gu',
+);
+/** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
+const ACTS = new RegExp(
+  String.raw`(?:^|[,.!?\n-]\s{0,3})(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
+  'gmu',
+);
+const CERTAIN = new RegExp(
+  String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|(?<!\b(?:St|Mt|Dr|Mr|Ms|Mrs))[.!?\n]\s?)([Tt]he\s)?((?:St\.? |Mt\.? )?\p{Lu}[\p{L}'&-]{1,30}(?: (?:(?:of|and|&|for|the) ){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
+  'gmu',
+);
+/** A day, a place in the house, a greeting or a trade with capitals is no body of people. */
+const NO_ORG =
+  /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend)(?!\p{L})/u;
+
+/** The name without its article, its full stop and a sentence that begins after it. */
+export function organisation(written: string, at: number): PersonFact | undefined {
+  const plain = written
+    .replace(/^the\s/i, '')
+    .replace(/(?<!\b(?:St|Dr|Mt))\.\s.*$/s, '')
+    .replace(/[.,']+$/, '');
+  const lead = written.length - written.replace(/^the\s/i, '').length;
+  return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
+}
+
+/** The organisation right after a name: "from the Harbor Bakers' Guild". */
+export function afterName(text: string, from: number): PersonFact | undefined {
+  const found = AFTER_NAME.exec(text.slice(from, from + 120));
+  if (!found?.[1]) return undefined;
+  const known = ORG_WORDS.test(found[1]) || found[1].includes(' ');
+  return known ? organisation(found[1], from + found[0].length - found[1].length) : undefined;
+}
+
+/** The organisation after a name that a label leads. */
+export function besideLabel(body: string, named: PersonFact | undefined): PersonFact | undefined {
+  if (!named) return undefined;
+  const found = LABEL_AND_ORG.exec(body.slice(named.end, named.end + 80));
+  return found?.[1] && mayBeOrganisation(found[1]) ? organisation(found[1], named.end + found[0].lastIndexOf(found[1])) : undefined;
+}
+
+/** The organisation that a label, a clause of what its writer does or its own name states. */
+export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
+  for (const found of body.matchAll(LABEL_ORG)) {
+    const written = found[1] ?? '';
+    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written)) return trimmed(written, found.index + found[0].length - written.length);
+  }
+  for (const found of body.matchAll(BEHALF)) {
+    const written = found[1] ?? '';
+    if (!ORG_WORDS.test(written) && !/behalf|represent|\bI(?:'m| am) (?:the|an?)\b/.test(found[0])) continue;
+    return organisation(written, found.index + found[0].length - written.length);
+  }
+  for (const pattern of [DOES_FOR, ACTS])
+    for (const found of body.slice(0, LONGEST_SAID).matchAll(pattern)) {
+      const fact = organisation(found[1] ?? '', found.index + found[0].indexOf(found[1] ?? ''));
+      if (!fact || !fact.value.includes(' ') || NO_ORG.test(fact.value) || isTown(fact.value) || namesArea(fact.value)) continue;
+      if (TITLE_WORDS.test(fact.value) && !ORG_WORDS.test(fact.value)) continue;
+      // Two names are a person's unless something makes them a body's.
+      if (!ORG_WORDS.test(fact.value) && !BODY.test(found[0])) continue;
+      return fact;
+    }
+  for (const found of body.matchAll(CERTAIN)) {
+    const written = found[2] ?? '';
+    if (!ORG_FOR_CERTAIN.test(written) && !ORG_OF.test(written)) continue;
+    return organisation(written, found.index + found[0].length - written.length);
+  }
+  return undefined;
+}
+/** An article, a joining word, three capitals or "at" and "from" before it. */
+const BODY =
+  /(?<!\p{L})(?:[Tt]he|[Dd]ie|[Dd]er|[Dd]as|[Oo]ur|at|from|[Ww]e,)\s(?:\p{Lu}|the)|(?:\s(?:of|and|&)\s\p{Lu})|\p{Lu}[\p{L}'-]+ \p{Lu}[\p{L}'-]+ \p{Lu}\p{L}+/u;
+/** Who asks is said at the beginning or not in such words. */
+const LONGEST_SAID = 2000;
