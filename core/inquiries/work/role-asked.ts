@@ -21,10 +21,10 @@ const OTHERS_BEFORE =
 const NAMED_BEFORE =
   /(?<![\p{L}])(?!(?:You|U|What|It|That|This|There|Who|Where|When|Here|We|I|Kit|Role|Job|Position|Call|Gig|Need|Sound|Audio|Video|Photo|Stream|Camera|So|And|But|The|Mine|Ours)(?!\p{L}))\p{Lu}[\p{L}'-]{1,14}(?:'s| is| are| does| did| will do|'ll do| takes| handles| runs| has| shoots| films)(?: (?:doing|on|the|our|handling|taking|running|shooting|do|got|his|her))+ $/u;
 const OTHERS_AFTER =
-  /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|does|do|has|have|handles?|on it)(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
+  /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|does|do|has|have|handles?|on it)(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|(?:from (?:the )?[\p{L}']{2,16} )?(?:will be (?:there|around|present|about)|is coming)|says|said|thinks|reckons|suggests|suggested|told|mentioned|recommended|(?:is|are) (?:my|his|her|their|our own|a (?:friend|mate|separate|local|different|volunteer)|from)|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
 /** "drone, Brian doing" */
 const NAMED_AFTER =
-  /^ is \p{Lu}\p{Ll}+(?=[.,;]|$)|^(?: and already (?:has|have|got)(?!\p{L}))|^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
+  /^ is \p{Lu}\p{Ll}+(?=[.,;]|$|\s(?:and|who|but)\s)|^(?: and already (?:has|have|got)(?!\p{L}))|^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
 /** "our op is ill", "the streamer took a staff job": lost, so wanted. */
 const LOST =
   /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off))(?!\p{L})/iu;
@@ -47,7 +47,7 @@ const YOU_AND =
 
 /** Somebody who is me does it: "you'd be", "need you on", "you with a". */
 const YOU =
-  /(?<!\p{L})(?:you|u|ya|ye|thee|yourself|yerself|kit|youd|youll|your (?:role|job|part|position|task|bit|slot|spot|duty|duties|seat|post|assignment) (?:is|would be|will be|being|'d be|here)|sie|du|dich|vous|toi|usted|tú|jij|je)(?:'d|'ll|'re|r| would| will| are| can| could| might| may| should| shall)?(?: (?:be|please|pls|still|also|just|only|mainly|possibly|maybe|kindly|do|doing|take|taking|run|running|to|on|at|as|for|in|with|behind|handle|handling|operate|operating|man|manning|cover|covering|there|come|and|get|the|a|an|our|my|your|my own|some|own|willing|able|happy|free|up|like|love|work|working|spend|help|us|me|out|it|again|provide|look|after|bring|fancy|consider|perhaps|then|this|that|these|those|day|whole|thing|alone|solo|main|one|two|few|join|set|make|have|act|acting|fill)){0,6} $/iu;
+  /(?<!\p{L})(?:you|u|ya|ye|thee|yourself|yerself|kit|youd|youll|your (?:role|job|part|position|task|bit|slot|spot|duty|duties|seat|post|assignment) (?:is|would be|will be|being|'d be|here)|sie|du|dich|vous|toi|usted|tú|jij|je)(?:'d|'ll|'re|r| would| will| are| can| could| might| may| should| shall)?(?: (?:be|please|pls|still|also|just|only|mainly|possibly|maybe|kindly|do|doing|take|taking|run|running|to|on|at|as|for|in|with|behind|handle|handling|operate|operating|man|manning|cover|covering|there|come|and|get|the|a|an|our|my|your|my own|some|own|willing|able|happy|comfortable|confident|okay|ok|keen|game|open|interested|tempted|free|up|like|love|work|working|spend|help|us|me|out|it|again|provide|look|after|bring|fancy|consider|perhaps|then|this|that|these|those|day|whole|thing|alone|solo|main|one|two|few|join|set|make|have|act|acting|fill)){0,6} $/iu;
 /** "you'd be dockside with a", "you at 10.15 with a" */
 const YOU_WITH =
   /(?<!\p{L})you(?:'d|'ll|'re| would| will| are)?(?: be)?(?: [\p{L}\d.:]+){0,3} (?:with|on|behind|doing|running|operating|as)(?: (?:a|an|the|our|your|your own))? $/iu;
@@ -97,6 +97,12 @@ const marks = /[.;!?\n]/;
 /** A clause within a sentence: what is said of others ends here. */
 const CLAUSE = /,\s|\s(?:and|but|so|while|und|aber|et|mais|y|pero|en|maar)\s(?=\S+\s\S)|\s-{1,2}\s|[()]|:\s/u;
 
+/** "working to a director and", "liaise with the caterer and": all of these are others. */
+const WORKS_WITH =
+  /(?<!\p{L})(?:work(?:ing)?|liais\p{L}+|report(?:ing)?|coordinat\p{L}+|share|sharing) (?:to|with|alongside|under|next to)(?: [^,.;:]{0,40})? $/iu;
+/** "if you're licensed", "isn't essential": asked for beside the work. */
+const OPTIONAL =
+  /^[^.;!?\n]{0,24}(?<!\p{L})(?:if you(?:'re| have| can| do| own| also| happen)|(?:isn't|not|is not|aren't) (?:essential|necessary|vital|crucial)|optional|a bonus|nice to have|would be (?:nice|lovely|great|a plus|handy) (?:if|but|too|as well))/iu;
 const BUT = /\s(?:but|while|whereas|aber|mais|pero|maar)\s/i;
 /** Words right before a thing that is wanted. */
 const WANT_NEAR =
@@ -128,6 +134,8 @@ export function standingOf(text: string, word: Word): number {
   if (NEGATED.test(sentence) || NEED_NOT.test(sentence)) return Standing.not;
   if (/(?<!\p{L})(?:only|nur|just|purely)(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause))
     return Standing.only;
+  if (OPTIONAL.test(after)) return Standing.context;
+  if (WORKS_WITH.test(sentence)) return Standing.not;
   if (YOU_AFTER.test(after)) return Standing.mine;
   if (PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;
   if (YOU.test(sentence) || YOU_WITH.test(sentence) || YOU_AND.test(sentence) || YOU_LABEL.test(sentence)) return Standing.mine;

@@ -9,6 +9,8 @@ type Asked = RoleHit & { standing: number; general: boolean };
 
 const JOINED = /^,? ?(?:and|or|&|\+|\/|und|et|y|oder|ou|o)(?: (?:also|to|take|taking|some|a|do|maybe|perhaps|the|it))* ?$/i;
 
+/** What an edit makes. */
+const RESULT = /^(?:films?|videos?|vids?|highlights? reels?|sizzle reels?)$/i;
 const BOTH =
   /(?<!\p{L})(?:or|and|need|want|take|do|like) both(?! (?:days|nights|evenings|mornings|dates|of (?:the|us|them|those)|sessions|shows|performances|games|matches|halves|on|in|at|\d))(?!\p{L})/iu;
 const WHERE =
@@ -65,7 +67,10 @@ export function roleAsked(message: string): RoleHit[] {
   const asked = standings(text);
   const plain = asked.filter(({ general }) => !general);
   const edit = editAsked(text);
-  if (edit && (edit.alone || plain.every(({ role }) => role !== 'shoot' && role !== 'vision mixing'))) return [edit.hit];
+  const filming = plain.filter(
+    ({ role, text: word }) => role === 'vision mixing' || (role === 'shoot' && !(edit?.plainly && RESULT.test(word))),
+  );
+  if (edit && (edit.alone || filming.length === 0)) return [edit.hit];
   // A second camera or a mixer stands for the filming that is named beside it.
   const others = plain.filter(({ role }) => role !== 'shoot');
   // "video, photography or both"
