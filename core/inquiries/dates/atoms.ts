@@ -46,10 +46,14 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   }
   if (!day) return undefined;
   const numeric = tokens[at]?.num !== undefined;
+  // "the 11th, sat,"
+  const named = day.ordinal && tokens[day.next]?.text === ',' ? weekdayAt(tokens, day.next + 1) : undefined;
+  const of = named && /^[,.;)]$/.test(tokens[named.next]?.text ?? '.') ? named : undefined;
   if (day.ordinal && numeric)
     return {
       first: index,
-      next: day.next,
+      next: of?.next ?? day.next,
+      ...(of ? { weekday: of.weekday } : {}),
       day: day.day,
       ordinal: true,
       ...(at === index && tokens[index - 1]?.lower !== 'on' && ledAsDay(tokens, index) === undefined && !hourFollows(tokens, day.next)
@@ -78,7 +82,8 @@ function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next
   if (open === ',' && tokens[index + 1 + which]?.lower === 'a') {
     const weekday = weekdayAt(tokens, index + 2 + which);
     // "31 May and 1 June, a Wednesday and a Thursday": the weekdays of both.
-    const more = tokens[weekday?.next ?? index]?.lower === 'and' && tokens[(weekday?.next ?? index) + 1]?.lower === 'a';
+    const after = weekday?.next ?? index;
+    const more = tokens[after]?.lower === 'and' && weekdayAt(tokens, after + (tokens[after + 1]?.lower === 'a' ? 2 : 1)) !== undefined;
     return weekday && !more ? { weekday: weekday.weekday, next: weekday.next } : undefined;
   }
   return undefined;

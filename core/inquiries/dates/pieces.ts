@@ -165,7 +165,7 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
       (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
     if (
       !dated &&
-      !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|,|\/|every|last|am|pm|\d+)$/.test(
+      !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
         before,
       )
     )

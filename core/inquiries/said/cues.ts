@@ -40,6 +40,7 @@ const reply = oneOf(
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
     \b(?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
+    (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
     (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
   `,
@@ -52,8 +53,8 @@ const call = oneOf(
     \barriv(?:e|al|ing)\b
     \baccess\b|\bbe (?:there|here|set|ready|in place|in position|on deck|\w+side)\b
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
-    (?:(?<=[,;.] )|^\s*)(?:please )?be (?:at|on|in)\b(?! \d)|\bb (?:there|here)\b|\bmeet(?= \d)|\bon (?:deck|location)\b(?= (?:at |by |from |for )?\d)|\bwelcome (?:any ?time )?(?:from|after)\b(?= \d)|\bgates? for crew opens?\b|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
-    \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in|from|access|arriv\w*)\b
+    (?=[bp])(?<=(?:^|[,;.])\s{0,2})(?:please )?be (?:at|on|in)\b(?! \d)|\bb (?:there|here)\b|\bmeet(?= \d)|\bon (?:deck|location)\b(?= (?:at |by |from |for )?\d)|\bwelcome (?:any ?time )?(?:from|after)\b(?= \d)|\bgates? for crew opens?\b|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
+    \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in(?=\s?[:=]?\s?(?:at |by |from |for )?\d)|from|access|arriv\w*)\b
     \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:from|by|at|for)\b)|\bget into\b|\bcan get in\b
     \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)
     \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
@@ -123,7 +124,7 @@ const other = oneOf(
     \bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b
     \bavailable (?:to talk|by phone)|\bour (?:last|previous) (?:event|show|conference|one)\b
     \b(?:board|committee|council) (?:meets|decides)\b|\b(?:rain|backup|back-up|reserve|fallback|spare|alternat\w+) (?:date|day)?
-    (?:^\s*|[.;:,\n] )travel(?:ling)?(?: day)?(?: is| on|:)?(?= )|\b(?:site|venue|planning|technical) (?:visit|viewing|tour|walk)\b|\btell (?:the|our|my|them|everyone)(?: \w+){0,2} on\b
+    (?=t)(?<=(?:^|[.;:,\n])\s{0,2})travel(?:ling)?(?: day)?(?: is| on|:)?(?= )|\b(?:site|venue|planning|technical) (?:visit|viewing|tour|walk)\b|\btell (?:the|our|my|them|everyone)(?: \w+){0,2} on\b
     \bhalf[- ]term (?:is|from|runs|starts|week is)\b
     \bif (?:it|the weather|we)[^.;,\d]{0,20}(?:rain\w*|wet|pours?|snows?|bad)\b|\bif wet\b|\brained off\b
     \bapply\b(?!\s?:| by\b)|\bdrone permit\b|\bpermit\b
@@ -155,8 +156,8 @@ const you = oneOf(
   String.raw`
     \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
-    (?:(?<=[,;.:(] )|(?<=\b(?:and|but|so) )|^\s*|\n\s*)(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew)(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
-    (?:^|[\n|])\s*in\s?[:=](?=\s?\d)
+    (?=[yugc])(?<=(?:^|[,;.:(\n]|\b(?:and|but|so))\s{0,2})(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew)(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
+    (?=i)(?<=(?:^|[\n|])\s{0,2})in\s?[:=](?=\s?\d)
     \byour (?:day|shift|hours|work|working day|session|slot|stint|time)(?: with us| there| here)?(?: (?:would|will|should|is|are|to|'d|'ll))* ?(?:run|runs|be|go|goes|last|lasts|start|starts|is|are)?(?: from)?(?=,? (?:about |around )?\d)
     \bcome at\b|\byou (?:came|were there|got there|could come|could be there)\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
     (?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)

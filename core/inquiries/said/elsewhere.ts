@@ -18,7 +18,7 @@ const short = (list: string): string => listed(list, right);
 export const callElsewhere = `${words(`
   aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
   vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
-  arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation(?! (?:on|in|at|of|is|for|day|ceremony|will) ) | prise de poste | appel(?= à) | début de mission
+  arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation(?! (?:on|in|at|of|is|for|day|ceremony|will) ) | prise de poste | appel(?= à) | toi(?= à) | vous(?= à) | tú(?= a las) | jij(?= om) | début de mission
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
   ti aspettiamo | vi aspettiamo | la aspettiamo | te esperamos | le esperamos | wir erwarten dich | wir erwarten sie
   arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo
@@ -27,7 +27,7 @@ export const callElsewhere = `${words(`
 export const wrapElsewhere = `${words(`
   ende der veranstaltung | arbeitsende | dienstende | drehende | drehschluss | feierabend | abbau(?: fertig)? | fertig | abreise
   kannst du gehen | du kannst gehen | können sie gehen | bist du fertig | sind sie fertig | vous êtes libre | tu es libre | libérée?s? | vous finissez | tu finis | on remballe | quedas libre | finisci | mag je weg | ben je klaar
-  fin (?:de (?:journée|mission|prestation|service|tournage)|prévue) | libération | tout (?:est )?(?:plié|fini|démonté|rangé) | démontage | terminé | on termine | on finit | se termine | se finit | jusqu'à | sortie de salle
+  fin (?:de (?:journée|mission|prestation|service|tournage)|prévue) | libération | tout (?:est )?(?:plié|fini|démonté|rangé) | démontage | terminé | on termine | on finit | finit | finissent | se termine | se finit | jusqu'à | sortie de salle
   acaba(?:mos)? | termina(?:mos)? | desmontaje | recogido | salida | se acaba
   si finisce | si smonta | se termina
   termine | finisce | finiamo | smontaggio | si chiude

@@ -12,7 +12,8 @@ const settled = phrases(`{who} {must} {settle}`, {
   settle: `book | sign | settle | settled | sort | sorted | confirm | finalise | finalize | fill | close | get back | pick | choose | hire | appoint | name | names | know | tell | decide | lock | have somebody | have someone | find someone | find somebody | sign off | a name | an answer | a decision | a yes`,
 });
 const deciding = phrases(`
-  i'm/we're/we_are/i_am/client_is/board_is/committee_is deciding/choosing/confirming/booking/finalising/finalizing/locking/picking/signing/crewing ...
+  we'll/we_will/i'll be comparing/reviewing/looking_at/opening ... |
+  i'm/we're/we_are/i_am/client_is/board_is/committee_is deciding/comparing/reviewing/choosing/confirming/booking/finalising/finalizing/locking/picking/signing/crewing ...
   we'll/i'll/we_will/i_will/they'll/we/i decide/choose/pick/book/confirm/finalise/finalize/crew
 `);
 const sent = phrases(`

@@ -4,7 +4,7 @@
 import { phrases } from '../phrases.ts';
 
 /** Short words that end a day only at the beginning of their clause: "come 9, go 3", "in at 9, out at 5". */
-const short = String.raw`(?:(?<=[,;.:] )|(?<=\band )|^\s*|[\n|]\s*)(?:go|leave|home|away|out|off|stop|you stop|you finish|you leave|you go)\b(?=\s?[:=]?\s?(?:(?:at|by|around|about|for|is)\s)?~?(?:\d|noon|midnight|half))`;
+const short = String.raw`(?=[glhaosy])(?<=(?:^|[,;.:\n|]|\band)\s{0,2})(?:go|leave|home|away|out|off|stop|you stop|you finish|you leave|you go)\b(?=\s?[:=]?\s?(?:(?:at|by|around|about|for|is)\s)?~?(?:\d|noon|midnight|half))`;
 
 export const wrapNamed = `${short}|${phrases(`
   last day # | final day # | packing up/down/away # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
@@ -14,6 +14,7 @@ export const wrapNamed = `${short}|${phrases(`
   keep/keeping/have/need/want/got/get you/u there/here? until/till/til/to # | runs/run/goes/go/lasts/last/carries/carry on? to/until/till/til # | finish-time # | finishing/finished # | est/estimated/expected/planned/latest finish/wrap/end #
   back in your car # | back on the road # | your evening is your own # | you're/you gone/out/off/away # | last orders # | clear-out # | clear/cleared # | out the door # | time to leave # | everything packed/loaded # | vans/van loaded/packed # | loaded up? #
   turn/set/cut you/u loose at/by/around # | turn/set/cut you/u loose ... # | outta there/here # | quit/quits # | last out # |
+  empty/vacated by/at/before # | free at/from/by # | closed at/by # | departure from site/venue # | everybody/everyone is? out by/at? # | everything ends/finishes/is_over # |
   leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
 `)}`;

@@ -6,13 +6,17 @@ import { anyOf } from '../phrases.ts';
 import type { Where } from './scene.ts';
 
 /** What is wanted of me by a closing date: to say something, to name a price, to be settled. */
-const ANSWERED = anyOf(`
+const ANSWERED = anyOf(
+  `
   know | knowing | thoughts | send ... something | appreciate it | sms | need # | submission | submissions | tu me dis | hear | heard | word | yes | no | ok | okay | yay or nay | yea or nay | y/n | y or n | nod | thumbs up | say | says | tell | told | shout | holler | ans | answer* | repl* | respon* | revert* | confirm* | acknowledg* | accept* | declin* | advise* | inform* | notif* | communicat* | feedback | decid* | decision* | commit* | interest* | availab* | apply | applications
   ring | call | phone | text | txt | msg | message* | mail | email | e-mail | whatsapp | wa | dm | ping | write | contact | drop me/us | drop a line | line | get back | come back | get in touch | reach | touch base | be in touch
   quote* | quotation* | price* | pricing | figure* | charge* | fee | fees | rate | rates | costs | costing* | estimate* | offer* | bid | bids | tender* | proposal* | terms | number | numbers | ballpark
   finalise* | finalize* | settle* | sort | sorted | sorting | lock in | lock you/this/it/crew/the_crew in? | close this/it/that off/out/down? | wrap this up | crew confirmed | crew | team | name | names | melde* | meldung | bescheid | zusag* | angebot | dire | dites-moi/nous | dis-moi/nous | répon* | répond* | savoir | devis | contest* | contést* | dime | dinos | avísa* | respóndenos/respóndeme | respuesta | hoor | weten | offerte | sapere | risposta
   can wait | wait is | book you/crew/someone/somebody/this/it/a | booking | pencil* | hold* | wait | waiting | grab | snap | want it | want this | take it | hoping
-`);
+`,
+  {},
+  'gi',
+);
 /** What the sender promises, or others have to do, by a day. */
 const PROMISED = anyOf(
   `
@@ -27,10 +31,14 @@ const PROMISED = anyOf(
   },
 );
 /** What is due by a day and is no answer. */
-const THINGS = anyOf(`
+const THINGS = anyOf(
+  `
   entries | registration | registrations | registering | tickets | ticket | deposit | deposits | payment* | payable | paid | pay | invoice* | insurance | certificate* | contract* | permit* | visa* | form | forms | paperwork | accreditation | risk assessment | method statement | running order | schedule | script | slides | call sheet | budget
   deliver* | edit | edits | edited | cut | film back | footage | files | upload* | publish* | photos | pictures
-`);
+`,
+  {},
+  'gi',
+);
 /** Crews and names may be confirmed by the sender: that is when they are chosen. */
 const OF_CREW = anyOf(`crew | crews | team | you in | who | someone | somebody | videographer | operator | booking | bookings | names`);
 const PIECE = /[,;]|(?<!\p{L})(?:and|so|but|because|as|since)(?!\p{L})/iu;
@@ -49,7 +57,7 @@ export function dueBy(text: string, { start, end }: Where): 'answer' | 'theirs' 
 }
 
 const FEWEST_LETTERS = 14;
-const lastOf = (pattern: RegExp, clause: string): number => [...clause.matchAll(new RegExp(pattern.source, 'gi'))].at(-1)?.index ?? -1;
+const lastOf = (pattern: RegExp, clause: string): number => [...clause.matchAll(pattern)].at(-1)?.index ?? -1;
 
 function due(clause: string): 'answer' | 'theirs' | undefined {
   if (PROMISED.test(clause) && !OF_CREW.test(clause)) return 'theirs';

@@ -111,7 +111,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       if (!time.date && time.nthDay === undefined && time.said !== 'call') undated.push(point);
       const setUp =
         time.said === 'call' &&
-        /\b(?:load|set(?:ting)?[- ]?up|set\b|rig|rehears|sound ?check|access|tech|build|bump|get[- ]?in)/i.test(
+        /\b(?:load|set(?:ting)?[- ]?up|set\b|rig|rehears|sound ?check|access|tech|build|bump|get[- ]?in)\w*[^.;\n]{0,24}$/i.test(
           scene.text.slice(Math.max(0, time.start - 40), time.start),
         );
       if (setUp) continue;

@@ -45,12 +45,13 @@ const CHAT_AFTER =
   /^[^.;?!,]{0,20}\b(?:to (?:chat|talk|speak|discuss)|for a (?:quick |short )?(?:call|chat|zoom)|by phone|on the phone)\b/i;
 /** "bis zum 15. Februar, 17 Uhr Bescheid" */
 const ANSWER_AFTER =
-  /^(?:, \d{1,2}(?:[:.]\d\d)? uhr)?[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*|laten weten|wissen|zusagen|me dire|savoir)/i;
+  /^(?:, \d{1,2}(?:[:.]\d\d)? uhr,?)?[^.;?!,]{0,12}\b(?:bescheid|rückmeldung|antwort\w*|zu antworten|répon\w*|laten weten|wissen|zusagen|me dire|savoir)/i;
 /** "25 May is our cut-off", "Thursday is when I have to tell them", "the 12th at the very latest" */
 const DEADLINE_AFTER =
   /^,? (?:is|being|would be|will be|=) (?:(?:(?:our|my|the|your|client's) )?(?:\p{L}+ )?(?:cut-?off|deadline|closing date|latest|last (?:day|date|moment))\b|(?:when|the day|the date) (?:i|we|they) (?:have|need|must|had|want|will|'ll|decide|choose|pick)\b)|^,? (?:at|as) (?:the )?(?:very |absolute )?(?:latest|outside|deadline|cut-?off)\b/iu;
 /** "By Friday noon please." */
 const BY_ALONE = /^\s*(?:by|before)\s(?:the\s)?$/i;
+const PLEASE_BY = /(?:^|[.,;(?]\s?)(?:please|pls|plz|bitte|svp|por favor),?\s(?:by|before|bis|avant|antes del?)\s(?:the\s)?$/i;
 const PLEASE_AFTER = /^[^.;?!]{0,24}(?:\.m\.)?[^.;?!]{0,12}\b(?:please|pls|plz|if (?:you can|(?:at all )?possible)|latest)\b/i;
 const NOT_IT =
   /(?<!\p{L})(?:was|were|not|isn't|is not|isnt|aren't|wasn't|weren't|(?:i|we) (?:wrote|said|had|gave)|originally|instead of|rather than|except|excluding|unless|nicht|niet|pas|n'est plus|plus(?= le)|no (?:es|será)|non è|gave (?:it|the date) as|date as)[\s,]{1,2}(?:on\s|for\s|am\s|der\s|den\s|dem\s|le\s|el\s|il\s|op\s|de\s)?(?:the\s)?$/iu;
@@ -118,6 +119,7 @@ export function nearest(
       DEADLINE_AFTER.test(text.slice(tail.start, tail.start + DEADLINE_REACH)))
   )
     return { cue: 'reply', end: 0, after: false };
+  if (isDate && PLEASE_BY.test(before)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && (NOT_MINE.test(before) || HAS_NAMED.test(before))) return { cue: 'other', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };

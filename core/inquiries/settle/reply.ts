@@ -68,7 +68,11 @@ export function replyOf(scene: Scene): ReplyBy {
   // "I'm confirming crew on Friday, so let me know by Thursday": the closing date is mine.
   const closing = asked.filter(({ by }) => by);
   const mine = closing.length > 0 ? closing : asked;
-  const date = mine[0];
+  // "by next Friday, the 16th": the second says which of two is meant.
+  const which = mine.find(
+    ({ readings }) => readings.length === 1 && mine[0]?.readings.some((reading) => reading.join() === readings[0]?.join()),
+  );
+  const date = mine[0] && mine[0].readings.length > 1 ? (which ?? mine[0]) : mine[0];
   // Two days by which somebody answers somebody: one of them is not mine.
   const rivals = mine.filter((mention) => mention.readings.length === 1);
   const days = [...new Set(rivals.map((mention) => mention.readings[0]?.at(-1) ?? ''))];
@@ -76,7 +80,9 @@ export function replyOf(scene: Scene): ReplyBy {
   const time = scene.times.find(
     (one) =>
       (one.said === 'reply' && (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
-      (one.date !== undefined && one.date === date && one.said === undefined) ||
+      (one.date !== undefined &&
+        one.date === date &&
+        (one.said === undefined || /^[\s,(]*(?:at |by )?$/i.test(scene.text.slice(date.end, one.start)))) ||
       // "by 31 August please, latest noon"
       (date !== undefined &&
         one.date === undefined &&

@@ -202,7 +202,7 @@ function bareTime(
   if (
     (time.from.military || /^\d{1,2}\.\d\d$/.test(text.slice(time.start, time.end))) &&
     (date?.said === 'reply' || date?.said === 'call' || date?.said === 'wrap') &&
-    /^[\s,]{0,2}$/.test(text.slice(date.end, time.start))
+    /^[\s,]{0,2}(?:(?:at|from|by|um|ab|à|om) )?$/.test(text.slice(date.end, time.start))
   )
     return true;
   if (time.to) {
