@@ -4,7 +4,7 @@
  */
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import { placesNamed } from '../places/search.ts';
-import { isInquiry } from './kind.ts';
+import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
@@ -44,7 +44,7 @@ export function readInquiry(input: ReadInput): Reading {
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
   const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) };
-  if (!asks(page, input.learned, isInquiry(body, plain.text, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
+  if (!asks(page, input.learned, ruledBy(body, plain.text, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
   const spans: Span[] = [];

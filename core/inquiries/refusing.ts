@@ -25,6 +25,16 @@ const INVITES = anyOf(`
 const MEETS = anyOf(`
   my treat | grab a/some | over a? coffee/beer/lunch/tea/drink/pint | for a coffee/beer/drink/pint/bite/chat | for coffee/lunch/dinner/tea/drinks | pick your brain | catch up | quick call | hop on a | zoom | to chat | meet up | interview you | a chat
 `);
+/** What is asked of a guest, a neighbour or a member, or of whoever has a thing to lend. */
+const FAVOURS = anyOf(`
+  spare ticket/tickets | see a film/show/match/play | come to the/our/my show/match/play/party/game/concert/quiz | come along! | bbq at ours | drinks at ours | premiere of our/my/the | our/my short? film screens | pub quiz | film night
+  borrow ... | rent/hire/buy/lend your ... | for rent | selling my/our/a | buy your ... | i have a spare | pick up the kids | babysit | house-sit | help us/me/them move | move house | work/run the bar | mind the stall | take mum/dad/gran/grandma to | goalkeeper | band practice | practice/rehearsal is/moved/at/on | can you play | you play on/for
+  can/to attend | your attendance | give a talk | speak at our | talk at our | use a/your clip | our/my podcast | would you buy | do you use
+`);
+/** What is asked about a job that is done: a change, a file, a bill. */
+const AFTERCARE = anyOf(`
+  fix it/this/that/the | drops out | out of sync | send/resend it/them/the_link/that again | has expired | get/have/see the photos/pictures/edit/film/video/footage/files/link by/before/soon/please/yet | keeps asking | one more change/thing | any news on/about the | any sign of | when can i/we expect | still waiting for the
+`);
 /** A paper, a parcel or a thing that is on its way or is to be filled in. */
 const PAPERS = anyOf(`
   your parcel/package/order/delivery | your flight/train/seat/ticket/room/table/appointment/reservation/permit/policy/premium/membership/subscription/licence/license/registration/application/entry/hold/session/talk/slot/stall/stand/shift/slides/headshot/bio | supplier form | vendor form | complete the attached | fill in the attached | tax form | insurance certificate
@@ -61,12 +71,12 @@ export const wantsOthers = (body: string): boolean => OTHER_TRADES.test(body);
 
 /** Somebody offers work or wares to me. */
 const OFFERS = anyOf(`
-  are you hiring/recruiting | years of experience | years' experience | years experience | i'm/i_am/we're/we_are selling/available/looking_for_work | for sale | my rate/rates/day-rate is/are/starts/start | my portfolio/showreel/reel/website/cv/resume | offering ... services | our services | outsourc* | do you need anyone | do you need a second/an assistant | need anyone | keep me in mind | on your books/roster
-  i'm/i_am a/an ... colorist/colourist/editor/videographer/photographer/filmmaker/freelancer/operator/animator/developer/designer/student ... with | i'm/i_am ... open to work | work with you as | freelance editor here | we rank | boost your | are you still looking for | do you rent | to borrow | viewed your | followers
+  are you hiring/recruiting | years of experience | years' experience | years experience | i'm/i_am/we're/we_are selling/available/looking_for_work | for sale | my rate/rates/day-rate is/are/starts/start | reel in bio | any work going | i can edit your | we manufacture | price list | insurance for videographers/photographers/filmmakers | get a quote today/now | working together | yes i'm/i_am/i_can | what time do you need me | available ... for camera/video work | my portfolio/showreel/reel/cv/resume | cv/resume attached | looking for work | available ... for your clients | offering ... services | our services | outsourc* | do you need anyone | do you need a second/an assistant | need anyone | i'm free if you | keep me in mind | on your books/roster
+  i'm/i_am a/an ... colorist/colourist/editor/videographer/photographer/filmmaker/freelancer/operator/animator/developer/designer/student ... with | i'm/i_am ... open to work | work with you as | freelance editor here | we rank | boost your | are you still looking for a/an/someone/help | do you rent | do you need a/an second/extra/third/assistant ... | i edit ... for | to borrow | viewed your | followers
 `);
 /** They have somebody else. */
 const FOUND = anyOf(`
-  found/booked/hired/chosen/picked someone/somebody/another/a_local/a_different | gone/going/went with another/someone/a_different/somebody | filled the/that/this slot/date/position/role | sorted for the/that | no longer need/needed/needs/require/required | all sorted now | covered now | thanks/thank_you for offering | thanks anyway
+  found/booked/hired/chosen/picked someone/somebody/another/a_local/a_different | gone/going/went with another videographer/photographer/company/crew/person/one/firm/team/supplier/option/operator | gone/going/went with someone/a_different/somebody | gone/went to another company/crew/firm/team | pulled the ... shoot/job/booking/gig | filled the/that/this slot/date/position/role | sorted for the/that | no longer need/needed/needs/require/required | all sorted now | covered now | thanks/thank_you for offering | thanks anyway
 `);
 /** True for wares and work that are offered, and for a place that is taken. */
 export const offersOrDeclines = (body: string): boolean =>
@@ -87,6 +97,6 @@ export function asksForNothing(body: string): boolean {
     return true;
   if (OTHER_TRADES.test(body) || INVITES.test(body) || PAPERS.test(body) || SETTLED.test(body) || TO_MANY.test(body) || PAPER.test(body))
     return !ASKS_PLAINLY.test(body);
-  if (STANDS.test(body) || MEETS.test(body)) return !ASKS_DEED.test(body);
+  if (STANDS.test(body) || MEETS.test(body) || FAVOURS.test(body) || AFTERCARE.test(body)) return !ASKS_DEED.test(body);
   return false;
 }

@@ -1,6 +1,7 @@
 /**
  * What the learned weights say where the rules are silent: whether a message asks for work at all, and what a date or a time is said of.
  */
+import type { Ruled } from '../kind.ts';
 import type { Cue } from '../said/cues.ts';
 import type { Scene } from '../settle/scene.ts';
 import { dateFeatures, messageFeatures, timeFeatures, type Page } from './features.ts';
@@ -33,8 +34,10 @@ export function weighed(page: Page, learned: Learned): Scene {
   return { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) } : time)) };
 }
 
-/** Whether a message asks for work: as the rules say, unless its words speak strongly against them. */
-export function asks(page: Page, learned: Learned, ruled: boolean): boolean {
+/** Whether a message asks for work: as the rules say, unless its words speak strongly against them; where it asks in plain words, they are not asked. */
+export function asks(page: Page, learned: Learned, ruled: Ruled): boolean {
+  if (ruled === 'plain' || ruled === 'refused') return ruled === 'plain';
   const { is, chance } = likeliest(learned.kind, messageFeatures(page));
-  return is === 'inquiry' ? ruled || chance >= SURE.asks : ruled && chance < SURE.none;
+  const request = ruled === 'request';
+  return is === 'inquiry' ? request || chance >= SURE.asks : request && chance < SURE.none;
 }

@@ -39,7 +39,12 @@ const MOST_NAMES = 3000;
 const ENOUGH = 0.4;
 const NEAR_HOME_KM = 600;
 /** Messages typed without capitals name towns without them, too. */
-const isCasual = (text: string): boolean => (text.match(/(?<![\p{L}])\p{Lu}\p{Ll}/gu)?.length ?? 0) <= 1 + text.length / 200;
+const isCasual = (text: string): boolean => {
+  const head = text.slice(0, CASUAL_REACH);
+  return (head.match(/(?<![\p{L}])\p{Lu}\p{Ll}/gu)?.length ?? 0) <= 2 + head.length / 200;
+};
+/** How a message is typed shows in its beginning. */
+const CASUAL_REACH = 4000;
 
 /** Italian, Spanish and Portuguese say "a Lugano"; English says "a Leeds firm". */
 const isRomance = (text: string): boolean =>
@@ -69,8 +74,12 @@ export function placesIn(
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
     if (!token || token.num !== undefined || taken(index) || !/^\p{L}/u.test(token.text) || isDateWord(token)) continue;
-    // "Yeo-Santos" is a person.
-    if (text[token.start - 1] === '-' && /\p{L}/u.test(text[token.start - 2] ?? '')) continue;
+    // "Yeo-Santos" is a person, "ada@northfield.example" an address.
+    if (
+      /[\p{L}\p{N}][-.@/]$/u.test(text.slice(Math.max(0, token.start - 2), token.start)) ||
+      /^(?:@|[./]\p{L})/u.test(text.slice(token.end, token.end + 2))
+    )
+      continue;
     const capital = /^\p{Lu}/u.test(token.text);
     const led = near.test(tokens[index - 1]?.lower ?? '');
     if (!capital && !led && !(casual && token.text.length > 3)) continue;
@@ -135,6 +144,13 @@ function townAt(
   const score = scoreOf(setting, { single, common, capital, people: best.people ?? 0, nearHome, qualified: qualified.length > 0 });
   const faint = score < ENOUGH;
   if (faint && addressed(text, tokens, index)) return undefined;
+  // "Dax 507-555-0183"
+  if (
+    !setting.led &&
+    qualified.length === 0 &&
+    PHONE_NEXT.test(text.slice(tokens[found.next - 1]?.end ?? 0, (tokens[found.next - 1]?.end ?? 0) + 12))
+  )
+    return undefined;
   if (
     faint &&
     !(
@@ -164,6 +180,7 @@ function townAt(
   };
 }
 
+const PHONE_NEXT = /^[,\s]{1,3}(?:\+\d|\(?\d{3}[-. )]+\d{3}|0\d{3,4}\s?\d)/;
 /** "Hi Casey", "Cheers, Arno": people who bear the name of a town. */
 const ADDRESS =
   /(?:^|\b(?:hi|hello|hey|dear|morning|afternoon|evening|g'day|yo|oi|ora|cheers|thanks|thank you|ta|regards|best|wishes|love|from|this is|i'm|name is|ask for|mr|mrs|ms|dr|miss),?\s+)$/i;
