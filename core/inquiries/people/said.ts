@@ -27,7 +27,7 @@ const FROM = new RegExp(
   'gmu',
 );
 const REACH = new RegExp(
-  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
 /** "Sally from Koala Lane Childcare here" */
@@ -51,7 +51,7 @@ const BY_PHONE = new RegExp(
 );
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Ll]uv|[Ll]ove|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Tt]hks|[Tt]hanx|[Tt]hnx|[Tt]ks|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Ll]uv|[Ll]ove|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
   'u',
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
@@ -63,7 +63,7 @@ const LAST_AND_TITLE = new RegExp(
   String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20}),\s(?:\p{L}+\s){0,3}(?:${TITLE_WORDS.source})\s*$`,
   'u',
 );
-const LAST_AND_MAIL = new RegExp(String.raw`[.!?]\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`, 'u');
+const LAST_AND_MAIL = new RegExp(String.raw`(?:[.!?:]|\s(?:to|or))\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`, 'u');
 const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
 /** A farewell in any language: "Go raibh maith agat, Donncha". */
 const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})[.!]?\s*$`, 'u');
@@ -74,7 +74,7 @@ const ANY_FAREWELL = new RegExp(
 );
 /** "Bree (PTA)", "Alphonse Gillis, club secretary", "Lucinda at the visitor center" as the last words. */
 const LAST_AND_WHO = new RegExp(
-  String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?:[\p{L}' ]{2,24},\s)?(${NAME_HERE})(?:\s\([^()\d]{2,40}\)|,(?:\s[\p{Ll}'-]{3,16}){1,3}|\s(?:at|from|with|for|of)\sthe(?:\s[\p{L}'-]{2,16}){1,4})[.!]?\s*$`,
+  String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?:[\p{L}' ]{2,24},\s(?=[^,]{2,40}\())?(${NAME_HERE})(?:\s\([^()\d]{2,40}\)|,(?!\s(?:will|is|has|can|who|would|and|or|please|thanks|by|with|but|for|from|was|did|does|next|same)\b)(?:\s[\p{Ll}'-]{3,16}){1,3}|\s(?:at|from|with|for|of)\sthe(?:\s[\p{L}'-]{2,16}){1,4})[.!]?\s*$`,
   'u',
 );
 const LAST_WORD = new RegExp(
@@ -131,7 +131,7 @@ function smallName(body: string): PersonFact | undefined {
     /^\s{0,4}(\p{Ll}[\p{Ll}-]{2,11}) from the /u.exec(opening) ??
     /^\s{0,4}(?:\p{L}{2,12}[ ,.!]{1,3}){1,3}?(\p{Ll}[\p{Ll}-]{1,11}) (?:here\s|\((?:from|we)\s)/iu.exec(opening);
   const closing =
-    /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)(?: a (?:bunch|lot|million|mil)| so much| again| mate| heaps)?[\s,.!]{0,3}|[.!?]\s)(\p{Ll}{3,12}(?:-\p{Ll}{2,10})?)(?:[,.!]?|,? \(?\+?\d[\d\s().-]{6,18})(?:\sx{1,3})?\s*$/iu.exec(
+    /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)(?: a (?:bunch|lot|million|mil)(?!\p{L})| so much| again| mate| heaps)?[\s,.!]{1,3}|[.!?]\s)(\p{Ll}{3,12}(?:-\p{Ll}{2,10})?)(?:[,.!]?|,? \(?\+?\d[\d\s().-]{6,18})(?:\sx{1,3})?\s*$/iu.exec(
       body,
     );
   const end = body.trimEnd().length;

@@ -88,8 +88,10 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     const text = line.text.slice(skip);
     const start = line.start + skip;
     if (text.trim() === '') continue;
+    // "Catherine" and below it "Catherine Dunmore-Hale": the same with more of the name.
+    const fuller = people.name && index === named + 1 && text.trim().startsWith(`${people.name.value} `) && !ORG_WORDS.test(text);
     let rest = 0;
-    if (!people.name && !/@/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
+    if ((!people.name || fuller) && !/@/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
       const match = NAME_LINE.exec(text);
       const found = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
       if (match && found && !TITLE_WORDS.test(found.value)) {
