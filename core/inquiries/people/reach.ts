@@ -5,14 +5,14 @@ import type { PersonFact } from './words.ts';
 
 const EMAIL = /(?<![\w.+-])\w[\w.+-]{0,60}@[\w-]{1,60}(?:\.[\w-]{1,40}){1,4}(?![\w-])/g;
 const PHONE =
-  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?)?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/:])|(?<![\w$£€.,/:@-])(?:\+\d{8,14}|0\d{8,11}|\d{10,11})(?![\w@/:]|[,.]\d)/g;
+  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?|1[\s.-](?=\(?\d{3}\)?[\s.-]\d{3}[\s.-]))?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/:])|(?<![\w$£€.,/:@-])(?:\+\d{8,14}|0\d{1,4}[\s-]\d{6,9}|0\d{8,11}|\d{10,11})(?![\w@/:]|[,.]\d)/g;
 const LABEL =
-  /(?:\b(?:tel|phone|ph|mob|mobile|cell|call|text|ring|reach me|reached|whatsapp|number|direct|m|t|p|c|contact|on|at|me|back)\b[\s.:]{0,3}(?:is |at |on |me at |me on )?)$/i;
+  /(?:\b(?:tel|phone|ph|mob|mobile|cell|call|text|ring|reach me|reached|whatsapp|number|direct|m|t|p|c|contact|on|at|me|back|al|hp|natel|nummer|número|numéro|numero)\b[\s.:]{0,3}(?:is |at |on |me at |me on )?)$/i;
 const OTHER_NUMBER =
   /(?:\b(?:iban|order|ref(?:erence)?|invoice|account|acct|vat|reg|po|no|id|meeting id|passcode|fax|f)\b[\s.:#]{0,3}|#)$/i;
 /** National writings that are a phone also without a label. */
 const UNMISTAKABLE =
-  /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{3,4}[\s-]\d{4}$|0\d(?:[\s.]\d\d){4}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|\(0\d{1,4}\))/;
+  /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{3,4}[\s-]\d{4}$|0\d(?:[\s.]\d\d){4}$|0\d{1,3}[\s-]\d{6,9}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|\(0\d{1,4}\))/;
 
 /** The first mail address. */
 export function emailIn(text: string): PersonFact | undefined {

@@ -11,7 +11,7 @@ import { gazetteer, homeOf } from './reading.ts';
 
 const home = homeOf('leeds');
 
-function people(written: string): { name: string | undefined; organisation: string | undefined } {
+function people(written: string): { name: string | undefined; organisation: string | undefined; phone: string | undefined } {
   const { text } = clean(written);
   const parts = split(text);
   const found = peopleIn(
@@ -23,7 +23,7 @@ function people(written: string): { name: string | undefined; organisation: stri
     },
     (name) => placesNamed(gazetteer, name).some((place) => knownTown(place, home)),
   );
-  return { name: found.name?.value, organisation: found.organisation?.value };
+  return { name: found.name?.value, organisation: found.organisation?.value, phone: found.phone?.value };
 }
 
 describe('name', () => {
@@ -85,7 +85,102 @@ describe('name', () => {
     ['Tess', 'Film 5 May? Big hugs, Tess'],
     ['Tess', 'Film 5 May? Sent in haste, Tess'],
     ['Tess Orme', 'Film 5 May? I look forward to your reply.\nTess Orme, Hon. Treasurer'],
+    ['Siobhán Keane', "Hi Kit, I'm Siobhán Keane, PRO with the Corrib Rowing Club. Are you free on Sat 5 May? Slán, Siobhán"],
+    ['Laura', 'Hey! Laura here - Tom gave me your number. Free on the 5th to film?'],
+    ['Tomasz Wrona', 'Good day. I write about filming on 5 May. With respect, Tomasz Wrona'],
+    ['Bev Akers', 'Kit, can you film the finals on 5 May? Bev Akers (Riverside Bowls Club)'],
+    ['Ash', 'u about on the 5th mate? need filming. Ash'],
+    [
+      'Catherine Dunmore-Hale',
+      'Filming on 5 May?\n\nBest,\nCatherine\n\nCatherine Dunmore-Hale\nEvents Director | Dunmore Estates\nM: 07700 900333',
+    ],
+    ['Yuki Tanabe', "Hello, this is Yuki Tanabe from Kaede Design. We'd like a video on 5 May."],
+    ['Mikkel', 'Hej Kit, Mikkel fra klubben her. Kan du filme 5. maj? Mvh Mikkel'],
+    ['Fatou Diop', "Bonjour, je m'appelle Fatou Diop et je cherche un cadreur le 5 mai. Merci d'avance"],
+    ['Rosa Iglesias', 'Hola, soy Rosa Iglesias del Teatro Lumbre. ¿Puedes grabar el 5 de mayo?'],
+    ['Hannah Voss', 'Guten Tag, mein Name ist Hannah Voss vom Kulturverein Nordhafen. Können Sie am 5. Mai filmen? MfG H. Voss'],
+    ['Nadine Fox', 'Camera op 5 May? nadine\n\nNadine Fox / Fox & Marrow / 07700 900444'],
+    ['Oliver', '[12:01] Oliver: hi kit\n[12:02] Oliver: can you film on 5 May?'],
+    ['Pauline Ward', 'Camera on 5 May. Any questions, ask Pauline Ward on 01632 960111.'],
+    ['Pauline Ward', 'Pauline Ward of Heather & Stone asked me to find a videographer for 5 May.'],
+    [undefined, 'Can you film on 5 May? The speaker is Dr Alan Reed.'],
+    [undefined, 'Film on 5 May? Bring the Blackbox, please.'],
+    [undefined, 'Can you film on 5 May? Dinner included. Parking Free.'],
+    [undefined, 'Film 5 May? Our MC, Dave, will brief you.'],
+    [undefined, 'Can you film our production of Macbeth on 5 May? Thanks a million!'],
+    [undefined, 'Film on 5 May. Call at 7. Venue: Victoria Hall.'],
+    [undefined, 'Film on 5 May? Reply to this email. Thank You.'],
+    [undefined, 'Film on 5 May? Looking Forward.'],
+    [undefined, 'We need a videographer on 5 May for the Golden Apple Awards.'],
+    [undefined, "Film on 5 May? I'm Irish so I may be late. Ha."],
+    [undefined, "Film on 5 May? I'm in Leeds. It's Saturday."],
+    [undefined, 'film on 5 may? its outdoors. bring wellies'],
+    [undefined, 'film 5 may? im easy on times. cheers'],
+    [undefined, 'film 5 may? let me know either way'],
+    [undefined, 'film 5 may? paying cash. deadline tmrw'],
+    [undefined, 'film on 5 may? call first. thanks again'],
+    ['jess', 'film on 5 may? thanks jess x'],
+    ['jess', 'film on 5 may? cheers, jess'],
+    ['jess', 'hi its jess, film on 5 may?'],
+    ['jess', 'hey kit jess here film on 5 may?'],
+    ['Kofi Mensah', 'Film on 5 May? Much obliged, Kofi Mensah'],
+    ['Kofi Mensah', 'Film on 5 May?\n\nMuch obliged\n\nKofi Mensah'],
+    ['Kofi Mensah', 'Film on 5 May?\nGod bless,\nKofi Mensah\nHarbour Light Church'],
+    ['Kofi', 'Hello from Harbour Light Church! Film on 5 May? Kofi'],
+    ['Ingrid Aas', 'Film on 5 May? Please answer to me directly: Ingrid Aas, ingrid@aas.example'],
+    ['Ingrid Aas', 'Film on 5 May? Ingrid Aas | Producer | Fjordlys Film | +47 555 01 234'],
+    ['Sam Okoro', 'From: Sam Okoro <sam@okoro.example>\nSubject: 5 May\n\nHi Kit, film on 5 May?'],
+    ['Sam Okoro', 'From: Sam Okoro <sam@okoro.example>\nSubject: 5 May\n\nHi Kit, film on 5 May? Sam'],
+    ['Sam', 'Sam from Delta Brass. Can you film on 5 May?'],
+    ['Dr Jean Orr', "Film on 5 May? Yours sincerely\nDr Jean Orr\nBursar, St Anne's College"],
+    ['Jean Orr', 'Film on 5 May? Yours sincerely\nJean Orr (Secretary, Otley Choral Society)'],
+    ['Jean Orr', "I'm Jean Orr, secretary of Otley Choral Society. Film on 5 May?"],
+    [undefined, 'Otley Choral Society would like you to film on 5 May.'],
+    [undefined, 'This is the office of Pennine Sound & Light. Camera op on 5 May?'],
   ])('%s: %s', (name, text) => expect(people(text).name).toBe(name));
+});
+
+describe('phone', () => {
+  test.each([
+    ['07700 900123', 'Film on 5 May? Ring 07700 900123'],
+    ['07700 900123', 'Film on 5 May? 07700 900123 is best'],
+    ['07700900123', 'Film on 5 May? My mob: 07700900123.'],
+    ['+44 7700 900123', 'Film on 5 May? WhatsApp +44 7700 900123'],
+    ['020 7946 0123', 'Film on 5 May? Office 020 7946 0123, ask for Jo'],
+    ['(020) 7946 0123', 'Film on 5 May?\nJo Orr\n(020) 7946 0123'],
+    ['0113 496 0123', 'Film on 5 May? tel. 0113 496 0123'],
+    ['555-0123', 'Film on 5 May? call 555-0123'],
+    ['(555) 010-0123', 'Film on 5 May? You can reach me at (555) 010-0123.'],
+    ['555.010.0123', 'Film on 5 May? t 555.010.0123'],
+    ['1-555-010-0123', 'Film on 5 May? Call 1-555-010-0123'],
+    ['0491 570 156', 'Film on 5 May? gimme a bell 0491 570 156'],
+    ['021 555 0123', 'Film on 5 May? txt me 021 555 0123'],
+    ['+91 98765 43210', 'Film on 5 May? Contact +91 98765 43210'],
+    ['98765 43210', 'Film on 5 May? Call 98765 43210'],
+    ['9876543210', 'Film on 5 May? mob 9876543210'],
+    ['+49 30 23125 123', 'Film on 5 May? Tel. +49 30 23125 123'],
+    ['030 23125123', 'Filmen am 5. Mai? Tel. 030 23125123'],
+    ['06 39 98 12 34', 'Filmer le 5 mai ? Mon numéro : 06 39 98 12 34'],
+    ['06.39.98.12.34', 'Filmer le 5 mai ? 06.39.98.12.34'],
+    ['085 555 0123', 'Film on 5 May? text 085 555 0123'],
+    ['+353 85 555 0123', 'Film on 5 May? +353 85 555 0123'],
+    ['+1 (555) 010-0123', 'Film on 5 May? Cell +1 (555) 010-0123'],
+    ['600 123 456', '¿Grabar el 5 de mayo? Llámame al 600 123 456'],
+    ['06-12345678', 'Filmen op 5 mei? Bel me op 06-12345678'],
+    ['079 555 01 23', 'Filmen am 5. Mai? Natel 079 555 01 23'],
+    ['+41 79 555 01 23', 'Filmen am 5. Mai? +41 79 555 01 23'],
+    ['+65 8555 0123', 'Film on 5 May? +65 8555 0123'],
+    ['8555 0123', 'Film on 5 May? HP 8555 0123'],
+    [undefined, 'Film on 5 May? Job no. 2028 1145 99'],
+    [undefined, 'Film on 5 May 2028 09:00-17:00. PO 4500012345'],
+    [undefined, 'Film on 5 May? ABN 51 824 753 556'],
+    [undefined, 'Film on 5 May? Budget 1 200 000'],
+    [undefined, 'Film on 5-5-2028 0900-1700'],
+    [undefined, 'Film on 5 May? Booking ref 555-0123-77'],
+    [undefined, 'Film on 5 May? VAT no. 123 4567 89'],
+    [undefined, 'Film on 5 May? Postcode LS1 4AP, door code 4567 8901'],
+    [undefined, 'Film on 5 May? Meeting ID 812 3456 7890'],
+  ])('%s: %s', (phone, text) => expect(people(text).phone).toBe(phone));
 });
 
 describe('organisation', () => {
@@ -132,5 +227,25 @@ describe('organisation', () => {
     ['Nidd Valley Beekeepers', "I'm the treasurer of the Nidd Valley Beekeepers. Film on 5 May? Jo"],
     ['Nidd Valley Beekeepers', 'My society, the Nidd Valley Beekeepers, meets on 5 May and wants filming. Jo'],
     ['Nidd Valley Beekeepers', 'Film on 5 May? Yours, Jo Hart (Hon. Sec., Nidd Valley Beekeepers)'],
+    ['Corrib Rowing Club', "Hi Kit, I'm Siobhán Keane, PRO with the Corrib Rowing Club. Are you free on Sat 5 May? Slán, Siobhán"],
+    ['Riverside Bowls Club', 'Kit, can you film the finals on 5 May? Bev Akers (Riverside Bowls Club)'],
+    [
+      'Dunmore Estates',
+      'Filming on 5 May?\n\nBest,\nCatherine\n\nCatherine Dunmore-Hale\nEvents Director | Dunmore Estates\nM: 07700 900333',
+    ],
+    ['Kaede Design', "Hello, this is Yuki Tanabe from Kaede Design. We'd like a video on 5 May."],
+    ['Teatro Lumbre', 'Hola, soy Rosa Iglesias del Teatro Lumbre. ¿Puedes grabar el 5 de mayo?'],
+    ['Kulturverein Nordhafen', 'Guten Tag, mein Name ist Hannah Voss vom Kulturverein Nordhafen. Können Sie am 5. Mai filmen? MfG H. Voss'],
+    ['Fox & Marrow', 'Camera op 5 May? nadine\n\nNadine Fox / Fox & Marrow / 07700 900444'],
+    ['Heather & Stone', 'Pauline Ward of Heather & Stone asked me to find a videographer for 5 May.'],
+    ['Harbour Light Church', 'Film on 5 May?\nGod bless,\nKofi Mensah\nHarbour Light Church'],
+    ['Harbour Light Church', 'Hello from Harbour Light Church! Film on 5 May? Kofi'],
+    ['Fjordlys Film', 'Film on 5 May? Ingrid Aas | Producer | Fjordlys Film | +47 555 01 234'],
+    ['Delta Brass', 'Sam from Delta Brass. Can you film on 5 May?'],
+    ["St Anne's College", "Film on 5 May? Yours sincerely\nDr Jean Orr\nBursar, St Anne's College"],
+    ['Otley Choral Society', 'Film on 5 May? Yours sincerely\nJean Orr (Secretary, Otley Choral Society)'],
+    ['Otley Choral Society', "I'm Jean Orr, secretary of Otley Choral Society. Film on 5 May?"],
+    ['Otley Choral Society', 'Otley Choral Society would like you to film on 5 May.'],
+    ['Pennine Sound & Light', 'This is the office of Pennine Sound & Light. Camera op on 5 May?'],
   ])('%s: %s', (organisation, text) => expect(people(text).organisation).toBe(organisation));
 });
