@@ -123,7 +123,7 @@ export function standingOf(text: string, word: Word): number {
   if (
     OTHER_THING.test(after) ||
     (SUBJECT.test(word.text) && NAMED_AFTER_IT.test(after)) ||
-    (sounds && (OTHER_SOUND.test(after) || NOT_SOUND.test(clause))) ||
+    (sounds && !WANT_NEAR.test(clause) && (OTHER_SOUND.test(after) || NOT_SOUND.test(clause))) ||
     (/second$/i.test(word.text) && OTHER_SECOND.test(after)) ||
     (role === 'photo' && SCHEDULED.test(after))
   )

@@ -12,7 +12,7 @@ const plain: readonly (readonly [Role, string])[] = [
   [
     'second camera',
     `{second} {camera} {hands}? | b camera/cam/cams/shooter/op/operator {hands}? | bcam {hands}? | cam/camera/cams/cameras two/2/b {hands}? | second shoot/shooting | 2nd shoot | to/would_you/you/and second for me/us | second pair of hands/eyes on/behind? camera/the_camera | another/extra/second/2nd pair of hands/eyes on/behind/with camera/the_camera/a_camera
-    as my/our/his/her/a? second | be/being my/our/his/her second | you'd/you/you're/u be? on? the? b | on b | on cam/camera b/two/2 | on the b | the b | roving/roaming second
+    as my/our/his/her/a/the? {second} {camera} {hands}? | as my/our/his/her/a? second | be/being my/our/his/her second | you'd/you/you're/u be? on? the? b | on b | on cam/camera b/two/2 | on the b | the b | roving/roaming second
     zweite/zweiten/zweiter/2. kamera/kameramann/kamerafrau/mann_an_der_kamera | kamera 2/zwei/b | deuxième/seconde/2e/2ème caméra/cadreu* | caméra 2/b/deux | cámara 2/b/dos | segunda/segundo cámara/camara/operador/camarógrafo | seconda camera | camera due/twee | tweede camera/cameraman | 2e camera/cameraman`,
   ],
   [
