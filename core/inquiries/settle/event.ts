@@ -3,6 +3,7 @@
  */
 import { anyOf } from '../phrases.ts';
 import { ofSomethingElse } from './elsewhere.ts';
+import { markedOf } from './marked.ts';
 import { consecutive, isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
 import { wantedOf } from './wanted.ts';
@@ -59,19 +60,16 @@ export function eventDays(scene: Scene): EventDays {
   if (near) return near;
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
-  const settled = pointedAt(
-    scene,
-    candidates,
-    wantedOf(scene, continued(scene, settleTier(scene, main, today), main === explicit ? numbered : [])),
-  );
+  const plain = continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []);
+  const settled = markedOf(scene, plain, candidates) ?? pointedAt(scene, candidates, wantedOf(scene, plain));
   if (settled.dates.length === 0 || settled.dropped) return settled;
   return lengthened(scene, settled);
 }
 
 /** "Be in Goa by 8 on 24 June": where no other day is told, that of the call is the day; setting up alone may be the day before. */
 function dayOfCall({ dates, text }: Scene): EventDays {
-  const ahead = dates.filter(({ past, said }) => !past && (isEvent({ said }) || said === 'call' || said === 'wrap'));
-  const [only, ...more] = ahead.filter(({ explicit, readings, doubt }) => explicit && readings.length === 1 && !doubt);
+  const ahead = dates.filter(({ past, said, vague }) => !past && !vague && (isEvent({ said }) || said === 'call' || said === 'wrap'));
+  const [only, ...more] = ahead.filter(({ weekdayOnly, readings, doubt }) => !weekdayOnly && readings.length === 1 && !doubt);
   const reading = only?.readings[0];
   if (!only || !reading || ahead.length > 1 + more.length || only.said !== 'call') return { dates: [], where: [], choices: [] };
   const same = more.every(({ readings }) => readings[0]?.join() === reading.join());
