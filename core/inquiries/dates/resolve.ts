@@ -26,6 +26,8 @@ export type Seen = { today: PlainDate; order: Order; month?: number | undefined;
 
 /** Dates without a year that lie this little before the message are more likely a slip or a look back than next year's. */
 const PASSED_DAYS = 45;
+/** A day that is told by its number alone is nearer than this. */
+const LONGEST_AHEAD = 300;
 /** A longer run of dates is a season, not a shoot. */
 const LONGEST_RUN = 45;
 
@@ -78,7 +80,10 @@ function resolveOrdinal(atom: Atom, seen: Seen): Choices {
     const { monthsAhead: _, ...said } = atom;
     return resolveDay({ ...said, month: month.month, year: month.year }, seen);
   }
-  if (seen.month !== undefined) return resolveDay({ ...atom, month: seen.month }, { today, order: seen.order });
+  // "the check for November": a month that is nearly a year away is not that of a day.
+  const named = seen.month === undefined ? undefined : comingOf(seen.month, day, today);
+  if (seen.month !== undefined && !(named && today.until(named).days > LONGEST_AHEAD))
+    return resolveDay({ ...atom, month: seen.month }, { today, order: seen.order });
   // "the Saturday of the May long weekend (the 22nd)": a month that is named elsewhere may be that of the day.
   const strayed = seen.stray === undefined ? undefined : comingOf(seen.stray, day, today);
   for (let months = 0; months <= 6; months++) {

@@ -203,12 +203,19 @@ export const CUE_REACH = 140;
 /** A call of the crew is told from a telephone call by what follows, so a little more is looked at than the piece itself. */
 const LOOK_AHEAD = 14;
 
+/** "we'd say till 2": about then. */
+const WE_SAY = /\b(?:we'd|i'd|would|let's|shall we)\s$/i;
+
 /** "not to ring before ten" */
 const NOT_TO = /\b(?:not(?: to)?|don't|never|do not)\s$/i;
 
 /** "set-up would begin at", "load-in starts": what begins is the call. */
 const BEGUN =
   /^s?(?:(?: (?:would|will|should|to|can))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
+
+/** "figure on being out by 9": a word for the end of a day is nearer to its hour than one for an answer that begins before it. */
+const nearer = (a: CueHit, b: CueHit): number =>
+  (a.cue === 'reply') !== (b.cue === 'reply') && [a.cue, b.cue].some((cue) => cue === 'wrap' || cue === 'call') ? b.start - a.start : 0;
 
 /** Every cue in text[from, to), offsets counted from `from`, the last first, for an hour or for a date; of two that end together the more particular one. */
 export function cuesIn(text: string, from: number, to: number, ofHours = false): CueHit[] {
@@ -221,9 +228,10 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
+      const guessed = cue === 'reply' && /^say/i.test(match[0]) && WE_SAY.test(piece.slice(Math.max(0, match.index - 12), match.index));
       const refused = cue === 'reply' && !/^hear/i.test(match[0]) && NOT_TO.test(piece.slice(Math.max(0, match.index - 16), match.index));
       const things = ofHours && (cue === 'wrap' || cue === 'call') && ofOwnHours(text, from + match.index);
-      hits.push({ cue: things || refused ? 'other' : others ? 'show' : cue, start: match.index, end });
+      hits.push({ cue: things || refused || guessed ? 'other' : others ? 'show' : cue, start: match.index, end });
     }
   }
   const begun = (show: CueHit): boolean =>
@@ -231,5 +239,5 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
   const rank = (cue: Cue): number => cues.findIndex(([name]) => name === cue);
   return hits
     .filter((hit) => (hit.cue !== 'show' && hit.cue !== 'event') || !begun(hit))
-    .sort((a, b) => b.end - a.end || rank(b.cue) - rank(a.cue));
+    .sort((a, b) => b.end - a.end || (ofHours ? nearer(a, b) : 0) || rank(b.cue) - rank(a.cue));
 }

@@ -15,6 +15,7 @@ export const wrapNamed = `${short}|${phrases(`
   back in your car # | back on the road # | your evening is your own # | you're/you gone/out/off/away # | last orders # | clear-out # | clear/cleared # | out the door # | time to leave # | everything packed/loaded # | vans/van loaded/packed # | loaded up? #
   turn/set/cut you/u loose at/by/around # | turn/set/cut you/u loose ... # | outta there/here # | quit/quits # | last out # |
   empty/vacated by/at/before # | free at/from/by # | closed at/by # | departure from site/venue # | everybody/everyone is? out by/at? # | everything ends/finishes/is_over # |
+  leaving # | stay past/beyond/after # |
   leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
 `)}`;

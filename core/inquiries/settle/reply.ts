@@ -45,8 +45,8 @@ const PART_REACH = 16;
 /** A time without morning or evening: the one that is still to come on that day; both where both are. */
 function hoursOf(time: SaidTime, text: string): number[] {
   const { minutes, open, bare } = time.from;
-  const part = /\b(?:morning|afternoon|evening|night)\b/i.exec(
-    text.slice(time.date ? time.date.end : time.start - PART_REACH, time.start),
+  const part = /\b(?:morning|afternoon|evening|night|tonight)\b/i.exec(
+    text.slice(Math.max(0, Math.min(time.date?.start ?? time.start, time.start - PART_REACH)), time.start),
   )?.[0];
   if (open && part !== undefined && minutes < 720) return [/morning/i.test(part) ? minutes : minutes + 720];
   // "by 10:00" is written as clocks show it; "by 10" may be either.

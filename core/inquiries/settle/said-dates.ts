@@ -12,7 +12,8 @@ import type { DateMention, Where } from './scene.ts';
 const BY =
   /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:]|:\d){0,28}$/i;
 /** "the 12th at the very latest" */
-const AT_LATEST = /^,? at (?:the )?(?:very |absolute )?(?:latest|outside)\b/i;
+const AT_LATEST =
+  /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
   /\b(?:moved|moving|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
@@ -111,13 +112,19 @@ export function sayDates(
         by: false,
         before,
       };
-    const by = (BY.test(before) && hit.cue !== 'call') || AT_LATEST.test(text.slice(item.end, item.end + 28));
+    const latest = AT_LATEST.test(text.slice(item.end, item.end + 28));
+    const by = latest || (BY.test(before) && hit.cue !== 'call');
     return {
       ...item.resolved,
       start: item.start,
       end: item.end,
       sequence: item.sequence,
-      said: by ? closing(text, item, hit.cue) : (rowKind(text, item) ?? hit.cue),
+      said:
+        latest && (hit.cue === undefined || hit.cue === 'event')
+          ? 'reply'
+          : by
+            ? closing(text, item, hit.cue)
+            : (rowKind(text, item) ?? hit.cue),
       weak: hit.weak === true,
       by,
       before,
