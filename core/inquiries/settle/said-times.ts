@@ -1,17 +1,17 @@
 /**
  * What each time of a message is said of, and on which date; numbers that nothing makes a time are left out.
  */
-import { cuesIn, CUE_REACH, type Cue } from '../said/cues.ts';
+import { cuesIn, CUE_REACH } from '../said/cues.ts';
 import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
-import { settledPair, type TimeMention } from '../times/find.ts';
+import type { TimeMention } from '../times/find.ts';
+import { LONGEST_ACROSS, timesAcross } from './across.ts';
 import { rowsOf } from './agenda.ts';
+import { bareTime, UNTIL } from './bare-times.ts';
 import { columnsOf } from './columns.ts';
-import { nearest, tailOf, TO_NUMBER } from './nearest.ts';
+import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
-const UNTIL =
-  /(?<!\p{L})(?:until|till|til|thru|through|bis|jusqu'à|jusqu'au|hasta|tot|fino (?:alle|a))\s(?:about |around |ca\.? |circa |etwa |gegen |um |las |alle |ongeveer |vers )*$/iu;
 const DAY_BEFORE =
   /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
 const NTH = /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) day)\b/i;
@@ -64,16 +64,6 @@ const OPEN_HOURS =
   /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
 /** Hours of trains and flights are nobody's call. */
 const TRAVELS = /\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
-const LONGEST_ACROSS = 44;
-/** Words that a date is written with, and the small ones beside it. */
-const DATE_WORDS =
-  /(?<!\p{L})(?:\p{L}*day|mon|tues?|wed|thu|thurs?|fri|sat|sun|jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec|\p{L}*(?:uary|tember|ober|ember)|march|april|august|st|nd|rd|th|the|on|at|of|same|next)(?!\p{L})\.?/giu;
-
-const NTH_WORDS = /(?<!\p{L})(?:first|second|third|last|final|opening|closing|and)(?!\p{L})/giu;
-const DAY_NAMED =
-  /(?<!\p{L})(?:(?:first|opening) day|(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tue|wed|thu|fri|sat|sun|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|\p{Lu}\p{Ll}+(?:tag|woch))(?!\p{L})/iu;
-const [LAST_MORNING, FIRST_EVENING] = [13 * 60, 15 * 60];
-
 /** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
 export function sayTimes(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
   const said: SaidTime[] = [];
@@ -157,100 +147,6 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
   }
   return said;
 }
-
-/** "Friday 24 Sept 14:00 to Saturday 25 Sept 14:00", "9am Sat to 5pm Sun": one time is the call, the other the wrap. */
-function timesAcross(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): Map<TimeMention, 'call' | 'wrap'> {
-  const ends = new Map<TimeMention, 'call' | 'wrap'>();
-  for (const [index, time] of times.entries()) {
-    const next = times[index + 1];
-    if (!next || time.to || next.to || next.start - time.end > LONGEST_ACROSS) continue;
-    const between = text.slice(time.end, next.start);
-    const dated = dates.some((date) => date.start < next.start && date.end > time.end);
-    const days = DAY_NAMED.test(between);
-    const words = between
-      .replace(DATE_WORDS, '')
-      .replace(NTH_WORDS, '')
-      .replace(/[\d\s,()@-]+/g, ' ')
-      .trim();
-    // "coverage from the fitting (10am) through to the first dance (8.30pm)"
-    const bracketed =
-      /\bfrom\b[^.;\n]{1,40}\($/i.test(text.slice(Math.max(0, time.start - 50), time.start)) &&
-      /^\)[^.;\d\n]{0,12}\b(?:to|until|through|till)\b[^.;\d\n]{0,40}\($/i.test(between);
-    if (
-      bracketed ||
-      ((dated || days) &&
-        (/^(?:(?:right |all the way )?(?:through |thru )?(?:to|until|till|til|through|thru)|bis|au|al)$/i.test(words) ||
-          (words === '' && dated && /\s-\s|->/.test(between)) ||
-          // "8 AM first day, 5:30 PM last day", "Saturday 8:30, Sunday 18:00"
-          (words === '' && days && !time.bare && !next.bare && time.from.minutes < LAST_MORNING && next.from.minutes >= FIRST_EVENING)))
-    ) {
-      ends.set(time, 'call');
-      ends.set(next, 'wrap');
-    }
-  }
-  return ends;
-}
-
-function bareTime(
-  text: string,
-  time: TimeMention,
-  piece: Where,
-  hit: { cue: Cue | undefined; after: boolean },
-  date: DateMention | undefined,
-): boolean {
-  // "Reply by 15 Jan 1200"
-  if (
-    (time.from.military || /^\d{1,2}\.\d\d$/.test(text.slice(time.start, time.end))) &&
-    (date?.said === 'reply' || date?.said === 'call' || date?.said === 'wrap') &&
-    /^[\s,]{0,2}(?:(?:at|from|by|um|ab|à|om) )?$/.test(text.slice(date.end, time.start))
-  )
-    return true;
-  if (time.to) {
-    const lead = text.slice(Math.max(0, time.start - 24), time.start);
-    if (
-      /(?:^|[.,;:?!\n(])\s*$/.test(lead) &&
-      /^\s*(?:[.,;)\n]|$)/.test(text.slice(time.end, time.end + 3)) &&
-      settledPair(time.from, time.to) &&
-      time.from.minutes >= 6 * 60
-    )
-      return true;
-    // "9.30 til 4.30"
-    if (
-      (/\b(?:til|till|until)\b/i.test(text.slice(time.start, time.end)) ||
-        (/\bto\b/i.test(text.slice(time.start, time.end)) && time.from.minutes % 60 !== 0)) &&
-      settledPair(time.from, time.to)
-    )
-      return true;
-    const tail = text.slice(time.end, time.end + 24);
-    // "for you it'd be nine until two", "you're on 8 to 6"
-    if (settledPair(time.from, time.to) && OF_ME.test(lead)) return true;
-    return (
-      /\b(?:from|hours?|times?|between)\s?:?\s$/i.test(lead) ||
-      /^\s?(?:each|every|both|all|daily|on (?:the|both)|per day|\(?local)/i.test(tail) ||
-      hit.cue === 'call' ||
-      hit.cue === 'show' ||
-      (date !== undefined && /^[\s,:(@-]*$/.test(text.slice(date.end, time.start)) && date.end <= time.start)
-    );
-  }
-  // "two one eight five": a telephone number that is spoken.
-  if (SPOKEN_DIGITS.test(text.slice(time.end, time.end + 14))) return false;
-  const before = text.slice(piece.start, piece.end);
-  // "9a both days til 6"
-  if (UNTIL.test(before) && time.from.minutes >= 60 && /^\s?(?:$|[,.;)\n$£€]|\d{3})/.test(text.slice(time.end, time.end + 4))) return true;
-  const last = cuesIn(text, piece.start, piece.end, true)[0];
-  if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
-    return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
-  if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;
-  const gap = before.slice(last.end);
-  const reply = last.cue === 'reply' || last.cue === 'show';
-  if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
-  return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
-}
-
-const SPOKEN_DIGITS = /^ (?:one|two|three|four|five|six|seven|eight|nine|oh|zero)\b/i;
-
-/** "you'd work ", "for you it'd be ", "u wud b needed " */
-const OF_ME = /(?<!\b(?:see|call|ring|thank|with|pay|give|send) )\b(?:you|u|you'd|you're|you'll|your)\b[\p{L}' ]{0,18}[\s:]$/iu;
 
 /** A date between the words for a call and its hour belongs to them, whatever else stands there. */
 function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {

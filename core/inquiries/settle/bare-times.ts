@@ -1,0 +1,72 @@
+/**
+ * Which bare numbers are hours: "call at 8", "9.30 til 4.30", but not "two evening panels".
+ */
+import { cuesIn, type Cue } from '../said/cues.ts';
+import { settledPair, type TimeMention } from '../times/find.ts';
+import { TO_NUMBER } from './nearest.ts';
+import type { DateMention, Where } from './scene.ts';
+
+export const UNTIL =
+  /(?<!\p{L})(?:until|till|til|thru|through|bis|jusqu'à|jusqu'au|hasta|tot|fino (?:alle|a))\s(?:about |around |ca\.? |circa |etwa |gegen |um |las |alle |ongeveer |vers )*$/iu;
+
+/** True where a bare number is an hour by what stands around it; `hit` is what it would be said of. */
+export function bareTime(
+  text: string,
+  time: TimeMention,
+  piece: Where,
+  hit: { cue: Cue | undefined; after: boolean },
+  date: DateMention | undefined,
+): boolean {
+  // "Reply by 15 Jan 1200"
+  if (
+    (time.from.military || /^\d{1,2}\.\d\d$/.test(text.slice(time.start, time.end))) &&
+    (date?.said === 'reply' || date?.said === 'call' || date?.said === 'wrap') &&
+    /^[\s,]{0,2}(?:(?:at|from|by|um|ab|à|om) )?$/.test(text.slice(date.end, time.start))
+  )
+    return true;
+  if (time.to) {
+    const lead = text.slice(Math.max(0, time.start - 24), time.start);
+    if (
+      /(?:^|[.,;:?!\n(])\s*$/.test(lead) &&
+      /^\s*(?:[.,;)\n]|$)/.test(text.slice(time.end, time.end + 3)) &&
+      settledPair(time.from, time.to) &&
+      time.from.minutes >= 6 * 60
+    )
+      return true;
+    // "9.30 til 4.30"
+    if (
+      (/\b(?:til|till|until)\b/i.test(text.slice(time.start, time.end)) ||
+        (/\bto\b/i.test(text.slice(time.start, time.end)) && time.from.minutes % 60 !== 0)) &&
+      settledPair(time.from, time.to)
+    )
+      return true;
+    const tail = text.slice(time.end, time.end + 24);
+    // "for you it'd be nine until two", "you're on 8 to 6"
+    if (settledPair(time.from, time.to) && OF_ME.test(lead)) return true;
+    return (
+      /\b(?:from|hours?|times?|between)\s?:?\s$/i.test(lead) ||
+      /^\s?(?:each|every|both|all|daily|on (?:the|both)|per day|\(?local)/i.test(tail) ||
+      hit.cue === 'call' ||
+      hit.cue === 'show' ||
+      (date !== undefined && /^[\s,:(@-]*$/.test(text.slice(date.end, time.start)) && date.end <= time.start)
+    );
+  }
+  // "two one eight five": a telephone number that is spoken.
+  if (SPOKEN_DIGITS.test(text.slice(time.end, time.end + 14))) return false;
+  const before = text.slice(piece.start, piece.end);
+  // "9a both days til 6"
+  if (UNTIL.test(before) && time.from.minutes >= 60 && /^\s?(?:$|[,.;)\n$£€]|\d{3})/.test(text.slice(time.end, time.end + 4))) return true;
+  const last = cuesIn(text, piece.start, piece.end, true)[0];
+  if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
+    return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
+  if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;
+  const gap = before.slice(last.end);
+  const reply = last.cue === 'reply' || last.cue === 'show';
+  if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
+  return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
+}
+
+const SPOKEN_DIGITS = /^ (?:one|two|three|four|five|six|seven|eight|nine|oh|zero)\b/i;
+
+/** "you'd work ", "for you it'd be ", "u wud b needed " */
+const OF_ME = /(?<!\b(?:see|call|ring|thank|with|pay|give|send) )\b(?:you|u|you'd|you're|you'll|your)\b[\p{L}' ]{0,18}[\s:]$/iu;
