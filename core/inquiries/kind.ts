@@ -4,7 +4,7 @@
 import { asksForWork } from './asking.ts';
 import { OCCASION } from './occasions.ts';
 import { anyOf } from './phrases.ts';
-import { asksForNothing, asksPlainly, offersOrDeclines, wantsOthers } from './refusing.ts';
+import { asksAnotherTrade, asksForNothing, firmlyNot, asksPlainly, offersOrDeclines, wantsOthers } from './refusing.ts';
 import { rolesIn } from './work/role.ts';
 
 /** A machine or a mailing list wrote it, whatever else it says. */
@@ -35,7 +35,7 @@ const NOTICE =
 const TICKETS = /\btickets? (?:for|go|are)\b|\bgo on sale\b/i;
 /** Shops, fines and offices: they write of wares, orders and dues. */
 const RETAIL =
-  /\b(?:refund(?:ed)?|infringement|penalty (?:notice|charge|of)|fine of|\d{1,2}\s?% off|from [$£€]\d|order (?:no\.? |number |#)?\d{3}|(?:offer|parking|licen[cs]e|domain|pass|subscription|membership|policy|voucher)(?: at [\w ]{1,30}| \w+)? (?:expire[sd]?|renews?)|(?:subscription|membership|policy|licen[cs]e|annual|domain) renewal|your (?:\w+ )?(?:domain|repair|rental|appointment|premium|insurance)|firmware|download (?:now|here|it|the)|due back|pick(?:ed)? ?up by|entry fee|call for entries|deadline for entries|fyi|check-?in (?:now|online|opens|is|by)|summoned|appointment (?:is|has|to|at|on|for))\b/i;
+  /\b(?:refund(?:ed)?|infringement|penalty (?:notice|charge|of)|fine of|\d{1,2}\s?% off|from [$£€]\d|order (?:no\.? |number |#)?\d{3}|(?:offer|parking|licen[cs]e|domain|pass|subscription|membership|policy|voucher)(?: at [\w ]{1,30}| \w+)? (?:expire[sd]?|renews?)|(?:subscription|membership|policy|licen[cs]e|annual|domain) renewal|your (?:\w+ )?(?:domain|repair|rental|appointment|premium|insurance)|firmware|download (?:now|here|it|the)|due back|pick(?:ed)? ?up by|entry fee|call for entries|deadline for entries|fyi|check-?in (?:now|online|opens|is|by)|summoned|factura|facture|rechnung|bestelling|bestellung|commande|invoice \d{3,}|your mot\b|we have slots|trade stands|(?:seats|places|spaces) (?:are )?(?:left|limited)|appointment (?:is|has|to|at|on|for))\b/i;
 /** Somebody asks this reader, and not all readers, to work. */
 const ASKS_ME =
   /\b(?:can|could|would|will) (?:you|u)\b|\bare you (?:free|available)\b|\bkit\s?[,:?-]|\b(?:hi|hey|hello|dear) kit\b|\bquot(?:e|ation)\b|\bmy (?:price|rate)\b|\bwe(?:(?:'d| would) (?:like|love)(?! to thank)| are looking|'re looking| need)\b/i;
@@ -46,8 +46,8 @@ const ASKS =
 const ABROAD = new RegExp(
   `(?<!\\p{L})(?:${[
     '(?:pouvez|pourriez|peux|pourrais|seriez|serais|êtes|es|avez|auriez|as|aurais)[- ](?:vous|tu)|tu (?:es|serais|peux|pourrais)|(?:re)?cherch(?:e|ons|ent)|besoin d|(?:souhait|aimer|voudr|désir)(?:e|ons|ions|erions|erais|ais|ait)|tarif|devis|combien|disponibles?|dispo',
-    '(?:können|könnten|kannst|könntest|haben|hätten|hättest|hast|würden|würdest|wären|wärst|bist|sind|wollen|willst) (?:sie|du|ihr)|such(?:e|en|t|st)|gesucht|brauch(?:e|en|t)|bräuchten?|benötig(?:e|en|t)|möchten?|was (?:würde|kostet|kosten|verlangen)|verfügbar|hast du zeit',
-    'puedes?|podéis|podrías?|podríais|estás? (?:libre|disponible)|tienes? (?:libre|disponib\\p{L}+)|necesit(?:o|amos|an)|busc(?:o|amos|an)|cuánto|quer(?:emos|ríamos)|quisiéramos|nos gustaría|presupuesto para|te apetece',
+    'habt (?:ihr|sie)|fehlt|fehlen|(?:über|um) ein angebot|lust auf|(?:können|könnten|kannst|könntest|haben|hätten|hättest|hast|würden|würdest|wären|wärst|bist|sind|wollen|willst) (?:sie|du|ihr)|such(?:e|en|t|st)|gesucht|brauch(?:e|en|t)|bräuchten?|benötig(?:e|en|t)|möchten?|was (?:würde|kostet|kosten|verlangen)|verfügbar|hast du zeit',
+    'puedes?|podéis|podrías?|podríais|estás? (?:libre|disponible)|tienes? (?:libre|disponib\\p{L}+)|necesit(?:o|amos|an|aríamos)|busc(?:o|amos|an|ando)|cuánto|quer(?:emos|ríamos)|quisiéramos|nos gustaría|presupuesto para|te apetece',
     '(?:kun|kunt|kan|zou|heb|hebt|ben|bent|zijn) (?:je|jij|u|jullie)|zoek(?:en|t)?|nodig|beschikbaar',
     'puoi|potresti|potrebbe|può|cerc(?:o|hiamo|a|asi)|vorr(?:emmo|ei)|sei (?:libero|libera|disponibile)|sareste|quanto (?:costa|costerebbe|chiedi|prendi)',
     'você pode|poderia|procur(?:o|amos)|precis(?:o|amos)|está disponível|quanto custa',
@@ -97,7 +97,10 @@ export type Ruled = 'plain' | 'request' | 'none' | 'refused';
 
 /** What the rules say of a message, and how plainly. */
 export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
-  if (!isInquiry(body, whole, seen)) return MACHINE.test(whole) || (wantsOthers(body) && rolesIn(body).length === 0) ? 'refused' : 'none';
+  if (!isInquiry(body, whole, seen))
+    return MACHINE.test(whole) || firmlyNot(body) || (rolesIn(body).length === 0 && (wantsOthers(body) || asksAnotherTrade(body)))
+      ? 'refused'
+      : 'none';
   const { time, work, film } = asksForWork(body);
   return seen.dated && (time || work || film || ABROAD.test(body) || asksPlainly(body)) ? 'plain' : 'request';
 }
@@ -133,7 +136,8 @@ function isInquiry(body: string, whole: string, { dated, elsewhere, details }: S
   )
     return false;
   if (details < ENOUGH_DETAILS && asksForNothing(body)) return false;
-  if (roles.length === 0 && wantsOthers(body)) return false;
+  if (firmlyNot(body)) return false;
+  if (roles.length === 0 && (wantsOthers(body) || asksAnotherTrade(body))) return false;
   if (RETAIL.test(body) && !asksPlainly(body) && details < ENOUGH_DETAILS) return false;
   if (
     (AGREED.test(body) || THANKS.test(body)) &&

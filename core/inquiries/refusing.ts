@@ -66,8 +66,40 @@ const ASKS_PLAINLY = anyOf(`
   your rate/rates/price/availability | quote for | videographer/cameraman/camera/operator/photographer/filmmaker needed/wanted/required/sought | request for proposals/quotation | rfq | rfp
 `);
 
+/** What is wanted: "looking for an officiant", "suchen wir zwei Dolmetscher". */
+const WANTED_THING =
+  /(?<!\p{L})(?:needs?|wants?|after|looking for|looking to (?:hire|rent|book)|seeking|requires?|in search of|hire|rent|quote us|do you have|have you got|suchen?|sucht|brauchen?|cherch(?:e|ons|ent)|recherchons|zoek(?:en|t)?|busc(?:o|amos|an)|necesit(?:o|amos|an)|cerc(?:o|hiamo))\s(?:(?:wir|ich|noch|wij|we|dringend|us|some|only|just)\s)?(?:an?|one|two|three|four|five|six|the|eine?n?|zwei|drei|une?|deux|trois|una|dos|een|twee|due|\d{1,2})\s((?:[\p{L}\d'-]{1,20}\s?){1,3})/giu;
+/** Words for me, for what I do and for what is said of any work: no other trade is wanted with them. */
+const ANY_WORK =
+  /(?<!\p{L})(?:someone|somebody|person|people|hand|hands|pair|body|pro|professional|freelancer|replacement|stand-?in|crew|team|ops?|operator|cam|shooter|price|prices|quote|date|dates|days?|hours?|evening|weekend|week|answer|reply|decision|number|figure|estimate|idea|rate|word|name|yes|confirmation|list|slot|gap|job|gig|shift|look|hold|second|third|angebot|kosten\p{L}*|devis|prix|antwort|moment|minute|favou?r|chat|call|bit|few|couple|lot|record|recording|clip|reel|copy|version|cut|link|stream|show|angle|mixer|switcher|boom|sound|free|day|morning|afternoon|know|be|get|see|talk)(?!\p{L})/iu;
+/** What else one may be asked to do. */
+const OTHER_DEED = anyOf(`
+  can/could/would/will you/u ... play/drive/bake/cook/cater/sing/babysit/deliver/print/clean/paint/translate/interpret/officiate/host/dj/teach/coach/speak/perform/decorate | available/free to play/perform/sing/drive/cater/host/speak/dj | you/u do a/the cake/cakes/hair/make-up/makeup/flowers/nails/catering | do hair | hair and make-up | als dj | as dj | still babysit | do you babysit
+`);
+/** Wares, studios, courses and posts that are offered, visits that are due and bookings that stand: whatever else is said, nobody is asked to film. */
+const FIRM = anyOf(`
+  back in stock | book early | first come first served and | shall i hold it | missing out on | i help ... videographers/photographers/filmmakers | show you around | free at short notice | our ... package | private hire
+  course/workshop/class ... register/sign_up/seats/places | appointments in/on/at | would love to show you | full-time | vacature | stellenangebot | accepting applications | summer cohort | stipend | hours a week | casting call | extras wanted | applications with cv | helpers | noch helfer
+  register by | seats left | for beginners course | trade stands | the survey | tell us about it
+  your/ihr ... appointment/termin/check-up | your mot | we have slots | debriefing sessions | awarded to another | factura | facture | rechnung | uw bestelling | tu próximo pedido | ihre bestellung
+  thanks for locking in | recap of the booking | nothing to do until | danke für die zusage | vertrag ist unterwegs | merci pour votre confirmation | re-upload | still have the recording/video/film/footage | usb sticks | de download | won't open | sure thing | thanks all, sorted | klar mach ich | ya no hay que
+  you're a guest | bring yourself and | buy in | don't bring work | at mine in
+`);
+/** "Ich bin Kameramann", "I'm a sound recordist based in": somebody of the trade who looks for work. */
+const OF_THE_TRADE =
+  /(?<!\p{L})(?:(?:i'm|i am) an? (?:\p{L}+ ){0,2}|(?:ich bin|je suis|soy|sono|ik ben) (?:un |une |een |eine? )?(?:\p{L}+ )?)(?:student\p{L}*|videogra\p{L}+|vidéaste|camera\p{L}*|kamera\p{L}*|cadreu\p{L}+|monteu\p{L}+|operador\p{L}*|operatore|sound recordist|editor|cutter\p{L}*|colou?rist)(?!\p{L})|(?<!\p{L})student (?:videographer|filmmaker|editor)(?!\p{L})/iu;
+/** True for what asks nobody to film, however it is put. */
+export const firmlyNot = (body: string): boolean => FIRM.test(body) || (OF_THE_TRADE.test(body) && !ASKS_DEED.test(body));
+
 /** Somebody of another trade is wanted. */
 export const wantsOthers = (body: string): boolean => OTHER_TRADES.test(body);
+
+/** Where no word of filming stands in a message: a thing or a deed of another trade is asked. */
+export function asksAnotherTrade(body: string): boolean {
+  if (OTHER_DEED.test(body)) return true;
+  for (const [, thing = ''] of body.matchAll(WANTED_THING)) if (!ANY_WORK.test(thing)) return true;
+  return false;
+}
 
 /** Somebody offers work or wares to me. */
 const OFFERS = anyOf(`

@@ -50,5 +50,9 @@ describe('asks for none', () => {
     'Available December 10-14 for camera work. Day rate $450. Reel in bio.',
     'Board meeting December 12, 6 PM. Please let me know if you can attend.',
     'Would you give a talk about filming at our club on December 12?',
+    'We are looking for an officiant for our ceremony in Fargo on Saturday, December 12. Are you free that day and what do you charge?',
+    'Are you available to play for our ceilidh on Friday December 11 in Fargo? What would the fee be?',
+    'Could you do a cake for 120 for Saturday December 12? Ballpark $350?',
+    "Hi, I'm a sound recordist based in Fargo, $650 a day. Sing out if you need a hand on December 12.",
   ])('%s', (text) => expect(readAt(text)).toEqual({ isInquiry: false, fields: {}, questions: [], spans: [] }));
 });
