@@ -6,11 +6,12 @@ import { distanceKm } from '../../places/distance.ts';
 import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
+import { addressed, PHONE_NEXT, standsAlone } from './alone.ts';
 import { countryNamed } from './countries.ts';
 import { areaNamed, commonWords } from './names.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
-import { isDateWord, near, NOT_THE_JOB, properName, scoreOf, settingOf, VENUE, type Setting } from './setting.ts';
+import { isDateWord, near, NOT_THE_JOB, properName, scoreOf, settingOf, VENUE } from './setting.ts';
 import { namedAt, type Named } from './towns.ts';
 
 export type PlaceHit = {
@@ -178,31 +179,6 @@ function townAt(
     },
     next: qualified.length > 0 ? (qualifier as Qualifier).next : found.next,
   };
-}
-
-const PHONE_NEXT = /^[,\s]{1,3}(?:\+\d|\(?\d{3}[-. )]+\d{3}|0\d{3,4}\s?\d)/;
-/** "Hi Casey", "Cheers, Arno": people who bear the name of a town. */
-const ADDRESS =
-  /(?:^|\b(?:hi|hello|hey|dear|morning|afternoon|evening|g'day|yo|oi|ora|cheers|thanks|thank you|ta|regards|best|wishes|love|from|this is|i'm|name is|ask for|mr|mrs|ms|dr|miss),?\s+)$/i;
-const addressed = (text: string, tokens: Tokens, index: number): boolean => {
-  const start = tokens[index]?.start ?? 0;
-  return ADDRESS.test(text.slice(Math.max(0, start - 14), start)) && (start > 0 || /^[,!.:-]/.test(tokens[index + 1]?.text ?? ''));
-};
-
-/** Words that make a name before them the name of an occasion: "Daylesford Spud Festival". */
-const OCCASION_NAME =
-  /^(?:\p{Lu}[\p{L}'&-]*\s){0,3}(?:abbey|castle|minster|cathedral|town hall|civic|racecourse|showgrounds?|arena|spa|pier|harbour|high school|university|state|hospital|rugby|cricket|football|golf|rotary|festival|show|fair|games|cup|carnival|regatta|museum|open|marathon|expo|rodeo|races|market|gala|ball|championships?)\b/iu;
-const LEAST_LETTERS = 6;
-const LEAST_PEOPLE = 10_000;
-
-/** True where a name is no part of a longer one, and typed small is no everyday word. */
-function standsAlone(text: string, tokens: Tokens, next: number, setting: Setting, capital: boolean, best: GazetteerPlace): boolean {
-  if (!capital)
-    return (
-      (setting.openAfter ? 1 : 2) * LEAST_PEOPLE <= (best.people ?? 0) && best.name.length >= LEAST_LETTERS && best.name !== 'Superior'
-    );
-  const after = tokens[next]?.start ?? text.length;
-  return !setting.beforeCapital || OCCASION_NAME.test(text.slice(after, after + 60));
 }
 
 /** A town that the list does not have, known by its region: "Bayfield, WI", "Lutsen MN". */

@@ -1,0 +1,34 @@
+/**
+ * Names of towns that nothing beside them tells: whether they stand for a town, a person or a part of a longer name.
+ */
+import type { GazetteerPlace } from '../../places/gazetteer.ts';
+import type { Token } from '../parts/tokens.ts';
+import type { Setting } from './setting.ts';
+
+type Tokens = readonly Token[];
+
+/** A number to ring follows: it was a person. */
+export const PHONE_NEXT = /^[,\s]{1,3}(?:\+\d|\(?\d{3}[-. )]+\d{3}|0\d{3,4}\s?\d)/;
+/** "Hi Casey", "Cheers, Arno": people who bear the name of a town. */
+const ADDRESS =
+  /(?:^|\b(?:hi|hello|hey|dear|morning|afternoon|evening|g'day|yo|oi|ora|cheers|thanks|thank you|ta|regards|best|wishes|love|from|this is|i'm|name is|ask for|mr|mrs|ms|dr|miss),?\s+)$/i;
+export const addressed = (text: string, tokens: Tokens, index: number): boolean => {
+  const start = tokens[index]?.start ?? 0;
+  return ADDRESS.test(text.slice(Math.max(0, start - 14), start)) && (start > 0 || /^[,!.:-]/.test(tokens[index + 1]?.text ?? ''));
+};
+
+/** Words that make a name before them the name of an occasion: "Daylesford Spud Festival". */
+const OCCASION_NAME =
+  /^(?:\p{Lu}[\p{L}'&-]*\s){0,3}(?:abbey|castle|minster|cathedral|town hall|civic|racecourse|showgrounds?|arena|spa|pier|harbour|high school|university|state|hospital|rugby|cricket|football|golf|rotary|festival|show|fair|games|cup|carnival|regatta|museum|open|marathon|expo|rodeo|races|market|gala|ball|championships?)\b/iu;
+const LEAST_LETTERS = 6;
+const LEAST_PEOPLE = 10_000;
+
+/** True where a name is no part of a longer one, and typed small is no everyday word. */
+export function standsAlone(text: string, tokens: Tokens, next: number, setting: Setting, capital: boolean, best: GazetteerPlace): boolean {
+  if (!capital)
+    return (
+      (setting.openAfter ? 1 : 2) * LEAST_PEOPLE <= (best.people ?? 0) && best.name.length >= LEAST_LETTERS && best.name !== 'Superior'
+    );
+  const after = tokens[next]?.start ?? text.length;
+  return !setting.beforeCapital || OCCASION_NAME.test(text.slice(after, after + 60));
+}
