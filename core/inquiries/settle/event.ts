@@ -2,6 +2,8 @@
  * The days of the event: the dates that no cue gives to anything else. Two that cannot both be meant are a question.
  */
 import { anyOf } from '../phrases.ts';
+import { leftOpen } from './alternatives.ts';
+import { withoutAsides } from './aside.ts';
 import { ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { consecutive, isEvent, pointedAt } from './pointed.ts';
@@ -31,7 +33,7 @@ export function eventDays(scene: Scene): EventDays {
   // Dates with words of a delivery or of nothing of the work alone are asked about.
   if (firm.length === 0 && loose.length < all.length && all.every(({ weak, explicit }) => weak && !explicit))
     return { dates: [], where: all, choices: all.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
-  const candidates = firm.length > 0 ? firm : all;
+  const candidates = withoutAsides(scene, firm.length > 0 ? firm : all);
   const isToday = (mention: DateMention): boolean =>
     mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
   // The date of the letter itself is no day of the job where another is told.
@@ -61,9 +63,16 @@ export function eventDays(scene: Scene): EventDays {
   const clash = weekdaysAgainst(main, weekdays);
   if (clash) return clash;
   const plain = continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []);
-  const settled = markedOf(scene, plain, candidates) ?? pointedAt(scene, candidates, wantedOf(scene, plain));
+  const settled =
+    markedOf(scene, plain, candidates) ?? narrowedOf(scene, plain, candidates) ?? leftOpen(scene, plain, main, candidates) ?? plain;
   if (settled.dates.length === 0 || settled.dropped) return settled;
   return lengthened(scene, settled);
+}
+
+/** The days that are pointed at, where fewer or others are than those that were settled. */
+function narrowedOf(scene: Scene, plain: EventDays, candidates: readonly DateMention[]): EventDays | undefined {
+  const wanted = pointedAt(scene, candidates, wantedOf(scene, plain));
+  return wanted === plain ? undefined : wanted;
 }
 
 /** "Be in Goa by 8 on 24 June": where no other day is told, that of the call is the day; setting up alone may be the day before. */

@@ -35,7 +35,7 @@ const MINE =
   /\(video\)|\bvideo\b(?!\s(?:by|is with))|\bYOU\b|\(you\)|\(yours\)|\byes\b|\bfilmed\b|\bfilm it\b|\bFILM\b|\blivestream\w*\b|\brecorded?\b|\brecord\b|\bcameras?\b|\bfilming\b|\boperator\b|\byou(?:'d|'ll|'re)?\b|\byours\b|\battend\b|\bvid[ée]\w*|\bgefilmt\b|\bkamera\b|\bbuscamos\b|\bcaptation\b|\bcrew (?:in|ready|access|call)\b|\bK\s*$/im;
 /** The same in a sentence, where "yes" and "you" say less. */
 const MINE_SAID =
-  /\b(?:you'd|you'll|you would|you will|you're|you are) (?:be |need to be |come|film|record|cover|shoot|start|arrive)|\b(?:film|filmed|record|recorded|camera|livestream\w*|video) (?:please|it)\b|\bwe'd (?:like|love)\b|\bwe (?:want|need)\b/i;
+  /\b(?:you'd|you'll|you would|you will|you're|you are) (?:be |need to be |come|film|record|cover|shoot|start|arrive)|\b(?:film|filmed|record|recorded|camera|livestream\w*|video) (?:please|it)\b|\bwe(?:'d| would) (?:like|love)\b|\bwe (?:want|need)\b/i;
 /** The camera is wanted, without doubt. */
 const STRONG =
   /\(video\)|\bvideo\s?(?:please|call)|\bYOU\b|\(you\)|\(yours\)|\(FILM\)|[|:]\s?yes\b|\bYES\b|\brecord it\b|\*\s*$|\bvideo: ?\(?(?:you|yes|kit)\b|\bVIDEO\b|\(open\)|\bOPEN\b/m;

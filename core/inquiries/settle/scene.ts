@@ -57,4 +57,6 @@ export type EventDays = {
   doubt?: DateMention['doubt'] | 'several';
   /** Days of the occasion on which the camera is not wanted. */
   dropped?: string[];
+  /** How many days it will be, where it is open which. */
+  count?: number;
 };

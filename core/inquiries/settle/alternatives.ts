@@ -1,0 +1,62 @@
+/**
+ * Days of which only some are wanted and nobody says yet which: "one of the two nights, whichever suits you", "the first Friday, or if the hall is taken, then the Saturday".
+ * They are asked about, never stated.
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import type { DateMention, EventDays, Scene } from './scene.ts';
+
+const MOST_MENTIONS = 60;
+
+const lists = {
+  nights: `nights | days | evenings | dates | shows | performances | sessions | afternoons | mornings | weekends | concerts | weeks`,
+  count: `two | three | four | five | 2 | 3 | 4`,
+};
+/** One of several will do, and a choice is left. */
+const ONE_OF = anyOf(
+  `
+  any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
+  an einem/einer der beiden/zwei/drei/vier tage/tagen/abende/abenden/termine/terminen | an einem von beiden | l'un/une des deux/trois jours/dates/soirées/soirs | un/une des deux | uno/una de los/las dos/tres | een van de twee/drie/beide | uno dei due
+`,
+  { ...lists, them: `them | these | those | the {nights} | the {count}` },
+);
+const UNDECIDED = anyOf(
+  `
+  whichever you/suits/works/is/fits/they/one/day/night/evening/date/of | whichever | which one/day/night/evening/date/of_them/of_the_two/of_these ever? suits/works/you_prefer/would_you_prefer/you'd_prefer/you_like | decide/deciding which | choose/pick which/one | mind/minds which | easy which | no_matter which | don't care which | yet to decide which | not decided which | haven't decided which
+  what/which nights/days/dates/night/day/date would/do/can you prefer/like/suit/suits | would suit you better | suits you better/best | welcher tag | egal welcher/welchen/welches | quel jour | qué día
+`,
+);
+/** "or if the hall cannot move the banquet, then the Saturday", "or failing that the 25th" */
+const OR_ELSE =
+  /\b(?:or|otherwise|failing that|alternatively|if not)\b[^.;!?\n]{0,70}\b(?:then|instead|failing that|alternatively|otherwise|if not|if not that|possibly|else)[,\s]+(?:on )?(?:the )?$/i;
+const FAILING =
+  /\b(?:failing that|alternatively|if not(?: that| then)?|or else|or possibly|or maybe|or perhaps|or even)[,\s]+(?:on )?(?:the )?$/i;
+const WEATHER = /\b(?:rain|rains|wet|weather|wind|windy|storm|pours|snow|backup|back-up|reserve|postponed|called off)\b/i;
+const EITHER_OR = /(?<!\p{L})(?:soit(?= le| la| au)|entweder|o bien|ofwel)(?!\p{L})[^.;!?\n]{0,40}$/iu;
+
+/** The same days as a question, where words leave open which of them. */
+export function leftOpen(
+  scene: Scene,
+  settled: EventDays,
+  main: readonly DateMention[],
+  candidates: readonly DateMention[],
+): EventDays | undefined {
+  const { text } = scene;
+  const known = [...new Set([...settled.dates, ...main.flatMap(({ readings }) => readings[0] ?? [])])].sort();
+  const open = (count?: number): EventDays => ({
+    dates: [],
+    where: settled.where,
+    choices: (settled.choices.length > 1 ? settled.choices : known.map((day) => [day])).slice(0, 4),
+    doubt: 'several',
+    ...(count === undefined ? {} : { count }),
+  });
+  if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
+    return open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
+  for (const mention of candidates.slice(0, MOST_MENTIONS)) {
+    const sentence = sentenceAround(text, mention.start, mention.end);
+    const lead = text.slice(Math.max(sentence.start, mention.start - 110), mention.start);
+    if (WEATHER.test(lead)) continue;
+    if (OR_ELSE.test(lead) || FAILING.test(lead) || (EITHER_OR.test(lead) && candidates.length > 1)) return open();
+  }
+  return undefined;
+}

@@ -1,0 +1,64 @@
+/**
+ * Dates that are told for another reason than the job: when those who decide meet, when the sender is away, when the film is wanted, what an older mail said.
+ * They count only where no other date is told.
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import type { DateMention, Scene } from './scene.ts';
+
+/** The end of what leads to a date. */
+const endsIn = (list: string, lists: Readonly<Record<string, string>> = {}): RegExp =>
+  new RegExp(
+    String.raw`${anyOf(list, lists).source}(?:[^.;!?\n]{0,24}\s)?(?:(?:on|in|at|from|until|till|is|by|for|to|with|am|le|el|op)\s)?(?:(?:the|le|el)\s)?$`,
+    'i',
+  );
+
+const people = `committee | board | council | owners | trustees | governors | panel | directors | heads | court | trust | client | boss | chair | members | group | rector | stage manager | vestry | i | we | he | she | they`;
+/** Those who decide meet or decide. */
+const DECIDE = endsIn(
+  `
+  {people} ... meet/meets/sit/sits/vote/votes/decide/decides/choose/chooses/pick/picks | {people} must/have_to/will/to decide/choose/report | signs/sign off ... | report back | our/their/the next meeting | after their/our/the meeting | meeting's | decision | to report | have a name for
+`,
+  { people },
+);
+/** The sender or somebody is away, or a thing of the office happens. */
+const AWAY = endsIn(`
+  i'm/i_am/we're/we_are/i'll_be/we'll_be/he's/she's/they're away/off/out/closed/walking/travelling/traveling/abroad/busy/flying/unreachable ... | on holiday/leave/vacation | no signal/phone | no longer/reachable | locks | goes/go/going out | expires | printed | goes to print | is printed | announced | on sale
+`);
+const CLOSED =
+  /^\)?,? (?:nous sommes fermés|we(?:'re| are) (?:closed|away|off)|i(?:'m| am) (?:away|off|out)|is (?:the |a )?(?:public|bank|national) holiday|ist (?:bei uns |hier )?(?:ein )?feiertag|ya no\b)/i;
+/** It was so before. */
+const BEFORE = endsIn(`
+  earlier/previous/old/older/first note/mail/e-mail/email/message/version/poster/date/plan ... | can't/cannot/couldn't/can_no_longer do/make/manage/host/have | was/were going to_be/for | used to_be | originally
+`);
+const BIRTHDAY = endsIn(`
+  turns/turned ... | birthday/anniversary/name_day is/itself?
+`);
+/** "Briefing:", "Closing of quotations:" */
+const LABEL =
+  /(?:^|\n|[.;]\s)[^:\n]{0,24}\b(?:briefing|closing|deadline|delivery|responses?|replies|answers?|quotes?|invoice|rough cut|first cut|call sheet|locked|site visit|recce|payment|handover|edit|milestone)\b[^:\n]{0,30}:\s?(?:[\d.:]+ ?(?:am|pm)?,? )?$/i;
+const FILM =
+  /\b(?:film|films|clips?|cut|recap|edit|edits|edited|teaser|videos?|reel|highlights|recordings?|pictures|photos|files?|captation|vídeo|schnitt|mitschnitt)\b/i;
+/** "which we'd want on", "pour le", "online by" */
+const WANTED_ON =
+  /\b(?:want|wants|need|needs|have|get|ready|out|online|posted|uploaded|delivered|live|due|falta|livrer)\b[^.;!?\n]{0,30}\b(?:on|by|before|for|pour|para)\s(?:the\s|le\s|el\s|la \p{L}+ del\s)?$|\bpour le\s$/iu;
+
+/** True for a date that is told for another reason; `others` are the first days of what is told beside it. */
+function isAside(text: string, { start, end, readings }: DateMention, others: readonly string[]): boolean {
+  const sentence = sentenceAround(text, start, end);
+  const lead = text.slice(Math.max(sentence.start, start - 110), start);
+  if (DECIDE.test(lead) || AWAY.test(lead) || BEFORE.test(lead) || BIRTHDAY.test(lead) || CLOSED.test(text.slice(end, end + 40)))
+    return true;
+  if (LABEL.test(text.slice(Math.max(0, start - 80), start))) return true;
+  const first = readings[0]?.[0] ?? '';
+  return FILM.test(lead) && WANTED_ON.test(lead) && others.some((other) => other < first);
+}
+
+/** The dates without those that are told for another reason, where dates with a day of the month are left. */
+export function withoutAsides({ text }: Scene, candidates: readonly DateMention[]): DateMention[] {
+  const numbered = candidates.filter(({ explicit, sequence }) => explicit || sequence.items.some(({ atom }) => atom.day !== undefined));
+  if (numbered.length < 2 || new Set(numbered.map(({ readings }) => readings.join())).size < 2) return [...candidates];
+  const firsts = numbered.flatMap(({ readings }) => readings[0]?.slice(0, 1) ?? []);
+  const asides = numbered.filter((mention) => isAside(text, mention, firsts));
+  return asides.length < numbered.length ? candidates.filter((mention) => !asides.includes(mention)) : [...candidates];
+}
