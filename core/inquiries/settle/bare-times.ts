@@ -16,10 +16,20 @@ export function bareTime(
   piece: Where,
   hit: { cue: Cue | undefined; after: boolean },
   date: DateMention | undefined,
+  built: Cue | undefined,
 ): boolean {
+  const written = text.slice(time.start, time.end);
+  const follows = text.slice(time.end, time.end + FOLLOWS_REACH);
+  if (
+    !/\d/.test(written) &&
+    !time.to &&
+    (COUNTS_NEXT.test(follows) || (/^one$/i.test(written) && ONE_OF.test(text.slice(Math.max(0, time.start - 24), time.start))))
+  )
+    return false;
+  if (built === 'call' || built === 'wrap') return time.from.minutes >= 60;
   // "Reply by 15 Jan 1200"
   if (
-    (time.from.military || /^\d{1,2}\.\d\d$/.test(text.slice(time.start, time.end))) &&
+    (time.from.military || /^\d{1,2}\.\d\d$/.test(written)) &&
     (date?.said === 'reply' || date?.said === 'call' || date?.said === 'wrap') &&
     /^[\s,]{0,2}(?:(?:at|from|by|um|ab|à|om) )?$/.test(text.slice(date.end, time.start))
   )
@@ -56,16 +66,29 @@ export function bareTime(
   const before = text.slice(piece.start, piece.end);
   // "9a both days til 6"
   if (UNTIL.test(before) && time.from.minutes >= 60 && /^\s?(?:$|[,.;)\n$£€]|\d{3})/.test(text.slice(time.end, time.end + 4))) return true;
+  // "from 14.00", "done 10.45"
+  if (
+    /^\d{1,2}\.[0-5][05]$/.test(written) &&
+    (/\b(?:at|from|by|till|til|until)\s$/i.test(before) || (hit.cue === 'wrap' && /\b\p{L}+\s$/u.test(before))) &&
+    !/^\s?(?:[%€$£]|each|per|an?\b|for\b|or\b|\d)/i.test(follows)
+  )
+    return true;
   const last = cuesIn(text, piece.start, piece.end, true)[0];
   if (hit.after && /\d/.test(text[time.start] ?? '') && (hit.cue === 'call' || hit.cue === 'wrap' || hit.cue === 'show'))
     return time.from.minutes % 60 === 0 || time.from.minutes >= 60;
   if (!last || !(last.cue === 'call' || last.cue === 'wrap' || last.cue === 'show' || last.cue === 'reply')) return false;
   const gap = before.slice(last.end);
   const reply = last.cue === 'reply' || last.cue === 'show';
-  if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
+  if ((last.cue === 'call' || last.cue === 'wrap') && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
   return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
 }
 
+const FOLLOWS_REACH = 24;
+/** "two evening panels": a number before a word that may be counted. */
+const COUNTS_NEXT =
+  /^ (?!(?:and|or|but|so|on|at|in|until|till|til|to|for|sharp|please|pls|if|when|with|then|local|today|tomorrow|tonight|this|that|next|each|every|both|all|as|because|before|after|is|was|the|you|we|i|she|he|they|it|no|latest|prompt|ish|mon|tue|wed|thu|fri|sat|sun|first|start|finish|end|call|load|out|done|off|from|by|the|of|if|since|or|though|thirty|fifteen|forty|o|am|pm|bst|gmt|depending|max|wrap|rig|set|doors|at|home|clean|clear|exactly|precisely|mark|uhr|uur|und|et|y|en|e|do|is|da|bis|pour|para|per|zijn|hemos|\p{L}+day)(?!\p{L}))\p{Ll}{3,}/u;
+/** "the Sunday one", "a big one", "this one" */
+const ONE_OF = /\b(?:the|a|an|this|that|which|each|every|another|no|last|other|only|first|second) (?:\p{L}+ )?$/iu;
 const SPOKEN_DIGITS = /^ (?:one|two|three|four|five|six|seven|eight|nine|oh|zero)\b/i;
 
 /** "you'd work ", "for you it'd be ", "u wud b needed " */

@@ -6,7 +6,7 @@ import { earlierCall } from './earlier.ts';
 import { firstOfMine, lastOfMine } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
-import { callDay, day, dayBeside, wallOf } from './walls.ts';
+import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
 import { wrapPoint } from './wraps.ts';
 
 const EVENING_EVENT =
@@ -24,6 +24,8 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
   const evening = EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, ''));
+  // "doors at 5 AM so be there 4:15"
+  if (minutes >= 3 * 60 && beforeShow(minutes, scene) && !beforeShow(minutes + 720, scene)) return minutes;
   if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
@@ -59,6 +61,8 @@ function eveningPair({ from, to }: SaidTime, { text }: Scene): { from: number; t
   if (to.minutes < LATE || /\b(?:morning|breakfast|sunrise|dawn|am)\b/i.test(text)) return undefined;
   return EVENING_EVENT.test(text.replace(DEADLINE_EVENING, '')) ? { from: from.minutes + 720, to: to.minutes + 720 } : undefined;
 }
+/** No crew is called before this hour where another hour is its call. */
+const SMALL_CALL = 4 * 60;
 const [EVENING_FROM, EVENING_TO, LATE] = [5 * 60, 8 * 60, 9 * 60];
 
 /** An hour of a day on which the camera is not wanted. */
@@ -86,11 +90,19 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const ends: SaidTime[] = [];
   /** An hour that is said to be the call leaves no doubt about hours that are not. */
   const toldCall = scene.times.some(({ said, to, from }) => said === 'call' && !to && (!from.open || from.minutes < 5 * 60 + 30));
+  const laterCall = scene.times.some(({ said, from }) => said === 'call' && from.minutes >= SMALL_CALL);
   for (const time of scene.times) {
     if (time.said === 'reply' || time.said === 'delivery' || time.said === 'other' || time.said === 'past') continue;
     if (time.date && (time.date.said === 'reply' || time.date.said === 'delivery' || time.date.said === 'other' || time.date.past))
       continue;
     if (onDropped(time, event)) continue;
+    if (time.to && time.until) {
+      // "concert 6 to 9, then you're done": only its end is mine.
+      const pair = settledPair(time.from, time.to);
+      ends.push({ ...time, from: pair ? { ...time.to, minutes: pair.to % 1440, open: false, midnight: pair.to === 1440 } : time.to });
+      shows.push(time);
+      continue;
+    }
     if (time.to) {
       const pair = settledPair(time.from, time.to) ?? eveningPair(time, scene);
       if (time.said === 'show') {
@@ -123,6 +135,11 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
           : last;
       const end = pair.to <= pair.from ? pair.to + 1440 : pair.to;
       if (Temporal.PlainDate.compare(until, last) >= 0) wraps.push({ date: until, minutes: end, where: [time] });
+      continue;
+    }
+    // "first song 22:00, last one around 02:00"
+    if (time.said === 'call' && laterCall && !time.date && !time.from.open && time.from.minutes < SMALL_CALL) {
+      ends.push(time);
       continue;
     }
     if (time.said === 'call') {
@@ -189,8 +206,13 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     .filter((time) => !time.from.open && (time.said === 'show' || (time.said === undefined && !time.date && !time.until)))
     .map(({ from }) => from.minutes)
     .toSorted((a, b) => a - b)[0];
-  const onDay = earliest && Temporal.PlainDate.compare(earliest.date, first) >= 0 ? earliest.minutes : opens;
-  for (const end of ends) wrapPoint(end, days, onDay, wraps, answer);
+  const called = (on: Day): number | undefined => {
+    if (!earliest || Temporal.PlainDate.compare(earliest.date, first) < 0) return days.length > 1 ? undefined : opens;
+    const same = ordered.find(({ date }) => date.equals(on));
+    if (days.length > 1 && !on.equals(earliest.date)) return same?.minutes ?? (ofOneDay(earliest) ? undefined : earliest.minutes);
+    return earliest.minutes;
+  };
+  for (const end of ends.toSorted((a, b) => Number(a.from.open) - Number(b.from.open))) wrapPoint(end, days, called, wraps, answer);
   const latest = rivals.length > 0 ? undefined : lastOfMine(scene, wraps);
   if (latest && !answer.wrapChoices) {
     const wall = wallOf(latest.date, latest.minutes);
@@ -204,6 +226,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   }
   return answer;
 }
+
+/** A call that is said of one day tells nothing of the others. */
+const ofOneDay = ({ where }: Point): boolean => where.length > 1 || (where[0] as SaidTime | undefined)?.nthDay !== undefined;
 
 /** A time that begins its clause and is followed by where to be. */
 const leads = (text: string, time: SaidTime): boolean =>

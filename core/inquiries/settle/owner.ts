@@ -30,11 +30,9 @@ const AFTER =
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
   if (AFTER.test(text.slice(end, end + 30))) return 'mine';
   if (THEIRS_AFTER.test(text.slice(end, end + 40))) return 'theirs';
-  const lead =
-    text
-      .slice(Math.max(0, start - REACH), start)
-      .split(CLAUSE)
-      .at(-1) ?? '';
+  const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
+  // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
+  const lead = clauses.findLast((clause) => clause.trim() !== '') ?? '';
   if (MINE.test(lead) || TOLD.test(lead)) return 'mine';
   return OTHERS.test(lead) || SENDERS.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
 }

@@ -4,10 +4,12 @@
 import { cuesIn, CUE_REACH } from '../said/cues.ts';
 import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
+import type { ClockTime } from '../times/at.ts';
 import type { TimeMention } from '../times/find.ts';
 import { LONGEST_ACROSS, timesAcross } from './across.ts';
 import { rowsOf } from './agenda.ts';
 import { bareTime, UNTIL } from './bare-times.ts';
+import { builtOf } from './built.ts';
 import { columnsOf } from './columns.ts';
 import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
@@ -65,7 +67,8 @@ const OPEN_HOURS =
 /** Hours of trains and flights are nobody's call. */
 const TRAVELS = /\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
 /** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
-export function sayTimes(text: string, times: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
+export function sayTimes(text: string, found: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
+  const times = asWritten(text, found);
   const said: SaidTime[] = [];
   let consumed = 0;
   const across = timesAcross(text, times, dates);
@@ -101,12 +104,17 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
       dateBeside(text, time, dates, sentence) ??
       dateOfLine(text, time, dates) ??
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
-    if (time.bare && !across.has(time) && !bareTime(text, time, { start: from, end: time.start }, hit, date)) continue;
+    const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
+    const built = free && date?.said !== 'reply' ? builtOf(text, time, sentence, from) : undefined;
+    if (time.bare && !across.has(time) && !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue)) continue;
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
     if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
-    const until = (hit.cue === undefined || hit.cue === 'event') && !time.to && UNTIL.test(before);
-    if (until && ofOwnHours(text, time.start)) {
+    const toldSo = built && (built.strong || hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show') ? built.cue : undefined;
+    const until =
+      (toldSo === 'wrap' && time.to !== undefined) ||
+      ((hit.cue === undefined || hit.cue === 'event') && !time.to && toldSo === undefined && UNTIL.test(before));
+    if (until && !time.to && ofOwnHours(text, time.start)) {
       said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
     }
@@ -114,11 +122,9 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
     const ofDate = date?.said === 'call' && !time.to && (hit.cue === undefined || hit.cue === 'event') && !end ? 'call' : undefined;
     const cue = until
       ? 'wrap'
-      : ofDate
-        ? ofDate
-        : (hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end
-          ? end
-          : hit.cue;
+      : (toldSo ??
+        ofDate ??
+        ((hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end ? end : hit.cue));
     // "the museum is open from 10 to 5", "we have booked the hall from 8 to 11"
     const open = time.to !== undefined && (cue === undefined || cue === 'event') && OPEN_HOURS.test(text.slice(sentence.start, time.start));
     const ofReply =
@@ -148,12 +154,37 @@ export function sayTimes(text: string, times: readonly TimeMention[], dates: rea
   return said;
 }
 
+const WITH_MINUTES = /^\d{1,2}[:.]\d\d$/;
+const FIRST_SURE = 7 * 60;
+
+/** "Call 10:00 ... ends 21:00": where the clock of 24 hours is written, an hour with minutes means what it shows. */
+function asWritten(text: string, times: readonly TimeMention[]): readonly TimeMention[] {
+  const written = (time: TimeMention): string => text.slice(time.start, time.end);
+  const late = times.some(
+    (time) =>
+      [time.from, time.to].some((one) => one && !one.open && one.minutes >= 780 && one.minutes < 1440) &&
+      /(?:1[3-9]|2[0-3])[:.]\d\d(?!\s?[ap]\.?m)/i.test(written(time)),
+  );
+  const halves = times.some((time) => /\d[:.]\d\d\s?[ap](?:\.?m|\b)/i.test(written(time)));
+  if (!late || halves) return times;
+  const shut = (one: ClockTime, shown: string): ClockTime =>
+    one.open && one.minutes >= FIRST_SURE && WITH_MINUTES.test(shown) ? { ...one, open: false } : one;
+  return times.map((time) => {
+    const [first = '', last = ''] = [/^[\d:.]+/.exec(written(time))?.[0], /[\d:.]+$/.exec(written(time))?.[0]];
+    return { ...time, from: shut(time.from, first), ...(time.to ? { to: shut(time.to, last) } : {}) };
+  });
+}
+
 /** A date between the words for a call and its hour belongs to them, whatever else stands there. */
 function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
-  return after
-    ? undefined
-    : dates.findLast((date) => date.start >= from && date.end <= time.start && (date.said === 'call' || date.said === 'wrap'));
+  return after ? undefined : lastOf(dates.filter((date) => date.start >= from && date.end <= time.start));
 }
+
+/** Only the date that stands nearest counts. */
+const lastOf = (dates: readonly DateMention[]): DateMention | undefined => {
+  const last = dates.at(-1);
+  return last && (last.said === 'call' || last.said === 'wrap' || last.weekdayOnly) ? last : undefined;
+};
 
 /** What may stand before the date of a row: "DAY 1 | ", "2. " */
 const ROW_HEAD =
@@ -179,6 +210,9 @@ function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention
     : undefined;
 }
 
+const BEGINS =
+  /^(?:'s)?\s(?:we|you|u|i|it|they|the|is|ends?|wraps?|finish\w*|starts?|runs?|call|until|till|from|by|at|morning's|night's|there's)\b|^'s\s/i;
+
 /** The date that stands next to a time, with only small words between them. */
 function dateBeside(text: string, time: TimeMention, dates: readonly DateMention[], sentence: Where): DateMention | undefined {
   let best: { date: DateMention; gap: number } | undefined;
@@ -202,6 +236,8 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
       !/[,.;\n]|(?<!\p{L})(?:and|y|et|und|e|en|then)(?!\p{L})/iu.test(between) &&
       cuesIn(between, 0, between.length, true).some(({ cue }) => cue === 'call' || cue === 'wrap');
     if (!small && !joined) continue;
+    // "Call 5:30, Friday we wrap by 7", "finished at 6\nSunday: rain date": a day that begins what follows.
+    if (!beforeIt && (between.includes('\n') || (between.includes(',') && BEGINS.test(text.slice(date.end, date.end + 24))))) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".
     const gap = between.length + (between.includes(',') ? 16 : 0);
     if (!best || gap < best.gap) best = { date, gap };

@@ -8,7 +8,8 @@ import { day, dayBeside, wallOf, type Day } from './walls.ts';
 /** A wrap at or before this is the small hours of the next date. */
 const SMALL_HOURS = 6 * 60;
 /** A shorter stay than this is no working day, a longer one is not meant by an hour without morning or evening. */
-const SHORTEST_STAY = 90;
+const SHORTEST_STAY = 60;
+const LONGEST_PACKING = 3 * 60;
 const LONGEST_STAY = 14 * 60;
 
 function wrapDay(time: SaidTime, days: readonly string[]): Day | undefined {
@@ -18,11 +19,18 @@ function wrapDay(time: SaidTime, days: readonly string[]): Day | undefined {
   return time.date ? dayBeside(time.date, first, last, days, 'wrap') : last;
 }
 
-/** One end of a day. `called` are the minutes at which the days begin, where that is known. */
-export function wrapPoint(time: SaidTime, days: readonly string[], called: number | undefined, wraps: Point[], answer: Calls): void {
+/** One end of a day. `calledOn` tells the minutes at which a day begins, where that is known; settled ends come before open ones. */
+export function wrapPoint(
+  time: SaidTime,
+  days: readonly string[],
+  calledOn: (day: Day) => number | undefined,
+  wraps: Point[],
+  answer: Calls,
+): void {
   const last = day(days.at(-1) as string);
   const on = wrapDay(time, days);
   if (!on) return;
+  const called = calledOn(on);
   const { minutes, open, midnight } = time.from;
   const nextDate = time.date !== undefined && Temporal.PlainDate.compare(on, last) > 0;
   if (midnight) wraps.push({ date: on, minutes: 1440, where: [time] });
@@ -32,9 +40,13 @@ export function wrapPoint(time: SaidTime, days: readonly string[], called: numbe
     const options = [base, base + 720, base + 1440].filter(
       (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called < LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,
     );
+    // "ends at noon and you're on the road by 1"
+    const before = wraps.findLast((point) => point.date.equals(on) && (point.where[0]?.start ?? Infinity) < time.start)?.minutes;
+    const soon =
+      before === undefined ? undefined : [base, base + 720, base + 1440].find((end) => end >= before && end - before <= LONGEST_PACKING);
     // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
     const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;
-    const end = usual ?? (options.length === 1 ? options[0] : undefined);
+    const end = soon ?? usual ?? (options.length === 1 ? options[0] : undefined);
     if (end !== undefined) wraps.push({ date: on, minutes: end, where: [time] });
     else
       answer.wrapChoices ??= {

@@ -86,6 +86,13 @@ function made(
   return { first, next, minutes: hour * 60 + minute, open: !settled && hour <= 12, bare };
 }
 
+/** Hours that have names: "half past midnight". */
+const wholeHour = new Map([
+  ['noon', 720],
+  ['midday', 720],
+  ['midnight', 0],
+]);
+
 function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
   const hourAt = (offset: number): number | undefined => {
@@ -106,6 +113,8 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
     return { first: index, next: index + 1, minutes: 1440, open: false, bare: false, midnight: true };
   if (word(0) === 'half') {
     const past = word(1) === 'past' ? 1 : 0;
+    const whole = past === 1 ? wholeHour.get(word(2)) : undefined;
+    if (whole !== undefined) return { first: index, next: index + 3, minutes: whole + 30, open: false, bare: false };
     const hour = hourAt(1 + past);
     if (hour !== undefined && !counts.test(word(2 + past))) return made(tokens, index, index + 2 + past, hour, 30, false, false);
   }
@@ -113,6 +122,15 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
   if (quarter !== undefined) {
     const way = word(quarter + 1);
     const hour = hourAt(quarter + 2);
+    const whole = wholeHour.get(word(quarter + 2));
+    if (whole !== undefined && /^(?:past|after|to|before|of)$/.test(way))
+      return {
+        first: index,
+        next: index + quarter + 3,
+        minutes: (whole + (/^(?:past|after)$/.test(way) ? 15 : 1425)) % 1440,
+        open: false,
+        bare: false,
+      };
     if (hour !== undefined && (way === 'past' || way === 'after')) return made(tokens, index, index + quarter + 3, hour, 15, false, false);
     if (hour !== undefined && (way === 'to' || way === 'before' || way === 'of'))
       return made(tokens, index, index + quarter + 3, hour === 1 ? 12 : hour - 1, 45, false, false);

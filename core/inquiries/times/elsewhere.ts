@@ -46,6 +46,11 @@ export function spokenElsewhere(tokens: Tokens, index: number): Spoken | undefin
     const hour = hourAt(tokens, index + 1);
     return hour === undefined || hour > 12 ? undefined : { ...half(hour), next: index + 2 };
   }
+  // "dreiviertel neun" in the south and east of the German language: a quarter before.
+  if (first === 'dreiviertel') {
+    const hour = hourAt(tokens, index + 1);
+    return hour === undefined || hour > 12 ? undefined : { hour: hour === 1 ? 12 : hour - 1, minute: 45, next: index + 2 };
+  }
   if (first === 'viertel' || first === 'kwart') {
     const hour = hourAt(tokens, index + 2);
     if (hour === undefined || hour > 12) return undefined;
@@ -84,6 +89,8 @@ const parts: readonly (readonly [words: string, half: 'am' | 'pm'])[] = [
   ['di sera', 'pm'],
   ['del pomeriggio', 'pm'],
   ['morgens', 'am'],
+  ['in der früh', 'am'],
+  ['in der nacht', 'am'],
   ['früh', 'am'],
   ['vormittags', 'am'],
   ['nachmittags', 'pm'],

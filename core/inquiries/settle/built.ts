@@ -1,0 +1,89 @@
+/**
+ * What an hour is told to be by the build of its sentence, where no word right before it says so: "until they blow the horn at 3",
+ * "prizes at 4 and then you're free", "you could pack up then; say 11", "the bus leaves at 10, so half nine for you".
+ */
+import { cuesIn, type Cue } from '../said/cues.ts';
+import type { Where } from './scene.ts';
+
+const LEAD = 110;
+const TAIL = 60;
+const CLOSES = String.raw`(?:done|free|finished|over|off|out|released|dismissed|relieved|excused|right to go|good to go|home|gone|through)`;
+const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re| are| will| would| can| could| may| may as well)?(?: be)?(?: also| all| both)?`;
+
+/** "(no filming, it's nerves)", "(not you)" */
+const NOT_FILMED =
+  /^\s?[([](?:no (?:film\w*|video|camera\w*|coverage|need)|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)/i;
+/** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
+const THERE_THEN =
+  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along) (?:for (?:that|it|this)|then|too|as well)|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
+const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
+/** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
+const THEN_DONE = new RegExp(
+  String.raw`^(?:ish\b)?[^.?!\d\n(]{0,32}?(?:(?:,|;|\band|-)?\s?(?:then|after that|after which|whereupon|at which point|when)[, ]+(?:${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack|thaw|head|tap out)|to go)|(?:the )?(?:film\w*|camera\w*|shoot\w*) (?:stops?|ends?|(?:is|are) (?:over|done))|(?:it's|that's) (?:it|all|over|done)|home\b(?! for)|${CLOSES}\b|(?:ist )?(?:dann )?(?:ist )?schluss)|(?:,|;|\band)\s?(?:${YOU} (?:are |is )?(?:also )?(?:${CLOSES}|can (?:go|leave|stop))\b(?!\s(?:by|at|until|till|from|to|before|about|around|when)\b)|(?:so )?that's (?:it|that|your wrap|all|the end|you (?:done|finished))|(?:so )?home\b(?! for)|so do you|then we're done)|, (?:done|finished|home|finito|over)\s?(?:[.;!\n]|$))`,
+  'i',
+);
+/** "At 14:00 all is over", "at five we are done", "a las diez hemos terminado", "om vijf uur zijn we klaar" */
+const OVER_THEN =
+  /^ (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end)\b|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
+/** "until the vote at", "to the end of the tasting,", "leave after the waltz,", "done when we board at" */
+const LONG_UNTIL =
+  /\b(?:until|till|til|through to|thru to|to the (?:very )?end of|up to|right through|stay (?:through|for|until|on)|through the|(?:go|leave|off|free|released|finished|done|stop|away|finish|pack up|go home) (?:when|after|once|with|as)|bis zu[mr]?|jusqu'(?:au|à la|à l')|hasta (?:el|la|los|las))\s(?:[^\s.;:?!]+ ){1,8}?\(?(?:(?:at|around|about|by|say|so|is|which is|call it|um|gegen|à|vers|a las|om) ){0,2}~?$/i;
+const LONG_UNTIL_COMMA =
+  /\b(?:until|till|til|to the (?:very )?end of|stay (?:through|for|until)|(?:go|leave|off|free|released|finished|done|stop|finish|go home) (?:when|after|once))\s(?:[^\s.;:?!,]+ ){0,6}[^\s.;:?!,]+,? \(?(?:(?:at|around|about|by|say|so|is|which is|call it) ){0,3}~?$/i;
+const NOT_UNTIL =
+  /\b(?:not|nothing|nobody|no[- ]one|never|only|can't|cannot|\p{L}+n't|hold\w*|keep|decide|know|confirm|wait)\b[^.;]{0,40}$/iu;
+/** "last tune at", "last bull about", "carriages at" */
+const LAST_OF =
+  /\b(?:last|final) (?!is |are |at |on |in |day|morning|night|evening|year|time|week|month|bus|train|ferry|boat|flight|tram|tube|orders|minute|edition|chance|one is|thing is|session starts|rehears)[\p{L}'’]+(?: [\p{L}'’]+){0,2}?(?: (?:is|are|ends?|finish\w*|off|out|read|done))?,? (?:(?:at|about|around|by|is|till|til|ca|gegen|um|is at) ){0,2}~?$|\bcarriages?:? (?:(?:at|around|about|are|are at) )?$/iu;
+/** "so", "say", "call it": the hour is that of which the words before it speak. */
+const REFINES =
+  /(?:^|[\s,;(-])(?:so|say|call it|let's say|let us say|lets say|let's call it|make (?:it|that)|let's put|we'd say|i'd say|zeg|sagen wir|disons|digamos|diciamo)(?: (?:that's|it's|be|maybe|about|around|at|by|for|from))?\s$/i;
+const FOR_ME = /^(?:ish)?,? (?:for (?:you|u|video)\b|please\b|pls\b|plz\b|(?:at (?:the )?)?(?:very )?latest for you)/i;
+const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
+
+/** An hour of its own in what is left of the clause. */
+const HOUR_NEXT =
+  /^[^.;!?\n]{0,28}(?<!\p{L})(?:\d|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)/iu;
+
+const tailOfTime = (text: string, { end }: Where): string => text.slice(end, end + TAIL);
+
+/** The nearest word for a call or for an end before an offset, in its sentence. */
+function lastTold(text: string, from: number, to: number): Cue | undefined {
+  return cuesIn(text, from, to, true).find(({ cue }) => cue === 'call' || cue === 'wrap')?.cue;
+}
+
+/** What the sentence makes of an hour; `strong` where that goes before any single word. */
+type Built = { cue: 'call' | 'wrap' | 'other'; strong: boolean };
+
+/** The build of the sentence around an hour; `from` is where what was said of the hour before it ends. */
+export function builtOf(text: string, time: Where, sentence: Where, from: number): Built | undefined {
+  const after = tailOfTime(text, time);
+  if (NOT_FILMED.test(after)) return { cue: 'other', strong: true };
+  const start = Math.max(sentence.start, time.start - LEAD);
+  const lead = text.slice(start, time.start);
+  const near = text.slice(Math.max(from, start), time.start);
+  const refines = REFINES.exec(lead);
+  if (refines || AT_LATEST_FOR_ME.test(after)) {
+    const told =
+      lastTold(text, start, start + (refines?.index ?? lead.length)) ??
+      (refines?.index === 0 || /^\W*$/.test(lead.slice(0, refines?.index ?? 0))
+        ? lastTold(text, Math.max(0, start - LEAD), start)
+        : undefined);
+    if (told === 'call' || told === 'wrap') return { cue: told, strong: true };
+    if (FOR_ME.test(after)) return { cue: GOES.test(lead) || AT_LATEST_FOR_ME.test(after) ? 'wrap' : 'call', strong: true };
+  }
+  const done = THEN_DONE.exec(after);
+  if (done && !HOUR_NEXT.test(after.slice(done[0].length))) return { cue: 'wrap', strong: true };
+  if (OVER_THEN.test(after) && /(?:^|[.;:,!?\n]|\b(?:and|at|by|um|gegen|à|a las|a la|alle|om|y|e|en|und|et))\s*$/i.test(near))
+    return { cue: 'wrap', strong: true };
+  if (THERE_THEN.test(after)) return { cue: GOES.test(near) ? 'wrap' : 'call', strong: true };
+  const until = LONG_UNTIL.exec(near) ?? LONG_UNTIL_COMMA.exec(near);
+  if (
+    until &&
+    !NOT_UNTIL.test(lead.slice(0, lead.length - near.length + until.index)) &&
+    lastTold(text, time.start - near.length + until.index, time.start) !== 'call'
+  )
+    return { cue: 'wrap', strong: false };
+  if (LAST_OF.test(near)) return { cue: 'wrap', strong: false };
+  return undefined;
+}
