@@ -66,6 +66,10 @@ export function resolveRelative(relative: Relative, today: PlainDate): Choices {
         .find((date) => date && (relative.year !== undefined || !before(date, today)));
       return found ? { dates: [[found]], past: before(found, today) } : { dates: [] };
     }
+    case 'every':
+      return resolveEvery(relative, today);
+    case 'nthDays':
+      return resolveNthDays(relative, today);
     case 'easter': {
       const days = [today.year, today.year + 1].map((year) => easterOf(year).add({ days: relative.days }));
       return one(days.find((day) => !before(day, today)) as PlainDate);
@@ -118,6 +122,30 @@ function resolveNthWeekend({ nth, month, year }: Relative & { kind: 'nthWeekend'
     return dates.length > 1 ? { dates, doubt: 'which week' } : { dates, past: before(first, today) };
   }
   return { dates: [] };
+}
+
+/** The months that may be meant by a name, the next one first. */
+const monthsAhead = (year: number | undefined, month: number, today: PlainDate): number[] =>
+  (year === undefined ? [today.year, today.year + 1] : [year]).filter((one) => year !== undefined || !before(lastDay(one, month), today));
+
+/** All Tuesdays of a month, or so many from its beginning; nothing in a month that has begun. */
+function resolveEvery({ weekday, month, year, most }: Relative & { kind: 'every' }, today: PlainDate): Choices {
+  const [of] = monthsAhead(year, month, today);
+  if (of === undefined || (of === today.year && month === today.month)) return { dates: [] };
+  const days = [1, 2, 3, 4, 5].flatMap((nth) => nthWeekday(of, month, weekday, nth) ?? []);
+  const [first] = days;
+  return first ? { dates: [days.slice(0, most)], past: before(first, today) } : { dates: [] };
+}
+
+/** Days in a row of which each is the last or the first of its name; a choice where a month begins or ends between them. */
+function resolveNthDays({ nth, weekdays, month, year }: Relative & { kind: 'nthDays' }, today: PlainDate): Choices {
+  const [of] = monthsAhead(year, month, today);
+  if (of === undefined) return { dates: [] };
+  const days = weekdays.flatMap((weekday) => nthWeekday(of, month, weekday, nth) ?? []);
+  const [first] = days;
+  if (first === undefined || days.length < weekdays.length) return { dates: [] };
+  const inRow = days.every((day, at) => day.equals(first.add({ days: at })));
+  return inRow ? { dates: [days], past: before(first, today) } : { dates: [days], doubt: 'which week' };
 }
 
 function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: PlainDate): Choices {

@@ -10,6 +10,10 @@ export type Relative =
   | { kind: 'weekend'; which: 'this' | 'next' | 'last' | 'plain'; weeks: number }
   | { kind: 'week'; weeks: number }
   | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined }
+  /** "every Tuesday in May", "the first three Saturdays in September": so many of them from its beginning, all where nothing is said. */
+  | { kind: 'every'; weekday: number; month: number; year: number | undefined; most?: number }
+  /** "the last Tuesday and Wednesday of October": days in a row. */
+  | { kind: 'nthDays'; nth: number; weekdays: number[]; month: number; year: number | undefined }
   | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined }
   | { kind: 'easter'; days: number }
   | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined }
@@ -156,7 +160,7 @@ function plainly(token: Token): boolean {
 export function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
   const token = tokens[index];
   const weekday = token && weekdayWord(token.lower);
-  if (!token || weekday === undefined) return undefined;
+  if (!token || weekday === undefined || tokens[index + 1]?.lower === 'gras') return undefined;
   if (doubtfulWeekdays.has(token.lower) && !plainly(token)) {
     const beside = tokens[index + 1];
     const before = tokens[index - 1]?.lower ?? '';

@@ -58,6 +58,7 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     besideAt(tokens, index) ??
     namedDayAt(tokens, index) ??
     inLength(tokens, index) ??
+    everyAt(tokens, index) ??
     monthPhrase(tokens, index) ??
     weekdayPhrase(tokens, index)
   );
@@ -94,12 +95,15 @@ const namedDays: readonly (readonly [string, number, number])[] = [
   ["st . patrick's day", 3, 17],
   ["st patrick's day", 3, 17],
   ['halloween', 10, 31],
+  ['hogmanay', 12, 31],
 ];
 const LONGEST_DAY_NAME = 4;
+/** What is named for one of these is held on it; a Halloween party is not. */
+const PARTY_ON_IT = /^(?:hogmanay|boxing day|new year'?s eve|christmas eve)$/;
 
 /** "on New Year's Eve"; not "our Halloween party". */
 function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
-  if (!/^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '')) return undefined;
+  const led = /^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
   for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
     const words = tokens
       .slice(index, index + length)
@@ -109,7 +113,9 @@ function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
     const after = tokens[index + length];
     if (
       found &&
+      (led || PARTY_ON_IT.test(found[0])) &&
       (after === undefined ||
+        PARTY_ON_IT.test(found[0]) ||
         after.breaks > 0 ||
         !/^\p{L}/u.test(after.text) ||
         /^(?:in|at|from|for|and|to|with|near|we|this)$/.test(after.lower))
@@ -237,6 +243,29 @@ function weekdayPhrase(tokens: Tokens, index: number): Atom | undefined {
   return undefined;
 }
 
+/** "every Tuesday in May", "all Saturdays of June", "the first three Saturdays in September" */
+function everyAt(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  let at = word(0) === 'the' ? 1 : 0;
+  let most: number | undefined;
+  if (word(at) === 'first') {
+    most = tokens[index + at + 1]?.num ?? numberWord(word(at + 1));
+    if (most === undefined || most < 2 || most > 4) return undefined;
+    at += 2;
+  } else if (/^(?:every|each|all)$/.test(word(at))) at += word(at + 1) === 'the' || word(at + 1) === 'single' ? 2 : 1;
+  else return undefined;
+  const day = weekdayAt(tokens, index + at);
+  if (!day || !/^(?:of|in)$/.test(tokens[day.next]?.lower ?? '')) return undefined;
+  const month = monthAt(tokens, day.next + 1);
+  if (!month) return undefined;
+  const year = yearAt(tokens, month.next);
+  return {
+    first: index,
+    next: year?.next ?? month.next,
+    relative: { kind: 'every', weekday: day.weekday, month: month.month, year: year?.year, ...(most === undefined ? {} : { most }) },
+  };
+}
+
 /** "first Saturday of March", "last Friday in May 2027", "last day of February" */
 function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
@@ -262,6 +291,21 @@ function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
   const lastDay = nth === -1 && word(at) === 'day';
   if (!weekday && !lastDay) return undefined;
   const next = weekday ? weekday.next - index : at + 1;
+  // "the last Tuesday and Wednesday of October"
+  const second = weekday && /^(?:and|&|\+|,)$/.test(word(next)) ? weekdayAt(tokens, index + next + 1) : undefined;
+  const third = second && /^(?:and|&|\+)$/.test(tokens[second.next]?.lower ?? '') ? weekdayAt(tokens, second.next + 1) : undefined;
+  const last = third ?? second;
+  if (weekday && second && last && /^(?:of|in)$/.test(tokens[last.next]?.lower ?? '')) {
+    const month = monthAt(tokens, last.next + 1);
+    const year = month && yearAt(tokens, month.next);
+    const weekdays = [weekday, second, ...(third ? [third] : [])].map((one) => one.weekday);
+    if (month)
+      return {
+        first: index,
+        next: year?.next ?? month.next,
+        relative: { kind: 'nthDays', nth, weekdays, month: month.month, year: year?.year },
+      };
+  }
   if (word(next) !== 'of' && word(next) !== 'in') return undefined;
   const month = monthAt(tokens, index + next + 1);
   if (!month) return undefined;

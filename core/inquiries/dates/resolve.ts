@@ -203,7 +203,8 @@ function weekendAround(dates: readonly PlainDate[]): PlainDate[] | undefined {
 export function resolve(sequence: Sequence, seen: Seen): Resolved {
   const atoms = sequence.items.map(({ atom }) => atom);
   const explicit = atoms.some(
-    (atom) => atom.month !== undefined || /^(?:nth|nthWeekend|monthEnd|easter|beside|unknown)$/.test(atom.relative?.kind ?? ''),
+    (atom) =>
+      atom.month !== undefined || /^(?:nth|nthDays|every|nthWeekend|monthEnd|easter|beside|unknown)$/.test(atom.relative?.kind ?? ''),
   );
   const shape = {
     explicit,

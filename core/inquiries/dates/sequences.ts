@@ -68,9 +68,15 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
   }
   if (word === 'and' && (tokens[at + 1]?.lower === 'on' || tokens[at + 1]?.lower === 'then' || tokens[at + 1]?.lower === 'again'))
     return { join: 'and', next: at + 2, comma: false };
+  if (word === 't' && tokens[at + 1]?.text === '/' && tokens[at + 2]?.lower === 'm') return { join: 'range', next: at + 3, comma: false };
+  // "and the final on 30/11"
+  if (word === 'and' && tokens[at + 1]?.lower === 'the' && CLOSING.test(tokens[at + 2]?.lower ?? '') && tokens[at + 3]?.lower === 'on')
+    return { join: 'and', next: at + 4, comma: false };
   if (andWords.has(word)) return { join: 'and', next: at + 1, comma: false };
   return undefined;
 }
+
+const CLOSING = /^(?:final|finale|last|finals|closer|second|third|other)$/;
 
 /** "Nov 5 6 7": the next day's number right after, with nothing between. */
 function followsOn(tokens: Tokens, index: number, last: Atom | undefined): { join: Join; next: number; comma: boolean } | undefined {
@@ -138,6 +144,10 @@ function numbersWeekdays(tokens: Tokens, index: number, items: readonly Item[]):
   );
 }
 
+/** "Saturdays in September (5th, 12th, 19th)" */
+const bracketedDays = (tokens: Tokens, index: number, items: readonly Item[]): boolean =>
+  items.length > 1 && /^[(:]$/.test(tokens[index - 1]?.text ?? '') && items.every(({ atom }) => atom.ordinal);
+
 /** The longest run of joined dates that begins at a token. */
 function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence | { skipTo: number } | undefined {
   const first = atomAt(tokens, index);
@@ -175,12 +185,14 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
       items.every((item) => item.atom.day !== undefined)
     )
       break;
+    // "Thursday the 16th - the 15th is the dinner": what goes back is no run.
+    if (join.join === 'range' && atom.ordinal && /^(?:is|was|are)$/.test(tokens[atom.next]?.lower ?? '') && !between) break;
     items.push({ atom, join: join.join });
     commas.push(join.comma);
     at = atom.next;
   }
   // A run of numbers without a month anywhere is none, wherever one begins in it.
-  if (numbersWeekdays(tokens, index, items)) for (const { atom } of items) delete atom.bare;
+  if (numbersWeekdays(tokens, index, items) || bracketedDays(tokens, index, items)) for (const { atom } of items) delete atom.bare;
   if (items.every(({ atom }) => atom.bare)) return items.length > 1 ? { skipTo: at } : undefined;
   trimEnd(tokens, items, commas);
   trimStart(items, commas);

@@ -115,7 +115,8 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
     if (!(point?.tight && point.text === '.') || (tokens[index + 4]?.tight && tokens[index + 4]?.num !== undefined)) return undefined;
     return pair(index, index + 4, a.num, b.num, mark, undefined);
   }
-  if (trailing(index + 3) || units.test(tokens[index + 3]?.lower ?? '')) return undefined;
+  // "2/3 October" is two days.
+  if (trailing(index + 3) || units.test(tokens[index + 3]?.lower ?? '') || monthAt(tokens, index + 3)) return undefined;
   return pair(index, index + 3, a.num, b.num, mark, undefined);
 }
 
@@ -123,7 +124,8 @@ function pair(first: number, next: number, a: number, b: number, mark: string, y
   const yearPart = year === undefined ? {} : { year };
   const dayFirst = isDay(a) && b >= 1 && b <= 12;
   const monthFirst = isDay(b) && a >= 1 && a <= 12;
-  if (mark === '.') return dayFirst ? { first, next, day: a, month: b, dotted: true, ...yearPart } : undefined;
+  if (mark === '.' && (dayFirst || year === undefined || !monthFirst))
+    return dayFirst ? { first, next, day: a, month: b, dotted: true, ...yearPart } : undefined;
   if (dayFirst && monthFirst && a !== b) return { first, next, day: a, month: b, slashed: true, ...yearPart };
   if (dayFirst) return { first, next, day: a, month: b, ...yearPart };
   return monthFirst ? { first, next, day: b, month: a, ...yearPart } : undefined;
