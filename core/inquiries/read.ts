@@ -6,6 +6,7 @@ import type { FactName, InquiryFields, Question, Reading, Span } from '../contra
 import { placesNamed } from '../places/search.ts';
 import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
+import { agreedDays } from './learned/days.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
@@ -22,7 +23,7 @@ import { daysOf, daysSaid } from './settle/days.ts';
 import { eventDays } from './settle/event.ts';
 import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
-import { detailsOf, type Where } from './settle/scene.ts';
+import { detailsOf, type EventDays, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
 
@@ -56,7 +57,7 @@ export function readInquiry(input: ReadInput): Reading {
     }
   };
 
-  const event = eventDays(scene);
+  const event = agreedDays(eventDays(scene), { ...page, scene }, input.learned);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
   if (first !== undefined && last !== undefined) {
@@ -163,7 +164,7 @@ export function readInquiry(input: ReadInput): Reading {
   const noAmount = takenBy([...dates, ...times, ...phones]);
   const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
     // An edit is one job, however many days it takes.
-    days: fields.days ?? (fields.role === 'edit only' ? 1 : undefined),
+    days: fields.days ?? (fields.role === 'edit only' || alternatives(event) ? 1 : undefined),
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
@@ -202,6 +203,10 @@ export function readInquiry(input: ReadInput): Reading {
     ...(place.found ? { placeFound: placeOf(place.found) } : {}),
   };
 }
+
+/** True where one of several single days is meant. */
+const alternatives = ({ dates, choices }: EventDays): boolean =>
+  dates.length === 0 && choices.length > 1 && choices.every((choice) => choice.length === 1);
 
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
   if (why === 'amount') return 'Which amount do they mean?';

@@ -27,13 +27,19 @@ function timeIs({ fields, open }: Message, { from, to }: SaidTime, first: boolea
   return unsure ? undefined : 'none';
 }
 
-function dateIs({ fields: { start, end, firstCall, replyBy } }: Message, { readings }: DateMention): string | undefined {
+/** What a date is: the days of the job, a run of which only some are mine, one of several choices, the day of a call or of an answer. */
+function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, { readings }: DateMention): string | undefined {
   const days = readings.flat();
-  if (start !== undefined && end !== undefined && days.some((date) => date >= start && date <= end)) return 'event';
+  if (days.length === 0) return 'none';
+  if (start !== undefined && end !== undefined) {
+    const inside = days.filter((date) => date >= start && date <= end).length;
+    if (inside > 0) return inside === days.length || readings.length > 1 ? 'event' : 'wider';
+  }
   if (firstCall !== undefined && days.includes(firstCall.slice(0, 10))) return 'call';
   const reply = replyBy === undefined ? undefined : Temporal.PlainDate.from(replyBy.slice(0, 10));
   if (reply && (days.includes(reply.toString()) || days.includes(reply.add({ days: 1 }).toString()))) return 'reply';
-  return start === undefined && days.length > 0 ? undefined : 'none';
+  if (start !== undefined) return 'none';
+  return asked.includes('start') ? 'either' : undefined;
 }
 
 /**

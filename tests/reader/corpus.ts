@@ -10,7 +10,8 @@ import type { Place } from '../../core/contract/parts.ts';
 import { readLearned, type Learned } from '../../core/inquiries/learned/models.ts';
 import { readGazetteer, type Gazetteer } from '../../core/places/gazetteer.ts';
 
-export type Half = 'tuned' | 'held';
+/** Messages that the reader was tuned by, those of harder hands that it was mended by in part, and those held out. */
+export type Half = 'tuned' | 'opened' | 'held';
 export type Message = {
   id: string;
   half: Half;
@@ -129,7 +130,7 @@ function messagesIn(file: string): Message[] {
       const homePlace = homeOf(home);
       return {
         id,
-        half: file.startsWith('held') ? 'held' : 'tuned',
+        half: (file.split('-')[0] ?? '') as Half,
         text: lines.join('\n'),
         receivedAt: Temporal.PlainDateTime.from(received).toZonedDateTime(homePlace.zone).toString(),
         homeZone: homePlace.zone,
@@ -139,7 +140,7 @@ function messagesIn(file: string): Message[] {
     });
 }
 
-/** Every message of one half, or of both. */
+/** Every message of one part, or of all. */
 export function messages(half?: Half): Message[] {
   return readdirSync(new URL('messages/', here))
     .filter((file) => file.endsWith('.txt') && (half === undefined || file.startsWith(half)))

@@ -31,7 +31,7 @@ function lines(name: string, { classes, weights }: Model): string[] {
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const learned = learn(messages('tuned'));
+  const learned = learn([...messages('tuned'), ...messages('opened')]);
   const text = Object.entries(learned)
     .flatMap(([name, model]) => lines(name, model))
     .join('\n');

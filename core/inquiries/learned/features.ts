@@ -8,6 +8,8 @@ import { wordAt, wordsOf, type Mark, type Word } from './words.ts';
 /** A message with its words, each once. */
 export type Page = { scene: Scene; words: readonly Word[]; head: string };
 
+/** A message is shorter than this; of a longer text only the beginning is weighed. */
+const MOST_TEXT = 20_000;
 /** More words than this say nothing more of the kind of a message. */
 const MOST_READ = 1500;
 const BEFORE = 12;
@@ -30,7 +32,14 @@ export function pageOf(scene: Scene, phones: readonly Where[], head: string): Pa
     ...scene.amounts.filter(({ mark }) => mark !== undefined).map(as('money')),
     ...phones.map(as('phone')),
   ].toSorted((a, b) => a.start - b.start || b.end - a.end);
-  return { scene, words: wordsOf(scene.text, marks), head };
+  return {
+    scene,
+    words: wordsOf(
+      scene.text.slice(0, MOST_TEXT),
+      marks.filter(({ end }) => end <= MOST_TEXT),
+    ),
+    head,
+  };
 }
 
 const upTo = (most: number, count: number): number => Math.min(most, count);
@@ -44,7 +53,7 @@ export function messageFeatures({ scene, words: all, head }: Page): Set<string> 
   return new Set([
     ...words,
     ...words.slice(1).map((word, at) => `${words[at]}_${word}`),
-    ...spelled(wordsOf(head).slice(0, MOST_READ)).map((word) => `w:${word}`),
+    ...spelled(wordsOf(head.slice(0, MOST_TEXT)).slice(0, MOST_READ)).map((word) => `w:${word}`),
     `ahead:${upTo(3, ahead)}`,
     `times:${upTo(3, scene.times.length)}`,
     `money:${upTo(3, scene.amounts.filter(({ mark }) => mark !== undefined).length)}`,

@@ -52,6 +52,12 @@ function chancesOf({ classes, weights }: Model, features: Iterable<string>): num
   return powers.map((power) => power / total);
 }
 
+/** The chance of each class by its name. */
+export function chancesIn(model: Model, features: Iterable<string>): Record<string, number> {
+  const chances = chancesOf(model, features);
+  return Object.fromEntries(model.classes.map((name, at) => [name, chances[at] ?? 0]));
+}
+
 /** The likeliest class and its chance. */
 export function likeliest(model: Model, features: Iterable<string>): { is: string; chance: number } {
   const chances = chancesOf(model, features);

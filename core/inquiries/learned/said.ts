@@ -2,17 +2,18 @@
  * What the learned weights say where the rules are silent: whether a message asks for work at all, and what a date or a time is said of.
  */
 import type { Ruled } from '../kind.ts';
-import type { Cue } from '../said/cues.ts';
 import type { Scene } from '../settle/scene.ts';
 import { dateFeatures, messageFeatures, timeFeatures, type Page } from './features.ts';
-import { likeliest, type Learned } from './models.ts';
+import { chancesIn, likeliest, type Learned } from './models.ts';
 
 /** A message with more dates and times than this is a programme: only rules read it. */
-const MOST_WEIGHED = 60;
+export const MOST_WEIGHED = 60;
 /** From these chances on the weights are believed where no rule speaks, and against the rules: found by leaving out one writer's messages at a time. */
-const SURE = { time: 0.9, date: 0.85, asks: 0.97, none: 0.9 };
+const SURE = { time: 0.9, date: 0.85 };
+/** The chance from which a message asks for work, by what the rules say of it. */
+const ASKS: Record<Ruled, number> = { plain: 0.03, request: 0.3, none: 0.9, refused: 0.99 };
 
-const cueOf: Record<string, Cue> = { call: 'call', both: 'call', wrap: 'wrap', reply: 'reply' };
+const cueOf: Record<string, 'call' | 'wrap' | 'reply'> = { call: 'call', both: 'call', wrap: 'wrap', reply: 'reply' };
 
 /** Say of dates and times what the weights say, where no rule does and they are sure enough. */
 export function weighed(page: Page, learned: Learned): Scene {
@@ -20,7 +21,7 @@ export function weighed(page: Page, learned: Learned): Scene {
   if (scene.times.length + scene.dates.length > MOST_WEIGHED) return scene;
   const told = new Set(scene.times.map(({ said }) => said));
   const times = scene.times.map((time) => {
-    if (time.said !== undefined && time.said !== 'event' && time.said !== 'show') return time;
+    if (time.said !== undefined && time.said !== 'event') return time;
     const { is, chance } = likeliest(learned.time, timeFeatures(page, time));
     const cue = cueOf[is];
     return chance >= SURE.time && cue && !told.has(cue) ? { ...time, said: cue } : time;
@@ -34,10 +35,8 @@ export function weighed(page: Page, learned: Learned): Scene {
   return { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) } : time)) };
 }
 
-/** Whether a message asks for work: as the rules say, unless its words speak strongly against them; where it asks in plain words, they are not asked. */
+/** Whether a message asks for work: as the rules say, unless its words speak strongly against them. */
 export function asks(page: Page, learned: Learned, ruled: Ruled): boolean {
-  if (ruled === 'plain' || ruled === 'refused') return ruled === 'plain';
-  const { is, chance } = likeliest(learned.kind, messageFeatures(page));
-  const request = ruled === 'request';
-  return is === 'inquiry' ? request || chance >= SURE.asks : request && chance < SURE.none;
+  const chance = chancesIn(learned.kind, messageFeatures(page))['inquiry'] ?? 0;
+  return chance >= ASKS[ruled];
 }

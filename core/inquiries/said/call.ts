@@ -3,8 +3,11 @@
  */
 import { phrases } from '../phrases.ts';
 
+/** Where to be, at the beginning of a sentence: "On the sand at 5.30am", "Crew on the green at 5". */
+const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|cameras?|you|you're|you'd be|we're|all) )?(?:on|at|in|aboard) the (?!\w*(?:day|morning|evening|night|end|start|moment|meantime|past|same|first|last|second|summer|winter|spring|autumn|event|afternoon)\b)[\w' -]{2,24}? (?:at|by|for|from)(?=\s(?:about |around )?(?:\d|half|quarter|noon))`;
+
 /** What the hour of the crew is called, and who may be in then. */
-export const callNamed = phrases(
+export const callNamed = `${placed}|${phrases(
   `
   come from/for # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
@@ -16,12 +19,16 @@ export const callNamed = phrases(
   let you/us in # | letting you/us in # | let you/us into ... # | lets you/us in # | unlock for you/us # | meet you/u at/in/by/outside/on/near ... # | meets you at/in/by ... #
   expect you/u there/here? # | expecting you # | have you there/here/in? # | you/u with us # | with us by/for/from/at # | expected from/at/by #
    cameras/camera/kit/gear/rig/everything up/ready/set/live by/for # | needn't/needn't_come/don't_come until/before # | you needn't come until/before # | not needed until/before # | wanted only? from # | first paid minute # | clock starts #
+  get/gets/got/getting yourself/yourselves there/here/down/in/over/up at/for/by # | get/got/getting ... kit/gear/cameras/camera/equipment in at/from/by # | get/getting ... kit/gear/cameras/camera/equipment in on ... from/at # |
+  nothing/nobody/no-one/not ... until/till/til/before # | needn't/don't/do_not/doesn't/won't/wouldn't/can't ... until/till/til/before # | dont ... until/till/til # |
+  start of the/your/our job/work/shift/shoot ... at # | there for/by/from # | in place/position no_later_than # | took/take/taking over at/from # | room/hall/church/venue/chapel/place/theatre/theater/stage unlocked for/by/at/from # |
+  you'd/you_would/you'll/you_will/you have ... chapel/hall/room/church/venue/stage/place/space/theatre from # | the verger/caretaker/janitor opens/unlocks for_you at/from # | somebody/someone there/here/in at/by/from # | muster is/at # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {
     door: 'door | doors | gate | gates | parking | car park | building | venue | hall | church | the hall | dock | loading dock | stage door',
   },
-);
+)}`;
 
 /** Words that make an hour my call and say nothing of a date: "film from 10". */
 export const callOfHours = phrases(`

@@ -38,7 +38,7 @@ const reply = oneOf(
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
     (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|this))
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
-    \b(?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
+    (?<!\b(?:the|a|our|this|your) (?:\p{L}{1,14} )?)\b(?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
@@ -93,7 +93,7 @@ const show = oneOf(
     \bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b(?! (?:days?|evenings?|house|mic|air|nights?|studios?|gardens?|mornings?|afternoons?|weekend)\b)|\bopening\b|\bceremony\b|\bkeynote\b
     \bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b
     \bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b
-    \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
+    \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\b(?:music|bands?|disco|dancing|racing|demos?|tastings?|stalls|speakers|choirs?|(?:we|they) play|playing|seminar|plenary|lecture|quiz|vernissage|cocktail)\b(?=,? (?:is |are |from |at )?\d)|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
     \bservice is\b|\bsessions?\b|\btalks?\b|\bshow\b(?! days?\b)|\bconference\b|\bmeeting\b|\bconcert\b|\brecital\b|\bworkshop\b
     \bagm\b|\bpanel\b|\bevent\b(?! days?\b)|\bservice\b|\bmeeting (?:is|at)\b
   `,
@@ -154,13 +154,13 @@ const event = oneOf(
 /** Words that make an hour my call, but say nothing of a date: "we need you from 9:30", "need a videographer from 10". */
 const you = oneOf(
   String.raw`
-    \b(?:want|need|like|love|have|start|get) (?:you|u)\b[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
+    \b(?:want|need|like|love|have|start|get) (?:you|u)\b(?! (?:\w+ )?(?:out|away|off|gone|done|finished|home|released)\b)[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
     (?=[yugc])(?<=(?:^|[,;.:(\n]|\b(?:and|but|so))\s{0,2})(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew)(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
     (?=i)(?<=(?:^|[\n|])\s{0,2})in\s?[:=](?=\s?\d)
     \byour (?:day|shift|hours|work|working day|session|slot|stint|time)(?: with us| there| here)?(?: (?:would|will|should|is|are|to|'d|'ll))* ?(?:run|runs|be|go|goes|last|lasts|start|starts|is|are)?(?: from)?(?=,? (?:about |around )?\d)
     \bcome at\b|\byou (?:came|were there|got there|could come|could be there)\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
-    (?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)
+    (?<!\b(?:feierabend|schluss|ende|fertig|fin|einde|klaar|frei) (?:für|pour|voor) )(?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)
     \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
   `,
 );

@@ -17,7 +17,7 @@ const short = (list: string): string => listed(list, right);
 
 export const callElsewhere = `${words(`
   aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
-  vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
+  vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b| à\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
   arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation(?! (?:on|in|at|of|is|for|day|ceremony|will) ) | prise de poste | appel(?= à) | toi(?= à) | vous(?= à) | tú(?= a las) | jij(?= om) | début de mission
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
   ti aspettiamo | vi aspettiamo | la aspettiamo | te esperamos | le esperamos | wir erwarten dich | wir erwarten sie
@@ -25,14 +25,14 @@ export const callElsewhere = `${words(`
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
 `)}|${short('binnen | beginnen | start | beginn | prove | los | montage')}`;
 export const wrapElsewhere = `${words(`
-  ende der veranstaltung | arbeitsende | dienstende | drehende | drehschluss | feierabend | abbau(?: fertig)? | fertig | abreise
+  ende der veranstaltung | arbeitsende | dienstende | drehende | drehschluss | feierabend | (?:schluss|feierabend|ende|fertig) für (?:dich|sie|euch) | abbau(?: fertig)? | fertig | abreise
   kannst du gehen | du kannst gehen | können sie gehen | bist du fertig | sind sie fertig | vous êtes libre | tu es libre | libérée?s? | vous finissez | tu finis | on remballe | quedas libre | finisci | mag je weg | ben je klaar
   fin (?:de (?:journée|mission|prestation|service|tournage)|prévue) | libération | tout (?:est )?(?:plié|fini|démonté|rangé) | démontage | terminé | on termine | on finit | finit | finissent | se termine | se finit | jusqu'à | sortie de salle
   acaba(?:mos)? | termina(?:mos)? | desmontaje | recogido | salida | se acaba
   si finisce | si smonta | se termina
   termine | finisce | finiamo | smontaggio | si chiude
   klaar | afgelopen | afbouw | uitladen
-`)}|${short('ende | fin | fine | final | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
+`)}|${short('ende | fin | fine | final(?! is\\b) | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
   rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)
   réponse|répond\\w*|répondez|réponds|devis|retour|revenir vers (?:moi|nous)|dites-(?:moi|nous)|dis-(?:moi|nous)|confirme[rz]?|faire savoir|(?:me|nous) (?:dire|prévenir|confirmer)|savoir|tenez-(?:moi|nous)

@@ -55,9 +55,19 @@ export function ofOwnHours(text: string, at: number): boolean {
       .split(/[.;:!?\n(]|,\s|\s-+\s|(?<!\p{L})(?:and|so|then|but)(?!\p{L})/iu)
       .at(-1) ?? '';
   const found = THINGS.exec(clause);
-  return found !== null && !/\b(?:you|u|crew|we|us)\b/i.test(clause.slice(found.index));
+  if (found === null || AS_PLACE.test(clause.slice(0, found.index))) return false;
+  const rest = clause.slice(found.index);
+  // "breakfast is over by 8", "the reception ends at 9": of the occasion.
+  if (
+    /^(?:breakfast|lunch|brunch|tea|reception)\b/i.test(rest) &&
+    /\b(?:over|ends?|done|finish\w*|starts?|begins?)\b/i.test(`${rest} ${text.slice(at, at + 16)}`)
+  )
+    return false;
+  return !/\b(?:you|u|crew|we|us)\b/i.test(rest);
 }
 
+/** "be at the hotel by 5": a place, not what opens and closes. */
+const AS_PLACE = /\b(?:at|to|in|from|of|into|outside|by|near|on|inside|off|behind|with) (?:the |our |your |my |a |that )?(?:\p{L}+ )?$/iu;
 /** Words that are no subject: what stands before a deed in a note, a list or after a date. */
 const NO_SUBJECT = anyOf(`
   the | a | an | this | that | on | in | at | by | from | for | of | with | until | till | before | after | around | about | no | not | if | when | where | which | what | how | as | so | and | or | but | please | pls | plz

@@ -15,7 +15,10 @@ export const wrapNamed = `${short}|${phrases(`
   back in your car # | back on the road # | your evening is your own # | you're/you gone/out/off/away # | last orders # | clear-out # | clear/cleared # | out the door # | time to leave # | everything packed/loaded # | vans/van loaded/packed # | loaded up? #
   turn/set/cut you/u loose at/by/around # | turn/set/cut you/u loose ... # | outta there/here # | quit/quits # | last out # |
   empty/vacated by/at/before # | free at/from/by # | closed at/by # | departure from site/venue # | everybody/everyone is? out by/at? # | everything ends/finishes/is_over # |
-  leaving # | stay past/beyond/after # |
+  leaving # | done/finished/through with you/us at/by # | out for # | on the road again by/at/around # | back on the road by/at # | lingers/stays/linger/remain/remains past/beyond/after # | kill/cut the power/lights/sound at # |
+  turn/turns out/off the lights at # | lights out # | in the van by/at/for # | sweep up at # | we/you/u/everyone rise/rises at # | shut_up_shop at # | take/takes/taking/get/gets/getting you/us to #| dark by/at # | empty by/at # | must be empty by/at # |
+  music/band/dancing/disco/bar stops/ends/finishes at # | head/heads/heading home/off/away/out at/by/around # | hit/hits the road at/by/around # | kit out by/at # | be back there/at_the_hotel/in_town/home by/at/for # | down at/by # | through the gate again by/at # |
+  up to leave at/by # | stay past/beyond/after # |
   leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
 `)}`;

@@ -5,7 +5,7 @@ import { sentenceAround } from '../parts/sentences.ts';
 import type { SaidTime, Scene, Where } from './scene.ts';
 
 const AHEAD =
-  /\b(an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance|(?:to|for) (?:set(?:ting)?[- ]?up|rig(?:ging)?))\b/gi;
+  /\b(a quarter of an|three quarters of an|an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance|(?:to|for) (?:set(?:ting)?[- ]?up|rig(?:ging)?))\b/gi;
 /** Said of the crew, not of the guests. */
 const OF_ME =
   /\b(?:you|u|crew|cameras?|operators?|arrive|be there|be here|be in|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
@@ -19,6 +19,8 @@ const counts = new Map([
   ['three', 3],
   ['four', 4],
   ['half an', 0.5],
+  ['a quarter of an', 0.25],
+  ['three quarters of an', 0.75],
   ['one and a half', 1.5],
   ['an hour and a half', 1.5],
   ['fifteen', 15],

@@ -5,8 +5,10 @@ import { expect, test } from 'vitest';
 import { waysOf } from '../../reader/ways.ts';
 import { readAt } from './reading.ts';
 
-const nothing = waysOf('none');
-test.each(nothing)('asks for none: %s', (text) => expect(readAt(text).isInquiry).toBe(false));
+test.each(waysOf('none'))('asks for none: %s', (text) =>
+  expect(readAt(text)).toEqual({ isInquiry: false, fields: {}, questions: [], spans: [] }),
+);
 
-const work = waysOf('asks');
-test.each(work)('asks for work: %s', (text) => expect(readAt(text).isInquiry).toBe(true));
+test.each([...waysOf('asks'), 'When: December 12\nWhere: Fargo\nWhat: ceilidh\nFee: $275'])('asks for work: %s', (text) =>
+  expect(readAt(text).isInquiry).toBe(true),
+);

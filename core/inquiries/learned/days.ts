@@ -1,0 +1,45 @@
+/**
+ * The days of the job held against what the learned weights make of each date: where they differ plainly, both are asked.
+ */
+import type { DateMention, EventDays } from '../settle/scene.ts';
+import { dateFeatures, type Page } from './features.ts';
+import { chancesIn, type Learned } from './models.ts';
+import { MOST_WEIGHED } from './said.ts';
+
+/** A date is weighed as a day of the job from this chance on. */
+const EVENT = 0.5;
+/** From here on the weights are heard against the rules, and from there on believed alone. */
+const HEARD = 0.7;
+const BELIEVED = 0.97;
+/** Below this a date is hardly a day of the job. */
+const HARDLY = 0.2;
+
+/** Days that rules found, unless the weights speak plainly for others: then the choices are left open. */
+export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
+  const { scene } = page;
+  if (scene.dates.length > MOST_WEIGHED) return event;
+  const today = scene.received.toPlainDate().toString();
+  const ahead = scene.dates.filter(({ past, readings }) => !past && readings.some((reading) => (reading.at(-1) ?? '') >= today));
+  const weighed = ahead.map((date) => ({ date, chance: chancesIn(learned.date, dateFeatures(page, date))['event'] ?? 0 }));
+  const likely = weighed.filter(({ chance }) => chance > EVENT);
+  const sure = Math.min(...likely.map(({ chance }) => chance));
+  const theirs = [...new Set(likely.flatMap(({ date: { readings } }) => (readings.length === 1 ? (readings[0] ?? []) : [])))].toSorted();
+  const where = likely.map(({ date: { start, end } }: { date: DateMention }) => ({ start, end }));
+  const [first] = event.dates;
+  // Where only some days of a run are wanted, the rules know which.
+  if (first === undefined || event.dropped) return event;
+  if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? asked(event, []) : event;
+  const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
+  if (within || sure < HEARD) return event;
+  return sure >= BELIEVED && consecutive(theirs) ? { dates: theirs, where, choices: [] } : asked(event, [theirs]);
+}
+
+const asked = (event: EventDays, others: string[][]): EventDays => ({
+  dates: [],
+  where: event.where,
+  choices: [event.dates, ...others],
+  doubt: 'several',
+});
+
+const consecutive = (dates: readonly string[]): boolean =>
+  dates.every((date, at) => at === 0 || Temporal.PlainDate.from(dates[at - 1] as string).until(Temporal.PlainDate.from(date)).days === 1);
