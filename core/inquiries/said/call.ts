@@ -6,8 +6,13 @@ import { phrases } from '../phrases.ts';
 /** Where to be, at the beginning of a sentence: "On the sand at 5.30am", "Crew on the green at 5". */
 const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|cameras?|you|you're|you'd be|we're|all) )?(?:on|at|in|aboard) the (?!\w*(?:day|morning|evening|night|end|start|moment|meantime|past|same|first|last|second|summer|winter|spring|autumn|event|afternoon)\b)[\w' -]{2,24}? (?:at|by|for|from)(?=\s(?:about |around )?(?:\d|half|quarter|noon))`;
 
+/** "nothing to rig until 07:45", "we don't roll till 9", but not "we're not done until 9". */
+const notBefore = String.raw`(?<![\w'])(?:nothing|nobody|no[- ]one|not|dont|wont|\w{2,8}n't)(?:(?! (?:done|finished|over|out|home|free|away|clear|know|sure|decide|confirm|off|answer|reply|hear|call|ring)\b) [\w']{1,14}){0,5} (?:until|till|til|before)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
+/** "There for 9, starts 10" */
+const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?\n])\s{0,2})there (?:for|by|from)(?=\s\d)`;
+
 /** What the hour of the crew is called, and who may be in then. */
-export const callNamed = `${placed}|${phrases(
+export const callNamed = `${placed}|${notBefore}|${thereFor}|${phrases(
   `
   come from/for # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
@@ -20,8 +25,7 @@ export const callNamed = `${placed}|${phrases(
   expect you/u there/here? # | expecting you # | have you there/here/in? # | you/u with us # | with us by/for/from/at # | expected from/at/by #
    cameras/camera/kit/gear/rig/everything up/ready/set/live by/for # | needn't/needn't_come/don't_come until/before # | you needn't come until/before # | not needed until/before # | wanted only? from # | first paid minute # | clock starts #
   get/gets/got/getting yourself/yourselves there/here/down/in/over/up at/for/by # | get/got/getting ... kit/gear/cameras/camera/equipment in at/from/by # | get/getting ... kit/gear/cameras/camera/equipment in on ... from/at # |
-  nothing/nobody/no-one/not ... until/till/til/before # | needn't/don't/do_not/doesn't/won't/wouldn't/can't ... until/till/til/before # | dont ... until/till/til # |
-  start of the/your/our job/work/shift/shoot ... at # | there for/by/from # | in place/position no_later_than # | took/take/taking over at/from # | room/hall/church/venue/chapel/place/theatre/theater/stage unlocked for/by/at/from # |
+  start of the/your/our job/work/shift/shoot ... at # | in place/position no_later_than # | took/take/taking over at/from # | room/hall/church/venue/chapel/place/theatre/theater/stage unlocked for/by/at/from # |
   you'd/you_would/you'll/you_will/you have ... chapel/hall/room/church/venue/stage/place/space/theatre from # | the verger/caretaker/janitor opens/unlocks for_you at/from # | somebody/someone there/here/in at/by/from # | muster is/at # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,

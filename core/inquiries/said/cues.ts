@@ -47,7 +47,7 @@ const reply = oneOf(
 );
 const call = oneOf(
   String.raw`
-    \bload[- ]?in\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b
+    \bload[- ]?in\b|\bcrews? meets?\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b
     \bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
     \bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b
     \barriv(?:e|al|ing)\b
@@ -111,9 +111,9 @@ const other = oneOf(
   String.raw`
     \binvoice\w*|\bpayment\w*|\bpaid\b|\bpay(?:able|ing)?\b|\bdeposit\b|\bpurchase order\b|\bcontract\b|\bticket\w*|\bon sale\b
     \bannounc\w*|\b(?:tickets|album|film|video|results) (?:are |is )?released\b|\bapprov\w*|\bline-?up\b
-    \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|\bholiday\b
+    \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|(?<!\b(?:bank|public|long|national) )\bholiday\b(?! (?:weekend|monday|friday|party|fair|market|concert|show|lights|gala|lunch|dinner|special|season|camp))|\bis (?:a|the) (?:public|bank) holiday\b
     \bvacation\b|\bannual leave\b|\bon leave\b
-    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back)\b
+    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
     \bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
     \b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b

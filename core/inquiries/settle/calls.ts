@@ -29,6 +29,9 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
   if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
+    // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
+    const half = halfOfShow(minutes, scene);
+    if (evening && half !== undefined) return minutes + half;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene) ? undefined : minutes;
   }
@@ -42,6 +45,17 @@ const beforeShow = (minutes: number, { times }: Scene): boolean =>
     const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
     return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
   });
+/** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
+function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
+  const shows = times.flatMap(({ said, from }) =>
+    (said === 'show' || said === undefined) && from.open && from.minutes > minutes && from.minutes - minutes <= LONGEST_SET_UP
+      ? [from.minutes]
+      : [],
+  );
+  const halves = new Set(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
+  return halves.size === 1 ? ([...halves][0] as 0 | 720) : undefined;
+}
+const MORNING_SHOW = 8 * 60 + 30;
 const LONGEST_SET_UP = 5 * 60;
 
 /** "nine o'clock start, home by six": a morning hour where its evening would come after the end of the day. */

@@ -12,6 +12,7 @@ import { bareTime, UNTIL } from './bare-times.ts';
 import { builtOf } from './built.ts';
 import { columnsOf } from './columns.ts';
 import { nearest, tailOf } from './nearest.ts';
+import { dayUnder, headsOf } from './day-labels.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
 const DAY_BEFORE =
@@ -72,6 +73,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
   const said: SaidTime[] = [];
   let consumed = 0;
   const across = timesAcross(text, times, dates);
+  const heads = headsOf(text, dates);
   const rows = rowsOf(text, times);
   const columns = columnsOf(text, times);
   for (const [index, time] of times.entries()) {
@@ -88,7 +90,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
         ...time,
         said: column,
         until: false,
-        date: dateOfLine(text, time, dates, true),
+        date: dateOfLine(text, time, dates, true) ?? dayUnder(text, time, heads),
         dayBefore: false,
         nthDay: undefined,
         evening: false,
@@ -96,13 +98,22 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       continue;
     }
     if (row) {
-      said.push({ ...time, said: row, until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
+      said.push({
+        ...time,
+        said: row,
+        until: false,
+        date: dayUnder(text, time, heads),
+        dayBefore: false,
+        nthDay: undefined,
+        evening: false,
+      });
       continue;
     }
     const hit = nearest(text, { start: from, end: time.start }, tail, false);
     const date =
       dateBeside(text, time, dates, sentence) ??
       dateOfLine(text, time, dates) ??
+      (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
     const built = free && date?.said !== 'reply' ? builtOf(text, time, sentence, from) : undefined;
