@@ -157,9 +157,17 @@ function plainly(token: Token): boolean {
   return /^\p{Lu}/u.test(token.text);
 }
 
+/** "Sa 12.6.": two letters are a weekday only with a capital and before a day with its point. */
+function germanShort(tokens: Tokens, index: number): number | undefined {
+  const at = GERMAN_SHORT.indexOf(tokens[index]?.text ?? '');
+  const next = /^[.,]$/.test(tokens[index + 1]?.text ?? '') ? index + 2 : index + 1;
+  return at >= 0 && isDay(tokens[next]?.num) && tokens[next + 1]?.text === '.' && tokens[next + 1]?.tight ? at + 1 : undefined;
+}
+const GERMAN_SHORT = ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'];
+
 export function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
   const token = tokens[index];
-  const weekday = token && weekdayWord(token.lower);
+  const weekday = token && (weekdayWord(token.lower) ?? germanShort(tokens, index));
   if (!token || weekday === undefined || tokens[index + 1]?.lower === 'gras') return undefined;
   if (doubtfulWeekdays.has(token.lower) && !plainly(token)) {
     const beside = tokens[index + 1];

@@ -54,6 +54,10 @@ function isAside(text: string, { start, end, readings }: DateMention, others: re
   return FILM.test(lead) && WANTED_ON.test(lead) && others.some((other) => other < first);
 }
 
+/** True where every date is told for another reason. */
+export const allAside = ({ text }: Scene, candidates: readonly DateMention[]): boolean =>
+  candidates.length > 0 && candidates.every((mention) => isAside(text, mention, []));
+
 /** The dates without those that are told for another reason, where dates with a day of the month are left. */
 export function withoutAsides({ text }: Scene, candidates: readonly DateMention[]): DateMention[] {
   const numbered = candidates.filter(({ explicit, sequence }) => explicit || sequence.items.some(({ atom }) => atom.day !== undefined));

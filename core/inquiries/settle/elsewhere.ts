@@ -11,7 +11,7 @@ const STATED =
   /^[\s"'(-]*(?:(?:and|but|so|also|by the way|btw|note that|fyi|ps|p\.s\.)[\s,:]+)*((?:[\p{L}'&-]+\s){1,6}?)(?:is|are|was|were|will be|has been|have been|'s|goes|go|comes|come|falls|fall|starts|start|opens|open|ends|end|closes|close|runs|run|begins|begin|leaves|leave|expires|went|came|turns|turn|returns|return|takes|take|moves|move)\s(?:[\p{L}'-]+\s){0,5}$/iu;
 /** "we moved into this office on": what somebody did. */
 const DID = anyOf(`
-  we/i/they/he/she moved/opened/founded/started/began/bought/sold/joined/left/retired/graduated/married/met/spoke/talked/saw/wrote/sent/signed/got/received/visited/lost/won/built/published/posted/released/uploaded/launched/celebrated/turned/finished/completed ...
+  we/i/they/he/she broke/hurt/moved/opened/founded/started/began/bought/sold/joined/left/retired/graduated/married/met/spoke/talked/saw/wrote/sent/signed/got/received/visited/lost/won/built/published/posted/released/uploaded/launched/celebrated/turned/finished/completed ...
   we/committee/board/council/trustees/governors/pcc/chapter/directors meet/meets/sit/sits/vote/votes/decide/decides/deciding again?
 `);
 const DID_ON = new RegExp(`${DID.source}\\s?(?:on|in|at|since)\\s(?:the\\s)?$`, 'i');

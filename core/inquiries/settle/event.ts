@@ -3,7 +3,7 @@
  */
 import { anyOf } from '../phrases.ts';
 import { leftOpen } from './alternatives.ts';
-import { withoutAsides } from './aside.ts';
+import { allAside, withoutAsides } from './aside.ts';
 import { ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { consecutive, isEvent, pointedAt } from './pointed.ts';
@@ -50,7 +50,7 @@ export function eventDays(scene: Scene): EventDays {
   // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
   if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
     return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
-  const aside = main === explicit || main === numbered ? [] : setAside(scene, loose, today);
+  const aside = (main === explicit || main === numbered) && !allAside(scene, main) ? [] : setAside(scene, loose, today);
   if (aside.length > 0 && !main.some(({ said }) => said === 'event'))
     return {
       dates: [],
@@ -66,7 +66,28 @@ export function eventDays(scene: Scene): EventDays {
   const settled =
     markedOf(scene, plain, candidates) ?? narrowedOf(scene, plain, candidates) ?? leftOpen(scene, plain, main, candidates) ?? plain;
   if (settled.dates.length === 0 || settled.dropped) return settled;
-  return lengthened(scene, settled);
+  return wholeRun(scene, lengthened(scene, settled));
+}
+
+/** "the meeting on the 24th, a rehearsal the day before, so two days, 23 and 24 March": a run that is counted holds the one day. */
+function wholeRun({ dates, text }: Scene, settled: EventDays): EventDays {
+  const [day] = settled.dates;
+  if (settled.dates.length !== 1 || day === undefined) return settled;
+  const counts = daysSaid(text).map(({ days }) => days);
+  const run = dates.find(
+    ({ said, past, readings, explicit, doubt }) =>
+      explicit &&
+      !past &&
+      !doubt &&
+      (said === 'call' || said === 'wrap') &&
+      readings.length === 1 &&
+      (readings[0] ?? []).includes(day) &&
+      counts.includes(readings[0]?.length ?? 0),
+  );
+  const days = run?.readings[0];
+  return run && days && days.length > 1
+    ? { ...settled, dates: days, where: [...settled.where, { start: run.start, end: run.end }] }
+    : settled;
 }
 
 /** The days that are pointed at, where fewer or others are than those that were settled. */
@@ -97,15 +118,15 @@ const setAside = (scene: Scene, loose: readonly DateMention[], today: string): D
       !mention.by &&
       mention.readings.length === 1 &&
       (mention.readings[0]?.[0] ?? '') > today &&
-      (mention.said === 'other' || mention.said === 'past' || loose.includes(mention)),
+      (mention.said === 'other' || mention.said === 'past' || mention.said === 'delivery' || loose.includes(mention)),
   );
 
 const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
   goes: `continue | continues | continuing | carries on | carry on | goes on | going on | runs on | spills over | spills into | followed by | concludes | concluding | ends | finishes | closes | day two | second day | the second | round two`,
-  also: `and | and on | and also | and also on | and then | and then on | and again | and again on | plus | plus on | then on | and the`,
+  also: `following day | next day | day after | following evening | next evening | following morning | and | and on | and also | and also on | and then | and then on | and again | and again on | plus | plus on | then on | and the`,
 });
 
-const GOES_ON_TO = new RegExp(`${GOES_ON.source}\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
+const GOES_ON_TO = new RegExp(`${GOES_ON.source},?\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
 
 /** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
 function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {

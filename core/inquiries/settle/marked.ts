@@ -65,6 +65,9 @@ const TAIL_WANTED =
 /** "for Wednesday 12 April we need" */
 const FOR_DAY = /(?:^|[.;:!?,\n]\s?|\bso )for (?:the )?$/i;
 const WE_NEED = /^[^.;!?\n]{0,16}\b(?:we|i|they) (?:need|want|require|seek|look|'d|would)|^ i'd\b|^ we'd\b/i;
+/** "except the Wednesday" */
+const EXCEPT =
+  /(?<!\p{L})(?:except|excluding|apart from|other than|minus|but not|bar|außer|sauf|excepto|salvo|behalve)\s(?:for\s)?(?:on\s)?(?:(?:the|am|le|el|op)\s)?$/iu;
 const NEITHER = /\bneither\b|\bnone of (?:them|these|those)\b/i;
 const BOTH = /\bboth (?:days|dates|nights|evenings|together|of (?:them|those))\b/i;
 const ALL_OF = /\b(?:both|all (?:two|three|four|five|of them)|the pair|the (?:two|three|four))\b/i;
@@ -166,7 +169,8 @@ function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly
       for (const day of days) set.add(day);
     };
     if (row) add(marks.rows);
-    if (only && !denied) add((before = marks.only));
+    if (EXCEPT.test(lead)) add(marks.no);
+    else if (only && !denied) add((before = marks.only));
     else if (told && !denied) add((before = marks.told));
     else if (inherited) add((before = inherited));
     else if (NEITHER.test(text.slice(sentence.start, sentence.end))) add(marks.no);

@@ -11,6 +11,18 @@ import type { DateMention, Where } from './scene.ts';
 
 const BY =
   /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:]|:\d){0,28}$/i;
+/** "opened by the Lord Mayor on": who does it, not till when. */
+const BY_SOMEBODY =
+  /\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
+/** "in der Nacht von Freitag auf Samstag": one night that runs over midnight. */
+const NIGHT_OF =
+  /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
+const INTO = /\s(?:to|into|going into|au|auf(?: den)?|al|op|on)\s|[-\u2013/]/i;
+/** "Graag voor 1 november een reactie" */
+const BEFORE_DATE = /(?<!\p{L})(?:voor|vóór|tegen|avant(?: le)?|antes del?|bis(?: zum)?|prima del?|entro(?: il)?|until|till)\s$/iu;
+const ANSWER_AFTER =
+  /^[^.;!?\n]{0,24}(?<!\p{L})(?:een reactie|reactie|antwoord|weten|hören|bescheid|rückmeldung|antwort|une réponse|votre réponse|una respuesta|una risposta|een antwoord|laten weten|te horen|an answer|a reply)(?!\p{L})/iu;
+
 /** "the 12th at the very latest" */
 const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
@@ -113,14 +125,17 @@ export function sayDates(
         before,
       };
     const latest = AT_LATEST.test(text.slice(item.end, item.end + 28));
-    const by = latest || (BY.test(before) && hit.cue !== 'call');
+    const answer = BEFORE_DATE.test(lead) && ANSWER_AFTER.test(text.slice(item.end, item.end + 60));
+    const night = overnight(text, item);
+    const by = latest || answer || (BY.test(before) && !BY_SOMEBODY.test(before) && hit.cue !== 'call');
     return {
       ...item.resolved,
+      ...(night ? { readings: night } : {}),
       start: item.start,
       end: item.end,
       sequence: item.sequence,
       said:
-        latest && (hit.cue === undefined || hit.cue === 'event')
+        answer || (latest && (hit.cue === undefined || hit.cue === 'event'))
           ? 'reply'
           : by
             ? closing(text, item, hit.cue)
@@ -131,6 +146,17 @@ export function sayDates(
     };
   });
   return corrected(text, beside(text, said));
+}
+
+/** The first day of a night that runs into the next one, in every reading. */
+function overnight(
+  text: string,
+  { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
+): string[][] | undefined {
+  const two = sequence.items.length === 2 && sequence.items[1]?.join === 'range' && resolved.readings.every(({ length }) => length === 2);
+  return two && NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end))
+    ? resolved.readings.map((days) => days.slice(0, 1))
+    : undefined;
 }
 
 /** What a closing date is one of, where its clause tells more than the nearest word. */
@@ -151,7 +177,9 @@ function beside(text: string, said: readonly DateMention[]): DateMention[] {
       before.said !== 'show' &&
       (mention.said === undefined || mention.said === 'event') &&
       before.sequence.items.length === 1 &&
-      (/^\s?[,(]\s?(?:the\s|i\.?e\.?\s|that's\s|so\s)?$/i.test(text.slice(before.end, mention.start)) ||
+      (/^(?:\s(?:morning|afternoon|evening|night))?\s?[,(]\s?(?:the\s|i\.?e\.?\s|that's\s|so\s)?$/i.test(
+        text.slice(before.end, mention.start),
+      ) ||
         (before.said === 'reply' && mention.start - before.end <= SAID_AGAIN && mention.readings.join() === before.readings.join()));
     joined.push(same ? { ...mention, said: before.said, past: mention.past || before.past, by: before.by } : mention);
   }
