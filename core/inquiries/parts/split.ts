@@ -23,7 +23,7 @@ const SIGN_OFF_AND_NAME =
   /^(?:many thanks|thanks(?: so much| again| a lot| in advance)?|thank you(?: so much)?|cheers|best|(?:kind |best |warm )?regards|thx|ta|talk soon|speak soon|all the best|sincerely|warmly)\s?[,!.-]{1,2}\s?((?:\p{Lu}[\p{L}'-]{0,20}\.?\s?){1,4})[,.!]?\s*$/u;
 const POSTSCRIPT = /^\s*(?:p\.?\s?p?\.?\s?s\b\.?|update\b|edit:|one more thing)/i;
 const FOOTER =
-  /^(?:sent from (?:my|a)\b|get outlook\b|this (?:e-?mail|message|communication)\b.{0,60}\b(?:confidential|intended|privileged)|confidentiality notice|the information (?:contained )?in this|please consider the environment|unsubscribe|view (?:this email )?in (?:your )?browser|registered (?:office|in|company)|disclaimer\b|von meinem|envoyé de mon|company (?:no|number|registration))/i;
+  /^(?:sent from (?:my|a)\b|confidential(?:[.:]|$)|get outlook\b|this (?:e-?mail|message|communication)\b.{0,60}\b(?:confidential|intended|privileged)|confidentiality notice|the information (?:contained )?in this|please consider the environment|unsubscribe|view (?:this email )?in (?:your )?browser|registered (?:office|in|company)|disclaimer\b|von meinem|envoyé de mon|company (?:no|number|registration))/i;
 const CHAT_STAMP =
   /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
@@ -62,6 +62,8 @@ export function split(text: string): Part[] {
   const stamps = new Map<number, number>();
   let flow: 'own' | 'forwarded' | 'quoted' = 'own';
   let signing = false;
+  /** Whether anything stands above. */
+  let begun = false;
   let index = 0;
   // Only what stands right above a block can send the reader down to it, not what stood above an earlier one.
   let above = 0;
@@ -145,7 +147,13 @@ export function split(text: string): Part[] {
       put('footer');
       continue;
     }
-    if (!signing && (SIGN_OFF.test(words) || SIGN_OFF_AND_NAME.test(words)) && endsHere(lines, index)) signing = true;
+    if (
+      !signing &&
+      (SIGN_OFF.test(words) || SIGN_OFF_AND_NAME.test(words) || (begun && takesLeave(lines, index))) &&
+      endsHere(lines, index)
+    )
+      signing = true;
+    begun ||= words !== '';
     if (signing && words.length > 90 && !CONTACT_LINE.test(words)) put(FOOTER.test(words) ? 'footer' : 'signature');
     else if (signing) put('signature');
     else {
@@ -194,6 +202,16 @@ function headerBlock(lines: readonly Line[], from: number): number {
   return mailOnly >= 2 || /@/.test(first) ? size : SUBJECT.test(first) ? 1 : 0;
 }
 
+/** A farewell in any words and any language: a few of them on a line of their own, and the name of somebody below. */
+function takesLeave(lines: readonly Line[], at: number): boolean {
+  const words = short(lines[at]);
+  if (words.length > 40 || /[\d@:?/|]/.test(words) || !/^\p{Lu}[^.]*$/u.test(words) || words.split(/\s+/).length > 5) return false;
+  const below = short(lines[at + 1]) || (words.endsWith(',') ? short(lines[at + 2]) : '');
+  if (!NAME_ONLY.test(below) || below.length > 40 || !below.includes(' ') || ORG_WORDS.test(below)) return false;
+  if (/[,!]$/.test(words)) return !words.includes(' ') || !NAME_ONLY.test(words.slice(0, -1));
+  return blank(lines[at - 1]) && /^\P{Lu}*$/u.test(words.slice(1));
+}
+
 /** A sign-off stands near the end of what its writer wrote: only short lines follow, until a quote, a postscript or nothing. */
 function endsHere(lines: readonly Line[], from: number): boolean {
   let written = 0;
@@ -230,12 +248,34 @@ const ADDRESS =
 const SENTENCE =
   /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
 const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
-const NAME_ONLY = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?(?:[&+]\s)?){1,4}[,.]?(?:\s?x{1,3})?$/u;
+const NAME_ONLY =
+  /^[-–—\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?(?:(?:[&+]|and|et|und|y|e|en|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
+/** Words with capitals and little ones between them, no sentence: whom or what somebody is of. */
+const CALLED_SO =
+  /^[(]?(?:\p{Lu}[\p{L}\p{N}'&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4})(?:\s(?:\p{Lu}[\p{L}\p{N}'’&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4}|e\.\s?V\.))*$/u;
+
+/** A last paragraph of a name and below it whom somebody is of, and how to reach them. */
+function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: PartKind, last: number): number | undefined {
+  let first = last;
+  while (first > 0 && kinds[first - 1] === flow && !blank(lines[first - 1])) first--;
+  const block = lines.slice(first, last + 1).map(short);
+  const [name = '', ...rest] = block;
+  if (first === 0 || block.length < 2 || block.length > 6 || !NAME_ONLY.test(name) || name.length > 40 || ORG_WORDS.test(name))
+    return undefined;
+  const fits = (words: string): boolean =>
+    words.length <= 80 && (isCredential(words) || CALLED_SO.test(words) || (CONTACT_LINE.test(words) && words.split(/\s+/).length <= 9));
+  return rest.every(fits) ? first : undefined;
+}
 
 /** Last lines that only name, phone or link are a signature also without a word of farewell. */
 function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
   for (const flow of ['own', 'forwarded'] as const) {
     const last = kinds.findLastIndex((kind, line) => kind === flow && !blank(lines[line]));
+    const block = signedBlock(lines, kinds, flow, last);
+    if (block !== undefined && lines.slice(0, block).some((line, index) => kinds[index] === flow && !blank(line))) {
+      kinds.fill('signature', block, last + 1);
+      continue;
+    }
     let at = last;
     let contacts = 0;
     let anchored = false;

@@ -62,7 +62,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     name: fuller ?? first,
     email: signature.email ?? said.email ?? header.email,
     phone: signature.phone ?? said.phone,
-    organisation: said.organisation ?? signature.organisation,
+    organisation: signature.organisation ?? said.organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

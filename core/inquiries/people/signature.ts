@@ -2,7 +2,8 @@
  * The lines of a signature: name, title, organisation, mail, phone.
  */
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
-import { mayBeOrganisation, NAME, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { foldName } from '../../places/fold.ts';
+import { mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
@@ -22,6 +23,16 @@ const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www
 /** A longer foot is no signature. */
 const MOST_LINES = 14;
 
+/** "Sincèrement," "Kh": a farewell in any language, told by the name of somebody below it. */
+const leaves = (text: string, below: string | undefined): boolean =>
+  below !== undefined &&
+  /^\s*\P{N}{1,40}$/u.test(text) &&
+  !/[@|:]/.test(text) &&
+  /^\s*\p{Lu}[\p{L}'-]+\s+\p{L}/u.test(below) &&
+  NAME_LINE.test(below) &&
+  !ORG_WORDS.test(below) &&
+  /^\s*(?:\p{L}{1,3}[,.!]?|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text);
+
 type Line = { text: string; start: number };
 
 function linesOf(text: string): Line[] {
@@ -34,33 +45,38 @@ function linesOf(text: string): Line[] {
   return lines.slice(0, MOST_LINES);
 }
 
-/** The organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds"; `known` says what counts as one. */
-function organisationIn(line: string, start: number, known: (words: string) => boolean): PersonFact | undefined {
+/** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
+const DEPARTMENT =
+  /(?:^|\s|-)(?:teams?|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|marketing|administration|secretariat|sekretariat|education|liaison|partnerships|finance|procurement|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+/** One word that says itself what it is: "Literaturhof", "Oranjecomité". */
+const HOUSE = /\p{L}(?:verein|schule|haus|hof|komitee|comité|werk|stiftung|bund|verband|akademie|kantorei|theater|kirche|zentrum)$/iu;
+
+type Found = { fact: PersonFact; known: boolean };
+
+/** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
+function organisationsIn(line: string, start: number, isTown: (name: string) => boolean, domain: string): Found[] {
+  const found: Found[] = [];
   let at = 0;
-  for (const piece of line.split(/(\s*[|,/]\s*|\s-\s|\bat\b)/)) {
+  for (const piece of line.split(/(\s*[|,/]\s*|\s[-–—]\s|\bat\b|\s\()/)) {
     const from = at;
     at += piece.length;
     const words = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
-    if (
-      words.length < 2 ||
-      words.length > 60 ||
-      /[@\d?!:]/.test(words) ||
-      !/^\p{Lu}|^the /u.test(words) ||
-      !words.includes(' ') ||
-      /\s\p{Ll}{4,}$/u.test(words) ||
-      !known(words)
-    )
-      continue;
+    if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
+    const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
+    const written = foldName(words).split(/[^\p{L}]+/u);
+    const single = !words.includes(' ') && (HOUSE.test(words) || written.some((word) => word.length > 4 && domain.includes(word)));
+    if (!known && !single && !mayBeOrganisation(words)) continue;
     if (
       TITLE_WORDS.test(words) &&
-      !/\b(?:ltd|llc|inc|gmbh|group|agency|association|society|foundation|university|alliance|guild|e\.v)\b/i.test(words) &&
+      !ORG_FOR_CERTAIN.test(words) &&
+      !/^(?:.+ )?(?:group|agency|university|e\.v)\b/i.test(words) &&
       !FIRM.test(words)
     )
       continue;
     const lead = piece.indexOf(words);
-    return { value: words, start: start + from + lead, end: start + from + lead + words.length };
+    found.push({ fact: { value: words, start: start + from + lead, end: start + from + lead + words.length }, known });
   }
-  return undefined;
+  return found;
 }
 
 /**
@@ -69,13 +85,14 @@ function organisationIn(line: string, start: number, known: (words: string) => b
  */
 export function fromSignature(signature: string, isTown: (name: string) => boolean): People {
   const people: People = {};
-  /** A phrase right beside or below the name that no word tells to be an organisation. */
-  let likely: PersonFact | undefined;
+  const found: Found[] = [];
   let named = -1;
   /** Whether a line below the name says what somebody is, and not where. */
   let titled = false;
-  const likelyOne = (words: string): boolean => mayBeOrganisation(words) && !isTown(words);
-  for (const [index, line] of linesOf(signature).entries()) {
+  const domain = foldName(emailIn(signature)?.value.split('@')[1] ?? '');
+  const lines = linesOf(signature);
+  for (const [index, line] of lines.entries()) {
+    if (people.name === undefined && leaves(line.text, lines[index + 1]?.text)) continue;
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
     const labelled = LABEL.exec(line.text);
     const skip = labelled
@@ -93,20 +110,23 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     let rest = 0;
     if ((!people.name || fuller) && !/@/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
       const match = NAME_LINE.exec(text);
-      const found = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
-      if (match && found && !TITLE_WORDS.test(found.value)) {
-        people.name = found;
+      const name = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
+      if (match && name && !TITLE_WORDS.test(name.value)) {
+        people.name = name;
         rest = match[0].length;
         named = index;
       }
     }
-    if (people.organisation || LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
-    const organisation = organisationIn(text.slice(rest), start + rest, (words) => ORG_WORDS.test(words));
-    if (organisation) people.organisation = organisation;
-    else if (named >= 0 && index - named <= (titled ? 2 : 1)) likely ??= organisationIn(text.slice(rest), start + rest, likelyOne);
+    if (LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
+    const near = named >= 0 && index - named <= (titled ? 2 : 1);
+    found.push(...organisationsIn(text.slice(rest), start + rest, isTown, domain).filter(({ known }) => known || near));
     if (named >= 0 && index > named && TITLE_WORDS.test(text)) titled = true;
   }
-  if (!people.organisation && likely) people.organisation = likely;
+  const best =
+    found.find(({ fact, known }) => known && !DEPARTMENT.test(fact.value)) ??
+    found.find(({ fact }) => !DEPARTMENT.test(fact.value)) ??
+    found[0];
+  if (best) people.organisation = best.fact;
   const email = emailIn(signature);
   if (email) people.email = email;
   const phone = phonesIn(signature, false)[0];

@@ -10,7 +10,7 @@ import { areaNamed } from '../places/names.ts';
 export type PersonFact = { value: string; start: number; end: number };
 
 /** One to four capitalised words, with particles between them. */
-export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt)\.\s)?\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|Ó|Ní|Nic|Uí|Mac)\s){0,2}\p{Lu}(?:\.(?=\s|$)|[\p{L}'-]{1,20})){0,3}`;
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s)?(?:\p{Lu}\.\s?){0,2}\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|Ó|Ní|Nic|Uí|Mac)\s){0,2}\p{Lu}(?:\.(?=\s|$)|[\p{L}'-]{1,20})){0,3}`;
 /** Capitalised words with "of", "and" or "&" between them. */
 export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|des|van|der|und|et|y|für|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
 
@@ -24,14 +24,14 @@ export const ORG_FOR_CERTAIN =
 export const ORG_OF =
   /\b(?:Association|Society|School|Institute|College|University|Academy|Guild|Federation|Board|Department|Friends|Church|Museum) of (?:the )?\p{Lu}/u;
 export const TITLE_WORDS =
-  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|responsable|chargée? de|directrice|directeur|président|présidente|secrétaire|leiter|leiterin|leitung|geschäftsführer|geschäftsführerin|vorstand|vorsitzende|vorsitzender|obmann|obfrau|referentin|referent|assistenz|directora|gerente|encargad[oa]|presidenta|presidente|coordinadora?|coordinatore|coordinatrice|direttore|direttrice|segretari[oa]|hoofd|projectleider|voorzitter|penningmeester|bestuur|operations|hon|sec|office|(?:events?|jobs|front|crew|bookings?|news) desk)\b/i;
+  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|responsable|chargée? de|directrice|directeur|président|présidente|secrétaire|leiter|leiterin|leitung|geschäftsführer|geschäftsführerin|vorstand|vorsitzende|vorsitzender|obmann|obfrau|referentin|referent|assistenz|directora|gerente|encargad[oa]|presidenta|presidente|coordinadora?|coordinatore|coordinatrice|direttore|direttrice|segretari[oa]|hoofd|projectleider|voorzitter|penningmeester|bestuur|operations|hon|sec|office|conven[eo]r|trustee|kapellmeister|chief of staff|advis[eo]r|(?:events?|jobs|front|crew|bookings?|news) desk)\b/i;
 /** Words with a capital that begin no name. */
 const NOT_NAME =
   /^(?:groete|groetjes|atentamente|amitiés|amities|amicalement|gruss|grüsse|gruesse|servus|tschüss|hälsningar|hilsen|pozdrav|terveisin|bises|bisous|abrazo|abrazos|beijos|slán|hwyl|mahalo|shukran|namaste|shalom|salaam|baci|saluti|cordialmente|distinti|apologies|apology|hugs|blessings|bye|ciao|fingers|hopefully|peace|onwards|correction|update|urgent|thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thu|thurs?|fri|sat|sun|noon|midnight|tomorrow|today|tonight|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|groet|solidarity|text|ring|sms|lg|vg|mfg|gruß|groetjes|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|dp|td|ad|pm|dop|yes|ok|okay|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an|kindly|intern|caller|producer|yours|hope|cheers|reply|answer|groeten|salutations|meilleures|vielen|dank|freundliche|herzliche|quote|message|bitte|danke|bonjour|hallo|hola|buongiorno|liebe|lieber|sehr|guten|salut|beste|hoi|chers|chère|cher|be|been|come|get|right|over|out|voicemail|voice|message|missed|note|inquiry|enquiry|reminder|here|there|hmu|lmk|see|bring|pack|wrap|doors|photos?|stills|sound|audio|stream|livestream|edit|shoot|film|filming|two|three|one|both|each|every|short|long|back|again|photographer|videographer|herzlich|herzlichst|herzliche|nothing|something|someone|somebody|nobody|anybody|woman|man|lady|gentleman|anyone|everyone|everything|people|folks|guys|team|mate|love|gratefully|wearily|warmly|faithfully|sincerely|respectfully|fondly|ask|apply|send|write|meet|park|enter|use|rang|happy|merry|quick|big|new|mother's|luv|thks|tks|thnx|thanx|tnx|ha|haha|lol|parking|lunch|dinner|breakfast|food|drinks?|meals?|travel|accommodation|hotel|mileage|expenses|cash|fees?|terms|gear|tripod|dress|smart|black|access|father's|valentine's)$/i;
 
 /** Two to six words with capitals and nothing else: what an organisation without a telling word looks like beside its writer's name. */
 const CAPITALS =
-  /^(?:the )?\p{Lu}[\p{L}'&-]*(?:\s(?:of|and|&|for|the|de|la|für|und|der|des|du|et|y|van|voor|di|della|per|\p{Lu}[\p{L}'&.-]*|&)){1,5}$/u;
+  /^(?:the )?\p{Lu}[\p{L}'&-]*(?:\s(?:(?:de|du|des|di|del) \p{Ll}+ (?=d)|(?:\p{Ll}{1,3}|from|para|pour|voor|over|into|with)\s|&\s){0,2}(?:\p{Lu}[\p{L}'&.-]*|(?:\p{Ll}|dell)'\p{Lu}[\p{L}'-]*|e\.\s?V)){1,6}$/u;
 const STREET_WORDS = /\b(?:street|st|avenue|ave|road|rd|lane|drive|square|court|place|highway|box)\.?$/i;
 
 /** True for a phrase that can be an organisation's name where one is expected. */
@@ -39,6 +39,7 @@ export const mayBeOrganisation = (words: string): boolean =>
   CAPITALS.test(words) &&
   words.length <= 60 &&
   !TITLE_WORDS.test(words) &&
+  !/\s(?:in|at|near|on|by) \S+$/.test(words) &&
   (words.includes('&') || !STREET_WORDS.test(words)) &&
   !namesArea(words);
 
@@ -63,9 +64,13 @@ const OCCASION_NAME =
 const INITIALISM =
   /^(?:VAT|GST|HST|PST|TBC|TBA|TBD|RSVP|ASAP|EOD|COB|AGM|PTA|CEO|AV|PA|USA|UK|US|EU|OK|FYI|PLS|LMK|HMU|TY|MN|WI|NY|CA|BC|AB|ON|NSW|QLD|VIC)(?:\s|$)/;
 
+/** "Prof.", "Sr", "Captain" before a name of two words and more; before one word it belongs to it: "Mrs Whitwam". */
+const FORM =
+  /^(?:(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor|Rev|Revd|Fr|Father|Sr|Sister|Br|Brother|Capt|Captain|Lt|Major|Sgt|Supt|Insp|Cllr|Sir|Dame|Herr|Frau|Mag|Mme|Sra|Dott|Coach|Pastor|Chief|Whaea|Matua)\.?\s)+(?=\p{Lu}[\p{L}.'-]*\s+\p{L})/u;
+
 /** A name, unless it begins with a word that begins none or is too long for one. */
 export function nameFrom(written: string, start: number): PersonFact | undefined {
-  const form = /^(?:Mr|Mrs|Ms|Miss)\.?\s/.exec(written)?.[0].length ?? 0;
+  const form = FORM.exec(written)?.[0].length ?? 0;
   const fact = trimmed(written.slice(form).replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$/g, ''), start + form);
   const first = fact.value.split(/\s/)[0] ?? '';
   if (
