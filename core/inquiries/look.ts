@@ -8,7 +8,7 @@ import { placesNamed } from '../places/search.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
 import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
-import { strayMonth } from './dates/stray-month.ts';
+import { monthBeside, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
@@ -77,8 +77,10 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const stray = strayMonth(tokens, found);
   const sequences = found.map((sequence) => {
     const start = tokens[sequence.first]?.start ?? 0;
-    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month, stray };
-    return { sequence, resolved: resolve(sequence, seen), start, end: tokens[sequence.next - 1]?.end ?? 0 };
+    const end = tokens[sequence.next - 1]?.end ?? 0;
+    const near = month ?? monthBeside(body, tokens, sequence, found, today);
+    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
+    return { sequence, resolved: resolve(sequence, seen), start, end };
   });
   const amounts = amountsIn(body);
   const phones = phonesIn(body, true);

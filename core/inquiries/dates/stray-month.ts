@@ -2,6 +2,7 @@
  * The month of a day that is written without one: "the Saturday of the May long weekend (the 22nd)".
  */
 import { monthWord } from '../words.ts';
+import { sentenceAround } from '../parts/sentences.ts';
 import type { Tokens } from './pieces.ts';
 import type { Sequence } from './sequences.ts';
 
@@ -15,4 +16,29 @@ export function strayMonth(tokens: Tokens, found: readonly Sequence[]): number |
     months.add(month);
   }
   return months.size === 1 ? [...months][0] : undefined;
+}
+
+/** The one month of the other dates of a sentence, where the weekdays of numbered days fit into it: "Friday the 4th, Saturday the 5th and the day itself, Sunday 6 February". */
+export function monthBeside(
+  text: string,
+  tokens: Tokens,
+  sequence: Sequence,
+  found: readonly Sequence[],
+  today: Temporal.PlainDate,
+): number | undefined {
+  const atoms = sequence.items.map(({ atom }) => atom);
+  const [start, end] = [tokens[sequence.first]?.start ?? 0, tokens[sequence.next - 1]?.end ?? 0];
+  if (atoms.length === 0 || atoms.some(({ day, weekday, month }) => day === undefined || weekday === undefined || month !== undefined))
+    return undefined;
+  const sentence = sentenceAround(text, start, end);
+  const beside = found.filter(({ first }) => (tokens[first]?.start ?? 0) >= sentence.start && (tokens[first]?.start ?? 0) < sentence.end);
+  const months = new Set(beside.flatMap(({ items }) => items.flatMap(({ atom }) => atom.month ?? [])));
+  const [month] = months;
+  if (month === undefined || months.size > 1) return undefined;
+  const year = month < today.month ? today.year + 1 : today.year;
+  const fits = atoms.every(({ day, weekday }) => {
+    const date = Temporal.PlainDate.from({ year, month, day: day ?? 1 }, { overflow: 'constrain' });
+    return date.day === day && date.dayOfWeek === weekday;
+  });
+  return fits ? month : undefined;
 }

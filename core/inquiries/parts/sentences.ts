@@ -8,6 +8,9 @@ const ABBREVIATION =
   /(?:^|[\s.(])(?:[ap]\.?m|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thur?s?|fri|sat|sun|no|st|ste|approx|vs|mr|mrs|ms|dr|e\.g|i\.e|etc|incl|ca|min|max|hrs?|\p{L})$/iu;
 /** A line that ends before this column was ended by its writer, not by a mail program. */
 const WRAP_COLUMN = 55;
+/** A line of a list of days. */
+const OF_A_DAY =
+  /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mié|jue|vie|sáb|dom)\p{L}{0,9}[.,]?\s(?:\d|\p{Lu}\p{Ll}{2,8}\.?\s\d)/iu;
 /** Longest stretch that is looked through on either side. */
 const REACH = 240;
 
@@ -32,7 +35,9 @@ function endsAt(text: string, at: number): boolean {
   const nextEnd = text.indexOf('\n', at + 1);
   const next = text.slice(at + 1, nextEnd === -1 ? at + 200 : Math.min(nextEnd, at + 200)).trim();
   if (next === '' || line === '') return true;
-  return line.length < WRAP_COLUMN || /^(?:[-+>]\s|\d{1,2}[.)]\s|[\p{L} ]{2,24}:)/u.test(next);
+  return (
+    line.length < WRAP_COLUMN || (OF_A_DAY.test(line) && OF_A_DAY.test(next)) || /^(?:[-+>]\s|\d{1,2}[.)]\s|[\p{L} ]{2,24}:)/u.test(next)
+  );
 }
 
 /** The sentence around a stretch of text, at most `REACH` characters to either side. */

@@ -59,10 +59,29 @@ export const allAside = ({ text }: Scene, candidates: readonly DateMention[]): b
   candidates.length > 0 && candidates.every((mention) => isAside(text, mention, []));
 
 /** The dates without those that are told for another reason, where dates with a day of the month are left. */
-export function withoutAsides({ text }: Scene, candidates: readonly DateMention[]): DateMention[] {
+/** Days that hold no more, as days of a month or as whole runs: "the bishop can't do the 12th" takes "12 August" away, "Nov 5-8 is off" the same run in the mail below. */
+function goneDays({ text, dates }: Scene): string[] {
+  return dates.slice(0, MOST_DATES).flatMap(({ said, past, start, readings, sequence, explicit }) => {
+    const before = BEFORE.test(text.slice(Math.max(0, start - 60), start));
+    if (!before && !(past && said === 'past')) return [];
+    if (explicit) return [readings.join()];
+    const [only, ...more] = sequence.items;
+    return only?.atom.day !== undefined && more.length === 0 ? [String(only.atom.day).padStart(2, '0')] : [];
+  });
+}
+const MOST_DATES = 60;
+
+export function withoutAsides(scene: Scene, candidates: readonly DateMention[]): DateMention[] {
+  const { text } = scene;
   const numbered = candidates.filter(({ explicit, sequence }) => explicit || sequence.items.some(({ atom }) => atom.day !== undefined));
   if (numbered.length < 2 || new Set(numbered.map(({ readings }) => readings.join())).size < 2) return [...candidates];
   const firsts = numbered.flatMap(({ readings }) => readings[0]?.slice(0, 1) ?? []);
-  const asides = numbered.filter((mention) => isAside(text, mention, firsts));
+  const gone = goneDays(scene);
+  const asides = numbered.filter(
+    (mention) =>
+      isAside(text, mention, firsts) ||
+      (mention.readings[0]?.length === 1 && gone.includes(mention.readings[0][0]?.slice(8) ?? '')) ||
+      gone.includes(mention.readings.join()),
+  );
   return asides.length < numbered.length ? candidates.filter((mention) => !asides.includes(mention)) : [...candidates];
 }

@@ -24,6 +24,11 @@ const OF_JOB = anyOf(`
 /** "third, are you free": whatever stands before it, I am asked about the date. */
 const ASKS_ME = /\b(?:are|r|can|could|would|will|do|is|have|got) (?:you|u|ya|your)\b/i;
 
+const IS_ON =
+  /^[\s"'(-]*(?:(?:and|but|so|also)[\s,:]+)*(?:the|our|it's our)\s(?:\p{L}+\s){1,3}(?:is|are|will be|takes place)\s(?:on\s)?(?:the\s)?$/iu;
+const NO_OCCASION =
+  /\b(?:deadline|term|holiday|holidays|birthday|closing|cut-?off|due|payment|invoice|meeting|decision|committee|board|office|leave|hike|anniversary|exams?|posters?|tickets?|photographer|videographer|builders?|school)\b/i;
+
 /** True for a date that is told of something that is neither the occasion nor the work. */
 export function ofSomethingElse(text: string, { start, end }: Where): boolean {
   const sentence = sentenceAround(text, start, end);
@@ -31,6 +36,8 @@ export function ofSomethingElse(text: string, { start, end }: Where): boolean {
   if (lead.length > 90) return false;
   if (DID_ON.test(lead)) return true;
   if (ASKS_ME.test(lead)) return false;
+  // "The induction is Friday": what is on a day may be the job; a deadline is not.
+  if (IS_ON.test(lead) && !NO_OCCASION.test(lead)) return false;
   const subject = STATED.exec(lead)?.[1];
   if (subject === undefined) return false;
   if (/^(?:my|his|her)\b.*\b(?:birthday|anniversary|holidays?|leave)\s$/i.test(subject)) return true;

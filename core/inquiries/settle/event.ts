@@ -58,6 +58,8 @@ export function eventDays(scene: Scene): EventDays {
       choices: [...aside, ...main].flatMap(({ readings }) => readings).slice(0, 4),
       doubt: 'several',
     };
+  if (roughly && allAside(scene, main))
+    return { dates: [], where: [...main], choices: main.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
   const near = main === explicit ? rivalOf(main, later) : undefined;
   if (near) return near;
   const clash = weekdaysAgainst(main, weekdays);

@@ -4,6 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
+import { consecutive } from './pointed.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 const MOST_MENTIONS = 60;
@@ -56,7 +57,7 @@ const LABEL =
   /(?:^|\n|[.;:]\s)[\s*+-]*(?:your (?:days?|dates?|part|shifts?)|what (?:we|i|they) need (?:from|of) you|video(?: is)?(?: required| needed| wanted| days?| dates?)?(?: on| for)?|(?:dates?|days?) \(video\)|for video|to be filmed|which of these is filmed|needed|you|you,? kit|for you)\s?(?::|-|\u2013|\s{2,})?\s*(?:the [\p{L}\s]{2,24}, )?$/iu;
 /** "so it's the Saturday", "what's left for us is Sunday 19 March", "The part that's for you is" */
 const LEFT =
-  /\b(?:(?:so|and so),? (?:for you )?(?:it's|it is|that's|one shooting day,? on)|(?:what's|what is|that|part that's|bit that's|all that's|the one) (?:left |still open |open |for you|yours|for us)[^.;]{0,16}\bis|makes it|leaves(?: us)?(?: with)?|you(?:'d|'ll) be (?:filming|with us|needed)(?: on| for)?|you're with us(?: on| for)?|(?:the )?(?:moment|part|bit|day|one|event|thing)s? (?:that's )?to be (?:filmed|recorded|covered)(?: is| are)|(?:filmed|recorded|on video|captured|covered) is|has chosen|have chosen|settled on|only runs on|only in use on)\s(?:only |just )?(?:on )?(?:(?:the|[\p{L}\s]{3,30} on) )?$/iu;
+  /\b(?:as of (?:now|today|yesterday|last night|this morning),? it(?:'s| is)|(?:so|and so),? (?:for you )?(?:it's|it is|that's|one shooting day,? on)|(?:what's|what is|that|part that's|bit that's|all that's|the one) (?:left |still open |open |for you|yours|for us)[^.;]{0,16}\bis|makes it|leaves(?: us)?(?: with)?|you(?:'d|'ll) be (?:filming|with us|needed)(?: on| for)?|you're with us(?: on| for)?|(?:the )?(?:moment|part|bit|day|one|event|thing)s? (?:that's )?to be (?:filmed|recorded|covered)(?: is| are)|(?:filmed|recorded|on video|captured|covered) is|has chosen|have chosen|settled on|only runs on|only in use on)\s(?:only |just )?(?:on )?(?:(?:the|[\p{L}\s]{3,30} on) )?$/iu;
 const LEAD_WANTED =
   /\b(?:what|which|all|bit|part)\b[^.;!?\n]{0,50}\b(?:filmed|recorded|film|record|on video|captured|cover)\b[^.;!?\n]{0,12}\bis\b[^.;!?\n]{0,60}$/iu;
 /** "that's where you come in", "is the one with" */
@@ -78,6 +79,12 @@ const JOINS =
 const COUNTED =
   /\b(two|three|four|five|six|[2-6])\s(?:(?:[\p{L}]+ )?days|mornings|afternoons|evenings|nights|dates|shows?|sessions|hearings|events|things|of them|of these)\b/giu;
 const LAST_OF = /\bthe (first|last) (two|three|one) (?:are|is) (?:yours|for you|open|what)\b/i;
+/** "on day 2 and day 3 only", "only on day two", "for you it's day 1 alone" */
+const DAY_NUMBERS =
+  /\bdays? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:on )?(?:day )?(\d|one|two|three))?,? (?:only|alone)\b|\b(?:only|just) (?:on |for |need you (?:on |for )?|want you (?:on |for )?)?days? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:day )?(\d|one|two|three))?\b/i;
+const dayNumbers = (text: string): number[] =>
+  (DAY_NUMBERS.exec(text)?.slice(1) ?? []).flatMap((word) => (word === undefined ? [] : [numberOf(word)]));
+const STARRED = /\b(?:starred|asterisk(?:ed)?|with an? star)\b/i;
 const numbers = ['', 'one', 'two', 'three', 'four', 'five', 'six'];
 const numberOf = (word: string): number => (/\d/.test(word) ? Number(word) : numbers.indexOf(word.toLowerCase()));
 
@@ -87,8 +94,12 @@ type Marks = {
   /** Told to be wanted. */
   told: Set<string>;
   no: Set<string>;
+  /** Told with "except". */
+  except: Set<string>;
   yes: Set<string>;
   strong: Set<string>;
+  /** Days of rows of which nothing is told. */
+  quiet: Set<string>;
   /** Days of rows, in their order. */
   rows: Set<string>;
 };
@@ -141,12 +152,23 @@ function beside(text: string, mention: Where, previous: Where | undefined, next:
 
 function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly string[]): Marks {
   const { text } = scene;
-  const marks: Marks = { only: new Set(), told: new Set(), no: new Set(), yes: new Set(), strong: new Set(), rows: new Set() };
+  const marks: Marks = {
+    only: new Set(),
+    told: new Set(),
+    no: new Set(),
+    except: new Set(),
+    yes: new Set(),
+    strong: new Set(),
+    quiet: new Set(),
+    rows: new Set(),
+  };
   let before: Set<string> | undefined;
   for (const [at, mention] of mentions.entries()) {
     const days = meant(mention, known);
     const previous = mentions[at - 1];
-    const joined = previous && before && JOINS.test(text.slice(previous.end, Math.min(mention.start, previous.end + 60)));
+    const between = text.slice(previous?.end ?? mention.start, mention.start);
+    const under = before === marks.told && /^[^\n]{0,160}\n\s*$/.test(between);
+    const joined = previous && before && (under || (between.length <= 60 && JOINS.test(between)));
     const inherited = joined ? before : undefined;
     before = undefined;
     if (days.length === 0 || days.length === known.length) continue;
@@ -169,7 +191,7 @@ function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly
       for (const day of days) set.add(day);
     };
     if (row) add(marks.rows);
-    if (EXCEPT.test(lead)) add(marks.no);
+    if (EXCEPT.test(lead)) add(marks.except);
     else if (only && !denied) add((before = marks.only));
     else if (told && !denied) add((before = marks.told));
     else if (inherited) add((before = inherited));
@@ -177,6 +199,7 @@ function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly
     else if (row && STRONG.test(rest)) add(marks.strong);
     else if (refused) add(STILL_MINE.test(rest) ? marks.yes : marks.no);
     else if ((row ? MINE : MINE_SAID).test(rest)) add(marks.yes);
+    else if (row) add(marks.quiet);
   }
   return marks;
 }
@@ -196,7 +219,7 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   const all = [...candidates, ...ofRows].filter(({ readings, doubt, explicit }) => explicit && readings.length === 1 && !doubt);
   const known = [...new Set([...settled.dates, ...all.flatMap(({ readings }) => readings[0] ?? [])])].sort();
   const mentions = scene.dates.slice(0, MOST_MENTIONS).filter(({ said, by }) => said !== 'reply' && (!by || said === 'wrap'));
-  const { only, told, no, yes, strong, rows } = marksOf(scene, mentions, known);
+  const { only, told, no, except, yes, strong, quiet, rows } = marksOf(scene, mentions, known);
   const decide = (days: Iterable<string>): EventDays | undefined => {
     const dates = [...days].sort();
     const dropped = known.filter((day) => !dates.includes(day));
@@ -210,10 +233,15 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
     dropped: [],
   });
   const wanted = new Set([...strong, ...told, ...yes]);
-  const refused = [...no].filter((day) => !wanted.has(day) && !only.has(day));
+  const refused = [...no].filter((day) => !wanted.has(day) && !only.has(day) && !quiet.has(day));
+  if (except.size > 0 && !several && consecutive(settled.dates)) return decide(known.filter((day) => !except.has(day)));
+  const counts = dayNumbers(text).flatMap((number) => settled.dates[number - 1] ?? []);
+  if (counts.length > 0 && only.size === 0) return decide(counts);
+  if (only.size > 0 && told.size > 0) return decide(new Set([...only, ...told]));
   if (only.size > 0) return [...strong].every((day) => only.has(day)) ? decide(only) : open();
   if (told.size > 0) return [...strong, ...yes].every((day) => told.has(day)) ? decide(told) : open();
   if (strong.size > 0 && rows.size > strong.size && [...yes].every((day) => strong.has(day))) return decide(strong);
+  if (STARRED.test(text) && rows.size > 1 && strong.size === 0 && !/^\s*\*/m.test(text)) return open();
   const last = LAST_OF.exec(text);
   if (last && rows.size > 1) {
     const count = numberOf(last[2] ?? '');
@@ -224,13 +252,18 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   const counted = [...text.matchAll(COUNTED)].some(([, count]) => numberOf(count ?? '') === rows.size);
   if (rows.size > 1 && rows.size < known.length && counted && refused.length === 0) return decide(rows);
   if (refused.length > 0) {
-    const rest = known.filter((day) => !refused.includes(day) && (rows.size < 2 || rows.has(day)));
-    return rest.length > 0 && rest.every((day) => wanted.has(day) || rows.has(day)) ? decide(rest) : open();
+    const rest = known.filter(
+      (day) => !refused.includes(day) && (rows.size < 2 || rows.has(day)) && (several || settled.dates.includes(day) || wanted.has(day)),
+    );
+    const silent = rest.filter((day) => !wanted.has(day));
+    return rest.length > 0 && (silent.length === 0 || (!several && silent.length === rest.length && rest.every((day) => rows.has(day))))
+      ? decide(rest)
+      : open();
   }
   if (strong.size > 0 && rows.size > strong.size) return decide(strong);
   if (several && rows.size > 1 && [...rows].every((day) => wanted.has(day)) && ALL_OF.test(text))
     return { dates: [...rows].sort(), where: settled.where, choices: [], dropped: [] };
-  if (several && rows.size > 2 && wanted.size > 1 && wanted.size < known.length)
+  if ((several || !consecutive(settled.dates)) && rows.size > 2 && wanted.size > 1 && wanted.size < known.length)
     return wanted.size === 2 && BOTH.test(text) ? decide(wanted) : open();
   return undefined;
 }

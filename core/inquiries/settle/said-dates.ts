@@ -17,6 +17,8 @@ const BY_SOMEBODY =
 /** "in der Nacht von Freitag auf Samstag": one night that runs over midnight. */
 const NIGHT_OF =
   /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
+const SETTING_UP =
+  /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep\w*|rehears\w*|get-?in|bump-?in|aufbau|montage|montaje|allestimento|opbouw)\b/i;
 const INTO = /\s(?:to|into|going into|au|auf(?: den)?|al|op|on)\s|[-\u2013/]/i;
 /** "Graag voor 1 november een reactie" */
 const BEFORE_DATE = /(?<!\p{L})(?:voor|vóór|tegen|avant(?: le)?|antes del?|bis(?: zum)?|prima del?|entro(?: il)?|until|till)\s$/iu;
@@ -125,6 +127,11 @@ export function sayDates(
         before,
       };
     const latest = AT_LATEST.test(text.slice(item.end, item.end + 28));
+    // A run of whole days is no call, but where it is for setting up.
+    const cue =
+      hit.cue === 'call' && item.resolved.explicit && (item.resolved.readings[0]?.length ?? 0) > 1 && !SETTING_UP.test(lead)
+        ? 'event'
+        : hit.cue;
     const answer = BEFORE_DATE.test(lead) && ANSWER_AFTER.test(text.slice(item.end, item.end + 60));
     const night = overnight(text, item);
     const by = latest || answer || (BY.test(before) && !BY_SOMEBODY.test(before) && hit.cue !== 'call');
@@ -139,7 +146,7 @@ export function sayDates(
           ? 'reply'
           : by
             ? closing(text, item, hit.cue)
-            : (rowKind(text, item) ?? hit.cue),
+            : (rowKind(text, item) ?? cue),
       weak: hit.weak === true,
       by,
       before,

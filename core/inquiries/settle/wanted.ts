@@ -13,6 +13,7 @@ const ONE = '(?:night|day|evening|one|show|date|performance|session)';
 const ONLY = new RegExp(
   [
     String.raw`\b(?:only|just|really just|it's just) (?:on |for )?(?:the )?(${NTH})(?: ${ONE}\b|\s?[.;!?](?!\d))`,
+    String.raw`\b(?:only|just) (?:[a-z']+ ){1,4}(?:on|for|to) the (${NTH}) ${ONE}\b`,
     String.raw`\b(?:on|for) the (${NTH}) ${ONE} only\b`,
     String.raw`\b(?:to come|want you|need you|like you|have you|you'd be with us|you're with us) (?:in )?(?:only |just )?(?:on|for) (?:only |just )?the (${NTH}) ${ONE}\b`,
     String.raw`\bthe (${NTH}) ${ONE} (?:should |to |needs? to |must )?(?:be )?(?:filmed|recorded|covered|captured|photographed|streamed|livestreamed)\b`,
