@@ -23,7 +23,7 @@ import { daysOf, daysSaid } from './settle/days.ts';
 import { eventDays } from './settle/event.ts';
 import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
-import { detailsOf, type EventDays, type Where } from './settle/scene.ts';
+import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
 
@@ -164,7 +164,7 @@ export function readInquiry(input: ReadInput): Reading {
   const noAmount = takenBy([...dates, ...times, ...phones]);
   const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
     // An edit is one job, however many days it takes.
-    days: fields.days ?? (fields.role === 'edit only' || alternatives(event) ? 1 : undefined),
+    days: fields.role === 'edit only' ? 1 : fields.start === undefined ? undefined : fields.days,
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
@@ -191,7 +191,8 @@ export function readInquiry(input: ReadInput): Reading {
   }
 
   if (things.length > 0) {
-    fields.deliverables = things.map(({ value }) => value);
+    // As the sender wrote them: dashes and all.
+    fields.deliverables = things.map(({ start, end }) => input.text.slice(plain.from(start), plain.from(end - 1) + 1).replace(/\s+/g, ' '));
     point('deliverables', ...things);
   }
 
@@ -203,10 +204,6 @@ export function readInquiry(input: ReadInput): Reading {
     ...(place.found ? { placeFound: placeOf(place.found) } : {}),
   };
 }
-
-/** True where one of several single days is meant. */
-const alternatives = ({ dates, choices }: EventDays): boolean =>
-  dates.length === 0 && choices.length > 1 && choices.every((choice) => choice.length === 1);
 
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
   if (why === 'amount') return 'Which amount do they mean?';

@@ -5,7 +5,7 @@
 /** Currencies by country, where people hire for events: ISO 4217 list one. */
 const byCountry = new Map<string, string>();
 const table =
-  'US USD,CA CAD,GB GBP,IE EUR,AU AUD,NZ NZD,DE EUR,FR EUR,ES EUR,IT EUR,NL EUR,BE EUR,AT EUR,PT EUR,FI EUR,GR EUR,LU EUR,EE EUR,LV EUR,LT EUR,SK EUR,SI EUR,HR EUR,MT EUR,CY EUR,CH CHF,LI CHF,SE SEK,NO NOK,DK DKK,IS ISK,PL PLN,CZ CZK,HU HUF,RO RON,BG EUR,RS RSD,UA UAH,TR TRY,IL ILS,AE AED,SA SAR,QA QAR,EG EGP,MA MAD,ZA ZAR,NG NGN,KE KES,GH GHS,IN INR,PK PKR,BD BDT,LK LKR,NP NPR,TH THB,VN VND,MY MYR,SG SGD,ID IDR,PH PHP,HK HKD,TW TWD,CN CNY,JP JPY,KR KRW,MX MXN,BR BRL,AR ARS,CL CLP,CO COP,PE PEN,UY UYU,CR CRC,PA USD,EC USD,SV USD,PR USD,GU USD,JM JMD,BS BSD,BB BBD,TT TTD,BM BMD,FJ FJD';
+  'US USD,CA CAD,GB GBP,IE EUR,AU AUD,NZ NZD,DE EUR,FR EUR,ES EUR,IT EUR,NL EUR,BE EUR,AT EUR,PT EUR,FI EUR,GR EUR,LU EUR,EE EUR,LV EUR,LT EUR,SK EUR,SI EUR,HR EUR,MT EUR,CY EUR,CH CHF,LI CHF,SE SEK,NO NOK,DK DKK,IS ISK,PL PLN,CZ CZK,HU HUF,RO RON,BG EUR,RS RSD,UA UAH,TR TRY,IL ILS,AE AED,SA SAR,QA QAR,EG EGP,MA MAD,ZA ZAR,NG NGN,KE KES,GH GHS,IN INR,PK PKR,BD BDT,LK LKR,NP NPR,TH THB,VN VND,MY MYR,SG SGD,ID IDR,PH PHP,HK HKD,TW TWD,CN CNY,JP JPY,KR KRW,MX MXN,BR BRL,AR ARS,CL CLP,CO COP,PE PEN,UY UYU,CR CRC,PA USD,EC USD,SV USD,PR USD,GU USD,JM JMD,BS BSD,BB BBD,TT TTD,BM BMD,FJ FJD,NA NAD,BW BWP';
 for (const entry of table.split(',')) {
   const [country = '', currency = ''] = entry.split(' ');
   byCountry.set(country, currency);
@@ -29,6 +29,7 @@ const dollars = new Set([
   'TTD',
   'BMD',
   'FJD',
+  'NAD',
   'UYU',
 ]);
 const krona = new Set(['SEK', 'NOK', 'DKK', 'ISK']);
@@ -63,6 +64,12 @@ const sure = new Map<string, string>([
   ['FRANKEN', 'CHF'],
   ['FRANCHI', 'CHF'],
   ['FR', 'CHF'],
+  ['N$', 'NAD'],
+  ['FJ$', 'FJD'],
+  ['RM', 'MYR'],
+  ['RINGGIT', 'MYR'],
+  ['P', 'BWP'],
+  ['PULA', 'BWP'],
   ['₹', 'INR'],
   ['YEN', 'JPY'],
   ['RAND', 'ZAR'],
@@ -91,7 +98,7 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
     if (mark === '$' || /^(?:DOLLARS?|BUCKS)$/.test(mark)) return dollars.has(currency);
     if (mark === 'QUID') return currency === 'GBP' || currency === 'EUR';
     if (mark === '¥') return currency === 'JPY' || currency === 'CNY';
-    if (/^(?:KRONOR|KRONER)$/.test(mark)) return krona.has(currency);
+    if (/^(?:KRONOR|KRONER|KR)$/.test(mark)) return krona.has(currency);
     if (/^(?:RS|RUPEES)$/.test(mark)) return rupee.has(currency);
     return false;
   };

@@ -7,6 +7,8 @@ import { currenciesFor } from '../money/currency.ts';
 import type { Amount } from '../money/find.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { phrases } from '../phrases.ts';
+import { standings } from './other-prices.ts';
+import { paidPer, TIMES_DAYS } from './paid-per.ts';
 import type { Where } from './scene.ts';
 
 type Budget = z.infer<typeof BudgetSchema>;
@@ -14,63 +16,66 @@ type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'a
 
 const OFFERED =
   /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|we have|i have|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok)\b/gi;
+/** Words that are said of any amount; "flights, around $400" is no offer for them. */
+const LOOSE = /^(?:around|about|roughly|approx|got|up to|max(?:imum)?|cap(?:ped)?|flat|total|all[- ]in|is that ok|money)$/i;
 /** The words before an amount that make it an offer: a word for pay, somebody who can give so much, a purse that holds it. */
 const STRONG = new RegExp(
   `${phrases(
     `
-    budget | budgeted | day-rate | our/the rate | rate is/of/: | pay/pays/paying | fee | honorarium | offer/offers/offering | allocated | set aside | would
+    there's | there_is | budget | budgeted | day-rate | our/the rate | rate is/of/: | pay/pays/paying | fee | honorarium | offer/offers/offering | allocated | set aside | would
     {able} be? only? do/go/offer/afford/pay/give/manage/stretch/run/spend/find/spare
-    {purse} ... has/have/had/covers/cover/allows/allow/approved/agreed/gives/give/stretches/runs/goes/is/got/voted/released | {purse} :
+    {purse} ... has/have/had/covers/cover/allows/allow/approved/agreed/gives/give/gave/giving/put/stretches/runs/goes/is/got/voted/released | {purse} :
     this year/time it's/it_is/is/we_have/we_can/we've | same ... as last year/time
   `,
     {
       able: `can | could | able to | willing to | happy to | prepared to | allowed to | authorised to | authorized to`,
-      purse: `grant | fund | funds | funding | kitty | pot | purse | committee | board | trustees | council | client | treasurer | society | parish | family | parents | school`,
+      purse: `grant | fund | funds | funding | kitty | pot | purse | committee | board | trustees | council | client | treasurer | society | sponsor | sponsors | parish | family | parents | school`,
     },
   )}|\\brate:`,
   'i',
 );
 const STRONG_AFTER =
   /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|do\b|cover (?:it|that|this)|work\b)/i;
-const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
-const JOB_AFTER =
-  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|all (?:two|three|four|five))\b)/i;
-const RATE_WORDS =
-  /(?<!half[- ])\b(?:day[- ]rate|daily rate|tagessatz|tagesgage|tarif journalier|tarifa diaria|dagtarief|tariffa giornaliera)\b/i;
-const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
-/** "2 days at", "3 x"; and after the amount "x 2 days" */
-const TIMES_DAYS = /(?:\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
-const DAYS_TIMES = /^\s?[x×]\s?(?:\d|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|raised?|raising|prize(?: money| fund| pot)?|donat\w*|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor\w*|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
-  /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
+  /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
 const PAST_PRICE =
-  /\b(?:last (?:year|time|month)|previous\w*|used to|costs? us|charged|charges us|(?:he|she|they) charges?|paid(?=[^,]*$)|spent|quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
+  /\b(?:last (?:year|time|month)(?!'s (?:rate|fee|level|price|money))|previous\w*|used to|costs? us|charged|charges us|(?:he|she|they) charges?|paid(?=[^,]*$)|spent|(?<!as )quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
 const STILL_OFFERED =
-  /\b(?:now|again|can (?:do|go|offer|pay)|(?:but|so|now|this (?:year|time)),? (?:\w+ ){0,2}(?:we|i|they|it|this)(?:'\w+)?)\b/i;
-const STILL_OFFERED_AFTER = /^[^.?!;]{0,16}\b(?:now|this (?:year|time))\b/i;
+  /\b(?:now|again|can (?:do|go|offer|pay)|(?:but|so|now|this (?:year|time)),? (?:\w+ ){0,2}(?:we|i|they|it|this|there|you)(?:'\w+)?)\b/i;
+const STILL_OFFERED_AFTER =
+  /^[^.?!;]{0,16}\b(?:now|this (?:year|time))\b|^[^.?!;]{0,30}[.!;,]\s(?:and |so )?(?:the |it's )?same (?:again|for you|this|money|now)\b/i;
 const NOT_WANTED_AFTER =
-  /^(?:[^.?!;]{0,20}\b(?:too (?:much|high|dear|steep|rich|expensive)|elsewhere)|\s(?:last (?:year|time|month)|in 20\d\d)\b)/i;
+  /^(?:[^.?!;]{0,20}\b(?:too (?:much|high|dear|steep|rich|expensive)|elsewhere)|[.,;)]?\s(?:that|which|it) was\b|\s(?:last (?:year|time|month)|in 20\d\d)\b)/i;
 /** "The cake is £300", "the DJ wants", "booths are": what has a price of its own. */
 const HAS_PRICE =
-  /(?:\b(?:the|our|their|an?|my|each|every)\s((?:[\p{L}'-]{1,20}\s){1,3})|(?:^\s*|[.!?;:\n]\s?|,\s|\band\s)(\p{L}{3,20}s\s))(?:costs?|is|was|are|were|is getting|comes? to|sells? for|goes for|wants?|asks?(?: for)?|eat for|starts? at)(?: (?:us|about|around|only|just|nearly|over|from))?\s$/iu;
+  /(?:\b(?:the|our|their|an?|my|each|every)\s((?:[\p{L}'-]{1,20}\s){1,3})|(?:^\s*|[.!?;:\n]\s?|,\s|\band\s)(\p{L}{3,20}s\s)|(?:^\s*|[.!?;:\n]\s?)((?:[\p{L}'-]{1,20}\s){1,3}))(?:costs?|is|was|are|were|is getting|comes? to|sells? for|goes for|wants?|asks?(?: for)?|takes?|took|gets?|wins?|won|earns?|receives?|pockets|eat for|starts? at)(?: (?:us|about|around|only|just|nearly|over|from))?\s$/iu;
+/** "The band's $900", "the cheque's for $20,000" */
+const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:budget|fee|rate|pay|offer|price|figure|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
-/** "We pay our stewards £15" */
+  /\b(?:sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
+/** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
-  /\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
+  /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
+
+/** What is for me: "spend €300 on you", "£275 which is yours", "£300 for the video". */
+const MINE = /\b(?:you(?:'d|'ll| would| will)? (?:get|have|earn|receive)|(?:pay|offer|give|get|spend on) you)(?: \w+){0,2}\s$/i;
+const MINE_AFTER =
+  /^[^.?!;,]{0,24}?\b(?:(?:for|on) (?:you|yourself|the (?:video\w*|film|filming|camera\w*|stream\w*)|video\w*|filming)|(?:which|that|it) (?:is|are) (?:all )?yours|is yours)\b/i;
 
 /** What may follow a number that bears no sign of money: no noun that it would count. */
 const ENDS =
   /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|max\w*|[a-z]+ rate)\b|ish\b)/i;
 const SMALLEST_OFFER = 40;
+/** What an amount gains that follows from others or stands in my row. */
+const MEANT = 3;
 
 /** Where the last match of a pattern ends; -1 where there is none. */
-function lastIndex(pattern: RegExp, text: string): number {
+function lastIndex(pattern: RegExp, text: string, but?: RegExp): number {
   let last = -1;
-  for (const match of text.matchAll(pattern)) last = match.index + match[0].length;
+  for (const match of text.matchAll(pattern)) if (!but?.test(match[0])) last = match.index + match[0].length;
   return last;
 }
 
@@ -90,8 +95,8 @@ function weigh(text: string, amount: Amount, previous: number): number {
     /\b(?:now|again|same[^,.;]{0,30}|this year)$/i.test(told);
   if (past >= 0 && !still) return -1;
   if (ELSE_AFTER.test(after) || NOT_WANTED_AFTER.test(after) || PAYS_OTHERS.test(before)) return -1;
-  const [, named, many] = HAS_PRICE.exec(before) ?? [];
-  const priced = named ?? many;
+  const [, named, many, subject] = HAS_PRICE.exec(before) ?? HAS_PRICE_SHORT.exec(before) ?? [];
+  const priced = named ?? many ?? subject;
   if (priced !== undefined && !PRICE_OF_WORK.test(priced)) return -1;
   const daily = amount.per !== undefined && amount.per !== 'job';
   // A price after a comma is told by its own part of the sentence: "hot lunch, $675/day".
@@ -99,8 +104,9 @@ function weigh(text: string, amount: Amount, previous: number): number {
   const offered = lastIndex(OFFERED, part);
   const otherwise = lastIndex(ELSE, part);
   // "kit fee" ends with a word for an offer and is none.
-  if (otherwise >= 0 && otherwise >= offered) return -1;
-  const strong = STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
+  const mine = MINE.test(part) || MINE_AFTER.test(after);
+  if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine) return -1;
+  const strong = mine || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
   if (amount.mark === undefined && amount.per === undefined && (!strong || !ENDS.test(after))) return -1;
   // Nobody works for the price of a ticket.
   if (!daily && amount.amount < SMALLEST_OFFER && !strong) return -1;
@@ -115,7 +121,7 @@ function weigh(text: string, amount: Amount, previous: number): number {
 
 /**
  * Decide on the offer. Two amounts, two currencies or no unit of time are asked; for a job of one day an amount without a unit is for the job.
- * @param days how many days the job has, where that is known
+ * @param days how many days the job has, where its days are known; without them an amount without a unit is only asked about
  */
 export function budgetOf(
   text: string,
@@ -124,11 +130,15 @@ export function budgetOf(
   { days, ...currencies }: { days: number | undefined; home: string | undefined; place: string | undefined },
 ): BudgetRead {
   let previous = 0;
-  const weighed = amounts.flatMap((amount) => {
-    if (taken(amount) && amount.mark === undefined && amount.per === undefined) return [];
+  const paid = amounts.filter((amount) => !taken(amount) || amount.mark !== undefined || amount.per !== undefined);
+  const standing = standings(text, paid);
+  const weighed = paid.map((amount, index) => {
     const score = weigh(text, amount, previous);
     previous = amount.end;
-    return [{ amount, score }];
+    return {
+      amount: standing[index] === 'sum' && amount.per === undefined ? { ...amount, per: 'job' as const } : amount,
+      score: standing[index] === 'aside' ? -1 : standing[index] === undefined ? score : Math.max(score, 0) + MEANT,
+    };
   });
   // The only price in a message is the offer, unless its words say otherwise; beside prices of other things it must be no small one.
   const prices = weighed.filter(({ amount }) => amount.mark !== undefined);
@@ -138,7 +148,7 @@ export function budgetOf(
   if (!best) return { where: [], choices: [] };
   const { amount } = best;
   const where = [{ start: amount.start, end: amount.end }];
-  const per = perOf(text, amount, days);
+  const per = paidPer(text, amount, days);
   const found = currenciesFor(amount.mark, currencies.home, currencies.place);
   const shaped = (value: number, currency: string | undefined): Budget => ({
     amount: value,
@@ -176,7 +186,10 @@ export function budgetOf(
     };
   const budget = shaped(amount.amount, single);
   if (found.length > 1) return { budget, where, choices: found.map((currency) => shaped(amount.amount, currency)), ask: 'currency' };
-  if (!per) return { budget, where, choices: (['day', 'job'] as const).map((unit) => ({ ...budget, per: unit })), ask: 'per' };
+  if (!per) {
+    const choices = (['day', 'job'] as const).map((unit) => ({ ...budget, per: unit }));
+    return { ...(days === undefined ? {} : { budget }), where, choices, ask: 'per' };
+  }
   return { budget, where, choices: [] };
 }
 
@@ -186,20 +199,6 @@ const sums = (one: Amount, other: Amount, days: number | undefined): boolean =>
 
 /** The unit of time of one of several amounts, where it has one. */
 function perPart(text: string, amount: Amount, days: number | undefined): Pick<Budget, 'per'> {
-  const per = perOf(text, amount, days);
+  const per = paidPer(text, amount, days);
   return per ? { per } : {};
-}
-
-function perOf(text: string, amount: Amount, days: number | undefined): 'day' | 'job' | 'hour' | undefined {
-  if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
-  const sentence = sentenceAround(text, amount.start, amount.end);
-  const around = text.slice(Math.max(sentence.start, amount.start - 60), amount.start);
-  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 50));
-  if (amount.per === 'night' || amount.per === 'event')
-    return days === 1 ? 'job' : amount.per === 'night' && days !== undefined ? 'day' : undefined;
-  if (days !== 1 && /^\seach\b/i.test(after)) return undefined;
-  if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after)) return 'day';
-  if (RATE_WORDS.test(around) || /^\s(?:as a )?day rate|^[^.;?!]{0,42}\bfor the day\b/i.test(after)) return 'day';
-  if (HOUR_WORDS.test(around)) return 'hour';
-  return JOB_WORDS.test(around) || JOB_AFTER.test(after) || days === 1 ? 'job' : undefined;
 }

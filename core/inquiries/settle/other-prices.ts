@@ -1,0 +1,95 @@
+/**
+ * Amounts that another amount sets aside: a rate that was put right, the rows of other people in a table, parts of a sum, a quoted older mail.
+ */
+import type { Amount } from '../money/find.ts';
+import { anyOf } from '../phrases.ts';
+
+/** What amounts tell of one of them: it stands aside, it is the one that is meant, it is what the others come to. */
+type Standing = 'aside' | 'meant' | 'sum' | undefined;
+
+/** "OLD: two days, £1,000", "Before:" at the beginning of a line. */
+const OLD_LINE =
+  /(?:^|\n)[\s>*•-]{0,4}(?:old|before|was|previous(?:ly)?|original(?:ly)?|first version|superseded|cancelled)\b[^\n]{0,160}$/i;
+/** "from £400 to", "it was 900, I got it up to", "£400 should have read" */
+const LED_OLD = /\b(?:from|not|instead of|rather than|was|were|had been|used to be|told (?:you|me)|said)[:,]?(?: \w+){0,2}\s?$/i;
+const THEN_NEW =
+  /^[^?!;\n]{0,60}?(?:\b(?:to|now|is now|it's now|up to|down to|read|make (?:it|that)|call it|they said|(?:is|was|been|went|gone|moved|got it|raised|bumped|put) (?:up|down) to|but (?:it's|it is|we can do|now|i can do))|(?:correct(?:ion|ed)|sorry|actually|rather|no)[,:]?(?: (?:it's|that's|make it))?)\s(?:about |around )?$/i;
+/** "We had said $1,700. For one day it's", "your rate of 20,000 is high; we can offer": the next one holds. */
+const PLANNED =
+  /(?:\b(?:had|have)|'d) (?:\w+ )?(?:budgeted|promised|said|agreed|planned|pencilled|thought)\b[^.?!;\n]{0,40}$|\byour (?:usual |normal |day )?(?:rate|quote|price|fee|quotation)(?: of| is| was)?\s$/i;
+const REPLACED = /\b(?:now|can't|cannot|but|instead|it's|it is|so|we can|we could|offer|would you|is possible)\b[^.?!;\n]{0,30}$/i;
+const MISWRITTEN = /^[^.?!;\n]{0,40}?\b(?:should (?:have )?(?:read|been|be|say|said)|is wrong|was wrong|was a typo)\b/i;
+/** "…, so £250!": what follows from the amounts before it. */
+const CONCLUDES =
+  /(?:\bso|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
+const SUM_SAID = /^[^.?!;\n]{0,24}?\b(?:altogether|in total|total|in all|all told|together|overall|for (?:both|all|everything|the lot))\b/i;
+/** "$550, plus $200 for holding": what comes on top of the offer. */
+const ON_TOP =
+  /(?:\b(?:plus|and (?:another|a further|up to)|with (?:another|a further)|another|a further|an extra)|\+)\s(?:up to |about |around )?$/i;
+/** The row or line that is mine: by me, by a gap in it, by its work. */
+const MY_ROW = [
+  anyOf(`you | your | yours | kit`),
+  anyOf(`open | vacant | tbc | tba | to be confirmed | unfilled | not yet filled | needed | wanted`),
+  anyOf(`video* | camera | cameraman | filming | film | kamera | vidéo | vídeo | vidéaste | filmer`),
+];
+const FEWEST_ROWS = 3;
+const LONGEST_ROW = 160;
+const REACH = 110;
+
+type Line = { text: string; quoted: boolean };
+
+function lineOf(text: string, { start, end }: Amount): Line {
+  const from = text.lastIndexOf('\n', start - 1) + 1;
+  const next = text.indexOf('\n', end);
+  const line = text.slice(Math.max(from, start - LONGEST_ROW), Math.min(next < 0 ? text.length : next, end + LONGEST_ROW));
+  return { text: line, quoted: /^\s?>/.test(text.slice(from, from + 3)) };
+}
+
+const isRow = (line: string): boolean =>
+  line.length <= LONGEST_ROW && (/[|\t]|\s{2,}\S|\s\/\s|:\s|\s[–-]\s/.test(line.trim()) || /^\s*[*•-]\s/.test(line));
+
+/** The rows of a table or a list with an amount each, of which one is mine. */
+function rowStandings(lines: readonly Line[], amounts: readonly Amount[]): Standing[] {
+  const rows = new Set(lines.filter(({ text }, index) => isRow(text) && amounts[index]?.mark !== undefined).map(({ text }) => text));
+  const mine = MY_ROW.map((mark) => [...rows].filter((row) => mark.test(row))).find((found) => found.length > 0);
+  if (rows.size < FEWEST_ROWS || mine?.length !== 1) return lines.map(() => undefined);
+  return lines.map(({ text }) => (text === mine[0] ? 'meant' : rows.has(text) ? 'aside' : undefined));
+}
+
+/**
+ * How each of several amounts stands to the others.
+ * @param amounts in the order of the text
+ */
+export function standings(text: string, amounts: readonly Amount[]): Standing[] {
+  if (amounts.length === 0) return [];
+  const lines = amounts.map((amount) => lineOf(text, amount));
+  const rows = rowStandings(lines, amounts);
+  const someNew = lines.some(({ quoted }) => !quoted);
+  return amounts.map((amount, index) => {
+    const lead = text.slice(Math.max(0, amount.start - REACH), amount.start);
+    const [before, after] = [amounts[index - 1], amounts[index + 1]];
+    const between = after === undefined ? '' : text.slice(amount.end, Math.min(after.start, amount.end + REACH));
+    if (rows[index] !== undefined) return rows[index];
+    if (OLD_LINE.test(text.slice(Math.max(0, amount.start - LONGEST_ROW), amount.start))) return 'aside';
+    if (
+      after !== undefined &&
+      ((LED_OLD.test(lead) && THEN_NEW.test(between)) || MISWRITTEN.test(between) || (PLANNED.test(lead) && REPLACED.test(between)))
+    )
+      return 'aside';
+    if (before !== undefined && before.end > amount.start - REACH) {
+      const earlier = amounts.slice(Math.max(0, index - MOST_PARTS), index);
+      const concluded = CONCLUDES.test(lead.slice(-24)) || SUM_SAID.test(text.slice(amount.end, amount.end + 40));
+      const [one, two] = [earlier.at(-1)?.amount ?? 0, earlier.at(-2)?.amount ?? 0];
+      if (
+        concluded &&
+        (one + two === amount.amount || (earlier.some((part) => part.amount === amount.amount) && CONCLUDES.test(lead.slice(-24))))
+      )
+        return 'meant';
+      if (ON_TOP.test(lead.slice(-24)) && !SUM_SAID.test(text.slice(amount.end, amount.end + 40))) return 'aside';
+    }
+    return lines[index]?.quoted && someNew ? 'aside' : undefined;
+  });
+}
+
+/** A sum has this many parts at most. */
+const MOST_PARTS = 3;
