@@ -2,12 +2,31 @@
  * Learns the weights of the reader from the messages that may be used for tuning, and writes them to assets/reader/learned.tsv.
  *   npm run --silent learn
  */
-import { writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Learned, Model } from '../../core/inquiries/learned/models.ts';
 import { casesIn } from './cases.ts';
 import { messages, type Message } from './corpus.ts';
 import { fit } from './fit.ts';
 import { SAME, taught } from './ways.ts';
+
+const FILE = new URL('../../assets/reader/learned.tsv', import.meta.url);
+
+/** A hash of everything that is learned from and of what is seen of it, in the order of the names. */
+export function stamp(): string {
+  const hash = createHash('sha256');
+  for (const folder of ['messages', 'ways', '../../core/inquiries/learned']) {
+    const from = new URL(`${folder}/`, import.meta.url);
+    for (const name of readdirSync(from).toSorted())
+      if (!name.startsWith('held')) hash.update(`${name}\n${readFileSync(new URL(name, from), 'utf8')}`);
+  }
+  return hash.digest('hex');
+}
+
+/** The hash of what the weights on file were learned from. */
+export function learnedFrom(): string | undefined {
+  return /^% (\S+)/.exec(readFileSync(FILE, 'utf8'))?.[1];
+}
 
 /** Chosen by leaving out one writer's messages at a time. */
 export function learn(from: readonly Message[]): Learned {
@@ -32,9 +51,7 @@ function lines(name: string, { classes, weights }: Model): string[] {
 
 if (process.argv[1] === import.meta.filename) {
   const learned = learn([...messages('tuned'), ...messages('opened')]);
-  const text = Object.entries(learned)
-    .flatMap(([name, model]) => lines(name, model))
-    .join('\n');
-  writeFileSync(new URL('../../assets/reader/learned.tsv', import.meta.url), `${text}\n`);
+  const text = [`% ${stamp()}`, ...Object.entries(learned).flatMap(([name, model]) => lines(name, model))].join('\n');
+  writeFileSync(FILE, `${text}\n`);
   for (const [name, { weights }] of Object.entries(learned)) console.log(`${name}: ${weights.size} words`);
 }

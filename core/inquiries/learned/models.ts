@@ -12,7 +12,7 @@ export type Learned = Readonly<Record<ModelName, Model>>;
 export const ALWAYS = '*';
 
 /**
- * Read the list of weights: `# name class class ...` begins a model, then one line a feature with its weight for each class, in
+ * Read the list of weights: `% ` says what they were learned from, `# name class class ...` begins a model, then one line a feature with its weight for each class, in
  * hundredths, parted by tabs. The list ships with the program, so a broken line is a mistake of ours.
  * @throws RangeError naming the line that is not whole, or the model that is missing
  */
@@ -20,7 +20,7 @@ export function readLearned(text: string): Learned {
   const models = new Map<string, { classes: string[]; weights: Map<string, number[]> }>();
   let model: { classes: string[]; weights: Map<string, number[]> } | undefined;
   for (const [index, line] of text.split('\n').entries()) {
-    if (line === '') continue;
+    if (line === '' || line.startsWith('% ')) continue;
     if (line.startsWith('# ')) {
       const [name = '', ...classes] = line.slice(2).split(' ');
       model = { classes, weights: new Map() };
