@@ -11,12 +11,14 @@ type Line = { text: string; start: number; end: number };
 const QUOTED_LINE = /^\s{0,3}>/;
 const ATTRIBUTION =
   /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
-const FORWARD = /^[-\s]{0,20}(?:(?:begin )?forwarded message|weitergeleitete nachricht|message transféré|mensaje reenviado)\b.{0,20}$/i;
+const FORWARD =
+  /^[-\s]{0,20}(?:(?:begin )?forwarded message|weitergeleitete nachricht|message transféré|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht)\b.{0,20}$/i;
 const ORIGINAL =
   /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original)[-_\s:]{0,40}$/i;
-const HEADER = /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet)\s?:\s*(.*)$/i;
-const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet)\s?:/i;
-const SUBJECT = /^(?:subject|betreff|objet|asunto)\s?:\s*/i;
+const HEADER =
+  /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet|fecha|asunto|para|enviado|da|oggetto|van|onderwerp)\s?:\s*(.*)$/i;
+const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp)\s?:/i;
+const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =
   /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|groete|atentamente|amitiés|amicalement|(?:viele |liebe |beste |schöne |freundliche |herzliche )*(?:gruss|grüsse|grüße)(?: aus [a-zà-ž]{2,12})?|servus|hälsningar|hilsen|terveisin|bises|bisous|(?:un )?abrazos?|beijos|slán|hwyl|mahalo|namaste|baci|cari saluti|saluti|cordialmente|cheers|kindly|(?:with |my |many |sincere )*apologies|hugs|blessings|bye(?: for now)?|ciao|until then|see you(?: soon)?|onwards|yours in \w+|warmest|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
 const SIGN_OFF_AND_NAME =
@@ -46,7 +48,7 @@ const blank = (line: Line | undefined): boolean => line === undefined || line.te
 
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
-  /\bfwd?:|\b(?:forwarding|forwarded(?! by\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below)\b/iu;
+  /\bfwd?:|\b(?:forwarding|forwarded(?! by\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|transf[èé]r\p{L}{1,4}|ci-dessous|reenv[ií]o|más abajo|weitergeleitet|leite \p{L}+ weiter|siehe unten|inoltro|qui sotto|doorsturen|hieronder)(?!\p{L})/iu;
 
 /** "Can you take this?" above a block means what is in it only where nothing else is said: few words and no date. */
 const HANDS_ON =
@@ -198,7 +200,7 @@ function headerBlock(lines: readonly Line[], from: number): number {
   const size = at - from;
   if (size === 0 || mailOnly === 0) return 0;
   const first = short(lines[from]);
-  if (size === 1) return SUBJECT.test(first) || (/^(?:from|von|de)\s?:/i.test(first) && first.includes('@')) ? 1 : 0;
+  if (size === 1) return SUBJECT.test(first) || (/^(?:from|von|de|van|da)\s?:/i.test(first) && first.includes('@')) ? 1 : 0;
   return mailOnly >= 2 || /@/.test(first) ? size : SUBJECT.test(first) ? 1 : 0;
 }
 

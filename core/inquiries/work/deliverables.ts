@@ -1,54 +1,133 @@
 /**
- * What is to be handed over: the phrase as written, without its article.
+ * What is to be handed over, as the sender words it: a film by its length, a number of clips, what is wanted whole or one by one.
  */
 
 export type Thing = { value: string; start: number; end: number };
 
-const COUNT = String.raw`(?:(?:an?|one|two|three|four|five|six|seven|eight|ten|twelve|\d{1,3}|some|several|few|couple of|the|all(?: the)?|all of the|full|your)\s)`;
-const SIZE = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|ten|thirty|sixty|ninety)(?:\s?-\s?\d{1,3})?[\s-]?(?:second|sec|s|minute|min|m|hour|hr)s?\b[\s-]?|short\s|quick\s|vertical\s|square\s|long\s|edited\s|final\s|full[- ]length\s|full\s|raw\s|unedited\s|social(?: media)?\s|promotional\s|promo\s|highlights?\s|recap\s|teaser\s|same[- ]day\s|daily\s|nightly\s|cinematic\s|simple\s|subtitled\s|captioned\s|event\s|clean\s|multicam\s|individual\s|separate\s|polished\s|horizontal\s|landscape\s|portrait\s|nice\s|whole[- ]day\s)`;
-const NOUN = String.raw`(?:highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel)s?|recordings?|footage|rushes|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)`;
-const THING = new RegExp(
-  String.raw`(?<![\p{L}\p{N}-])(?<count>${COUNT}{0,2})(?<size>${SIZE}{0,4})(?<noun>${NOUN})(?![\p{L}\p{N}-])(?<more> (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every) (?:talk|session|speaker|day|match|game|team|performance|panel|set|presentation)| the same (?:day|night|evening))?`,
+const NUMBER = String.raw`(?:\d{1,3}(?:\s?(?:-|to|or|bis|à|a)\s?\d{1,3})?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|forty-five|fifty|sixty|ninety)`;
+const LENGTH = String.raw`${NUMBER}[\s-]{0,2}(?:seconds?|secs?|s|minutes?|mins?|m|hours?|hrs?|hr)(?![\p{L}\d])`;
+const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|ein(?:er|e)?|zwei|drei|vier|fünf|sechs|acht|zehn|une?|deux|trois|quatre|cinq|six|huit|dix|quinze|un[oa]?|dos|tres|cuatro|cinco|diez|due|tre|quattro|cinque|dieci|[eé]{1,2}n|twee|drie|vijf|tien)`;
+const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}\s?(?:Minuten?|Sekunden?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
+/** How many, one by one or in a list: "3 x", "one", "a couple of". */
+const COUNT = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)(?:\s?x)?\s|a (?:few|couple of)\s|some\s|several\s)`;
+const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
+/** A word that may stand between how long and what. */
+const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
+const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts)`;
+const MADE_ABROAD = String.raw`(?:[Ff]ilme?|[Ff]ilmpje|[Kk]urzfilm|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
+const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer)\s)?`;
+const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
+const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
+const MEDIA = String.raw`(?:footage|files?|rushes|recordings?|clips?|videos?|photos?|photographs|pictures|images|stills|selects|mp4s?|cards)`;
+const SHOWN = String.raw`(?:ceremony|service|show|speech(?:es)?|vows|talks?|concert|performance|programme|play|recital|interviews?|sessions?|set)`;
+const OWN_FILE = String.raw`(?:a|an|its|their|one|own|separate|individual|single)(?: (?:own|separate|single|individual))* (?:files?|clips?|videos?|links?|recordings?)`;
+
+/** Told by how long it is: these need nothing more to be a thing that somebody makes. */
+const MEASURED = [
+  String.raw`${LENGTH}[\s-]{1,2}(?:${WORD}[\s-]){0,2}?${MADE}(?:[\s-]${MADE}){0,3}${TO}${PER}`,
+  String.raw`(?:${MADE}[\s-]){0,2}${MADE}(?: (?:of|lasting|at|around|about) ${ABOUT}${LENGTH}| \(${ABOUT}${LENGTH}\)|(?:, | - |: )${ABOUT}${LENGTH})`,
+  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD} (?:von|de|di|van|d'|da|à)\s?${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?`,
+  String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)`,
+  String.raw`(?:\p{L}{3,12}minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
+].map((pattern) => new RegExp(FROM + pattern, 'giu'));
+
+/** How many and of what kind, right before what is measured. */
+const BEFORE = new RegExp(String.raw`${FROM}(?:${COUNT}(?:(?:${ADJECTIVE}|${WORD})\s){0,2}|(?:${ADJECTIVE}\s){1,2})$`, 'iu');
+
+/** Told by an adjective: a short film, edited highlights. */
+const DESCRIBED = new RegExp(
+  String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
   'giu',
 );
 /** Words that promise a thing by themselves; the rest need a count, a length or an adjective. */
 const PLAIN =
-  /^(?:videos?|films?|edits?|recordings?|footage|clips?|reels?|stories|gallery|trailers?|promos?|recaps?|highlights?|cut|montage|documentar(?:y|ies))$/i;
-const NOT_ASKED =
-  /\b(?:no|not|without|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of)\b[^.;!?]{0,24}$|\b(?:existing|already|old|linked|attached|your|show|play|screen)\s(?:the |our |my |an? )?$/i;
+  /^(?:videos?|films?|edits?|recordings?|footage|clips?|reels?|stories|gallery|trailers?|promos?|recaps?|highlights?|cut|montage|documentar(?:y|ies)|testimonials?|sizzles?)$/i;
 
-const LIST = /\bdeliverables?(?: are| would be| include)?\s?[:=-]/i;
+/** So many of them, the whole of it, each by itself: things only where the sentence wants or promises them. */
+const PROMISED = [
+  String.raw`(?:each|every|all(?: the)?|the)\s(?:[\p{L}'\d-]{2,14}\s){1,4}?(?:as|in|on) ${OWN_FILE}`,
+  String.raw`(?:separate|individual|single|own) (?:unedited |edited |uncut )?(?:files?|clips?|videos?|recordings?|links?)(?: (?:for|of|per) (?:each|every)(?: of the)?(?: (?!by|on|in|and|within|at|before|after|as)[\p{L}'-]{2,14}){1,2})?`,
+  String.raw`(?:(?:${ADJECTIVE})\s)?(?!(?:it|them|that|this|all|be|just|only|want|need|the|is|are|an?|or|filmed|recorded|and|plus)\s)[\p{L}'-]{3,14}(?:\s(?!filmed|recorded|and|or|an?\s|the\s)[\p{L}'-]{3,14})?\s(?:in full|uncut|unedited|in (?:its|their) entirety|topped and tailed)`,
+  String.raw`(?:full|whole|entire|complete|uncut|unedited)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: on an? (?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
+  String.raw`(?:centaine|vingtaine|trentaine|cinquantaine|dizaine) de photos(?: \p{Ll}+ées)?`,
+  String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|${ADJECTIVE}\s${WORD})\s${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|edited|iso|project)\s(?:${WORD}\s)?${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:${WORD}\s)?(?:footage|rushes|recording|interview|files?|service|ceremony) on an? (?:drive|stick|link|usb|disk|card)`,
+  String.raw`(?:all (?:the |of the )?|les )rushes`,
+  String.raw`(?:short|edited|full-length) (?:${WORD} )?(?:films?|videos?|edit|recordings?|reels?)`,
+  String.raw`(?:one )?mp4s?(?: of the [\p{L}'-]{3,14})?`,
+  String.raw`(?:enregistrement|captation|mitschnitt|aufzeichnung|grabación|registrazione|opname) (?:intégrale?|íntegra|completa|complète|de la plénière|des interventions|der vorträge)(?: des [\p{L}'-]{3,16})?`,
+].map((pattern) => new RegExp(`${FROM}${pattern}${TO}`, 'giu'));
+
+const NOT_ASKED =
+  /\b(?:no|not|without|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
+/** The sentence wants, promises or lists it. */
+const WANTED =
+  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
+const WANTED_AFTER =
+  /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be)(?!\p{L})/iu;
+/** What exists, was made before or is another's. */
+const EXISTS =
+  /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
+/** "A quote for two videos ... was": another's or the price of it. */
+const AFTER_NOT =
+  /^(?:\s?(?:card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor)|[^.;!?\n]{0,20}(?:last year|is (?:made|done|cut|edited) by|are (?:made|done|cut|edited) by|\(we make|\(not you|by (?:our|the) own|separately))/i;
+const LIST =
+  /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
+
+const REACH = 90;
+const sentenceBefore = (text: string, start: number): string =>
+  text
+    .slice(Math.max(0, start - REACH), start)
+    .split(/[.;!?](?=\s)|\n\s*\n/)
+    .at(-1) ?? '';
 
 /** Things that the sender asks for, each once, in order. */
 export function deliverablesIn(text: string): Thing[] {
   const things: Thing[] = [];
   const listed = LIST.exec(text);
-  for (const match of text.matchAll(THING)) {
-    const groups = match.groups ?? {};
-    const size = groups['size'] ?? '';
-    const count = (groups['count'] ?? '').trim();
-    const noun = groups['noun'] ?? '';
-    if (PLAIN.test(noun) && size.trim() === '') continue;
-    if (/^(?:your|the)$/i.test(count) && PLAIN.test(noun)) continue;
-    const lead =
-      text
-        .slice(Math.max(0, match.index - 60), match.index)
-        .split(/[.;!?\n]/)
-        .at(-1) ?? '';
-    if (NOT_ASKED.test(lead) || /^your\b/i.test(count)) continue;
+  const add = (from: number, written: string): void => {
+    const article = /^(?:an?|the|some|one(?= [\d\p{L}-]+ (?:[\p{L}-]+ )?\p{L}))\s/iu.exec(written)?.[0].length ?? 0;
+    const whole = written.slice(article);
+    const value = whole.trim();
+    const start = from + article + whole.length - whole.trimStart().length;
+    const end = start + value.length;
+    if (things.some((thing) => (start < thing.end && end > thing.start) || thing.value.toLowerCase() === value.toLowerCase())) return;
+    things.push({ value, start, end });
+  };
+  const refused = (start: number, end: number): boolean => {
+    const line = sentenceBefore(text, start).split('\n').at(-1) ?? '';
+    return NOT_ASKED.test(line) || AFTER_NOT.test(text.slice(end, end + 40));
+  };
+  for (const pattern of MEASURED)
+    for (const match of text.matchAll(pattern)) {
+      const start = match.index - (BEFORE.exec(text.slice(Math.max(0, match.index - 40), match.index))?.[0].length ?? 0);
+      const end = match.index + match[0].length;
+      if (!refused(start, end)) add(start, text.slice(start, end));
+    }
+  for (const pattern of PROMISED)
+    for (const match of text.matchAll(pattern)) {
+      const [start, end] = [match.index, match.index + match[0].length];
+      const before = sentenceBefore(text, start);
+      const inList = listed !== null && start > listed.index && start - listed.index < 200;
+      if (refused(start, end) || EXISTS.test(before) || !(inList || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50))))
+        continue;
+      add(start, match[0]);
+    }
+  for (const match of text.matchAll(DESCRIBED)) {
+    const { size = '', noun = '', per = '' } = match.groups ?? {};
+    if (PLAIN.test(noun) && size === '' && per === '') continue;
     if (
-      /^event (?:videos?|films?)$/i.test(`${size}${noun}`.trim()) ||
-      /^\s?(?:card|wall|op\b|operator|crew|production|shoot)/i.test(
-        text.slice(match.index + match[0].length, match.index + match[0].length + 12),
-      )
+      /^(?:testimonial|talking|stor)/i.test(noun) &&
+      /(?<!\p{L})(?:film|record|shoot|capture)(?:ing|ed)? $/iu.test(text.slice(Math.max(0, match.index - 10), match.index))
     )
       continue;
-    const article = /^(?:an?|the|some)\s/i.exec(match[0])?.[0].length ?? 0;
-    const value = match[0].slice(article).trim();
-    const start = match.index + article;
-    if (!things.some((thing) => thing.value.toLowerCase() === value.toLowerCase()))
-      things.push({ value, start, end: start + value.length });
+    if (/^event (?:videos?|films?)$/i.test(`${size}${noun}`.trim())) continue;
+    if (refused(match.index, match.index + match[0].length)) continue;
+    add(match.index, match[0]);
   }
+  things.sort((a, b) => a.start - b.start);
   // A list under its own name says better what is wanted than the words before it.
   const named = listed ? things.filter(({ start }) => start > listed.index) : [];
   return (named.length > 0 ? named : things).slice(0, 12);
