@@ -16,8 +16,8 @@ type Options = {
 
 const STEPS = 120;
 const REMEMBERED = 8;
-/** A weight smaller than this changes nothing. */
-const SMALLEST = 0.03;
+/** Features whose weights are all smaller than this are left out: without them the figures stay as they are. */
+const SMALLEST = 0.1;
 
 const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, value, at) => sum + value * (b[at] as number), 0);
 
