@@ -1,9 +1,10 @@
 /**
  * Cuts `places.tsv` from the open datasets named in LICENCES.md. Run it again after one of those packages is renewed:
  *   node assets/places/cut.ts
- * One line a place: key, name, region, country, latitude, longitude, IANA zone, people (empty for an airport). Largest city first, airports last.
+ * One line a place: key, name, region, country, latitude, longitude, IANA zone, people (empty for an airport), other names (`; ` between) where it has any.
+ * Largest city first, airports last. Other names stand in `other-names.tsv`: key, country, listed name, other names, where they are from.
  */
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 
@@ -95,8 +96,24 @@ const known = (city: City) =>
   (city.population >= PEOPLE_ANYWHERE ||
     (city.population >= (fewest.get(city.country) ?? PEOPLE_ANYWHERE) && city.featureCode !== PART_OF_TOWN));
 
+const otherNames = new Map<string, string[]>();
+for (const row of readFileSync(join(import.meta.dirname, 'other-names.tsv'), 'utf8').split('\n')) {
+  const [key, , , names] = row.split('\t');
+  if (key && names) otherNames.set(key, [...(otherNames.get(key) ?? []), ...names.split('; ')]);
+}
+
 const line = (key: string, name: string, region: string, country: string, lat: number, lon: number, people: number | '') =>
-  [key, name.trim(), region, country, lat.toFixed(3), lon.toFixed(3), zoneAt(lat, lon), people].join('\t');
+  [
+    key,
+    name.trim(),
+    region,
+    country,
+    lat.toFixed(3),
+    lon.toFixed(3),
+    zoneAt(lat, lon),
+    people,
+    ...(otherNames.has(key) ? [otherNames.get(key)?.join('; ')] : []),
+  ].join('\t');
 
 const cityLines = cities
   .filter(known)

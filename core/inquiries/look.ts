@@ -2,7 +2,6 @@
  * What stands in a message before anything is decided: its own part, its words, and the dates, times, amounts and phone numbers in it.
  */
 import type { Place } from '../contract/parts.ts';
-import { foldName } from '../places/fold.ts';
 import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
@@ -19,7 +18,6 @@ import { tokensOf, type Token } from './parts/tokens.ts';
 import { datesWritten } from './parts/written.ts';
 import { phonesIn } from './people/reach.ts';
 import { countryOfZone } from './places/countries.ts';
-import { aliasOf } from './places/names.ts';
 import { sayDates } from './settle/said-dates.ts';
 import { sayTimes } from './settle/said-times.ts';
 import type { Scene, Where } from './settle/scene.ts';
@@ -93,7 +91,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
   const times = sayTimes(
     body,
-    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, aliasOf(foldName(town)) ?? town, input.homePlace)[0]?.zone),
+    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone),
     dates,
   );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };

@@ -3,12 +3,18 @@
  */
 import type { Place } from '../contract/parts.ts';
 
-export type GazetteerPlace = Place & { kind: 'city' | 'airport' | 'own'; people: number | null };
+export type GazetteerPlace = Place & {
+  kind: 'city' | 'airport' | 'own';
+  people: number | null;
+  /** What it is called otherwise: new, older and short names, and names in other languages. */
+  others?: readonly string[];
+};
 /** Largest city first, airports last. */
 export type Gazetteer = readonly GazetteerPlace[];
 
 /**
- * Read the list of places: one line a place with key, name, region, country, latitude, longitude, IANA zone and people, parted by tabs.
+ * Read the list of places: one line a place with key, name, region, country, latitude, longitude, IANA zone, people
+ * and, where it has any, other names with semicolons between, parted by tabs.
  * The list is trusted (it ships with the program), so a broken line is a mistake of ours.
  * @throws RangeError naming the line that does not have eight parts
  */
@@ -16,7 +22,7 @@ export function readGazetteer(text: string): Gazetteer {
   const places: GazetteerPlace[] = [];
   for (const line of text.split('\n')) {
     if (line === '') continue;
-    const [key, name, region, country, lat, lon, zone, people] = line.split('\t');
+    const [key, name, region, country, lat, lon, zone, people, others] = line.split('\t');
     if (
       key === undefined ||
       name === undefined ||
@@ -37,6 +43,7 @@ export function readGazetteer(text: string): Gazetteer {
       zone,
       kind,
       people: people === '' ? null : Number(people),
+      ...(others ? { others: others.split('; ') } : {}),
     });
   }
   return places;

@@ -8,19 +8,19 @@ import { regionCode } from './regions.ts';
 
 export type SearchOptions = { near?: Position | null; country?: string | undefined; limit: number };
 
-type Folded = { place: GazetteerPlace; name: string; code: string };
-type Match = { place: GazetteerPlace; tier: number; weight: number };
+/** One name of a place; a place that is called otherwise too has several. */
+type Folded = { place: GazetteerPlace; name: string; code: string; called?: string };
+type Match = Folded & { tier: number; weight: number };
 
 const foldedOf = new WeakMap<Gazetteer, Folded[]>();
 
 function folded(gazetteer: Gazetteer): Folded[] {
   let entries = foldedOf.get(gazetteer);
   if (!entries) {
-    entries = gazetteer.map((place) => ({
-      place,
-      name: foldName(place.name),
-      code: place.kind === 'airport' ? place.key.slice(-3).toLowerCase() : '',
-    }));
+    entries = gazetteer.flatMap((place) => [
+      { place, name: foldName(place.name), code: place.kind === 'airport' ? place.key.slice(-3).toLowerCase() : '' },
+      ...(place.others ?? []).map((called) => ({ place, name: foldName(called), code: '', called })),
+    ]);
     foldedOf.set(gazetteer, entries);
   }
   return entries;
@@ -69,9 +69,16 @@ function readings(text: string): { name: string; qualifiers: string[] }[] {
   return [whole, ...shorter];
 }
 
+/** The best match of each place. */
+function onceEach(matches: readonly Match[]): Match[] {
+  const seen = new Set<string>();
+  return matches.filter(({ place }) => !seen.has(place.key) && seen.add(place.key));
+}
+
 /**
  * Places for a typed text: the exact name first, then names that begin with it, then names with a word that begins with it;
  * within these by size weighed with nearness to home. Accents and case do not matter.
+ * A place that is called otherwise, too, bears the name by which it was found: "Limerick" for the listed Luimneach.
  * @param options.near home, where it is known
  * @param options.country ISO 3166 alpha-2, to look in one country only
  */
@@ -84,20 +91,19 @@ export function searchPlaces(gazetteer: Gazetteer, text: string, options: Search
       if (options.country && entry.place.country !== options.country) continue;
       const tier = tierOf(entry, name);
       if (tier === undefined || !qualifiers.every((qualifier) => isIn(entry.place, qualifier))) continue;
-      matches.push({ place: entry.place, tier, weight: weightOf(entry.place, options.near) });
+      matches.push({ ...entry, tier, weight: weightOf(entry.place, options.near) });
     }
     if (matches.length > 0)
-      return matches
-        .sort((a, b) => a.tier - b.tier || b.weight - a.weight)
+      return onceEach(matches.sort((a, b) => a.tier - b.tier || b.weight - a.weight))
         .slice(0, options.limit)
-        .map((match) => match.place);
+        .map(({ place: { others: _others, ...place }, called }) => (called === undefined ? place : { ...place, name: called }));
   }
   return [];
 }
 
 const namedOf = new WeakMap<Gazetteer, Map<string, GazetteerPlace[]>>();
 
-/** Places whose very name this is, best first: for names met in running text, where a beginning is not enough. */
+/** Places whose very name this is, or that are called so otherwise, best first: for names met in running text, where a beginning is not enough. */
 export function placesNamed(gazetteer: Gazetteer, name: string, near?: Position | null): GazetteerPlace[] {
   let named = namedOf.get(gazetteer);
   if (!named) {

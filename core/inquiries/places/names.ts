@@ -1,20 +1,7 @@
 /**
- * Names that the list of places does not have: short forms, names in other languages, regions; and towns whose names are everyday words.
+ * Names that the list of places does not have: regions and what is written for them; and towns whose names are everyday words.
  */
 import { foldName } from '../../places/fold.ts';
-
-const aliases = new Map<string, string>();
-const others =
-  'new york:new york city,nyc:new york city,manhattan:new york city,vegas:las vegas,philly:philadelphia,koln:cologne,wien:vienna,munchen:munich,nurnberg:nuremberg,praha:prague,milano:milan,torino:turin,roma:rome,firenze:florence,venezia:venice,napoli:naples,genova:genoa,kobenhavn:copenhagen,goteborg:gothenburg,lisboa:lisbon,bruxelles:brussels,brussel:brussels,antwerpen:antwerp,geneve:geneva,genf:geneva,zurich:zurich,warszawa:warsaw,krakow:krakow,den haag:the hague,hannover:hannover,sevilla:sevilla,seville:sevilla,frankfurt:frankfurt am main,montreal:montreal,quebec city:quebec,tijuana:tijuana,lucerne:luzern,basle:basel,bombay:mumbai,delhi:delhi,saint louis:saint louis,washington dc:washington,washington d c:washington,dc:washington,newcastle:newcastle upon tyne,hull:kingston upon hull,sudbury:greater sudbury,kochi:cochin,calcutta:kolkata,madras:chennai,mysore:mysuru,biel:biel bienne,bienne:biel bienne,dehradun:dehra dun,whanganui:wanganui,mysuru:mysore,stoke:stoke on trent,minneapolis saint paul:minneapolis,twin cities:minneapolis,bangalore:bengaluru,gent:gent,ghent:gent,saint gallen:sankt gallen,saint polten:sankt polten,mailand:milan,turin:turin,florenz:florence,venedig:venice,neapel:naples,prag:prague,warschau:warsaw,kopenhagen:copenhagen,luttich:liege,luik:liege,anvers:antwerp,gand:gent,londres:london,londra:london,londen:london,edimbourg:edinburgh,edimburgo:edinburgh,lisbonne:lisbon,lisbona:lisbon,lissabon:lisbon,hambourg:hamburg,hamburgo:hamburg,amburgo:hamburg,francfort:frankfurt am main,francoforte:frankfurt am main,mayence:mainz,barcelone:barcelona,barcellona:barcelona,bale:basel,basilea:basel,bazel:basel,berne:bern,berna:bern,zurigo:zurich,losanna:lausanne,parigi:paris,parijs:paris,lione:lyon,marsiglia:marseille,marsella:marseille,nizza:nice,niza:nice,strassburg:strasbourg,estrasburgo:strasbourg,strasburgo:strasbourg,burdeos:bordeaux,bruselas:brussels,amberes:antwerp,lieja:liege,nueva york:new york city,milaan:milan,turijn:turin,venetie:venice,keulen:cologne,wenen:vienna,praag:prague,rijsel:lille,lubiana:ljubljana,laibach:ljubljana,pressburg:bratislava,brunn:brno,vienne:vienna,monaco di baviera:munich,siviglia:sevilla,milan:milan';
-for (const pair of others.split(',')) {
-  const [from = '', to = ''] = pair.split(':');
-  if (from !== to) aliases.set(from, to);
-}
-
-/** The listed name of a place that people call otherwise; both folded. */
-export function aliasOf(folded: string): string | undefined {
-  return aliases.get(folded);
-}
 
 const regionText: Record<string, string> = {
   US: 'AL Alabama,AK Alaska,AZ Arizona,AR Arkansas,CA California,CO Colorado,CT Connecticut,DE Delaware,DC District of Columbia,FL Florida,GA Georgia,HI Hawaii,ID Idaho,IL Illinois,IN Indiana,IA Iowa,KS Kansas,KY Kentucky,LA Louisiana,ME Maine,MD Maryland,MA Massachusetts,MI Michigan,MN Minnesota,MS Mississippi,MO Missouri,MT Montana,NE Nebraska,NV Nevada,NH New Hampshire,NJ New Jersey,NM New Mexico,NY New York,NC North Carolina,ND North Dakota,OH Ohio,OK Oklahoma,OR Oregon,PA Pennsylvania,RI Rhode Island,SC South Carolina,SD South Dakota,TN Tennessee,TX Texas,UT Utah,VT Vermont,VA Virginia,WA Washington,WV West Virginia,WI Wisconsin,WY Wyoming',
@@ -102,6 +89,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   marathon sparta troy athens rome carthage corinth
   ende beginn aufbau abbau schluss gage tarif honorar antwort treffen dreh fin fine début inicio cita llegada montaje arrivo opbouw einde gracias merci danke
   aurora elgin como ontario california oregon delaware nevada
+  rio indy palmy hopton weir tysons wetter
   `
     .split(/\s+/)
     .filter(Boolean),

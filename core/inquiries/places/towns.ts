@@ -1,12 +1,11 @@
 /**
- * Names in a text that the list of places has, the longest first; also by short names and by airports.
+ * Names in a text that the list of places has, the longest first; also by other and short names and by airports.
  */
 import type { Position } from '../../places/distance.ts';
 import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import { placesNamed } from '../../places/search.ts';
 import type { Token } from '../parts/tokens.ts';
-import { aliasOf } from './names.ts';
 
 type Tokens = readonly Token[];
 const LONGEST_NAME = 5;
@@ -64,12 +63,7 @@ export function namedAt(
     if (tokens.slice(index + 1, index + length).some((token) => token.breaks > 1 || /^[,;:!?()]$/.test(token.text))) continue;
     const name = text.slice(first.start, last.end).replace(/\s+/g, ' ');
     if (name.length > 60) continue;
-    const alias = aliasOf(foldName(name));
-    const places = [
-      ...(alias === undefined ? [] : placesNamed(gazetteer, alias, home)),
-      ...placesNamed(gazetteer, name, home),
-      ...airportTown(gazetteer, foldName(name)),
-    ];
+    const places = [...placesNamed(gazetteer, name, home), ...airportTown(gazetteer, foldName(name))];
     if (places.length === 0) places.push(...shortTown(gazetteer, foldName(name)));
     if (places.length > 0) return { places, next: index + length, name };
   }

@@ -3,7 +3,6 @@
  */
 import type { Place } from '../../contract/parts.ts';
 import { isCurrency } from '../../money/currencies.ts';
-import { aliasOf } from '../../inquiries/places/names.ts';
 import { monthWord, weekdayWord } from '../../inquiries/words.ts';
 import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
@@ -33,8 +32,8 @@ function indexOf(gazetteer: Gazetteer): Index {
     if (place.kind === 'airport') codes.set(place.key.slice(-3), place);
     else {
       // "Washington, D.C." is written without its end.
-      const name = foldName(place.name.split(',')[0] ?? place.name);
-      towns.set(name, [...(towns.get(name) ?? []), place]);
+      const names = new Set([place.name.split(',')[0] ?? place.name, ...(place.others ?? [])].map(foldName));
+      for (const name of names) towns.set(name, [...(towns.get(name) ?? []), place]);
     }
   }
   const index = { codes, towns };
@@ -81,7 +80,7 @@ export function placeFinder(gazetteer: Gazetteer, known: readonly Place[]): Plac
     const folded = foldName(name);
     const mine = knownNames.get(folded);
     if (mine) return [mine];
-    const all = towns.get(folded) ?? towns.get(aliasOf(folded) ?? '') ?? [];
+    const all = towns.get(folded) ?? [];
     const qualifier = /^,?\s\(?(\p{Lu}[\p{L}.]*(?: \p{Lu}[\p{L}.]*){0,2})/u.exec(behind)?.[1];
     const named = qualifier === undefined ? [] : all.filter((place) => isIn(place, qualifier));
     if (named.length > 0) return plain(named.slice(0, 1));
@@ -100,7 +99,8 @@ export function placeFinder(gazetteer: Gazetteer, known: readonly Place[]): Plac
   };
 }
 
-const plain = (places: readonly GazetteerPlace[]): Place[] => places.map(({ kind: _kind, people: _people, ...place }) => place);
+const plain = (places: readonly GazetteerPlace[]): Place[] =>
+  places.map(({ kind: _kind, people: _people, others: _others, ...place }) => place);
 
 function codesIn(text: string, codes: Index['codes']): PlaceMark[] {
   return [...text.matchAll(CODE)].flatMap(({ index, 0: code }) => {

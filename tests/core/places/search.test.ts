@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { foldName } from '../../../core/places/fold.ts';
 import { readGazetteer } from '../../../core/places/gazetteer.ts';
@@ -50,6 +51,50 @@ describe('a place is found by what is typed', () => {
   test('a whole name is matched without its beginning counting', () => {
     expect(placesNamed(gazetteer, 'duluth', duluth).map((place) => place.region)).toEqual(['Minnesota', 'Georgia']);
     expect(placesNamed(gazetteer, 'dulut', duluth)).toEqual([]);
+  });
+});
+
+describe('a place is found by what people call it', () => {
+  test.each([
+    ['Galway', 'IE', 'Galway'],
+    ['limerick, ireland', 'IE', 'Limerick'],
+    ['Mullingar', 'IE', 'Mullingar'],
+    ['Gqeberha', 'ZA', 'Gqeberha'],
+    ['makhanda', 'ZA', 'Makhanda'],
+    ['Gurugram', 'IN', 'Gurugram'],
+    ['bangalore', 'IN', 'Bangalore'],
+    ['Penang', 'MY', 'Penang'],
+    ['nuremberg', 'DE', 'Nuremberg'],
+    ['St. Gallen', 'CH', 'St. Gallen'],
+    ['wien', 'AT', 'Wien'],
+    ['Ghent', 'BE', 'Ghent'],
+    ['Otautahi', 'NZ', 'Ōtautahi'],
+    ['Sudbury, ON', 'CA', 'Sudbury'],
+    ['Dehradun', 'IN', 'Dehradun'],
+    ['Kyiv', 'UA', 'Kyiv'],
+  ])('%s', (text, country, name) => {
+    expect(searchPlaces(gazetteer, text, { near: null, country, limit: 1 })[0]).toMatchObject({ name, country });
+  });
+
+  test('it stands once, under the name that fits best, and keeps its key', () => {
+    const [first, ...rest] = searchPlaces(gazetteer, 'new york', { near: null, limit: 20 });
+    expect(first).toMatchObject({ name: 'New York', key: 'geonames:5128581', people: 8175133 });
+    expect(rest.map((place) => place.key)).not.toContain(first?.key);
+    expect(first).not.toHaveProperty('others');
+  });
+
+  test('every other name is of a listed place, and differs from its name', async () => {
+    const text = await readFile(new URL('../../../assets/places/other-names.tsv', import.meta.url), 'utf8');
+    const byKey = new Map(gazetteer.map((place) => [place.key, place]));
+    for (const row of text.trim().split('\n')) {
+      const [key = '', country, name = '', others = '', source = ''] = row.split('\t');
+      expect(byKey.get(key), row).toMatchObject({ country, name });
+      expect(['GeoNames', 'common practice']).toContain(source);
+      for (const other of others.split('; ')) {
+        expect(foldName(other), row).not.toBe(foldName(name));
+        expect(byKey.get(key)?.others).toContain(other);
+      }
+    }
   });
 });
 
