@@ -55,7 +55,7 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
   /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
@@ -64,6 +64,9 @@ const PAYS_OTHERS =
 const MINE = /\b(?:you(?:'d|'ll| would| will)? (?:get|have|earn|receive)|(?:pay|offer|give|get|spend on) you)(?: \w+){0,2}\s$/i;
 const MINE_AFTER =
   /^[^.?!;,]{0,24}?\b(?:(?:for|on) (?:you|yourself|the (?:video\w*|film|filming|camera\w*|stream\w*)|video\w*|filming)|(?:which|that|it) (?:is|are) (?:all )?yours|is yours)\b/i;
+
+/** "Is it true you charge $900?" */
+const ASKED_OF_ME = /\byou (?:still |usually |normally |now )?(?:charge|cost|ask)\b[^.?!;]{0,20}$/i;
 
 /** What may follow a number that bears no sign of money: no noun that it would count. */
 const ENDS =
@@ -104,6 +107,7 @@ function weigh(text: string, amount: Amount, previous: number): number {
   const offered = lastIndex(OFFERED, part);
   const otherwise = lastIndex(ELSE, part);
   // "kit fee" ends with a word for an offer and is none.
+  if (ASKED_OF_ME.test(before) && text[sentence.end] === '?') return -1;
   const mine = MINE.test(part) || MINE_AFTER.test(after);
   if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine) return -1;
   const strong = mine || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);

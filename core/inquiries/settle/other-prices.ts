@@ -7,6 +7,8 @@ import { anyOf } from '../phrases.ts';
 /** What amounts tell of one of them: it stands aside, it is the one that is meant, it is what the others come to. */
 type Standing = 'aside' | 'meant' | 'sum' | undefined;
 
+/** "photographer $500, videographer $600" */
+const OF_VIDEO = /\b(?:video(?:grapher|graphy)?|filming|camera(?:man| op\w*)?|livestream\w*)\s?(?:[:=–-]|is)?\s?$/i;
 /** "OLD: two days, £1,000", "Before:" at the beginning of a line. */
 const OLD_LINE =
   /(?:^|\n)[\s>*•-]{0,4}(?:old|before|was|previous(?:ly)?|original(?:ly)?|first version|superseded|cancelled)\b[^\n]{0,160}$/i;
@@ -22,6 +24,7 @@ const MISWRITTEN = /^[^.?!;\n]{0,40}?\b(?:should (?:have )?(?:read|been|be|say|s
 /** "…, so £250!": what follows from the amounts before it. */
 const CONCLUDES =
   /(?:\bso|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
+const SETTLES = /\b(?:so|call) it(?:'s| is)?\s$/i;
 const SUM_SAID = /^[^.?!;\n]{0,24}?\b(?:altogether|in total|total|in all|all told|together|overall|for (?:both|all|everything|the lot))\b/i;
 /** "$550, plus $200 for holding": what comes on top of the offer. */
 const ON_TOP =
@@ -35,6 +38,7 @@ const MY_ROW = [
 const FEWEST_ROWS = 3;
 const LONGEST_ROW = 160;
 const REACH = 110;
+const NEAR = 24;
 
 type Line = { text: string; quoted: boolean };
 
@@ -78,14 +82,12 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       return 'aside';
     if (before !== undefined && before.end > amount.start - REACH) {
       const earlier = amounts.slice(Math.max(0, index - MOST_PARTS), index);
-      const concluded = CONCLUDES.test(lead.slice(-24)) || SUM_SAID.test(text.slice(amount.end, amount.end + 40));
+      const [near, behind] = [lead.slice(-NEAR), text.slice(amount.end, amount.end + 40)];
       const [one, two] = [earlier.at(-1)?.amount ?? 0, earlier.at(-2)?.amount ?? 0];
-      if (
-        concluded &&
-        (one + two === amount.amount || (earlier.some((part) => part.amount === amount.amount) && CONCLUDES.test(lead.slice(-24))))
-      )
-        return 'meant';
-      if (ON_TOP.test(lead.slice(-24)) && !SUM_SAID.test(text.slice(amount.end, amount.end + 40))) return 'aside';
+      if (one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
+      if (OF_VIDEO.test(near) || SETTLES.test(near)) return 'meant';
+      if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount)) return 'meant';
+      if (ON_TOP.test(near) && !SUM_SAID.test(behind)) return 'aside';
     }
     return lines[index]?.quoted && someNew ? 'aside' : undefined;
   });
