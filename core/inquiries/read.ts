@@ -10,9 +10,8 @@ import { agreedDays } from './learned/days.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
-import { only } from './parts/split.ts';
 import { takenBy } from './parts/stretches.ts';
-import { peopleIn } from './people/find.ts';
+import { askerOf } from './people/asker.ts';
 import { placeOf, placesIn } from './places/find.ts';
 import { knownTown, zoneTown } from './places/home.ts';
 import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
@@ -172,13 +171,9 @@ export function readInquiry(input: ReadInput): Reading {
   if (budget.ask) questions.push(question('budget', budgetAsk(budget.ask), budgetChoices(budget.choices)));
   point('budget', ...budget.where);
 
-  const layers = {
-    body,
-    signature: only(plain.text, parts, 'signature'),
-    header: only(plain.text, parts, 'header'),
-    stamp: only(plain.text, parts, 'stamp'),
-  };
-  const people = peopleIn(layers, (name) => placesNamed(input.gazetteer, name).some((found) => knownTown(found, input.homePlace)));
+  const people = askerOf(plain.text, parts, (name) =>
+    placesNamed(input.gazetteer, name).some((found) => knownTown(found, input.homePlace)),
+  );
   for (const [field, fact] of [
     ['contactName', people.name],
     ['contactEmail', people.email],

@@ -2,7 +2,7 @@
  * Who asks: name, mail, phone and organisation, from the signature, the head of the mail and what the text says.
  */
 import { foldName } from '../../places/fold.ts';
-import { emailIn } from './reach.ts';
+import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
 import { nameFrom, type PersonFact } from './words.ts';
@@ -58,11 +58,14 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
         (name) => foldName(name.value).startsWith(`${foldName(first.value)} `) || (isInitials(first.value) && !isInitials(name.value)),
       )
     : undefined;
+  const name = fuller ?? first;
+  const organisation = signature.organisation ?? said.organisation;
+  const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
   const facts = {
-    name: fuller ?? first,
+    name,
     email: signature.email ?? said.email ?? header.email,
-    phone: signature.phone ?? said.phone,
-    organisation: signature.organisation ?? said.organisation,
+    phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !signature.name || !anothersPhone(layers.body, phone, mine)),
+    organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

@@ -5,14 +5,14 @@ import type { PersonFact } from './words.ts';
 
 const EMAIL = /(?<![\w.+-])\w[\w.+-]{0,60}@[\w-]{1,60}(?:\.[\w-]{1,40}){1,4}(?![\w-])/g;
 const PHONE =
-  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?|1[\s.-](?=\(?\d{3}\)?[\s.-]\d{3}[\s.-]))?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/:])|(?<![\w$£€.,/:@-])(?:\+\d{8,14}|0\d{1,4}[\s-]\d{6,9}|0\d{8,11}|\d{10,11})(?![\w@/:]|[,.]\d)/g;
+  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?|1[\s.-](?=\(?\d{3}\)?[\s.-]\d{3}[\s.-]))?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/:])|(?<![\w$£€.,/:@-])(?:\+\d{1,3}(?:[\s.-]\d{1,5}){3,6}(?!\d)|\+\d{8,14}|0\d{1,4}[\s-]\d{6,9}|0\d{8,11}|\d{10,11})(?![\w@/:]|[,.]\d)/g;
 const LABEL =
-  /(?:\b(?:tel|phone|ph|mob|mobile|cell|call|text|ring|reach me|reached|whatsapp|number|direct|m|t|p|c|contact|on|at|me|back|al|hp|natel|nummer|número|numéro|numero)\b[\s.:]{0,3}(?:is |at |on |me at |me on )?)$/i;
+  /(?:\b(?:tel|phone|ph|mob|mobile|cell|call|text|ring|reach me|reached|whatsapp|number|direct|m|t|p|c|contact|on|at|me|back|al|hp|natel|nummer|handy|gsm|tél|tlf|teléfono|móvil|número|numéro|numero)\b[\s.:]{0,3}(?:is |at |on |me at |me on )?)$/i;
 const OTHER_NUMBER =
   /(?:\b(?:iban|order|ref(?:erence)?|invoice|account|acct|vat|reg|po|no|id|meeting id|passcode|fax|f)\b[\s.:#]{0,3}|#)$/i;
 /** National writings that are a phone also without a label. */
 const UNMISTAKABLE =
-  /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{3,4}[\s-]\d{4}$|0\d(?:[\s.]\d\d){4}$|0\d{1,3}[\s-]\d{6,9}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|\(0\d{1,4}\))/;
+  /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{3,4}[\s-]\d{4}$|0\d(?:[\s.]\d\d){4}$|0\d{1,3}[\s-]\d{6,9}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|[679]\d\d \d{3} \d{3}$|\(0\d{1,4}\))/;
 
 /** The first mail address. */
 export function emailIn(text: string): PersonFact | undefined {
@@ -44,8 +44,35 @@ export function phonesIn(text: string, labelled: boolean): PersonFact[] {
     if (/^\d{1,3}(?: \d{3})+$/.test(written) && digits.length < 9) continue;
     const lead = text.slice(Math.max(0, match.index - 30), match.index);
     if (OTHER_NUMBER.test(lead)) continue;
-    if (labelled && !LABEL.test(lead) && !UNMISTAKABLE.test(written)) continue;
+    const last = /^\d{4} \d{4}$/.test(written) && text.slice(match.index + written.length).trim() === '';
+    if (labelled && !last && !LABEL.test(lead) && !UNMISTAKABLE.test(written)) continue;
     phones.push({ value: written, start: match.index, end: match.index + written.length });
   }
   return phones;
 }
+
+const NAMED = /(?<!\p{L})\p{Lu}\p{Ll}[\p{L}'-]*/gu;
+const NO_NAMES =
+  /^(?:call|text|ring|phone|ph|tel|mob|mobile|cell|whatsapp|number|my|me|mine|i|i'm|we|our|us|kit|please|contact|or|and|reach|thanks|thank|cheers|ta|best|regards|hi|hey|hello|on|at|is|the|this|it|if|to|just|give|drop|any|questions|reply|answer|sms|message|direct|office|email|mail|yes|no|from|by|you|can|could|would|will|for|let|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|m|móvil|tél|number's|natel|handy)$/i;
+
+/** Whose a number is: of another, where a name or an office that is not the writer's stands before it in its sentence and nothing leads back to the writer. */
+export function anothersPhone(text: string, phone: PersonFact, mine: string): boolean {
+  const lead =
+    text
+      .slice(Math.max(0, phone.start - 60), phone.start)
+      .split(/[.;!?](?=\s)|\n/)
+      .at(-1) ?? '';
+  const last = (pattern: RegExp, counts: (word: string) => boolean): number =>
+    [...lead.matchAll(pattern)].filter(([word]) => counts(word.replace(/'s$/, '').toLowerCase())).at(-1)?.index ?? -1;
+  const known = mine.toLowerCase().split(/[\s'-]+/);
+  const other = last(NAMED, (word) => !NO_NAMES.test(word) && !word.split(/['-]/).every((part) => known.includes(part)));
+  return (
+    Math.max(
+      other,
+      last(PLACES, () => true),
+    ) > last(WRITER, () => true)
+  );
+}
+const WRITER = /(?<!\p{L})(?:me|mine|my|i'm|us|mi|mein|meine|moi)(?!\p{L})/giu;
+/** A number of a house or of somebody on the day. */
+const PLACES = /(?<!\p{L})(?:office|venue|reception|facilities|hotel|hall|planner)(?:'s)?(?: number| phone| line)?(?: is)?,?\s?\(?$/giu;

@@ -4,7 +4,7 @@
 import { closingOf } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { afterName, besideLabel, organisation, organisationSaid } from './organisation.ts';
-import { emailIn, phonesIn } from './reach.ts';
+import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
 import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
@@ -243,7 +243,5 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;
-  const phone = phonesIn(body, true)[0];
-  if (phone) people.phone = phone;
   return people;
 }

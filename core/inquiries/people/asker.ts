@@ -1,0 +1,30 @@
+/**
+ * Whose inquiry it is: of the one who writes, or of the one whose mail is passed on by somebody who stays out of it.
+ */
+import { only, type Part, type PartKind } from '../parts/split.ts';
+import { peopleIn, type Layers } from './find.ts';
+import type { People } from './signature.ts';
+
+/** "Talk to her, not me", "please reply to Annika, she's the client", "over to you". */
+const NOT_ME =
+  /(?<!\p{L})(?:not (?:to )?me|directly|direct to (?:her|him|them)|deal with|over to you|leave me out|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
+
+/** Who asks; `isTown` is true for a name that is a town's. */
+export function askerOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
+  const layers = (within: readonly Part[]): Layers => ({
+    body: only(text, within, 'own', 'forwarded', 'subject'),
+    signature: only(text, within, 'signature'),
+    header: only(text, within, 'header'),
+    stamp: only(text, within, 'stamp'),
+  });
+  const passed = parts.findIndex(({ kind }) => kind === 'forwarded');
+  let from = passed;
+  const head: readonly PartKind[] = ['header', 'subject'];
+  while (from > 0 && head.includes((parts[from - 1] as Part).kind)) from--;
+  if (from > 0) {
+    const above = only(text, parts.slice(0, from), 'own');
+    const client = !/\d/.test(above) || NOT_ME.test(above) ? peopleIn(layers(parts.slice(from)), isTown) : {};
+    if (client.name) return client;
+  }
+  return peopleIn(layers(parts), isTown);
+}
