@@ -14,7 +14,15 @@ type Tokens = readonly Token[];
 const SAFE_CODE =
   /^(?:mn|wi|nd|sd|ia|il|mi|ny|nj|nc|sc|ca|tx|fl|az|nv|wa|ga|va|md|tn|ky|ks|ct|ut|nm|wv|vt|nh|ri|bc|ab|sk|mb|qc|ns|nb|nsw|qld|uk|usa|ont|minn|wis|wisc|mich|que|calif|colo)$/;
 
-export type Qualifier = { country?: string; regionCountry?: string; region?: string; next: number; comma: boolean; coded: boolean };
+export type Qualifier = {
+  country?: string;
+  regionCountry?: string;
+  region?: string;
+  code?: string;
+  next: number;
+  comma: boolean;
+  coded: boolean;
+};
 
 /** ", ND", ", Ontario", "(Germany)", ", North Dakota, USA" after a name. */
 export function qualifierAt(text: string, tokens: Tokens, index: number): Qualifier | undefined {
@@ -46,12 +54,19 @@ export function qualifierAt(text: string, tokens: Tokens, index: number): Qualif
       next: more?.next ?? at + length,
       comma: mark === ',' || mark === '(',
       coded: written === written.toUpperCase(),
+      ...(/^[A-Z]{2}$/.test(written) ? { code: written } : {}),
     };
   }
   return undefined;
 }
 
+/** States whose codes are also those of a state or province elsewhere. */
+const australian: Record<string, string> = { WA: 'western australia', SA: 'south australia', NT: 'northern territory' };
+
 export function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
+  // "Perth (WA)", "Bratislava (SK)"
+  if (qualifier.code !== undefined && place.country === 'AU' && australian[qualifier.code] === foldName(place.region)) return true;
+  if (qualifier.code !== undefined && place.country === qualifier.code) return true;
   const inRegion =
     qualifier.region !== undefined &&
     place.country === qualifier.regionCountry &&
