@@ -4,22 +4,25 @@
 import { phrases } from '../phrases.ts';
 
 /** Where to be, at the beginning of a sentence: "On the sand at 5.30am", "Crew on the green at 5". */
-const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|cameras?|you|you're|you'd be|we're|all) )?(?:on|at|in|aboard) the (?!\w*(?:day|morning|evening|night|end|start|moment|meantime|past|same|first|last|second|summer|winter|spring|autumn|event|afternoon)\b)[\w' -]{2,24}? (?:at|by|for|from)(?=\s(?:about |around )?(?:\d|half|quarter|noon))`;
+const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|cameras?|you|you're|you'd be|we're|all) )?(?:on|at|in|aboard) the (?!\w*(?:day|morning|evening|night|end|start|moment|meantime|past|same|first|last|second|summer|winter|spring|autumn|event|afternoon|road|way|clock|dot|phone|hour|house|side|home)\b)[\w' -]{2,24}? (?:at|by|for|from)(?=\s(?:about |around )?(?:\d|half|quarter|noon))`;
 
 /** "nothing to rig until 07:45", "we don't roll till 9", but not "we're not done until 9". */
 const notBefore = String.raw`(?<![\w'])(?:nothing|nobody|no[- ]one|not|dont|wont|\w{2,8}n't)(?:(?! (?:done|finished|over|out|home|free|away|clear|know|sure|decide|confirm|off|answer|reply|hear|call|ring)\b) [\w']{1,14}){0,5} (?:until|till|til|before)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
 /** "There for 9, starts 10" */
 const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?\n])\s{0,2})there (?:for|by|from)(?=\s\d)`;
 
+/** "the driver picks you up at the hotel at 6:15" */
+const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(?:es)?) you(?: up)?(?: [\w']{1,14}){0,7} (?:at|from|by)(?=\s\d)`;
+
 /** What the hour of the crew is called, and who may be in then. */
-export const callNamed = `${placed}|${notBefore}|${thereFor}|${phrases(
+export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrases(
   `
   come from/for # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
   shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #
   work starts/begins # | enter from/at/by # | ready to shoot/film/record/roll/go by/at/for #
-  coverage required/needed/wanted? from # | dock/room/hall/place/space/venue/church/stage/floor is ours/yours/free/available/open/empty from #
+  coverage required/needed/wanted? from # | dock/room/hall/place/space/venue/church/stage/floor/chapel/theatre/theater is ours/yours/free/available/open/empty from #
   yours/ours from # | keys from # | key from # | {door} unlock/unlocks/unlocked/open/opens/opened up? for/to us/you/crew/contractors/suppliers/vendors # | open/opens to contractors/suppliers/vendors/crew #
   let you/us in # | letting you/us in # | let you/us into ... # | lets you/us in # | unlock for you/us # | meet you/u at/in/by/outside/on/near ... # | meets you at/in/by ... #
   expect you/u there/here? # | expecting you # | have you there/here/in? # | you/u with us # | with us by/for/from/at # | expected from/at/by #
@@ -27,6 +30,7 @@ export const callNamed = `${placed}|${notBefore}|${thereFor}|${phrases(
   get/gets/got/getting yourself/yourselves there/here/down/in/over/up at/for/by # | get/got/getting ... kit/gear/cameras/camera/equipment in at/from/by # | get/getting ... kit/gear/cameras/camera/equipment in on ... from/at # |
   start of the/your/our job/work/shift/shoot ... at # | in place/position no_later_than # | took/take/taking over at/from # | room/hall/church/venue/chapel/place/theatre/theater/stage unlocked for/by/at/from # |
   you'd/you_would/you'll/you_will/you have ... chapel/hall/room/church/venue/stage/place/space/theatre from # | the verger/caretaker/janitor opens/unlocks for_you at/from # | somebody/someone there/here/in at/by/from # | muster is/at # |
+  accessible at/from/by # | meet the ... at/by # | meet hotel/venue/stage ... # | meeting in/at the ... at # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {
@@ -45,5 +49,5 @@ export const callOfHours = phrases(`
 export const callDone = phrases(`
   report* in? to the? reception/desk/office/security/gate/me/us/stage/door/foyer/lobby/venue/manager # | report* in? # | check-in with/at/to # | sign-in at/with # | check in # | sign in #
   unload* # | pull/roll/rock/pitch/turn/show/pop up/in/over/down # | swing/come/drop by/along/over/round/in/down/to # | pop in # | get started # | get going # | kick you off # | muster* #
-  gather* # | assemble* # | plug in # | be with us # | be with me # | be at ... # | get to ... # | come to ... # | arrive at ... # | plug-in # | park up # | land # | join us # | join me #
+  gather* # | assemble* # | plug in # | be with us # | be with me # | be at ... # | get to ... # | come to ... # | arrive at ... # | plug-in # | park up # | land # | join us # | join me # | meet us/me #
 `);

@@ -38,7 +38,7 @@ const reply = oneOf(
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
     (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|this))
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
-    (?<!\b(?:the|a|our|this|your) (?:\p{L}{1,14} )?)\b(?:text|ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
+    \b(?:text|(?<!\b(?:the|our|this) (?:\p{L}{1,14} )?)ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
@@ -76,7 +76,7 @@ const call = oneOf(
 const wrap = oneOf(
   String.raw`
     \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b|\bout by\b
-    \bdone (?:by|at|around|about)\b|\bfinish\w*|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
+    \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
     \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|\bcloses\b
@@ -90,7 +90,7 @@ const wrap = oneOf(
 );
 const show = oneOf(
   String.raw`
-    \bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b(?! (?:days?|evenings?|house|mic|air|nights?|studios?|gardens?|mornings?|afternoons?|weekend)\b)|\bopening\b|\bceremony\b|\bkeynote\b
+    (?<!\b(?:stage|side|back|kitchen|front|loading|dock|vestry|rear|artists'|goods) )\bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b(?! (?:days?|evenings?|house|mic|air|nights?|studios?|gardens?|mornings?|afternoons?|weekend)\b)|\bopening\b|\bceremony\b|\bkeynote\b
     \bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b
     \bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b
     \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\b(?:music|bands?|disco|dancing|racing|demos?|tastings?|stalls|speakers|choirs?|(?:we|they) play|playing|seminar|plenary|lecture|quiz|vernissage|cocktail)\b(?=,? (?:is |are |from |at )?\d)|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
@@ -118,7 +118,7 @@ const other = oneOf(
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
     \b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b
     \bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b
-    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you|me|us|for)\b
+    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you|for|(?:me|us)(?! (?:at |by )?\d))\b
     \bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b
     \bsigned\b|\bsent\b|\bgot your (?:name|number|details)|\bmy flight\b|\bflight\w*|\bfly(?:ing)?\b(?! a drone)|\bcheck-?in\b
     \bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b
@@ -191,7 +191,7 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
 /** Words for a call that say what somebody does, and so may be said of somebody else. */
 const LEAVES = /^(?:leave|can leave|go home|home|depart|off|check)/i;
 const DOES =
-  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access|come|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
+  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access(?!ible)|come|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
 
 const ofHour: typeof cues = [...cues, ['call', you], ['call', new RegExp(callOfHours, 'gi')]];
 

@@ -2,7 +2,7 @@
  * Words in German, French, Spanish, Italian and Dutch that tell what a date or an hour is said of. Each line holds a few phrases of one language.
  */
 
-const HOUR = String.raw`(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|kwart|\p{L}+ (?:uhr|heures|uur))`;
+const HOUR = String.raw`(?:\d|noon|mittag|midi|minuit|mitternacht|mediod|mezzo|mezza|middernacht|halb|half|viertel|dreiviertel|kwart|\p{L}+ (?:uhr|heures|uur)|(?<=\b(?:a las?|alle|um|om|gegen|rond|tegen) )(?:un[ao]|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|ein|zwei|drei|vier|fünf|sechs|sieben|acht|neun|zehn|elf|zwölf|een|twee|drie|vijf|zes|zeven|negen|tien|twaalf|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|undici|dodici)(?!\p{L}))`;
 /** A few words, and then an hour or a date. */
 const near = String.raw`(?=,?[^\S\n]?:?[^\S\n]?\(?(?:[\p{L}']{1,12}\.?[^\S\n]){0,5}:?[^\S\n]?${HOUR})`;
 /** Only the small words that lead to one. */
@@ -22,6 +22,7 @@ export const callElsewhere = `${words(`
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
   ti aspettiamo | vi aspettiamo | la aspettiamo | te esperamos | le esperamos | wir erwarten dich | wir erwarten sie
   arrivo | ritrovo | appuntamento | convocazione | allestimento | montaggio | presentarsi | essere (?:lì|sul posto|pronti) | accesso | sul posto | ci troviamo
+  sei(?:d)? (?:bitte|schon|um) | seien sie | sein sie | wees (?:jij|je|u) | estar(?: aquí| allí| en (?:el|la|los))? | estar[áé] | te querr[ií]amos | tendr[ií]as? que estar | habr[ií]a que estar | habrá que estar | haría falta
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
 `)}|${short('binnen | beginnen | start | beginn | prove | los | montage')}`;
 export const wrapElsewhere = `${words(`

@@ -18,7 +18,7 @@ export const wrapNamed = `${short}|${phrases(`
   leaving # | done/finished/through with you/us at/by # | out for # | on the road again by/at/around # | back on the road by/at # | lingers/stays/linger/remain/remains past/beyond/after # | kill/cut the power/lights/sound at # |
   turn/turns out/off the lights at # | lights out # | in the van by/at/for # | sweep up at # | we/you/u/everyone rise/rises at # | shut_up_shop at # | take/takes/taking/get/gets/getting you/us to #| dark by/at # | empty by/at # | must be empty by/at # |
   music/band/dancing/disco/bar stops/ends/finishes at # | head/heads/heading home/off/away/out at/by/around # | hit/hits the road at/by/around # | kit out by/at # | be back there/at_the_hotel/in_town/home by/at/for # | down at/by # | through the gate again by/at # |
-  up to leave at/by # | stay past/beyond/after # |
+  you/u are/'re/r free after # | you're/youre/ur free after # | be through at/by # | struck by/at # | you out # | you off # | stay past/beyond/after # |
   leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
 `)}`;

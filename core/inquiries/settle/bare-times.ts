@@ -26,6 +26,12 @@ export function bareTime(
     (COUNTS_NEXT.test(follows) || (/^one$/i.test(written) && ONE_OF.test(text.slice(Math.max(0, time.start - 24), time.start))))
   )
     return false;
+  // "In 2025 we had a nephew"
+  if (
+    /^(?:19[5-9]|20[0-4])\d$/.test(written) &&
+    /\b(?:in|since|of|for|the|year|from)\s$/i.test(text.slice(Math.max(0, time.start - 8), time.start))
+  )
+    return false;
   if (built === 'call' || built === 'wrap') return time.from.minutes >= 60;
   // "Reply by 15 Jan 1200"
   if (
@@ -70,7 +76,7 @@ export function bareTime(
   if (
     /^\d{1,2}\.[0-5][05]$/.test(written) &&
     (/\b(?:at|from|by|till|til|until)\s$/i.test(before) || (hit.cue === 'wrap' && /\b\p{L}+\s$/u.test(before))) &&
-    !/^\s?(?:[%€$£]|each|per|an?\b|for\b|or\b|\d)/i.test(follows)
+    !/^ ?(?:[%€$£]|each|per|an?\b|for\b|or\b|\d)/i.test(follows)
   )
     return true;
   const last = cuesIn(text, piece.start, piece.end, true)[0];

@@ -3,6 +3,7 @@
  * "prizes at 4 and then you're free", "you could pack up then; say 11", "the bus leaves at 10, so half nine for you".
  */
 import { cuesIn, type Cue } from '../said/cues.ts';
+import type { TimeMention } from '../times/find.ts';
 import type { Where } from './scene.ts';
 
 const LEAD = 110;
@@ -12,7 +13,7 @@ const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re|
 
 /** "(no filming, it's nerves)", "(not you)" */
 const NOT_FILMED =
-  /^\s?[([](?:no (?:film\w*|video|camera\w*|coverage|need)|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)/i;
+  /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
   /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along) (?:for (?:that|it|this)|then|too|as well)|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
@@ -29,7 +30,7 @@ const OVER_THEN =
 const LONG_UNTIL =
   /\b(?:until|till|til|through to|thru to|to the (?:very )?end of|up to|right through|stay (?:through|for|until|on)|through the|(?:go|leave|off|free|released|finished|done|stop|away|finish|pack up|go home) (?:when|after|once|with|as)|bis zu[mr]?|jusqu'(?:au|à la|à l')|hasta (?:el|la|los|las))\s(?:[^\s.;:?!]+ ){1,8}?\(?(?:(?:at|around|about|by|say|so|is|which is|call it|um|gegen|à|vers|a las|om) ){0,2}~?$/i;
 const LONG_UNTIL_COMMA =
-  /\b(?:until|till|til|to the (?:very )?end of|stay (?:through|for|until)|(?:go|leave|off|free|released|finished|done|stop|finish|go home) (?:when|after|once))\s(?:[^\s.;:?!,]+ ){0,6}[^\s.;:?!,]+,? \(?(?:(?:at|around|about|by|say|so|is|which is|call it) ){0,3}~?$/i;
+  /\b(?:until|till|til|to the (?:very )?end of|ends? (?:with|after|on)|stay (?:through|for|until)|(?:go|leave|off|free|released|finished|done|stop|finish|go home) (?:when|after|once))\s(?:[^\s.;:?!,]+ ){0,6}[^\s.;:?!,]+,? \(?(?:(?:at|around|about|by|say|so|is|which is|call it) ){0,3}~?$/i;
 const NOT_UNTIL =
   /\b(?:not|nothing|nobody|no[- ]one|never|only|can't|cannot|\p{L}+n't|hold\w*|keep|decide|know|confirm|wait)\b[^.;]{0,40}$/iu;
 /** "last tune at", "last bull about", "carriages at" */
@@ -38,7 +39,16 @@ const LAST_OF =
 /** "so", "say", "call it": the hour is that of which the words before it speak. */
 const REFINES =
   /(?:^|[\s,;(-])(?:so|say|call it|let's say|let us say|lets say|let's call it|make (?:it|that)|let's put|we'd say|i'd say|zeg|sagen wir|disons|digamos|diciamo)(?: (?:that's|it's|be|maybe|about|around|at|by|for|from))?\s$/i;
+/** "curtain down for you at", "Schluss für dich um" */
+const YOUR_END =
+  /\b(?:down|over|out|done|off|end|finish(?:ed)?|stop|schluss|feierabend|ende|fertig|fini|klaar) (?:for|für|pour|voor) (?:you|u|dich|sie|toi|vous|jou|u)(?: (?:at|by|is|um|à|om|gegen|at about))?\s$/i;
+/** "then you're free, let's say" */
+const DONE_BEFORE = new RegExp(
+  String.raw`\b${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack up|pack down|head off|head home))\b[^.;\d]{0,40}$`,
+  'i',
+);
 const FOR_ME = /^(?:ish)?,? (?:for (?:you|u|video)\b|please\b|pls\b|plz\b|(?:at (?:the )?)?(?:very )?latest for you)/i;
+const LAST_ONE = /\b(?:last|final) \p{L}+/iu;
 const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
 
 /** An hour of its own in what is left of the clause. */
@@ -56,19 +66,33 @@ function lastTold(text: string, from: number, to: number): Cue | undefined {
 type Built = { cue: 'call' | 'wrap' | 'other'; strong: boolean };
 
 /** The build of the sentence around an hour; `from` is where what was said of the hour before it ends. */
-export function builtOf(text: string, time: Where, sentence: Where, from: number): Built | undefined {
+export function builtOf(text: string, time: TimeMention, sentence: Where, from: number): Built | undefined {
   const after = tailOfTime(text, time);
   if (NOT_FILMED.test(after)) return { cue: 'other', strong: true };
   const start = Math.max(sentence.start, time.start - LEAD);
   const lead = text.slice(start, time.start);
   const near = text.slice(Math.max(from, start), time.start);
+  // "Thu 18: you 8.00 am - 5.30 pm"
+  if (time.to && /(?:^|[.;:,\n]\s*|\bwant |\bneed )you(?:'re on| are on|'d be on| on|:)?\s$/i.test(lead))
+    return { cue: 'call', strong: true };
   const refines = REFINES.exec(lead);
+  // "that is what we pay for, so 5pm to 7.30"
+  if (refines && time.to) return { cue: 'call', strong: true };
+  const say = refines?.[0] ?? '';
+  if ((/call it/i.test(say) && /\d/.test(lead)) || (refines && DONE_BEFORE.test(lead.slice(0, refines.index))))
+    return { cue: 'wrap', strong: true };
   if (refines || AT_LATEST_FOR_ME.test(after)) {
     const told =
       lastTold(text, start, start + (refines?.index ?? lead.length)) ??
       (refines?.index === 0 || /^\W*$/.test(lead.slice(0, refines?.index ?? 0))
         ? lastTold(text, Math.max(0, start - LEAD), start)
         : undefined);
+    const clause =
+      lead
+        .slice(0, refines?.index ?? lead.length)
+        .split(/[,;]/)
+        .findLast((one) => one.trim() !== '') ?? '';
+    if (FOR_ME.test(after) && (GOES.test(clause) || LAST_ONE.test(clause))) return { cue: 'wrap', strong: true };
     if (told === 'call' || told === 'wrap') return { cue: told, strong: true };
     if (FOR_ME.test(after)) return { cue: GOES.test(lead) || AT_LATEST_FOR_ME.test(after) ? 'wrap' : 'call', strong: true };
   }
@@ -76,6 +100,8 @@ export function builtOf(text: string, time: Where, sentence: Where, from: number
   if (done && !HOUR_NEXT.test(after.slice(done[0].length))) return { cue: 'wrap', strong: true };
   if (OVER_THEN.test(after) && /(?:^|[.;:,!?\n]|\b(?:and|at|by|um|gegen|à|a las|a la|alle|om|y|e|en|und|et))\s*$/i.test(near))
     return { cue: 'wrap', strong: true };
+  if (/^,? you(?:,? (?:please|pls|plz)|,? at the|\s?[.,;\n])/i.test(after) || YOUR_END.test(near))
+    return { cue: GOES.test(near) || YOUR_END.test(near) ? 'wrap' : 'call', strong: true };
   if (THERE_THEN.test(after)) return { cue: GOES.test(near) ? 'wrap' : 'call', strong: true };
   const until = LONG_UNTIL.exec(near) ?? LONG_UNTIL_COMMA.exec(near);
   if (
@@ -83,7 +109,7 @@ export function builtOf(text: string, time: Where, sentence: Where, from: number
     !NOT_UNTIL.test(lead.slice(0, lead.length - near.length + until.index)) &&
     lastTold(text, time.start - near.length + until.index, time.start) !== 'call'
   )
-    return { cue: 'wrap', strong: false };
-  if (LAST_OF.test(near)) return { cue: 'wrap', strong: false };
+    return { cue: 'wrap', strong: /\d|\b(?:noon|half)\b/.test(lead.slice(0, lead.length - near.length + until.index)) };
+  if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
   return undefined;
 }

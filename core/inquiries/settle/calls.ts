@@ -3,6 +3,7 @@
  */
 import { settledPair } from '../times/find.ts';
 import { earlierCall } from './earlier.ts';
+import { laterBy } from './later.ts';
 import { firstOfMine, lastOfMine } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
@@ -32,6 +33,7 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
     // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
     const half = halfOfShow(minutes, scene);
     if (evening && half !== undefined) return minutes + half;
+    if (evening && endsLate(minutes, scene)) return minutes + 720;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene) ? undefined : minutes;
   }
@@ -45,6 +47,14 @@ const beforeShow = (minutes: number, { times }: Scene): boolean =>
     const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
     return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
   });
+/** "get here for six, the quiz stops at ten": too long a day from the morning. */
+const endsLate = (minutes: number, { times }: Scene): boolean =>
+  times.some(({ said, from }) => {
+    const end = from.open ? (from.minutes >= 8 * 60 && from.minutes < 720 ? from.minutes + 720 : 0) : from.minutes;
+    return said === 'wrap' && end >= 20 * 60 && end - minutes > LONGEST_DAY;
+  });
+const LONGEST_DAY = 14 * 60;
+
 /** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
 function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
   const shows = times.flatMap(({ said, from }) =>
@@ -52,8 +62,8 @@ function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
       ? [from.minutes]
       : [],
   );
-  const halves = new Set(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
-  return halves.size === 1 ? ([...halves][0] as 0 | 720) : undefined;
+  const halves = new Set<0 | 720>(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
+  return halves.size === 1 ? [...halves][0] : undefined;
 }
 const MORNING_SHOW = 8 * 60 + 30;
 const LONGEST_SET_UP = 5 * 60;
@@ -103,7 +113,12 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const shows: SaidTime[] = [];
   const ends: SaidTime[] = [];
   /** An hour that is said to be the call leaves no doubt about hours that are not. */
-  const toldCall = scene.times.some(({ said, to, from }) => said === 'call' && !to && (!from.open || from.minutes < 5 * 60 + 30));
+  const toldCall = scene.times.some(
+    ({ said, to, from }) => said === 'call' && !to && (!from.open || from.minutes < 5 * 60 + 30 || from.minutes >= 720),
+  );
+  const toldHours = scene.times.some(
+    (time) => time.said === 'call' && time.to && (settledPair(time.from, time.to) ?? eveningPair(time, scene)),
+  );
   const laterCall = scene.times.some(({ said, from }) => said === 'call' && from.minutes >= SMALL_CALL);
   for (const time of scene.times) {
     if (time.said === 'reply' || time.said === 'delivery' || time.said === 'other' || time.said === 'past') continue;
@@ -119,7 +134,8 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     }
     if (time.to) {
       const pair = settledPair(time.from, time.to) ?? eveningPair(time, scene);
-      if (time.said === 'show') {
+      // Where hours are said to be mine, others are those of the occasion.
+      if (time.said === 'show' || (time.said !== 'call' && toldHours)) {
         shows.push(time);
         continue;
       }
@@ -127,13 +143,14 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       if (!on) continue;
       if (!pair) {
         const from = time.from.minutes;
-        if (time.from.open && time.said !== 'call' && toldCall) continue;
+        if (time.from.open && time.said !== 'call' && scene.times.some(({ said, to }) => said === 'call' && !to)) continue;
         if (time.from.open) answer.callChoices ??= { walls: [wallOf(on, from), wallOf(on, (from + 720) % 1440)], where: time, why: 'open' };
         else calls.push({ date: on, minutes: from, where: [time] });
         continue;
       }
       const point = { date: on, minutes: pair.from, where: time.date ? [time, time.date] : [time] };
-      calls.push(point);
+      // A call that is told goes before the hours of the occasion.
+      if (time.said === 'call' || !toldCall || days.length > 1) calls.push(point);
       if (!time.date && time.nthDay === undefined && time.said !== 'call') undated.push(point);
       const setUp =
         time.said === 'call' &&
@@ -220,16 +237,19 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     .filter((time) => !time.from.open && (time.said === 'show' || (time.said === undefined && !time.date && !time.until)))
     .map(({ from }) => from.minutes)
     .toSorted((a, b) => a - b)[0];
+  const evening = EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, ''));
   const called = (on: Day): number | undefined => {
     if (!earliest || Temporal.PlainDate.compare(earliest.date, first) < 0) return days.length > 1 ? undefined : opens;
     const same = ordered.find(({ date }) => date.equals(on));
     if (days.length > 1 && !on.equals(earliest.date)) return same?.minutes ?? (ofOneDay(earliest) ? undefined : earliest.minutes);
     return earliest.minutes;
   };
-  for (const end of ends.toSorted((a, b) => Number(a.from.open) - Number(b.from.open))) wrapPoint(end, days, called, wraps, answer);
+  for (const end of ends.toSorted((a, b) => Number(a.from.open) - Number(b.from.open)))
+    wrapPoint(end, days, called, wraps, answer, evening);
   const latest = rivals.length > 0 ? undefined : lastOfMine(scene, wraps);
   if (latest && !answer.wrapChoices) {
-    const wall = wallOf(latest.date, latest.minutes);
+    const later = ends.some((end) => latest.where.includes(end)) ? laterBy(scene, latest.where[0] as Where) : undefined;
+    const wall = wallOf(latest.date, latest.minutes + (later ?? 0));
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
   }
   const show = shows[0];

@@ -12,6 +12,7 @@ const AT_LINE =
 const MARKED = /^\s?(?:\([^()\n]{0,24}\)\s?)?(?::|\u2013|\s-\s|-\s|\||\n|$)/u;
 const PARTED = /^\s?(?:,|\s)\s?\S/;
 const HEAD_REACH = 40;
+const LONGEST_UNDER = 1000;
 
 /** The heads of a text in their order; none where there are fewer than two of them. */
 export function headsOf(text: string, dates: readonly DateMention[]): DateMention[] {
@@ -27,5 +28,5 @@ export function headsOf(text: string, dates: readonly DateMention[]): DateMentio
 /** The day under whose head an hour stands: what comes after it up to the next head or an empty line. */
 export function dayUnder(text: string, { start }: Where, heads: readonly DateMention[]): DateMention | undefined {
   const head = heads.findLast(({ end }) => end <= start);
-  return head && !/\S[^\n]*\n\s*\n/.test(text.slice(head.end, start)) ? head : undefined;
+  return head && start - head.end < LONGEST_UNDER && !/\S[^\n]*\n\s*\n/.test(text.slice(head.end, start)) ? head : undefined;
 }

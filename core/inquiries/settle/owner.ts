@@ -17,6 +17,9 @@ const OTHERS =
 /** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
 const SENDERS =
   /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll| will|'m| am)(?= (?:be )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= ))\b/i;
+/** "Mona's in at 1" */
+const NAMED =
+  /^\s*(?!(?:Call|Crew|Camera|Load|Day|Doors?|Set|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 const REACH = 70;
@@ -34,5 +37,5 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const lead = clauses.findLast((clause) => clause.trim() !== '') ?? '';
   if (MINE.test(lead) || TOLD.test(lead)) return 'mine';
-  return OTHERS.test(lead) || SENDERS.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
+  return OTHERS.test(lead) || SENDERS.test(lead) || NAMED.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
 }

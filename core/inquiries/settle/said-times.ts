@@ -11,6 +11,7 @@ import { rowsOf } from './agenda.ts';
 import { bareTime, UNTIL } from './bare-times.ts';
 import { builtOf } from './built.ts';
 import { columnsOf } from './columns.ts';
+import { labelOf } from './labels.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
@@ -67,6 +68,11 @@ const OPEN_HOURS =
   /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
 /** Hours of trains and flights are nobody's call. */
 const TRAVELS = /\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
+/** "nothing to rig until 8" */
+const NOT_YET = /\b(?:not|nothing|nobody|no[- ]one|dont|wont|\p{L}+n't)\b[^.;,]*$/iu;
+/** What may stand between two hours of two days that are said of the same: "wrap 5 pm Thursday, 2 pm Friday". */
+const AND_ALSO = /^[\s,/&+-]*(?:(?:and|then|on|at|by|und|et|y|e|en)[\s,]*)*$/i;
+
 /** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
 export function sayTimes(text: string, found: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
   const times = asWritten(text, found);
@@ -75,6 +81,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
   const across = timesAcross(text, times, dates);
   const heads = headsOf(text, dates);
   const rows = rowsOf(text, times);
+  const labelled = times.some((time) => labelOf(text, time) === 'mine');
   const columns = columnsOf(text, times);
   for (const [index, time] of times.entries()) {
     const sentence = sentenceAround(text, time.start, time.end);
@@ -116,15 +123,32 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
+    const label = labelOf(text, time);
+    const owned =
+      label === 'theirs' && (time.to !== undefined || labelled)
+        ? 'show'
+        : label === 'mine' && (!time.bare || /^\s*(?:[.,;()\n]|$|until|till?|not)/.test(text.slice(time.end, time.end + 8)))
+          ? 'call'
+          : undefined;
     const built = free && date?.said !== 'reply' ? builtOf(text, time, sentence, from) : undefined;
-    if (time.bare && !across.has(time) && !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue)) continue;
+    if (
+      time.bare &&
+      !across.has(time) &&
+      !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue ?? (owned === 'call' ? owned : undefined))
+    )
+      continue;
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
     if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
     const toldSo = built && (built.strong || hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show') ? built.cue : undefined;
+    // "be there from 15:00 and film until 22:00"
+    const spanned = previous !== undefined && previous.end > sentence.start && !NOT_YET.test(before);
     const until =
       (toldSo === 'wrap' && time.to !== undefined) ||
-      ((hit.cue === undefined || hit.cue === 'event') && !time.to && toldSo === undefined && UNTIL.test(before));
+      ((hit.cue === undefined || hit.cue === 'event' || (hit.cue === 'call' && !hit.after && spanned)) &&
+        !time.to &&
+        toldSo === undefined &&
+        UNTIL.test(before));
     if (until && !time.to && ofOwnHours(text, time.start)) {
       said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
@@ -134,8 +158,10 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
     const cue = until
       ? 'wrap'
       : (toldSo ??
+        (hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show' || hit.cue === 'call' ? owned : undefined) ??
         ofDate ??
         ((hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end ? end : hit.cue));
+    const also = cue === undefined && date ? alsoSaid(text, time, date, said.at(-1)) : undefined;
     // "the museum is open from 10 to 5", "we have booked the hall from 8 to 11"
     const open = time.to !== undefined && (cue === undefined || cue === 'event') && OPEN_HOURS.test(text.slice(sentence.start, time.start));
     const ofReply =
@@ -151,7 +177,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
     const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
     said.push({
       ...time,
-      said: over ? 'past' : ofReply ? 'reply' : open ? 'other' : cue,
+      said: over ? 'past' : ofReply ? 'reply' : open ? 'other' : (cue ?? also),
       until,
       date,
       dayBefore: DAY_BEFORE.test(`${before} ${clause}`),
@@ -163,6 +189,17 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
     });
   }
   return said;
+}
+
+/** What the hour before it is said of, where both are hours of different days of one list. */
+function alsoSaid(text: string, time: TimeMention, date: DateMention, last: SaidTime | undefined): 'call' | 'wrap' | undefined {
+  if (!last?.date || last.date === date || (last.said !== 'call' && last.said !== 'wrap') || time.to) return undefined;
+  const between = text.slice(last.end, time.start);
+  const cut = [last.date, date].reduce(
+    (rest, { start, end }) => (start >= last.end && end <= time.start ? rest.replace(text.slice(start, end), '') : rest),
+    between,
+  );
+  return AND_ALSO.test(cut) ? last.said : undefined;
 }
 
 const WITH_MINUTES = /^\d{1,2}[:.]\d\d$/;

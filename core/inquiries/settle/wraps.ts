@@ -26,6 +26,7 @@ export function wrapPoint(
   calledOn: (day: Day) => number | undefined,
   wraps: Point[],
   answer: Calls,
+  evening: boolean,
 ): void {
   const last = day(days.at(-1) as string);
   const on = wrapDay(time, days);
@@ -45,7 +46,7 @@ export function wrapPoint(
     const soon =
       before === undefined ? undefined : [base, base + 720, base + 1440].find((end) => end >= before && end - before <= LONGEST_PACKING);
     // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
-    const usual = called === undefined && base >= 4 * 60 && base < 11 * 60 + 59 ? base + 720 : undefined;
+    const usual = called === undefined && base >= 4 * 60 && base < (evening ? 11 * 60 + 59 : 10 * 60) ? base + 720 : undefined;
     const end = soon ?? usual ?? (options.length === 1 ? options[0] : undefined);
     if (end !== undefined) wraps.push({ date: on, minutes: end, where: [time] });
     else

@@ -103,6 +103,7 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
   };
   const elsewhere = spokenElsewhere(tokens, index);
   if (elsewhere) return made(tokens, index, elsewhere.next, elsewhere.hour, elsewhere.minute, false, false);
+  if (word(0) === 'midi' && word(-1) === '-') return undefined;
   if (/^(?:noon|midday|noontime|midi|mittags?|mediodía|mezzogiorno)$/.test(word(0)))
     return { first: index, next: index + 1, minutes: 720, open: false, bare: false };
   if (word(0) === '12' && (word(1) === 'noon' || word(1) === 'midday'))
@@ -147,7 +148,8 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
         : made(tokens, index, index + 3, hour === 1 ? 12 : hour - 1, 60 - minutes, false, false);
   }
   const hour = tokens[index]?.num === undefined ? hourAt(0) : undefined;
-  if (hour !== undefined) {
+  // "one night", "two evening panels"
+  if (hour !== undefined && !/^(?:morning|evening|afternoon|night)s?$/.test(word(1))) {
     const clock = word(1) === "o'clock" || word(1) === 'oclock' ? 1 : 0;
     const thirty = word(1) === 'thirty' ? 1 : word(1) === 'fifteen' ? 1 : 0;
     const minute = word(1) === 'thirty' ? 30 : word(1) === 'fifteen' ? 15 : 0;
