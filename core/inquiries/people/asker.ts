@@ -25,6 +25,8 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
     const above = only(text, parts.slice(0, from), 'own');
     const client = !/\d/.test(above) || NOT_ME.test(above) ? peopleIn(layers(parts.slice(from)), isTown) : {};
     if (client.name) return client;
+    const writer = peopleIn(layers(parts.slice(0, from)), isTown);
+    if (writer.name) return { ...peopleIn(layers(parts), isTown), ...writer };
   }
   return peopleIn(layers(parts), isTown);
 }

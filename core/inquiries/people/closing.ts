@@ -17,7 +17,7 @@ import {
 const FAREWELL = new RegExp(
   String.raw`^(?:${[
     'thank(?:s|\\s?you|ing you)(?: (?:so|very) much| a (?:lot|million|bunch)| again| in advance| and [\\p{L} ]{2,20})?',
-    'thx|ta|cheers|love|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
+    'thx|ta|cheers|love|kh|gr(?:u|ue|ü)ess(?:li)?|ngā mihi(?: nui)?|(?:with |in )?(?:kind|friendly|warm|best|many) greetings|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
     '(?:(?:with |kind |kindest |best |warm |warmest |many |all (?:the|my) )+)?(?:regards|wishes|best|thanks)',
     'yours(?: \\p{L}+)?|(?:talk|speak) soon|take care|looking forward(?: to [\\p{L} ]{2,30})?',
     'groete|atentamente|amitiés|amicalement|gruss|grüsse|servus|hilsen|terveisin|bises|bisous|beijos|slán|hwyl|mahalo|namaste|baci|saluti|cordialmente|apologies|hugs|blessings',
@@ -30,7 +30,7 @@ const FAREWELL = new RegExp(
   'iu',
 );
 /** A sentence or a line ends, or a dash leads on to who signs. */
-const BOUNDARY = /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|^)(?=\S)/gu;
+const BOUNDARY = /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|,\s(?=\p{Lu}[^,]{1,30},\s\p{Lu})|^)(?=\S)/gu;
 const SIGNER = new RegExp(
   String.raw`^(${NAME.replaceAll(String.raw`\s`, ' ')})(?:(?:\s?[,|/@(]\s?|\s-\s|\s(?:at|from|of|for|von|vom)\s)(.{2,90}))?[.!)]*$`,
   'u',
@@ -54,7 +54,8 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     if (begin === 0 && from === 0) continue;
     const found = SIGNER.exec(foot.slice(begin));
     const name = found?.[1] ? nameFrom(found[1], from + begin) : undefined;
-    if (!found || !name || isTown(name.value) || namesArea(name.value) || TITLE_WORDS.test(name.value)) continue;
+    if (!found || !name || (isTown(name.value) && !ORG_WORDS.test(found[2] ?? '')) || namesArea(name.value) || TITLE_WORDS.test(name.value))
+      continue;
     const rest = found[2] ?? '';
     if (rest === '') {
       if (bye > 0) return { name };
@@ -63,6 +64,8 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     const start = from + begin + found[0].lastIndexOf(rest);
     const organisation = organisationIn(rest, start, isTown);
     const reach = /^[(+]?\d[\d\s().+-]{6,18}$|^\S+@\S+$/.test(rest);
+    const comma = bye === 0 && /,\s$/.test(foot.slice(0, begin));
+    if (comma && (organisation === undefined || !(ORG_WORDS.test(organisation.value) || name.value.includes(' ')))) continue;
     if (organisation === undefined && bye === 0 && !reach && !TITLE_WORDS.test(rest)) continue;
     return { name, ...(organisation ? { organisation } : {}) };
   }

@@ -4,7 +4,7 @@
 import { foldName } from '../../places/fold.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
-import { fromSignature, type People } from './signature.ts';
+import { DEPARTMENT, fromSignature, type People } from './signature.ts';
 import { nameFrom, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */
@@ -59,7 +59,8 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
       )
     : undefined;
   const name = fuller ?? first;
-  const organisation = signature.organisation ?? said.organisation;
+  const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);
+  const organisation = department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? said.organisation);
   const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
   const facts = {
     name,

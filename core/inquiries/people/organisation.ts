@@ -17,7 +17,7 @@ import {
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
 const LABEL_AND_ORG = new RegExp(String.raw`^,\s(${ORG_NAME})(?=\.?\s|\.?$)`, 'u');
 const LABEL_ORG =
-  /^[^\S\n]*(?:company|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
+  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
 const AFTER_NAME = new RegExp(
   String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|over at|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
   'u',
@@ -28,12 +28,12 @@ const BEHALF = new RegExp(
 );
 /** What the writer does and for whom: "I chair the spring clinic of the", "reaching out from", "We at the", "secretary at". */
 const DOES_FOR = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant)) (?:of|for|at|from|with|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency),|[Oo]ffice (?:of|at)|(?:[Gg]reetings|[Hh]ello|[Hh]i|[Gg]ood (?:morning|afternoon|evening|day)) from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
+  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant)) (?:of|for|at|from|with|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:(?:[\p{Ll}-]{3,14} )?(?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency|ngo|NGO|league|troupe|foundation)|[Nn]otre (?:club|association|chorale|école|troupe)|[Uu]nser (?:Verein|Chor)|(?:for|at|of) an? (?:[\p{Ll}-]{3,16} ){0,2}(?:charity|agency|company|society|club|school|firm|trust)),|[Oo]ffice (?:of|at)|(?:[Gg]reetings|[Hh]ello|[Hh]i|[Gg]ood (?:morning|afternoon|evening|day)) from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
   'gu',
 );
 /** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
 const ACTS = new RegExp(
-  String.raw`(?:^|[,.!?\n-]\s{0,3})(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
+  String.raw`(?:^|[,.!?\n-]\s{0,3})(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate)|(?:is|are) (?:making|having|singing|celebrating|opening|launching)|holds?|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
   'gmu',
 );
 const CERTAIN = new RegExp(
@@ -49,7 +49,9 @@ export function organisation(written: string, at: number): PersonFact | undefine
   const plain = written
     .replace(/^the\s/i, '')
     .replace(/(?<!\b(?:St|Dr|Mt))\.\s.*$/s, '')
-    .replace(/[.,']+$/, '');
+    .replace(/\s(?:and|&) I\b.*$/, '')
+    .replace(/[.,']+$/, '')
+    .replace(/(?<=\sof\s.*)'s$/, '');
   const lead = written.length - written.replace(/^the\s/i, '').length;
   return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
 }
@@ -73,7 +75,8 @@ export function besideLabel(body: string, named: PersonFact | undefined): Person
 export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
   for (const found of body.matchAll(LABEL_ORG)) {
     const written = found[1] ?? '';
-    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written)) return trimmed(written, found.index + found[0].length - written.length);
+    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written))
+      return trimmed(written.replace(/\s?\(.*$|,.*$/, ''), found.index + found[0].length - written.length);
   }
   for (const found of body.matchAll(BEHALF)) {
     const written = found[1] ?? '';

@@ -44,7 +44,8 @@ export function phonesIn(text: string, labelled: boolean): PersonFact[] {
     if (/^\d{1,3}(?: \d{3})+$/.test(written) && digits.length < 9) continue;
     const lead = text.slice(Math.max(0, match.index - 30), match.index);
     if (OTHER_NUMBER.test(lead)) continue;
-    const last = /^\d{4} \d{4}$/.test(written) && text.slice(match.index + written.length).trim() === '';
+    const last =
+      /^\d{4} \d{4}$/.test(written) && /(?:\p{Lu}\p{Ll}+,?|[.!?])\s$/u.test(lead) && text.slice(match.index + written.length).trim() === '';
     if (labelled && !last && !LABEL.test(lead) && !UNMISTAKABLE.test(written)) continue;
     phones.push({ value: written, start: match.index, end: match.index + written.length });
   }

@@ -7,7 +7,7 @@ import { mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WO
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
-const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s\\(?\\+?\\d{3}|[.!]?$|\\sx{1,3}$))`, 'u');
+const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s@\\s|\\s\\(?\\+?\\d|[.!]?$|\\sx{1,3}$))`, 'u');
 const FAREWELL =
   /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roet(?:en|jes)?|[hH]erzlich(?:st)?|(?:[kK]ind |[wW]arm |[nN]ice )?[gG]reetings|[fF]aithfully|[\p{L}]{3,14}ly(?=,)|[pP]eace|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|uß|üße|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
 /** "Brightwater Communications": a firm by its last word; "Corporate Communications" is a department. */
@@ -18,7 +18,10 @@ const FIRM =
 const LABEL =
   /^\s*(?:(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
 /** A farewell of any words and a name on one line: "Solidarity, Desmond". */
-const ANY_FAREWELL = new RegExp(`^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}),\\s(?=${NAME}[.!]?\\s*$)`, 'u');
+const ANY_FAREWELL = new RegExp(
+  `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}[\\p{Ll}']{1,15}(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
+  'u',
+);
 const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
 /** A longer foot is no signature. */
 const MOST_LINES = 14;
@@ -33,6 +36,8 @@ const leaves = (text: string, below: string | undefined): boolean =>
   !ORG_WORDS.test(below) &&
   /^\s*(?:\p{L}{1,3}[,.!]?|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text);
 
+const afterComma = (text: string): string => text.slice(text.indexOf(',') + 1).trim();
+
 type Line = { text: string; start: number };
 
 function linesOf(text: string): Line[] {
@@ -46,7 +51,7 @@ function linesOf(text: string): Line[] {
 }
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
-const DEPARTMENT =
+export const DEPARTMENT =
   /(?:^|\s|-)(?:teams?|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|marketing|administration|secretariat|sekretariat|education|liaison|partnerships|finance|procurement|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
 /** One word that says itself what it is: "Literaturhof", "Oranjecomité". */
 const HOUSE = /\p{L}(?:verein|schule|haus|hof|komitee|comité|werk|stiftung|bund|verband|akademie|kantorei|theater|kirche|zentrum)$/iu;
@@ -57,7 +62,7 @@ type Found = { fact: PersonFact; known: boolean };
 function organisationsIn(line: string, start: number, isTown: (name: string) => boolean, domain: string): Found[] {
   const found: Found[] = [];
   let at = 0;
-  for (const piece of line.split(/(\s*[|,/]\s*|\s[-–—]\s|\bat\b|\s\()/)) {
+  for (const piece of line.split(/(\s*[|,/]\s*|\s[-–—@]\s|\bat\b|\s\()/)) {
     const from = at;
     at += piece.length;
     const words = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
@@ -69,7 +74,7 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     if (
       TITLE_WORDS.test(words) &&
       !ORG_FOR_CERTAIN.test(words) &&
-      !/^(?:.+ )?(?:group|agency|university|e\.v)\b/i.test(words) &&
+      !/(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$/i.test(words) &&
       !FIRM.test(words)
     )
       continue;
@@ -99,7 +104,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       ? labelled[0].length
       : farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length))
         ? farewell[0].length
-        : people.name === undefined
+        : people.name === undefined && !isTown(afterComma(line.text)) && !TITLE_WORDS.test(afterComma(line.text))
           ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
           : 0;
     const text = line.text.slice(skip);
