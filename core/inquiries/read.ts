@@ -13,7 +13,7 @@ import { countriesPaying, currencyOf } from './money/currency.ts';
 import { takenBy } from './parts/stretches.ts';
 import { askerOf } from './people/asker.ts';
 import { placeOf, placesIn } from './places/find.ts';
-import { knownTown, zoneTown } from './places/home.ts';
+import { knownTown, writtenAtHome, zoneTown } from './places/home.ts';
 import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
 import { besideDays } from './settle/beside-days.ts';
 import { budgetOf } from './settle/budget.ts';
@@ -131,7 +131,15 @@ export function readInquiry(input: ReadInput): Reading {
     { home: input.homePlace ?? zoneTown(input.gazetteer, input.homeZone), homeCountry, countries },
     takenToken,
   );
-  const place = placeOfJob(besideDays(body, towns, event, dates), areas);
+  const place = placeOfJob(
+    besideDays(body, towns, event, dates),
+    areas,
+    writtenAtHome(
+      homeCountry,
+      countries,
+      phones.map(({ start, end }) => body.slice(start, end)),
+    ),
+  );
   if (place.name !== undefined) fields.place = place.name;
   if (place.country !== undefined) fields.country = place.country;
   point('place', ...place.where);

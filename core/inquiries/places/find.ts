@@ -8,29 +8,13 @@ import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
 import { addressed, PHONE_NEXT, standsAlone } from './alone.ts';
 import { countryNamed } from './countries.ts';
+import type { AreaHit, PlaceHit } from './hits.ts';
 import { areaNamed, commonWords } from './names.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
-import { isDateWord, near, NOT_THE_JOB, properName, scoreOf, settingOf, VENUE } from './setting.ts';
+import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf } from './setting.ts';
 import { namedAt, type Named } from './towns.ts';
-
-export type PlaceHit = {
-  start: number;
-  end: number;
-  name: string;
-  /** Every place that it can be, the likeliest first. */
-  candidates: GazetteerPlace[];
-  /** True when the first candidate is the one beyond doubt. */
-  sure: boolean;
-  /** True when at least its country is. */
-  countrySure: boolean;
-  /** Known only by the region or country written after it. */
-  country?: string;
-  score: number;
-  /** Nothing beside it says that it is a town: it counts only where no other name does. */
-  faint?: true;
-};
-export type AreaHit = { start: number; end: number; country: string };
+import { HYPHENED, unlistedAt } from './unlisted.ts';
 
 type Tokens = readonly Token[];
 
@@ -38,6 +22,7 @@ type Tokens = readonly Token[];
 const MOST_NAMES = 3000;
 
 const ENOUGH = 0.4;
+const MOVED_AWAY = 4;
 const NEAR_HOME_KM = 600;
 /** Messages typed without capitals name towns without them, too. */
 const isCasual = (text: string): boolean => {
@@ -75,9 +60,9 @@ export function placesIn(
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
     if (!token || token.num !== undefined || taken(index) || !/^\p{L}/u.test(token.text) || isDateWord(token)) continue;
-    // "Yeo-Santos" is a person, "ada@northfield.example" an address.
+    // "Yeo-Santos" is a person, "ada@northfield.example" an address, "2MORO" a day.
     if (
-      /[\p{L}\p{N}][-.@/]$/u.test(text.slice(Math.max(0, token.start - 2), token.start)) ||
+      /\d$|[\p{L}\p{N}][-.@/]$/u.test(text.slice(Math.max(0, token.start - 2), token.start)) ||
       /^(?:@|[./]\p{L})/u.test(text.slice(token.end, token.end + 2))
     )
       continue;
@@ -92,18 +77,27 @@ export function placesIn(
         ? unlistedAt(text, tokens, index, taken)
         : undefined;
     if (hit?.hit.faint) {
-      faint.push(hit.hit);
+      const last = towns.at(-1);
+      if (last && OR.test(text.slice(last.end, Math.min(hit.hit.start, last.end + 16)))) towns.push({ ...hit.hit, score: last.score });
+      else faint.push(hit.hit);
       index = hit.next - 1;
       continue;
     }
     if (hit) {
       const previous = towns.at(-1);
       // "Moorhead or Fargo": the second is led by what leads the first, and none is meant rather than the other.
-      const between = (one: PlaceHit | undefined): string => (one ? text.slice(one.end, Math.min(hit.hit.start, one.end + 8)) : '');
+      const between = (one: PlaceHit | undefined): string => (one ? text.slice(one.end, Math.min(hit.hit.start, one.end + 16)) : '');
       if (previous && /^\s?(?:or|and|\/|&)\s?$/i.test(between(previous))) hit.hit.score = Math.max(hit.hit.score, previous.score);
-      const [other] = [previous, faint.at(-1)].filter((one) => /^\s?(?:or|\/)\s?$/i.test(between(one)));
+      const [other] = [previous, faint.at(-1)].filter((one) => OR.test(between(one)));
       if (other?.faint) towns.push({ ...other, score: hit.hit.score });
       else if (other) other.score = hit.hit.score;
+      // "from Aberdeen to Elgin": it moves.
+      if (
+        previous &&
+        /^\s(?:over |across )?to\s$/i.test(between(previous)) &&
+        /\bfrom\s$/i.test(text.slice(Math.max(0, previous.start - 6), previous.start))
+      )
+        previous.score -= MOVED_AWAY;
       towns.push(hit.hit);
       index = hit.next - 1;
       continue;
@@ -118,6 +112,8 @@ export function placesIn(
   return { towns, areas };
 }
 
+/** "in Orange? Or Bathurst", "in Andermatt or in Engelberg" */
+const OR = /^[\s,?.]{0,3}(?:or|oder|ou|of|o|\/)\s?(?:(?:maybe|possibly|else|perhaps|in|at|à|te) ){0,2}$/i;
 type Taken = (index: number) => boolean;
 
 function townAt(
@@ -135,12 +131,20 @@ function townAt(
   const qualified = qualifier ? found.places.filter((place) => fits(place, qualifier)) : [];
   // "Goa, India" is no Goa elsewhere; "Bayfield, WI" is none of those that the list has.
   if (qualifier && qualified.length === 0 && (qualifier.comma || qualifier.coded)) return unlistedAt(text, tokens, index, taken);
+  // "Somerset West" is no Somerset, "Bourton-on-the-Water" no Bourton.
+  const behind = tokens[found.next];
+  const partly =
+    behind !== undefined &&
+    behind.breaks === 0 &&
+    (LONGER_NAME.test(behind.text) || HYPHENED.test(text.slice(behind.start, behind.start + 40)));
+  if (qualified.length === 0 && capital && partly) return unlistedAt(text, tokens, index, taken);
   const { candidates, sure, countrySure } = ranked(qualified.length > 0 ? qualified : found.places, hints);
   const best = candidates[0];
   // "at St Mary's, Beverley" is a church.
   if (!best || (/^st\.? \p{L}+'s$/iu.test(found.name) && qualified.length === 0)) return undefined;
   const setting = settingOf(text, tokens, index, found.next, taken);
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
+  if (qualified.length === 0 && !nearHome && isRatherArea(folded, found.name, best, hints)) return undefined;
   const common = commonWords.has(folded) || (single && folded.length <= 2);
   const score = scoreOf(setting, { single, common, capital, people: best.people ?? 0, nearHome, qualified: qualified.length > 0 });
   const faint = score < ENOUGH;
@@ -181,84 +185,20 @@ function townAt(
   };
 }
 
-/** A town that the list does not have, known by its region: "Bayfield, WI", "Lutsen MN". */
-function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
-  const first = tokens[index] as Token;
-  for (let length = 3; length >= 1; length--) {
-    const words = tokens.slice(index, index + length);
-    const last = words.at(-1);
-    if (
-      !last ||
-      words.length < length ||
-      words.some((token, at) => !/^\p{Lu}\p{Ll}/u.test(token.text) || isDateWord(token) || (at > 0 && token.breaks > 0))
-    )
-      continue;
-    const qualifier = qualifierAt(text, tokens, index + length);
-    const country = qualifier?.regionCountry ?? qualifier?.country;
-    if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
-    const setting = settingOf(text, tokens, index, qualifier.next, taken);
-    if (
-      setting.away ||
-      NO_TOWN.test(first.text) ||
-      commonWords.has(foldName(first.text)) ||
-      !(setting.led || setting.labelled || setting.slot)
-    )
-      return undefined;
-    return {
-      hit: {
-        start: first.start,
-        end: last.end,
-        name: text.slice(first.start, last.end),
-        candidates: [],
-        sure: true,
-        countrySure: true,
-        country,
-        score: setting.strongly ? 5 : 4,
-      },
-      next: qualifier.next,
-    };
-  }
-  return besideDate(text, tokens, index, taken);
-}
+const LONGER_NAME = /^(?:West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island)$/;
 
-const NO_TOWN =
-  /^(?:st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
-
-/** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date; without one it is faint. */
-function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
-  const [before, first] = [tokens[index - 1], tokens[index] as Token];
-  if (before?.lower !== 'in' || NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))) return undefined;
-  let next = index;
-  while (next - index < 3 && properName(tokens[next]) && (next === index || tokens[next]?.breaks === 0)) next++;
-  const last = tokens[next - 1];
-  if (next === index || !last || NO_TOWN.test(first.text) || commonWords.has(foldName(first.text)) || VENUE.test(last.lower))
-    return undefined;
-  const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
-  const dateBefore = taken(index - 2) || (tokens[index - 2]?.text === ')' && taken(index - 3));
-  const dated = dateAfter || dateBefore;
-  const name = text.slice(first.start, last.end);
-  const folded = foldName(name);
-  if (!dated && (countryNamed(folded) ?? areaNamed(folded, name)) !== undefined) return undefined;
-  if (
-    !dated &&
-    (settingOf(text, tokens, index, next, taken).atHome ||
-      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|that|which|who|where)$/.test(tokens[next]?.lower ?? '.'))
-  )
-    return undefined;
-  return {
-    hit: {
-      start: first.start,
-      end: last.end,
-      name,
-      candidates: [],
-      sure: false,
-      countrySure: false,
-      score: 3,
-      ...(dated ? {} : { faint: true as const }),
-    },
-    next,
-  };
+/** "in Ontario", "in Belgium": the region at home or the country, not the town somewhere that is named after it. */
+function isRatherArea(folded: string, written: string, best: GazetteerPlace, { homeCountry }: Hints): boolean {
+  const state = countryNamed(folded);
+  const area = written.length > 3 || written !== written.toUpperCase() ? areaNamed(folded, written) : undefined;
+  const people = best.people ?? 0;
+  if (people >= GREAT_CITY) return false;
+  if (state !== undefined) return state !== best.country;
+  if (area === undefined || (area.country === best.country && foldName(best.region) === folded)) return false;
+  return area.country === homeCountry || (best.country !== homeCountry && people < SMALL_TOWN);
 }
+const SMALL_TOWN = 100_000;
+const GREAT_CITY = 500_000;
 
 const titled = (name: string): string =>
   /\p{Lu}/u.test(name) ? name : name.replace(/(?<![\p{L}'])\p{Ll}/gu, (letter) => letter.toUpperCase());
@@ -274,7 +214,7 @@ function areaAt(text: string, tokens: Tokens, index: number, led: boolean): { hi
     const last = tokens[index + the + length - 1];
     if (!last || !/^\p{L}/u.test(last.text)) continue;
     const written = text.slice(start.start, last.end);
-    if (written.length < 4 && !/^(?:USA|US|UK|UAE|BC)$/.test(written)) continue;
+    if (written.length < 4 && !/^(?:USA|US|UK|UAE|BC|Goa)$/.test(written)) continue;
     const folded = foldName(written);
     const country = countryNamed(folded) ?? areaNamed(folded, written)?.country;
     if (country) return { hit: { start: start.start, end: last.end, country }, next: index + the + length };

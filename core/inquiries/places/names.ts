@@ -8,6 +8,9 @@ const regionText: Record<string, string> = {
   CA: 'AB Alberta,BC British Columbia,MB Manitoba,NB New Brunswick,NL Newfoundland,NT Northwest Territories,NS Nova Scotia,NU Nunavut,ON Ontario,PE Prince Edward Island,QC Quebec,SK Saskatchewan,YT Yukon,PEI Prince Edward Island,PQ Quebec',
   AU: 'NSW New South Wales,VIC Victoria,QLD Queensland,TAS Tasmania,ACT Australian Capital Territory,- South Australia,- Western Australia,- Northern Territory',
   GB: '- England,- Scotland,- Wales,- Northern Ireland',
+  IN: '- Goa,- Kerala,- Rajasthan,- Punjab,- Haryana,- Karnataka,- Tamil Nadu,- Maharashtra,- Gujarat,- Uttarakhand,- Himachal Pradesh,- Uttar Pradesh,- Madhya Pradesh,- West Bengal,- Telangana,- Andhra Pradesh,- Odisha,- Assam,- Sikkim,- Meghalaya',
+  NZ: '- Otago,- Waikato,- Hawkes Bay,- Bay of Plenty,- Southland,- Manawatu,- Taranaki,- Marlborough,- South Island,- North Island',
+  ZA: '- Western Cape,- Eastern Cape,- Northern Cape,- Gauteng,- KwaZulu-Natal,- Limpopo,- Mpumalanga,- Free State',
   DE: '- Bayern,- Hessen,- Sachsen,- Niedersachsen,- Thüringen',
 };
 /** What people write for a region whose listed name is another. */
@@ -29,6 +32,10 @@ const shortRegions: Record<string, [string, string]> = {
   's dakota': ['US', 'SD'],
   'newfoundland and labrador': ['CA', 'NL'],
   bavaria: ['DE', 'Bayern'],
+  tassie: ['AU', 'Tasmania'],
+  'cape breton': ['CA', 'NS'],
+  'vancouver island': ['CA', 'BC'],
+  kzn: ['ZA', 'KwaZulu-Natal'],
 };
 
 type Area = { country: string; region: string };

@@ -63,6 +63,13 @@ export function namedAt(
     if (tokens.slice(index + 1, index + length).some((token) => token.breaks > 1 || /^[,;:!?()]$/.test(token.text))) continue;
     const name = text.slice(first.start, last.end).replace(/\s+/g, ' ');
     if (name.length > 60) continue;
+    // "Frankfurt (Oder)"
+    const [open, inside, close] = tokens.slice(index + length, index + length + 3);
+    if (open?.text === '(' && close?.text === ')' && inside && inside.breaks === 0) {
+      const whole = text.slice(first.start, close.end);
+      const named = whole.length > 60 ? [] : placesNamed(gazetteer, whole, home);
+      if (named.length > 0) return { places: named, next: index + length + 3, name: whole };
+    }
     const places = [...placesNamed(gazetteer, name, home), ...airportTown(gazetteer, foldName(name))];
     if (places.length === 0) places.push(...shortTown(gazetteer, foldName(name)));
     if (places.length > 0) return { places, next: index + length, name };

@@ -2,7 +2,7 @@
  * Where several towns are named, the one in the line or the sentence of the days that are meant; a town beside a day that does not hold is not it.
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import type { PlaceHit } from '../places/find.ts';
+import type { PlaceHit } from '../places/hits.ts';
 import type { DateMention, EventDays, Where } from './scene.ts';
 
 const BESIDE = 1.2;

@@ -5,7 +5,8 @@ import type { Place } from '../../contract/parts.ts';
 import { regionCode } from '../../places/regions.ts';
 import type { GazetteerPlace } from '../../places/gazetteer.ts';
 import { countryInWords } from '../places/countries.ts';
-import { placeOf, type AreaHit, type PlaceHit } from '../places/find.ts';
+import { placeOf } from '../places/find.ts';
+import type { AreaHit, PlaceHit } from '../places/hits.ts';
 import type { Where } from './scene.ts';
 
 export type PlaceRead = {
@@ -26,10 +27,16 @@ function placeLabel(place: GazetteerPlace): string {
   return [place.name, region, countryInWords(place.country)].filter((part) => part !== '').join(', ');
 }
 
-/** Decide on the town; two towns that are led equally well are a question. */
-export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]): PlaceRead {
+/**
+ * Decide on the town; two towns that are led equally well are a question.
+ * @param home the country at home, where the message shows that it was written there: a town in no list is there, unless another country is named
+ */
+export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[], home?: string): PlaceRead {
   const ranked = towns.toSorted((a, b) => b.score - a.score || a.start - b.start);
-  const best = ranked[0];
+  const first = ranked[0];
+  // "Southend" in the subject, "Southend-on-Sea" in the message
+  const best =
+    first && (ranked.find((hit) => hit.candidates[0]?.key === first.candidates[0]?.key && hit.name.startsWith(`${first.name}-`)) ?? first);
   if (!best) {
     const countries = [...new Set(areas.map(({ country }) => country))];
     const area = areas[0];
@@ -53,7 +60,9 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
   }
   if (best.candidates.length === 0 && best.country === undefined) {
     const only = areas.length === 1 ? areas[0] : undefined;
-    return { name: best.name, where, countryWhere: only ? [only] : [], ...(only ? { country: only.country } : {}) };
+    const abroad = areas.length > 0 || towns.some((hit) => (hit.country ?? hit.candidates[0]?.country ?? home) !== home);
+    const country = only?.country ?? (abroad ? undefined : home);
+    return { name: best.name, where, countryWhere: only ? [only] : country ? where : [], ...(country ? { country } : {}) };
   }
   if (best.country !== undefined) return { name: best.name, country: best.country, where, countryWhere: where };
   const surest = ranked.find((hit) => same(hit) && hit.sure);
@@ -62,11 +71,17 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
     return { name: best.name, country: found.country, found, where, countryWhere: where };
   }
   const area = areas.find(({ country }) => best.candidates.some((place) => place.country === country));
-  const home = best.countrySure ? best.candidates[0]?.country : area?.country;
-  const pool = home === undefined ? best.candidates : best.candidates.filter((place) => place.country === home);
+  const sureCountry = best.countrySure ? best.candidates[0]?.country : area?.country;
+  const pool = sureCountry === undefined ? best.candidates : best.candidates.filter((place) => place.country === sureCountry);
   const countryWhere = area && !best.countrySure ? [area] : where;
-  if (pool.length === 1 && pool[0] && home !== undefined)
+  if (pool.length === 1 && pool[0] && sureCountry !== undefined)
     return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere };
   const choices = pool.slice(0, MOST_CHOICES).map((place) => ({ label: placeLabel(place), value: best.name, place: placeOf(place) }));
-  return { name: best.name, where, countryWhere, ...(home === undefined ? {} : { country: home }), ask: { field: 'place', choices } };
+  return {
+    name: best.name,
+    where,
+    countryWhere,
+    ...(sureCountry === undefined ? {} : { country: sureCountry }),
+    ask: { field: 'place', choices },
+  };
 }

@@ -1,0 +1,103 @@
+/**
+ * Towns that no list has: known by the region written after them, or by "in" before and a date beside them.
+ */
+import { foldName } from '../../places/fold.ts';
+import type { Token } from '../parts/tokens.ts';
+import { countryNamed } from './countries.ts';
+import type { PlaceHit } from './hits.ts';
+import { areaNamed, commonWords } from './names.ts';
+import { qualifierAt } from './qualifiers.ts';
+import { isDateWord, NOT_THE_JOB, properName, settingOf, VENUE } from './setting.ts';
+
+type Tokens = readonly Token[];
+type Taken = (index: number) => boolean;
+
+/** The rest of a name with hyphens: "-on-the-Water". */
+export const HYPHENED = /^(?:[-\u2010](?:on|in|by|le|la|de|the|upon|under|next|super|sur|sous|am|an|der)){1,2}[-\u2010]\p{Lu}[\p{L}'’]+/u;
+
+/** A town that the list does not have, known by its region: "Bayfield, WI", "Lutsen MN". */
+export function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
+  const first = tokens[index] as Token;
+  for (let length = 3; length >= 1; length--) {
+    const words = tokens.slice(index, index + length);
+    const last = words.at(-1);
+    if (
+      !last ||
+      words.length < length ||
+      words.some((token, at) => !/^\p{Lu}\p{Ll}/u.test(token.text) || isDateWord(token) || (at > 0 && token.breaks > 0))
+    )
+      continue;
+    if (INSTITUTION.test(last.text)) return undefined;
+    const qualifier = qualifierAt(text, tokens, index + length);
+    const country = qualifier?.regionCountry ?? qualifier?.country;
+    if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
+    const setting = settingOf(text, tokens, index, qualifier.next, taken);
+    if (
+      setting.away ||
+      VENUE.test(last.lower) ||
+      NO_TOWN.test(first.text) ||
+      commonWords.has(foldName(first.text)) ||
+      !(setting.led || setting.labelled || setting.slot)
+    )
+      return undefined;
+    return {
+      hit: {
+        start: first.start,
+        end: last.end,
+        name: text.slice(first.start, last.end),
+        candidates: [],
+        sure: true,
+        countrySure: true,
+        country,
+        score: setting.strongly ? 5 : 4,
+      },
+      next: qualifier.next,
+    };
+  }
+  return besideDate(text, tokens, index, taken);
+}
+
+const INSTITUTION =
+  /^(?:academy|school|college|university|institute|trust|society|club|association|council|foundation|group|ltd|inc|gmbh|bv)$/i;
+const NO_TOWN =
+  /^(?:(?:that|this|it|here|there|what|who|where)['’]?s?|st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
+
+/** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date; without one it is faint. */
+function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
+  const [before, first] = [tokens[index - 1], tokens[index] as Token];
+  if (before?.lower !== 'in' || NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))) return undefined;
+  let next = index;
+  while (next - index < 3 && properName(tokens[next]) && (next === index || tokens[next]?.breaks === 0)) next++;
+  // "Bourton-on-the-Water"
+  const rest = next > index ? HYPHENED.exec(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 40)) : null;
+  const end = (tokens[next - 1]?.end ?? 0) + (rest?.[0].length ?? 0);
+  if (rest) while ((tokens[next]?.end ?? Infinity) <= end) next++;
+  const last = tokens[next - 1];
+  if (next === index || !last || NO_TOWN.test(first.text) || commonWords.has(foldName(first.text)) || VENUE.test(last.lower))
+    return undefined;
+  const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
+  const dateBefore = taken(index - 2) || (tokens[index - 2]?.text === ')' && taken(index - 3));
+  const dated = dateAfter || dateBefore;
+  const name = text.slice(first.start, last.end);
+  const folded = foldName(name);
+  if ((countryNamed(folded) ?? areaNamed(folded, name)) !== undefined) return undefined;
+  if (
+    !dated &&
+    (settingOf(text, tokens, index, next, taken).atHome ||
+      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|that|which|who|where)$/.test(tokens[next]?.lower ?? '.'))
+  )
+    return undefined;
+  return {
+    hit: {
+      start: first.start,
+      end: last.end,
+      name,
+      candidates: [],
+      sure: false,
+      countrySure: false,
+      score: 3,
+      ...(dated || rest ? {} : { faint: true as const }),
+    },
+    next,
+  };
+}
