@@ -1,7 +1,7 @@
 /**
  * By when an answer is wanted: wall time in the home zone. Midnight after a day is 00:00 of the next date; a day alone lasts to 23:59.
  */
-import type { SaidTime, Scene, Where } from './scene.ts';
+import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { UNKNOWN_ZONE } from '../times/find.ts';
 import { wallOf } from './walls.ts';
@@ -59,6 +59,34 @@ const LATEST =
   /^[\s,(]*(?:please|pls|thanks|if (?:you can|possible))?[\s,(]*(?:at (?:the )?)?(?:latest|by|before|no later than)(?: at)?\s$/i;
 const LATEST_REACH = 36;
 
+/** "Tuesday 4 May at 18", "Sunday evening (23 May), 6pm" */
+const TO_TIME =
+  /^[\s,()]*(?:(?:in the )?(?:morning|afternoon|arvo|evening|night)\b[\s,()]*)?(?:(?:at|by|before|latest|alle|ore|à|a las?|om|um|kl\.?)\s)?$/i;
+/** "by the 18th, which is today, so let's say the 25th" */
+const RATHER = /\b(?:let's say|let us say|shall we say|so say|make (?:it|that)|call it|better)\s(?:by |on )?(?:the )?$/i;
+/** "We choose on 21 January, so I need it the day before." */
+const DAY_BEFORE = /^[^.?!;\n]{0,60}\b(?:the day before|a day earlier|one day before)\b/i;
+/** "by the Friday before, 3 December" */
+const NAMED_AGAIN = /^(?: before| morning| afternoon| evening| night)?[\s,(–-]{1,3}(?:the |i\.e\. )?$/i;
+const SAME_SENTENCE = 160;
+/** An hour for an answer stands this near to its day. */
+const BESIDE = 80;
+
+/** The day that corrects or tells the one by which an answer is wanted. */
+function toldBy(scene: Scene, date: DateMention | undefined): DateMention | undefined {
+  if (date === undefined) return undefined;
+  return scene.dates.find(
+    (one) =>
+      one.start >= date.end &&
+      one.start - date.end <= SAME_SENTENCE &&
+      one.readings.length === 1 &&
+      !one.past &&
+      (NAMED_AGAIN.test(scene.text.slice(date.end, one.start)) ||
+        (RATHER.test(scene.text.slice(Math.max(date.end, one.start - 30), one.start)) &&
+          one.start <= sentenceAround(scene.text, date.start, date.end).end)),
+  );
+}
+
 /** Decide by when; nothing where no answer is asked for by a time. */
 export function replyOf(scene: Scene): ReplyBy {
   const today = scene.received.toPlainDate();
@@ -72,17 +100,21 @@ export function replyOf(scene: Scene): ReplyBy {
   const which = mine.find(
     ({ readings }) => readings.length === 1 && mine[0]?.readings.some((reading) => reading.join() === readings[0]?.join()),
   );
-  const date = mine[0] && mine[0].readings.length > 1 ? (which ?? mine[0]) : mine[0];
+  const first = mine[0] && mine[0].readings.length > 1 ? (which ?? mine[0]) : mine[0];
+  const told = toldBy(scene, first);
+  const date = told ?? first;
   // Two days by which somebody answers somebody: one of them is not mine.
   const rivals = mine.filter((mention) => mention.readings.length === 1);
-  const days = [...new Set(rivals.map((mention) => mention.readings[0]?.at(-1) ?? ''))];
+  const days = told ? [] : [...new Set(rivals.map((mention) => mention.readings[0]?.at(-1) ?? ''))];
   if (days.length > 1) return { where: rivals, choices: days.map((on) => `${on}T23:59`) };
   const time = scene.times.find(
     (one) =>
-      (one.said === 'reply' && (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
-      (one.date !== undefined &&
-        one.date === date &&
-        (one.said === undefined || /^[\s,(]*(?:at |by )?$/i.test(scene.text.slice(date.end, one.start)))) ||
+      (one.said === 'reply' &&
+        (date === undefined ||
+          one.date !== undefined ||
+          Math.min(Math.abs(one.start - date.end), Math.abs(date.start - one.end)) <= BESIDE) &&
+        (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
+      (one.date !== undefined && one.date === date && (one.said === undefined || TO_TIME.test(scene.text.slice(date.end, one.start)))) ||
       // "by 31 August please, latest noon"
       (date !== undefined &&
         one.date === undefined &&
@@ -115,11 +147,12 @@ export function replyOf(scene: Scene): ReplyBy {
   }
   if (!date) return { where, choices: [] };
   const before = /(?<!\bon or )\bbefore\s+(?:the\s+)?$/i.test(scene.text.slice(Math.max(0, date.start - 20), date.start));
+  const dayBefore = DAY_BEFORE.test(scene.text.slice(date.end, date.end + 80));
   const walls: string[] = [];
   for (const reading of date.readings) {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
-    const plain = Temporal.PlainDate.from(on);
+    const plain = Temporal.PlainDate.from(on).subtract({ days: dayBefore ? 1 : 0 });
     if (time && !time.to) walls.push(...hoursOf(time, scene.text).map((minutes) => converted(scene, wallOf(plain, minutes), time.zone)));
     else if (CLOSE.test(clause)) walls.push(wallOf(plain, OFFICE_CLOSES), wallOf(plain, 23 * 60 + 59));
     else if (partOf(scene.text, date.end) !== undefined)
