@@ -9,7 +9,7 @@ export const Standing = { not: -1, none: 0, context: 1, named: 2, wanted: 3, min
 
 /** "no video", "don't need a", "rather than" */
 const NEGATED =
-  /(?:(?<!\p{L})(?:no|not|never|non|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|than|rather than|instead of|less than|more than|in place of|over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
+  /(?:(?<!\p{L})(?:no|not|never|non|statt|niente|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|than|rather than|instead of|less than|more than|in place of|over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
 const NEED_NOT = /(?<!\p{L})no need (?:for|to)(?: a| an| any| the)? $/iu;
 /** "there's no", "we have no": what is lacking is wanted. */
 const LACKED =
@@ -57,7 +57,7 @@ const YOU_AFTER =
   /^[^.;!?\n(]{0,12}(?:\(|,\s?|\s?[=-]+>?\s?|\s?:\s?|\bis |\bwould be |\bwhich is |\bthat's |\bthat would be )\s?(?:you|u|yourself|kit|toi|dich|usted|your (?:job|role|part))(?:\)|[,.!?;]|$|\s(?:if|please|at|from|on))/iu;
 /** Nothing but it: "stills only", "audio rather than", "photos, not film" */
 const ONLY_AFTER =
-  /^(?: recording| coverage| work)?(?:,? only(?! (?:for|if|from|on|until|a|the|one|two|need to))|,? (?:and|but)? ?not (?:a |the |on )?(?:video|film|filming|camera|cameras|photo|photos|photographs|photography|stills|sound|audio|streaming|stream|pictures|recording|shooting|moving)|,? rather than|,? than (?:video|film|photos|stills|filming)(?!\p{L})|,? instead|,? no (?:video|filming|film|camera|cameras|photos|stills|picture|pictures)(?!\p{L})|,? this (?:time|year)|,? nothing else|,? and nothing)/iu;
+  /^(?: recording| coverage| work)?,?(?: -)?(?:,? only(?! (?:for|if|from|on|until|a|the|one|two|need to))|,? (?:and|but)? ?not (?:a |the |on )?(?:video|film|filming|camera|cameras|photo|photos|photographs|photography|stills|sound|audio|streaming|stream|pictures|recording|shooting|moving)|,? rather than|,? than (?:video|film|photos|stills|filming)(?!\p{L})|,? (?:statt|nicht|geen|niet|pas de|non|niente|nada de) (?:video|film|foto|fotos|vídeo|vidéo)(?!\p{L})|,? instead|,? no (?:video|filming|film|camera|cameras|photos|stills|picture|pictures)(?!\p{L})|,? this (?:time|year)|,? nothing else|,? and nothing)/iu;
 const ONLY_BEFORE =
   /(?<!not )(?<!\p{L})(?:only|just|purely|strictly|solely|simply|nur|seulement|uniquement|sólo|solo|alleen|soltanto)(?: (?:be|need|want|needs|wants|for|the|a|an|your|some|on|do|doing|require|asking for|after|about|to|you|it's|as)){0,6} $/iu;
 

@@ -61,6 +61,12 @@ export function rolesIn(text: string): RoleHit[] {
 /** What is to be handed over says little of who is asked for. */
 const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 
+/** "photos and a bit of video", "video + photo": both are meant. */
+const beside = (text: string, one: Asked, other: Asked): boolean => {
+  const between = text.slice(Math.min(one.end, other.end), Math.max(one.start, other.start));
+  return between.length < 30 && /^[^.;!?\n]*(?:\+|&|\/|\b(?:and|or|plus|und|oder|et|ou|y|o|en|of)\b)[^.;!?\n]*$/i.test(between);
+};
+
 /** The one role that a message asks for; more than one where it cannot be told. */
 export function roleAsked(message: string): RoleHit[] {
   const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
@@ -82,5 +88,17 @@ export function roleAsked(message: string): RoleHit[] {
   const first = most(others);
   const strong = first.filter(({ role }) => role === 'vision mixing' || role === 'second camera');
   if (strong.length > 0) return strong;
-  return most(plain.length > 0 ? plain : asked);
+  const best = most(plain.length > 0 ? plain : asked);
+  const filmed = best.find(({ role }) => role === 'shoot');
+  // Who shoots video is asked to, where other work is only named and not beside it.
+  if (filmed && best.length > 1 && filmed.standing <= Standing.named && !best.some((hit) => hit !== filmed && beside(text, filmed, hit)))
+    return [filmed];
+  const general = asked.find((hit) => hit.general && hit.role === 'shoot');
+  if (
+    general &&
+    best.every(({ role, standing }) => role === 'other' && standing <= Standing.named) &&
+    best.every((hit) => hit.standing < general.standing)
+  )
+    return [general];
+  return best;
 }
