@@ -14,7 +14,7 @@ const BELIEVED = 0.97;
 /** Below this a date is hardly a day of the job. */
 const HARDLY = 0.2;
 
-/** Days that rules found, unless the weights speak plainly for others: then the choices are left open. */
+/** The days that rules found, unless the weights speak plainly for others: then those, or both are asked. */
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
   const { scene } = page;
   if (scene.dates.length > MOST_WEIGHED) return event;
@@ -26,12 +26,19 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   const theirs = [...new Set(likely.flatMap(({ date: { readings } }) => (readings.length === 1 ? (readings[0] ?? []) : [])))].toSorted();
   const where = likely.map(({ date: { start, end } }: { date: DateMention }) => ({ start, end }));
   const [first] = event.dates;
+  const believed: EventDays | undefined =
+    sure >= BELIEVED && consecutive(theirs) && weighed.every(({ chance }) => chance < HARDLY || chance >= BELIEVED)
+      ? { dates: theirs, where, choices: [] }
+      : undefined;
+  // A date that is no date, or not on its weekday, is asked about whatever the words say.
+  if (first === undefined)
+    return (event.doubt === undefined || event.doubt === 'several') && theirs.length > 0 ? (believed ?? event) : event;
   // Where only some days of a run are wanted, the rules know which.
-  if (first === undefined || event.dropped) return event;
+  if (event.dropped) return event;
   if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? asked(event, []) : event;
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
   if (within || sure < HEARD) return event;
-  return sure >= BELIEVED && consecutive(theirs) ? { dates: theirs, where, choices: [] } : asked(event, [theirs]);
+  return believed ?? asked(event, [theirs]);
 }
 
 const asked = (event: EventDays, others: string[][]): EventDays => ({
