@@ -28,7 +28,7 @@ const MEETS = anyOf(`
 /** What is asked of a guest, a neighbour or a member, or of whoever has a thing to lend. */
 const FAVOURS = anyOf(`
   spare ticket/tickets | see a film/show/match/play | come to the/our/my show/match/play/party/game/concert/quiz | come along! | bbq at ours | drinks at ours | premiere of our/my/the | our/my short? film screens | pub quiz | film night
-  borrow ... | rent/hire/buy/lend your ... | for rent | selling my/our/a | buy your ... | i have a spare | pick up the kids | babysit | house-sit | help us/me/them move | move house | work/run the bar | mind the stall | take mum/dad/gran/grandma to | goalkeeper | band practice | practice/rehearsal is/moved/at/on | can you play | you play on/for
+  borrow ... | rent/hire/buy/lend your ... | for rent | selling my/our/a | are you still? selling | would/will you sell | sell me your | buy your ... | you're/you_are invited to | would you like/love to come to our/my | fancy coming to our/my | i have a spare | pick up the kids | babysit | house-sit | help us/me/them move | move house | work/run the bar | mind the stall | take mum/dad/gran/grandma to | goalkeeper | band practice | practice/rehearsal is/moved/at/on | can you play | you play on/for
   can/to attend | your attendance | give a talk | speak at our | talk at our | use a/your clip | our/my podcast | would you buy | do you use
 `);
 /** What is asked about a job that is done: a change, a file, a bill. */
