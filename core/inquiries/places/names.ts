@@ -97,6 +97,11 @@ export const commonWords: ReadonlySet<string> = new Set(
   ende beginn aufbau abbau schluss gage tarif honorar antwort treffen dreh fin fine début inicio cita llegada montaje arrivo opbouw einde gracias merci danke
   aurora elgin como ontario california oregon delaware nevada
   rio indy palmy hopton weir tysons wetter
+  english welsh irish gaelic scots french german spanish italian portuguese dutch danish swedish norwegian polish czech greek turkish russian ukrainian arabic hebrew
+  hindi urdu tamil japanese korean chinese mandarin cantonese catalan basque breton latin maori afrikaans zulu
+  portrait landscape vertical horizontal prores log raw mono stereo colour color slow progress tandem parallel rehearsal rehearsals room rooms suite level floor block
+  building gate zone tent marquee barn stand booth foyer lobby reception pencil ink writing person people god jesus lent advent ramadan eid diwali easter christmas
+  hanukkah passover michaelmas trinity hilary term semester phase part parts sections chapter act round leg
   `
     .split(/\s+/)
     .filter(Boolean),

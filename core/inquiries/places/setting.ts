@@ -104,7 +104,9 @@ export function scoreOf(
   if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
   // "in Hull", "at Bath": a large town near home, led as towns are.
   const large = strongly && name.capital && name.nearHome && name.people >= 50_000;
-  if (name.common && !name.qualified) score -= large ? 0.5 : 2.5;
+  // "in Welsh": a village far away that bears a word is not meant at all.
+  const plausible = name.nearHome || name.people >= 20_000;
+  if (name.common && !name.qualified) score -= large ? 0.5 : plausible ? 2.5 : 3;
   if (!name.qualified) score -= (setting.afterCapital ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
   return score - (setting.away ? 6 : setting.atHome ? 1 : 0);
 }

@@ -62,10 +62,18 @@ const INSTITUTION =
 const NO_TOWN =
   /^(?:(?:that|this|it|here|there|what|who|where)['’]?s?|st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
 
+/** "believe in Harriet": not where anything is. */
+const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rope|fill|copy|copied|call)(?:e|es|ed|ing|ence|s)?$/;
+
 /** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date; without one it is faint. */
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
   const [before, first] = [tokens[index - 1], tokens[index] as Token];
-  if (before?.lower !== 'in' || NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))) return undefined;
+  if (
+    before?.lower !== 'in' ||
+    TRUSTING.test(tokens[index - 2]?.lower ?? '') ||
+    NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))
+  )
+    return undefined;
   let next = index;
   while (next - index < 3 && properName(tokens[next]) && (next === index || tokens[next]?.breaks === 0)) next++;
   // "Bourton-on-the-Water"

@@ -46,7 +46,12 @@ test.each([
   ['amsterdam', 'A talk in Belgium on 12 March.', 'BE'],
 ])('a region or country is no town of its name: %s: %s', (home, text, country) => expect(where(home, text)).toEqual([undefined, country]));
 
-test.each(['A show in Zoomland Hall on 12 March.', 'A talk in Studio on 12 March.', 'Buyer: Pelican Shoal Academy, 12 March.'])(
-  'a venue or firm is no town: %s',
-  (text) => expect(where('leeds', text)[0]).toBeUndefined(),
-);
+test.each([
+  'A show in Zoomland Hall on 12 March.',
+  'A talk in Studio on 12 March.',
+  'Buyer: Pelican Shoal Academy, 12 March.',
+  'Filmed in Portrait on 12 March, £300.',
+  'A play in Welsh on 12 March, £300.',
+  'We believe in Harriet on 12 March, £300.',
+  'It is in Advent, on 12 December, £300.',
+])('a venue, firm, format, language, person or season is no town: %s', (text) => expect(where('leeds', text)[0]).toBeUndefined());
