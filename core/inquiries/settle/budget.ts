@@ -72,6 +72,8 @@ const ASKED_OF_ME = /\byou (?:still |usually |normally |now )?(?:charge|cost|ask
 const ENDS =
   /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|max\w*|[a-z]+ rate)\b|ish\b)/i;
 const SMALLEST_OFFER = 40;
+/** More amounts than this are a price list. */
+const MOST_AMOUNTS = 2000;
 /** What an amount gains that follows from others or stands in my row. */
 const MEANT = 3;
 
@@ -133,6 +135,7 @@ export function budgetOf(
   taken: (where: Where) => boolean,
   { days, ...currencies }: { days: number | undefined; home: string | undefined; place: string | undefined },
 ): BudgetRead {
+  if (amounts.length > MOST_AMOUNTS) return { where: [], choices: [] };
   let previous = 0;
   const paid = amounts.filter((amount) => !taken(amount) || amount.mark !== undefined || amount.per !== undefined);
   const standing = standings(text, paid);

@@ -43,10 +43,12 @@ const NEAR = 24;
 type Line = { text: string; quoted: boolean };
 
 function lineOf(text: string, { start, end }: Amount): Line {
-  const from = text.lastIndexOf('\n', start - 1) + 1;
-  const next = text.indexOf('\n', end);
-  const line = text.slice(Math.max(from, start - LONGEST_ROW), Math.min(next < 0 ? text.length : next, end + LONGEST_ROW));
-  return { text: line, quoted: /^\s?>/.test(text.slice(from, from + 3)) };
+  const before = text.slice(Math.max(0, start - LONGEST_ROW), start);
+  const behind = text.slice(end, end + LONGEST_ROW);
+  const lead = before.slice(before.lastIndexOf('\n') + 1);
+  const next = behind.indexOf('\n');
+  const line = lead + text.slice(start, end) + (next < 0 ? behind : behind.slice(0, next));
+  return { text: line, quoted: /^\s?>/.test(lead) };
 }
 
 const isRow = (line: string): boolean =>
@@ -65,7 +67,7 @@ function rowStandings(lines: readonly Line[], amounts: readonly Amount[]): Stand
  * @param amounts in the order of the text
  */
 export function standings(text: string, amounts: readonly Amount[]): Standing[] {
-  if (amounts.length === 0) return [];
+  if (amounts.length < 2 || amounts.length > MOST_AMOUNTS) return amounts.map(() => undefined);
   const lines = amounts.map((amount) => lineOf(text, amount));
   const rows = rowStandings(lines, amounts);
   const someNew = lines.some(({ quoted }) => !quoted);
@@ -93,5 +95,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
   });
 }
 
+/** More amounts than this are a price list. */
+const MOST_AMOUNTS = 300;
 /** A sum has this many parts at most. */
 const MOST_PARTS = 3;
