@@ -70,7 +70,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
   if (amounts.length < 2 || amounts.length > MOST_AMOUNTS) return amounts.map(() => undefined);
   const lines = amounts.map((amount) => lineOf(text, amount));
   const rows = rowStandings(lines, amounts);
-  const someNew = lines.some(({ quoted }) => !quoted);
+  const someNew = lines.some(({ quoted }, index) => !quoted && amounts[index]?.mark !== undefined);
   return amounts.map((amount, index) => {
     const lead = text.slice(Math.max(0, amount.start - REACH), amount.start);
     const [before, after] = [amounts[index - 1], amounts[index + 1]];
