@@ -27,7 +27,9 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
     // "Fri evening 8 Oct"
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[at]?.lower ?? '') && (namedAt(tokens, at + 1) || numericAt(tokens, at + 1)))
       at++;
-    if (/^[,.]$/.test(tokens[at]?.text ?? '') || tokens[at]?.text === '(') at++;
+    // "Saturday. 10 to 5" ends a sentence.
+    if (tokens[at]?.text === ',' || (tokens[at]?.text === '.' && !/da[yg]$/.test(tokens[at - 1]?.lower ?? '')) || tokens[at]?.text === '(')
+      at++;
     if (tokens[at]?.lower === 'the' || (/^(?:der|dem|den|le|el|il|de)$/.test(tokens[at]?.lower ?? '') && tokens[at + 1]?.num !== undefined))
       at++;
   } else if (tokens[at]?.lower === 'the') at++;

@@ -119,7 +119,7 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
     const led = ledAsDay(tokens, index);
     if (led !== undefined) return { day: token.num, next: led, ordinal: true };
     if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;
-    if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|u|et|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
+    if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|oder|u|et|ou|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
       return { day: token.num, next: index + 2, ordinal: false };
     if (ending?.tight && /^\p{L}/u.test(ending.text) && monthWord(ending.lower) === undefined) return undefined;
     return { day: token.num, next: index + 1, ordinal: false };
@@ -175,8 +175,11 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
     const dated =
       beside &&
       (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
+    // "just the sat"
+    const named = before === 'the' && /^(?:just|only|on|for)$/.test(tokens[index - 2]?.lower ?? '') && token.lower !== 'sun';
     if (
       !dated &&
+      !named &&
       !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
         before,
       )

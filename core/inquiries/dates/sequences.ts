@@ -50,9 +50,13 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
     comma = true;
     at++;
     const word = tokens[at]?.lower ?? '';
-    if (!/^(?:and|&|or|then|to|through|thru|until|till)$/.test(word)) return { join: 'and', next: at, comma };
+    if (!/^(?:and|&|or|then|to|through|thru|until|till|bis|tot|hasta)$/.test(word)) return { join: 'and', next: at, comma };
   }
   const word = tokens[at]?.lower ?? '';
+  if (word === 'oder' || word === 'ou') return { join: 'or', next: at + 1, comma: false };
+  // "the night of Friday 11 into Saturday 12"
+  if (word === 'into' || (word === 'going' && tokens[at + 1]?.lower === 'into'))
+    return { join: 'range', next: word === 'into' ? at + 1 : at + 2, comma: false };
   if (word === 'or' || word === 'alternatively')
     return { join: 'or', next: tokens[at + 1]?.lower === 'else' ? at + 2 : at + 1, comma: false };
   if (word === 'and' && between) return { join: 'range', next: at + 1, comma: false };

@@ -15,14 +15,14 @@ const lists = {
 /** One of several will do, and a choice is left. */
 const ONE_OF = anyOf(
   `
-  any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
+  any day/night/evening/morning/afternoon/one you/that/will/of_the_week/suits | on one day | any one | any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one/want_one/need_one/film_one/two of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
   an einem/einer der beiden/zwei/drei/vier tage/tagen/abende/abenden/termine/terminen | an einem von beiden | l'un/une des deux/trois jours/dates/soirées/soirs | un/une des deux | uno/una de los/las dos/tres | een van de twee/drie/beide | uno dei due
 `,
   { ...lists, them: `them | these | those | the {nights} | the {count}` },
 );
 const UNDECIDED = anyOf(
   `
-  whichever you/suits/works/is/fits/they/one/day/night/evening/date/of | whichever | which one/day/night/evening/date/of_them/of_the_two/of_these ever? suits/works/you_prefer/would_you_prefer/you'd_prefer/you_like | decide/deciding which | choose/pick which/one | mind/minds which | easy which | no_matter which | don't care which | yet to decide which | not decided which | haven't decided which
+  whichever is/you/suits/works/is/fits/they/one/day/night/evening/date/of | whichever | which one/day/night/evening/date/of_them/of_the_two/of_these ever? suits/works/you_prefer/would_you_prefer/you'd_prefer/you_like | up to you which | tell/tells me/us which | decide/deciding which | choose/pick which/one | mind/minds which | easy which | no_matter which | don't care which | yet to decide which | not decided which | haven't decided which
   what/which nights/days/dates/night/day/date would/do/can you prefer/like/suit/suits | would suit you better | suits you better/best | welcher tag | egal welcher/welchen/welches | quel jour | qué día
 `,
 );
@@ -31,6 +31,9 @@ const OR_ELSE =
   /\b(?:or|otherwise|failing that|alternatively|if not)\b[^.;!?\n]{0,70}\b(?:then|instead|failing that|alternatively|otherwise|if not|if not that|possibly|else)[,\s]+(?:on )?(?:the )?$/i;
 const FAILING =
   /\b(?:failing that|alternatively|if not(?: that| then)?|or else|or possibly|or maybe|or perhaps|or even)[,\s]+(?:on )?(?:the )?$/i;
+/** "sometime between" */
+const SOMETIME =
+  /\b(?:some ?time|at some point|any ?time|any day|half a day|an afternoon|an evening|a morning)\b[^.;!?\n]{0,24}\b(?:between|from|in|within|during)\s(?:the )?$/i;
 const WEATHER = /\b(?:rain|rains|wet|weather|wind|windy|storm|pours|snow|backup|back-up|reserve|postponed|called off)\b/i;
 const EITHER_OR = /(?<!\p{L})(?:soit(?= le| la| au)|entweder|o bien|ofwel)(?!\p{L})[^.;!?\n]{0,40}$/iu;
 
@@ -56,6 +59,7 @@ export function leftOpen(
     const sentence = sentenceAround(text, mention.start, mention.end);
     const lead = text.slice(Math.max(sentence.start, mention.start - 110), mention.start);
     if (WEATHER.test(lead)) continue;
+    if (SOMETIME.test(lead) && (mention.readings[0]?.length ?? 0) > 1) return open();
     if (OR_ELSE.test(lead) || FAILING.test(lead) || (EITHER_OR.test(lead) && candidates.length > 1)) return open();
   }
   return undefined;

@@ -23,7 +23,7 @@ const DECIDE = endsIn(
 );
 /** The sender or somebody is away, or a thing of the office happens. */
 const AWAY = endsIn(`
-  i'm/i_am/we're/we_are/i'll_be/we'll_be/he's/she's/they're away/off/out/closed/walking/travelling/traveling/abroad/busy/flying/unreachable ... | on holiday/leave/vacation | no signal/phone | no longer/reachable | locks | goes/go/going out | expires | printed | goes to print | is printed | announced | on sale
+  i'm/i_am/we're/we_are/i'll_be/we'll_be/he's/she's/they're away/off/out/closed/walking/travelling/traveling/abroad/busy/flying/unreachable ... | on holiday/leave/vacation | back | no signal/phone | no longer/reachable | locks | goes/go/going out | expires | printed | goes to print | is printed | announced | on sale
 `);
 const CLOSED =
   /^\)?,? (?:nous sommes fermés|we(?:'re| are) (?:closed|away|off)|i(?:'m| am) (?:away|off|out)|is (?:the |a )?(?:public|bank|national) holiday|ist (?:bei uns |hier )?(?:ein )?feiertag|ya no\b)/i;
@@ -44,9 +44,10 @@ const WANTED_ON =
   /\b(?:want|wants|need|needs|have|get|ready|out|online|posted|uploaded|delivered|live|due|falta|livrer)\b[^.;!?\n]{0,30}\b(?:on|by|before|for|pour|para)\s(?:the\s|le\s|el\s|la \p{L}+ del\s)?$|\bpour le\s$/iu;
 
 /** True for a date that is told for another reason; `others` are the first days of what is told beside it. */
-function isAside(text: string, { start, end, readings }: DateMention, others: readonly string[]): boolean {
+function isAside({ text, dates }: Scene, { start, end, readings }: DateMention, others: readonly string[]): boolean {
   const sentence = sentenceAround(text, start, end);
-  const lead = text.slice(Math.max(sentence.start, start - 110), start);
+  const previous = dates.findLast((date) => date.end <= start)?.end ?? 0;
+  const lead = text.slice(Math.max(sentence.start, start - 110, previous), start);
   if (DECIDE.test(lead) || AWAY.test(lead) || BEFORE.test(lead) || BIRTHDAY.test(lead) || CLOSED.test(text.slice(end, end + 40)))
     return true;
   if (LABEL.test(text.slice(Math.max(0, start - 80), start))) return true;
@@ -55,8 +56,8 @@ function isAside(text: string, { start, end, readings }: DateMention, others: re
 }
 
 /** True where every date is told for another reason. */
-export const allAside = ({ text }: Scene, candidates: readonly DateMention[]): boolean =>
-  candidates.length > 0 && candidates.every((mention) => isAside(text, mention, []));
+export const allAside = (scene: Scene, candidates: readonly DateMention[]): boolean =>
+  candidates.length > 0 && candidates.every((mention) => isAside(scene, mention, []));
 
 /** The dates without those that are told for another reason, where dates with a day of the month are left. */
 /** Days that hold no more, as days of a month or as whole runs: "the bishop can't do the 12th" takes "12 August" away, "Nov 5-8 is off" the same run in the mail below. */
@@ -72,14 +73,13 @@ function goneDays({ text, dates }: Scene): string[] {
 const MOST_DATES = 60;
 
 export function withoutAsides(scene: Scene, candidates: readonly DateMention[]): DateMention[] {
-  const { text } = scene;
   const numbered = candidates.filter(({ explicit, sequence }) => explicit || sequence.items.some(({ atom }) => atom.day !== undefined));
   if (numbered.length < 2 || new Set(numbered.map(({ readings }) => readings.join())).size < 2) return [...candidates];
   const firsts = numbered.flatMap(({ readings }) => readings[0]?.slice(0, 1) ?? []);
   const gone = goneDays(scene);
   const asides = numbered.filter(
     (mention) =>
-      isAside(text, mention, firsts) ||
+      isAside(scene, mention, firsts) ||
       (mention.readings[0]?.length === 1 && gone.includes(mention.readings[0][0]?.slice(8) ?? '')) ||
       gone.includes(mention.readings.join()),
   );

@@ -28,5 +28,5 @@ export function headsOf(text: string, dates: readonly DateMention[]): DateMentio
 /** The day under whose head an hour stands: what comes after it up to the next head or an empty line. */
 export function dayUnder(text: string, { start }: Where, heads: readonly DateMention[]): DateMention | undefined {
   const head = heads.findLast(({ end }) => end <= start);
-  return head && start - head.end < LONGEST_UNDER && !/\S[^\n]*\n\s*\n/.test(text.slice(head.end, start)) ? head : undefined;
+  return head && start - head.end < LONGEST_UNDER && !/\S[^\S\n]*\n\s*\n/.test(text.slice(head.end, start)) ? head : undefined;
 }

@@ -105,11 +105,15 @@ function dayOfCall({ dates, text }: Scene): EventDays {
   const reading = only?.readings[0];
   if (!only || !reading || ahead.length > 1 + more.length || only.said !== 'call') return { dates: [], where: [], choices: [] };
   const same = more.every(({ readings }) => readings[0]?.join() === reading.join());
+  // "It has to be with us by 21 January": what is due then is no day of work.
+  if (only.by && !BE_THERE.test(text.slice(Math.max(0, only.start - LONGEST_LEAD), only.start)))
+    return { dates: [], where: [], choices: [] };
   const settingUp = SET_UP.test(text.slice(Math.max(0, only.start - LONGEST_LEAD), only.end + LONGEST_LEAD));
   return same && !settingUp ? { dates: reading, where: [only], choices: [] } : { dates: [], where: [], choices: [] };
 }
 const SET_UP =
   /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep|rehears\w*|get-?in|bump-?in|sound ?check|recce)\b/i;
+const BE_THERE = /\b(?:you|crew|arrive|come|be (?:in|at|there|here|on)|report)\b/i;
 const LONGEST_LEAD = 60;
 
 /** Dates to come with day and month that were taken for something else: where no other is left than a weekday or "in a week", one of them may be the day. */

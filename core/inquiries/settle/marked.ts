@@ -36,25 +36,29 @@ const MINE =
   /\(video\)|\bvideo\b(?!\s(?:by|is with))|\bYOU\b|\(you\)|\(yours\)|\byes\b|\bfilmed\b|\bfilm it\b|\bFILM\b|\blivestream\w*\b|\brecorded?\b|\brecord\b|\bcameras?\b|\bfilming\b|\boperator\b|\byou(?:'d|'ll|'re)?\b|\byours\b|\battend\b|\bvid[ée]\w*|\bgefilmt\b|\bkamera\b|\bbuscamos\b|\bcaptation\b|\bcrew (?:in|ready|access|call)\b|\bK\s*$/im;
 /** The same in a sentence, where "yes" and "you" say less. */
 const MINE_SAID =
-  /\b(?:you'd|you'll|you would|you will|you're|you are) (?:be |need to be |come|film|record|cover|shoot|start|arrive)|\b(?:film|filmed|record|recorded|camera|livestream\w*|video) (?:please|it)\b|\bwe(?:'d| would) (?:like|love)\b|\bwe (?:want|need)\b/i;
+  /\b(?:would|could|can) you (?:film|record|cover|shoot|stream|photograph)\b|\b(?:you'd|you'll|you would|you will|you're|you are) (?:be |need to be |come|film|record|cover|shoot|start|arrive)|\b(?:film|filmed|record|recorded|camera|livestream\w*|video) (?:please|it)\b|\bwe(?:'d| would) (?:like|love)\b|\bwe (?:want|need)\b/i;
 /** The camera is wanted, without doubt. */
 const STRONG =
   /\(video\)|\bvideo\s?(?:please|call)|\bYOU\b|\(you\)|\(yours\)|\(FILM\)|[|:]\s?yes\b|\bYES\b|\brecord it\b|\*\s*$|\bvideo: ?\(?(?:you|yes|kit)\b|\bVIDEO\b|\(open\)|\bOPEN\b/m;
+/** "(yours)" stands anywhere. */
+const BRACKETED = /\((?:yours|you|video|FILM)\)/;
+/** "not the Friday" */
+const NOT_THE = /\bnot (?:on |for )?(?:the )?$/i;
 /** What counts beside a refusal: not that I am spoken to. */
 const STILL_MINE = /\(video\)|\bYOU\b|\bfilmed\b|\brecord it\b|\bvideo (?:please|call)\b|\bVIDEO\b|\bYES\b/;
 /** What says "only" before a day, and of whom or what. */
 const ONLY_LEAD =
   /(?<!\bnot )\b(?:only|just|solely|merely|nur|lediglich|uniquement|seulement|s[oó]lo|solamente|únicamente|alleen|enkel|namely)\b[^.;:!?\n]{0,70}$/iu;
 const ONLY_OF_ME =
-  /\b(?:you|you'd|yours|we|video|camera|film\w*|record\w*|need\w*|want\w*|sie|dich|brauchen|gebraucht|vidé\w+|cherchons|necesitamos|videógrafo|jij|kit|room|dinner|for us)\b|^\s*(?:and |so )?(?:it's |that's |makes it )?(?:only|just|nur|solo|alleen)\b/iu;
+  /\b(?:you|you'd|yours|we|video|camera|film\w*|record\w*|need\w*|want\w*|sie|dich|brauchen|gebraucht|vidé\w+|cherchons|necesitamos|videógrafo|jij|kit|room|dinner|for us)\b|^\s*(?:and |so |but )?(?:it's |that's |makes it )?(?:only|just|nur|solo|alleen)\b/iu;
 const ONLY_AFTER =
-  /^\)?,?\s?(?:(?:the|am|le|el)\s)?(?:\p{L}+\s){0,2}?(?:only|alone|uniquement|seulement|solamente|alleen)\b(?! (?:with|if|when|because|to|from)\b)|^\.? only that\b/iu;
+  /^\)?,?\s?(?:(?:the|am|le|el)\s)?(?:\p{L}+\s){0,2}?(?:only|alone|uniquement|seulement|solamente|alleen)\b(?! (?:on |for |the )*(?:mon|tue|wed|thu|fri|sat|sun|\d))(?! (?:with|if|when|because|to|from)\b)|^\.? only that\b/iu;
 /** "£450 for the Sunday" */
 const FEE_FOR =
   /(?:[£$€₹]|\b(?:R|Rs\.?|CHF|EUR|USD|NZD|AUD|CAD)\s?)\d[\d\s.,']{0,9}(?:k\b)?(?:\s(?:flat|fixed|total|all in|altogether))?\s(?:for|pour|für|por|voor)\s(?:(?:the|le|la|den|el|de)\s)?$|\d\s?(?:€|euros?|francs?|Franken|pounds|dollars)\s(?:for|pour|für|por|voor)\s(?:(?:the|le|la|den|el|de)\s)?$/iu;
 /** "Your days:", "Video required:", "Dates (video):" */
 const LABEL =
-  /(?:^|\n|[.;:]\s)[\s*+-]*(?:your (?:days?|dates?|part|shifts?)|what (?:we|i|they) need (?:from|of) you|video(?: is)?(?: required| needed| wanted| days?| dates?)?(?: on| for)?|(?:dates?|days?) \(video\)|for video|to be filmed|which of these is filmed|needed|you|you,? kit|for you)\s?(?::|-|\u2013|\s{2,})?\s*(?:the [\p{L}\s]{2,24}, )?$/iu;
+  /(?:^|\n|[.;:]\s)[\s*+-]*(?:your (?:days?|dates?|part|shifts?)(?: (?:is|are|would be|will be))?|what (?:we|i|they) need (?:from|of) you|video(?: is)?(?: required| needed| wanted| days?| dates?)?(?: on| for)?|(?:dates?|days?) \(video\)|for video|to be filmed|which of these is filmed|needed|you|you,? kit|for you)\s?(?::|-|\u2013|\s{2,})?\s*(?:the [\p{L}\s]{2,24}, )?$/iu;
 /** "so it's the Saturday", "what's left for us is Sunday 19 March", "The part that's for you is" */
 const LEFT =
   /\b(?:as of (?:now|today|yesterday|last night|this morning),? it(?:'s| is)|(?:so|and so),? (?:for you )?(?:it's|it is|that's|one shooting day,? on)|(?:what's|what is|that|part that's|bit that's|all that's|the one) (?:left |still open |open |for you|yours|for us)[^.;]{0,16}\bis|makes it|leaves(?: us)?(?: with)?|you(?:'d|'ll) be (?:filming|with us|needed)(?: on| for)?|you're with us(?: on| for)?|(?:the )?(?:moment|part|bit|day|one|event|thing)s? (?:that's )?to be (?:filmed|recorded|covered)(?: is| are)|(?:filmed|recorded|on video|captured|covered) is|has chosen|have chosen|settled on|only runs on|only in use on)\s(?:only |just )?(?:on )?(?:(?:the|[\p{L}\s]{3,30} on) )?$/iu;
@@ -62,7 +66,7 @@ const LEAD_WANTED =
   /\b(?:what|which|all|bit|part)\b[^.;!?\n]{0,50}\b(?:filmed|recorded|film|record|on video|captured|cover)\b[^.;!?\n]{0,12}\bis\b[^.;!?\n]{0,60}$/iu;
 /** "that's where you come in", "is the one with" */
 const TAIL_WANTED =
-  /^["')]?,?\s?(?:[-\u2013]\s)?(?:(?:and )?that(?:'s| is) (?:the one|where you|what we|yours|you)\b|is (?:the one|yours|where you|what we)\b|(?:and )?that we'd (?:love|like)|, then\.)/i;
+  /^["')]?,?\s?(?:[-\u2013]\s)?(?:(?:and )?that(?:'s| is) (?:the one|where you|what we|yours|you)\b|is (?:the one|yours|where you|what we)\b|(?:and )?that we'd (?:love|like)|is (?:the one )?(?:what |that )?(?:we|i)(?:'d| would) (?:like|love|want)\b(?! to)|, then\.)/i;
 /** "for Wednesday 12 April we need" */
 const FOR_DAY = /(?:^|[.;:!?,\n]\s?|\bso )for (?:the )?$/i;
 const WE_NEED = /^[^.;!?\n]{0,16}\b(?:we|i|they) (?:need|want|require|seek|look|'d|would)|^ i'd\b|^ we'd\b/i;
@@ -75,7 +79,7 @@ const ALL_OF = /\b(?:both|all (?:two|three|four|five|of them)|the pair|the (?:tw
 
 /** What joins a day to the one before it in the same breath. */
 const JOINS =
-  /^(?:\s\p{L}{2,9})?\s?(?:\([^()\n]{0,30}\))?(?:,[^.;,\n]{0,14};)?\s?(?:,|;|and|&|\+|und|et|y|en|e|og)\s(?:on )?(?:(?:the|am|le|el) )?$/iu;
+  /^\)?(?:\s\p{L}{2,9})?\s?(?:\([^()\n]{0,30}\))?(?:,[^.;,\n]{0,14};)?\s?(?:,|;|and|&|\+|und|et|y|en|e|og)\s(?:on )?(?:(?:the|am|le|el) )?(?:\p{L}{4,12} \()?$/iu;
 const COUNTED =
   /\b(two|three|four|five|six|[2-6])\s(?:(?:[\p{L}]+ )?days|mornings|afternoons|evenings|nights|dates|shows?|sessions|hearings|events|things|of them|of these)\b/giu;
 const LAST_OF = /\bthe (first|last) (two|three|one) (?:are|is) (?:yours|for you|open|what)\b/i;
@@ -134,7 +138,7 @@ function beside(text: string, mention: Where, previous: Where | undefined, next:
   if (
     line.end - line.start <= LONGEST_ROW &&
     ((lead.length <= ROW_LEAD && !lead.includes(':')) || table) &&
-    !/[.!?;]\s*\p{L}|[a-z]\sthe\s$/u.test(lead)
+    !/[.!?;]\s*\p{L}|[a-z]\sthe\s$|\p{L}\s(?:on|is|from|for|of|in|by|at|until|and)\s$/u.test(lead)
   ) {
     const rest = text.slice(mention.end, until);
     if (rest.replace(/[^\p{L}]/gu, '').length <= 10 && next && next.start > line.end) {
@@ -150,7 +154,44 @@ function beside(text: string, mention: Where, previous: Where | undefined, next:
   return { said: `${text.slice(from, mention.start)} ${text.slice(mention.end, to)}`, row: false };
 }
 
-function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly string[]): Marks {
+/** Days that a place in a text names. */
+type Named = Where & { days: string[] };
+
+/** Days that are named by their place in the run: "the second night is private", "Day 2 we need you". */
+function byPlace(text: string, mentions: readonly Where[], known: readonly string[]): Named[] {
+  if (known.length < 2 || known.length > MOST_PLACED) return [];
+  return [...text.matchAll(PLACED)].slice(0, MOST_MENTIONS).flatMap(({ index, 0: words, 1: number, 2: place, 3: several }) => {
+    const end = index + words.length;
+    // "Day 2, Wednesday 7 June": the date says it.
+    if (
+      mentions.some(
+        (mention) =>
+          mention.start < end + BESIDE_DATE &&
+          mention.end > index - BESIDE_DATE &&
+          !/[.;!?\n]/.test(text.slice(Math.min(mention.end, index), index)),
+      )
+    )
+      return [];
+    const count = several ? numberOf(several) : 1;
+    const from = number ? numberOf(number) - 1 : places.indexOf((place ?? '').toLowerCase());
+    const days =
+      from >= 0
+        ? known.slice(from, from + count)
+        : /middle/i.test(place ?? '')
+          ? known.length === 3
+            ? known.slice(1, 2)
+            : []
+          : known.slice(-count);
+    return days.length === count ? [{ start: index, end, days }] : [];
+  });
+}
+const PLACED =
+  /\b(?:day (\d|one|two|three)\b|the (first|second|third|fourth|last|final|middle)(?: (two|three))?(?: (?:nights?|days?|evenings?|ones?|shows?|dates?|performances?|sessions?|hearings?|concerts?|afternoons?|mornings?)\b|(?='s\b|[,.;:!?]| (?:is|are|was|would|should|on)\b)))/gi;
+const places = ['first', 'second', 'third', 'fourth'];
+const MOST_PLACED = 6;
+const BESIDE_DATE = 12;
+
+function marksOf(scene: Scene, mentions: readonly Named[], known: readonly string[]): Marks {
   const { text } = scene;
   const marks: Marks = {
     only: new Set(),
@@ -164,12 +205,14 @@ function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly
   };
   let before: Set<string> | undefined;
   for (const [at, mention] of mentions.entries()) {
-    const days = meant(mention, known);
+    const { days } = mention;
     const previous = mentions[at - 1];
     const between = text.slice(previous?.end ?? mention.start, mention.start);
     const under = before === marks.told && /^[^\n]{0,160}\n\s*$/.test(between);
     const joined = previous && before && (under || (between.length <= 60 && JOINS.test(between)));
-    const inherited = joined ? before : undefined;
+    const comma =
+      !/\p{L}|[&+]/u.test(between) && !/^\s?(?:[,;.)(&+?!]|and\b|und\b|et\b|y\b|$)/iu.test(text.slice(mention.end, mention.end + 8));
+    const inherited = joined && (under || !comma) ? before : undefined;
     before = undefined;
     if (days.length === 0 || days.length === known.length) continue;
     const sentence = sentenceAround(text, mention.start, mention.end);
@@ -191,12 +234,15 @@ function marksOf(scene: Scene, mentions: readonly DateMention[], known: readonly
       for (const day of days) set.add(day);
     };
     if (row) add(marks.rows);
+    // "day 2 and day 3 only"
+    if (ONLY_AFTER.test(tail) && joined && previous) for (const day of previous.days) marks.only.add(day);
     if (EXCEPT.test(lead)) add(marks.except);
+    else if (NOT_THE.test(lead)) add(marks.no);
     else if (only && !denied) add((before = marks.only));
     else if (told && !denied) add((before = marks.told));
     else if (inherited) add((before = inherited));
     else if (NEITHER.test(text.slice(sentence.start, sentence.end))) add(marks.no);
-    else if (row && STRONG.test(rest)) add(marks.strong);
+    else if (row ? STRONG.test(rest) : BRACKETED.test(rest)) add(marks.strong);
     else if (refused) add(STILL_MINE.test(rest) ? marks.yes : marks.no);
     else if ((row ? MINE : MINE_SAID).test(rest)) add(marks.yes);
     else if (row) add(marks.quiet);
@@ -219,7 +265,14 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   const all = [...candidates, ...ofRows].filter(({ readings, doubt, explicit }) => explicit && readings.length === 1 && !doubt);
   const known = [...new Set([...settled.dates, ...all.flatMap(({ readings }) => readings[0] ?? [])])].sort();
   const mentions = scene.dates.slice(0, MOST_MENTIONS).filter(({ said, by }) => said !== 'reply' && (!by || said === 'wrap'));
-  const { only, told, no, except, yes, strong, quiet, rows } = marksOf(scene, mentions, known);
+  const dated = mentions.map((mention) => ({ start: mention.start, end: mention.end, days: meant(mention, known) }));
+  const run = settled.dates.length > 1 ? settled.dates : settled.choices.find(({ length }) => length > 1);
+  const placed = byPlace(text, mentions, run ?? (consecutive(known) ? known : []));
+  const { only, told, no, except, yes, strong, quiet, rows } = marksOf(
+    scene,
+    [...dated, ...placed].toSorted((a, b) => a.start - b.start),
+    known,
+  );
   const decide = (days: Iterable<string>): EventDays | undefined => {
     const dates = [...days].sort();
     const dropped = known.filter((day) => !dates.includes(day));
@@ -236,7 +289,7 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   const refused = [...no].filter((day) => !wanted.has(day) && !only.has(day) && !quiet.has(day));
   if (except.size > 0 && !several && consecutive(settled.dates)) return decide(known.filter((day) => !except.has(day)));
   const counts = dayNumbers(text).flatMap((number) => settled.dates[number - 1] ?? []);
-  if (counts.length > 0 && only.size === 0) return decide(counts);
+  if (counts.length > 0) return decide(counts);
   if (only.size > 0 && told.size > 0) return decide(new Set([...only, ...told]));
   if (only.size > 0) return [...strong].every((day) => only.has(day)) ? decide(only) : open();
   if (told.size > 0) return [...strong, ...yes].every((day) => told.has(day)) ? decide(told) : open();

@@ -10,7 +10,7 @@ import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
-  /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:]|:\d){0,28}$/i;
+  /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:)]|:\d){0,28}$/i;
 /** "opened by the Lord Mayor on": who does it, not till when. */
 const BY_SOMEBODY =
   /\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
@@ -30,7 +30,7 @@ const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
-  /\b(?:moved|moving|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
+  /\b(?:moved|moving|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
