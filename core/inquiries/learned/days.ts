@@ -11,6 +11,8 @@ const EVENT = 0.5;
 /** From here on the weights are heard against the rules, and from there on believed alone. */
 const HEARD = 0.7;
 const BELIEVED = 0.97;
+/** A date of which a rule says that it is of something else is no day of the job, whatever its words. */
+const ELSE: ReadonlySet<DateMention['said']> = new Set(['other', 'past', 'delivery', 'reply']);
 /** Below this a date is hardly a day of the job. */
 const HARDLY = 0.2;
 
@@ -19,7 +21,9 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   const { scene } = page;
   if (scene.dates.length > MOST_WEIGHED) return event;
   const today = scene.received.toPlainDate().toString();
-  const ahead = scene.dates.filter(({ past, readings }) => !past && readings.some((reading) => (reading.at(-1) ?? '') >= today));
+  const ahead = scene.dates.filter(
+    ({ past, said, readings }) => !past && !ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),
+  );
   const weighed = ahead.map((date) => ({ date, chance: chancesIn(learned.date, dateFeatures(page, date))['event'] ?? 0 }));
   const likely = weighed.filter(({ chance }) => chance > EVENT);
   const sure = Math.min(...likely.map(({ chance }) => chance));
