@@ -12,6 +12,7 @@ import type { Learned } from './learned/models.ts';
 import { currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean, type Clean } from './parts/clean.ts';
+import { withoutOldMail } from './parts/old-mail.ts';
 import { only, split, type Part } from './parts/split.ts';
 import { datesApart, takenBy } from './parts/stretches.ts';
 import { tokensOf, type Token } from './parts/tokens.ts';
@@ -45,6 +46,8 @@ export type Sight = {
   body: string;
   /** What mail programs and machines wrote above and below it. */
   head: string;
+  /** All of it but old mails that are quoted. */
+  whole: string;
   tokens: readonly Token[];
   scene: Scene;
   homeCountry: string | undefined;
@@ -95,6 +98,8 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
     dates,
   );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };
-  const head = only(plain.text, parts, 'header', 'subject', 'footer');
-  return { plain, parts, body, head, tokens, scene, homeCountry, homeCurrency, phones, takenToken };
+  const now = withoutOldMail(plain.text, parts);
+  const head = only(plain.text, now, 'header', 'subject', 'footer');
+  const whole = only(plain.text, now, 'own', 'forwarded', 'signature', 'header', 'subject', 'footer', 'stamp');
+  return { plain, parts, body, head, whole, tokens, scene, homeCountry, homeCurrency, phones, takenToken };
 }

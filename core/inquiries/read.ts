@@ -36,7 +36,7 @@ const LONGEST_MESSAGE = 200_000;
 export function readInquiry(input: ReadInput): Reading {
   if (input.text.length > LONGEST_MESSAGE)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
-  const { plain, parts, body, head, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
+  const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
   const page = pageOf(seen, phones, head);
   const scene = weighed(page, input.learned);
   const { dates, times, amounts } = scene;
@@ -44,7 +44,7 @@ export function readInquiry(input: ReadInput): Reading {
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
   const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) };
-  if (!asks(page, input.learned, ruledBy(body, plain.text, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
+  if (!asks(page, input.learned, ruledBy(body, whole, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
   const spans: Span[] = [];
