@@ -6,7 +6,8 @@ import type { FactName, InquiryFields, Question, Reading, Span } from '../contra
 import { placesNamed } from '../places/search.ts';
 import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
-import { agreedDays } from './learned/days.ts';
+import { agreedCall } from './learned/call.ts';
+import { agreedDays, openDays } from './learned/days.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
@@ -56,7 +57,15 @@ export function readInquiry(input: ReadInput): Reading {
     }
   };
 
-  const event = agreedDays(eventDays(scene), { ...page, scene }, input.learned);
+  const things = deliverablesIn(body);
+  const asked = roleAsked(body);
+  // Who asks for a film of a day asks for somebody to shoot it.
+  const roles = asked.length === 0 ? things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end })) : asked;
+  const role = roles.length === 1 ? roles[0] : undefined;
+  // An edit has its day of delivery and that of the pictures: neither is a day on which I must be there, unless an hour to come is told.
+  const atHome = role?.role === 'edit only' && !times.some(({ said }) => said === 'call');
+  const found = eventDays(scene);
+  const event = atHome ? openDays(found) : agreedDays(found, { ...page, scene }, input.learned);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
   if (first !== undefined && last !== undefined) {
@@ -89,14 +98,12 @@ export function readInquiry(input: ReadInput): Reading {
     point('start', ...event.where);
   }
 
-  const calls = callsOf(scene, event);
+  const calls = agreedCall(callsOf(scene, event), { ...page, scene }, input.learned);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);
   } else if (calls.callChoices) {
-    const ask =
-      calls.callChoices.why === 'show' ? 'That is when it starts. When is your first call?' : 'Morning or evening? When is the first call?';
-    questions.push(question('firstCall', ask, wallChoices(calls.callChoices.walls)));
+    questions.push(question('firstCall', CALL_ASKED[calls.callChoices.why], wallChoices(calls.callChoices.walls)));
     point('firstCall', calls.callChoices.where);
   }
   // Where the last day is open, so is the wrap on it.
@@ -146,11 +153,6 @@ export function readInquiry(input: ReadInput): Reading {
   if (place.country !== undefined) point('country', ...place.countryWhere);
   if (place.ask) questions.push(question(place.ask.field, 'Which of these is it?', place.ask.choices));
 
-  const things = deliverablesIn(body);
-  const asked = roleAsked(body);
-  // Who asks for a film of a day asks for somebody to shoot it.
-  const roles = asked.length === 0 ? things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end })) : asked;
-  const role = roles.length === 1 ? roles[0] : undefined;
   if (role) fields.role = role.role;
   else if (roles.length > 1)
     questions.push(
@@ -207,6 +209,12 @@ export function readInquiry(input: ReadInput): Reading {
     ...(place.found ? { placeFound: placeOf(place.found) } : {}),
   };
 }
+
+const CALL_ASKED = {
+  show: 'That is when it starts. When is your first call?',
+  open: 'Morning or evening? When is the first call?',
+  day: 'More than one hour may be it. When is the first call?',
+};
 
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
   if (why === 'amount') return 'Which amount do they mean?';

@@ -39,17 +39,18 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
     return (event.doubt === undefined || event.doubt === 'several') && theirs.length > 0 ? (believed ?? event) : event;
   // Where only some days of a run are wanted, the rules know which.
   if (event.dropped) return event;
-  if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? asked(event, []) : event;
+  if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? openDays(event) : event;
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
   if (within || sure < HEARD) return event;
-  return believed ?? asked(event, [theirs]);
+  return believed ?? openDays(event, theirs);
 }
 
-const asked = (event: EventDays, others: string[][]): EventDays => ({
+/** Days that are asked about, with others that they might be. */
+export const openDays = (event: EventDays, ...others: string[][]): EventDays => ({
   dates: [],
   where: event.where,
-  choices: [event.dates, ...others],
-  doubt: 'several',
+  choices: [...(event.dates.length > 0 ? [event.dates] : event.choices), ...others],
+  doubt: event.doubt ?? 'several',
 });
 
 const consecutive = (dates: readonly string[]): boolean =>
