@@ -45,11 +45,11 @@ const ASKS =
 /** The same in other languages: can you, would you, are you free, we look for, we need, we would like, what does it cost. */
 const ABROAD = new RegExp(
   `(?<!\\p{L})(?:${[
-    '(?:pouvez|pourriez|peux|pourrais|seriez|serais|êtes|es|avez|auriez|as|aurais)[- ](?:vous|tu)|tu (?:es|serais|peux|pourrais)|(?:re)?cherch(?:e|ons|ent)|besoin d|(?:souhait|aimer|voudr|désir)(?:e|ons|ions|erions|erais|ais|ait)|tarif|devis|combien|disponibles?|dispo',
-    'habt (?:ihr|sie)|fehlt|fehlen|(?:über|um) ein angebot|lust auf|(?:können|könnten|kannst|könntest|haben|hätten|hättest|hast|würden|würdest|wären|wärst|bist|sind|wollen|willst) (?:sie|du|ihr)|such(?:e|en|t|st)|gesucht|brauch(?:e|en|t)|bräuchten?|benötig(?:e|en|t)|möchten?|was (?:würde|kostet|kosten|verlangen)|verfügbar|hast du zeit',
+    "(?:pouvez|pourriez|peux|pourrais|seriez|serais|êtes|es|avez|auriez|as|aurais)[- ](?:vous|tu)|tu (?:es|serais|peux|pourrais)|(?:re)?cherch(?:e|ons|ent)|besoin d|(?:souhait|aimer|voudr|désir)(?:e|ons|ions|erions|erais|ais|ait)|tarif|devis|combien|disponibles?|dispo|il nous (?:faut|faudrait)|t[’']es (?:chaud|partant)e?",
+    'habt (?:ihr|sie)|ob (?:sie|du|ihr)(?=[^?!]{0,120} (?:\\p{L}{0,6}(?:film|dreh|stream)en|auf(?:zeichn|nehm)en|fotografieren|übernehmen|frei|zeit|verfügbar)(?!\\p{L}))|wünschen wir|behöver|trenger|har brug for|fehlt|fehlen|(?:über|um) ein angebot|lust auf|(?:können|könnten|kannst|könntest|haben|hätten|hättest|hast|würden|würdest|wären|wärst|bist|sind|wollen|willst) (?:sie|du|ihr)|such(?:e|en|t|st)|gesucht|brauch(?:e|en|t)|bräuchten?|benötig(?:e|en|t)|möchten?|was (?:würde|kostet|kosten|verlangen)|verfügbar|hast du zeit',
     'puedes?|podéis|podrías?|podríais|estás? (?:libre|disponible)|tienes? (?:libre|disponib\\p{L}+)|necesit(?:o|amos|an|aríamos)|busc(?:o|amos|an|ando)|cuánto|quer(?:emos|ríamos)|quisiéramos|nos gustaría|presupuesto para|te apetece',
     '(?:kun|kunt|kan|zou|heb|hebt|ben|bent|zijn) (?:je|jij|u|jullie)|zoek(?:en|t)?|nodig|beschikbaar',
-    'puoi|potresti|potrebbe|può|cerc(?:o|hiamo|a|asi)|vorr(?:emmo|ei)|sei (?:libero|libera|disponibile)|sareste|quanto (?:costa|costerebbe|chiedi|prendi)',
+    'ti interessa|le interessa|ci serv(?:e|ono|irebbe(?:ro)?)|puoi|potresti|potrebbe|può|cerc(?:o|hiamo|a|asi)|vorr(?:emmo|ei)|sei (?:libero|libera|disponibile)|sareste|quanto (?:costa|costerebbe|chiedi|prendi)',
     'você pode|poderia|procur(?:o|amos)|precis(?:o|amos)|está disponível|quanto custa',
   ].join('|')})(?!\\p{L})`,
   'iu',
@@ -91,6 +91,11 @@ export type Seen = { dated: boolean; elsewhere: boolean; details: number };
 
 /** So many details of a job beside its date make crew shorthand a request, whatever its words. */
 const ENOUGH_DETAILS = 2;
+
+/** In a note of no more letters than this a role, a day and an amount are a request, whatever its words. */
+const LONGEST_NOTE = 400;
+/** What anybody may come to, win or buy. */
+const OPEN_TO_ALL = /\b(?:tickets?|workshops?|courses?|class(?:es)?|lessons?|training|sale|donations?|entry)\b/i;
 
 /** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request; it asks for none; it is of a machine or for another trade, whatever its words. */
 export type Ruled = 'plain' | 'request' | 'none' | 'refused';
@@ -169,6 +174,11 @@ function isInquiry(body: string, whole: string, { dated, elsewhere, details }: S
   if (THANKS.test(body) || selling > 0) return false;
   if (SETTLED.test(body) && !detailed && !body.includes('?')) return false;
   return (
-    detailed || (dated && (said > 0 || TRADE.test(body) || (paid && body.includes('?'))) && (roles.length > 0 || WORKING_HARD.test(body)))
+    detailed ||
+    (dated &&
+      (said > 0 ||
+        TRADE.test(body) ||
+        (paid && (body.includes('?') || (roles.length > 0 && body.trim().length <= LONGEST_NOTE && !OPEN_TO_ALL.test(body))))) &&
+      (roles.length > 0 || WORKING_HARD.test(body)))
   );
 }
