@@ -5,13 +5,13 @@ import { foldName } from '../../places/fold.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { DEPARTMENT, fromSignature, type People } from './signature.ts';
-import { nameFrom, type PersonFact } from './words.ts';
+import { nameFrom, RANK, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */
 export type Layers = { body: string; signature: string; header: string; stamp: string };
 
 const FROM_LINE = /^[ \t]*(?:from|von|de|reply-to)\s?:[^\n]{0,160}$/gim;
-const FROM_NAME = /^\s*\w[\w-]{0,9}\s?:\s*"?([^"<\n@[(,|]{2,50})/;
+const FROM_NAME = new RegExp(String.raw`^\s*\w[\w-]{0,9}\s?:\s*"?((?:${RANK}){0,3}[^"<\n@[(,|]{2,50})`);
 const PLAIN_NAME = /^\p{Lu}[\p{L}'. -]+$/u;
 
 /** The last sender in the heads: the one who wrote first. */
@@ -43,6 +43,27 @@ function fromStamp(stamp: string): People {
 
 const isInitials = (name: string): boolean => /^[\p{Lu}.\s]{1,5}$/u.test(name);
 
+/** "Thaddeus Brill" is more of "Thad", "Bernard Tipping" of "B. Tipping", any name of "W.B.". */
+function isMoreOf(name: string, written: string): boolean {
+  const [whole, less] = [foldName(name), foldName(written)];
+  if (isInitials(written)) return !isInitials(name);
+  if (!whole.includes(' ') || whole === less) return false;
+  const initials = /^(\p{Ll})\.?(?: ?\p{Ll}\.?)* (?=\p{L}{2})/u.exec(less);
+  return initials
+    ? whole.length > less.length && whole[0] === less[0] && whole.endsWith(` ${less.slice(initials[0].length)}`)
+    : whole.startsWith(less) && less.length > 2;
+}
+
+/** The one of a single name, told with a second one elsewhere: "Estate agent, Dundee, Struan Geekie, we spoke". */
+function elsewhereInFull(body: string, written: string): PersonFact | undefined {
+  if (!/^\p{Lu}\p{Ll}{2,20}$/u.test(written)) return undefined;
+  for (const match of body.matchAll(new RegExp(String.raw`(?<![\p{L}'-])${written} \p{Lu}\p{Ll}[\p{L}-]{1,20}(?=[,.;:)\n]|$)`, 'gu'))) {
+    const name = nameFrom(match[0], match.index);
+    if (name) return name;
+  }
+  return undefined;
+}
+
 /** The signature goes before the text, the text before the head; a fuller name wins over its first part or its initials. */
 export function peopleIn(layers: Layers, isTown: (name: string) => boolean): People {
   const [signature, header, said, stamp] = [
@@ -53,11 +74,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   ];
   const names = [signature.name, said.name, header.name, stamp.name].filter((name) => name !== undefined);
   const first = names[0];
-  const fuller = first
-    ? names.find(
-        (name) => foldName(name.value).startsWith(`${foldName(first.value)} `) || (isInitials(first.value) && !isInitials(name.value)),
-      )
-    : undefined;
+  const fuller = first ? (names.find((name) => isMoreOf(name.value, first.value)) ?? elsewhereInFull(layers.body, first.value)) : undefined;
   const name = fuller ?? first;
   const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);
   const organisation = department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? said.organisation);

@@ -1,6 +1,7 @@
 /**
  * For whom somebody asks, as the running text says it: "I look after events for the Veterinary Nurses", "the Fiddle Circle wonders whether", a form's label.
  */
+import { OFFICE } from './signature.ts';
 import {
   mayBeOrganisation,
   namesArea,
@@ -42,17 +43,21 @@ const CERTAIN = new RegExp(
 );
 /** A day, a place in the house, a greeting or a trade with capitals is no body of people. */
 const NO_ORG =
-  /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend)(?!\p{L})/u;
+  /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend|(?:Year|Grade|Class|Form|Room) (?:\p{Lu}\p{Ll}+|\d+))(?!\p{L})/u;
 
 /** The name without its article, its full stop and a sentence that begins after it. */
 export function organisation(written: string, at: number): PersonFact | undefined {
-  const plain = written
+  let plain = written
     .replace(/^the\s/i, '')
     .replace(/(?<!\b(?:St|Dr|Mt))\.\s.*$/s, '')
     .replace(/\s(?:and|&) I\b.*$/, '')
+    .replace(/(?<=\p{L}{2})\s(?:I|We|It|You|They)(?:'\p{L}{1,2})?(?:\s.*)?$/su, '')
     .replace(/[.,']+$/, '')
     .replace(/(?<=\sof\s.*)'s$/, '');
   const lead = written.length - written.replace(/^the\s/i, '').length;
+  // "the Bog Snorkel Federation's European", "the Quilters' Guild's": what follows is its event.
+  const owner = /^.{2,60}?(?='s(?:\s|$))/u.exec(plain)?.[0];
+  if (owner && ORG_WORDS.test(owner.split(' ').at(-1) ?? '')) plain = owner;
   return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
 }
 
@@ -87,6 +92,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
     for (const found of body.slice(0, LONGEST_SAID).matchAll(pattern)) {
       const fact = organisation(found[1] ?? '', found.index + found[0].indexOf(found[1] ?? ''));
       if (!fact || !fact.value.includes(' ') || NO_ORG.test(fact.value) || isTown(fact.value) || namesArea(fact.value)) continue;
+      if (OFFICE.test(fact.value)) continue;
       if (TITLE_WORDS.test(fact.value) && !ORG_WORDS.test(fact.value)) continue;
       // Two names are a person's unless something makes them a body's.
       if (!ORG_WORDS.test(fact.value) && !BODY.test(found[0])) continue;

@@ -153,6 +153,11 @@ function smallName(body: string): PersonFact | undefined {
   }
   return undefined;
 }
+/** "E. Pattullo" where a sentence seems to end after the letter. */
+function withInitials(body: string, name: PersonFact): PersonFact {
+  const initials = /(?<=[.!?\n,)]\s?|^)(?:\p{Lu}\.\s?){1,3}$/u.exec(body.slice(Math.max(0, name.start - 12), name.start))?.[0] ?? '';
+  return { value: initials + name.value, start: name.start - initials.length, end: name.end };
+}
 const LONGEST_CLOSING = 80;
 const LONGEST_GREETING = 200;
 const NO_SMALL_NAME =
@@ -213,7 +218,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   ].filter((fact) => fact !== undefined);
   // Who is Declan at the top is Declan Furlong at the bottom.
   const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body);
-  if (name) people.name = name;
+  if (name) people.name = withInitials(body, name);
   const introduced = introducedIn(body, isTown) ?? hereIn(body);
   const after = introduced && afterName(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
   const byCall =

@@ -3,13 +3,13 @@
  */
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { foldName } from '../../places/fold.ts';
-import { mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { FORM, mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
 const NAME_LINE = new RegExp(`^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s@\\s|\\s\\(?\\+?\\d|[.!]?$|\\sx{1,3}$))`, 'u');
 const FAREWELL =
-  /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roet(?:en|jes)?|[hH]erzlich(?:st)?|(?:[kK]ind |[wW]arm |[nN]ice )?[gG]reetings|[fF]aithfully|[\p{L}]{3,14}ly(?=,)|[pP]eace|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|uß|üße|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
+  /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]x|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roet(?:en|jes)?|[hH]erzlich(?:st)?|(?:[kK]ind |[wW]arm |[nN]ice )?[gG]reetings|[fF]aithfully|[\p{L}]{3,14}ly(?=,)|[pP]eace|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|uß|üße|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
 /** "Brightwater Communications": a firm by its last word; "Corporate Communications" is a department. */
 const FIRM =
   /^(?!(?:corporate|internal|external|marketing|brand|digital|media|public|events?|community|member|sales|strategic|global|group|head|director)(?!\p{L}))\p{Lu}[\p{L}'&-]+(?: (?:& )?\p{Lu}[\p{L}'&-]+)? (?:Communications|Marketing|Relations|Design|Consulting)$/iu;
@@ -53,8 +53,17 @@ function linesOf(text: string): Line[] {
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
   /(?:^|\s|-)(?:teams?|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|marketing|administration|secretariat|sekretariat|education|liaison|partnerships|finance|procurement|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+/** A part of a house in two words; a firm does not end so. */
+export const OFFICE =
+  /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
 /** One word that says itself what it is: "Literaturhof", "Oranjecomité". */
 const HOUSE = /\p{L}(?:verein|schule|haus|hof|komitee|comité|werk|stiftung|bund|verband|akademie|kantorei|theater|kirche|zentrum)$/iu;
+
+/** The longer words, as a domain may hold them. */
+const wordsOf = (words: string): string[] =>
+  foldName(words)
+    .split(/[^\p{L}]+/u)
+    .filter((word) => word.length > 4);
 
 type Found = { fact: PersonFact; known: boolean };
 
@@ -68,8 +77,7 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     const words = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
     const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
-    const written = foldName(words).split(/[^\p{L}]+/u);
-    const single = !words.includes(' ') && (HOUSE.test(words) || written.some((word) => word.length > 4 && domain.includes(word)));
+    const single = !words.includes(' ') && (HOUSE.test(words) || wordsOf(words).some((word) => domain.includes(word)));
     if (!known && !single && !mayBeOrganisation(words)) continue;
     if (
       TITLE_WORDS.test(words) &&
@@ -107,8 +115,9 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
         : people.name === undefined && !isTown(afterComma(line.text)) && !TITLE_WORDS.test(afterComma(line.text))
           ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
           : 0;
-    const text = line.text.slice(skip);
-    const start = line.start + skip;
+    const rank = FORM.exec(line.text.slice(skip))?.[0].length ?? 0;
+    const text = line.text.slice(skip + rank);
+    const start = line.start + skip + rank;
     if (text.trim() === '') continue;
     // "Catherine" and below it "Catherine Dunmore-Hale": the same with more of the name.
     const fuller = people.name && index === named + 1 && text.trim().startsWith(`${people.name.value} `) && !ORG_WORDS.test(text);
@@ -130,7 +139,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   const best =
     found.find(({ fact, known }) => known && !DEPARTMENT.test(fact.value)) ??
     found.find(({ fact }) => !DEPARTMENT.test(fact.value)) ??
-    found[0];
+    // "Staff Engagement" alone is a part of some house, "Low Tide Press" a firm.
+    found.find(({ fact }) => !OFFICE.test(fact.value) || wordsOf(fact.value).some((word) => domain.includes(word)));
   if (best) people.organisation = best.fact;
   const email = emailIn(signature);
   if (email) people.email = email;
