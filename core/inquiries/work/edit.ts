@@ -7,9 +7,10 @@ import type { RoleHit } from './role-words.ts';
 /** An edit is asked for. */
 const EDIT = anyOf(
   `
-  {want} ... editor/cutter/edit/editing/re-edit/recut/re-cut/post/colourist/colorist/cutting_together/cut_together | {you} ... edit/re-edit/recut/re-cut/cut_together/cut_down/trim/cut_it/cut_them/cut_this/cut_our/cut_a/cut_my/cut_the/edit_it/splice/tidy_up | editing/edit/post/cut only/gig/job/work | edit of/on our/my/the/some/about | editing/post/edit on its/their own | editor/cutter needed/wanted/required/sought | post-only | {turn} it/them/this/that/these/everything/our_footage/the_footage/the_rushes/our/the into a/an/one/some/something | {turn} ... out_of it/them/this/our/the/what/that | {turn} a/an ... film/video/something of/out_of/from it/them/this/that/footage/our_footage/the_footage | trimming | is editing something | offline/online/assistant/promo/freelance/remote editor | {want} it/them/this/that/everything/these ... edited/tidied_up/cut_into/cut_down/cut_together | subtitles/captions/titles and/& a? trim/trims/cut/edit/export/colour/color | put/cut/stitch/piece/string/pull/edit the/our/my/all/these? footage/clips/material/rushes/videos/recordings/films/vids together | post-production | footage/material/clips/rushes/recordings/tapes/tape/them/it/interviews ... put/cut/stitched/pieced/strung/edited together | {want} them/it/this/everything made/turned/cut/edited into | for the edit | year-in-review cut | doco/documentary/film/video edit/editor
+  {want} ... editor/cutter/edit/editing/re-edit/recut/re-cut/post/colourist/colorist/cutting_together/cut_together | {you} ... edit/re-edit/recut/re-cut/cut_together/cut_down/trim/cut_it/cut_them/cut_this/cut_our/cut_a/cut_my/cut_the/edit_it/splice/tidy_up | editing/edit/post/cut only/gig/job/work | edit of/on our/my/the/some/about | editing/post/edit on its/their own | editor/cutter needed/wanted/required/sought | post-only | {turn} it/them/this/that/these/everything/our_footage/the_footage/the_rushes/our/the into a/an/one/some/something | {turn} ... out_of it/them/this/our/the/what/that | {turn} a/an ... film/video/something of/out_of/from it/them/this/that/footage/our_footage/the_footage | trimming | is editing something | offline/online/assistant/promo/freelance/remote editor | {want} it/them/this/that/everything/these ... edited/tidied_up/cut_into/cut_down/cut_together | subtitles/captions/titles and/& a? trim/trims/cut/edit/export/colour/color | put/cut/stitch/piece/string/pull/edit the/our/my/all/these? footage/clips/material/rushes/videos/recordings/films/vids together | post-production | footage/material/clips/rushes/recordings/tapes/tape/them/it/interviews ... put/cut/stitched/pieced/strung/edited together | wants/needs cutting/editing | cut/chopped/boiled into/down_to | nobody/no_one/none_of_us/nobody_here to/can/who_can/knows_how_to edit/cut | cut/edit what we/you/they/i shot/filmed/recorded/have | cutting ... into clips/films/videos/stand-alone | cut/cuts/made from it/them/this/that/footage/our/old/existing | {you} ... chop/stitch/boil | könntest/könnten/kannst/können ... schneiden | schneidest/schneiden du/sie | zusammenschneid* | fehlt nur/noch der? schnitt | juste le montage | daraus/davon einen/ein/eine kurzen/kurzes/langen? film/video | make/made something of/out_of it/them/this/that | make/made/ad/film/video/clip/reel ... from/out_of that/it/them | made from/out_of the/our/old/some games/tapes/photos/footage/videos/clips | ad/film/video/reel/something out of it/them/this/that | to just cut/edit | {you} cut something | {seek} ... monteur/monteuse/montatore/montatrice/cutterin | {want} them/it/this/everything made/turned/cut/edited into | for the edit | year-in-review cut | doco/documentary/film/video edit/editor
 `,
   {
+    seek: `cerco | cerchiamo | cherche | cherchons | recherche | recherchons | suche | suchen | zoek | zoeken`,
     want: `need | needs | want | wants | wanting | looking for | seeking | after | time for | time to | up for | quote for | quote on | price for | price to | interested in | require | requires | someone to | somebody to | someone who can | somebody who can | like | help | do | for | offer | take on | can | love | only | just`,
     you: `you | u | you'd | someone | somebody | who can | able to | available to | free to | time to | anyone | us to | quote to`,
     turn: `turn | make | turning | making | shape | cut | get | build | put | craft | pull | boil | create | produce | edit | trim | assemble | stitch`,
@@ -27,33 +28,42 @@ const PLAINLY = anyOf(
 /** Pictures that exist, and nothing more to film. */
 const EXISTS = anyOf(
   `
-  no shoot/shooting/filming/new_filming/camera_work/camerawork involved/needed/required/this? time? | nothing to film/shoot | no filming | no new footage/filming | footage/rushes/material/clips/files/recordings/tapes/tape/recording/video is/are/was/were/has/have all/already/ready/been/on/in ... | footage ready/exists/supplied/provided/attached/uploaded | all the? footage/rushes/material/clips | {have} everything/it/them/all_of_it shot/filmed/recorded/in_the_can | {have} ... footage/rushes/tapes/tape/clips/recordings/home_movies/videos/camcorder_tapes/raw_files/raw_material/interviews_shot/in_the_can | {hours} of/worth_of raw/old/zoom/phone/drone? footage/tape/tapes/rushes/material/video/recordings/film/clips/vids/videos | already ... shot/filmed/recorded/digitized/digitised/taped | digitized | digitised | {filmed} it/this/everything/our/the/a/an/some/most/all/last/in/on/at/yesterday/already/ourselves/by ... | existing ... footage/rushes/recordings/material/video/videos/films/clips | in the can | {possessive} own footage | of our/the/my ... recording/footage/recordings/rushes | from what you shot/filmed/recorded | everything/it/footage/was is/was/'s/has_been already? been? shot/filmed/recorded
+  no shoot/shooting/filming/new_filming/camera_work/camerawork involved/needed/required/this? time? | nothing to film/shoot | no filming | no new footage/filming | footage/rushes/material/clips/files/recordings/tapes/tape/recording/video is/are/was/were/has/have all/already/ready/been/on/in ... | footage ready/exists/supplied/provided/attached/uploaded | all the? footage/rushes/material/clips | {have} everything/it/them/all_of_it shot/filmed/recorded/in_the_can | {have} ... footage/rushes/tapes/tape/clips/recordings/home_movies/videos/camcorder_tapes/raw_files/raw_material/interviews_shot/in_the_can | {hours} of/worth_of raw/old/zoom/phone/drone/game? stuff/footage/tape/tapes/rushes/material/video/recordings/film/clips/vids/videos | already ... shot/filmed/recorded/digitized/digitised/taped | digitized | digitised | {filmed} it/this/everything/our/the/a/an/some/most/all/last/in/on/at/yesterday/already/ourselves/by ... | existing ... footage/rushes/recordings/material/video/videos/films/clips | in the can | alles/selbst/selber gefilmt/aufgenommen | haben/hat ... gefilmt | unser/unseren/unsere/den mitschnitt/aufnahmen | tout filmé | pas de tournage | images existantes | heures/ore de rushes/materiale | abbiamo già? girato | filmé nous-mêmes | from/of the? same/existing/old footage | {have} ... on a hard/thumb/usb? drive/disk/stick/card | on two/three/four/five/several cards/phones | you'd/you_would get the footage | {who} shot/filmed/recorded | {possessive} own footage | of our/the/my ... recording/footage/recordings/rushes | from/using what you/we shot/filmed/recorded | everything/it/footage/was is/was/'s/has_been already? been? shot/filmed/recorded
 `,
   {
     have: `have | got | 've got | has | there's | there is | there are | sitting on | send you | give you | supply | provide | from | with | our | my | the`,
     hours: `hour | hours | hrs | minutes | gb | tb | terabytes | gigs | boxes | box | lots | loads | reels | drive full | days | weeks | years | drive`,
-    filmed: `we filmed | we shot | we recorded | i filmed | i shot | i recorded | we've filmed | we've shot | we've recorded | i've filmed | i've shot | was filmed | was shot | was recorded | he shot | he filmed | she shot | she filmed | they shot | they filmed | volunteers filmed | volunteer filmed | students filmed | crew filmed | crew shot | colleague shot`,
+    filmed: `we filmed | we shot | we recorded | us filmed | us shot | guides filmed | parents filmed | parish filmed | members filmed | parents recorded | parents already recorded | we have recorded ourselves | have recorded ourselves | we shot our | i filmed | i shot | i recorded | we've filmed | we've shot | we've recorded | i've filmed | i've shot | was filmed | was shot | was recorded | he shot | he filmed | she shot | she filmed | they shot | they filmed | volunteers filmed | volunteer filmed | students filmed | crew filmed | crew shot | colleague shot`,
+    who: `had it | has already had it | staff member | staff | nephew | cousin | colleague | volunteers have | volunteers`,
     possessive: `our | my | their | his | her`,
   },
 );
 const ALONE = anyOf(`
-  no shoot/shooting/filming/new_filming/camera_work | nothing to film/shoot | edit/editing only | only ... edit/editing/edited/editor | just ... edit/editing/edited/editor | post-only | edit/editing on its own
+  no shoot/shooting/filming/new_filming/camera_work | nothing to film/shoot | edit/editing only | only ... edit/editing/edited/editor | just ... edit/editing/edited/editor | post-only | edit/editing on its own | to just cut/edit
 `);
-/** "no filming needed then": of another hour, not of the job. */
 const EDITED_TOO = anyOf(`
-  film/shoot/record/capture/filming/shooting/recording and/& edit/editing/cut | including the? edit/editing | edit/editing included | incl edit/editing | plus ... edit/editing | as well as ... edit/editing | also ... edit/editing/cut | edit/edited/editing after/afterwards/too/as_well/the_same | and ... edit/cut it/them/this | and an? edit | with an? edit
+  film/shoot/record/capture/filming/shooting/recording and/& edit/editing/cut | including the? edit/editing | edit/editing included | incl edit/editing | plus ... edit/editing | as well as ... edit/editing | also ... edit/editing/cut | edit/edited/editing after/afterwards/too/as_well/the_same | edit/cut/edited/editing on the_fly/site/the_spot/the_day/the_night | and ... edit/cut it/them/this | and an? edit | with an? edit
 `);
+
+/** Nobody is to film at all, said of the whole job and not of an hour of it. */
+const NO_SHOOT =
+  /(?:^|[.!?\n;]) ?(?:and )?(?:no (?:new )?(?:shoot|shooting|filming)(?: (?:is |at all )?(?:needed|required|involved|necessary))?(?= ?(?:[.!?\n)]|$))|nothing (?:(?:remains|left|more|else|new|is left) )?to (?:be )?(?:film|shoot|filmed|shot)(?= ?(?:[.!?\n)]|$)))|(?<!\p{L})(?:no new (?:filming|shooting|footage)|nothing remains to be (?:filmed|shot)|(?:nobody|no one)(?:'s| is| needs| has)? to film anything|(?:don't|do not) need (?:anything|anyone|you) (?:filmed|to film anything)|no need to film anything|filming's done|filming is done|without (?:any )?(?:shooting|filming))(?!\p{L})/iu;
+/** What is made of pictures. */
+const MADE = anyOf(`film/films/clip/clips/reel/reels/video/videos/recap/recaps/documentary/ad/ads/recordings/montage/trailer/something`);
 
 /**
  * Where an edit is asked for.
- * @returns `alone` where pictures exist or nothing is to be filmed, `plainly` where the deed or its doer is asked for
+ * @returns `alone` where pictures exist or nothing is to be filmed, `plainly` where the deed or its doer is asked for,
+ * `unsaid` where only what comes of it is named and nothing is to be filmed
  */
-export function editAsked(text: string): { hit: RoleHit; alone: boolean; plainly: boolean } | undefined {
-  const found = text.matchAll(EDIT).next().value;
+export function editAsked(text: string): { hit: RoleHit; alone: boolean; plainly: boolean; unsaid: boolean } | undefined {
+  const unshot = NO_SHOOT.test(text);
+  const said = text.matchAll(EDIT).next().value;
+  const found = said ?? (unshot ? MADE.exec(text) : null);
   if (!found) return undefined;
   const too = EDITED_TOO.test(text);
-  const alone = ALONE.test(text) || (!too && EXISTS.test(text));
+  const alone = unshot || ALONE.test(text) || (!too && EXISTS.test(text));
   if (!alone && too) return undefined;
   const [start, end] = [found.index, found.index + found[0].length];
-  return { hit: { role: 'edit only', start, end, text: found[0] }, alone, plainly: PLAINLY.test(text) };
+  return { hit: { role: 'edit only', start, end, text: found[0] }, alone, plainly: PLAINLY.test(text), unsaid: !said };
 }

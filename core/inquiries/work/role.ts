@@ -76,9 +76,11 @@ export function roleAsked(message: string): RoleHit[] {
   const filming = plain.filter(
     ({ role, text: word }) => role === 'vision mixing' || (role === 'shoot' && !(edit?.plainly && RESULT.test(word))),
   );
-  if (edit && (edit.alone || filming.length === 0)) return [edit.hit];
-  // A second camera or a mixer stands for the filming that is named beside it.
   const others = plain.filter(({ role }) => role !== 'shoot');
+  // "You'd mix audio": what I am to do is said, and an edit is only named.
+  const done = others.some(({ standing }) => standing >= Standing.mine);
+  if (edit && (edit.unsaid ? others.length === 0 : edit.alone || (filming.length === 0 && !done))) return [edit.hit];
+  // A second camera or a mixer stands for the filming that is named beside it.
   // "video, photography or both"
   if (BOTH.test(text) && plain.length > 1) return plain;
   const most = (hits: readonly Asked[]): Asked[] => {
