@@ -30,6 +30,9 @@ const CHAT_STAMP =
   /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
 const CONTACT_LINE = /@|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
+/** A date in figures is no number to call. */
+const IN_FIGURES = /\b(?:(?:19|20)\d\d[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\d{1,2}[-./](?:19|20)\d\d)\b/g;
+const reaches = (words: string): boolean => CONTACT_LINE.test(words.replace(IN_FIGURES, ''));
 
 function linesOf(text: string): Line[] {
   const lines: Line[] = [];
@@ -156,7 +159,7 @@ export function split(text: string): Part[] {
     )
       signing = true;
     begun ||= words !== '';
-    if (signing && words.length > 90 && !CONTACT_LINE.test(words)) put(FOOTER.test(words) ? 'footer' : 'signature');
+    if (signing && words.length > 90 && !reaches(words)) put(FOOTER.test(words) ? 'footer' : 'signature');
     else if (signing) put('signature');
     else {
       const stamp = CHAT_STAMP.exec(line.text.slice(0, LONGEST_MARK)) ?? CHAT_NAME.exec(line.text.slice(0, 20));
@@ -231,7 +234,7 @@ function endsHere(lines: readonly Line[], from: number): boolean {
       return true;
     if (words.length <= LONGEST_MARK && ATTRIBUTION.test(words)) return true;
     written++;
-    if (words.length > 90 && !CONTACT_LINE.test(words.slice(0, LONGEST_MARK)) && written <= 2) return false;
+    if (words.length > 90 && !reaches(words.slice(0, LONGEST_MARK)) && written <= 2) return false;
     if (written > 12) return true;
   }
   return true;
@@ -265,7 +268,7 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
   if (first === 0 || block.length < 2 || block.length > 6 || !NAME_ONLY.test(name) || name.length > 40 || ORG_WORDS.test(name))
     return undefined;
   const fits = (words: string): boolean =>
-    words.length <= 80 && (isCredential(words) || CALLED_SO.test(words) || (CONTACT_LINE.test(words) && words.split(/\s+/).length <= 9));
+    words.length <= 80 && (isCredential(words) || CALLED_SO.test(words) || (reaches(words) && words.split(/\s+/).length <= 9));
   return rest.every(fits) ? first : undefined;
 }
 
@@ -295,7 +298,7 @@ function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
       }
       const contact =
         words.length <= 80 &&
-        CONTACT_LINE.test(words) &&
+        reaches(words) &&
         !/[?]/.test(words) &&
         words.split(/\s+/).length <= 9 &&
         !/\b(?:call|email|mail|reach|text|ring)\b/i.test(words);

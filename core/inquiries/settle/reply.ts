@@ -87,6 +87,11 @@ function toldBy(scene: Scene, date: DateMention | undefined): DateMention | unde
   );
 }
 
+/** "I tell the trustees by Sunday, so let me know by Saturday": the one day is theirs, the other is put to me. */
+const PUT_TO_ME =
+  /\b(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|answer|(?:get|come) back to (?:me|us)|(?:like|need|want) to (?:know|hear)|hear (?:back )?from you)\b[^.?!;,\n]{0,24}\b(?:by|before|not? later than|until|latest) (?:the )?$/i;
+const PUT_REACH = 70;
+
 /** Decide by when; nothing where no answer is asked for by a time. */
 export function replyOf(scene: Scene): ReplyBy {
   const today = scene.received.toPlainDate();
@@ -95,7 +100,9 @@ export function replyOf(scene: Scene): ReplyBy {
   const asked = scene.dates.filter((mention) => mention.said === 'reply' && !mention.past);
   // "I'm confirming crew on Friday, so let me know by Thursday": the closing date is mine.
   const closing = asked.filter(({ by }) => by);
-  const mine = closing.length > 0 ? closing : asked;
+  const near = closing.length > 0 ? closing : asked;
+  const put = near.filter(({ start }) => PUT_TO_ME.test(scene.text.slice(Math.max(0, start - PUT_REACH), start)));
+  const mine = new Set(put.map(({ readings }) => readings.join())).size === 1 ? put : near;
   // "by next Friday, the 16th": the second says which of two is meant.
   const which = mine.find(
     ({ readings }) => readings.length === 1 && mine[0]?.readings.some((reading) => reading.join() === readings[0]?.join()),
