@@ -13,6 +13,8 @@ const HEARD = 0.7;
 const BELIEVED = 0.97;
 /** A date of which a rule says that it is of something else is no day of the job, whatever its words. */
 const ELSE: ReadonlySet<DateMention['said']> = new Set(['other', 'past', 'delivery', 'reply']);
+/** From here on a date is one of two of which nobody says yet which. */
+const EITHER = 0.4;
 /** Below this a date is hardly a day of the job. */
 const HARDLY = 0.2;
 
@@ -24,7 +26,10 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   const ahead = scene.dates.filter(
     ({ past, said, readings }) => !past && !ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),
   );
-  const weighed = ahead.map((date) => ({ date, chance: chancesIn(learned.date, dateFeatures(page, date))['event'] ?? 0 }));
+  const weighed = ahead.map((date) => {
+    const { event: chance = 0, either = 0 } = chancesIn(learned.date, dateFeatures(page, date));
+    return { date, chance, either };
+  });
   const likely = weighed.filter(({ chance }) => chance > EVENT);
   const sure = Math.min(...likely.map(({ chance }) => chance));
   const theirs = [...new Set(likely.flatMap(({ date: { readings } }) => (readings.length === 1 ? (readings[0] ?? []) : [])))].toSorted();
@@ -39,6 +44,8 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
     return (event.doubt === undefined || event.doubt === 'several') && theirs.length > 0 ? (believed ?? event) : event;
   // Where only some days of a run are wanted, the rules know which.
   if (event.dropped) return event;
+  const open = weighed.filter(({ either }) => either >= EITHER).flatMap(({ date: { readings } }) => readings);
+  if (open.length > 0) return openDays(event, ...open.slice(0, 3));
   if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? openDays(event) : event;
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
   if (within || sure < HEARD) return event;

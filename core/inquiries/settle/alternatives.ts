@@ -35,6 +35,12 @@ const FAILING =
 const SOMETIME =
   /\b(?:some ?time|at some point|any ?time|any day|half a day|an afternoon|an evening|a morning)\b[^.;!?\n]{0,24}\b(?:between|from|in|within|during)\s(?:the )?$/i;
 const WEATHER = /\b(?:rain|rains|wet|weather|wind|windy|storm|pours|snow|backup|back-up|reserve|postponed|called off)\b/i;
+/** "20 o 27 de noviembre", "the 6th or 13th of May" */
+const NUMBER_OR =
+  /(?<!\p{L}|[\d.:])(?:[1-9]|[12]\d|3[01])(?:st|nd|rd|th|\.)?,? (?:or|oder|ou|o|of|eller)(?: (?:the|am|den|le|el|il|op|no))? ?$/iu;
+/** "one of 2028-05-18 / 2028-05-25", "can't choose between", "don't agree on the date", "equally happy with" */
+const BETWEEN =
+  /\b(?:one of|(?:choose|choosing|decide|deciding|torn|toss-?up|wavering|pick|choice) between|(?:don't|do not|can't|cannot) agree on (?:the|a) (?:date|day|night|evening)|equally (?:happy|good|fine)(?: with| on| for)?|just as (?:happy|good|fine) with)\b[^.;!?\n]{0,60}$/i;
 const EITHER_OR = /(?<!\p{L})(?:soit(?= le| la| au)|entweder|o bien|ofwel)(?!\p{L})[^.;!?\n]{0,40}$/iu;
 
 /** The same days as a question, where words leave open which of them. */
@@ -50,7 +56,7 @@ export function leftOpen(
     dates: [],
     where: settled.where,
     choices: (settled.choices.length > 1 ? settled.choices : known.map((day) => [day])).slice(0, 4),
-    doubt: 'several',
+    doubt: 'open',
     ...(count === undefined ? {} : { count }),
   });
   if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
@@ -60,7 +66,14 @@ export function leftOpen(
     const lead = text.slice(Math.max(sentence.start, mention.start - 110), mention.start);
     if (WEATHER.test(lead)) continue;
     if (SOMETIME.test(lead) && (mention.readings[0]?.length ?? 0) > 1) return open();
-    if (OR_ELSE.test(lead) || FAILING.test(lead) || (EITHER_OR.test(lead) && candidates.length > 1)) return open();
+    if (
+      OR_ELSE.test(lead) ||
+      FAILING.test(lead) ||
+      NUMBER_OR.test(lead) ||
+      (BETWEEN.test(lead) && known.length + candidates.length > 2) ||
+      (EITHER_OR.test(lead) && candidates.length > 1)
+    )
+      return open();
   }
   return undefined;
 }

@@ -251,7 +251,7 @@ function joinedUp(text: string, sets: readonly DateMention[]): boolean {
       between.length <= 160 &&
       (mention.readings[0]?.[0] ?? '') >= (previous.readings[0]?.[0] ?? '') &&
       !(TWO_OCCASIONS.test(between) && AN_OCCASION.test(previous.before)) &&
-      !/\b(?:or|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
+      !/\b(?:or|options?|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
         /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
         /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||

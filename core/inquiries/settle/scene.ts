@@ -54,7 +54,8 @@ export type EventDays = {
   where: Where[];
   /** Sets of days of which one is meant. */
   choices: string[][];
-  doubt?: DateMention['doubt'] | 'several';
+  /** `several`: rules cannot tell; `open`: the sender leaves it open. */
+  doubt?: DateMention['doubt'] | 'several' | 'open';
   /** Days of the occasion on which the camera is not wanted. */
   dropped?: string[];
   /** How many days it will be, where it is open which. */
