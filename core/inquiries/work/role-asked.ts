@@ -13,7 +13,7 @@ const NEGATED =
 const NEED_NOT = /(?<!\p{L})no need (?:for|to)(?: a| an| any| the)? $/iu;
 /** "there's no", "we have no": what is lacking is wanted. */
 const LACKED =
-  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
+  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have|(?:are|am|is|'re|'m) not having|not yet(?: got| have)?|haven't got|hasn't got)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
 /** What an owner does or has: "we've already got", "our own", "Wilf does the", "his brother is doing". */
 const OTHERS_BEFORE =
   /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)?(?: with)?|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?:our|their|her|his|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:my|our|his|her|their|the) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
@@ -22,12 +22,49 @@ const NAMED_BEFORE =
   /(?<![\p{L}])(?!(?:You|U|What|It|That|This|There|Who|Where|When|Here|We|I|Kit|Role|Job|Position|Call|Gig|Need|Sound|Audio|Video|Photo|Stream|Camera|So|And|But|The|Mine|Ours)(?!\p{L}))\p{Lu}[\p{L}'-]{1,14}(?:'s| is| are| does| did| will do|'ll do| takes| handles| runs| has| shoots| films)(?: (?:doing|on|the|our|handling|taking|running|shooting|do|got|his|her))+ $/u;
 const OTHERS_AFTER =
   /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|does|do|has|have|handles?|on it)(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|(?:from (?:the )?[\p{L}']{2,16} )?(?:will be (?:there|around|present|about)|is coming)|says|said|thinks|reckons|suggests|suggested|told|mentioned|recommended|(?:is|are) (?:my|his|her|their|our own|a (?:friend|mate|separate|local|different|volunteer)|from)|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
+/** "Hamish will be vision mixing" */
+const NAMED_DOING =
+  /(?<!\p{L})(?!(?:You|It|That|This|There|What|Who|We|I|Kit|Requirement|Role|Job|Work|Task|Gig|Position|Need|Scope|Service)(?!\p{L}))\p{Lu}\p{Ll}+(?: is|'s| will be| are)(?: on| doing)? $/u;
+/** "Switcher: Yuki." in a list of who is there. */
+const NAMED_BESIDE =
+  /^ ?[:=] ?(?!(?:Yes|No|Needed|Required|Wanted|One|Two|Three|Open|You|Kit|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)[a-z]*(?!\p{L}))\p{Lu}\p{Ll}+ ?(?:$|[.,;(])/u;
+/** "Photographer needed? No" */
+const ANSWERED_NO = /^(?: \p{L}{2,12}){0,2} ?[?:] ?(?:no|none|nein|non|nee)(?!\p{L})/iu;
+/** A form's boxes: what is ticked is wanted, what is not is not; they stand before the words or after them. */
+const TICKED = /\[ ?x ?\]|[☑☒✓✔✅]/iu;
+const BOX = /\[ ?x? ?\]|[☐□☑☒✓✔✅]/giu;
+/** "youd not do", "you wouldn't": asked politely. */
+const POLITELY = /(?<!\p{L})you(?:(?:'d|d| would| could)? not|(?: wouldn't| couldn't| wouldnt| couldnt))(?= )/iu;
+/** "I'm stills only" */
+const SENDER_IS = /(?<!\p{L})(?:i'm|i am|he's|she's|they're) $/iu;
+/** "the drone myself" */
+const MYSELF = /^[^.;!?\n,]{0,10} (?:myself|ourselves|himself|herself)(?!\p{L})/iu;
+/** "after photos", "stay for the group photo": an hour of the programme. */
+const BY_PROGRAMME =
+  /(?<!(?:'re|'m|are|am) )(?<!\p{L})(?:after|before|until|till|then|(?:stay|kindly|pm|am|\d) for)(?: (?:the|a|some|group|family|team))* $/iu;
+/** "our stage manager" is theirs. */
+const THEIRS = /(?<!\p{L})(?:our|the|my|their|your)(?: \p{L}+)? $/iu;
+
+/** Whether the word's box is ticked, where its line has boxes. */
+function ticked(text: string, word: Word): boolean | undefined {
+  const before =
+    text
+      .slice(Math.max(0, word.start - REACH), word.start)
+      .split('\n')
+      .at(-1) ?? '';
+  const after = text.slice(word.end, word.end + AFTER).split('\n')[0] ?? '';
+  if (!/[\][☐□☑☒✓✔✅]/u.test(before + after)) return undefined;
+  const label = (before + word.text + after).replace(/^[^:\n]{0,30}:/, '');
+  const box = /^\s*(?:\[|[☐□☑☒✓✔✅])/u.test(label) ? (before.match(BOX) ?? []).at(-1) : (after.match(BOX) ?? [])[0];
+  return box === undefined ? undefined : TICKED.test(box);
+}
+
 /** "drone, Brian doing" */
 const NAMED_AFTER =
   /^ is \p{Lu}\p{Ll}+(?=[.,;]|$|\s(?:and|who|but)\s)|^(?: and already (?:has|have|got)(?!\p{L}))|^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
 /** "our op is ill", "the streamer took a staff job": lost, so wanted. */
 const LOST =
-  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off))(?!\p{L})/iu;
+  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|parental leave|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off))(?!\p{L})/iu;
 /** A thing or a deed of the past, or another's: "last year's", "the video you did", "we filmed". */
 const PAST_BEFORE =
   /(?<!\p{L})(?:thinks?|thought|last (?:year|time|month|week|spring|summer|autumn|fall|winter)(?:'s)?|previous|old|earlier|loved|liked|saw|seen|watched|enjoyed|thanks for|thank you for|remember|resend|existing|you(?:'ve| have)?(?: \p{L}+)? (?:did|made|shot|filmed|recorded|covered|took|sent|photographed|streamed)|on your (?:site|website)|your (?:\p{L}+ )?(?:showreel|portfolio|website|work on))(?: [\p{L}']+){0,4} $/iu;
@@ -52,7 +89,7 @@ const YOU =
 const YOU_WITH =
   /(?<!\p{L})you(?:'d|'ll|'re| would| will| are)?(?: be)?(?: [\p{L}\d.:]+){0,3} (?:with|on|behind|doing|running|operating|as)(?: (?:a|an|the|our|your|your own))? $/iu;
 const YOU_LABEL =
-  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your role|your job|role|position|position needed|crew position|job title|requirement|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
+  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your role|your job|role|position|position needed|leistung|angebot|anfrage|dienst|aufgabe|service needed|crew position|job title|requirement|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
 const YOU_AFTER =
   /^[^.;!?\n(]{0,12}(?:\(|,\s?|\s?[=-]+>?\s?|\s?:\s?|\bis |\bwould be |\bwhich is |\bthat's |\bthat would be )\s?(?:you|u|yourself|kit|toi|dich|usted|your (?:job|role|part))(?:\)|[,.!?;]|$|\s(?:if|please|at|from|on))/iu;
 /** Nothing but it: "stills only", "audio rather than", "photos, not film" */
@@ -128,10 +165,22 @@ export function standingOf(text: string, word: Word): number {
     (role === 'photo' && SCHEDULED.test(after))
   )
     return Standing.none;
+  const box = ticked(text, word);
+  if (box !== undefined) return box ? Standing.only : Standing.not;
+  if (/^(?:photo|picture|portrait|foto)s?$/i.test(word.text) && BY_PROGRAMME.test(clause)) return Standing.none;
   const lacked = LACKED.test(clause) && !NEED_NOT.test(clause);
   const beyond = after.split(BUT)[0] ?? '';
   if (lacked || LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)) return Standing.wanted;
-  if (NEGATED.test(sentence) || NEED_NOT.test(sentence)) return Standing.not;
+  if (
+    (sentence.trim() === '' && NAMED_BESIDE.test(after)) ||
+    ANSWERED_NO.test(text.slice(word.end, word.end + AFTER)) ||
+    (MYSELF.test(after) && !/(?<!\p{L})(?:was|were)(?!\p{L})/iu.test(clause)) ||
+    SENDER_IS.test(clause) ||
+    (/ing$/i.test(word.text) && NAMED_DOING.test(sentence)) ||
+    (role === 'other' && /(?:manager|director)$/i.test(word.text) && THEIRS.test(clause))
+  )
+    return Standing.not;
+  if ((NEGATED.test(sentence) && !POLITELY.test(sentence)) || NEED_NOT.test(sentence)) return Standing.not;
   if (/(?<!\p{L})(?:only|nur|just|purely)(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause))
     return Standing.only;
   if (OPTIONAL.test(after)) return Standing.context;
@@ -139,6 +188,12 @@ export function standingOf(text: string, word: Word): number {
   if (YOU_AFTER.test(after)) return Standing.mine;
   if (PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;
   if (YOU.test(sentence) || YOU_WITH.test(sentence) || YOU_AND.test(sentence) || YOU_LABEL.test(sentence)) return Standing.mine;
+  if (
+    /^(?:live[ -]?stream|webcast)s?$/i.test(word.text) &&
+    /(?<!\p{L})(?:(?:got|have) an?|by|via) $/iu.test(clause) &&
+    !/^ (?:team|company|crew|partner|provider|op|guy|person)(?!\p{L})/iu.test(after)
+  )
+    return Standing.wanted;
   if (OTHERS_BEFORE.test(clause) || NAMED_BEFORE.test(clause) || OTHERS_AFTER.test(after) || NAMED_AFTER.test(after)) return Standing.not;
   if (IT_IS.test(clause) || WANT_AFTER.test(after)) return Standing.wanted;
   if (weight === 'loose') {

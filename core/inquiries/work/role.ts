@@ -61,6 +61,9 @@ export function rolesIn(text: string): RoleHit[] {
 /** What is to be handed over says little of who is asked for. */
 const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 
+/** "two fixed" cameras */
+const COUNTED = /(?<![\p{L}\d])(?:\d|one|two|three|four|five|single|eine|zwei|drei|vier|une|deux|trois)(?:[ -]fixed)?[ -]$/iu;
+
 /** "photos and a bit of video", "video + photo": both are meant. */
 const beside = (text: string, one: Asked, other: Asked): boolean => {
   const between = text.slice(Math.min(one.end, other.end), Math.max(one.start, other.start));
@@ -91,6 +94,13 @@ export function roleAsked(message: string): RoleHit[] {
   const strong = first.filter(({ role }) => role === 'vision mixing' || role === 'second camera');
   if (strong.length > 0) return strong;
   const best = most(plain.length > 0 ? plain : asked);
+  // "Livestream (1 camera)": how large it is.
+  const streamed = best.find(({ role }) => role === 'livestream');
+  if (
+    streamed &&
+    best.every((hit) => hit === streamed || (hit.role === 'shoot' && COUNTED.test(text.slice(Math.max(0, hit.start - 20), hit.start))))
+  )
+    return [streamed];
   const filmed = best.find(({ role }) => role === 'shoot');
   // Who shoots video is asked to, where other work is only named and not beside it.
   if (filmed && best.length > 1 && filmed.standing <= Standing.named && !best.some((hit) => hit !== filmed && beside(text, filmed, hit)))
@@ -98,9 +108,15 @@ export function roleAsked(message: string): RoleHit[] {
   const general = asked.find((hit) => hit.general && hit.role === 'shoot');
   if (
     general &&
-    best.every(({ role, standing }) => role === 'other' && standing <= Standing.named) &&
+    best.every(({ role, standing }) => role !== 'shoot' && role !== 'photo' && standing <= Standing.named) &&
     best.every((hit) => hit.standing < general.standing)
   )
     return [general];
+  // "coverage with drone and one ground camera": the drone is one of the cameras.
+  const [only] = best;
+  if (only?.role === 'other' && best.length === 1 && /^drones?$/i.test(only.text)) {
+    const ground = asked.find((hit) => hit.role === 'shoot' && hit.standing >= only.standing && beside(text, only, hit));
+    if (ground) return [ground];
+  }
   return best;
 }
