@@ -61,6 +61,8 @@ export function rolesIn(text: string): RoleHit[] {
 /** What is to be handed over says little of who is asked for. */
 const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 
+/** A drone "and one ground camera" */
+const AND_CAMERA = /^ (?:and|&|\+|plus) [^.;!?\n]{0,20}(?<!\p{L})cam(?:era)?s?(?!\p{L})/iu;
 /** "two fixed" cameras */
 const COUNTED = /(?<![\p{L}\d])(?:\d|one|two|three|four|five|single|eine|zwei|drei|vier|une|deux|trois)(?:[ -]fixed)?[ -]$/iu;
 
@@ -115,7 +117,12 @@ export function roleAsked(message: string): RoleHit[] {
   // "coverage with drone and one ground camera": the drone is one of the cameras.
   const [only] = best;
   if (only?.role === 'other' && best.length === 1 && /^drones?$/i.test(only.text)) {
-    const ground = asked.find((hit) => hit.role === 'shoot' && hit.standing >= only.standing && beside(text, only, hit));
+    const ground = asked.find(
+      (hit) =>
+        hit.role === 'shoot' &&
+        hit.standing >= only.standing &&
+        (beside(text, only, hit) || AND_CAMERA.test(text.slice(only.end, only.end + 40))),
+    );
     if (ground) return [ground];
   }
   return best;

@@ -83,6 +83,10 @@ const said: Record<string, string[]> = {
     "It'd be great to have you back to photograph the regatta; last year's video was fun but photos are what people buy.",
   ],
   livestream: [
+    'Service: Edit ☐  Film ☐  Stream ☑  Photo ☐',
+    'Service: [ ] photo [x] livestream [ ] edit',
+    "We've got a livestream for the AGM in Armidale. Single camera plus slides is fine.",
+    'The residents want it live on their phones, aarti at 7.',
     "We'd like to stream the service to relatives overseas.",
     'Need someone to run the livestream for a two-day summit.',
     'Could you webcast the council meeting on 4 June?',
@@ -113,6 +117,8 @@ const said: Record<string, string[]> = {
     'Il nous faut un technicien streaming pour deux jours.',
   ],
   'vision mixing': [
+    'Cameras are there; we need someone to do the switching for the panel.',
+    'The team is complete but nobody can mix the four feeds. Would you be our mixer?',
     'We need a vision mixer for a three-camera shoot.',
     "You'd be on the switcher, Tom and Ash on cameras.",
     'Looking for a TD for a town hall.',
@@ -138,6 +144,8 @@ const said: Record<string, string[]> = {
     "Nous avons besoin d'un réalisateur pour la captation d'une conférence.",
   ],
   'edit only': [
+    'Our footage is all on a hard drive, nothing to shoot. Could you make a three minute film out of it?',
+    "The parents have recorded every game. We'd like a season reel cut from it. Nobody's to film anything.",
     "We've got 3 hours of footage from our gala and need someone to cut a 2-minute film.",
     'Could you edit a promo from clips we already have?',
     'Looking for an editor for a 10-minute documentary. Rushes are ready.',
@@ -159,6 +167,8 @@ const said: Record<string, string[]> = {
     'Can you recut the promo you made for us? Just swapping the logo and the end.',
   ],
   'second camera': [
+    "We have two shooters, so you'd be the second one, stage left.",
+    "You wouldn't do second camera for us on 8 August?",
     'I need a second shooter for a wedding film.',
     'Could you take B camera on a gala?',
     "I'm lead on this, you'd be second camera.",
@@ -179,6 +189,11 @@ const said: Record<string, string[]> = {
     'deuxième cadreur recherché pour le 4 mai',
   ],
   shoot: [
+    'Camera operator (one of three) for the gala, please. Switcher: Yuki. Director: Paolo.',
+    'Videographer for two days. Photographer needed? No',
+    "One camera at the launch, and I'll do the drone myself.",
+    'Could you film the lunch and stay for the group photo?',
+    'Kindly quote for coverage with drone and one ground camera.',
     "We'd like you to film our conference.",
     'Need a camera op for the AGM.',
     "We're looking for a videographer for a launch.",
@@ -229,6 +244,7 @@ const said: Record<string, string[]> = {
     'Kun je onze voorstelling filmen?',
   ],
   other: [
+    'Need a DIT for a three day spot.',
     'Drone operator needed for a quarry shoot.',
     'We need someone to fly a drone over the regatta.',
     'Autocue operator for a CEO speech, half day.',
