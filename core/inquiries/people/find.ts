@@ -55,11 +55,13 @@ function isMoreOf(name: string, written: string): boolean {
 }
 
 /** The one of a single name, told with a second one elsewhere: "Estate agent, Dundee, Struan Geekie, we spoke". */
-function elsewhereInFull(body: string, written: string): PersonFact | undefined {
+function elsewhereInFull(body: string, written: string, isTown: (name: string) => boolean): PersonFact | undefined {
   if (!/^\p{Lu}\p{Ll}{2,20}$/u.test(written)) return undefined;
-  for (const match of body.matchAll(new RegExp(String.raw`(?<![\p{L}'-])${written} \p{Lu}\p{Ll}[\p{L}-]{1,20}(?=[,.;:)\n]|$)`, 'gu'))) {
+  for (const match of body.matchAll(
+    new RegExp(String.raw`(?<![\p{L}'-])${written} \p{Lu}\p{Ll}[\p{L}-]{1,20}(?=[,.;:)\n]| (?:\p{Ll}|\()|$)`, 'gu'),
+  )) {
     const name = nameFrom(match[0], match.index);
-    if (name) return name;
+    if (name && !isTown(name.value.slice(written.length + 1))) return name;
   }
   return undefined;
 }
@@ -74,7 +76,10 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   ];
   const names = [signature.name, said.name, header.name, stamp.name].filter((name) => name !== undefined);
   const first = names[0];
-  const fuller = first ? (names.find((name) => isMoreOf(name.value, first.value)) ?? elsewhereInFull(layers.body, first.value)) : undefined;
+  const fuller = first
+    ? (names.find((name) => isMoreOf(name.value, first.value)) ??
+      [layers.body, layers.signature].map((text) => elsewhereInFull(text, first.value, isTown)).find((name) => name !== undefined))
+    : undefined;
   const name = fuller ?? first;
   const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);
   const organisation = department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? said.organisation);

@@ -6,7 +6,7 @@ import { introducedAbroad } from './elsewhere.ts';
 import { afterName, besideLabel, organisation, organisationSaid } from './organisation.ts';
 import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
-import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { mayBeOrganisation, namesArea, NAME, nameFrom, NOT_NAME, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
@@ -59,6 +59,9 @@ const LAST_AND_ORG = new RegExp(
   String.raw`(?:[.!?)\d]\s+|\s(?:-{1,2}|\/{1,2}|\|)\s?)(${NAME_HERE})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
   'u',
 );
+/** "Aoife, FettleHouse", "Grant, Southlift House Movers 021 555 0127": one name and, after a comma, two capitalised words or capitals within one. */
+const LAST_AND_BODY =
+  /(?:[.!?)]\s{1,3}|\n)(\p{Lu}\p{Ll}{2,14}(?: \p{Lu}\.?)?),\s((?:\p{Lu}\p{Ll}+\p{Lu}\p{Ll}+|(?:\p{Lu}[\p{Ll}'-]+ ){1,3}\p{Lu}[\p{Ll}'-]+))(?:,? \(?\+?\d[\d\s().-]{6,18})?[.!]?\s*$/u;
 const LAST_AND_TITLE = new RegExp(
   String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20}),\s(?:\p{L}+\s){0,3}(?:${TITLE_WORDS.source})\s*$`,
   'u',
@@ -146,7 +149,7 @@ function smallName(body: string): PersonFact | undefined {
     [closing, 0],
   ] as const) {
     const word = found?.[1];
-    if (found && word && word.split(' ').every((part) => !NO_SMALL_NAME.test(part))) {
+    if (found && word && word.split(' ').every((part) => !NO_SMALL_NAME.test(part) && !NOT_NAME.test(part))) {
       const start = at + found.index + found[0].lastIndexOf(word);
       return { value: word, start, end: start + word.length };
     }
@@ -155,13 +158,14 @@ function smallName(body: string): PersonFact | undefined {
 }
 /** "E. Pattullo" where a sentence seems to end after the letter. */
 function withInitials(body: string, name: PersonFact): PersonFact {
-  const initials = /(?<=[.!?\n,)]\s?|^)(?:\p{Lu}\.\s?){1,3}$/u.exec(body.slice(Math.max(0, name.start - 12), name.start))?.[0] ?? '';
+  const initials =
+    /(?<=[\p{L}\d)]{2}[.!?,]\s?|\)\s?|\n|^)(?:\p{Lu}\.\s?){1,3}$/u.exec(body.slice(Math.max(0, name.start - 12), name.start))?.[0] ?? '';
   return { value: initials + name.value, start: name.start - initials.length, end: name.end };
 }
 const LONGEST_CLOSING = 80;
 const LONGEST_GREETING = 200;
 const NO_SMALL_NAME =
-  /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|hmu|later|bye|lmk|me|fine|done|on|ok|so|now|time|gonna|going|getting|here|happening|happy|bit|one|two|been|that|this|what|when|where|a|an|my|his|her|their|in|at|to|of|up|down|off|out|over|back|gone|been|mum|mom|dad|us|we|urgent|cool|last|next|late|early|still|set|old|new|big|small|long|hoping|looking|writing|calling|after|trying|doing|putting|running|organising|organizing|shooting|filming|making|needing|wondering|sorry|glad|free|busy|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day)$/iu;
+  /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|hmu|later|bye|lmk|me|fine|done|on|ok|so|now|time|gonna|going|getting|here|happening|happy|bit|one|two|been|that|this|what|when|where|a|an|my|his|her|their|in|at|to|of|up|down|off|out|over|back|gone|been|mum|mom|dad|us|we|urgent|cool|last|next|late|early|still|set|old|new|big|small|long|hoping|looking|writing|calling|after|trying|doing|putting|running|organising|organizing|shooting|filming|making|needing|wondering|sorry|glad|free|busy|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day|\p{L}{3,}ing)$/iu;
 
 /**
  * What the text says of its writer.
@@ -186,6 +190,17 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     !namesArea(ending[2])
       ? shift(organisation(ending[2], ending.index + ending[0].lastIndexOf(ending[2])))
       : undefined;
+  const beside = LAST_AND_BODY.exec(foot);
+  const bodyAfter =
+    beside?.[1] &&
+    beside[2] &&
+    !beside[1].endsWith('ly') &&
+    !isTown(beside[1]) &&
+    !isTown(beside[2]) &&
+    nameFrom(beside[1], 0) &&
+    !TITLE_WORDS.test(beside[2])
+      ? shift(organisation(beside[2], beside.index + beside[0].lastIndexOf(beside[2])))
+      : undefined;
   const lastWord = shift(match(LAST_WORD, foot));
   const closing = closingOf(body, isTown);
   const abroad = introducedAbroad(body);
@@ -201,6 +216,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     noTown(match(GREETS, body.slice(0, LONGEST_GREETING))),
     noTown(match(FROM, body)),
     endingOrg ? shift(match(LAST_AND_ORG, foot)) : undefined,
+    bodyAfter ? shift(match(LAST_AND_BODY, foot)) : undefined,
     shift(match(LAST_AND_MAIL, foot)),
     shift(match(LAST_AND_TITLE, foot)),
     closing?.name,
@@ -244,6 +260,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     abroad?.organisation ??
     endingOrg ??
     closing?.organisation ??
+    bodyAfter ??
     organisationSaid(body, isTown);
   if (org) people.organisation = org;
   const email = emailIn(body);

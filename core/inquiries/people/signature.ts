@@ -19,7 +19,7 @@ const LABEL =
   /^\s*(?:(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
 /** A farewell of any words and a name on one line: "Solidarity, Desmond". */
 const ANY_FAREWELL = new RegExp(
-  `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}[\\p{Ll}']{1,15}(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
+  `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}\\p{Ll}{2,13}(?:ly|ty|ment|ings?)(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
   'u',
 );
 const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
@@ -52,7 +52,7 @@ function linesOf(text: string): Line[] {
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|marketing|administration|secretariat|sekretariat|education|liaison|partnerships|finance|procurement|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|marketing|administration|secretariat|sekretariat|education|liaison|partnerships|finance|procurement|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
 /** A part of a house in two words; a firm does not end so. */
 export const OFFICE =
   /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
@@ -65,6 +65,9 @@ const wordsOf = (words: string): string[] =>
     .split(/[^\p{L}]+/u)
     .filter((word) => word.length > 4);
 
+/** "For ", "D. MacAskill for ", "Rector of " before a body's name. */
+const FOR = /^(?:For|\p{Lu}[\p{L}. ]{1,30} (?:for|from)|(?:Rector|Court|Office|Dean|Head) of)(?: the)? (?=\p{Lu})/u;
+
 type Found = { fact: PersonFact; known: boolean };
 
 /** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
@@ -74,7 +77,10 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
   for (const piece of line.split(/(\s*[|,/]\s*|\s[-–—@]\s|\bat\b|\s\()/)) {
     const from = at;
     at += piece.length;
-    const words = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
+    const written = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
+    const head = FOR.exec(written)?.[0] ?? '';
+    const words = !ORG_WORDS.test(head) && ORG_WORDS.test(written) ? written.slice(head.length) : written;
+    if (/^\p{L}+ of the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) continue;
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
     const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
     const single = !words.includes(' ') && (HOUSE.test(words) || wordsOf(words).some((word) => domain.includes(word)));

@@ -137,6 +137,15 @@ describe('name', () => {
     ['Jean Orr', "I'm Jean Orr, secretary of Otley Choral Society. Film on 5 May?"],
     [undefined, 'Otley Choral Society would like you to film on 5 May.'],
     [undefined, 'This is the office of Pennine Sound & Light. Camera op on 5 May?'],
+    ['Harjit Mann', 'Film our parade on 5 May? £300.\n\nWith regards\nWg Cdr (Retd) Harjit Mann\nSecretary'],
+    ['Yakub Sorley', 'Hi Kit, this is Imam Yakub Sorley. Can you film our open day on 5 May? £300'],
+    ['Edwin Tarrow', "Dear Kit, I'm Edwin Tarrow, retired. Film our bridge on 5 May? £300.\n\nE. Tarrow"],
+    ['Theodora Finch', "Hi Kit, I'm Theodora Finch and I chair the club. Film us on 5 May? £300.\n\nTheo\n01632 960 111"],
+    ['Hamish Rudd', 'Kit, plumber, Hamish Rudd, we met at the fair. Film my shop on 5 May? £300.\n\nHamish'],
+    ['W. Tarrow', 'Can you film our meeting on 5 May? £300 for six hours. W. Tarrow'],
+    ['Colm', 'Film our move on 5 May? £300, 9 to 5. Colm, Otter Lane Removals'],
+    [undefined, 'can u cut my clips, 3 min, 300 flat. no rush im tired of typing'],
+    [undefined, 'Film our meeting on 5 May? £300.\n\nRegards\nShow Secretary'],
   ])('%s: %s', (name, text) => expect(people(text).name).toBe(name));
 });
 
@@ -247,5 +256,12 @@ describe('organisation', () => {
     ['Otley Choral Society', "I'm Jean Orr, secretary of Otley Choral Society. Film on 5 May?"],
     ['Otley Choral Society', 'Otley Choral Society would like you to film on 5 May.'],
     ['Pennine Sound & Light', 'This is the office of Pennine Sound & Light. Camera op on 5 May?'],
+    [
+      'Pellworm Rowing Federation',
+      'Film our final on 5 May? £300.\n\nRegards\nAnn Tarrow\nPurchase Department, Pellworm Rowing Federation',
+    ],
+    ['Pellworm Rowing Federation', 'Film our regatta on 5 May? £300.\n\nRegards\nA. Tarrow for Pellworm Rowing Federation'],
+    ['Otter Lane Removals', 'Film our move on 5 May? £300, 9 to 5. Colm, Otter Lane Removals'],
+    [undefined, 'Film our talk on 5 May? £300.\n\nRegards\nAnn Tarrow\nStudent Engagement'],
   ])('%s: %s', (organisation, text) => expect(people(text).organisation).toBe(organisation));
 });
