@@ -171,9 +171,16 @@ export function readInquiry(input: ReadInput): Reading {
   point('replyBy', ...reply.where);
 
   const noAmount = takenBy([...dates, ...times, ...phones]);
+  // Whichever of some days it will be, it is one.
+  const oneDay =
+    event.doubt !== 'several' &&
+    event.choices.length > 0 &&
+    event.choices.every((choice) => choice.length === 1) &&
+    (fields.days ?? 1) === 1 &&
+    !amounts.some(({ per }) => per !== undefined && per !== 'job');
   const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
     // An edit is one job, however many days it takes.
-    days: fields.role === 'edit only' ? 1 : fields.start === undefined ? undefined : fields.days,
+    days: fields.role === 'edit only' || oneDay ? 1 : fields.start === undefined ? undefined : fields.days,
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
