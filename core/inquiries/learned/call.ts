@@ -1,6 +1,7 @@
 /**
  * The first call that rules found held against what the learned weights make of each hour: where they differ plainly, it is asked.
  */
+import { ownerOf } from '../settle/owner.ts';
 import { wallOf } from '../settle/walls.ts';
 import type { Calls } from '../settle/points.ts';
 import type { SaidTime } from '../settle/scene.ts';
@@ -27,9 +28,9 @@ export function agreedCall(calls: Calls, page: Page, learned: Learned): Calls {
     return call + both;
   };
   const mine = chance(own);
-  const rivals = times.filter((time) => time !== own && !ELSE.has(time.said) && !time.until);
+  const rivals = times.filter((time) => time !== own && !ELSE.has(time.said) && !time.until && ownerOf(page.scene.text, time) !== 'theirs');
   const rival = rivals.map((time) => ({ time, chance: chance(time) })).toSorted((a, b) => b.chance - a.chance)[0];
-  const likelier = rival && rival.chance > Math.max(mine, RIVAL) && rival.time.from.minutes !== own.from.minutes ? rival.time : undefined;
+  const likelier = rival && rival.chance > RIVAL && mine < UNSAID && rival.time.from.minutes !== own.from.minutes ? rival.time : undefined;
   if (!likelier && mine >= (own.said === 'call' ? HARDLY : UNSAID)) return calls;
   const { firstCall: _, ...rest } = calls;
   const on = Temporal.PlainDate.from(called.wall.slice(0, 10));
