@@ -57,6 +57,9 @@ export type Sight = {
   takenToken: (index: number) => boolean;
 };
 
+/** Dates and hours after this many are those of a programme: nobody tells a job by them. */
+const MOST_SAID = 150;
+
 /** Look at a message; `input` as for reading it. */
 export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
@@ -85,7 +88,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   });
   const amounts = amountsIn(body);
   const phones = phonesIn(body, true);
-  const dates = sayDates(body, sequences);
+  const dates = sayDates(body, sequences.slice(0, MOST_SAID));
   const priced = amounts.filter(
     (amount) => amount.mark !== undefined || (amount.per !== undefined && amount.per !== 'other' && amount.amount >= 50),
   );
@@ -94,7 +97,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
   const times = sayTimes(
     body,
-    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone),
+    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone).slice(0, MOST_SAID),
     dates,
   );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };

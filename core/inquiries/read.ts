@@ -27,6 +27,8 @@ import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
 
+/** What is asked, by whom and what is handed over stands in the first pages: further down only dates, hours, prices and places are sought. */
+const FIRST_PAGES = 16_000;
 /** More text than this is no message. */
 const LONGEST_MESSAGE = 200_000;
 
@@ -38,6 +40,7 @@ export function readInquiry(input: ReadInput): Reading {
   if (input.text.length > LONGEST_MESSAGE)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
   const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
+  const front = body.slice(0, FIRST_PAGES);
   const page = pageOf(seen, phones, head);
   const scene = weighed(page, input.learned);
   const { dates, times, amounts } = scene;
@@ -45,7 +48,7 @@ export function readInquiry(input: ReadInput): Reading {
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
   const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) };
-  if (!asks(page, input.learned, ruledBy(body, whole, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
+  if (!asks(page, input.learned, ruledBy(front, whole, details))) return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
   const spans: Span[] = [];
@@ -57,8 +60,8 @@ export function readInquiry(input: ReadInput): Reading {
     }
   };
 
-  const things = deliverablesIn(body);
-  const asked = roleAsked(body);
+  const things = deliverablesIn(front);
+  const asked = roleAsked(front);
   // Who asks for a film of a day asks for somebody to shoot it.
   const roles = asked.length === 0 ? things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end })) : asked;
   const role = roles.length === 1 ? roles[0] : undefined;

@@ -1,7 +1,7 @@
 /**
  * What the models see of a message and of each date and time in it.
  */
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import type { DateMention, SaidTime, Scene, Where } from '../settle/scene.ts';
 import { wordAt, wordsOf, type Mark, type Word } from './words.ts';
 
@@ -72,7 +72,7 @@ function around({ scene: { text }, words }: Page, { start, end }: Where): string
   ];
   const before = spelled(words.slice(Math.max(first, here - BEFORE), here)).toReversed();
   const after = spelled(words.slice(next, Math.min(last, next + AFTER)));
-  const line = text.lastIndexOf('\n', start - 1) + 1;
+  const line = lineStart(text, start);
   const label = LABEL.exec(text.slice(Math.max(line, start - LONGEST_LABEL), start));
   return [
     ...before.flatMap((word, at) => [`b:${word}`, ...(at < 3 ? [`b${at}:${word}`] : []), ...(at < 5 ? [`B:${word}`] : [])]),

@@ -13,6 +13,7 @@ const OF_A_DAY =
   /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mié|jue|vie|sáb|dom)\p{L}{0,9}[.,]?\s(?:\d|\p{Lu}\p{Ll}{2,8}\.?\s\d)/iu;
 /** Longest stretch that is looked through on either side. */
 const REACH = 240;
+const LONGEST_LINE = 1000;
 
 /** "am 13. Oktober" */
 const beforeMonth = (text: string, at: number): boolean =>
@@ -47,4 +48,10 @@ export function sentenceAround(text: string, start: number, end: number): { star
   let to = end;
   while (to < text.length && to - end < REACH && !endsAt(text, to)) to++;
   return { start: from, end: to };
+}
+
+/** Where the line of an offset begins; of a line without an end, as far back as anybody writes one. */
+export function lineStart(text: string, at: number): number {
+  const seen = Math.max(0, at - LONGEST_LINE);
+  return text.slice(seen, at).lastIndexOf('\n') + 1 + seen;
 }

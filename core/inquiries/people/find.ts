@@ -41,6 +41,9 @@ function fromStamp(stamp: string): People {
   return only ? { name: only } : {};
 }
 
+/** Who says in the text who he is says so in the first pages; who signs, at the end. */
+const FIRST_PAGES = 16_000;
+
 const isInitials = (name: string): boolean => /^[\p{Lu}.\s]{1,5}$/u.test(name);
 
 /** "Thaddeus Brill" is more of "Thad", "Bernard Tipping" of "B. Tipping", any name of "W.B.". */
@@ -71,7 +74,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const [signature, header, said, stamp] = [
     fromSignature(layers.signature, isTown),
     fromHeader(layers.header),
-    fromText(layers.body, isTown),
+    fromText(layers.body.slice(0, FIRST_PAGES), isTown),
     fromStamp(layers.stamp),
   ];
   const names = [signature.name, said.name, header.name, stamp.name].filter((name) => name !== undefined);

@@ -1,7 +1,7 @@
 /**
  * Where several towns are named, the one in the line or the sentence of the days that are meant; a town beside a day that does not hold is not it.
  */
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import type { PlaceHit } from '../places/hits.ts';
 import type { DateMention, EventDays, Where } from './scene.ts';
 
@@ -13,7 +13,7 @@ const MOST_DAYS = 60;
 
 /** The stretch in which a town and a day belong together: the line if it is short, else the sentence. */
 function stretch(text: string, { start, end }: Where): Where {
-  const from = text.lastIndexOf('\n', start - 1) + 1;
+  const from = lineStart(text, start);
   const next = text.indexOf('\n', end);
   const to = next < 0 ? text.length : next;
   const sentence = sentenceAround(text, start, end);

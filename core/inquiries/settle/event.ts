@@ -1,6 +1,7 @@
 /**
  * The days of the event: the dates that no cue gives to anything else. Two that cannot both be meant are a question.
  */
+import { lineStart } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { leftOpen } from './alternatives.ts';
 import { allAside, withoutAsides } from './aside.ts';
@@ -226,8 +227,8 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
 
 /** "DAY 1 | Fri 18 June | ...", one line for each day: what stands before the dates is the same but for its numbers. */
 function inTable(text: string, sets: readonly DateMention[]): boolean {
-  const lines = sets.map(({ start }) => text.slice(text.lastIndexOf('\n', start - 1) + 1, start).toLowerCase());
-  const rows = new Set(sets.map(({ start }) => text.lastIndexOf('\n', start - 1)));
+  const lines = sets.map(({ start }) => text.slice(lineStart(text, start), start).toLowerCase());
+  const rows = new Set(sets.map(({ start }) => lineStart(text, start)));
   const shapes = new Set(lines.map((line) => line.replace(/\d+|\b(?:one|two|three|four|five)\b/g, '#').replace(/\s+/g, ' ')));
   return rows.size === sets.length && shapes.size === 1 && !/\b(?:or|option|either|choice|alternative)\b/.test(lines.join(' '));
 }

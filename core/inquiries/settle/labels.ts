@@ -1,6 +1,7 @@
 /**
  * Hours after the name of whose they are, one a line: "Video: 15:00 to 22:30", "YOUR HOURS: 3:00p - 10:30p", "AV (their own): 08:00 to midnight".
  */
+import { lineStart } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import type { Where } from './scene.ts';
 
@@ -18,7 +19,7 @@ const whole = (pattern: RegExp, label: string): boolean => pattern.exec(label)?.
 
 /** Whose the hours after the label of a line are; nothing where it names nobody. */
 export function labelOf(text: string, { start }: Where): 'mine' | 'theirs' | undefined {
-  const line = text.slice(Math.max(text.lastIndexOf('\n', start - 1) + 1, start - LONGEST), start);
+  const line = text.slice(Math.max(lineStart(text, start), start - LONGEST), start);
   const found = LABEL.exec(line);
   const label = found?.[1]?.trim() ?? '';
   if (label === '') return undefined;

@@ -2,7 +2,7 @@
  * Which days of several are mine by what is said beside each of them: rows with "(video)" and "(no video)", "YOU", "filmed by a dad",
  * "we only need you on", "£450 for the Sunday". Where the marks do not agree the days are asked about.
  */
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { consecutive } from './pointed.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
@@ -126,7 +126,7 @@ function meant({ sequence, readings, explicit, doubt }: DateMention, known: read
 
 const lineOf = (text: string, { start, end }: Where): Where => {
   const to = text.indexOf('\n', end);
-  return { start: text.lastIndexOf('\n', start - 1) + 1, end: to < 0 ? text.length : to };
+  return { start: lineStart(text, start), end: to < 0 ? text.length : to };
 };
 
 /** What is said beside a day: the rest of its row, the lines under it where it is a heading, else its clause. */

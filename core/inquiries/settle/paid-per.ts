@@ -2,7 +2,7 @@
  * What an amount is paid for: a day, an hour or the whole job. Where its words do not tell, it is for the job of one day and open for more.
  */
 import type { Amount } from '../money/find.ts';
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
 const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
 const JOB_AFTER =
@@ -47,7 +47,7 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   if (FOR_THE_JOB.test(after)) return 'job';
   if (RATE_WORDS.test(around) || DAY_AFTER.test(next) || FOR_THE_WEEKDAY.test(after)) return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
-  const line = text.lastIndexOf('\n', amount.start - 1) + 1;
+  const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
   return JOB_WORDS.test(around) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1 ? 'job' : undefined;

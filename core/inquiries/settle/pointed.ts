@@ -1,7 +1,7 @@
 /**
  * Which of several days is mine, where the sender says so.
  */
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
@@ -32,7 +32,7 @@ export function pointedAt(scene: Scene, candidates: readonly DateMention[], sett
   const { text } = scene;
   const lineOf = ({ start, end }: Where): string => {
     const to = text.indexOf('\n', end);
-    return text.slice(text.lastIndexOf('\n', start - 1) + 1, to < 0 ? text.length : to);
+    return text.slice(lineStart(text, start), to < 0 ? text.length : to);
   };
   const several = settled.doubt === 'several' && settled.choices.length > 1;
   const mixed =
@@ -67,4 +67,4 @@ export function pointedAt(scene: Scene, candidates: readonly DateMention[], sett
 
 /** True for dates of which three and more begin a line each. */
 const inRows = (text: string, mentions: readonly DateMention[]): boolean =>
-  mentions.filter(({ start }) => /^[\s\d\p{L}).:|-]{0,12}$/u.test(text.slice(text.lastIndexOf('\n', start - 1) + 1, start))).length >= 3;
+  mentions.filter(({ start }) => /^[\s\d\p{L}).:|-]{0,12}$/u.test(text.slice(lineStart(text, start), start))).length >= 3;

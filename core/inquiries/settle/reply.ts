@@ -91,6 +91,8 @@ function toldBy(scene: Scene, date: DateMention | undefined): DateMention | unde
 const PUT_TO_ME =
   /\b(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|answer|(?:get|come) back to (?:me|us)|(?:like|need|want) to (?:know|hear)|hear (?:back )?from you)\b[^.?!;,\n]{0,24}\b(?:by|before|not? later than|until|latest) (?:the )?$/i;
 const PUT_REACH = 70;
+/** "by the 3rd if you can, the 4th at the very latest" */
+const AT_LATEST = /^,?\sat the (?:very )?latest\b/i;
 
 /** Decide by when; nothing where no answer is asked for by a time. */
 export function replyOf(scene: Scene): ReplyBy {
@@ -101,7 +103,10 @@ export function replyOf(scene: Scene): ReplyBy {
   // "I'm confirming crew on Friday, so let me know by Thursday": the closing date is mine.
   const closing = asked.filter(({ by }) => by);
   const near = closing.length > 0 ? closing : asked;
-  const put = near.filter(({ start }) => PUT_TO_ME.test(scene.text.slice(Math.max(0, start - PUT_REACH), start)));
+  const put = near.filter(
+    ({ start, end }) =>
+      PUT_TO_ME.test(scene.text.slice(Math.max(0, start - PUT_REACH), start)) || AT_LATEST.test(scene.text.slice(end, end + 24)),
+  );
   const mine = new Set(put.map(({ readings }) => readings.join())).size === 1 ? put : near;
   // "by next Friday, the 16th": the second says which of two is meant.
   const which = mine.find(

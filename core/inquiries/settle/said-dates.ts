@@ -4,7 +4,7 @@
 import type { Resolved } from '../dates/resolve.ts';
 import type { Sequence } from '../dates/sequences.ts';
 import { CUE_REACH, type Cue } from '../said/cues.ts';
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { dueBy } from './answer-by.ts';
 import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
@@ -48,7 +48,7 @@ const ROW_KIND =
 const LONGEST_ROW = 120;
 
 function rowKind(text: string, { start, end }: Where): Cue | undefined {
-  const from = text.lastIndexOf('\n', start - 1) + 1;
+  const from = lineStart(text, start);
   const to = text.indexOf('\n', end);
   const row = text.slice(end, to < 0 ? text.length : to);
   if (start - from > LONGEST_ROW || row.length > LONGEST_ROW) return undefined;
@@ -73,7 +73,7 @@ export function sayDates(
     const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true, next?.start);
     if (hit.after) consumed = item.end + hit.end;
     const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH, previous?.end ?? 0), item.start);
-    const row = text.slice(text.lastIndexOf('\n', item.start - 1) + 1, item.start);
+    const row = text.slice(lineStart(text, item.start), item.start);
     const after = text.slice(item.end, item.end + 16);
     if (VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after))
       return {

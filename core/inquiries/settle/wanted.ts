@@ -1,7 +1,7 @@
 /**
  * Which of several days the camera is wanted on: "only the second night", "we want Saturday recorded", "you'd be filming Friday and Saturday", "could you do no. 3?".
  */
-import { sentenceAround } from '../parts/sentences.ts';
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
@@ -155,7 +155,7 @@ function ofRow({ text, dates: mentions }: Scene, dates: readonly string[]): stri
   if (number === undefined && !starred && !ASKS_YOU.test(text)) return undefined;
   const rowOf = ({ start, end }: Where): string => {
     const to = text.indexOf('\n', end);
-    return text.slice(text.lastIndexOf('\n', start - 1) + 1, to < 0 ? text.length : to);
+    return text.slice(lineStart(text, start), to < 0 ? text.length : to);
   };
   const rows = mentions.slice(0, MOST_MENTIONS).filter((mention) => {
     const row = rowOf(mention);

@@ -77,8 +77,6 @@ const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
 
 const REACH = 90;
-/** No sender words what is to be handed over further down than this. */
-const MOST_READ = 20_000;
 const sentenceBefore = (text: string, start: number): string =>
   text
     .slice(Math.max(0, start - REACH), start)
@@ -86,8 +84,7 @@ const sentenceBefore = (text: string, start: number): string =>
     .at(-1) ?? '';
 
 /** Things that the sender asks for, each once, in order. */
-export function deliverablesIn(body: string): Thing[] {
-  const text = body.slice(0, MOST_READ);
+export function deliverablesIn(text: string): Thing[] {
   const things: Thing[] = [];
   const listed = LIST.exec(text);
   const add = (from: number, written: string): void => {
