@@ -13,7 +13,8 @@ import { currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
 import { clean, type Clean } from './parts/clean.ts';
 import { withoutOldMail } from './parts/old-mail.ts';
-import { only, split, type Part } from './parts/split.ts';
+import type { Part } from './parts/lines.ts';
+import { only, split } from './parts/split.ts';
 import { datesApart, takenBy } from './parts/stretches.ts';
 import { tokensOf, type Token } from './parts/tokens.ts';
 import { datesWritten } from './parts/written.ts';
@@ -58,7 +59,7 @@ export type Sight = {
 };
 
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
-const MOST_SAID = 150;
+const MOST_SAID = 100;
 
 /** Look at a message; `input` as for reading it. */
 export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {

@@ -28,7 +28,9 @@ import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
 
 /** What is asked, by whom and what is handed over stands in the first pages: further down only dates, hours, prices and places are sought. */
-const FIRST_PAGES = 16_000;
+const FIRST_PAGES = 12_000;
+/** Places are sought among so many words. */
+const MOST_WORDS = 15_000;
 /** More text than this is no message. */
 const LONGEST_MESSAGE = 200_000;
 
@@ -136,7 +138,7 @@ export function readInquiry(input: ReadInput): Reading {
   const countries = countriesPaying(amounts);
   const { towns, areas } = placesIn(
     body,
-    tokens,
+    tokens.slice(0, MOST_WORDS),
     input.gazetteer,
     { home: input.homePlace ?? zoneTown(input.gazetteer, input.homeZone), homeCountry, countries },
     takenToken,

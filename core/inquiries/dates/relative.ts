@@ -3,6 +3,7 @@
  */
 import { numberWord, ordinalWord } from '../words.ts';
 import { besideAt, feastAt } from './feasts.ts';
+import { namedDayAt } from './named-days.ts';
 import { dayAt, monthAt, weekdayAt, yearAt, type Atom, type Relative, type Tokens } from './pieces.ts';
 import { namedAt, numericAt } from './written.ts';
 
@@ -79,50 +80,6 @@ function endOfMonth(tokens: Tokens, index: number): Atom | undefined {
   if (!month) return undefined;
   const year = yearAt(tokens, month.next);
   return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
-}
-
-/** Days of the calendar that bear a name: with them a month and a day are said. */
-const namedDays: readonly (readonly [string, number, number])[] = [
-  ["new year's eve", 12, 31],
-  ['new years eve', 12, 31],
-  ["new year's day", 1, 1],
-  ['new years day', 1, 1],
-  ['christmas eve', 12, 24],
-  ['christmas day', 12, 25],
-  ['boxing day', 12, 26],
-  ["valentine's day", 2, 14],
-  ['valentines day', 2, 14],
-  ["st . patrick's day", 3, 17],
-  ["st patrick's day", 3, 17],
-  ['halloween', 10, 31],
-  ['hogmanay', 12, 31],
-];
-const LONGEST_DAY_NAME = 4;
-/** What is named for one of these is held on it; a Halloween party is not. */
-const PARTY_ON_IT = /^(?:hogmanay|boxing day|new year'?s eve|christmas eve)$/;
-
-/** "on New Year's Eve"; not "our Halloween party". */
-function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
-  const led = /^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
-  for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
-    const words = tokens
-      .slice(index, index + length)
-      .map((token) => token.lower)
-      .join(' ');
-    const found = namedDays.find(([name]) => name === words);
-    const after = tokens[index + length];
-    if (
-      found &&
-      (led || PARTY_ON_IT.test(found[0])) &&
-      (after === undefined ||
-        PARTY_ON_IT.test(found[0]) ||
-        after.breaks > 0 ||
-        !/^\p{L}/u.test(after.text) ||
-        /^(?:in|at|from|for|and|to|with|near|we|this)$/.test(after.lower))
-    )
-      return { first: index, next: index + length, month: found[1], day: found[2], monthFirst: true };
-  }
-  return undefined;
 }
 
 function inLength(tokens: Tokens, index: number): Atom | undefined {

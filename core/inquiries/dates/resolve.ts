@@ -4,7 +4,8 @@
 import { before, dateOf, lastDay, nextWeekday, one, resolveRelative, type Choices, type Doubt, type PlainDate } from './from-today.ts';
 import type { Order } from './order.ts';
 import type { Atom, Relative } from './pieces.ts';
-import type { Item, Sequence } from './sequences.ts';
+import type { Sequence } from './sequences.ts';
+import type { Item } from './trims.ts';
 
 export type Resolved = {
   /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */

@@ -6,9 +6,8 @@ import { timeAt } from '../times/at.ts';
 import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
+import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
 
-type Join = 'range' | 'and' | 'or';
-export type Item = { atom: Atom; join: Join | undefined };
 export type Sequence = {
   /** Token indexes, the last exclusive. */
   first: number;
@@ -34,10 +33,6 @@ const counters = new Set(
 const counts = (tokens: Tokens, index: number): boolean =>
   counters.has(tokens[index]?.lower ?? '') &&
   !(/^\p{Lu}/u.test(tokens[index]?.text ?? '') && /^\p{Lu}\p{Ll}/u.test(tokens[index - 1]?.text ?? ''));
-
-/** What may follow a bare last day of a list. */
-const AFTER_LIST =
-  /^(?:[^\p{L}]+|in|at|for|with|from|and|or|to|on|is|are|we|i|call|load|which|this|if|as|but|so|please|then|both|all|each|if|would|could|can|do|are|the|our|inclusive|plus|only|work|works|need|needing|needed|near|around|during|starting|any|next|of)$/u;
 
 function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; next: number; comma: boolean } | undefined {
   const token = tokens[index];
@@ -205,56 +200,6 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
   if (!begin || !end || !items.some(({ atom }) => known(atom))) return undefined;
   if (begin.bare && counts(tokens, begin.first - 1)) return undefined;
   return { first: begin.first, next: end.next, items: items.map((item, at) => (at === 0 ? { ...item, join: undefined } : item)) };
-}
-
-/** Trailing numbers that are no days: "Dec 12, 4 rooms". */
-function trimEnd(tokens: Tokens, items: Item[], commas: boolean[]): void {
-  while (items.length > 1) {
-    const last = items.at(-1) as Item;
-    if (!last.atom.bare) return;
-    const after = tokens[last.atom.next];
-    const monthBefore = items
-      .slice(0, -1)
-      .some(
-        ({ atom }) =>
-          atom.monthFirst ||
-          (atom.month !== undefined && !atom.bare && last.atom.ordinal) ||
-          (atom.ordinal && last.atom.ordinal) ||
-          (atom.weekday !== undefined && atom.day !== undefined && last.atom.ordinal),
-      );
-    if (last.atom.year !== undefined && monthBefore) return;
-    const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower) || /^\p{Lu}/u.test(after.text);
-    if (monthBefore && (last.join === 'range' || inARow(items))) return;
-    if (monthBefore && (commas.at(-1) ? followed && (last.atom.ordinal || rises(items)) : followed || rises(items))) return;
-    items.pop();
-    commas.pop();
-  }
-}
-
-/** "July 9, 10, 11": numbers that rise and follow each other, or three and more that rise. */
-function rises(items: readonly Item[]): boolean {
-  const month = items.findLastIndex(({ atom }) => atom.month !== undefined);
-  const days = items.slice(Math.max(0, month)).map(({ atom }) => atom.day ?? 0);
-  const up = days.every((day, at) => at === 0 || day > (days[at - 1] ?? 0));
-  return up && (days.length > 2 || days.every((day, at) => at === 0 || day === (days[at - 1] ?? 0) + 1));
-}
-
-/** "Oct 12, 13, 14 hold?" */
-const inARow = (items: readonly Item[]): boolean =>
-  items.length > 2 && items.every(({ atom }, at) => at === 0 || atom.day === (items[at - 1]?.atom.day ?? 0) + 1);
-
-/** Leading numbers that are no days: "room 4, 12 December". */
-function trimStart(items: Item[], commas: boolean[]): void {
-  while (items.length > 1 && items[0]?.atom.bare) {
-    const dated = items.findIndex(({ atom }) => !atom.bare);
-    const next = items[dated];
-    const dayFirst = next?.atom.month !== undefined && !next.atom.monthFirst && !next.atom.iso;
-    // "11, 12, 13 December": days in a row need no more than a comma.
-    const joinedWell = dayFirst && (inARow(items) || !(commas[dated] && !items[0].atom.ordinal));
-    if (joinedWell) return;
-    items.shift();
-    commas.shift();
-  }
 }
 
 /** "in March", "early June 2027", "end of May": said of a month only. */

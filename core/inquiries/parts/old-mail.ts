@@ -1,7 +1,7 @@
 /**
  * What a sender wrote now, apart from the old mail below it.
  */
-import type { Part } from './split.ts';
+import type { Part } from './lines.ts';
 
 /** The parts of a message without what is quoted and the heads that stand right above it. */
 export function withoutOldMail(text: string, parts: readonly Part[]): Part[] {

@@ -2,11 +2,9 @@
  * A pasted message taken apart by lines: what the sender wrote now, what was forwarded, what is only quoted, and who signed.
  */
 
-import { mayBeOrganisation, ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
-
-export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
-export type Part = { kind: PartKind; start: number; end: number };
-type Line = { text: string; start: number; end: number };
+import { ORG_WORDS } from '../people/words.ts';
+import { blank, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
+import { NAME_ONLY, signUnannounced } from './signing.ts';
 
 const QUOTED_LINE = /^\s{0,3}>/;
 const ATTRIBUTION =
@@ -29,26 +27,6 @@ const FOOTER =
 const CHAT_STAMP =
   /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
-const CONTACT_LINE = /@|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
-/** A date in figures is no number to call. */
-const IN_FIGURES = /\b(?:(?:19|20)\d\d[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\d{1,2}[-./](?:19|20)\d\d)\b/g;
-const reaches = (words: string): boolean => CONTACT_LINE.test(words.replace(IN_FIGURES, ''));
-
-function linesOf(text: string): Line[] {
-  const lines: Line[] = [];
-  let start = 0;
-  for (const line of text.split('\n')) {
-    lines.push({ text: line, start, end: start + line.length });
-    start += line.length + 1;
-  }
-  return lines;
-}
-
-/** Long lines are prose, never a header or a sign-off: no pattern is tried on them. */
-const LONGEST_MARK = 200;
-const short = (line: Line | undefined): string => (line && line.text.length <= LONGEST_MARK ? line.text.trim() : '');
-const blank = (line: Line | undefined): boolean => line === undefined || line.text.trim() === '';
-
 /** True when the text above a quoted block sends the reader down to it. */
 const POINTS_BELOW =
   /\bfwd?:|\b(?:forwarding|forwarded(?! by\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|transf[èé]r\p{L}{1,4}|ci-dessous|reenv[ií]o|más abajo|weitergeleitet|leite \p{L}+ weiter|siehe unten|inoltro|qui sotto|doorsturen|hieronder)(?!\p{L})/iu;
@@ -238,84 +216,6 @@ function endsHere(lines: readonly Line[], from: number): boolean {
     if (written > 12) return true;
   }
   return true;
-}
-
-/** "Head of People", "Production Coordinator | Fable & Crane Productions": a line that says who somebody is. */
-const isCredential = (words: string): boolean =>
-  words.length <= 70 &&
-  !/[?!.:]$|\d/.test(words) &&
-  /^[(]?\p{Lu}/u.test(words) &&
-  (TITLE_WORDS.test(words) || ORG_WORDS.test(words)) &&
-  !SENTENCE.test(words);
-/** A street with its number, a postal code behind a town. */
-const ADDRESS =
-  /^\d{1,5}[a-z]?\s.{3,60}\b(?:st|street|ave|avenue|rd|road|blvd|lane|ln|drive|dr|way|suite|square|court|ct|place|highway|hwy)\b|\b[A-Z]{2}\.?,?\s\d{5}(?:-\d{4})?$|\b[A-Z]{1,2}\d[\dA-Z]?\s\d[A-Z]{2}$|\b[A-Z]\d[A-Z]\s?\d[A-Z]\d$|^p\.?o\.? box/i;
-const SENTENCE =
-  /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
-const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
-const NAME_ONLY =
-  /^[-–—\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?(?:(?:[&+]|and|et|und|y|e|en|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
-/** Words with capitals and little ones between them, no sentence: whom or what somebody is of. */
-const CALLED_SO =
-  /^[(]?(?:\p{Lu}[\p{L}\p{N}'&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4})(?:\s(?:\p{Lu}[\p{L}\p{N}'’&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4}|e\.\s?V\.))*$/u;
-
-/** A last paragraph of a name and below it whom somebody is of, and how to reach them. */
-function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: PartKind, last: number): number | undefined {
-  let first = last;
-  while (first > 0 && kinds[first - 1] === flow && !blank(lines[first - 1])) first--;
-  const block = lines.slice(first, last + 1).map(short);
-  const [name = '', ...rest] = block;
-  if (first === 0 || block.length < 2 || block.length > 6 || !NAME_ONLY.test(name) || name.length > 40 || ORG_WORDS.test(name))
-    return undefined;
-  const fits = (words: string): boolean =>
-    words.length <= 80 && (isCredential(words) || CALLED_SO.test(words) || (reaches(words) && words.split(/\s+/).length <= 9));
-  return rest.every(fits) ? first : undefined;
-}
-
-/** Last lines that only name, phone or link are a signature also without a word of farewell. */
-function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
-  for (const flow of ['own', 'forwarded'] as const) {
-    const last = kinds.findLastIndex((kind, line) => kind === flow && !blank(lines[line]));
-    const block = signedBlock(lines, kinds, flow, last);
-    if (block !== undefined && lines.slice(0, block).some((line, index) => kinds[index] === flow && !blank(line))) {
-      kinds.fill('signature', block, last + 1);
-      continue;
-    }
-    let at = last;
-    let contacts = 0;
-    let anchored = false;
-    let from = at + 1;
-    while (at > 0 && kinds[at] === flow) {
-      const words = short(lines[at]);
-      // A line too long for `short` is prose.
-      if (words === '' && !blank(lines[at])) break;
-      if (words === '') {
-        if (contacts > 0 || from <= last) {
-          if (from <= at + 1) break;
-        }
-        at--;
-        continue;
-      }
-      const contact =
-        words.length <= 80 &&
-        reaches(words) &&
-        !/[?]/.test(words) &&
-        words.split(/\s+/).length <= 9 &&
-        !/\b(?:call|email|mail|reach|text|ring)\b/i.test(words);
-      const name = NAME_ONLY.test(words) && words.length <= 40 && words.split(/\s+/).length <= 4;
-      const more = NAME_AND_MORE.exec(words)?.[1];
-      const beside = more?.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
-      const titled = beside !== undefined && (isCredential(beside) || mayBeOrganisation(beside));
-      const address = ADDRESS.test(words) && words.length <= 80 && !words.includes(':') && !SENTENCE.test(words);
-      if (!contact && !name && !titled && !isCredential(words) && !address && !(contacts > 0 && mayBeOrganisation(words))) break;
-      if (!address) anchored = true;
-      if (contact) contacts++;
-      from = at;
-      at--;
-    }
-    const first = lines.slice(0, from).some((line, index) => kinds[index] === flow && !blank(line));
-    if (first && anchored) for (let line = from; line <= last; line++) if (kinds[line] === flow) kinds[line] = 'signature';
-  }
 }
 
 /** The text with all but some kinds of parts blanked: offsets stay, line breaks stay. */

@@ -4,7 +4,8 @@
 import type { Order } from '../dates/order.ts';
 import { resolve } from '../dates/resolve.ts';
 import { sequencesOf } from '../dates/sequences.ts';
-import { only, type Part } from './split.ts';
+import type { Part } from './lines.ts';
+import { only } from './split.ts';
 import { tokensOf } from './tokens.ts';
 
 const DATE_LINE = /^[ \t]*(?:date|sent|gesendet|datum|envoyé)\s?:([^\n]{6,80})$/gim;

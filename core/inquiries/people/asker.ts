@@ -1,7 +1,8 @@
 /**
  * Whose inquiry it is: of the one who writes, or of the one whose mail is passed on by somebody who stays out of it.
  */
-import { only, type Part, type PartKind } from '../parts/split.ts';
+import type { Part, PartKind } from '../parts/lines.ts';
+import { only } from '../parts/split.ts';
 import { peopleIn, type Layers } from './find.ts';
 import type { People } from './signature.ts';
 

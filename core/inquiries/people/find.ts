@@ -42,7 +42,7 @@ function fromStamp(stamp: string): People {
 }
 
 /** Who says in the text who he is says so in the first pages; who signs, at the end. */
-const FIRST_PAGES = 16_000;
+const FIRST_PAGES = 12_000;
 
 const isInitials = (name: string): boolean => /^[\p{Lu}.\s]{1,5}$/u.test(name);
 

@@ -1,0 +1,27 @@
+/**
+ * The lines of a message, and which of them tell how to reach somebody.
+ */
+
+export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
+export type Part = { kind: PartKind; start: number; end: number };
+export type Line = { text: string; start: number; end: number };
+
+const CONTACT_LINE = /@|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
+/** A date in figures is no number to call. */
+const IN_FIGURES = /\b(?:(?:19|20)\d\d[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\d{1,2}[-./](?:19|20)\d\d)\b/g;
+export const reaches = (words: string): boolean => CONTACT_LINE.test(words.replace(IN_FIGURES, ''));
+
+export function linesOf(text: string): Line[] {
+  const lines: Line[] = [];
+  let start = 0;
+  for (const line of text.split('\n')) {
+    lines.push({ text: line, start, end: start + line.length });
+    start += line.length + 1;
+  }
+  return lines;
+}
+
+/** Long lines are prose, never a header or a sign-off: no pattern is tried on them. */
+export const LONGEST_MARK = 200;
+export const short = (line: Line | undefined): string => (line && line.text.length <= LONGEST_MARK ? line.text.trim() : '');
+export const blank = (line: Line | undefined): boolean => line === undefined || line.text.trim() === '';
