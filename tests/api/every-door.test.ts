@@ -68,7 +68,7 @@ test.each([
   ['jobs.list', { unknown: true }],
   ['jobs.get', { id: '0190a000-0000-7000-8000-000000000000' }],
   ['rates.defaults', { role: 'shoot', currency: 'USD', validFrom: '2026-01-01' }],
-  ['rates.defaults', { role: 'shoot', currency: 'XXX', validFrom: '2026-02-30' }],
+  ['rates.defaults', { role: 'shoot', currency: 'ZZZ', validFrom: '2026-02-30' }],
   ['places.search', { text: 'Duluth' }],
   ['store.state', {}],
 ])('%s with %o has one outcome through every door', async (name, input) => {

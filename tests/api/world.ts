@@ -4,6 +4,7 @@
 import type { Place } from '../../core/contract/parts.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
 import type { Context } from '../../electron/api/context.ts';
+import { blankDocument } from '../../core/documents/blank.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
 import { learnedFrom } from '../../electron/api/learned.ts';
 import { keepDocument } from '../../db/documents.ts';
@@ -59,11 +60,10 @@ export async function world(instant: string, fields: SetupFields | null = SETUP)
 
 /** What a person who crosses a border has on file, so that a test of something else finds nothing to settle there. */
 export function withPapers(w: World): World {
-  const blank = { title: '', handId: null, number: '', issuedBy: '', from: null, worldwide: false, limit: null, leadDays: null, note: '' };
   const fields = [
-    { ...blank, kind: 'passport' as const, country: 'US', until: '2035-01-01', countries: [] },
-    { ...blank, kind: 'right to work' as const, country: 'CA', until: '2035-01-01', countries: ['CA'] },
-    { ...blank, kind: 'carnet' as const, country: 'US', until: '2035-01-01', countries: ['CA'] },
+    { ...blankDocument('passport'), country: 'US', until: '2035-01-01' },
+    { ...blankDocument('right to work'), country: 'CA', until: '2035-01-01', countries: ['CA'] },
+    { ...blankDocument('carnet'), country: 'US', until: '2035-01-01', countries: ['CA'] },
   ];
   w.context.store.write((db) => fields.forEach((one) => keepDocument(db, undefined, one, 0)));
   return w;

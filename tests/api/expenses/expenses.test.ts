@@ -61,7 +61,7 @@ test.each([
   ['nothing', { amount: { minor: 0, currency: 'USD' } }, 'fields.amount', 'not above zero'],
   ['less than nothing', { amount: { minor: -5, currency: 'USD' } }, 'fields.amount', 'not above zero'],
   ['10^12 and one', { amount: { minor: 1_000_000_000_001, currency: 'USD' } }, 'fields.amount.minor', 'too large'],
-  ['a currency that is none', { amount: { minor: 5, currency: 'XXX' } }, 'fields.amount.currency', 'ISO 4217'],
+  ['a currency that is none', { amount: { minor: 5, currency: 'ZZZ' } }, 'fields.amount.currency', 'ISO 4217'],
   ['a rate of zero', { amount: { minor: 5, currency: 'CAD' }, rate: { rate: '0', date: '2026-12-11' } }, 'fields.rate.rate', 'is zero'],
   ['a rate where none is needed', { rate: { rate: '1.1', date: '2026-12-11' } }, 'fields.rate', 'it needs no rate'],
   ['a date to come', { on: '2026-12-15' }, 'fields.on', 'still to come'],

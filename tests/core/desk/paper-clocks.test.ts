@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Document } from '../../../core/contract/documents.ts';
 import type { Finding } from '../../../core/contract/fit.ts';
 import { certificateClock, documentClocks, papersClock } from '../../../core/desk/paper-clocks.ts';
+import { blankDocument } from '../../../core/documents/blank.ts';
 import { blankKnows } from '../../../core/jobs/knows.ts';
 import { instantOf } from '../../../core/time/read.ts';
 
@@ -12,19 +13,7 @@ const job = { id: 'j', version: 3, title: 'Curling' };
 const document = (fields: Partial<Document>): Document => ({
   id: 'd',
   version: 1,
-  kind: 'passport',
-  title: '',
-  handId: null,
-  number: '',
-  issuedBy: '',
-  country: null,
-  from: null,
-  until: null,
-  worldwide: false,
-  countries: [],
-  limit: null,
-  leadDays: null,
-  note: '',
+  ...blankDocument('passport'),
   scan: null,
   ...fields,
 });
