@@ -11,6 +11,7 @@ import { agreedDays, openDays } from './learned/days.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
+import { FIRST_PAGES } from './parts/lines.ts';
 import { takenBy } from './parts/stretches.ts';
 import { askerOf } from './people/asker.ts';
 import { placeOf, placesIn } from './places/find.ts';
@@ -27,8 +28,6 @@ import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { roleAsked } from './work/role.ts';
 
-/** What is asked, by whom and what is handed over stands in the first pages: further down only dates, hours, prices and places are sought. */
-const FIRST_PAGES = 12_000;
 /** Places are sought among so many words. */
 const MOST_WORDS = 15_000;
 /** More text than this is no message. */

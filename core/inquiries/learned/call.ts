@@ -1,34 +1,34 @@
 /**
  * The first call that rules found held against what the learned weights make of each hour: where they differ plainly, it is asked.
  */
+import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import { ownerOf } from '../settle/owner.ts';
 import { wallOf } from '../settle/walls.ts';
 import type { Calls } from '../settle/points.ts';
 import type { SaidTime } from '../settle/scene.ts';
 import { timeFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
-import { MOST_WEIGHED } from './said.ts';
 
 /** Another hour that is likelier the call, from this chance on, makes the call a question. */
 const RIVAL = 0.5;
 /** Below this an hour is hardly a call; below that it is none where no rule speaks for it. */
 const HARDLY = 0.1;
 const UNSAID = 0.4;
-/** Hours that are never the call, whatever their words. */
-const ELSE: ReadonlySet<SaidTime['said']> = new Set(['reply', 'delivery', 'other', 'past']);
 
 /** The calls as rules settled them, the first one asked about where the weights plainly speak against it. */
 export function agreedCall(calls: Calls, page: Page, learned: Learned): Calls {
   const { times } = page.scene;
   const called = calls.firstCall;
   const own = times.find(({ start }) => start === called?.where[0]?.start);
-  if (!called || !own || times.length > MOST_WEIGHED) return calls;
+  if (!called || !own || times.length > MOST_MENTIONS) return calls;
   const chance = (time: SaidTime): number => {
     const { call = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return call + both;
   };
   const mine = chance(own);
-  const rivals = times.filter((time) => time !== own && !ELSE.has(time.said) && !time.until && ownerOf(page.scene.text, time) !== 'theirs');
+  const rivals = times.filter(
+    (time) => time !== own && !OF_ELSE.has(time.said) && !time.until && ownerOf(page.scene.text, time) !== 'theirs',
+  );
   const rival = rivals.map((time) => ({ time, chance: chance(time) })).toSorted((a, b) => b.chance - a.chance)[0];
   const likelier = rival && rival.chance > RIVAL && mine < UNSAID && rival.time.from.minutes !== own.from.minutes ? rival.time : undefined;
   if (!likelier && mine >= (own.said === 'call' ? HARDLY : UNSAID)) return calls;

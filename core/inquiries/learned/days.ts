@@ -1,18 +1,16 @@
 /**
  * The days of the job held against what the learned weights make of each date: where they differ plainly, both are asked.
  */
-import type { DateMention, EventDays } from '../settle/scene.ts';
+import { askedDays, consecutive, MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
+import type { EventDays } from '../settle/scene.ts';
 import { dateFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
-import { MOST_WEIGHED } from './said.ts';
 
 /** A date is weighed as a day of the job from this chance on. */
 const EVENT = 0.5;
 /** From here on the weights are heard against the rules, and from there on believed alone. */
 const HEARD = 0.7;
 const BELIEVED = 0.97;
-/** A date of which a rule says that it is of something else is no day of the job, whatever its words. */
-const ELSE: ReadonlySet<DateMention['said']> = new Set(['other', 'past', 'delivery', 'reply']);
 /** From here on a date is one of two of which nobody says yet which. */
 const EITHER = 0.4;
 /** Below this a date is hardly a day of the job. */
@@ -21,10 +19,10 @@ const HARDLY = 0.2;
 /** The days that rules found, unless the weights speak plainly for others: then those, or both are asked. */
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
   const { scene } = page;
-  if (scene.dates.length > MOST_WEIGHED) return event;
+  if (scene.dates.length > MOST_MENTIONS) return event;
   const today = scene.received.toPlainDate().toString();
   const ahead = scene.dates.filter(
-    ({ past, said, readings }) => !past && !ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),
+    ({ past, said, readings }) => !past && !OF_ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),
   );
   const weighed = ahead.map((date) => {
     const { event: chance = 0, either = 0 } = chancesIn(learned.date, dateFeatures(page, date));
@@ -33,7 +31,7 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   const likely = weighed.filter(({ chance }) => chance > EVENT);
   const sure = Math.min(...likely.map(({ chance }) => chance));
   const theirs = [...new Set(likely.flatMap(({ date: { readings } }) => (readings.length === 1 ? (readings[0] ?? []) : [])))].toSorted();
-  const where = likely.map(({ date: { start, end } }: { date: DateMention }) => ({ start, end }));
+  const where = likely.map(({ date: { start, end } }) => ({ start, end }));
   const [first] = event.dates;
   const believed: EventDays | undefined =
     sure >= BELIEVED && consecutive(theirs) && weighed.every(({ chance }) => chance < HARDLY || chance >= BELIEVED)
@@ -53,12 +51,5 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
 }
 
 /** Days that are asked about, with others that they might be. */
-export const openDays = (event: EventDays, ...others: string[][]): EventDays => ({
-  dates: [],
-  where: event.where,
-  choices: [...(event.dates.length > 0 ? [event.dates] : event.choices), ...others],
-  doubt: event.doubt ?? 'several',
-});
-
-const consecutive = (dates: readonly string[]): boolean =>
-  dates.every((date, at) => at === 0 || Temporal.PlainDate.from(dates[at - 1] as string).until(Temporal.PlainDate.from(date)).days === 1);
+export const openDays = (event: EventDays, ...others: string[][]): EventDays =>
+  askedDays(event.where, [...(event.dates.length > 0 ? [event.dates] : event.choices), ...others], event.doubt);

@@ -2,12 +2,11 @@
  * What the learned weights say where the rules are silent: whether a message asks for work at all, and what a date or a time is said of.
  */
 import type { Ruled } from '../kind.ts';
+import { MOST_MENTIONS } from '../settle/days-among.ts';
 import type { Scene } from '../settle/scene.ts';
 import { dateFeatures, messageFeatures, timeFeatures, type Page } from './features.ts';
 import { chancesIn, likeliest, type Learned } from './models.ts';
 
-/** A message with more dates and times than this is a programme: only rules read it. */
-export const MOST_WEIGHED = 60;
 /** From these chances on the weights are believed where no rule speaks, and against the rules: found by leaving out one writer's messages at a time. */
 const SURE = { time: 0.9, date: 0.85 };
 /** The chance from which a message asks for work, by what the rules say of it. */
@@ -18,7 +17,8 @@ const cueOf: Record<string, 'call' | 'wrap' | 'reply'> = { call: 'call', both: '
 /** Say of dates and times what the weights say, where no rule does and they are sure enough. */
 export function weighed(page: Page, learned: Learned): Scene {
   const { scene } = page;
-  if (scene.times.length + scene.dates.length > MOST_WEIGHED) return scene;
+  // A programme: only rules read it.
+  if (scene.times.length + scene.dates.length > MOST_MENTIONS) return scene;
   const told = new Set(scene.times.map(({ said }) => said));
   const times = scene.times.map((time) => {
     if (time.said !== undefined && time.said !== 'event') return time;

@@ -25,3 +25,9 @@ export function linesOf(text: string): Line[] {
 export const LONGEST_MARK = 200;
 export const short = (line: Line | undefined): string => (line && line.text.length <= LONGEST_MARK ? line.text.trim() : '');
 export const blank = (line: Line | undefined): boolean => line === undefined || line.text.trim() === '';
+
+/**
+ * What is asked, what is handed over and who says so in the text stands in the first pages; who signs, at the end. Further down only
+ * dates, hours, prices and places are sought.
+ */
+export const FIRST_PAGES = 12_000;

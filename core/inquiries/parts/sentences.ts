@@ -50,6 +50,12 @@ export function sentenceAround(text: string, start: number, end: number): { star
   return { start: from, end: to };
 }
 
+/** The line or lines on which a stretch of text stands, without their ends. */
+export function lineAround(text: string, { start, end }: { start: number; end: number }): { start: number; end: number } {
+  const to = text.indexOf('\n', end);
+  return { start: lineStart(text, start), end: to < 0 ? text.length : to };
+}
+
 /** Where the line of an offset begins; of a line without an end, as far back as anybody writes one. */
 export function lineStart(text: string, at: number): number {
   const seen = Math.max(0, at - LONGEST_LINE);

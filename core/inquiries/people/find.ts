@@ -2,6 +2,7 @@
  * Who asks: name, mail, phone and organisation, from the signature, the head of the mail and what the text says.
  */
 import { foldName } from '../../places/fold.ts';
+import { FIRST_PAGES } from '../parts/lines.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { DEPARTMENT, fromSignature, type People } from './signature.ts';
@@ -40,9 +41,6 @@ function fromStamp(stamp: string): People {
   const only = names.size === 1 ? [...names.values()][0] : undefined;
   return only ? { name: only } : {};
 }
-
-/** Who says in the text who he is says so in the first pages; who signs, at the end. */
-const FIRST_PAGES = 12_000;
 
 const isInitials = (name: string): boolean => /^[\p{Lu}.\s]{1,5}$/u.test(name);
 

@@ -4,9 +4,8 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
+import { askedDays, MOST_MENTIONS } from './days-among.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
-
-const MOST_MENTIONS = 60;
 
 const lists = {
   nights: `nights | days | evenings | dates | shows | performances | sessions | afternoons | mornings | weekends | concerts | weeks`,
@@ -53,10 +52,7 @@ export function leftOpen(
   const { text } = scene;
   const known = [...new Set([...settled.dates, ...main.flatMap(({ readings }) => readings[0] ?? [])])].sort();
   const open = (count?: number): EventDays => ({
-    dates: [],
-    where: settled.where,
-    choices: (settled.choices.length > 1 ? settled.choices : known.map((day) => [day])).slice(0, 4),
-    doubt: 'open',
+    ...askedDays(settled.where, settled.choices.length > 1 ? settled.choices : known.map((day) => [day]), 'open'),
     ...(count === undefined ? {} : { count }),
   });
   if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))

@@ -4,6 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
+import { MOST_MENTIONS } from './days-among.ts';
 import type { DateMention, Scene } from './scene.ts';
 
 /** The end of what leads to a date. */
@@ -59,10 +60,9 @@ function isAside({ text, dates }: Scene, { start, end, readings }: DateMention, 
 export const allAside = (scene: Scene, candidates: readonly DateMention[]): boolean =>
   candidates.length > 0 && candidates.every((mention) => isAside(scene, mention, []));
 
-/** The dates without those that are told for another reason, where dates with a day of the month are left. */
 /** Days that hold no more, as days of a month or as whole runs: "the bishop can't do the 12th" takes "12 August" away, "Nov 5-8 is off" the same run in the mail below. */
 function goneDays({ text, dates }: Scene): string[] {
-  return dates.slice(0, MOST_DATES).flatMap(({ said, past, start, readings, sequence, explicit }) => {
+  return dates.slice(0, MOST_MENTIONS).flatMap(({ said, past, start, readings, sequence, explicit }) => {
     const before = BEFORE.test(text.slice(Math.max(0, start - 60), start));
     if (!before && !(past && said === 'past')) return [];
     if (explicit) return [readings.join()];
@@ -70,8 +70,7 @@ function goneDays({ text, dates }: Scene): string[] {
     return only?.atom.day !== undefined && more.length === 0 ? [String(only.atom.day).padStart(2, '0')] : [];
   });
 }
-const MOST_DATES = 60;
-
+/** The dates without those that are told for another reason, where dates with a day of the month are left. */
 export function withoutAsides(scene: Scene, candidates: readonly DateMention[]): DateMention[] {
   const numbered = candidates.filter(({ explicit, sequence }) => explicit || sequence.items.some(({ atom }) => atom.day !== undefined));
   if (numbered.length < 2 || new Set(numbered.map(({ readings }) => readings.join())).size < 2) return [...candidates];

@@ -2,6 +2,7 @@
  * First call and last wrap: the earliest and the latest paid moment at the place.
  */
 import { settledPair } from '../times/find.ts';
+import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
 import { firstOfMine, lastOfMine } from './mine.ts';
@@ -121,9 +122,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   );
   const laterCall = scene.times.some(({ said, from }) => said === 'call' && from.minutes >= SMALL_CALL);
   for (const time of scene.times) {
-    if (time.said === 'reply' || time.said === 'delivery' || time.said === 'other' || time.said === 'past') continue;
-    if (time.date && (time.date.said === 'reply' || time.date.said === 'delivery' || time.date.said === 'other' || time.date.past))
-      continue;
+    if (OF_ELSE.has(time.said) || (time.date && (OF_ELSE.has(time.date.said) || time.date.past))) continue;
     if (onDropped(time, event)) continue;
     if (time.to && time.until) {
       // "concert 6 to 9, then you're done": only its end is mine.

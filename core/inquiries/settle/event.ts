@@ -7,17 +7,15 @@ import { leftOpen } from './alternatives.ts';
 import { allAside, withoutAsides } from './aside.ts';
 import { ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
-import { consecutive, isEvent, pointedAt } from './pointed.ts';
+import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
+import { askedDays, consecutive, MOST_MENTIONS } from './days-among.ts';
 import { dayOfCall, ENDS, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
 const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
-
-/** More dates than this are a calendar, not a message. */
-const MOST_MENTIONS = 60;
 
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
@@ -30,11 +28,17 @@ export function eventDays(scene: Scene): EventDays {
   const loose = all.filter((mention) => mention.said !== 'event' && ofSomethingElse(scene.text, mention));
   const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
   if (loose.length === all.length && loose.length > 0 && roughly)
-    return { dates: [], where: loose, choices: loose.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+    return askedDays(
+      loose,
+      loose.flatMap(({ readings }) => readings),
+    );
   const firm = all.filter((mention) => !mention.weak && !loose.includes(mention));
   // Dates with words of a delivery or of nothing of the work alone are asked about.
   if (firm.length === 0 && loose.length < all.length && all.every(({ weak, explicit }) => weak && !explicit))
-    return { dates: [], where: all, choices: all.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+    return askedDays(
+      all,
+      all.flatMap(({ readings }) => readings),
+    );
   const candidates = withoutAsides(scene, firm.length > 0 ? firm : all);
   const isToday = (mention: DateMention): boolean =>
     mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
@@ -51,17 +55,21 @@ export function eventDays(scene: Scene): EventDays {
   if (!main) return lengthened(scene, dayOfCall(scene));
   // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
   if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
-    return { dates: [], where: [], choices: weekdays.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+    return askedDays(
+      [],
+      weekdays.flatMap(({ readings }) => readings),
+    );
   const aside = (main === explicit || main === numbered) && !allAside(scene, main) ? [] : setAside(scene, loose, today);
   if (aside.length > 0 && !main.some(({ said }) => said === 'event'))
-    return {
-      dates: [],
-      where: [...aside, ...main],
-      choices: [...aside, ...main].flatMap(({ readings }) => readings).slice(0, 4),
-      doubt: 'several',
-    };
+    return askedDays(
+      [...aside, ...main],
+      [...aside, ...main].flatMap(({ readings }) => readings),
+    );
   if (roughly && allAside(scene, main))
-    return { dates: [], where: [...main], choices: main.flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+    return askedDays(
+      [...main],
+      main.flatMap(({ readings }) => readings),
+    );
   const near = main === explicit ? rivalOf(main, later) : undefined;
   if (near) return near;
   const clash = weekdaysAgainst(main, weekdays);
@@ -111,9 +119,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   if (first === undefined || last === undefined || more.length === 0) return settled;
   const all = union(settled.dates, ...more.map(({ readings }) => readings[0] ?? []));
   const where = [...settled.where, ...more.map(({ start, end }) => ({ start, end }))];
-  return consecutive(all) && all.length <= LONGEST_STATED
-    ? { dates: all, where, choices: [] }
-    : { dates: [], where, choices: [settled.dates, all], doubt: 'several' };
+  return consecutive(all) && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
 }
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
@@ -129,7 +135,10 @@ function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): 
       ),
   );
   if (told.length === 0) return undefined;
-  return { dates: [], where: [...told], choices: [...told, ...main].flatMap(({ readings }) => readings).slice(0, 4), doubt: 'several' };
+  return askedDays(
+    [...told],
+    [...told, ...main].flatMap(({ readings }) => readings),
+  );
 }
 
 /** "in two weeks, Saturday 13 February": weeks are counted roughly. */
@@ -148,7 +157,7 @@ function weekdaysAgainst(main: readonly DateMention[], weekdays: readonly DateMe
     const dates = run?.readings[0];
     if (!run || !dates || dates.length < 2 || named.sequence.items.length !== 2 || first === undefined || last === undefined) continue;
     const ends = [dates[0] as string, dates.at(-1) as string].map((date) => Temporal.PlainDate.from(date).dayOfWeek);
-    if (ends[0] !== first || ends[1] !== last) return { dates: [], where: [named, run], choices: [dates], doubt: 'weekday' };
+    if (ends[0] !== first || ends[1] !== last) return askedDays([named, run], [dates], 'weekday');
   }
   return undefined;
 }

@@ -1,22 +1,14 @@
 /**
  * Which of several days is mine, where the sender says so.
  */
-import { lineStart, sentenceAround } from '../parts/sentences.ts';
+import { lineAround, lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
+import { askedDays, consecutive, namedAmong } from './days-among.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** A date of the occasion or the work, or of nothing in particular. */
 export const isEvent = (mention: Pick<DateMention, 'said'>): boolean =>
   mention.said === undefined || mention.said === 'event' || mention.said === 'show';
-/** Days in a row. */
-export const consecutive = (dates: readonly string[]): boolean =>
-  dates.every(
-    (date, at) =>
-      at === 0 ||
-      Temporal.PlainDate.from(dates[at - 1] as string)
-        .add({ days: 1 })
-        .toString() === date,
-  );
 
 /** Of several days the sender says which is mine: "the 22nd is the one I'd like you on", "THIS IS THE ONE WE NEED YOU FOR", "for 8 Jul it's photography", "so you're with us for the Tuesday". */
 const POINTS = anyOf(`
@@ -30,9 +22,9 @@ const MIXED = /\b(?:off|travel|ignore|fyi|confirmed|cancelled|only|home|rest|tbc
 /** The days narrowed to those that are pointed at; asked where a plan has days of nobody and none is pointed at. */
 export function pointedAt(scene: Scene, candidates: readonly DateMention[], settled: EventDays): EventDays {
   const { text } = scene;
-  const lineOf = ({ start, end }: Where): string => {
-    const to = text.indexOf('\n', end);
-    return text.slice(lineStart(text, start), to < 0 ? text.length : to);
+  const lineOf = (where: Where): string => {
+    const line = lineAround(text, where);
+    return text.slice(line.start, line.end);
   };
   const several = settled.doubt === 'several' && settled.choices.length > 1;
   const mixed =
@@ -49,20 +41,19 @@ export function pointedAt(scene: Scene, candidates: readonly DateMention[], sett
     const around = text.slice(sentence.start, sentence.end);
     const row = lineOf(mention);
     if (!POINTS.test(around) && !(row.length < 160 && POINTS.test(row))) continue;
-    for (const date of known) {
-      const plain = Temporal.PlainDate.from(date);
-      const meant = mention.sequence.items.some(({ atom }) =>
-        atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day,
-      );
-      if (meant || (mention.readings.length === 1 && (mention.readings[0] ?? []).includes(date))) chosen.add(date);
-    }
+    for (const date of namedAmong(mention, known)) chosen.add(date);
   }
   const rows = chosen.size === 0 && inRows(text, candidates) ? candidates.filter((one) => WITH_ME.test(lineOf(one))) : [];
   const [row] = rows;
   if (row && rows.length === 1) for (const date of row.readings[0] ?? []) chosen.add(date);
   const dates = [...chosen].sort();
   if (dates.length > 0 && dates.length < new Set(known).size && consecutive(dates)) return { dates, where: settled.where, choices: [] };
-  return mixed ? { dates: [], where: settled.where, choices: settled.dates.map((date) => [date]).slice(0, 4), doubt: 'several' } : settled;
+  return mixed
+    ? askedDays(
+        settled.where,
+        settled.dates.map((date) => [date]),
+      )
+    : settled;
 }
 
 /** True for dates of which three and more begin a line each. */

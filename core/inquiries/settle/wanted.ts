@@ -3,11 +3,9 @@
  */
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import type { DateMention, EventDays, Scene, Where } from './scene.ts';
+import { askedDays, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import type { EventDays, Scene } from './scene.ts';
 
-/** More dates than these are a calendar, longer rows prose. */
-const MOST_MENTIONS = 60;
-const LONGEST_ROW = 120;
 const NTH = 'first|second|third|fourth|fifth|middle|last|final';
 const ONE = '(?:night|day|evening|one|show|date|performance|session)';
 const ONLY = new RegExp(
@@ -35,7 +33,7 @@ const middle = (dates: readonly string[]): string | undefined => (dates.length =
 export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   const { text } = scene;
   if (settled.dates.length < 2) return settled;
-  const named = onlyNamed(scene, settled.dates) ?? ofRow(scene, settled.dates) ?? wantedNamed(scene, settled);
+  const named = ofRow(scene, settled.dates) ?? wantedNamed(scene, settled);
   if (named) return narrowed(settled, named);
   const found = ONLY.exec(text);
   const word = found
@@ -52,7 +50,12 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
           ? middle(settled.dates)
           : settled.dates[nth.indexOf(word)];
   if (day) return narrowed(settled, [day]);
-  return ONE_IS_TAKEN.test(text) ? openDays(settled) : settled;
+  return ONE_IS_TAKEN.test(text)
+    ? askedDays(
+        settled.where,
+        settled.dates.map((date) => [date]),
+      )
+    : settled;
 }
 
 const narrowed = (settled: EventDays, dates: string[]): EventDays => ({
@@ -60,39 +63,6 @@ const narrowed = (settled: EventDays, dates: string[]): EventDays => ({
   dates,
   dropped: settled.dates.filter((date) => !dates.includes(date)),
 });
-
-const openDays = ({ dates, where }: EventDays): EventDays => ({
-  dates: [],
-  where,
-  choices: dates.slice(0, 4).map((date) => [date]),
-  doubt: 'several',
-});
-
-/** The days that a weekday or a number of the month means. */
-const meantBy = ({ sequence, readings, explicit }: DateMention, dates: readonly string[]): string[] =>
-  dates.filter((date) => {
-    if (explicit) return readings.length === 1 && (readings[0] ?? []).includes(date);
-    const plain = Temporal.PlainDate.from(date);
-    return sequence.items.some(({ atom }) => (atom.day === undefined ? atom.weekday === plain.dayOfWeek : atom.day === plain.day));
-  });
-
-/** "27, 28 and 29 August ... the Saturday (the 28th) only": the days of the run that are named with "only". */
-function onlyNamed(scene: Scene, dates: readonly string[]): string[] | undefined {
-  for (const [at, mention] of scene.dates.slice(0, MOST_MENTIONS).entries()) {
-    const { start, end } = mention;
-    const after = /^\)?,?(?: (?:night|evening|morning|afternoon|day|matinee|performance|show))?,? only\b/i.test(
-      scene.text.slice(end, end + 24),
-    );
-    const before = /\bonly (?:on |for )?(?:the )?$/i.test(scene.text.slice(Math.max(0, start - 16), start));
-    if (!after && !before) continue;
-    // "the Saturday and the Sunday only"
-    const previous = scene.dates[at - 1];
-    const joined = previous && /^ (?:and|&) (?:the )?$/i.test(scene.text.slice(previous.end, start)) ? meantBy(previous, dates) : [];
-    const chosen = dates.filter((date) => joined.includes(date) || meantBy(mention, dates).includes(date));
-    if (chosen.length > 0 && chosen.length < dates.length) return chosen;
-  }
-  return undefined;
-}
 
 /** Who wants whom to do what, up to the day: "we want", "we only want you on the", "you'd be filming", "second pair of eyes for the". */
 const WANTED_BEFORE = anyOf(
@@ -128,13 +98,13 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
     const sentence = sentenceAround(text, start, end);
     const lead = text.slice(Math.max(sentence.start, start - 80), start);
     if (!WANTED_TO.test(lead) && !WANTED_AFTER.test(text.slice(end, Math.min(end + 44, text.length)))) continue;
-    const chosen = meantBy(mention, dates);
+    const chosen = namedAmong(mention, dates);
     const others = scene.dates.some(
       (other) =>
         other.start !== start &&
         other.start >= sentence.start &&
         other.end <= sentence.end &&
-        meantBy(other, dates).some((date) => !chosen.includes(date)) &&
+        namedAmong(other, dates).some((date) => !chosen.includes(date)) &&
         !where.some((one) => one.start === other.start),
     );
     if (!others && chosen.length > 0 && chosen.length < dates.length) return chosen;
@@ -144,27 +114,13 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
 
 const ASKED_ROW =
   /\b(?:do|take|cover|make|film|shoot|record|photograph|about|interested in|it's|is) (?:no\.?|number|nr\.?|#|job|option|item) ?(\d{1,2})\b/i;
-const STARRED = /\b(?:starred|asterisk(?:ed)?|with an? (?:star|asterisk)|marked)\b/i;
 
-const ASKS_YOU = /[-:=>\u2013]\s?(?:you|u)\s?\?/i;
-
-/** "Could you do no. 3?", "the starred one", "Sat 17 Feb - you?": the one row of a list that is asked about. */
+/** "Could you do no. 3?": the one row of a list that is asked about. */
 function ofRow({ text, dates: mentions }: Scene, dates: readonly string[]): string[] | undefined {
   const number = ASKED_ROW.exec(text)?.[1];
-  const starred = STARRED.test(text);
-  if (number === undefined && !starred && !ASKS_YOU.test(text)) return undefined;
-  const rowOf = ({ start, end }: Where): string => {
-    const to = text.indexOf('\n', end);
-    return text.slice(lineStart(text, start), to < 0 ? text.length : to);
-  };
-  const rows = mentions.slice(0, MOST_MENTIONS).filter((mention) => {
-    const row = rowOf(mention);
-    return (
-      (number !== undefined && new RegExp(`^\\s*[(#]?${number}[.):]?\\s`).test(row)) ||
-      (starred && /^\s*\*/.test(row)) ||
-      (row.length < LONGEST_ROW && ASKS_YOU.test(row))
-    );
-  });
-  const chosen = [...new Set(rows.flatMap((mention) => meantBy(mention, dates)))];
+  if (number === undefined) return undefined;
+  const begins = new RegExp(`^\\s*[(#]?${number}[.):]?\\s`);
+  const rows = mentions.slice(0, MOST_MENTIONS).filter(({ start, end }) => begins.test(text.slice(lineStart(text, start), end)));
+  const chosen = [...new Set(rows.flatMap((mention) => namedAmong(mention, dates)))];
   return chosen.length > 0 && chosen.length < dates.length ? chosen : undefined;
 }

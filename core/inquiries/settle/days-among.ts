@@ -1,0 +1,38 @@
+/**
+ * What every decider of days needs: how many dates are looked at, which known days a mention means, days in a row, days to be asked about.
+ */
+import type { DateMention, EventDays, SaidTime, Where } from './scene.ts';
+
+/** More dates than this are a calendar, not a message. */
+export const MOST_MENTIONS = 60;
+const MOST_CHOICES = 4;
+
+/** What dates and hours are said of that are never the job's own. */
+export const OF_ELSE: ReadonlySet<SaidTime['said']> = new Set(['reply', 'delivery', 'other', 'past']);
+
+/** Days in a row. */
+export const consecutive = (dates: readonly string[]): boolean =>
+  dates.every((date, at) => at === 0 || Temporal.PlainDate.from(dates[at - 1] as string).until(Temporal.PlainDate.from(date)).days === 1);
+
+/** No days yet, and those of which some are meant. */
+export const askedDays = (
+  where: readonly Where[],
+  choices: readonly string[][],
+  doubt: NonNullable<EventDays['doubt']> = 'several',
+): EventDays => ({ dates: [], where: [...where], choices: choices.slice(0, MOST_CHOICES), doubt });
+
+/** The days that a mention means among the known ones: by its date, by its number or by its weekday, where that is of one day. */
+export function namedAmong({ sequence, readings, explicit, doubt }: DateMention, known: readonly string[]): string[] {
+  if (explicit && !doubt) return known.filter((date) => readings.length === 1 && (readings[0] ?? []).includes(date));
+  const found = sequence.items.map(({ atom }) =>
+    known.filter((date) => {
+      const plain = Temporal.PlainDate.from(date);
+      return atom.day === undefined ? atom.weekday === plain.dayOfWeek && !atom.relative : atom.day === plain.day;
+    }),
+  );
+  if (found.some((days) => days.length > 1)) return [];
+  const [first, last] = [found[0]?.[0], found.at(-1)?.[0]];
+  return sequence.items.some(({ join }) => join === 'range')
+    ? known.filter((date) => first !== undefined && last !== undefined && date >= first && date <= last)
+    : known.filter((date) => found.some(([day]) => day === date));
+}
