@@ -9,8 +9,8 @@ import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
 import { monthBeside, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
-import { currencyOf } from './money/currency.ts';
-import { amountsIn } from './money/find.ts';
+import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
+import { amountsIn, type Amount } from './money/find.ts';
 import { clean, type Clean } from './parts/clean.ts';
 import { withoutOldMail } from './parts/old-mail.ts';
 import type { Part } from './parts/lines.ts';
@@ -58,6 +58,9 @@ export type Sight = {
   takenToken: (index: number) => boolean;
 };
 
+const inDollars = (amounts: readonly Amount[]): boolean =>
+  amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined, undefined)[0] === 'USD');
+
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
 const MOST_SAID = 100;
 
@@ -71,7 +74,8 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
   const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
 
-  const order = orderSeen(tokens) ?? orderOf(homeCountry);
+  const amounts = amountsIn(body);
+  const order = orderSeen(tokens) ?? orderOf(homeCountry, ...countriesPaying(amounts), ...(inDollars(amounts) ? ['US'] : []));
   const today = received.toPlainDate();
   const written = datesWritten(plain.text, parts, today, order);
   const found = sequencesOf(tokens);
@@ -87,7 +91,6 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
     const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
     return { sequence, resolved: resolve(sequence, seen), start, end };
   });
-  const amounts = amountsIn(body);
   const phones = phonesIn(body, true);
   const dates = sayDates(body, sequences.slice(0, MOST_SAID));
   const priced = amounts.filter(

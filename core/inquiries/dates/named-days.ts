@@ -18,13 +18,19 @@ const namedDays: readonly (readonly [string, number, number])[] = [
   ["st patrick's day", 3, 17],
   ['halloween', 10, 31],
   ['hogmanay', 12, 31],
+  ['nye', 12, 31],
+  ['silvester', 12, 31],
+  ['nochevieja', 12, 31],
 ];
 const LONGEST_DAY_NAME = 4;
 /** What is named for one of these is held on it; a Halloween party is not. */
-const PARTY_ON_IT = /^(?:hogmanay|boxing day|new year'?s eve|christmas eve)$/;
+const PARTY_ON_IT = /^(?:hogmanay|nye|silvester|nochevieja|boxing day|new year'?s eve|christmas eve)$/;
+/** A greeting or a day that is over, or that only parts one time from another. */
+const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 
 /** The named day at a token. */
 export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
+  if (NOT_THEN.test(tokens[index - 1]?.lower ?? '')) return undefined;
   const led = /^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
   for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
     const words = tokens

@@ -9,10 +9,12 @@ export type Order = 'day first' | 'month first' | 'either';
 const monthFirst = new Set('US PH GU PR VI AS MP FM MH PW JP KR KP CN TW HU LT MN'.split(' '));
 const both = new Set(['CA']);
 
-/** The order that a country's writers use. */
-export function orderOf(country: string | undefined): Order {
+/** The order that the writers of a country use; either where those who pay write otherwise. */
+export function orderOf(country: string | undefined, ...paying: readonly string[]): Order {
   if (country === undefined || both.has(country)) return 'either';
-  return monthFirst.has(country) ? 'month first' : 'day first';
+  const first = monthFirst.has(country);
+  if (paying.length > 0 && paying.every((one) => monthFirst.has(one) !== first)) return 'either';
+  return first ? 'month first' : 'day first';
 }
 
 /** A date of the message that can be read in one way only (29/11) tells how its writer writes all of them. */

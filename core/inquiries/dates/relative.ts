@@ -120,7 +120,8 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
         relative: { kind: 'weekday', weekday: weekday.weekday, which: 'plain', weeks: (count * size) / 7 },
       };
   }
-  if (leads && !/^(?:a|of|straight|running|total|between)$/.test(word(at)))
+  // "filmed all in one day" tells how long it takes.
+  if (leads && count * size > 1 && word(-1) !== 'all' && !/^(?:a|of|straight|running|total|between)$/.test(word(at)))
     return { first: index, next: index + at, relative: { kind: 'days', days: count * size } };
   return undefined;
 }

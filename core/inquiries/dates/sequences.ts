@@ -87,8 +87,23 @@ function followsOn(tokens: Tokens, index: number, last: Atom | undefined): { joi
     last?.day !== undefined &&
     (last.monthFirst || last.bare || last.ordinal) &&
     next.num === last.day + 1;
-  return follows && timeAt(tokens, index + 1)?.bare !== false ? { join: 'and', next: index, comma: false } : undefined;
+  if (follows && timeAt(tokens, index + 1)?.bare !== false) return { join: 'and', next: index, comma: false };
+  // "the fifth sixth and seventh of May", as it is spoken
+  const spoken = next?.breaks === 0 && next.num === undefined ? dayAt(tokens, index) : undefined;
+  return spoken && spoken.day === (last?.day ?? 0) + 1 ? { join: 'and', next: index, comma: false } : undefined;
 }
+
+/** "November fifth to the seventh": a small ordinal in words is a day after another day. */
+function ordinalAfter(tokens: Tokens, index: number, join: Join, last: Atom | undefined): Atom | undefined {
+  const day = tokens[index]?.lower === 'the' && tokens[index + 1]?.num === undefined ? dayAt(tokens, index + 1) : undefined;
+  const ends =
+    day &&
+    (tokens[day.next]?.breaks !== 0 || !/^\p{L}/u.test(tokens[day.next]?.text ?? '') || AFTER_DAY.test(tokens[day.next]?.lower ?? ''));
+  return day && ends && last?.day !== undefined && day.day > last.day && join !== 'or'
+    ? { first: index, next: day.next, day: day.day, ordinal: true, bare: true }
+    : undefined;
+}
+const AFTER_DAY = /^(?:of|in|at|for|from|with|we|and|it's|inclusive|please|if|are|is|plus)$/;
 
 /** A time of day between two dates: "Fri 12 Dec 9am to Sun 14 Dec 5pm". */
 function afterTime(tokens: Tokens, index: number): number {
@@ -170,7 +185,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (join.join === 'range' && !parted) from = afterHour(tokens, from);
     // "until the afternoon of 13 December"
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[from + 1]?.lower ?? '') && tokens[from + 2]?.lower === 'of') from += 3;
-    const atom = weekdayOf(tokens, atomAt(tokens, from), items);
+    const atom = weekdayOf(tokens, atomAt(tokens, from) ?? ordinalAfter(tokens, from, join.join, items.at(-1)?.atom), items);
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
     // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.

@@ -13,6 +13,12 @@ const AFTER_LIST =
 
 /** Trailing numbers that are no days: "Dec 12, 4 rooms". */
 export function trimEnd(tokens: readonly Token[], items: Item[], commas: boolean[]): void {
+  // "June 9, 1 to 4": days of a month do not go back.
+  const back = items.findIndex(
+    ({ atom }, at) =>
+      commas[at] && atom.bare && !atom.ordinal && items[at - 1]?.atom.monthFirst && (atom.day ?? 0) <= (items[at - 1]?.atom.day ?? 0),
+  );
+  if (back > 0) [items.length, commas.length] = [back, back];
   while (items.length > 1) {
     const last = items.at(-1) as Item;
     if (!last.atom.bare) return;

@@ -36,7 +36,7 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
     const after = dayAt(tokens, at);
     if (!after || (tokens[at]?.breaks ?? 0) > 0) return undefined;
     if (isTime(tokens, at) && !after.ordinal) return undefined;
-    const year = yearAt(tokens, after.next);
+    const year = yearAt(tokens, after.next) ?? yearAfterDay(tokens, after);
     return {
       first: index,
       next: year?.next ?? after.next,
@@ -48,6 +48,13 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
   }
   return undefined;
 }
+
+/** "Sept. 5/26": of two numbers that far apart the second is no day of the same list. */
+function yearAfterDay(tokens: Tokens, { day, next }: { day: number; next: number }): { year: number; next: number } | undefined {
+  const year = tokens[next]?.text === '/' ? shortYearAt(tokens, next) : undefined;
+  return year && year.year - 2000 - day >= FAR_APART ? year : undefined;
+}
+const FAR_APART = 10;
 
 /** "12-Dec-26" */
 function shortYearAt(tokens: Tokens, index: number): { year: number; next: number } | undefined {

@@ -159,6 +159,9 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
   return undefined;
 }
 
+const FIRST_FLEMISH = 7;
+const GERMAN_COUNTS = /^(?:gäste|leute|personen|teilnehmer|kinder|minuten|euro|fotos|kameras|€|%)/;
+
 /** The time of day written at a token, if there is one. A bare number up to 24 counts as one; its neighbours decide. */
 export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
   const token = tokens[index];
@@ -170,7 +173,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
   if (token.num === undefined || (before && /^[$£€¥₹#]$/.test(before.text))) return undefined;
   const [mark, second] = [tokens[index + 1], tokens[index + 2]];
   const twoDigits = second?.tight && second.text.length === 2 && second.num !== undefined && second.num < 60;
-  if (token.text.length <= 2 && mark?.tight && twoDigits && (mark.text === ':' || mark.lower === 'h' || mark.text === '.')) {
+  if (token.text.length <= 2 && mark?.tight && twoDigits && (mark.text === ':' || /^[hu]$/.test(mark.lower) || mark.text === '.')) {
     const afterwards = tokens[index + 3];
     if (afterwards?.tight && /^[.:/%]$/.test(afterwards.text) && tokens[index + 4]?.tight && tokens[index + 4]?.num !== undefined) {
       if (!(mark.text === ':' && afterwards.text === ':')) return undefined;
@@ -184,7 +187,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       index + 3 + suffix,
       token.num,
       second.num as number,
-      padded || mark.lower === 'h' || suffix > 0,
+      padded || /^[hu]$/.test(mark.lower) || suffix > 0,
       mark.text === '.' && suffix === 0,
     );
     return time;
@@ -231,7 +234,13 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       bare: false,
     };
   }
-  if (mark && ((mark.lower === 'h' && mark.tight) || CLOCK.test(mark.lower)) && token.num <= 24) {
+  // "22u" is an hour in Belgium; "2u" is "to you".
+  const marked = mark?.tight === true && (mark.lower === 'h' || (mark.lower === 'u' && token.num >= FIRST_FLEMISH));
+  if (mark && (marked || CLOCK.test(mark.lower)) && token.num <= 24) {
+    // "6 Uhr 45"
+    const minute = !marked && second?.breaks === 0 && second.text.length === 2 ? second.num : undefined;
+    if (minute !== undefined && minute < 60 && !GERMAN_COUNTS.test(tokens[index + 3]?.lower ?? ''))
+      return made(tokens, index, index + 3, token.num, minute, true, false);
     const half = token.num <= 12 ? halfElsewhere(tokens, index + 2) : undefined;
     const minutes = half ? settle(token.num, 0, half.half) : token.num * 60;
     return { first: index, next: half?.next ?? index + 2, minutes, open: false, bare: false };
