@@ -4,9 +4,10 @@
 
 export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
 export type Part = { kind: PartKind; start: number; end: number };
-export type Line = { text: string; start: number; end: number };
+/** `marked` is where marks of quoting stood before it. */
+export type Line = { text: string; start: number; end: number; marked?: number };
 
-const CONTACT_LINE = /@|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
+const CONTACT_LINE = /\S@\S|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|phone|mob|mobile|cell|direct|office|m|t|p|e|o|c|w)\s?[.:]/i;
 /** A date in figures is no number to call. */
 const IN_FIGURES = /\b(?:(?:19|20)\d\d[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\d{1,2}[-./](?:19|20)\d\d)\b/g;
 export const reaches = (words: string): boolean => CONTACT_LINE.test(words.replace(IN_FIGURES, ''));

@@ -18,23 +18,49 @@ const SENTENCE =
   /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
 const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
 export const NAME_ONLY =
-  /^[-–—\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?(?:(?:[&+]|and|et|und|y|e|en|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
+  /^[-–—\s]{0,3}(?:(?:[dlDL]['’])?\p{Lu}[\p{L}'.-]{0,20}\s?(?:(?:[&+]|and|et|und|y|e|en|ap|ab|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
+/** "Colm Gallen, Assistant Secretary": a name and what its bearer is. */
+function isTitled(words: string): boolean {
+  const beside = NAME_AND_MORE.exec(words)?.[1]
+    ?.replace(/\)$/, '')
+    .replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+  return beside !== undefined && (isCredential(beside) || mayBeOrganisation(beside));
+}
 /** Words with capitals and little ones between them, no sentence: whom or what somebody is of. */
 const CALLED_SO =
   /^[(]?(?:\p{Lu}[\p{L}\p{N}'&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4})(?:\s(?:\p{Lu}[\p{L}\p{N}'’&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4}|e\.\s?V\.))*$/u;
 
-/** A last paragraph of a name and below it whom somebody is of, and how to reach them. */
+/** A line below a name that tells of whom somebody is in any words: no sentence, no figures. */
+const isOfWhom = (words: string): boolean =>
+  /^\p{Lu}[^.!?:@\d]{2,60}$/u.test(words) && words.split(/\s+/).length <= 7 && !SENTENCE.test(words);
+/** "xo Marguerite", "Ngā mihi nui, Andrea Fitt": a farewell in a few words and who bids it. */
+const PARTING_NAME =
+  /^(?:[xX][xoX]*|[\p{L}'-]{2,14}(?: [\p{Ll}'-]{1,12}){1,4},|(?:[tT]hanks|[cC]heers|[lL]ove|[rR]egards|[bB]est|[gG]r(?:oet|uß|uss)),?)\s\p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20}){0,2}$/u;
+const FULL_NAME = /^(?:\p{Lu}[\p{L}'.-]*\s)+(?:\p{Ll}{1,3}\s){0,2}(?:\p{Ll}')?\p{Lu}/u;
+
+/** Last lines of a name and below it whom somebody is of, and how to reach them: a paragraph of their own, or after a finished sentence. */
 function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: PartKind, last: number): number | undefined {
-  let first = last;
-  while (first > 0 && kinds[first - 1] === flow && !blank(lines[first - 1])) first--;
-  const block = lines.slice(first, last + 1).map(short);
-  const [name = '', ...rest] = block;
-  if (first === 0 || block.length < 2 || block.length > 6 || !NAME_ONLY.test(name) || name.length > 40 || ORG_WORDS.test(name))
-    return undefined;
   const fits = (words: string): boolean =>
     words.length <= 80 && (isCredential(words) || CALLED_SO.test(words) || (reaches(words) && words.split(/\s+/).length <= 9));
-  return rest.every(fits) ? first : undefined;
+  let top = last;
+  while (top > 0 && last - top < MOST_SIGNED && kinds[top - 1] === flow && !blank(lines[top - 1])) top--;
+  for (let first = Math.max(top, 1); first < last; first++) {
+    const [name, above] = [short(lines[first]), short(lines[first - 1])];
+    const apart = kinds[first - 1] !== flow || blank(lines[first - 1]);
+    const ended = apart || /[.!?),]$/.test(above);
+    const named = (NAME_ONLY.test(name) && !ORG_WORDS.test(name) && (apart || FULL_NAME.test(name))) || isTitled(name);
+    const below = lines.slice(first + 1, last + 1).map(short);
+    if (
+      ended &&
+      name.length <= 40 &&
+      (named || PARTING_NAME.test(name)) &&
+      below.every((words, at) => fits(words) || (at === 0 && isOfWhom(words)))
+    )
+      return first;
+  }
+  return undefined;
 }
+const MOST_SIGNED = 6;
 
 /** Last lines that only name, phone or link are a signature also without a word of farewell. */
 export function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {
@@ -67,11 +93,8 @@ export function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void
         words.split(/\s+/).length <= 9 &&
         !/\b(?:call|email|mail|reach|text|ring)\b/i.test(words);
       const name = NAME_ONLY.test(words) && words.length <= 40 && words.split(/\s+/).length <= 4;
-      const more = NAME_AND_MORE.exec(words)?.[1];
-      const beside = more?.replace(/\)$/, '').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
-      const titled = beside !== undefined && (isCredential(beside) || mayBeOrganisation(beside));
       const address = ADDRESS.test(words) && words.length <= 80 && !words.includes(':') && !SENTENCE.test(words);
-      if (!contact && !name && !titled && !isCredential(words) && !address && !(contacts > 0 && mayBeOrganisation(words))) break;
+      if (!contact && !name && !isTitled(words) && !isCredential(words) && !address && !(contacts > 0 && mayBeOrganisation(words))) break;
       if (!address) anchored = true;
       if (contact) contacts++;
       from = at;

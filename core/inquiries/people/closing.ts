@@ -1,17 +1,8 @@
 /**
  * Who signs in the running text: "Regards, Mei Xuan, Lantern Tree Preschool", "Dr. Harish Rao, Superintendent, Seva Hospital" at its very end.
  */
-import {
-  mayBeOrganisation,
-  NAME,
-  namesArea,
-  nameFrom,
-  ORG_FOR_CERTAIN,
-  ORG_WORDS,
-  TITLE_WORDS,
-  trimmed,
-  type PersonFact,
-} from './words.ts';
+import { bodyIn } from './bodies.ts';
+import { NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 /** Farewells of the languages that are read. */
 const FAREWELL = new RegExp(
@@ -29,12 +20,14 @@ const FAREWELL = new RegExp(
   ].join('|')})[\s,.!:-]{1,3}`,
   'iu',
 );
-/** A sentence or a line ends, or a dash leads on to who signs. */
-const BOUNDARY = /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|,\s(?=\p{Lu}[^,]{1,30},\s\p{Lu})|^)(?=\S)/gu;
+/** A sentence or a line ends, a dash leads on to who signs, or a number to ring or a colon does. */
+const BOUNDARY =
+  /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|\d{3}[\s-]?\d{3,6},\s|(?<!\p{L})(?:I|I'm|me|my|contact|reply|ask)(?!\p{L})[^.:\n]{0,40}:\s|,\s(?=\p{Lu}[^,]{1,30}(?:,\s|\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu})|^)(?=\S)/gu;
 const SIGNER = new RegExp(
-  String.raw`^(${NAME.replaceAll(String.raw`\s`, ' ')})(?:(?:\s?[,|/@(]\s?|\s-\s|\s(?:at|from|of|for|von|vom)\s)(.{2,90}))?[.!)]*$`,
+  String.raw`^(${NAME.replaceAll(String.raw`\s`, ' ')})(?:(?:\s?[,|/@(]\s?|\s-\s|\s(?:over at|at|from|of|for|with|w\/|von|vom)\s)(.{2,90}?))?(?:\sx{1,3})?[.!)]*$`,
   'u',
 );
+const SIGNER_OF = new RegExp(String.raw`^${NAME.replaceAll(String.raw`\s`, ' ')}(?:\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu}`, 'u');
 const REACH = 140;
 
 type Closing = { name: PersonFact; organisation?: PersonFact };
@@ -57,37 +50,19 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     if (!found || !name || (isTown(name.value) && !ORG_WORDS.test(found[2] ?? '')) || namesArea(name.value) || TITLE_WORDS.test(name.value))
       continue;
     const rest = found[2] ?? '';
+    // "Lekker, Marlon @ Big Screen": a farewell in any word.
+    if (!name.value.includes(' ') && SIGNER_OF.test(rest)) continue;
     if (rest === '') {
       if (bye > 0) return { name };
       continue;
     }
     const start = from + begin + found[0].lastIndexOf(rest);
-    const organisation = organisationIn(rest, start, isTown);
+    const organisation = bodyIn(rest, start, isTown);
     const reach = /^[(+]?\d[\d\s().+-]{6,18}$|^\S+@\S+$/.test(rest);
     const comma = bye === 0 && /,\s$/.test(foot.slice(0, begin));
     if (comma && (organisation === undefined || !(ORG_WORDS.test(organisation.value) || name.value.includes(' ')))) continue;
     if (organisation === undefined && bye === 0 && !reach && !TITLE_WORDS.test(rest)) continue;
     return { name, ...(organisation ? { organisation } : {}) };
-  }
-  return undefined;
-}
-
-/** The first of the pieces after a name that can be an organisation; a title stands before it or not at all. */
-function organisationIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
-  let at = start;
-  for (const piece of rest.split(/(\s*[,|/()]\s*|\s-\s)/)) {
-    const fact = trimmed(piece.replace(/(?<!St|Dr|Mt)\.\s.*$|[.!]+$/s, ''), at);
-    at += piece.length;
-    const words = fact.value.replace(/^the /i, '');
-    if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words)) continue;
-    if (
-      mayBeOrganisation(words) ||
-      (ORG_WORDS.test(words) &&
-        words.includes(' ') &&
-        (!TITLE_WORDS.test(words) || ORG_FOR_CERTAIN.test(words)) &&
-        !/\s\p{Ll}{5,}/u.test(words))
-    )
-      return { value: words, start: fact.start + fact.value.length - words.length, end: fact.end };
   }
   return undefined;
 }

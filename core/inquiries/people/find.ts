@@ -3,9 +3,10 @@
  */
 import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES } from '../parts/lines.ts';
+import { DEPARTMENT } from './bodies.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
-import { DEPARTMENT, fromSignature, type People } from './signature.ts';
+import { fromSignature, type People } from './signature.ts';
 import { nameFrom, RANK, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */

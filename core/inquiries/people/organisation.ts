@@ -1,7 +1,7 @@
 /**
  * For whom somebody asks, as the running text says it: "I look after events for the Veterinary Nurses", "the Fiddle Circle wonders whether", a form's label.
  */
-import { OFFICE } from './signature.ts';
+import { OFFICE } from './bodies.ts';
 import {
   mayBeOrganisation,
   namesArea,

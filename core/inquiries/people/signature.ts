@@ -1,6 +1,7 @@
 /**
  * The lines of a signature: name, title, organisation, mail, phone.
  */
+import { DEPARTMENT, isSoleBody, OFFICE } from './bodies.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { foldName } from '../../places/fold.ts';
 import { FORM, mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
@@ -50,15 +51,6 @@ function linesOf(text: string): Line[] {
   return lines.slice(0, MOST_LINES);
 }
 
-/** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
-export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|marketing|administration|secretariat|sekretariat|education|liaison|partnerships|finance|procurement|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
-/** A part of a house in two words; a firm does not end so. */
-export const OFFICE =
-  /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
-/** One word that says itself what it is: "Literaturhof", "Oranjecomité". */
-const HOUSE = /\p{L}(?:verein|schule|haus|hof|komitee|comité|werk|stiftung|bund|verband|akademie|kantorei|theater|kirche|zentrum)$/iu;
-
 /** The longer words, as a domain may hold them. */
 const wordsOf = (words: string): string[] =>
   foldName(words)
@@ -83,7 +75,9 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     if (/^\p{L}+ of the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) continue;
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
     const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
-    const single = !words.includes(' ') && (HOUSE.test(words) || wordsOf(words).some((word) => domain.includes(word)));
+    const single =
+      !words.includes(' ') &&
+      ((isSoleBody(words) && !/\)\s*$/.test(line.slice(0, from))) || wordsOf(words).some((word) => domain.includes(word)));
     if (!known && !single && !mayBeOrganisation(words)) continue;
     if (
       TITLE_WORDS.test(words) &&
@@ -128,7 +122,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     // "Catherine" and below it "Catherine Dunmore-Hale": the same with more of the name.
     const fuller = people.name && index === named + 1 && text.trim().startsWith(`${people.name.value} `) && !ORG_WORDS.test(text);
     let rest = 0;
-    if ((!people.name || fuller) && !/@/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
+    if ((!people.name || fuller) && !/\S@\S/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
       const match = NAME_LINE.exec(text);
       const name = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
       if (match && name && !TITLE_WORDS.test(name.value)) {
@@ -140,10 +134,11 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     if (LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
     const near = named >= 0 && index - named <= (titled ? 2 : 1);
     found.push(...organisationsIn(text.slice(rest), start + rest, isTown, domain).filter(({ known }) => known || near));
-    if (named >= 0 && index > named && TITLE_WORDS.test(text)) titled = true;
+    if (named >= 0 && index > named && (TITLE_WORDS.test(text) || /^\s*\S+\s*$/.test(text))) titled = true;
   }
   const best =
     found.find(({ fact, known }) => known && !DEPARTMENT.test(fact.value)) ??
+    found.find(({ fact }) => !DEPARTMENT.test(fact.value) && fact.value.includes(' ')) ??
     found.find(({ fact }) => !DEPARTMENT.test(fact.value)) ??
     // "Staff Engagement" alone is a part of some house, "Low Tide Press" a firm.
     found.find(({ fact }) => !OFFICE.test(fact.value) || wordsOf(fact.value).some((word) => domain.includes(word)));

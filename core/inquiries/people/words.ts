@@ -9,8 +9,10 @@ import { areaNamed } from '../places/names.ts';
 
 export type PersonFact = { value: string; start: number; end: number };
 
+/** Little words within a name. */
+const WITHIN = String.raw`(?:(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac)\s){0,2}`;
 /** One to four capitalised words, with particles between them. */
-export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s)?(?:\p{Lu}\.\s?){0,2}\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|Ó|Ní|Nic|Uí|Mac)\s){0,2}\p{Lu}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|$)|[\p{L}'-]{1,20})){0,3}`;
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s)?(?:(?:\p{Lu}\.\s?){1,2}${WITHIN})?\p{Lu}[\p{L}'-]{1,20}(?:\s${WITHIN}(?:[dlDL]')?\p{Lu}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|$)|[\p{L}'-]{1,20})){0,3}`;
 /** Capitalised words with "of", "and" or "&" between them. */
 export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|des|van|der|und|et|y|für|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
 

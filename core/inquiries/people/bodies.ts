@@ -1,0 +1,60 @@
+/**
+ * For whom somebody is, in the few words beside a name: "Keel & Co crewing", "Procurement, Straitsward Lines", "Kammertonfilm".
+ */
+import { mayBeOrganisation, namesArea, ORG_FOR_CERTAIN, ORG_WORDS, RANK, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
+
+/** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
+export const DEPARTMENT =
+  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+/** A part of a house in two words; a firm does not end so. */
+export const OFFICE =
+  /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
+/** One word that says itself what it is: "Literaturhof", "Oranjecomité". */
+const HOUSE = /\p{L}(?:verein|schule|haus|hof|komitee|comité|werk|stiftung|bund|verband|akademie|kantorei|theater|kirche|zentrum)$/iu;
+/** One who does something or a part of a house, in any language: "Brautmutter", "Bassist", "Referentin", "Scheduling". */
+const DOES =
+  /(?:er|[eo]ur|or|ist|ista|ent|ant|in|euse|rice|ière|ier|man|woman|person|frau|mann|ee|ian|[aei]r[ao]|i[ao]|mother|father|mum|dad|ing|tions?|jects|ences?|search|ment|care|ship|büro|amt|rat|leitung|bestuur|vorstand)$/iu;
+
+/** "Kammertonfilm", "PebbleHack": one word beside a name that is long or has a capital within, and is nobody's trade. */
+export const isSoleBody = (word: string): boolean =>
+  HOUSE.test(word) ||
+  (/^(?:\p{Lu}[\p{Ll}'-]{7,24}|\p{Lu}\p{Ll}{2,12}\p{Lu}[\p{L}]{1,12})$/u.test(word) && !DOES.test(word) && !TITLE_WORDS.test(word));
+
+/** "Frau Direktor", "Mr Dube": a person. */
+const FORMS = new RegExp(`^${RANK}`, 'u');
+/** What leads to a body after a name: "de Azahar Bodas", "on behalf of the Fiddlers". */
+const LED =
+  /^(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:at|from|of|for|with|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
+
+/** The body among the pieces after a name: a title or a part of the house stands before it or not at all. */
+export function bodyIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
+  const found: PersonFact[] = [];
+  let at = start;
+  for (const piece of rest.split(/(\s*[,|/()]\s*|\s[-@]\s)/)) {
+    const fact = trimmed(piece.replace(/(?<!St|Dr|Mt)\.\s.*$|[.!?]+$/s, ''), at);
+    at += piece.length;
+    // "Priscilla (Prissy) Vandermark"
+    if (
+      rest
+        .slice(0, fact.start - start)
+        .trimEnd()
+        .endsWith(')')
+    )
+      continue;
+    // "Keel & Co crewing"
+    const words = fact.value.replace(LED, '').replace(/(?<=\p{Lu}\S* (?:& )?\p{Lu}\S*) \p{Ll}+$/u, '');
+    const from = fact.start + fact.value.indexOf(words);
+    if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words) || FORMS.test(words))
+      continue;
+    if (
+      mayBeOrganisation(words) ||
+      isSoleBody(words) ||
+      (ORG_WORDS.test(words) &&
+        words.includes(' ') &&
+        (!TITLE_WORDS.test(words) || ORG_FOR_CERTAIN.test(words)) &&
+        !/\s\p{Ll}{5,}/u.test(words))
+    )
+      found.push({ value: words, start: from, end: from + words.length });
+  }
+  return found.find(({ value }) => !DEPARTMENT.test(value) || ORG_FOR_CERTAIN.test(value)) ?? found[0];
+}
