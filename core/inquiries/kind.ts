@@ -1,6 +1,7 @@
 /**
  * Whether a message asks for work at all, or is a newsletter, a reminder, a thank-you or a machine's answer.
  */
+import { ABROAD } from './abroad.ts';
 import { asksForWork } from './asking.ts';
 import { OCCASION } from './occasions.ts';
 import { anyOf } from './phrases.ts';
@@ -41,19 +42,6 @@ const ASKS_ME =
   /\b(?:can|could|would|will) (?:you|u)\b|\bare you (?:free|available)\b|\bkit\s?[,:?-]|\b(?:hi|hey|hello|dear) kit\b|\bquot(?:e|ation)\b|\bmy (?:price|rate)\b|\bwe(?:(?:'d| would) (?:like|love)(?! to thank)| are looking|'re looking| need)\b/i;
 const ASKS =
   /\b(?:are you (?:\w+ ){0,2}(?:free|available|around|open|booked|able|interested|up for|doing anything|in town)|(?:you|u) (?:\w+ )?(?:free|available|around|about(?= (?:on|for|this|next|in|\d))|up for)\b|will you be (?:about|here)|your availability|availability (?:for|on)|(?:can|could|would|will) (?:you|u) (?:\w+ ){0,4}(?:film|shoot|record|cover|run|switch|mix|work|tape|do|help|come|operate|mix|stream|livestream|edit|capture|photograph|quote|join|make it|take|fill in|step in|jump in|be (?:able|available|free|interested|there|up for|our)|send (?:me|us|over) (?:a|your)|give (?:me|us) (?:a|your)|let (?:me|us) know (?:if|whether|your))|can we (?:add|book|hire|get|have|move|extend)|could we (?:add|book|hire|get|have)|any (?:chance|availability|possibility|interest)|(?:we|i|they) (?:\w+ ){0,2}(?:need|want|require|are looking|'re looking|am looking)|(?:we're|i'm|am|are) (?:\w+ )?(?:looking|searching|hunting|after)\b|looking (?:for|to (?:hire|book|get|have))|(?:is|are) (?:being )?(?:sought|required|wanted|requested)\b|which (?:one )?(?:works|is better|suits|would suit|day suits|do you prefer)|(?:works?|suits?) (?:for )?(?:you|u)\b|how mu?ch\b|need (?:a )?(?:#|number|price)|in need of|(?:we|i)'d (?:like|love)|needs?\b(?! to\b)|needed\b|would (?:like|love)|love (?:to have )?you|searching for|seeking (?:a|an)|do you (?:\w+ )?(?:have (?:any )?(?:availability|time|space)|do (?:this|these|events?|corporate|conferences?|weddings?)|cover|film|shoot|offer|travel|record|stream)|what (?:would|do|are|is|'s) (?:you|your|it|the cost)(?: \w+){0,2} (?:charge|rates?|cost|fees?|price|day rate)|how much (?:would|do|for|is)|(?:quote|estimate|price|rate) (?:for|on|to)|(?:like|love|want|wanting|hoping) to (?:hire|book|have you|get you|have someone|work with you|bring you|get a quote|film|get)|interested in (?:hiring|booking|having|your|working|getting)|book you|hire you|free (?:on|for|to|that|those|from)\b.{0,40}\?|videographer (?:needed|wanted|required)|(?:camera|cam|video|sound|audio|photo)\w*(?: \w+)? (?:needed|wanted|required)|fancy (?:a|shooting|filming|it|doing|another)|up for (?:a|it|this|filming|shooting)|enquir(?:y|e|ing)|inquir(?:y|e|ing))\b/i;
-
-/** The same in other languages: can you, would you, are you free, we look for, we need, we would like, what does it cost. */
-const ABROAD = new RegExp(
-  `(?<!\\p{L})(?:${[
-    "(?:pouvez|pourriez|peux|pourrais|seriez|serais|êtes|es|avez|auriez|as|aurais)[- ](?:vous|tu)|tu (?:es|serais|peux|pourrais)|(?:re)?cherch(?:e|ons|ent)|besoin d|(?:souhait|aimer|voudr|désir)(?:e|ons|ions|erions|erais|ais|ait)|tarif|devis|combien|disponibles?|dispo|il nous (?:faut|faudrait)|t[’']es (?:chaud|partant)e?",
-    'habt (?:ihr|sie)|ob (?:sie|du|ihr)(?=[^?!]{0,120} (?:\\p{L}{0,6}(?:film|dreh|stream)en|auf(?:zeichn|nehm)en|fotografieren|übernehmen|frei|zeit|verfügbar)(?!\\p{L}))|wünschen wir|behöver|trenger|har brug for|fehlt|fehlen|(?:über|um) ein angebot|lust auf|(?:können|könnten|kannst|könntest|haben|hätten|hättest|hast|würden|würdest|wären|wärst|bist|sind|wollen|willst) (?:sie|du|ihr)|such(?:e|en|t|st)|gesucht|brauch(?:e|en|t)|bräuchten?|benötig(?:e|en|t)|möchten?|was (?:würde|kostet|kosten|verlangen)|verfügbar|hast du zeit',
-    'puedes?|podéis|podrías?|podríais|estás? (?:libre|disponible)|tienes? (?:libre|disponib\\p{L}+)|necesit(?:o|amos|an|aríamos)|busc(?:o|amos|an|ando)|cuánto|quer(?:emos|ríamos)|quisiéramos|nos gustaría|presupuesto para|te apetece',
-    '(?:kun|kunt|kan|zou|heb|hebt|ben|bent|zijn) (?:je|jij|u|jullie)|zoek(?:en|t)?|nodig|beschikbaar',
-    'ti interessa|le interessa|ci serv(?:e|ono|irebbe(?:ro)?)|puoi|potresti|potrebbe|può|cerc(?:o|hiamo|a|asi)|vorr(?:emmo|ei)|sei (?:libero|libera|disponibile)|sareste|quanto (?:costa|costerebbe|chiedi|prendi)',
-    'você pode|poderia|procur(?:o|amos)|precis(?:o|amos)|está disponível|quanto custa',
-  ].join('|')})(?!\\p{L})`,
-  'iu',
-);
 
 /** The labels of a form or a crew note; three of them are a request. */
 const FORM_LABEL =

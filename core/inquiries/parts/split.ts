@@ -3,18 +3,18 @@
  */
 
 import { ORG_WORDS } from '../people/words.ts';
+import { HEADER, MOST_READ, passedOn } from './passed-on.ts';
 import { blank, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
 import { NAME_ONLY, signUnannounced } from './signing.ts';
 
 const QUOTED_LINE = /^\s{0,3}>/;
+const QUOTE_MARKS = /^\s{0,3}>(?:\s?>){0,9}\s{0,9}/;
 const ATTRIBUTION =
   /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
 const FORWARD =
-  /^[-\s]{0,20}(?:(?:begin )?forwarded message|weitergeleitete nachricht|message transféré|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht)\b.{0,20}$/i;
+  /^[-\s]{0,20}(?:(?:[\p{L}']{1,8} ){0,2}(?:forwarded message|weitergeleiteten? nachricht|message (?:transféré|réexpédié)|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht))(?!\p{L}).{0,20}$/iu;
 const ORIGINAL =
   /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original)[-_\s:]{0,40}$/i;
-const HEADER =
-  /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet|fecha|asunto|para|enviado|da|oggetto|van|onderwerp)\s?:\s*(.*)$/i;
 const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp)\s?:/i;
 const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =
@@ -27,43 +27,49 @@ const FOOTER =
 const CHAT_STAMP =
   /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
-/** True when the text above a quoted block sends the reader down to it. */
-const POINTS_BELOW =
-  /\bfwd?:|\b(?:forwarding|forwarded(?! by\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|transf[èé]r\p{L}{1,4}|ci-dessous|reenv[ií]o|más abajo|weitergeleitet|leite \p{L}+ weiter|siehe unten|inoltro|qui sotto|doorsturen|hieronder)(?!\p{L})/iu;
-
-/** "Can you take this?" above a block means what is in it only where nothing else is said: few words and no date. */
-const HANDS_ON =
-  /\b(?:(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
-const MOST_HANDED_ON = 200;
-const pointsDown = (above: string): boolean =>
-  POINTS_BELOW.test(above) || (above.trim().length <= MOST_HANDED_ON && !/\d/.test(above) && HANDS_ON.test(above));
-
+type Flow = 'own' | 'forwarded' | 'quoted';
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {
   const lines = linesOf(text);
   const kinds: PartKind[] = [];
   const stamps = new Map<number, number>();
-  let flow: 'own' | 'forwarded' | 'quoted' = 'own';
+  let flow: Flow = 'own';
   let signing = false;
   /** Whether anything stands above. */
   let begun = false;
   let index = 0;
   // Only what stands right above a block can send the reader down to it, not what stood above an earlier one.
   let above = 0;
-  /** A thread that its sender points down to is read, marks of quoting and all. */
-  let passedOn = false;
-  const pointsBelow = () => pointsDown(text.slice(above, Math.min(lines[index]?.start ?? 0, above + 3000)));
+  /** A thread that its sender points down to is read like any other mail, without its marks of quoting. */
+  let handed = false;
+  let unquoted = { first: -1, next: -1, around: 'own' as Flow };
+  const pointsBelow = (mail = index) => {
+    const from = lines[mail]?.start ?? text.length;
+    return passedOn(text.slice(above, Math.min(from, above + MOST_READ)), text.slice(from, from + MOST_READ));
+  };
   while (index < lines.length) {
     const line = lines[index] as Line;
     const words = short(line);
+    if (index === unquoted.next) {
+      flow = unquoted.around;
+      signing = false;
+      above = line.start;
+      unquoted.next = -1;
+    }
     const put = (kind: PartKind) => {
       kinds[index] = kind;
       index++;
     };
     if (QUOTED_LINE.test(line.text)) {
-      if (kinds[index - 1] !== 'quoted' && kinds[index - 1] !== 'forwarded') passedOn ||= pointsBelow();
-      above = line.end;
-      put(passedOn ? 'forwarded' : 'quoted');
+      if (kinds[index - 1] !== 'quoted' && kinds[index - 1] !== 'forwarded') handed ||= pointsBelow();
+      if (handed) {
+        unquoted = { first: index, next: unquote(lines, index), around: flow };
+        flow = 'forwarded';
+        signing = false;
+      } else {
+        above = line.end;
+        put('quoted');
+      }
       continue;
     }
     const attribution = ATTRIBUTION.test(words)
@@ -72,17 +78,19 @@ export function split(text: string): Part[] {
         ? 2
         : 0;
     if (attribution > 0) {
+      const mail = index;
       for (let n = 0; n < attribution; n++) put('header');
       let next = index;
       while (blank(lines[next]) && next < lines.length) next++;
       signing = false;
-      if (QUOTED_LINE.test(lines[next]?.text ?? '')) passedOn = pointsBelow();
-      else if (next < lines.length) flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      if (QUOTED_LINE.test(lines[next]?.text ?? '')) handed = flow !== 'quoted' && pointsBelow(mail);
+      else if (next < lines.length && mail !== unquoted.first) flow = flow !== 'quoted' && pointsBelow(mail) ? 'forwarded' : 'quoted';
       above = lines[index]?.start ?? above;
       continue;
     }
     if (FORWARD.test(words)) {
       flow = flow === 'quoted' ? 'quoted' : 'forwarded';
+      handed = flow === 'forwarded';
       above = line.end;
       signing = false;
       put('header');
@@ -103,9 +111,9 @@ export function split(text: string): Part[] {
         lines.slice(0, index).filter((line) => !blank(line)).length <= 1;
       let before = index - 1;
       while (before >= 0 && blank(lines[before])) before--;
-      if (!begins && kinds[before] !== 'header') {
+      if (!begins && index !== unquoted.first && kinds[before] !== 'header') {
         flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
-        passedOn = flow === 'forwarded';
+        handed = flow === 'forwarded';
       }
       above = lines[index]?.start ?? above;
       signing = false;
@@ -156,18 +164,23 @@ export function split(text: string): Part[] {
     const kind = kinds[at] ?? 'own';
     const stamp = stamps.get(at) ?? 0;
     const label = kind === 'subject' ? (SUBJECT.exec(line.text)?.[0].length ?? 0) : 0;
+    const mark: Part[] = line.marked === undefined ? [] : [{ kind: 'forwarded', start: line.marked, end: line.start }];
     if (stamp > 0)
-      return [
-        { kind: 'stamp', start: line.start, end: line.start + stamp },
-        { kind, start: line.start + stamp, end: line.end },
-      ];
+      return [...mark, { kind: 'stamp', start: line.start, end: line.start + stamp }, { kind, start: line.start + stamp, end: line.end }];
     if (label > 0)
-      return [
-        { kind: 'header', start: line.start, end: line.start + label },
-        { kind, start: line.start + label, end: line.end },
-      ];
-    return [{ kind, start: line.start, end: line.end }];
+      return [...mark, { kind: 'header', start: line.start, end: line.start + label }, { kind, start: line.start + label, end: line.end }];
+    return [...mark, { kind, start: line.start, end: line.end }];
   });
+}
+
+/** Take the marks of quoting off a run of lines; gives the index of the line after it. */
+function unquote(lines: Line[], from: number): number {
+  let at = from;
+  for (let line = lines[at]; line && QUOTED_LINE.test(line.text); line = lines[++at]) {
+    const marks = QUOTE_MARKS.exec(line.text)?.[0].length ?? 0;
+    lines[at] = { text: line.text.slice(marks), start: line.start + marks, end: line.end, marked: line.start };
+  }
+  return at;
 }
 
 /** How many lines from here on are the head of a mail; a form with "Date:" and "Name:" is none. */

@@ -1,0 +1,63 @@
+/**
+ * Whether an old mail below a few words is passed on to the reader, to be read as the message, or only stands there because it is answered.
+ */
+import { ABROAD } from '../abroad.ts';
+import { asksForWork } from '../asking.ts';
+import { OCCASION } from '../occasions.ts';
+
+export const HEADER =
+  /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet|fecha|asunto|para|enviado|da|oggetto|van|aan|verzonden|onderwerp)\s?:\s*(.*)$/i;
+/** So much of the words above a mail and of the mail is looked at. */
+export const MOST_READ = 3000;
+
+/** The words above send the reader down to the mail. */
+const POINTS_BELOW =
+  /\bfwd?:|\b(?:forwarding|forwarded(?! (?:by|many)\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|transf[èé]r\p{L}{1,4}|ci-dessous|reenv[ií]o|más abajo|weitergeleitet|leite \p{L}+ weiter|siehe unten|inoltro|qui sotto|doorsturen|hieronder)(?!\p{L})/iu;
+/** "Can you take this?" above a mail means what is in it only where nothing else is said. */
+const HANDS_ON =
+  /\b(?:(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that(?! (?:kind|sort))|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
+/** A few words that name no day are about the mail below them. */
+const MOST_ABOVE = 250;
+const NAMES_DAY =
+  /\d|(?<!\p{L})(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thurs?|fri|sat|sun|today|tonight|tomorrow|weekend|week|month|january|february|march|april|june|july|august|september|october|november|december)(?!\p{L})/iu;
+
+/** Who wrote the mail, by its head or by the line that names its writer. */
+const WRITERS = [
+  /^[>\s]{0,6}(?:from|von|de|da|van)\s?:\s*["']?(\p{Lu}[\p{L}'-]+)/imu,
+  /(?:^|[\s,])(\p{Lu}[\p{L}'-]+)(?:\s\p{Lu}[\p{L}'.-]*){0,3}(?:\s?[<([][^>)\]\n]{3,60}[>)\]])?,?\s(?:wrote|a écrit|escribió|ha scritto|escreveu)/u,
+  /(?:schrieb|schreef)\s(\p{Lu}[\p{L}'-]+)/u,
+];
+function writerOf(mail: string): string | undefined {
+  const head = mail.slice(0, 400).split(/\n[>\s]{0,6}\n/, 1)[0] ?? '';
+  for (const pattern of WRITERS) {
+    const name = pattern.exec(head)?.[1];
+    if (name !== undefined) return name;
+  }
+  return undefined;
+}
+
+/**
+ * True when a mail is passed on by the words above it: they send the reader down, or they are few, name no day and ask for nothing themselves, and
+ * somebody whom they do not name asks for work in it or tells of an occasion.
+ * @param above what is written above the mail, heads of mails in it too
+ * @param mail the mail with its head
+ */
+export function passedOn(above: string, mail: string): boolean {
+  if (POINTS_BELOW.test(above)) return true;
+  const words = above
+    .split('\n')
+    .filter((line) => !HEADER.test(line.trim().slice(0, 200)))
+    .join('\n')
+    .trim();
+  if (words.length > MOST_ABOVE || NAMES_DAY.test(words)) return false;
+  if (HANDS_ON.test(words)) return true;
+  const writer = writerOf(mail);
+  if (writer === undefined || words === '' || words.includes(writer)) return false;
+  const [here, below] = [asksForWork(words), asksForWork(mail)];
+  return (
+    !here.work &&
+    !here.film &&
+    !OCCASION.test(words) &&
+    (below.time || below.work || below.film || ABROAD.test(mail) || OCCASION.test(mail))
+  );
+}
