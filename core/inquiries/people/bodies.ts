@@ -42,13 +42,16 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
     )
       continue;
     // "Keel & Co crewing"
-    const words = fact.value.replace(LED, '').replace(/(?<=\p{Lu}\S* (?:& )?\p{Lu}\S*) \p{Ll}+$/u, '');
+    const words = fact.value
+      .replace(LED, '')
+      .replace(/ (?:in|near|here)(?: .*)?$/u, '')
+      .replace(/(?<=\p{Lu}\S* (?:& )?\p{Lu}\S*) \p{Ll}+$/u, '');
     const from = fact.start + fact.value.indexOf(words);
     if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words) || FORMS.test(words))
       continue;
     if (
       mayBeOrganisation(words) ||
-      isSoleBody(words) ||
+      (isSoleBody(words) && from <= fact.start + 4) ||
       (ORG_WORDS.test(words) &&
         words.includes(' ') &&
         (!TITLE_WORDS.test(words) || ORG_FOR_CERTAIN.test(words)) &&

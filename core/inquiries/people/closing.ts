@@ -30,7 +30,7 @@ const SIGNER = new RegExp(
 const SIGNER_OF = new RegExp(String.raw`^${NAME.replaceAll(String.raw`\s`, ' ')}(?:\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu}`, 'u');
 const REACH = 140;
 
-type Closing = { name: PersonFact; organisation?: PersonFact };
+export type Closing = { name: PersonFact; organisation?: PersonFact };
 
 /**
  * The one who signs at the end of the text and for whom.

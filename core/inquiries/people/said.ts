@@ -3,6 +3,7 @@
  */
 import { closingOf } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
+import { openingOf } from './opening.ts';
 import { afterName, besideLabel, organisation, organisationSaid } from './organisation.ts';
 import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
@@ -12,15 +13,10 @@ const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
-/** "Hi Kit, Ruth Abernathy with the railroad society", "Hey Kit - Odette from the alumni office", "Hello Casey, here Aurèle." */
-const GREETS = new RegExp(
-  String.raw`^[\s"'*]{0,3}(?:(?:[Hh]i|[Hh]ey|[Hh]ello|[Hh]iya|[Dd]ear|[Gg]ood \p{L}+|[Mm]orning|[Aa]fternoon|[Ee]vening|[Yy]o)\s)?(?:\p{L}{2,14}(?: \p{Lu}\p{L}+)?)?\s?[,!.-]\s(?:(?:[Hh]ere is|[Hh]ere|[Ii]t'?s|[Tt]his is)\s)?(${NAME_HERE})(?=\s(?:from|with|at|of|here|w/|again)[\s,.!]|\s?\((?:from|at|with|we)\b|, (?:from|of) |(?<=here (?:is )?[\p{L}'-]{2,20})[.,!])`,
-  'mu',
-);
 /** "a quick one from Monica at Pipe Rock Road", "Voicemail from Pania, Sunday" */
 const FROM = new RegExp(
   String.raw`(?:[Oo]ne|[Vv]oice ?mail|VOICEMAIL|[Mm]essage|[Cc]all|[Nn]ote|[Rr]equest|[Ee]nquiry|[Ii]nquiry|[Ll]ine|[Hh]ello) from (${NAME_HERE})(?=[,.:;!]|\s(?:at|from|of|with|on)\s|\s?\(|$)`,
@@ -204,6 +200,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const lastWord = shift(match(LAST_WORD, foot));
   const closing = closingOf(body, isTown);
   const abroad = introducedAbroad(body);
+  const opening = openingOf(body, isTown);
   const noTown = (fact: PersonFact | undefined): PersonFact | undefined =>
     fact && !isTown(fact.value) && !namesArea(fact.value) ? fact : undefined;
   const said = [
@@ -213,7 +210,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     hereIn(body),
     match(CALLED, body),
     abroad?.name,
-    noTown(match(GREETS, body.slice(0, LONGEST_GREETING))),
+    opening?.name,
     noTown(match(FROM, body)),
     endingOrg ? shift(match(LAST_AND_ORG, foot)) : undefined,
     bodyAfter ? shift(match(LAST_AND_BODY, foot)) : undefined,
@@ -258,6 +255,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     byCall ??
     byShort ??
     abroad?.organisation ??
+    opening?.organisation ??
     endingOrg ??
     closing?.organisation ??
     bodyAfter ??
