@@ -54,7 +54,7 @@ const NAMED_FOR =
   /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria)$/;
 /** What follows "Friday after" without making it another day. */
 const PLAIN_AFTER =
-  /^(?:noon|midday|midnight|lunch|lunchtime|dinner|breakfast|work|school|hours|that|then|it|i|we|you|he|she|they|next|all|class|dark|church|mass|doors|wrap)$/;
+  /^(?:noon|midday|midnight|lunch|lunchtime|dinner|breakfast|work|school|hours|that|then|it|i|we|you|he|she|they|next|all|class|dark|church|mass|doors|wrap|closing|opening|final|last|ceremony|service|show|speeches|party|reception|session|match|concert)$/;
 
 /** A weekday that is not the next one of its name; `undefined` where none of this is written. */
 export function feastAt(tokens: Tokens, index: number): Atom | undefined {

@@ -42,7 +42,10 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
     return (event.doubt === undefined || event.doubt === 'several') && theirs.length > 0 ? (believed ?? event) : event;
   // Where only some days of a run are wanted, the rules know which.
   if (event.dropped) return event;
-  const open = weighed.filter(({ either }) => either >= EITHER).flatMap(({ date: { readings } }) => readings);
+  const open = weighed
+    .filter(({ either }) => either >= EITHER)
+    .flatMap(({ date: { readings } }) => readings)
+    .filter((reading) => reading.length === 1 || reading.join() !== event.dates.join());
   if (open.length > 0) return openDays(event, ...open.slice(0, 3));
   if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? openDays(event) : event;
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));

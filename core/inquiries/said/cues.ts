@@ -101,7 +101,7 @@ const show = oneOf(
 const delivery = oneOf(
   String.raw`
     \bdeliver\w*|\bedits?\b|\bedited\b|\bfinal (?:cut|video|film|version|files)\b|\bdraft\b|\brough cut\b|\bfirst cut\b|\bcut by\b
-    \bturn ?around\b|\bturned around\b|\bfootage\b|\bfiles?\b|\bhighlights?\b|\brecap\b|\bpublish\w*|\bupload\w*|\bpost(?:ed|ing)?\b
+    \bturn ?around\b|\bturned around\b|\bfootage\b|\bfiles?\b|\bhighlights?\b|(?<!\b(?:to|quick|let me|me|i'll) )\brecap\b|\bpublish\w*|\bupload\w*|\bpost(?:ed|ing)?\b
     \bgo(?:es)? (?:live|out)\b|\bair(?:s|ing)\b|\bneed (?:it|them|everything|the (?:video|film|clips|photos|reel|finished))\b
     \bvideos? (?:by|back|ready|done)\b|\bready by\b|\bsizzle\b|\bteaser\b|\breels?\b|\bclips?\b|\bphotos (?:by|back)\b
     \bfinished (?:video|film|piece)\b|\blaunch(?:ing|es) (?:it|the video)\b
@@ -111,7 +111,7 @@ const other = oneOf(
   String.raw`
     \binvoice\w*|\bpayment\w*|\bpaid\b|\bpay(?:able|ing)?\b|\bdeposit\b|\bpurchase order\b|\bcontract\b|\bticket\w*|\bon sale\b
     \bannounc\w*|\b(?:tickets|album|film|video|results) (?:are |is )?released\b|\bapprov\w*|\bline-?up\b
-    \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|(?<!\b(?:bank|public|long|national) )\bholiday\b(?! (?:weekend|monday|friday|party|fair|market|concert|show|lights|gala|lunch|dinner|special|season|camp))|\bis (?:a|the) (?:public|bank) holiday\b
+    \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|(?<!\b(?:bank|public|long|national) )\bholiday\b(?! (?!(?:is|are|was|from|until|till|on|in|for|at|and|but|so|then|with|to|the|this|next|week|that|when|if|by|after|before)\b)[a-z])|\bis (?:a|the) (?:public|bank) holiday\b
     \bvacation\b|\bannual leave\b|\bon leave\b
     \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
     \bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b
@@ -136,7 +136,7 @@ const past = oneOf(
     \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
     \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
-    \bthat was\b|\bour \d{4}\b|(?<!\bbe )\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
+    \bthat was\b|\bour \d{4}\b|(?<!\b(?:be|is|are|being|gets?|'s|been) )\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
     \bwas scheduled\b|\brescheduled from\b|\binstead of\b|\bnot (?:on )?(?:the )?$
   `,
 );
@@ -156,7 +156,7 @@ const you = oneOf(
   String.raw`
     \b(?:want|need|like|love|have|start|get) (?:you|u)\b(?! (?:\w+ )?(?:out|away|off|gone|done|finished|home|released)\b)[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
-    (?=[yugc])(?<=(?:^|[,;.:(\n]|\b(?:and|but|so))\s{0,2})(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew)(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
+    (?=[yugco])(?<=(?:^|[,;.:(\n]|\b(?:and|but|so))\s{0,2})(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew|on(?= (?:at|from)\b))(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
     (?=i)(?<=(?:^|[\n|])\s{0,2})in\s?[:=](?=\s?\d)
     \byour (?:day|shift|hours|work|working day|session|slot|stint|time)(?: with us| there| here)?(?: (?:would|will|should|is|are|to|'d|'ll))* ?(?:run|runs|be|go|goes|last|lasts|start|starts|is|are)?(?: from)?(?=,? (?:about |around )?\d)
     \bcome at\b|\byou (?:came|were there|got there|could come|could be there)\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b

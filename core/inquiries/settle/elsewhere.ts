@@ -17,7 +17,7 @@ const DID = anyOf(`
 const DID_ON = new RegExp(`${DID.source}\\s?(?:on|in|at|since)\\s(?:the\\s)?$`, 'i');
 /** Words that make it the job after all. */
 const OF_JOB = anyOf(`
-  ours | mine | yours | they | it | this | that | these | those | which | what | when | where | we | we're | u | ur | r | are | is | you | you're | i | i'm | there | here | date | dates | day | days | night | evening | weekend | week | shoot | shoots | filming | job | work | call | crew | gig | booking | session | sessions | first | second | last | main | big | next | only | other | new | proposed | provisional | likely | planned
+  ours | mine | yours | performance | performances | shows | concerts | matches | heats | finals | screenings | hearings | they | it | this | that | these | those | which | what | when | where | we | we're | u | ur | r | are | is | you | you're | i | i'm | there | here | date | dates | day | days | night | evening | weekend | week | shoot | shoots | filming | job | work | call | crew | gig | booking | session | sessions | first | second | last | main | big | next | only | other | new | proposed | provisional | likely | planned
   venue | location | place | hall | film | video | livestream | stream | recording | camera | cameras | rehearsal | run-through | set-up | load-in | one | ones | both | everything | all | visit | tour | trip | walk | day one | project | campaign | season
 `);
 
@@ -48,3 +48,14 @@ export function ofSomethingElse(text: string, { start, end }: Where): boolean {
     .some((word) => /^\p{Lu}/u.test(word));
   return !capitals && !OF_JOB.test(subject) && !OCCASION.test(subject);
 }
+
+/** "I'm turning 50 on 30 October and would like it before that", "Party's June 26, so a week ahead of that": the day before which it is wanted. */
+export function boundsIt(text: string, { start, end }: Where): boolean {
+  const after = text.slice(end, end + BOUND_REACH);
+  return (TURNS.test(text.slice(Math.max(0, start - BOUND_REACH), start)) ? BEFORE_IT : WEEKS_BEFORE).test(after);
+}
+const BOUND_REACH = 80;
+const TURNS = /\b(?:turns?|turning) (?:\d{1,3}|the big \S+) (?:on )?(?:the )?$/i;
+const BEFORE_IT = /^[^.;!?\n]{0,60}\b(?:before|ahead of) (?:that|then|it)\b/i;
+const WEEKS_BEFORE =
+  /^[^.;!?\n]{0,40}\b(?:a|one|two|some|few|couple of) (?:weeks?|fortnight|months?) (?:before|ahead of) (?:that|then|it)\b/i;

@@ -5,7 +5,7 @@ import { lineStart } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { leftOpen } from './alternatives.ts';
 import { allAside, withoutAsides } from './aside.ts';
-import { ofSomethingElse } from './elsewhere.ts';
+import { boundsIt, ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
@@ -23,7 +23,12 @@ export function eventDays(scene: Scene): EventDays {
   const all = scene.dates
     .slice(0, MOST_MENTIONS)
     .filter(
-      (mention) => isEvent(mention) && !mention.past && (mention.readings.length > 0 || mention.doubt === 'impossible') && !mention.by,
+      (mention) =>
+        isEvent(mention) &&
+        !mention.past &&
+        (mention.readings.length > 0 || mention.doubt === 'impossible') &&
+        !mention.by &&
+        !boundsIt(scene.text, mention),
     );
   const loose = all.filter((mention) => mention.said !== 'event' && ofSomethingElse(scene.text, mention));
   const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
@@ -103,23 +108,42 @@ const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
   also: `following day | next day | day after | following evening | next evening | following morning | and | and on | and also | and also on | and then | and then on | and again | and again on | plus | plus on | then on | and the`,
 });
 
+/** What parts a day from the one named before it in a breath. */
+const OPEN_OR_OVER =
+  /[.;!?\n]|\b(?:or|not|rather|if|by|until|till|but|instead|in place of|whereas|while|non|nicht|statt|pas|niet|plut[oô]t)\b/i;
 const GOES_ON_TO = new RegExp(`${GOES_ON.source},?\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
 
 /** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
 function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {
   const [first, last] = [settled.dates[0], settled.dates.at(-1)];
+  if (first === undefined || last === undefined) return settled;
+  const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
   const numbers = new Set(settled.dates.map((date) => Number(date.slice(8))));
-  const more = numbered.filter(
-    ({ readings, doubt, sequence, start }) =>
-      readings.length === 1 &&
-      !doubt &&
-      sequence.items.every(({ atom }) => atom.day !== undefined && !numbers.has(atom.day)) &&
-      GOES_ON_TO.test(scene.text.slice(Math.max(0, start - 60), start)),
-  );
-  if (first === undefined || last === undefined || more.length === 0) return settled;
-  const all = union(settled.dates, ...more.map(({ readings }) => readings[0] ?? []));
-  const where = [...settled.where, ...more.map(({ start, end }) => ({ start, end }))];
+  const more = numbered.flatMap(({ readings, doubt, sequence, start, end }) => {
+    const { items } = sequence;
+    if (readings.length !== 1 || doubt || items.some(({ atom }) => atom.day === undefined || numbers.has(atom.day))) return [];
+    const told = readings[0] ?? [];
+    // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
+    const near = told.length === 1 ? besideDay(first, items[0]?.atom.day ?? 0) : undefined;
+    const days = near !== undefined && consecutive(union(settled.dates, [near])) ? [near] : told;
+    const all = union(settled.dates, days);
+    const goesOn = GOES_ON_TO.test(scene.text.slice(Math.max(0, start - 60), start));
+    const sameBreath =
+      (days[0] ?? '') > first &&
+      items.every(({ atom }) => atom.weekday !== undefined) &&
+      settled.where.some((where) => where.end <= start && !OPEN_OR_OVER.test(scene.text.slice(where.end, start)));
+    return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, where: { start, end } }] : [];
+  });
+  if (more.length === 0) return settled;
+  const all = union(settled.dates, ...more.map(({ days }) => days));
+  const where = [...settled.where, ...more.map((one) => one.where)];
   return consecutive(all) && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
+}
+
+/** The date of a day's number in the month of another date. */
+function besideDay(date: string, number: number): string | undefined {
+  const found = Temporal.PlainDate.from(date).with({ day: number }, { overflow: 'constrain' });
+  return found.day === number ? found.toString() : undefined;
 }
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */

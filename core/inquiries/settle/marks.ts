@@ -114,7 +114,7 @@ export function byPlace(text: string, mentions: readonly Where[], known: readonl
   });
 }
 const PLACED =
-  /\b(?:day (\d|one|two|three)\b|the (first|second|third|fourth|last|final|middle)(?: (two|three))?(?: (?:nights?|days?|evenings?|ones?|shows?|dates?|performances?|sessions?|hearings?|concerts?|afternoons?|mornings?)\b|(?='s\b|[,.;:!?]| (?:is|are|was|would|should|on)\b)))/gi;
+  /\b(?:day (\d|one|two|three)\b|the (first|second|third|fourth|last|final|middle)(?: (two|three|four|2|3|4))?(?: (?:nights?|days?|evenings?|ones?|shows?|dates?|performances?|sessions?|hearings?|concerts?|afternoons?|mornings?)\b|(?='s\b|[,.;:!?]| (?:is|are|was|would|should|on)\b)))/gi;
 const places = ['first', 'second', 'third', 'fourth'];
 const MOST_PLACED = 6;
 const BESIDE_DATE = 12;
@@ -151,7 +151,8 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     const refused = NOT_MINE.test(said) || (row && OF_THE_DAY.test(text.slice(mention.end, mention.end + 80)));
     const rest = refused ? said.replace(REFUSAL, ' ') : said;
     const denied = /\b(?:not|no)\b[^.;]{0,20}$/i.test(lead);
-    const only = (ONLY_LEAD.test(lead) && ONLY_OF_ME.test(lead)) || ONLY_AFTER.test(tail);
+    const only =
+      (ONLY_LEAD.test(lead) && (ONLY_OF_ME.test(lead) || ONLY_OF_ME.test(tail.split(/[.;!?\n]/)[0] ?? ''))) || ONLY_AFTER.test(tail);
     const told =
       FEE_FOR.test(lead) ||
       LABEL.test(text.slice(Math.max(0, mention.start - 60), mention.start)) ||

@@ -36,7 +36,7 @@ const DAY_IS =
   /^\s?(?:is|=|:|-|,)\s?(?:(?:an?|the|our|your|for|just|paid|half) )*(travel|prep|rest|day off|off|recce|site visit|free|set-?up|rig|build|load-?in|de-?rig|strike|pack-?down|get-?out)(?:\/\w+)?(?: day)?\b(?=\s?(?:[.,;)\n]|$|(?:and|so|but|with|from|at)\b))|^\s?\((travel|prep|rest|off|recce|set-?up|rig|build|load-?in|de-?rig|strike)(?: day)?\)|^\s(dark|off|rest day|travel day|day off|free)\b(?=\s?[.,;)\n]|$)/i;
 /** "June 3, Fresno, audio - FILLED", "on 5 June: all good, Bex is shooting that one", "January 11 I'm shooting myself" */
 const TAKEN_AFTER =
-  /^[^.;?!\n]{0,50}?(?:\.\s(?:that (?:one|date|day)(?:'s| is) |it's |it is |this one(?:'s| is) )?(?:already |now )?(?:filled|crewed|staffed|covered|taken|gone|sorted)\b|\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|(?:is|'s|are) (?:covered|sorted|staffed|crewed|taken)|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/i;
+  /^[^.;?!\n]{0,50}?(?:\b(?:we've|we have|i've|i have|there's|there is) (?:already )?(?:got |booked |found |hired )?(?:someone|somebody|cover|an? (?:\p{L}+ )?(?:videographer|photographer|cameraman|camera ?person|operator|crew|person|team|freelancer)) (?:already|sorted|booked|lined up|for (?:that|it|this)(?: one)?)\b|\b(?:please )?(?:don't|do not|no need to|needn't) (?:worry|bother|think) (?:about|with) (?:that|it|this)\b|\.\s(?:that (?:one|date|day)(?:'s| is) |it's |it is |this one(?:'s| is) )?(?:already |now )?(?:filled|crewed|staffed|covered|taken|gone|sorted)\b|\b(?:filled|crewed|staffed|already (?:covered|sorted|booked|staffed|taken)|all good|all set|nothing for you|(?:is|'s|are) (?:covered|sorted|staffed|crewed|taken)|ignore|fyi only|ohne film|sans film|without (?:film|filming|video)|no (?:film|filming|video|camera) needed|confirmed with|not (?:you|yours))\b|\b(?:our|their|the) (?:in-house|own|usual|regular)\b[^.\n]{0,20}\b(?:films?|shoots?|covers?|does|do|handles?)\b|\bhas (?:since )?gone to\b|\bwould be filmed by\b|\byou said yes\b|\bu said yes\b|\b\w+ doing\b(?! (?:a|the|it|that|this|their|our|his|her)\b)|^\s?[-:=]\s?(?:me|mine)\b(?=\s*(?:[.,;\n]|$))|\bi(?:'m| am) (?:shooting|doing|covering|taking|filming)\b|\b(?:is|'s|will be) (?:shooting|doing|covering|filming|taking) (?:that|it|this)\b)/iu;
 /** "08:00 Uhr Aufbau" */
 const SET_UP_AFTER =
   /^ (?:aufbauen|anfangen|beginnen|loslegen|da sein|dabei sein|vor ort sein|eintreffen|einrichten|kommen|hinein|rein|aufbau|opbouw|treffpunkt|ankunft|einrichten|montaje|montage du)\b/i;
@@ -73,6 +73,8 @@ const OTHER_HOUR =
 /** "for the Leeds job is" */
 const FOR_EVENT = /^ (?:for|on|at) (?:the|our|this|that|your) [^.,;:!?\d]{1,30} (?:is|will be|would be|at|=|:)(?: at)?\s$/i;
 const AFTER_REACH = 40;
+/** A date this far from a word for an end is not the day of that end. */
+const FAR = 40;
 const DEADLINE_REACH = 60;
 
 /** What a stretch of text is said of, by the nearest cue; dates need the cue for a delivery or a past event to be close and plain. */
@@ -157,6 +159,8 @@ export function nearest(
   )
     return fromAfter;
   if (last) {
+    // "for the other end: Launceston, Tassie, Thursday 10": the end of something else.
+    if (isDate && last.cue === 'wrap' && (gap.length > FAR || /[:,].*[:,]/.test(gap))) return { cue: undefined, end: 0, after: false };
     const labelled = /^\s?(?:date|on)?\s?:\s?$/i.test(gap);
     if (last.cue === 'delivery' && !labelled && !(DELIVERS.test(before.slice(last.start)) ? DUE_OR_ON : DUE).test(before.slice(last.start)))
       return { cue: undefined, end: 0, after: false, weak: true };

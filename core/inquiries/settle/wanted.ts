@@ -104,6 +104,7 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
         other.start !== start &&
         other.start >= sentence.start &&
         other.end <= sentence.end &&
+        !dates.every((date) => namedAmong(other, dates).includes(date)) &&
         namedAmong(other, dates).some((date) => !chosen.includes(date)) &&
         !where.some((one) => one.start === other.start),
     );
