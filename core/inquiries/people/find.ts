@@ -4,6 +4,7 @@
 import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES } from '../parts/lines.ts';
 import { DEPARTMENT } from './bodies.ts';
+import { bodyOfDomain } from './domain.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
@@ -84,11 +85,14 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     : undefined;
   const name = fuller ?? first;
   const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);
-  const organisation = department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? said.organisation);
+  const email = signature.email ?? said.email ?? header.email;
+  const organisation =
+    (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? said.organisation)) ??
+    bodyOfDomain(layers.body.slice(0, FIRST_PAGES), email?.value, name?.value, isTown);
   const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
   const facts = {
     name,
-    email: signature.email ?? said.email ?? header.email,
+    email,
     phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !signature.name || !anothersPhone(layers.body, phone, mine)),
     organisation,
   };

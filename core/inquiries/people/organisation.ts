@@ -42,7 +42,7 @@ const CERTAIN = new RegExp(
   'gmu',
 );
 /** A day, a place in the house, a greeting or a trade with capitals is no body of people. */
-const NO_ORG =
+export const NO_ORG =
   /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend|(?:Year|Grade|Class|Form|Room) (?:\p{Lu}\p{Ll}+|\d+))(?!\p{L})/u;
 
 /** The name without its article, its full stop and a sentence that begins after it. */

@@ -1,0 +1,45 @@
+/**
+ * The body that a mail address is of, where the text names it: "Otway Bushwalkers" and president@otwaybushwalkers.example.
+ */
+import { foldName } from '../../places/fold.ts';
+import { NO_ORG } from './organisation.ts';
+import { TITLE_WORDS, type PersonFact } from './words.ts';
+
+/** Words with capitals and little ones between them. */
+const CAPITALS =
+  /(?<![\p{L}.@-]|(?<![dlDL])')\p{Lu}[\p{L}'&-]*(?:\s(?:(?:de|del|della|di|da|do|du|des|der|la|las|le|les|los|van|of|the|and|for|und|et|y|en|&)\s){0,2}(?:[dl]')?\p{Lu}[\p{L}'&-]*){0,6}/gu;
+const ARTICLE = /^(?:the|der|die|das|el|la|los|las|le|il|lo|het) (?=\p{L})/iu;
+/** What is on once is no body. */
+const ONCE = /\b(?:fair|fayre|contest|show|gala|ball|race|derby|day|cup|parade|games|concert)$/i;
+/** A word so short may stand in any address. */
+const LEAST_LETTERS = 4;
+/** Providers of letter boxes, and words of any address. */
+const SHARED = /mail|inbox|post|correo|online|family|familia|example/i;
+
+/** The longest name whose words the address is made of; nothing for a person's own. */
+export function bodyOfDomain(
+  text: string,
+  email: string | undefined,
+  person: string | undefined,
+  isTown: (name: string) => boolean,
+): PersonFact | undefined {
+  const host = (email?.split('@')[1] ?? '').split('.').slice(0, -1).join('');
+  const domain = foldName(host).replace(/[^a-z0-9]/g, '');
+  if (domain.length < LEAST_LETTERS * 2 || SHARED.test(domain)) return undefined;
+  const own = foldName(person ?? '').split(' ');
+  let best: PersonFact | undefined;
+  for (const found of text.matchAll(CAPITALS)) {
+    const article = ARTICLE.exec(found[0])?.[0].length ?? 0;
+    const value = found[0].slice(article).replace(/'s?$/, '');
+    const words = foldName(value)
+      .split(/[^a-z0-9]+/)
+      .filter((word) => word.length >= LEAST_LETTERS);
+    const within = words.filter((word) => domain.includes(word));
+    const letters = within.reduce((sum, word) => sum + word.length, 0);
+    if (letters < domain.length * 0.6 || words.length - within.length > 1 || within.every((word) => own.includes(word))) continue;
+    if (NO_ORG.test(value) || ONCE.test(value) || isTown(value) || (TITLE_WORDS.test(value) && words.length < 2)) continue;
+    if (best === undefined || value.length > best.value.length)
+      best = { value, start: found.index + article, end: found.index + article + value.length };
+  }
+  return best;
+}
