@@ -7,7 +7,7 @@ import type { RoleHit } from './role-words.ts';
 /** An edit is asked for. */
 const EDIT = anyOf(
   `
-  {want} ... editor/cutter/edit/editing/re-edit/recut/re-cut/post/colourist/colorist/cutting_together/cut_together | {you} ... edit/re-edit/recut/re-cut/cut_together/cut_down/trim/cut_it/cut_them/cut_this/cut_our/cut_a/cut_my/cut_the/edit_it/splice/tidy_up | editing/edit/post/cut only/gig/job/work | edit of/on our/my/the/some/about | editing/post/edit on its/their own | editor/cutter needed/wanted/required/sought | post-only | {turn} it/them/this/that/these/everything/our_footage/the_footage/the_rushes/our/the into a/an/one/some/something | {turn} ... out_of it/them/this/our/the/what/that | {turn} a/an ... film/video/something of/out_of/from it/them/this/that/footage/our_footage/the_footage | trimming | is editing something | offline/online/assistant/promo/freelance/remote editor | {want} it/them/this/that/everything/these ... edited/tidied_up/cut_into/cut_down/cut_together | subtitles/captions/titles and/& a? trim/trims/cut/edit/export/colour/color | put/cut/stitch/piece/string/pull/edit the/our/my/all/these? footage/clips/material/rushes/videos/recordings/films/vids together | post-production | footage/material/clips/rushes/recordings/tapes/tape/them/it/interviews ... put/cut/stitched/pieced/strung/edited together | wants/needs cutting/editing | cut/chopped/boiled into/down_to | nobody/no_one/none_of_us/nobody_here to/can/who_can/knows_how_to edit/cut | cut/edit what we/you/they/i shot/filmed/recorded/have | cutting ... into clips/films/videos/stand-alone | cut/cuts/made from it/them/this/that/footage/our/old/existing | {you} ... chop/stitch/boil | könntest/könnten/kannst/können ... schneiden | schneidest/schneiden du/sie | zusammenschneid* | fehlt nur/noch der? schnitt | juste le montage | daraus/davon einen/ein/eine kurzen/kurzes/langen? film/video | make/made something of/out_of it/them/this/that | make/made/ad/film/video/clip/reel ... from/out_of that/it/them | made from/out_of the/our/old/some games/tapes/photos/footage/videos/clips | ad/film/video/reel/something out of it/them/this/that | to just cut/edit | {you} cut something | {seek} ... monteur/monteuse/montatore/montatrice/cutterin | {want} them/it/this/everything made/turned/cut/edited into | for the edit | year-in-review cut | doco/documentary/film/video edit/editor
+  {want} ... editor/cutter/edit/editing/re-edit/recut/re-cut/post/colourist/colorist/cutting_together/cut_together | {you} ... edit/re-edit/recut/re-cut/cut_together/cut_down/trim/cut_it/cut_them/cut_this/cut_our/cut_a/cut_my/cut_the/edit_it/splice/tidy_up | editing/edit/post/cut only/gig/job/work | edit of/on our/my/the/some/about | editing/post/edit on its/their own | editor/cutter needed/wanted/required/sought | post-only | {turn} it/them/this/that/these/everything/our_footage/the_footage/the_rushes/our/the into a/an/one/some/something | {turn} ... out_of it/them/this/our/the/what/that | {turn} a/an ... film/video/something of/out_of/from it/them/this/that/footage/our_footage/the_footage | trimming | is editing something | offline/online/assistant/promo/freelance/remote editor | {want} it/them/this/that/everything/these ... edited/tidied_up/cut_into/cut_down/cut_together | subtitles/captions/titles and/& a? trim/trims/cut/edit/export/colour/color | put/cut/stitch/piece/string/pull/edit the/our/my/all/these? footage/clips/material/rushes/videos/recordings/films/vids together | post-production | footage/material/clips/rushes/recordings/tapes/tape/them/it/interviews ... put/cut/stitched/pieced/strung/edited together | wants/needs cutting/editing | cut/chopped/boiled into/down_to | nobody/no_one/none_of_us/nobody_here to/can/who_can/knows_how_to edit/cut | cut/edit what we/you/they/i shot/filmed/recorded/have | cutting ... into clips/films/videos/stand-alone | cut/cuts/made from it/them/this/that/footage/our/old/existing | {you} ... chop/stitch/boil | könntest/könnten/kannst/können ... schneiden | schneidest/schneiden du/sie | zusammenschneid* | fehlt nur/noch der? schnitt | juste le montage | daraus/davon einen/ein/eine kurzen/kurzes/langen? film/video | make/made something of/out_of it/them/this/that | make/made/ad/film/video/clip/reel ... from/out_of that/it/them | made from/out_of the/our/old/some games/tapes/photos/footage/videos/clips | ad/film/video/reel/something out of it/them/this/that | to just cut/edit | {you} cut something | {seek} ... monteur/monteuse/montatore/montatrice/cutterin | {want} them/it/this/everything made/turned/cut/edited into | for the edit | year-in-review cut | doco/documentary/film/video edit/editor | got/have/just/basically/simply/purely/mostly an? quick/small/short/simple? edit | job/gig/work ... edit | sync | stuck/lost/replac* ... editor | editor ... has/is/was/went/fell/quit/left/cancelled/retired | never/can't/cannot cut/edit/edited | nadie sabe/puede montar | für/mit/den/beim den/im? schnitt | geschnitten | te monteren | pour/à/de les/le/la? monter | {want} ... monter/montar/montare/monti/monteren | {want} ... montage de
 `,
   {
     seek: `cerco | cerchiamo | cherche | cherchons | recherche | recherchons | suche | suchen | zoek | zoeken`,
@@ -19,7 +19,7 @@ const EDIT = anyOf(
 );
 /** Words that ask for the deed or its doer, and not for a film that may have to be shot first. */
 const PLAINLY = anyOf(
-  `{you} edit/re-edit/recut/re-cut/trim/splice | {you} do? editing | is editing something | offline/online/assistant/promo/freelance/remote editor | {seek} ... editor/cutter | editor/cutter needed/wanted/required/sought | re-cut/re-edit the/our/my/last/this/it | post-production | subtitles/captions/titles and/& a? trim`,
+  `{you} edit/re-edit/recut/re-cut/trim/splice | {you} do? editing | is editing something | offline/online/assistant/promo/freelance/remote editor | {seek} ... editor/cutter | editor/cutter needed/wanted/required/sought | re-cut/re-edit the/our/my/last/this/it | post-production | subtitles/captions/titles and/& a? trim | our/my/the/their usual? editor ... has/is/was/quit/left/fell/can't/went`,
   {
     you: `you | u | you'd | you please | you possibly | someone to | somebody to | who can | able to`,
     seek: `need | needs | want | looking for | seeking | after | hiring`,
@@ -41,6 +41,8 @@ const EXISTS = anyOf(
 const ALONE = anyOf(`
   no shoot/shooting/filming/new_filming/camera_work | nothing to film/shoot | edit/editing only | only ... edit/editing/edited/editor | just ... edit/editing/edited/editor | post-only | edit/editing on its own | to just cut/edit
 `);
+/** One who films and edits. */
+const FILMED_TOO = anyOf(`film/shoot/record/capture/filming/shooting/recording and/& edit/editing/cut`);
 const EDITED_TOO = anyOf(`
   film/shoot/record/capture/filming/shooting/recording and/& edit/editing/cut | including the? edit/editing | edit/editing included | incl edit/editing | plus ... edit/editing | as well as ... edit/editing | also ... edit/editing/cut | edit/edited/editing after/afterwards/too/as_well/the_same | edit/cut/edited/editing on the_fly/site/the_spot/the_day/the_night | and ... edit/cut it/them/this | and an? edit | with an? edit
 `);
@@ -48,22 +50,37 @@ const EDITED_TOO = anyOf(`
 /** Nobody is to film at all, said of the whole job and not of an hour of it. */
 const NO_SHOOT =
   /(?:^|[.!?\n;]) ?(?:and )?(?:no (?:new )?(?:shoot|shooting|filming)(?: (?:is |at all )?(?:needed|required|involved|necessary))?(?= ?(?:[.!?\n)]|$))|nothing (?:(?:remains|left|more|else|new|is left) )?to (?:be )?(?:film|shoot|filmed|shot)(?= ?(?:[.!?\n)]|$)))|(?<!\p{L})(?:no new (?:filming|shooting|footage)|nothing remains to be (?:filmed|shot)|(?:nobody|no one)(?:'s| is| needs| has)? to film anything|(?:don't|do not) need (?:anything|anyone|you) (?:filmed|to film anything)|no need to film anything|filming's done|filming is done|without (?:any )?(?:shooting|filming))(?!\p{L})/iu;
+/** The sender's side filmed something: who, when done, and what. */
+const THEY_FILMED =
+  /(?<!(?<!\p{L})you(?:'ve| have)? )(?<!\p{L})(?!(?:you|to|be|being|been|is|are|was|were|get|getting|have it|want|need|like|and|not|who|us|it|them|that|which|never|n't)(?!\p{L}))[\p{L}']{1,16}(?: (?:have|has|had|already|'ve))* (?<!(?:be|being|get|having|want|need|like|you|you've|you have) )(?:filmed|shot|recorded|taped|videoed) (?:it|this one|everything|all of|some|most|hours|(?:its|their|his|her|our|my) (?:own )?(?:\p{L}+)|(?:the|a|an) \p{L}+(?: \p{L}+){0,3}|(?:\d{1,3}|two|three|four|five|six|eight|ten|twelve|twenty) \p{L}+)(?!\p{L})|(?<!\p{L})(?:filmed|shot|recorded|taped|filming|shooting) (?:it |them |all |everything )?(?:on (?:a |an |two |three |our |my |their |some(?:body|one)'s )?(?:\p{L}+ )?(?:phones?|iphones?|camcorders?|tablets?|gopros?|zoom)|(?:back )?in (?:january|february|march|april|may|june|july|august|september|october|november|december)(?: and| but|,))(?!\p{L})|(?<!\p{L})(?:heures?|hours?|hrs|stunden|horas|ore|uur)\.? (?:of |de |d'|di |an )?(?:rushes|footage|tape|tapes|rohmaterial|material|interviews|entrevues|girato)|(?<!\p{L})rohmaterial (?:ist|liegt|ca|vorhanden)|(?<!\p{L})(?:grabamos|avons tourné|ai tourné|abbiamo girato|haben [^.;!?\n]{0,40} (?:gefilmt|gedreht|aufgenommen))(?!\p{L})|(?<!\p{L})(?:box|boxes|bag|pile|stack|drive|thumb drive|hard drive) (?:of|with|full of) (?:\p{L}+ )?(?:minidv|mini-dv|tapes?|vhs|footage|clips|rushes|hi8|cassettes|cards)(?!\p{L})/iu;
 /** What is made of pictures. */
 const MADE = anyOf(`film/films/clip/clips/reel/reels/video/videos/recap/recaps/documentary/ad/ads/recordings/montage/trailer/something`);
 
+/** "the 90 sec edit": a thing that is to be handed over, whoever shoots it. */
+const MEASURED = /\d\s?-?(?:s|sec|secs|seconds?|m|mins?|minutes?)(?!\p{L})/iu;
+/** "our own editing", "editing ourselves": theirs. */
+const OWN_BEFORE = /(?<!\p{L})(?:own|in-house|(?:our|my) editors?)(?!\p{L})[^.;!?\n]{0,24}$/iu;
+const OWN_AFTER = /^[^.;!?\n]{0,12} (?:ourselves|myself|in-house)(?!\p{L})/iu;
+
 /**
  * Where an edit is asked for.
- * @returns `alone` where pictures exist or nothing is to be filmed, `plainly` where the deed or its doer is asked for,
- * `unsaid` where only what comes of it is named and nothing is to be filmed
+ * @returns `alone` where pictures exist or nothing is to be filmed, `filmed` where the sender's side filmed them,
+ * `plainly` where the deed or its doer is asked for, `unsaid` where only what comes of it is named
  */
-export function editAsked(text: string): { hit: RoleHit; alone: boolean; plainly: boolean; unsaid: boolean } | undefined {
+export function editAsked(text: string): { hit: RoleHit; alone: boolean; filmed: boolean; plainly: boolean; unsaid: boolean } | undefined {
   const unshot = NO_SHOOT.test(text);
-  const said = text.matchAll(EDIT).next().value;
-  const found = said ?? (unshot ? MADE.exec(text) : null);
+  const exists = EXISTS.test(text);
+  const filmed = THEY_FILMED.test(text) && !FILMED_TOO.test(text);
+  const hits = [...text.matchAll(EDIT)].filter(({ index, 0: { length } }) => {
+    const end = index + length;
+    return !OWN_BEFORE.test(text.slice(Math.max(0, end - 60), end)) && !OWN_AFTER.test(text.slice(end, end + 40));
+  });
+  const said = hits.find(({ 0: hit }) => unshot || exists || filmed || !MEASURED.test(hit));
+  const found = said ?? (unshot || filmed ? MADE.exec(text) : null);
   if (!found) return undefined;
   const too = EDITED_TOO.test(text);
-  const alone = unshot || ALONE.test(text) || (!too && EXISTS.test(text));
-  if (!alone && too) return undefined;
+  const alone = unshot || ALONE.test(text) || (!too && exists);
+  if (!alone && !filmed && too) return undefined;
   const [start, end] = [found.index, found.index + found[0].length];
-  return { hit: { role: 'edit only', start, end, text: found[0] }, alone, plainly: PLAINLY.test(text), unsaid: !said };
+  return { hit: { role: 'edit only', start, end, text: found[0] }, alone, filmed, plainly: PLAINLY.test(text), unsaid: !said };
 }

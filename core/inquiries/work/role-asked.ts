@@ -5,7 +5,7 @@ import { anyOf } from '../phrases.ts';
 import type { Word } from './role-words.ts';
 
 /** From nothing that counts to what is asked of me by name. */
-export const Standing = { not: -1, none: 0, context: 1, named: 2, wanted: 3, mine: 4, only: 5 } as const;
+export const Standing = { not: -1, none: 0, context: 1, named: 2, wanted: 3, lacked: 3.2, mine: 4, only: 5 } as const;
 
 /** "no video", "don't need a", "rather than" */
 const NEGATED =
@@ -13,15 +13,15 @@ const NEGATED =
 const NEED_NOT = /(?<!\p{L})no need (?:for|to)(?: a| an| any| the)? $/iu;
 /** "there's no", "we have no": what is lacking is wanted. */
 const LACKED =
-  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have|(?:are|am|is|'re|'m) not having|not yet(?: got| have)?|haven't got|hasn't got)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
+  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have|(?:are|am|is|'re|'m) not having|not yet(?: got| have)?|haven't got|hasn't got|(?:have|has|'ve) not(?: yet)? got)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
 /** What an owner does or has: "we've already got", "our own", "Wilf does the", "his brother is doing". */
 const OTHERS_BEFORE =
-  /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)?(?: with)?|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?:our|their|her|his|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:my|our|his|her|their|the) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
+  /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)? with|meet(?:ing)?(?= (?:the|our|my|a|an|your) )|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?:our|their|her|his|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:my|our|his|her|their|the) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
 /** "Bex is shooting", "Dale's on": somebody with a name who is not addressed. */
 const NAMED_BEFORE =
   /(?<![\p{L}])(?!(?:You|U|What|It|That|This|There|Who|Where|When|Here|We|I|Kit|Role|Job|Position|Call|Gig|Need|Sound|Audio|Video|Photo|Stream|Camera|So|And|But|The|Mine|Ours)(?!\p{L}))\p{Lu}[\p{L}'-]{1,14}(?:'s| is| are| does| did| will do|'ll do| takes| handles| runs| has| shoots| films)(?: (?:doing|on|the|our|handling|taking|running|shooting|do|got|his|her))+ $/u;
 const OTHERS_AFTER =
-  /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|does|do|has|have|handles?|on it)(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|(?:from (?:the )?[\p{L}']{2,16} )?(?:will be (?:there|around|present|about)|is coming)|says|said|thinks|reckons|suggests|suggested|told|mentioned|recommended|(?:is|are) (?:my|his|her|their|our own|a (?:friend|mate|separate|local|different|volunteer)|from)|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
+  /^(?:'s)?s?(?: (?:side|part|team|crew|man|guy|person|people|op|op's|department|dept|bit))?(?:(?:,| -|:)? (?:is|are|was|will be|has been|have been|'s|all|is all|we(?:'ve| have) (?:got )?|i(?:'ve| have) (?:got )?|gets)? ?(?:already |all |being |now )?(?:handled|sorted|covered|taken care|booked|done|hired|arranged|not needed|not required|filled|confirmed|in place|in hand|in-house|provided|supplied|ours|looked after|separate|elsewhere|for (?:someone|somebody) else|another job|isn't needed|aren't needed|won't be needed|sorted out|crewed|gone)(?!\p{L})|,? (?:he|she|they|we) (?:is |are )?(?:already )?(?:doing|handles?|on it|(?:does|do|has|have)(?= (?:it|that|this|those|one|already|covered)(?!\p{L})| ?[.;,!)]| ?$))(?!\p{L})| (?:isn't|aren't|won't|doesn't|don't) (?:be )?(?:need|want|requir|work)| (?:(?:me|nous|vous) \p{L}+|(?:from (?:the )?[\p{L}']{2,16} )?(?:will be (?:there|around|present|about)|is coming)|says|said|thinks|reckons|suggests|suggested|told|mentioned|recommended|(?:is|are) (?:my|his|her|their|our own|a (?:friend|mate|separate|local|different|volunteer)|from)|starts?|begins?|comes?|arrives?|gets? in|needs? you|wants? you|will (?:show|tell|meet|greet|brief|direct|point|let|start|be there|be in|be on|arrive|come|have|do|bring|set|provide|send|look)|who'll|will already|knows|loads|sets up|has (?:a|an|his|her|the|their|already)|have (?:a|an|their|the|already)|works|goes|leaves|finishes|does|do|provides|provide|plugs|records|uses|has arrived|likes)(?!\p{L}))/iu;
 /** "Hamish will be vision mixing" */
 const NAMED_DOING =
   /(?<!\p{L})(?!(?:You|It|That|This|There|What|Who|We|I|Kit|Requirement|Role|Job|Work|Task|Gig|Position|Need|Scope|Service)(?!\p{L}))\p{Lu}\p{Ll}+(?: is|'s| will be| are)(?: on| doing)? $/u;
@@ -35,6 +35,23 @@ const TICKED = /\[ ?x ?\]|[☑☒✓✔✅]/iu;
 const BOX = /\[ ?x? ?\]|[☐□☑☒✓✔✅]/giu;
 /** "youd not do", "you wouldn't": asked politely. */
 const POLITELY = /(?<!\p{L})you(?:(?:'d|d| would| could)? not|(?: wouldn't| couldn't| wouldnt| couldnt))(?= )/iu;
+/** "can't do the second camera" any more: somebody else is to */
+const CANNOT =
+  /(?<!(?<!\p{L})you )(?:can't|cant|cannot|couldn't|can no longer|isn't able to|won't be able to) (?:do|cover|run|man|shoot|handle|take|make)(?: (?:the|our|my|it on|on))? $/iu;
+/** "a shooter but no mixer" */
+const BUT_NO = /(?<!\p{L})(?:have|has|'ve|'s|got|there's|is|are) [^.;!?]{1,40} but (?:no|not an?|nobody (?:on|for)|no one (?:on|for)) $/iu;
+/** "never streamed before": so wanted now */
+const NEVER_BEFORE = /(?<!\p{L})(?:never|not|haven't|hasn't|n't)(?: \p{L}+){0,2} $/iu;
+const BEFORE_NOW = /^[^.;!?\n,]{0,24}(?<!\p{L})(?:before|yet|until now|till now|so far)(?!\p{L})/iu;
+/** "so no streaming": the deed is not wanted, where "so no streamer" lacks one. */
+const SO_NO = /(?<!\p{L})so no $/iu;
+/** "unser Tonmeister", "unsere eigene Kamera" */
+const THEIRS_ABROAD = /(?<!\p{L})(?:unser(?:e[nmr]?)?|eigene[rn]?|notre|nuestr[oa]|nostr[oa]|onze)(?: \p{L}+)? $/iu;
+const PERSON_ABROAD =
+  /(?:mann|frau|meister(?:in)?|techniker(?:in)?|graf(?:in)?|mischer(?:in)?|pilot(?:in)?|ingénieur|técnico|tonico|fonico|technicus)$/iu;
+/** "in a studio with teleprompter": what stands in the room. */
+const EQUIPMENT = /^(?:teleprompters?|prompters?|autocue|playback|graphics|slides|led.*|encoder|boom|multitrack.*)$/i;
+const EQUIPPED = /(?<!help )(?<!deal )(?<!\p{L})(?:with|has|plus|including|own|own the)(?: (?:a|an|the|our|their|its))? $/iu;
 /** "I'm stills only" */
 const SENDER_IS = /(?<!\p{L})(?:i'm|i am|he's|she's|they're) $/iu;
 /** "the drone myself" */
@@ -100,7 +117,7 @@ const ONLY_BEFORE =
 
 /** "It's a one-camera", "the role is": what the job is. */
 const IT_IS =
-  /(?<!\p{L})(?:it|this|that|job|role|gig|position|work|task|which|shift|day|brief|ask|request|idea|plan|one)(?:'s| is|s| was| would be|'d be| will be|'ll be)(?: (?:a|an|the|just|for|only|mainly|basically|purely|simple|small|pure|straight|straightforward|plain|about|to|all|mostly|really|definitely|more of|one|two|three|single|multi|\d|one-camera|two-camera|three-camera|single-camera|multi-camera|\d-camera|one-person|one-man|solo|quick|basic|proper|they're|we're|after|day of|day's|half day of|bit of)){0,5} $/iu;
+  /(?<!\p{L})(?:it|this|that|job|role|gig|position|work|task|which|shift|day|brief|ask|request|idea|plan|one|other|other one|(?:what|all) (?:i|we)(?:'d)? (?:need|want|like)(?: from you| of you| you for)?)(?:'s| is|s| was| would be|'d be| will be|'ll be)(?: (?:a|an|the|just|for|only|mainly|basically|purely|simple|small|pure|straight|straightforward|plain|about|to|all|mostly|really|definitely|more of|one|two|three|single|multi|\d|one-camera|two-camera|three-camera|single-camera|multi-camera|\d-camera|one-person|one-man|solo|quick|basic|proper|they're|we're|after|day of|day's|half day of|bit of)){0,5} $/iu;
 
 /** Words of wanting somebody or something, up to the word that is wanted. */
 const WANT = anyOf(`
@@ -112,7 +129,7 @@ const WANT_AFTER =
 
 /** What follows makes another thing of the word: "camera gear", "photo booth", "sound check", "video call". */
 const OTHER_THING =
-  /^(?:-(?:free|friendly|ready)| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|id|opportunit\w*|pit|competition|contest|exhibition|store|shop|rental|hire|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
+  /^(?:-(?:free|friendly|ready)| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|partners?|platforms?|of (?:messages|mails?|emails|consciousness|questions)|rights|id|opportunit\w*|pit|competition|contest|exhibition|store|shop|rental|hire|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
 /** "film festival", "camera club": an occasion or a body named after its subject. */
 const SUBJECT = /^(?:film|video|camera|photo|photograph|photography|sound|audio|stream|livestream)s?$/i;
 const NAMED_AFTER_IT =
@@ -124,6 +141,8 @@ const OTHER_SOUND =
 const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|for) $/iu;
 /** "photos at 4" is a line of the programme. */
 const SCHEDULED = /^ at \d/i;
+/** "The photo call is at two": press come to it. */
+const PRESS_CALL = /^ calls?(?!\p{L})/iu;
 /** Nothing but the word between two marks: "- audio -", "Fri, sound, 9am". */
 const ALONE_BEFORE = /(?:^|[,:;.!?(|/\n-])\s*$/;
 const ALONE_AFTER = /^\s*(?:$|[,:;.!?)|/\n(-])/;
@@ -136,14 +155,14 @@ const CLAUSE = /,\s|\s(?:and|but|so|while|und|aber|et|mais|y|pero|en|maar)\s(?=\
 
 /** "working to a director and", "liaise with the caterer and": all of these are others. */
 const WORKS_WITH =
-  /(?<!\p{L})(?:work(?:ing)?|liais\p{L}+|report(?:ing)?|coordinat\p{L}+|share|sharing) (?:to|with|alongside|under|next to)(?: [^,.;:]{0,40})? $/iu;
+  /(?<!\p{L})(?:(?:work(?:ing)?|liais\p{L}+|report(?:ing)?|coordinat\p{L}+|share|sharing) (?:with|alongside|under|next to)(?: [^,.;:]{0,40})?|(?:work(?:ing)?|report(?:ing)?) to (?:a|an|the|our|my|their|his|her)(?: [^,.;:]{0,40})?) $/iu;
 /** "if you're licensed", "isn't essential": asked for beside the work. */
 const OPTIONAL =
   /^[^.;!?\n]{0,24}(?<!\p{L})(?:if you(?:'re| have| can| do| own| also| happen)|(?:isn't|not|is not|aren't) (?:essential|necessary|vital|crucial)|optional|a bonus|nice to have|would be (?:nice|lovely|great|a plus|handy) (?:if|but|too|as well))/iu;
 const BUT = /\s(?:but|while|whereas|aber|mais|pero|maar)\s/i;
 /** Words right before a thing that is wanted. */
 const WANT_NEAR =
-  /(?<!\p{L})(?:needs?|wants?|wanted|after|requires?|requiring|seeks?|seeking|looking for|short of|(?:quote|price|rate|book|booked|hire|charge|cost|estimate|ask|asks|asking|free|available|about|you|figure)(?: us| me| you)? (?:for|on)|help with|interested in|brauchen|suchen|hätten gern|cherch\w+|necesit\w+|busc\w+|zoek\w*)(?: (?:you|u|someone|somebody|help|human|person|pair of hands|hand|body|one|man|woman|guy|a|the|some|good|clean|decent|for|on|with|den|die|le|du|el))* $/iu;
+  /(?<!\p{L})(?:needs?|wants?|wanted|missing|lacking|searching|search|after|requires?|requiring|seeks?|seeking|looking for|short of|(?:quote|price|rate|book|booked|hire|charge|cost|estimate|ask|asks|asking|free|available|about|you|figure)(?: us| me| you)? (?:for|on)|help with|interested in|brauchen|suchen|hätten gern|cherch\w+|necesit\w+|busc\w+|zoek\w*)(?: (?:you|u|someone|somebody|help|human|person|pair of hands|hand|body|one|man|woman|guy|a|the|some|good|clean|decent|for|on|with|den|die|le|du|el))* $/iu;
 
 /** How the word stands, by what is before and after it in its sentence. */
 export function standingOf(text: string, word: Word): number {
@@ -168,22 +187,29 @@ export function standingOf(text: string, word: Word): number {
   const box = ticked(text, word);
   if (box !== undefined) return box ? Standing.only : Standing.not;
   if (/^(?:photo|picture|portrait|foto)s?$/i.test(word.text) && BY_PROGRAMME.test(clause)) return Standing.none;
-  const lacked = LACKED.test(clause) && !NEED_NOT.test(clause);
+  const deed = /(?:ing|video|photos|pictures|stream)$/i.test(word.text);
+  const lacked =
+    (LACKED.test(clause) && !NEED_NOT.test(clause) && !(deed && SO_NO.test(clause))) ||
+    CANNOT.test(clause) ||
+    BUT_NO.test(sentence) ||
+    (NEVER_BEFORE.test(clause) && BEFORE_NOW.test(after));
   const beyond = after.split(BUT)[0] ?? '';
-  if (lacked || LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)) return Standing.wanted;
+  if (lacked || LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)) return Standing.lacked;
   if (
     (sentence.trim() === '' && NAMED_BESIDE.test(after)) ||
     ANSWERED_NO.test(text.slice(word.end, word.end + AFTER)) ||
     (MYSELF.test(after) && !/(?<!\p{L})(?:was|were)(?!\p{L})/iu.test(clause)) ||
     SENDER_IS.test(clause) ||
     (/ing$/i.test(word.text) && NAMED_DOING.test(sentence)) ||
-    (role === 'other' && /(?:manager|director)$/i.test(word.text) && THEIRS.test(clause))
+    (role === 'other' && /(?:manager|director)$/i.test(word.text) && THEIRS.test(clause)) ||
+    (PERSON_ABROAD.test(word.text) && THEIRS_ABROAD.test(clause))
   )
     return Standing.not;
   if ((NEGATED.test(sentence) && !POLITELY.test(sentence)) || NEED_NOT.test(sentence)) return Standing.not;
   if (/(?<!\p{L})(?:only|nur|just|purely)(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause))
     return Standing.only;
-  if (OPTIONAL.test(after)) return Standing.context;
+  if (OPTIONAL.test(after) || (role === 'photo' && PRESS_CALL.test(after)) || (EQUIPMENT.test(word.text) && EQUIPPED.test(clause)))
+    return Standing.context;
   if (WORKS_WITH.test(sentence)) return Standing.not;
   if (YOU_AFTER.test(after)) return Standing.mine;
   if (PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;

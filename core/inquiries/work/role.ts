@@ -5,12 +5,15 @@ import { editAsked } from './edit.ts';
 import { Standing, standingOf } from './role-asked.ts';
 import { workWords, type RoleHit } from './role-words.ts';
 
-type Asked = RoleHit & { standing: number; general: boolean };
+type Asked = RoleHit & { standing: number; lost: boolean; general: boolean };
 
 const JOINED = /^,? ?(?:and|or|&|\+|\/|und|et|y|oder|ou|o)(?: (?:also|to|take|taking|some|a|do|maybe|perhaps|the|it))* ?$/i;
 
 /** What an edit makes. */
 const RESULT = /^(?:films?|videos?|vids?|highlights? reels?|sizzle reels?)$/i;
+/** What is edited, and what it shows. */
+const MADE_OF =
+  /^(?:footage|recordings?|reels?|highlights?|interviews|content|promo|talking heads|filmed|recorded|captured|covered|recaps?.*|sizzle.*)$/i;
 const BOTH =
   /(?<!\p{L})(?:or|and|need|want|take|do|like) both(?! (?:days|nights|evenings|mornings|dates|of (?:the|us|them|those)|sessions|shows|performances|games|matches|halves|on|in|at|\d))(?!\p{L})/iu;
 const WHERE =
@@ -23,11 +26,18 @@ function standings(text: string): Asked[] {
   for (const word of workWords(text)) {
     if (taken.some((other) => word.start < other.end && word.end > other.start)) continue;
     taken.push(word);
-    const standing = standingOf(text, word);
-    stands.push({ ...word, standing, general: word.weight !== 'plain' && !(word.weight === 'loose' && standing >= Standing.wanted) });
+    const said = standingOf(text, word);
+    const lost = said === Standing.lacked;
+    const standing = lost ? Standing.wanted : said;
+    stands.push({ ...word, standing, lost, general: word.weight !== 'plain' && !(word.weight === 'loose' && standing >= Standing.wanted) });
   }
   stands.sort((a, b) => a.start - b.start);
-  const refused = new Set(stands.filter(({ standing }) => standing === Standing.not).map(({ role }) => role));
+  // "Our mixer is ill ... the mixer's desk": what was asked for first is not taken back by what is said of it later.
+  const refused = new Set(
+    stands
+      .filter((one, at) => one.standing === Standing.not && !stands.slice(0, at).some(({ role, lost }) => role === one.role && lost))
+      .map(({ role }) => role),
+  );
   const named = stands.filter(({ standing }) => standing > Standing.none);
   for (const [at, hit] of named.entries()) {
     const next = named[at + 1];
@@ -63,6 +73,8 @@ const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 
 /** A drone "and one ground camera" */
 const AND_CAMERA = /^ (?:and|&|\+|plus) [^.;!?\n]{0,20}(?<!\p{L})cam(?:era)?s?(?!\p{L})/iu;
+/** To record is to record sound where sound is what is asked for. */
+const RECORDS = /^record/i;
 /** "two fixed" cameras */
 const COUNTED = /(?<![\p{L}\d])(?:\d|one|two|three|four|five|single|eine|zwei|drei|vier|une|deux|trois)(?:[ -]fixed)?[ -]$/iu;
 
@@ -84,7 +96,16 @@ export function roleAsked(message: string): RoleHit[] {
   const others = plain.filter(({ role }) => role !== 'shoot');
   // "You'd mix audio": what I am to do is said, and an edit is only named.
   const done = others.some(({ standing }) => standing >= Standing.mine);
-  if (edit && (edit.unsaid ? others.length === 0 : edit.alone || (filming.length === 0 && !done))) return [edit.hit];
+  const shooting = asked.some(
+    ({ role, standing, text: word }) => role === 'shoot' && standing >= Standing.wanted && !RESULT.test(word) && !MADE_OF.test(word),
+  );
+  if (
+    edit &&
+    (edit.unsaid
+      ? others.length === 0 && (edit.alone || !shooting)
+      : edit.alone || (edit.filmed && !shooting) || (filming.length === 0 && !done && (edit.plainly || !shooting)))
+  )
+    return [edit.hit];
   // A second camera or a mixer stands for the filming that is named beside it.
   // "video, photography or both"
   if (BOTH.test(text) && plain.length > 1) return plain;
@@ -107,10 +128,11 @@ export function roleAsked(message: string): RoleHit[] {
   // Who shoots video is asked to, where other work is only named and not beside it.
   if (filmed && best.length > 1 && filmed.standing <= Standing.named && !best.some((hit) => hit !== filmed && beside(text, filmed, hit)))
     return [filmed];
-  const general = asked.find((hit) => hit.general && hit.role === 'shoot');
+  const sound = best.every(({ role }) => role === 'audio');
+  const general = asked.find((hit) => hit.general && hit.role === 'shoot' && !(sound && RECORDS.test(hit.text)));
   if (
     general &&
-    best.every(({ role, standing }) => role !== 'shoot' && role !== 'photo' && standing <= Standing.named) &&
+    best.every(({ role, standing }) => role !== 'shoot' && standing <= (role === 'photo' ? Standing.context : Standing.named)) &&
     best.every((hit) => hit.standing < general.standing)
   )
     return [general];
