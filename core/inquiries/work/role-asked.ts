@@ -38,8 +38,9 @@ const POLITELY = /(?<!\p{L})you(?:(?:'d|d| would| could)? not|(?: wouldn't| coul
 /** "can't do the second camera" any more: somebody else is to */
 const CANNOT =
   /(?<!(?<!\p{L})you )(?:can't|cant|cannot|couldn't|can no longer|isn't able to|won't be able to) (?:do|cover|run|man|shoot|handle|take|make)(?: (?:the|our|my|it on|on))? $/iu;
+const DOES = /^(?:do|run|cover|handle|take|man)(?: (?:the|our|my))? /i;
 /** "a shooter but no mixer" */
-const BUT_NO = /(?<!\p{L})(?:have|has|'ve|'s|got|there's|is|are) [^.;!?]{1,40} but (?:no|not an?|nobody (?:on|for)|no one (?:on|for)) $/iu;
+const BUT_NO = /(?:(?<!\p{L})(?:have|has|got|is|are)|'ve|'s) [^.;!?]{1,40} but (?:no|not an?|nobody (?:on|for)|no one (?:on|for)) $/iu;
 /** "never streamed before": so wanted now */
 const NEVER_BEFORE = /(?<!\p{L})(?:never|not|haven't|hasn't|n't)(?: \p{L}+){0,2} $/iu;
 const BEFORE_NOW = /^[^.;!?\n,]{0,24}(?<!\p{L})(?:before|yet|until now|till now|so far)(?!\p{L})/iu;
@@ -135,7 +136,9 @@ const SUBJECT = /^(?:film|video|camera|photo|photograph|photography|sound|audio|
 const NAMED_AFTER_IT =
   /^ ?(?:club|museum|society|festival|awards?|library|archive|school|college|department|studio|history|night)(?!\p{L})/iu;
 /** "second choice", "sound good": no work. */
-const OTHER_SECOND = /^ (?!camera|on|for|in|at|at the|please|with)\p{L}/iu;
+const OTHER_SECOND = /^ (?!camera|on|for|in|at|at the|please|with|has|is|was|had|got|can't|cancelled|dropped|pulled|fell)\p{L}/iu;
+/** "three quotes ... yours is the second" */
+const SECOND_PRICE = /(?<!\p{L})(?:quot|price|option|opinion|estimate|bids?|tender|choice|date)/iu;
 const OTHER_SOUND =
   /^ ?(?:checks?|bites?|system|stage|of|good|great|ok|okay|fun|fair|like|alright|interesting|doable|feasible|right|as|desk is|engineer's|from|comes|and lights?|at \d)(?!\p{L})/iu;
 const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|for) $/iu;
@@ -180,7 +183,8 @@ export function standingOf(text: string, word: Word): number {
     OTHER_THING.test(after) ||
     (SUBJECT.test(word.text) && NAMED_AFTER_IT.test(after)) ||
     (sounds && !WANT_NEAR.test(clause) && (OTHER_SOUND.test(after) || NOT_SOUND.test(clause))) ||
-    (/second$/i.test(word.text) && OTHER_SECOND.test(after)) ||
+    (/second$/i.test(word.text) &&
+      (OTHER_SECOND.test(after) || SECOND_PRICE.test(text.slice(Math.max(0, word.start - REACH), word.start)))) ||
     (role === 'photo' && SCHEDULED.test(after))
   )
     return Standing.none;
@@ -190,7 +194,7 @@ export function standingOf(text: string, word: Word): number {
   const deed = /(?:ing|video|photos|pictures|stream)$/i.test(word.text);
   const lacked =
     (LACKED.test(clause) && !NEED_NOT.test(clause) && !(deed && SO_NO.test(clause))) ||
-    CANNOT.test(clause) ||
+    CANNOT.test(clause + (DOES.exec(word.text)?.[0] ?? '')) ||
     BUT_NO.test(sentence) ||
     (NEVER_BEFORE.test(clause) && BEFORE_NOW.test(after));
   const beyond = after.split(BUT)[0] ?? '';

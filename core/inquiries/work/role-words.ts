@@ -18,7 +18,7 @@ const plain: readonly (readonly [Role, string])[] = [
   [
     'vision mixing',
     `vision mix/mixer/mixers/mixing/mixes {hands}? | visionmix* | video/picture/screen mix/mixer/mixing | switcher/switchers {hands}? | vision job/gig/role/position/engineer/op | technical/tech director/directing/direction | direct-switch* | td position/role/job/gig/spot/seat/chair/needed/wanted/required/on/the/for/a/an/our/who
-    a/our/the/as/need/your/be/you/want/for/of/is/being/no td | switch/switching/cut/cutting the/a/an/our/my/your/their/her? show/shows/cameras/cams/feed/feeds/live_show/gig/pictures/event/sources/inputs/programme/program/live_stream/livestream/stream/webcast | switch/switching/cut/cutting/mix/mixing between/live | switch for/at/onto | switching for/at/onto/on | switch/switching the/it/them imag/screens/big_screen/output/onto/to | do/doing/does/handle/run the switching/mixing/vision | who/one_who/person_to switches/mixes | mix/mixing the/our/all? {count} cameras/cams/feeds/inputs | be/our/a/video mixer | call/calling the? shots and switch/cut | only the mixing | switch/switching/mix/mixing/cut/cutting {count}? cams/cameras/feeds/inputs | switch/switching a/an live | switch/switching/mix/mixing/cut/cutting a/the? {count} cam/camera/way show/gig/shoot/event/job | mix/mixing the/a/our/an/all? show/cameras/pictures/vision/cams/feeds/streams | live/camera/video/vision switching | camera/video switch | {count} camera/cam/way/input switch
+    a/our/the/as/need/your/be/you/want/for/of/is/being/no td | switch/switching/cut/cutting the/a/an/our/my/your/their/her? show/shows/cameras/cams/feed/feeds/live_show/gig/pictures/event/sources/inputs/programme/program/live_stream/livestream/stream/webcast | switch/switching/cut/cutting/mix/mixing between/live | switch for/at/onto | switching for/at/onto/on | switch/switching the/it/them imag/screens/big_screen/output/onto/to | do/doing/does/handle/run the switching/mixing/vision | who/one_who/person_to switches/mixes | mix/mixing the/our/all? {count} cameras/cams/feeds/inputs | be/our/a/video mixer | call/calling the? shots and switch/cut | only the mixing | switch/switching/mix/mixing/cut/cutting {count}? cams/cameras/feeds/inputs | switch/switching a/an live | switch/switching/mix/mixing/cut/cutting a/the/our? {count} cam/camera/way/input | mix/mixing the/a/our/an/all? show/cameras/pictures/vision/cams/feeds/streams | live/camera/video/vision switching | camera/video switch | {count} camera/cam/way/input switch
     can/could/would/will/want/need you/u/ye to? switch/td | to switch the/a/our/for/live/between | to td | on/behind/operate/run/work/drive/man/at/handle/doing/running/driving/operating/manning the/our/a/an? switcher/switch/mixer/vision_desk/video_desk/video_mixer/vision_mixer/cutting_desk/desk_and_cut | cut live | live cut/cutting | live-switch* | switch/switching/switched a/an/the/our/my/your ... {shows} | punch/punching the/a/our? show/cut/cuts/cameras | calling/call the cut/cuts | mixing job/gig
     bildmisch* | mistura/misturador de? vídeo/imagem | regie/bild mischen | live cut | videomisch* | bildregie | beeldmix | videoregie | à/en/pour la? régie | régie vidéo | schakeltechni* | mélangeur | mélangeuse | mixage vidéo | réalisateur | réalisatrice | realizador* | mezclador* | mezcla de vídeo | regia video | mixer video | regista | beeldmenger | beeldmixer | beeldregie | schakel* | am mischer`,
   ],
@@ -30,7 +30,7 @@ const plain: readonly (readonly [Role, string])[] = [
   ],
   [
     'photo',
-    `photograph/photographs/photographed/photographing | photographer/photographers/photography/photographic/photographe/photographes | photo/photos/phots/foto's {hands}? | photo shoot/shoots/coverage/gig/job/session | photoshoot* | fotos/foto/fotó* | fotograf* | fotógraf* | fotograaf | fotografie | tog/togs/photog/photogs/snapper/snappers | stills {hands}? | stills camera/shooter/photos/photography | still photos/photography/photo/images/pictures/shots/ones/camera/photographer | pics/pix/snaps/headshots/headshot | portraits | pictures/images/shots of
+    `photograph/photographs/photographed/photographing | photographer/photographers/photography/photographic/photographe/photographes/photographi* | photo/photos/phots/foto's {hands}? | photo shoot/shoots/coverage/gig/job/session | photoshoot* | fotos/foto/fotó* | fotograf* | fotógraf* | fotograaf | fotografie | tog/togs/photog/photogs/snapper/snappers | stills {hands}? | stills camera/shooter/photos/photography | still photos/photography/photo/images/pictures/shots/ones/camera/photographer | pics/pix/snaps/headshots/headshot | portraits | pictures/images/shots of
     take/taking/takes/taken/grab/grabbing/get/getting/snap/snapping/have/had/do/doing/shoot/shooting some/a_few/the/our/their/nice/good/group/team/candid/proper/lots_of/lots/family/press/loads_of/us/event/our? pictures/portraits/snaps/shots/stills/images | snap/snapping away | snap/snapping the/our/a/some/it/us/them | want/wants/need/needs/like/after/wanting/for/with/and/is/it's/do/me/us/them/him/her/say/means/only/just/the/nice/good/some/few/proper/decent/lovely/professional/official/of/prefer/called pictures/images | pictures/images and/of/from/only/rather/not/instead/please/pls/needed/wanted/for`,
   ],
   [
@@ -77,8 +77,13 @@ type Weight = 'plain' | 'general' | 'loose';
 export type RoleHit = { role: Role; start: number; end: number; text: string };
 export type Word = RoleHit & { weight: Weight };
 
+/** "you'd be the second", "our second's got covid", "I need a second": the second camera by its number alone. */
+const SECOND =
+  /(?<![\p{L}\d])(?:(?:be|as|is|'d be|'ll be) (?:the|my|our|her|his|their)|(?:want|wants|need|needs|looking for|missing|lost|after|find) (?:a|my|our)|our|my|shooting) second(?= ?(?:[.,;!?)]|$|'s |(?:for|on|at|to me|to us|got|is|has|was|had|can't|cancelled|dropped|pulled|fell|today|tomorrow)(?!\p{L})))/giu;
+
 const patterns: readonly (readonly [Role, Weight, RegExp])[] = [
   ...plain.map(([role, list]) => [role, 'plain', anyOf(list, lists, 'gi')] as const),
+  ['second camera', 'plain', SECOND],
   ['shoot', 'plain', anyOf(filming, lists, 'gi')],
   ['shoot', 'general', anyOf(general, lists, 'gi')],
   ...loose.map(([role, list]) => [role, 'loose', anyOf(list, lists, 'gi')] as const),

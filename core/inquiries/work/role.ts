@@ -71,8 +71,10 @@ export function rolesIn(text: string): RoleHit[] {
 /** What is to be handed over says little of who is asked for. */
 const HANDED_OVER = /\bdeliverables?\s?[:=-][^\n.]*/gi;
 
-/** A drone "and one ground camera" */
-const AND_CAMERA = /^ (?:and|&|\+|plus) [^.;!?\n]{0,20}(?<!\p{L})cam(?:era)?s?(?!\p{L})/iu;
+/** A drone "and one ground camera", "2 cameras, 1" drone: one of the cameras. */
+const AND_CAMERA = /^ (?:and|&|\+|plus) [^.;!?\n]{0,20}(?<!\p{L})(?:cam(?:era)?s?|videographer|camera (?:op|person))(?!\p{L})/iu;
+const CAMERA_AND =
+  /(?<!\p{L})(?:cam(?:era)?s?|videographers?),? (?:(?:and|&|\+|plus|with|mit|et|y) )?(?:\d |an? |one |ein(?:e|er)? |une? |the )?$/iu;
 /** To record is to record sound where sound is what is asked for. */
 const RECORDS = /^record/i;
 /** "two fixed" cameras */
@@ -137,13 +139,15 @@ export function roleAsked(message: string): RoleHit[] {
   )
     return [general];
   // "coverage with drone and one ground camera": the drone is one of the cameras.
-  const [only] = best;
-  if (only?.role === 'other' && best.length === 1 && /^drones?$/i.test(only.text)) {
+  const only = best.find(({ role, text: word }) => role === 'other' && /^drones?$/i.test(word));
+  if (only && best.every((hit) => hit === only || hit.role === 'shoot')) {
     const ground = asked.find(
       (hit) =>
         hit.role === 'shoot' &&
-        hit.standing >= only.standing &&
-        (beside(text, only, hit) || AND_CAMERA.test(text.slice(only.end, only.end + 40))),
+        hit.standing >= Math.min(only.standing, Standing.wanted) &&
+        (beside(text, only, hit) ||
+          AND_CAMERA.test(text.slice(only.end, only.end + 40)) ||
+          CAMERA_AND.test(text.slice(Math.max(0, only.start - 40), only.start))),
     );
     if (ground) return [ground];
   }
