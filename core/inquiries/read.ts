@@ -6,7 +6,7 @@ import type { FactName, InquiryFields, Question, Reading, Span } from '../contra
 import { placesNamed } from '../places/search.ts';
 import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
-import { agreedCall } from './learned/call.ts';
+import { agreedCall, agreedHalves } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
@@ -26,7 +26,7 @@ import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
-import { roleAsked } from './work/role.ts';
+import { filmedUnsaid, roleAsked } from './work/role.ts';
 
 /** Places are sought among so many words. */
 const MOST_WORDS = 15_000;
@@ -64,7 +64,8 @@ export function readInquiry(input: ReadInput): Reading {
   const things = deliverablesIn(front);
   const asked = roleAsked(front);
   // Who asks for a film of a day asks for somebody to shoot it.
-  const roles = asked.length === 0 ? things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end })) : asked;
+  const made = things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end }));
+  const roles = [asked, made, filmedUnsaid(front, plain.text.slice(0, FIRST_PAGES))].find(({ length }) => length > 0) ?? [];
   const role = roles.length === 1 ? roles[0] : undefined;
   // An edit has its day of delivery and that of the pictures: neither is a day on which I must be there, unless an hour to come is told.
   const atHome = role?.role === 'edit only' && !times.some(({ said }) => said === 'call');
@@ -102,7 +103,7 @@ export function readInquiry(input: ReadInput): Reading {
     point('start', ...event.where);
   }
 
-  const calls = agreedCall(callsOf(scene, event), { ...page, scene }, input.learned);
+  const calls = agreedHalves(agreedCall(callsOf(scene, event), { ...page, scene }, input.learned), { ...page, scene }, input.learned);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);

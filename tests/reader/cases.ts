@@ -3,6 +3,7 @@
  */
 import { lookAt } from '../../core/inquiries/look.ts';
 import { dateFeatures, messageFeatures, pageOf, timeFeatures } from '../../core/inquiries/learned/features.ts';
+import { halfFeatures, openEnds } from '../../core/inquiries/learned/halves.ts';
 import type { ModelName } from '../../core/inquiries/learned/models.ts';
 import type { DateMention, SaidTime } from '../../core/inquiries/settle/scene.ts';
 import { gazetteer, type Message } from './corpus.ts';
@@ -27,6 +28,15 @@ function timeIs({ fields, open }: Message, { from, to }: SaidTime, first: boolea
   return unsure ? undefined : 'none';
 }
 
+/** Which half of the day an hour is in, where the label has it once. */
+function halfIs({ fields }: Message, minutes: number): string | undefined {
+  const halves = [fields.firstCall, fields.lastWrap]
+    .map(minutesOf)
+    .filter((wall) => wall !== undefined && wall % 720 === minutes % 720)
+    .map((wall) => (wall as number) < 720);
+  return new Set(halves).size === 1 ? (halves[0] ? 'am' : 'pm') : undefined;
+}
+
 /** What a date is: the days of the job, a run of which only some are mine, one of several choices, the day of a call or of an answer. */
 function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, { readings }: DateMention): string | undefined {
   const days = readings.flat();
@@ -47,7 +57,7 @@ function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, 
  * @param from dates and times before this offset teach nothing
  */
 export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
-  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [] };
+  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], half: [] };
   for (const message of messages) {
     const { text, receivedAt, homeZone, homePlace } = message;
     const { scene, phones, head } = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
@@ -57,6 +67,10 @@ export function casesIn(messages: readonly Message[], from = 0): Record<ModelNam
     for (const [index, time] of scene.times.entries()) {
       const is = timeIs(message, time, index === 0);
       if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });
+    }
+    for (const { time, end, minutes } of openEnds(scene)) {
+      const is = halfIs(message, minutes);
+      if (is !== undefined && time.start >= from) cases.half.push({ features: halfFeatures(page, time, end), is });
     }
     for (const date of scene.dates) {
       const is = dateIs(message, date);

@@ -3,12 +3,13 @@
  */
 import type { Ruled } from '../kind.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
-import type { Scene } from '../settle/scene.ts';
+import type { SaidTime, Scene } from '../settle/scene.ts';
+import { halfFeatures, openEnds } from './halves.ts';
 import { dateFeatures, messageFeatures, timeFeatures, type Page } from './features.ts';
 import { chancesIn, likeliest, type Learned } from './models.ts';
 
 /** From these chances on the weights are believed where no rule speaks, and against the rules: found by leaving out one writer's messages at a time. */
-const SURE = { time: 0.9, date: 0.85 };
+const SURE = { time: 0.9, date: 0.85, half: 0.95 };
 /** The chance from which a message asks for work, by what the rules say of it. */
 const ASKS: Record<Ruled, number> = { plain: 0.03, request: 0.3, none: 0.9, refused: 0.9 };
 
@@ -32,7 +33,24 @@ export function weighed(page: Page, learned: Learned): Scene {
     return chance >= SURE.date && is === 'reply' ? { ...date, said: 'reply' as const } : date;
   });
   const moved = new Map(scene.dates.map((date, index) => [date, dates[index]]));
-  return { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) } : time)) };
+  const seen = { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) } : time)) };
+  return { ...seen, times: halved({ ...page, scene: seen }, learned) };
+}
+
+/** Hours that were said without morning or evening, in the half of the day that the weights are sure of. */
+function halved(page: Page, learned: Learned): SaidTime[] {
+  const ends = openEnds(page.scene);
+  return page.scene.times.map((time) => {
+    const settled = ends
+      .filter((one) => one.time === time)
+      .flatMap(({ end, minutes }) => {
+        const { is, chance } = likeliest(learned.half, halfFeatures(page, time, end));
+        return chance >= SURE.half
+          ? [[end, { ...time[end], minutes: (minutes % 720) + (is === 'pm' ? 720 : 0), open: false }] as const]
+          : [];
+      });
+    return settled.length === 0 ? time : { ...time, ...Object.fromEntries(settled) };
+  });
 }
 
 /** Whether a message asks for work: as the rules say, unless its words speak strongly against them. */

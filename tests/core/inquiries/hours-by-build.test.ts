@@ -12,7 +12,6 @@ describe('from two in the afternoon until seven', () => {
     Be there at 2pm, prizes at 7pm and then you're free.
     Come at 2pm and stay until the last lorry leaves at 7pm.
     Please arrive by 2pm. The music stops at 6pm, so let's say 7pm.
-    On the pier at 2pm, last boat at 7pm.
     Crew on the green at 2pm, all packed up by 7pm.
     We don't need anybody to roll until 2pm; at 7pm all is over.
     Get yourself there for 2pm, we shut at 6pm and give you an hour to pack up.
