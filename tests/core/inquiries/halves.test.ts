@@ -27,7 +27,7 @@ test.each([
   const { fields, questions } = read(what);
   expect(fields.firstCall).toBeUndefined();
   const asked = questions.find(({ field }) => field === 'firstCall');
-  expect(asked?.question).toBe('Morning or evening? When is the first call?');
+  expect(asked?.ask).toBe('Morning or evening? When is the first call?');
   const [early, late] = (asked?.choices ?? []).map(({ value }) => String(value).slice(11));
   expect(Number(late?.slice(0, 2)) - Number(early?.slice(0, 2))).toBe(12);
 });
