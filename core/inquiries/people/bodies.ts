@@ -22,9 +22,12 @@ export const isSoleBody = (word: string): boolean =>
 
 /** "Frau Direktor", "Mr Dube": a person. */
 const FORMS = new RegExp(`^${RANK}`, 'u');
+/** "sister of", "best man to": a person follows. */
+const KIN =
+  /^(?:the )?(?:\p{Ll}+ )?(?:man|sister|brother|mother|father|mum|dad|son|daughter|wife|husband|partner|friend|mate|cousin|aunt|uncle|niece|nephew|widow|assistant|pa) (?:of|to|for) \p{Lu}/u;
 /** What leads to a body after a name: "de Azahar Bodas", "on behalf of the Fiddlers". */
 const LED =
-  /^(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:at|from|of|for|with|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
+  /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
 
 /** The body among the pieces after a name: a title or a part of the house stands before it or not at all. */
 export function bodyIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
@@ -41,9 +44,11 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
         .endsWith(')')
     )
       continue;
+    if (KIN.test(fact.value)) continue;
     // "Keel & Co crewing"
     const words = fact.value
       .replace(LED, '')
+      .replace(/(?:(?<=s)'|'s) \p{Ll}.*$/u, '')
       .replace(/ (?:in|near|here)(?: .*)?$/u, '')
       .replace(/(?<=\p{Lu}\S* (?:& )?\p{Lu}\S*) \p{Ll}+$/u, '');
     const from = fact.start + fact.value.indexOf(words);

@@ -2,27 +2,12 @@
  * For whom somebody asks, as the running text says it: "I look after events for the Veterinary Nurses", "the Fiddle Circle wonders whether", a form's label.
  */
 import { OFFICE } from './bodies.ts';
-import {
-  mayBeOrganisation,
-  namesArea,
-  ORG_FOR_CERTAIN,
-  ORG_NAME,
-  ORG_OF,
-  ORG_WORDS,
-  TITLE_WORDS,
-  trimmed,
-  type PersonFact,
-} from './words.ts';
+import { namesArea, ORG_FOR_CERTAIN, ORG_NAME, ORG_OF, ORG_WORDS, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
 
 /** Two capitalised words and more on one line. */
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
-const LABEL_AND_ORG = new RegExp(String.raw`^,\s(${ORG_NAME})(?=\.?\s|\.?$)`, 'u');
 const LABEL_ORG =
   /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
-const AFTER_NAME = new RegExp(
-  String.raw`^,?\s?(?:here\s)?(?:from|with|at|of|for|over at|on behalf of|representing|(?:and )?I (?:work (?:for|at|with)|do events (?:for|at)))\s(${ORG_NAME})`,
-  'u',
-);
 const BEHALF = new RegExp(
   String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
   'gu',
@@ -59,21 +44,6 @@ export function organisation(written: string, at: number): PersonFact | undefine
   const owner = /^.{2,60}?(?='s(?:\s|$))/u.exec(plain)?.[0];
   if (owner && ORG_WORDS.test(owner.split(' ').at(-1) ?? '')) plain = owner;
   return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
-}
-
-/** The organisation right after a name: "from the Harbor Bakers' Guild". */
-export function afterName(text: string, from: number): PersonFact | undefined {
-  const found = AFTER_NAME.exec(text.slice(from, from + 120));
-  if (!found?.[1]) return undefined;
-  const known = !OFFICE.test(found[1]) && (ORG_WORDS.test(found[1]) || found[1].includes(' '));
-  return known ? organisation(found[1], from + found[0].length - found[1].length) : undefined;
-}
-
-/** The organisation after a name that a label leads. */
-export function besideLabel(body: string, named: PersonFact | undefined): PersonFact | undefined {
-  if (!named) return undefined;
-  const found = LABEL_AND_ORG.exec(body.slice(named.end, named.end + 80));
-  return found?.[1] && mayBeOrganisation(found[1]) ? organisation(found[1], named.end + found[0].lastIndexOf(found[1])) : undefined;
 }
 
 /** The organisation that a label, a clause of what its writer does or its own name states. */

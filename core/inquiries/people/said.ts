@@ -4,7 +4,8 @@
 import { closingOf } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { openingOf } from './opening.ts';
-import { afterName, besideLabel, organisation, organisationSaid } from './organisation.ts';
+import { besideName } from './beside.ts';
+import { organisation, organisationSaid } from './organisation.ts';
 import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
 import { mayBeOrganisation, namesArea, NAME, nameFrom, NOT_NAME, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
@@ -233,7 +234,8 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body);
   if (name) people.name = withInitials(body, name);
   const introduced = introducedIn(body, isTown) ?? hereIn(body);
-  const after = introduced && afterName(body, introduced.end + (body.startsWith(' here', introduced.end) ? 5 : 0));
+  const label = match(LABEL_NAME, body);
+  const after = [introduced, label, abroad?.name].map((one) => one && besideName(body, one.end, isTown)?.organisation).find((one) => one);
   const byCall =
     called?.[1] && called[2] && nameFrom(called[1], 0)
       ? organisation(called[2], called.index + called[0].lastIndexOf(called[2]))
@@ -251,7 +253,6 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const org =
     byHere ??
     after ??
-    besideLabel(body, match(LABEL_NAME, body)) ??
     byCall ??
     byShort ??
     abroad?.organisation ??

@@ -1,0 +1,55 @@
+/**
+ * What stands right behind a name and tells of whom its bearer is: "here from the Tay Rowing Club", ", head of outreach, Marsh End College", "(Thimble & Thread)".
+ */
+import { OCCASION } from '../occasions.ts';
+import { bodyIn } from './bodies.ts';
+import { ORG_WORDS, type PersonFact } from './words.ts';
+
+const STRETCH = /^(?:[^.!?;\n\p{Extended_Pictographic}-]|\.(?=\S)|(?<=\b(?:St|Dr|Mt))\.|-(?=\S)|(?<=\S)-| -(?= ))*/u;
+const REACH = 110;
+/** A clause of its own begins. */
+const CLAUSE =
+  /(?:,\s(?:and |but |so )?(?:we|i|it|they|he|she|there|can|could|are|is|do|does|would|will|any|have|just|looking|need|needing|wanting|wondering|hoping|after|who|you|u|got|a|an|quick|one|re|about|how|what|if|for|on|in|at|hope)(?:'\p{L}+)?)\s.*$/isu;
+const GOES_ON = /\s(?:and|but|so|because|who|which|that|to|about|regarding|re)\s\p{Ll}.*$/su;
+/** Who has a verb or speaks of somebody else does not say who they are. */
+const SPEAKS =
+  /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays?|runs?)(?!\p{L})|\d/u;
+const HERE = /^,? (?:here|again|speaking|calling|typing|writing|this side)(?!\p{L})/u;
+const LEADS = /^,? (?:over at|out at|from|at|with|of|for|w\/|off|fae|frae|(?:in|on)(?= the ))\s(?=\S)/u;
+/** How to reach somebody follows. */
+const REACHED = /,?\s(?:\(?\+?\d[\d\s().-]{6,}|\S+@\S+).*$/su;
+const MARK = /^(?:, ?| ?\(| - | ?\/ ?)(?=\S)/u;
+
+type Beside = {
+  /** "here", "again" */
+  here: string;
+  /** "from", "at"; "for" tells nothing of who it is. */
+  led: boolean;
+  /** A comma, a bracket or a dash. */
+  marked: boolean;
+  rest: string;
+  organisation?: PersonFact;
+};
+
+/** What stands behind a name that ends there; nothing where it is a sentence about somebody. */
+export function besideName(text: string, end: number, isTown: (name: string) => boolean): Beside | undefined {
+  const whole = STRETCH.exec(text.slice(end, end + REACH))?.[0] ?? '';
+  const here = HERE.exec(whole)?.[0] ?? '';
+  const tail = whole.slice(here.length).replace(REACHED, '').replace(CLAUSE, '').replace(GOES_ON, '');
+  const lead = LEADS.exec(tail)?.[0];
+  const joint = lead ?? MARK.exec(tail)?.[0];
+  const rest = tail.slice((joint ?? '').length);
+  if (SPEAKS.test(rest)) return undefined;
+  const found = joint === undefined ? undefined : bodyIn(rest, end + here.length + joint.length, isTown);
+  // "Lana from Doringkloof": one word may be where somebody is from.
+  const sure =
+    found &&
+    (lead === undefined ? ORG_WORDS.test(found.value) || !OCCASION.test(found.value.replace(/^.* of /, '')) : found.value.includes(' '));
+  return {
+    here,
+    led: lead !== undefined && !lead.endsWith('for '),
+    marked: lead === undefined && joint !== undefined,
+    rest,
+    ...(sure ? { organisation: found } : {}),
+  };
+}
