@@ -6,6 +6,7 @@ import { ownerOf } from '../settle/owner.ts';
 import { wallOf } from '../settle/walls.ts';
 import type { Calls } from '../settle/points.ts';
 import type { SaidTime } from '../settle/scene.ts';
+import { settledPair } from '../times/find.ts';
 import { timeFeatures, type Page } from './features.ts';
 import { halfFeatures, openEnds } from './halves.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -27,8 +28,11 @@ export function agreedCall(calls: Calls, page: Page, learned: Learned): Calls {
     return call + both;
   };
   const mine = chance(own);
+  // "call 8, 9am to 6pm": who is called before the hours of the occasion sets up.
+  const setsUp = (time: SaidTime): boolean =>
+    own.said === 'call' && time.said !== 'call' && time.to !== undefined && (settledPair(time.from, time.to)?.from ?? 0) > own.from.minutes;
   const rivals = times.filter(
-    (time) => time !== own && !OF_ELSE.has(time.said) && !time.until && ownerOf(page.scene.text, time) !== 'theirs',
+    (time) => time !== own && !OF_ELSE.has(time.said) && !time.until && !setsUp(time) && ownerOf(page.scene.text, time) !== 'theirs',
   );
   const rival = rivals.map((time) => ({ time, chance: chance(time) })).toSorted((a, b) => b.chance - a.chance)[0];
   const likelier = rival && rival.chance > RIVAL && mine < UNSAID && rival.time.from.minutes !== own.from.minutes ? rival.time : undefined;

@@ -25,6 +25,8 @@ function endsAt(text: string, at: number): boolean {
   if (mark === ';' || mark === '!' || mark === '?') return true;
   if (mark === '.') {
     const next = text[at + 1];
+    // "(as in March.) Please"
+    if (next === ')' && /\s/.test(text[at + 2] ?? '\n')) return true;
     if (next !== undefined && !/\s/.test(next)) return false;
     if (beforeMonth(text, at)) return false;
     if (!ABBREVIATION.test(text.slice(Math.max(0, at - 8), at))) return true;

@@ -9,7 +9,7 @@ const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|ca
 /** "nothing to rig until 07:45", "we don't roll till 9", but not "we're not done until 9". */
 const notBefore = String.raw`(?<![\w'])(?:nothing|nobody|no[- ]one|not|dont|wont|\w{2,8}n't)(?:(?! (?:done|finished|over|out|home|free|away|clear|know|sure|decide|confirm|off|answer|reply|hear|call|ring)\b) [\w']{1,14}){0,5} (?:until|till|til|before)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
 /** "There for 9, starts 10" */
-const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?\n])\s{0,2})there (?:for|by|from)(?=\s\d)`;
+const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?,\n])\s{0,2})there (?:for|by|from|at)(?=\s(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven|twelve|one|two|three|four|five))`;
 
 /** "the driver picks you up at the hotel at 6:15" */
 const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(?:es)?) you(?: up)?(?: [\w']{1,14}){0,7} (?:at|from|by)(?=\s\d)`;
@@ -30,7 +30,10 @@ export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrase
   get/gets/got/getting yourself/yourselves there/here/down/in/over/up at/for/by # | get/got/getting ... kit/gear/cameras/camera/equipment in at/from/by # | get/getting ... kit/gear/cameras/camera/equipment in on ... from/at # |
   start of the/your/our job/work/shift/shoot ... at # | in place/position no_later_than # | took/take/taking over at/from # | room/hall/church/venue/chapel/place/theatre/theater/stage unlocked for/by/at/from # |
   you'd/you_would/you'll/you_will/you have ... chapel/hall/room/church/venue/stage/place/space/theatre from # | the verger/caretaker/janitor opens/unlocks for_you at/from # | somebody/someone there/here/in at/by/from # | muster is/at # |
-  accessible at/from/by # | meet the ... at/by # | meet hotel/venue/stage ... # | meeting in/at the ... at # |
+  first thing is/we/i/you ... # | first thing # | join/joining/joins at/from/by # | met us/me # | met us/me at/in/by/outside/on ... at/by/for # | getting/gets there/here at/by/for/before # |
+  ask/asking/asks for? you/u for? at/from/by/to_be_there # | site/safety/health_and_safety induction is? # | caretaker/janitor/verger/porter/custodian/sexton/steward unlocks/opens/lets_us_in up? at/from/by #
+  come/came/coming for # | be/get in/at the/our/your ... for # | meet/meeting *day/us/you at/for # | be there/here/on_site for # | show/turn up for # | dock at/by/for # |
+  meet/board/catch/join the bus/coach/boat/ferry/train/van at/by # | accessible at/from/by # | meet the ... at/by # | meet hotel/venue/stage ... # | meeting in/at the ... at # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {

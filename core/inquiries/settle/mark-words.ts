@@ -36,6 +36,8 @@ export const BRACKETED = /\((?:yours|you|video|FILM)\)/;
 /** "not the Friday", "nothing on Saturday" */
 export const NOT_THE =
   /\b(?:not|nothing(?: at all)?|no (?:film\w*|video|camera|shoot\w*|work)|nobody|(?:don't|do not|won't|needn't) (?:need|want|come)(?: (?:you|it|to come|anything|there|in))?) (?:on |for )?(?:the )?$/i;
+/** "nothing on Tuesday morning": the rest of the day may be wanted. */
+export const PART_OF_DAY = /^ (?:morning|afternoon|evening|night|lunchtime)\b/i;
 /** What counts beside a refusal: not that I am spoken to. */
 export const STILL_MINE = /\(video\)|\bYOU\b|\bfilmed\b|\brecord it\b|\bvideo (?:please|call)\b|\bVIDEO\b|\bYES\b/;
 /** What says "only" before a day, and of whom or what. */

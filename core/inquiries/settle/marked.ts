@@ -78,6 +78,9 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
       (day) => !refused.includes(day) && (rows.size < 2 || rows.has(day)) && (several || settled.dates.includes(day) || wanted.has(day)),
     );
     const silent = rest.filter((day) => !wanted.has(day));
+    // "Friday evening and Sunday afternoon, nothing on Saturday": the others are named one by one.
+    const apart = rest.every((day) => dated.some(({ days }) => days.length === 1 && days[0] === day));
+    if (apart && rest.length > 0 && rest.length + refused.length === known.length && rows.size < 2) return decide(rest);
     return rest.length > 0 && (silent.length === 0 || (!several && silent.length === rest.length && rest.every((day) => rows.has(day))))
       ? decide(rest)
       : open();

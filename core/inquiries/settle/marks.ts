@@ -12,6 +12,7 @@ import {
   STRONG,
   BRACKETED,
   NOT_THE,
+  PART_OF_DAY,
   STILL_MINE,
   ONLY_LEAD,
   ONLY_OF_ME,
@@ -167,7 +168,7 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     // "day 2 and day 3 only"
     if (ONLY_AFTER.test(tail) && joined && previous) for (const day of previous.days) marks.only.add(day);
     if (EXCEPT.test(lead)) add(marks.except);
-    else if (NOT_THE.test(lead)) add(marks.no);
+    else if (NOT_THE.test(lead) && !PART_OF_DAY.test(tail)) add(marks.no);
     else if (only && !denied) add((before = marks.only));
     else if (told && !denied) add((before = marks.told));
     else if (inherited) add((before = inherited));

@@ -12,7 +12,7 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:so |and )?that's|which is) (?:when (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want))|your call)\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:local(?: time)?|sharp|prompt),? ?)?(?:\(|, |- )?(?:(?:so |and )?that's|(?:so |and )?that is|which is) (?:(?:when|the time|what time) (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want|ask|suggest|expect)|we'd (?:ask|suggest|expect)|the (?:camera|crew|videographer))|your call)\b)/i;
 /** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
 /** "3.30pm start, midnight finish": both ends of a day. */

@@ -13,7 +13,7 @@ const TOLD =
   /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me))\b/i;
 /** A department at the beginning of its clause. */
 const OTHERS =
-  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos|techniciens|techniek))(?!\p{L})/iu;
+  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
 /** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
 const SENDERS =
   /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll| will|'m| am)(?= (?:be )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= ))\b/i;

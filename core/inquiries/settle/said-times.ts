@@ -67,7 +67,7 @@ function pastBefore(text: string, from: number, to: number): boolean {
 const OPEN_HOURS =
   /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
 /** Hours of trains and flights are nobody's call. */
-const TRAVELS = /\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
+const TRAVELS = /(?<!\b(?:meet|board|catch|join) (?:the |our )?)\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
 /** "nothing to rig until 8" */
 const NOT_YET = /\b(?:not|nothing|nobody|no[- ]one|dont|wont|\p{L}+n't)\b[^.;,]*$/iu;
 /** What may stand between two hours of two days that are said of the same: "wrap 5 pm Thursday, 2 pm Friday". */
@@ -108,7 +108,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       said.push({
         ...time,
         said: row,
-        until: false,
+        until: row === 'wrap' && time.to !== undefined,
         date: dayUnder(text, time, heads),
         dayBefore: false,
         nthDay: undefined,
@@ -174,13 +174,13 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       cue !== 'reply';
     // "10am call Friday": the weekday is the call's, not the event's.
     if (date?.said === undefined && date && (cue === 'reply' || (date.weekdayOnly && (cue === 'call' || cue === 'wrap')))) date.said = cue;
-    const clause = `${before.split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
+    const clause = `${ownClause(before).split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;
     said.push({
       ...time,
       said: over ? 'past' : ofReply ? 'reply' : open ? 'other' : (cue ?? also),
       until,
       date,
-      dayBefore: DAY_BEFORE.test(`${before} ${clause}`),
+      dayBefore: DAY_BEFORE.test(`${ownClause(before)} ${clause}`),
       nthDay: nthIn(
         before.split(/[,;]/).at(-1) ?? '',
         text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
@@ -201,6 +201,9 @@ function alsoSaid(text: string, time: TimeMention, date: DateMention, last: Said
   );
   return AND_ALSO.test(cut) ? last.said : undefined;
 }
+
+/** "Stage is built the afternoon before so you needn't come until": what begins with me anew is not told of the day before. */
+const ownClause = (before: string): string => before.split(/\b(?:so|but|though|because|as)\s(?=(?:you|u|your|we|i)\b)/i).at(-1) ?? '';
 
 const WITH_MINUTES = /^\d{1,2}[:.]\d\d$/;
 const FIRST_SURE = 7 * 60;

@@ -23,7 +23,9 @@ type Tokens = readonly Token[];
 
 /** A number after one of these counts them. */
 const NUMBERED =
-  /^(?:day|tag|jour|día|cam|camera|kamera|room|stage|hall|studio|no|number|part|act|item|heat|round|version|page|unit|level|floor|gate|platform|bay|block|zone|quay|pier|ref|job|grade|year|highway|route|junction|exit|channel|take|scene|lot|phase|tier|bus|train|option|local|pitch|court|pool|ward|under|u|over|age|aged)$/;
+  /^(?:day|tag|jour|día|cam|camera|kamera|room|stage|hall|studio|no|number|part|act|item|heat|round|version|page|unit|level|floor|gate|platform|bay|block|zone|quay|pier|ref|job|grade|year|highway|route|junction|exit|channel|take|scene|lot|phase|tier|bus|train|option|local|pitch|court|pool|ward|under|over|age|aged)$/;
+/** "U 12" is an age, "need u 5" an hour. */
+const numbered = (before: Token | undefined): boolean => NUMBERED.test(before?.lower ?? '') || before?.text === 'U';
 const counts =
   /^(?:%|people|persons?|pax|guests?|days?|weeks?|hours?|hrs?|minutes?|mins?|cameras?|cams?|ops?|operators?|speakers?|sessions?|rooms?|k|usd|cad|eur|gbp|per|x|of|years?|months?|miles?|km|stage|th|st|nd|rd|seconds?|secs?|nights?|clips?|videos?)$/;
 const partOfDay = new Map<string, 'am' | 'pm'>([
@@ -147,6 +149,9 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
         ? made(tokens, index, index + 3, hour, minutes, false, false)
         : made(tokens, index, index + 3, hour === 1 ? 12 : hour - 1, 60 - minutes, false, false);
   }
+  // "be there 4 half 5", as it is typed on a telephone
+  if (word(0) === '4' && word(1) === 'half' && hourAt(2) !== undefined)
+    return made(tokens, index, index + 3, hourAt(2) ?? 0, 30, false, false);
   const hour = tokens[index]?.num === undefined ? hourAt(0) : undefined;
   // "one night", "two evening panels"
   if (hour !== undefined && !/^(?:morning|evening|afternoon|night)s?$/.test(word(1))) {
@@ -221,7 +226,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       ? { first: index, next: index + 1, minutes: hour * 60 + minute, open: true, bare: true }
       : undefined;
   }
-  if (token.text.length > 2 || (NUMBERED.test(before?.lower ?? '') && !/^(?:am|pm|h|uhr|uur|:)$/.test(mark?.lower ?? ''))) return undefined;
+  if (token.text.length > 2 || (numbered(before) && !/^(?:am|pm|h|uhr|uur|:)$/.test(mark?.lower ?? ''))) return undefined;
   // "9 h 30", "17 h"
   if (mark?.text === 'h' && !mark.tight && mark.breaks === 0 && token.num <= 24 && !/^(?:days?|shifts?)$/.test(second?.lower ?? '')) {
     const minutes =
