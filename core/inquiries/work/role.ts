@@ -1,6 +1,8 @@
 /**
  * What is asked of me: cameras, second camera, mixing, streaming, photographs, sound, an edit of pictures that exist.
  */
+import { OCCASION } from '../occasions.ts';
+import { anyOf } from '../phrases.ts';
 import { editAsked } from './edit.ts';
 import { Standing, standingOf } from './role-asked.ts';
 import { workWords, type RoleHit } from './role-words.ts';
@@ -152,4 +154,30 @@ export function roleAsked(message: string): RoleHit[] {
     if (ground) return [ground];
   }
   return best;
+}
+
+/** I am asked for by what I am: free, booked, wanted there. */
+const ASKED_FOR = anyOf(
+  `are/r you/u/ya ... free/available/about/around/open/good/right/up_for | {you} free/available/about/around/open | free/available for/on/to | availability | book/booking/hire/have/get/like/love/want/wants/need/needs/engage/pencil/use you | you back | do {you} still? do | could/can/would/will {you} ... come/be/do/cover/make/consider | you'd/you_would be/come/arrive/start | fancy | interested | keen | come for`,
+  { you: `you | u | ya` },
+);
+/** Words of work other than filming that no list tells apart: nothing is taken for granted beside them. */
+const OTHER_WORK = anyOf(
+  `host | hosting | mc | emcee | compere | speak at/to/on/for | give/giving a/the/our talk/speech/lecture/keynote | sit/be/sitting on a/our/the panel | panellist | panelist | as a/our? guest/speaker | drive/driving a/the/our | lend | rent | borrow | your/his/her camera/cameras/gear/kit/drone/van/lens/lenses/tripod | invite/inviting/invited you | volunteer/volunteers to/for/who | teach* | judge | judging panel | tutor* | lesson/lessons | mentor* | consult* | advise us | internet | online | live on/to | web | watch from/along | lights | lighting | graphics | playback | slides | chat | monitor* | no video/filming/camera/recording | not camera/filming/video | position | role | montage | montar | monter | draaien`,
+);
+/** "We need a rigger": somebody by a name that says nothing of filming. */
+const SOMEBODY =
+  /(?<!\p{L})(?:need|needs|want|wants|looking for|seeking|require|find|short of) (?:an?|someone|somebody|anyone|two|another) (?!(?:answer|yes|no|quote|price|name|reply|response|decision|few|couple|bit|copy|record\p{L}*|link|pro|real|proper|person|firm|clear|quick|ballpark|rough|final|definite|simple|good|nice|short)(?!\p{L}))/iu;
+/** Beside these only who is asked for by name is asked to film. */
+const OTHER_MAYBE = anyOf(`edit* | cut | subtitle* | sound | rig | rigging | desk | screens | crew | tech* | op | ops | second | live`);
+
+/**
+ * Who wants a videographer at an occasion, and says no more, wants it filmed.
+ * @param whole the text with all that is quoted in it, where other work may be named
+ */
+export function filmedUnsaid(text: string, whole: string): RoleHit[] {
+  const occasion = OCCASION.exec(text);
+  if (!occasion || OTHER_WORK.test(whole) || SOMEBODY.test(whole) || workWords(whole).some(({ role }) => role !== 'shoot')) return [];
+  if (OTHER_MAYBE.test(text) && !ASKED_FOR.test(text)) return [];
+  return [{ role: 'shoot', start: occasion.index, end: occasion.index + occasion[0].length, text: occasion[0] }];
 }
