@@ -3,11 +3,9 @@
  */
 import { foldName } from '../../places/fold.ts';
 import { NO_ORG } from './organisation.ts';
-import { TITLE_WORDS, type PersonFact } from './words.ts';
+import { CAPITALISED, TITLE_WORDS, type PersonFact } from './words.ts';
 
-/** Words with capitals and little ones between them. */
-const CAPITALS =
-  /(?<![\p{L}.@-]|(?<![dlDL])')\p{Lu}[\p{L}'&-]*(?:\s(?:(?:de|del|della|di|da|do|du|des|der|la|las|le|les|los|van|of|the|and|for|und|et|y|en|&)\s){0,2}(?:[dl]')?\p{Lu}[\p{L}'&-]*){0,6}/gu;
+const NAMES = new RegExp(String.raw`(?<![\p{L}.@-]|(?<![dlDL])')${CAPITALISED}`, 'gu');
 const ARTICLE = /^(?:the|der|die|das|el|la|los|las|le|il|lo|het) (?=\p{L})/iu;
 /** What is on once is no body. */
 const ONCE = /\b(?:fair|fayre|contest|show|gala|ball|race|derby|day|cup|parade|games|concert)$/i;
@@ -28,7 +26,7 @@ export function bodyOfDomain(
   if (domain.length < LEAST_LETTERS * 2 || SHARED.test(domain)) return undefined;
   const own = foldName(person ?? '').split(' ');
   let best: PersonFact | undefined;
-  for (const found of text.matchAll(CAPITALS)) {
+  for (const found of text.matchAll(NAMES)) {
     const article = ARTICLE.exec(found[0])?.[0].length ?? 0;
     const value = found[0].slice(article).replace(/'s?$/, '');
     const words = foldName(value)

@@ -7,7 +7,7 @@ import { namesArea, ORG_FOR_CERTAIN, ORG_NAME, ORG_OF, ORG_WORDS, TITLE_WORDS, t
 /** Two capitalised words and more on one line. */
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
 const LABEL_ORG =
-  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
+  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
 const BEHALF = new RegExp(
   String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
   'gu',

@@ -7,6 +7,7 @@ import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
 import { organisation, organisationSaid } from './organisation.ts';
 import { emailIn } from './reach.ts';
+import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
 import { mayBeOrganisation, namesArea, NAME, nameFrom, NOT_NAME, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
@@ -260,7 +261,8 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     endingOrg ??
     closing?.organisation ??
     bodyAfter ??
-    organisationSaid(body, isTown);
+    organisationSaid(body, isTown) ??
+    spokenFor(body, isTown);
   if (org) people.organisation = org;
   const email = emailIn(body);
   if (email) people.email = email;

@@ -1,0 +1,43 @@
+/**
+ * For whom somebody speaks, in few words of any language: "desde el Conservatorio Ría Alta", "namens Stichting Waterlinie", "our netball league (Calder Netball)".
+ */
+import { OCCASION } from '../occasions.ts';
+import { isSoleBody } from './bodies.ts';
+import { NO_ORG } from './organisation.ts';
+import { CAPITALISED, mayBeOrganisation, ORG_WORDS, type PersonFact } from './words.ts';
+
+const ARTICLES = String.raw`(?:(?:the|el|la|los|las|il|lo|le|les|der|des|die|das|dem|de|het|den|del|dello|della|du|da|do)\s|l'|dell'|d')`;
+/** What a body is, in small letters. */
+const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|firm|company|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?)`;
+
+const PATTERNS = [
+  // Whose words they are.
+  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent)|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  // "de la compagnie Pied de Nez", "the rowing club Traunblick"
+  String.raw`${ARTICLES}(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named )?(${CAPITALISED})`,
+  // "our netball league (Calder Netball)", "our robotics team, Bolt Otters,"
+  String.raw`(?:[Oo]ur|[Mm]y|[Aa]n?|[Tt]he|[Nn]otre|[Nn]uestr[ao]|[Uu]nser\p{L}{0,2}|[Oo]nze) (?:[\p{Ll}\p{N}-]+ ){0,4}${KIND}(?:(?: [\p{Ll}'-]+){0,7} \(|, )${ARTICLES}?(${CAPITALISED})(?=[,).])`,
+  // "das Kammerensemble Seeblick", "der Wohngenossenschaft Ahornweg"
+  String.raw`(?:[Dd]er|[Dd]ie|[Dd]as|[Dd]em|[Dd]es|[Uu]nser\p{L}{0,2}) (\p{Lu}\p{Ll}{2,16}(?:verein|verband|chor|ensemble|orchester|genossenschaft|gesellschaft|stiftung|kantorei|akademie|bund|komitee|werk)(?: \p{Lu}[\p{L}-]+){1,3})`,
+].map((pattern) => new RegExp(String.raw`(?<!\p{L})${pattern}`, 'gu'));
+
+/** "Ana y Luis": two people. */
+const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;
+/** Who they are is said at the beginning. */
+const REACH = 2000;
+
+/** The body of which a text is written, in whose name or as a name beside what it is. */
+export function spokenFor(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
+  for (const pattern of PATTERNS)
+    for (const found of body.slice(0, REACH).matchAll(pattern)) {
+      const value = (found[1] ?? '').replace(/'s?$/, '');
+      const known = ORG_WORDS.test(value);
+      const last = value.split(' ').at(-1) ?? '';
+      if (value.length < 4 || isTown(value) || NO_ORG.test(value) || (TWO.test(value) && !known)) continue;
+      if (!known && !mayBeOrganisation(value) && !isSoleBody(value)) continue;
+      if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last))) continue;
+      const start = found.index + found[0].lastIndexOf(found[1] ?? '');
+      return { value, start, end: start + value.length };
+    }
+  return undefined;
+}
