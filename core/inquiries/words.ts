@@ -17,6 +17,8 @@ for (const [word, value] of [
   ['forty', 40],
   ['fifty', 50],
   ['sixty', 60],
+  ['seventy', 70],
+  ['eighty', 80],
   ['ninety', 90],
   ['a', 1],
   ['an', 1],

@@ -73,6 +73,8 @@ const sure = new Map<string, string>([
   ['₹', 'INR'],
   ['YEN', 'JPY'],
   ['RAND', 'ZAR'],
+  ['FT', 'HUF'],
+  ['FORINT', 'HUF'],
   ['R', 'ZAR'],
 ]);
 
