@@ -177,9 +177,12 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
       (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
     // "just the sat"
     const named = before === 'the' && /^(?:just|only|on|for)$/.test(tokens[index - 2]?.lower ?? '') && token.lower !== 'sun';
+    // "wrapped by 5p sun"
+    const afterHour = /^[ap]$/.test(before) && tokens[index - 2]?.num !== undefined;
     if (
       !dated &&
       !named &&
+      !afterHour &&
       !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
         before,
       )

@@ -33,7 +33,7 @@ export function weighed(page: Page, learned: Learned): Scene {
     return chance >= SURE.date && is === 'reply' ? { ...date, said: 'reply' as const } : date;
   });
   const moved = new Map(scene.dates.map((date, index) => [date, dates[index]]));
-  const seen = { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) } : time)) };
+  const seen = { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) ?? time.date } : time)) };
   return { ...seen, times: halved({ ...page, scene: seen }, learned) };
 }
 

@@ -20,5 +20,7 @@ export const wrapNamed = `${short}|${phrases(`
   music/band/dancing/disco/bar stops/ends/finishes at # | head/heads/heading home/off/away/out at/by/around # | hit/hits the road at/by/around # | kit out by/at # | be back there/at_the_hotel/in_town/home by/at/for # | down at/by # | through the gate again by/at # |
   you/u are/'re/r free after # | you're/youre/ur free after # | be through at/by # | struck by/at # | you out # | you off # | stay past/beyond/after # |
   leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
-  pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
+  clear/clears/clearing the building/site/house/place/premises/ground/field/park # | close/closes/closing it/up/everything at/by # | say/saying/said goodnight/good_night/goodbye/farewell to? you? on? at # | turns/turn over at # | ready to leave/go # |
+  hall/room/church/stage/venue/place/house/floor bare/empty/vacated/clear/cleared by/at # | everybody/everyone/everything home/out/off/gone by/at # | stay/stays/staying until/till/til/to # | back on land/shore/dry_land/the_quay/the_pier by/at # |
+  relieved/excused/discharged/relieving # | tear-down/strike/load-out/get-out/packing shall/must/to/should be complete/completed/done by # | pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
 `)}`;

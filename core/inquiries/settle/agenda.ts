@@ -13,7 +13,7 @@ const CREW = anyOf(
 );
 const NOT_ME = /\b(?:not you|no (?:video|filming|camera)|without (?:video|you)|ohne video|sans vidéo|sin vídeo|not filmed)\b/i;
 const ENDS = anyOf(
-  `released | release | wrap | wraps | out | off | done | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused`,
+  `released | release | wrap | wraps | out | off | done | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | everyone gone | everybody gone | all gone`,
 );
 const DAY_ENDS =
   /^\W*(?:fin de la jornada|fin de journée|end of (?:the )?day|crew wrap|wrap|all out|everybody out|ende|feierabend|einde)\b/i;

@@ -71,7 +71,12 @@ export function bareTime(
   if (SPOKEN_DIGITS.test(text.slice(time.end, time.end + 14))) return false;
   const before = text.slice(piece.start, piece.end);
   // "9a both days til 6"
-  if (UNTIL.test(before) && time.from.minutes >= 60 && /^\s?(?:$|[,.;)\n$£€]|\d{3})/.test(text.slice(time.end, time.end + 4))) return true;
+  if (
+    UNTIL.test(before) &&
+    time.from.minutes >= 60 &&
+    /^\s?(?:$|[,.;)\n$£€]|\d{3}|(?:ish|or so|or thereabouts|please|pls|if|so)\b)/.test(text.slice(time.end, time.end + 18))
+  )
+    return true;
   // "from 14.00", "done 10.45"
   if (
     /^\d{1,2}\.[0-5][05]$/.test(written) &&

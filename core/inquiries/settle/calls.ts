@@ -201,6 +201,13 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   // The first hour of a later day is no first call: that of the first day is not told.
   if (earliest && days.length > 1 && Temporal.PlainDate.compare(earliest.date, first) > 0)
     answer.callChoices ??= { walls: [wallOf(first, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
+  const either = earliest && orElse(scene, earliest.where[0] as Where);
+  if (earliest && either)
+    answer.callChoices ??= {
+      walls: [earliest.minutes, either.from.minutes].map((minutes) => wallOf(earliest.date, minutes)),
+      where: either,
+      why: 'day',
+    };
   const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);
   if (rivals.length > 0 && undated.some((point) => point === earliest))
     answer.callChoices ??= {
@@ -245,7 +252,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   };
   for (const end of ends.toSorted((a, b) => Number(a.from.open) - Number(b.from.open)))
     wrapPoint(end, days, called, wraps, answer, evening);
-  const latest = rivals.length > 0 ? undefined : lastOfMine(scene, wraps);
+  // The end of an earlier day is not that of the last.
+  const onLast = wraps.filter(({ date }) => Temporal.PlainDate.compare(date, last) >= 0);
+  const latest = rivals.length > 0 ? undefined : lastOfMine(scene, onLast);
   if (latest && !answer.wrapChoices) {
     const later = ends.some((end) => latest.where.includes(end)) ? laterBy(scene, latest.where[0] as Where) : undefined;
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));
@@ -259,6 +268,16 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   }
   return answer;
 }
+
+/** "there for 7 or for 8": the other hour of two that are still open. */
+const orElse = ({ text, times }: Scene, called: Where): SaidTime | undefined =>
+  times.find(
+    ({ start }) =>
+      start > called.start &&
+      start - called.end <= OR_REACH &&
+      /^,? or (?:maybe )?(?:for |at |by |from )?$/i.test(text.slice(called.end, start)),
+  );
+const OR_REACH = 16;
 
 /** A call that is said of one day tells nothing of the others. */
 const ofOneDay = ({ where }: Point): boolean => where.length > 1 || (where[0] as SaidTime | undefined)?.nthDay !== undefined;

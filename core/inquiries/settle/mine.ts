@@ -18,6 +18,9 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
     return earliest;
   }
   if (!mine || mine.minutes === earliest.minutes || owner(earliest) === 'mine') return earliest;
+  const lead = before(scene, mine);
+  if (NEED_NOT.test(lead)) return mine;
+  if (READY.test(lead)) return earliest;
   answer.callChoices ??= {
     walls: [earliest, mine].map((point) => wallOf(point.date, point.minutes)),
     where: mine.where[0] as Where,
@@ -25,6 +28,18 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   };
   return earliest;
 }
+
+const before = ({ text }: Scene, { where }: Point): string =>
+  text
+    .slice(Math.max(0, (where[0]?.start ?? 0) - LEAD), where[0]?.start ?? 0)
+    .split(/[.;!?\n]/)
+    .at(-1) ?? '';
+const LEAD = 50;
+/** "we can be in from 1 but you wouldn't need to come before 3" */
+const NEED_NOT =
+  /\b(?:not|\p{L}+n't) (?:need|have|be needed|required?)\b[^,]{0,24}\b(?:before|until|till|til) $|\bneedn't\b[^,]{0,24}\b(?:before|until|till|til) $/iu;
+/** "ready to roll at 9, so arriving at 8 would make sense" */
+const READY = /\b(?:ready|rolling|roll|record(?:ing)?|film(?:ing)?|shoot(?:ing)?|live)\b[^,]{0,16}$/i;
 
 /** The latest hour; where I may go before it, mine. */
 export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undefined {

@@ -14,39 +14,12 @@ import { columnsOf } from './columns.ts';
 import { labelOf } from './labels.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
+import { nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
 const DAY_BEFORE =
   /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
-const NTH = /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) day)\b/i;
-const order: Record<string, number> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  first: 1,
-  second: 2,
-  third: 3,
-  fourth: 4,
-  fifth: 5,
-  last: -1,
-  final: -1,
-  opening: 1,
-  closing: -1,
-};
-const NTH_REACH = 16;
 const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
-
-/** "6 PM the second" */
-const NTH_AFTER = /^,? (?:on )?the (first|second|third|fourth|fifth|last|final)(?=\s*(?:[.,;)\n]|$|and\b))/i;
-
-/** The number of the day that a clause names; what follows the hour is nearer than what stands before it. */
-function nthIn(before: string, after: string): number | undefined {
-  const match = NTH.exec(after) ?? NTH_AFTER.exec(after) ?? NTH.exec(before);
-  const word = match?.[1] ?? match?.[2];
-  return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
-}
 
 const VOID = /\b(?:ignore|disregard|forget about|never ?mind|scratch that)\b/i;
 /** "1 PM, not 11 AM" */
@@ -121,7 +94,8 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       dateBeside(text, time, dates, sentence) ??
       dateOfLine(text, time, dates) ??
       (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
-      (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined);
+      (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
+      thatDay(before, time, dates);
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
     const label = labelOf(text, time);
     const owned =
@@ -134,7 +108,8 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
     if (
       time.bare &&
       !across.has(time) &&
-      !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue ?? (owned === 'call' ? owned : undefined))
+      !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue ?? (owned === 'call' ? owned : undefined)) &&
+      alsoSaid(text, time, undefined, said.at(-1)) === undefined
     )
       continue;
     if (hit.after) consumed = time.end + hit.end;
@@ -161,7 +136,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
         (hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show' || hit.cue === 'call' ? owned : undefined) ??
         ofDate ??
         ((hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end ? end : hit.cue));
-    const also = cue === undefined && date ? alsoSaid(text, time, date, said.at(-1)) : undefined;
+    const also = cue === undefined ? alsoSaid(text, time, date, said.at(-1)) : undefined;
     // "the museum is open from 10 to 5", "we have booked the hall from 8 to 11"
     const open = time.to !== undefined && (cue === undefined || cue === 'event') && OPEN_HOURS.test(text.slice(sentence.start, time.start));
     const ofReply =
@@ -182,7 +157,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       date,
       dayBefore: DAY_BEFORE.test(`${ownClause(before)} ${clause}`),
       nthDay: nthIn(
-        before.split(/[,;]/).at(-1) ?? '',
+        before.split(/[,;]|\band\b/).at(-1) ?? '',
         text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
       ),
       evening: EVENING.test(clause),
@@ -191,8 +166,16 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
   return said;
 }
 
+const NTH_AND = /^[ap. m]{0,5}(?: on)? the \w+(?: (?:day|evening|night|morning|afternoon))?,? (?:and|then) (?:at )?$/i;
+
 /** What the hour before it is said of, where both are hours of different days of one list. */
-function alsoSaid(text: string, time: TimeMention, date: DateMention, last: SaidTime | undefined): 'call' | 'wrap' | undefined {
+function alsoSaid(text: string, time: TimeMention, date: DateMention | undefined, last: SaidTime | undefined): 'call' | 'wrap' | undefined {
+  // "wrap 6 the first evening and 4 the second"
+  if (last?.nthDay !== undefined && (last.said === 'call' || last.said === 'wrap') && !time.to)
+    return NTH_AND.test(text.slice(last.end, time.start)) && NTH_AFTER.test(text.slice(time.end, time.end + NTH_REACH))
+      ? last.said
+      : undefined;
+  if (!date) return undefined;
   if (!last?.date || last.date === date || (last.said !== 'call' && last.said !== 'wrap') || time.to) return undefined;
   const between = text.slice(last.end, time.start);
   const cut = [last.date, date].reduce(
@@ -206,7 +189,7 @@ function alsoSaid(text: string, time: TimeMention, date: DateMention, last: Said
 const ownClause = (before: string): string => before.split(/\b(?:so|but|though|because|as)\s(?=(?:you|u|your|we|i)\b)/i).at(-1) ?? '';
 
 const WITH_MINUTES = /^\d{1,2}[:.]\d\d$/;
-const FIRST_SURE = 7 * 60;
+const FIRST_SURE = 4 * 60;
 
 /** "Call 10:00 ... ends 21:00": where the clock of 24 hours is written, an hour with minutes means what it shows. */
 function asWritten(text: string, times: readonly TimeMention[]): readonly TimeMention[] {
@@ -229,6 +212,13 @@ function asWritten(text: string, times: readonly TimeMention[]): readonly TimeMe
 /** A date between the words for a call and its hour belongs to them, whatever else stands there. */
 function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
   return after ? undefined : lastOf(dates.filter((date) => date.start >= from && date.end <= time.start));
+}
+
+/** "You fly up on the 1st, rig check that evening from 8pm": the day that was named last. */
+function thatDay(before: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
+  if (!/\bthat (?:same )?(?:evening|night|afternoon)\b/i.test(before)) return undefined;
+  const last = dates.findLast(({ end, past, readings }) => end <= time.start && !past && readings.length === 1);
+  return last && time.start - last.end <= CUE_REACH ? { ...last, said: undefined } : undefined;
 }
 
 /** Only the date that stands nearest counts. */

@@ -126,6 +126,17 @@ function zoneAt(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; 
 /** More times than this are a timetable, not a message. */
 const MOST_TIMES = 1000;
 
+/** "6:15 for 6:30 am", "7 for half past": the hour to come at, a little before another. */
+function cameFor(tokens: Tokens, from: ClockTime, at: number): { from: ClockTime; next: number } | undefined {
+  const begins = tokens[at]?.breaks === 0 ? timeAt(tokens, at) : undefined;
+  if (!begins || (from.bare && begins.bare && from.minutes % 60 === 0 && begins.minutes % 60 === 0)) return undefined;
+  const ahead = (begins.minutes - from.minutes + 720) % 720;
+  if (ahead < SHORTEST_AHEAD || ahead > LONGEST_AHEAD) return undefined;
+  const told = from.open && !begins.open ? { ...from, minutes: begins.minutes - ahead, open: false } : from;
+  return { from: { ...told, bare: false }, next: begins.next };
+}
+const [SHORTEST_AHEAD, LONGEST_AHEAD] = [10, 60];
+
 /** "2024-2026" */
 const isYears = (from: ClockTime, to: ClockTime): boolean =>
   from.minutes >= 20 * 60 && to.minutes >= 20 * 60 && from.minutes < 21 * 60 && to.minutes < 21 * 60;
@@ -152,21 +163,26 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
     const join = tokens[from.next]?.lower ?? '';
     // "9.30am each day to 5pm"
     const daily = /^(?:each|every|both)$/.test(join) && /^(?:to|until|till|til|-)$/.test(tokens[from.next + 2]?.lower ?? '') ? 2 : 0;
+    const article = join === 'hasta' && tokens[from.next + 1]?.lower === 'las' ? 1 : 0;
     const other =
-      from.next + daily + (/^(?:about|around|approx|roughly|maybe|like|~)$/.test(tokens[from.next + daily + 1]?.lower ?? '') ? 2 : 1);
+      from.next +
+      daily +
+      article +
+      (/^(?:about|around|approx|roughly|maybe|like|~)$/.test(tokens[from.next + daily + 1]?.lower ?? '') ? 2 : 1);
     const spanish = join === 'a' && /^(?:de|das|dalle|from)$/.test(tokens[index - 1]?.lower ?? '');
     let to = (daily > 0 || joins.has(join) || spanish || (between && join === 'and')) && !taken(other) ? timeAt(tokens, other) : undefined;
     if (to && tokens[other]?.breaks !== 0) to = undefined;
-    const next = to?.next ?? from.next;
+    const guests = to === undefined && join === 'for' && !taken(other) ? cameFor(tokens, from, other) : undefined;
+    const next = guests?.next ?? to?.next ?? from.next;
     const zone = zoneAt(tokens, next, zoneOf);
     found.push({
       first: index,
       next: zone?.next ?? next,
       start: tokens[index]?.start ?? 0,
       end: tokens[(zone?.next ?? next) - 1]?.end ?? 0,
-      from,
+      from: guests?.from ?? from,
       ...(to ? { to } : {}),
-      bare: from.bare && (to === undefined || to.bare) && !(from.military && to?.military && !isYears(from, to)),
+      bare: guests === undefined && from.bare && (to === undefined || to.bare) && !(from.military && to?.military && !isYears(from, to)),
       ...(zone ? { zone: zone.zone } : {}),
     });
     index = Math.max(zone?.next ?? next, index + 1);

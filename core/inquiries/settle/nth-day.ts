@@ -1,0 +1,34 @@
+/**
+ * Days that are told by their place in a run: "8 AM the first day", "6 PM the second", "wrap 6 the first evening".
+ */
+
+const NTH =
+  /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) (?:day|evening|night|morning|afternoon))\b/i;
+const order: Record<string, number> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  last: -1,
+  final: -1,
+  opening: 1,
+  closing: -1,
+};
+/** So far behind an hour its day is looked for. */
+export const NTH_REACH = 16;
+
+/** "6 PM the second" */
+export const NTH_AFTER = /^,? (?:on )?the (first|second|third|fourth|fifth|last|final)(?=\s*(?:[.,;)\n]|$|and\b))/i;
+
+/** The number of the day that a clause names; what follows the hour is nearer than what stands before it. */
+export function nthIn(before: string, after: string): number | undefined {
+  const match = NTH.exec(after) ?? NTH_AFTER.exec(after) ?? NTH.exec(before);
+  const word = match?.[1] ?? match?.[2];
+  return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
+}
