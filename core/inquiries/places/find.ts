@@ -163,7 +163,7 @@ function townAt(
       sure &&
       !common &&
       !setting.away &&
-      !setting.afterCapital &&
+      !(setting.afterCapital && !setting.afterSmall) &&
       standsAlone(text, tokens, found.next, setting, capital, best)
     )
   )

@@ -55,6 +55,8 @@ for (const [name, [country, region]] of Object.entries(shortRegions)) byName.set
 
 /** The region of a name ("Ontario") or a code in capitals ("ON"). */
 export function areaNamed(folded: string, written: string): Area | undefined {
+  // "in Naas, mass at 11"
+  if (/^(?:mass|ill|penn)$/.test(written)) return undefined;
   const code = written.replace(/\./g, '');
   return (code === code.toUpperCase() && code.length <= 3 ? byCode.get(code) : undefined) ?? byName.get(folded);
 }

@@ -15,7 +15,7 @@ export const NOT_THE_JOB =
 
 /** Where the sender is at home: where the job is, unless another town is named. */
 const AT_HOME =
-  /\b(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}(?:in|near|at)|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters) in)\s?$/i;
+  /\b(?:(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters|firm) )(?:in|near|at)|(?:gran\p{L}*|nan\p{L}*|mum|mom|dad|mother|father|parents|uncle|aunt\p{L}*|cousins?|sister|brother|son|daughter|grand\p{L}+|famil(?:y|ies)|folks?|lads|friends?|relatives?|guy|bloke|he|she|they|i|we|client|couple|speakers?|care home|head office)(?:'s|'re|'m| is| are| am)?(?: (?:still|back|over|out|away|up|down|now|currently|all|coming))? (?:in|from)|(?:writing|greetings|hello|hi|hallo|grüße) (?:you )?from)\s?$/iu;
 
 /** "in Bristol last year", "in Ardmore, no, wait" */
 const AFTERWARDS =
@@ -35,6 +35,8 @@ export type Setting = {
   away: boolean;
   atHome: boolean;
   afterCapital: boolean;
+  /** That word is "The", "Our", "Still". */
+  afterSmall: boolean;
   beforeCapital: boolean;
   sentenceStart: boolean;
 };
@@ -48,6 +50,10 @@ export const isDateWord = (token: Token | undefined): boolean =>
   token !== undefined && (token.num !== undefined || monthWord(token.lower) !== undefined || weekdayWord(token.lower) !== undefined);
 export const properName = (token: Token | undefined): boolean =>
   token !== undefined && /^\p{Lu}\p{Ll}/u.test(token.text) && !isDateWord(token);
+
+/** Words that begin a sentence and no name. */
+const NO_NAME =
+  /^(?:the|our|your|this|that|these|a|an|my|his|her|their|its|still|same|is|are|was|will|would|can|could|and|but|so|or|then|now|again|only|also|both|yes|no|ok|okay|re|when|if|do|does|it's|that's|i'm|we're|not)$/;
 
 export function settingOf(text: string, tokens: Tokens, index: number, next: number, taken: (index: number) => boolean): Setting {
   const [before, first, after] = [tokens[index - 1], tokens[index] as Token, tokens[next]];
@@ -81,6 +87,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
     atHome: AT_HOME.test(lead),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
+    afterSmall: before !== undefined && NO_NAME.test(before.lower),
     beforeCapital: after !== undefined && after.breaks === 0 && properName(after),
     sentenceStart: before === undefined || /^[.!?:]$/.test(before.text) || first.breaks > 0,
   };
@@ -107,6 +114,7 @@ export function scoreOf(
   // "in Welsh": a village far away that bears a word is not meant at all.
   const plausible = name.nearHome || name.people >= 20_000;
   if (name.common && !name.qualified) score -= large ? 0.5 : plausible ? 2.5 : 3;
-  if (!name.qualified) score -= (setting.afterCapital ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
+  if (!name.qualified)
+    score -= (setting.afterCapital && !(setting.afterSmall && name.nearHome) ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
   return score - (setting.away ? 6 : setting.atHome ? 1 : 0);
 }

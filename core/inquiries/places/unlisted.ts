@@ -32,6 +32,8 @@ export function unlistedAt(text: string, tokens: Tokens, index: number, taken: T
     const country = qualifier?.regionCountry ?? qualifier?.country;
     if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
     const setting = settingOf(text, tokens, index, qualifier.next, taken);
+    // "Ewan Pattullo (IA)": what somebody may write behind a name.
+    if (qualifier.coded && tokens[index + length]?.text === '(' && !setting.led && !setting.labelled) return undefined;
     if (
       setting.away ||
       VENUE.test(last.lower) ||
