@@ -32,6 +32,8 @@ export type Setting = {
   /** Next to a date: "7 June, Hull.", "Methven, 11 December" */
   afterDate: boolean;
   beforeDate: boolean;
+  /** Between two commas of a list, behind something else and beside a figure: "second camera, York, 7 June". */
+  listed: boolean;
   away: boolean;
   atHome: boolean;
   afterCapital: boolean;
@@ -84,6 +86,12 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     beforeDate: openAfter && (taken(next) || taken(next + 1)),
     slot: openBefore && openAfter,
     openAfter,
+    listed:
+      before?.text === ',' &&
+      first.breaks === 0 &&
+      /^\p{Ll}/u.test(tokens[index - 2]?.text ?? '') &&
+      after?.text === ',' &&
+      (taken(next + 1) || isDateWord(tokens[next + 1])),
     away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
     atHome: AT_HOME.test(lead),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
@@ -99,18 +107,18 @@ export function scoreOf(
   name: { single: boolean; common: boolean; capital: boolean; people: number; nearHome: boolean; qualified: boolean },
 ): number {
   const { led, strongly, labelled, slot } = setting;
+  // "in Hull", "at Bath": a large town near home, led as towns are.
+  const large = (strongly || setting.listed) && name.capital && name.nearHome && name.people >= 50_000;
   let score = strongly ? 3 : led ? 1 : 0;
   if (labelled) score += 4;
   if (name.qualified) score += 4;
   if (!led && !labelled && !name.qualified) {
     score += name.people >= 100_000 ? 0.5 : name.people >= 20_000 ? 0 : -0.5;
     if (slot) score += name.nearHome ? 1.5 : name.people >= 50_000 ? 1 : 0;
-    if (slot && name.capital && (setting.afterDate || (setting.beforeDate && !name.common))) score += 1.5;
+    if (slot && name.capital && (setting.afterDate || ((setting.beforeDate || setting.listed) && (!name.common || large)))) score += 1.5;
     if (setting.sentenceStart && name.single && !slot) score -= 0.5;
   }
   if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
-  // "in Hull", "at Bath": a large town near home, led as towns are.
-  const large = strongly && name.capital && name.nearHome && name.people >= 50_000;
   // "in Welsh": a village far away that bears a word is not meant at all.
   const plausible = name.nearHome || name.people >= 20_000;
   if (name.common && !name.qualified) score -= large ? 0.5 : plausible ? 2.5 : 3;
