@@ -6,7 +6,7 @@ import type { FactName, InquiryFields, Question, Reading, Span } from '../contra
 import { placesNamed } from '../places/search.ts';
 import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
-import { agreedCall, agreedHalves } from './learned/call.ts';
+import { agreedCalls } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
@@ -103,7 +103,7 @@ export function readInquiry(input: ReadInput): Reading {
     point('start', ...event.where);
   }
 
-  const calls = agreedHalves(agreedCall(callsOf(scene, event), { ...page, scene }, input.learned), { ...page, scene }, input.learned);
+  const calls = agreedCalls(callsOf(scene, event), { ...page, scene }, input.learned);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);

@@ -26,16 +26,21 @@ const REACH = 70;
 /** "6 AM, that's the riggers" */
 const THEIRS_AFTER =
   /^["'\s]*,?\s?(?:that's|that is|which is) (?:for )?(?:the |our )?(?!you|u\b|your|when|my|what|fine|ok|right|correct|a\b|an\b|the (?:call|time|start))\p{L}+s\b/iu;
+/** "09:30 videographer", "15:00 photographer finishes": the row of a list. */
+const MY_ROW = /^[ \t]{1,3}(?:[-–:][ \t])?(?:the |our )?(?:videographer|video|camera|kit|you)\b/i;
+const CREW_ROW = new RegExp(`^[ \\t]{1,3}(?:[-–:][ \\t])?(?:the |our )?${OTHER_CREW.source}`, 'i');
 const AFTER =
   /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez) |\((?:you|kit)\b|\((?:that|this) (?:would be|is) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
 /** `mine` where the clause of an hour names me, `theirs` where it names others; nothing where it names nobody. */
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
-  if (AFTER.test(text.slice(end, end + 30))) return 'mine';
-  if (THEIRS_AFTER.test(text.slice(end, end + 40))) return 'theirs';
+  const [before, after] = [text.slice(Math.max(0, start - 3), start), text.slice(end, end + 40)];
+  const row = /(?:^|\n)[ \t]*$/.test(before);
+  if (AFTER.test(after) || (row && MY_ROW.test(after))) return 'mine';
+  if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
-  const lead = clauses.findLast((clause) => clause.trim() !== '') ?? '';
-  if (MINE.test(lead) || TOLD.test(lead)) return 'mine';
-  return OTHERS.test(lead) || SENDERS.test(lead) || NAMED.test(lead) || CREW_FIRST.test(lead) ? 'theirs' : undefined;
+  const clause = clauses.findLast((one) => one.trim() !== '') ?? '';
+  if (MINE.test(clause) || TOLD.test(clause)) return 'mine';
+  return OTHERS.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause) ? 'theirs' : undefined;
 }
