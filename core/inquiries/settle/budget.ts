@@ -25,11 +25,12 @@ const STRONG = new RegExp(
     there's | there_is | budget | budgeted | day-rate | our/the rate | rate is/of/: | pay/pays/paying | fee | honorarium | offer/offers/offering | allocated | set aside | would
     {able} be? only? do/go/offer/afford/pay/give/manage/stretch/run/spend/find/spare
     {purse} ... has/have/had/covers/cover/allows/allow/approved/agreed/gives/give/gave/giving/put/stretches/runs/goes/is/got/voted/released | {purse} :
+    stay/staying/keep/keeping/be/come/remain it? below/under/within | no more than | not over | not above | not more than
     this year/time it's/it_is/is/we_have/we_can/we've | same ... as last year/time
   `,
     {
       able: `can | could | able to | willing to | happy to | prepared to | allowed to | authorised to | authorized to`,
-      purse: `grant | fund | funds | funding | kitty | pot | purse | committee | board | trustees | council | client | treasurer | society | sponsor | sponsors | parish | family | parents | school`,
+      purse: `grant | fund | funds | funding | kitty | pot | purse | committee | board | trustees | council | client | treasurer | executive | governors | congregation | directors | association | department | union | club | raffle | society | sponsor | sponsors | parish | family | parents | school`,
     },
   )}|\\brate:`,
   'i',
@@ -37,7 +38,7 @@ const STRONG = new RegExp(
 const STRONG_AFTER =
   /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|do\b|cover (?:it|that|this)|work\b)/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
   /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
@@ -46,7 +47,13 @@ const PAST_PRICE =
 const STILL_OFFERED =
   /\b(?:now|again|can (?:do|go|offer|pay)|(?:but|so|now|this (?:year|time)),? (?:\w+ ){0,2}(?:we|i|they|it|this|there|you)(?:'\w+)?)\b/i;
 const STILL_OFFERED_AFTER =
-  /^[^.?!;]{0,16}\b(?:now|this (?:year|time))\b|^[^.?!;]{0,30}[.!;,]\s(?:and |so )?(?:the |it's )?same (?:again|for you|this|money|now)\b/i;
+  /^[^.?!;\d]{0,16}\b(?:now|this (?:year|time))\b(?![^.?!;]{0,50}\d{2})|^[^.?!;]{0,30}[.!;,]\s(?:and |so )?(?:the |it's )?same (?:again|for you|this|money|now)\b/i;
+/** "Last vendor took 18,000, we can pay the same" */
+const SAME_FOR_ME =
+  /^[^?!;]{0,40}\b(?:we|i)(?:'d| can| could| will|'ll| would)(?: \w+){0,2} (?:pay|do|offer|give|match|go|manage) (?:you )?(?:the )?(?:same|that|it)(?: again| too| as well)?\b/i;
+/** "a motel on top of": what comes before the offer comes with it. */
+const BESIDE_OFFER =
+  /\b(?:on top of|in addition to|as well as|over and above|besides|alongside) (?:the |our |a |your |that |a fee of )?\s?$/i;
 const NOT_WANTED_AFTER =
   /^(?:[^.?!;]{0,20}\b(?:too (?:much|high|dear|steep|rich|expensive)|elsewhere)|[.,;)]?\s(?:that|which|it) was\b|\s(?:last (?:year|time|month)|in 20\d\d)\b)/i;
 /** "The cake is £300", "the DJ wants", "booths are": what has a price of its own. */
@@ -55,11 +62,16 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
   /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
 
+/** "550 plus ferry", "€240 and breakfast", "450 and a bunk at the marae": what comes with a fee. */
+const WITH_IT =
+  /^,? ?(?:\+|plus|and|&|mit|und|et|con|y) (?:(?:a|an|your|the|all|some|one|any|deine?|ihre?|votre|tu) )?(?:\p{L}+ )?(?:petrol|fuel|gas|ferry|breakfasts?|lunch|dinner|supper|tea|food|meals?|catering|beers?|drinks?|train|travel|mileage|expenses|anfahrt|fahrtkosten|spesen|hotel|bed|bunk|bus|parking|flights?|costs?|vat|gst|tax|pizza|chili|cake|pass)(?!\p{L})/iu;
+/** An amount alone at the beginning of its sentence or line. */
+const ALONE = /(?:^|[.!?;:\n] ?|\s[-–—] )$/;
 /** What is for me: "spend €300 on you", "£275 which is yours", "£300 for the video". */
 const MINE = /\b(?:you(?:'d|'ll| would| will)? (?:get|have|earn|receive)|(?:pay|offer|give|get|spend on) you)(?: \w+){0,2}\s$/i;
 const MINE_AFTER =
@@ -74,6 +86,8 @@ const ENDS =
 const SMALLEST_OFFER = 40;
 /** More amounts than this are a price list. */
 const MOST_AMOUNTS = 2000;
+/** An amount that takes another's place stands no further from it. */
+const NEAR = 70;
 /** What an amount gains that follows from others or stands in my row. */
 const MEANT = 3;
 
@@ -91,14 +105,16 @@ function weigh(text: string, amount: Amount, previous: number): number {
   // What an earlier price is of stands before this one: "$75 per diem and".
   const since = text.slice(Math.max(sentence.start, amount.start - 110, previous), amount.start);
   const before = previous > 0 && previous >= sentence.start ? since.slice(ELSE_AFTER.exec(since)?.[0].length ?? 0) : since;
-  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 40));
+  const after = text.slice(amount.end, Math.min(sentence.end, amount.end + 80));
   const past = lastIndex(PAST_PRICE, before);
   const told = past >= 0 ? before.slice(0, past) : '';
   const still =
     STILL_OFFERED.test(before.slice(Math.max(past, 0))) ||
     STILL_OFFERED_AFTER.test(after) ||
     /\b(?:now|again|same[^,.;]{0,30}|this year)$/i.test(told);
+  if (SAME_FOR_ME.test(after)) return 2;
   if (past >= 0 && !still) return -1;
+  if (BESIDE_OFFER.test(before) && amount.mark !== undefined) return 2;
   if (ELSE_AFTER.test(after) || NOT_WANTED_AFTER.test(after) || PAYS_OTHERS.test(before)) return -1;
   const [, named, many, subject] = HAS_PRICE.exec(before) ?? HAS_PRICE_SHORT.exec(before) ?? [];
   const priced = named ?? many ?? subject;
@@ -112,8 +128,9 @@ function weigh(text: string, amount: Amount, previous: number): number {
   if (ASKED_OF_ME.test(before) && text[sentence.end] === '?') return -1;
   const mine = MINE.test(part) || MINE_AFTER.test(after);
   if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine) return -1;
-  const strong = mine || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
-  if (amount.mark === undefined && amount.per === undefined && (!strong || !ENDS.test(after))) return -1;
+  const fee = WITH_IT.test(after) && (amount.mark !== undefined || ALONE.test(text.slice(Math.max(0, amount.start - 3), amount.start)));
+  const strong = mine || fee || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
+  if (amount.mark === undefined && amount.per === undefined && (!strong || !(fee || ENDS.test(after)))) return -1;
   // Nobody works for the price of a ticket.
   if (!daily && amount.amount < SMALLEST_OFFER && !strong) return -1;
   let score = 0;
@@ -139,13 +156,20 @@ export function budgetOf(
   let previous = 0;
   const paid = amounts.filter((amount) => !taken(amount) || amount.mark !== undefined || amount.per !== undefined);
   const standing = standings(text, paid);
-  const weighed = paid.map((amount, index) => {
+  let rejected = false;
+  const weighed = paid.map((written, index) => {
+    // "65 an hour was last year's, it's 75 now": the unit stays.
+    const replaced = paid[index - 1];
+    const kept =
+      replaced !== undefined && (rejected || standing[index - 1] === 'aside') && written.start - replaced.end < NEAR
+        ? replaced.per
+        : undefined;
+    const per = written.per ?? (standing[index] === 'sum' ? 'job' : kept === 'day' || kept === 'hour' ? kept : undefined);
+    const amount = per === undefined ? written : { ...written, per };
     const score = weigh(text, amount, previous);
+    rejected = score < 0;
     previous = amount.end;
-    return {
-      amount: standing[index] === 'sum' && amount.per === undefined ? { ...amount, per: 'job' as const } : amount,
-      score: standing[index] === 'aside' ? -1 : standing[index] === undefined ? score : Math.max(score, 0) + MEANT,
-    };
+    return { amount, score: standing[index] === 'aside' ? -1 : standing[index] === undefined ? score : Math.max(score, 0) + MEANT };
   });
   // The only price in a message is the offer, unless its words say otherwise; beside prices of other things it must be no small one.
   const prices = weighed.filter(({ amount }) => amount.mark !== undefined);

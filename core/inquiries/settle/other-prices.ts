@@ -20,12 +20,17 @@ const THEN_NEW =
 const PLANNED =
   /(?:\b(?:had|have)|'d) (?:\w+ )?(?:budgeted|promised|said|agreed|planned|pencilled|thought)\b[^.?!;\n]{0,40}$|\byour (?:usual |normal |day )?(?:rate|quote|price|fee|quotation)(?: of| is| was)?\s$/i;
 const REPLACED = /\b(?:now|can't|cannot|but|instead|it's|it is|so|we can|we could|offer|would you|is possible)\b[^.?!;\n]{0,30}$/i;
-const MISWRITTEN = /^[^.?!;\n]{0,40}?\b(?:should (?:have )?(?:read|been|be|say|said)|is wrong|was wrong|was a typo)\b/i;
+const MISWRITTEN =
+  /^[^.?!;\n]{0,40}?\b(?:should (?:have )?(?:read|been|be|say|said)|is wrong|was wrong|was a typo|(?:that|which|it) (?:was|is) (?:last year's|the old|an old|the wrong|our old|outdated))\b/i;
 /** "…, so £250!": what follows from the amounts before it. */
 const CONCLUDES =
-  /(?:\bso|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
+  /(?:\bso|\bdus|\balso|\bdonc|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
+/** "Final answer is": it holds, whatever was said before. */
+const FINAL =
+  /\b(?:final|definitive|agreed) (?:answer|offer|figure|number|rate|amount|word|price)(?: is|:| stands at| now)?(?: now)?:?\s$/i;
 const SETTLES = /\b(?:so|call) it(?:'s| is)?\s$/i;
-const SUM_SAID = /^[^.?!;\n]{0,24}?\b(?:altogether|in total|total|in all|all told|together|overall|for (?:both|all|everything|the lot))\b/i;
+const SUM_SAID =
+  /^[^.?!;\n]{0,24}?\b(?:altogether|in total|total|in all|samen|zusammen|ensemble|en tout|all told|together|overall|for (?:both|all|everything|the lot))\b/i;
 /** "$550, plus $200 for holding": what comes on top of the offer. */
 const ON_TOP =
   /(?:\b(?:plus|and (?:another|a further|up to)|with (?:another|a further)|another|a further|an extra)|\+)\s(?:up to |about |around )?$/i;
@@ -86,9 +91,12 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       const earlier = amounts.slice(Math.max(0, index - MOST_PARTS), index);
       const [near, behind] = [lead.slice(-NEAR), text.slice(amount.end, amount.end + 40)];
       const [one, two] = [earlier.at(-1)?.amount ?? 0, earlier.at(-2)?.amount ?? 0];
-      if (one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
-      if (OF_VIDEO.test(near) || SETTLES.test(near)) return 'meant';
-      if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount)) return 'meant';
+      // "90 per talk, so 990 for all"
+      const many = before.per === 'other' && one > 0 && amount.amount > one && amount.amount % one === 0;
+      if (many && CONCLUDES.test(near)) return 'sum';
+      if (two > 0 && one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
+      if (OF_VIDEO.test(near) || SETTLES.test(near) || FINAL.test(near)) return 'meant';
+      if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount && part.per === undefined)) return 'meant';
       if (ON_TOP.test(near) && !SUM_SAID.test(behind)) return 'aside';
     }
     return lines[index]?.quoted && someNew ? 'aside' : undefined;

@@ -4,14 +4,17 @@
 import type { Amount } from '../money/find.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
-const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside)\b/i;
+const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside)\b/i;
+/** "All in, including the edit, we've got" */
+const JOB_LED =
+  /(?:^|[.!?]\s)(?:all[- ]in|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
 const JOB_AFTER =
-  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|all (?:two|three|four|five))|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both)\b/iu;
+  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|everything|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both)\b/iu;
 /** "$1,400? That's flat": what the next sentence says of the amount. */
 const JOB_NEXT =
   /^\s?[.,?!]\s(?:and )?(?:(?:that|this|it)(?:'s| is|s)|das ist) (?:a )?(?:flat|total|the total|all[- ]in|pauschal|for (?:everything|both|all|the (?:lot|whole|job|two|three|weekend)))\b/i;
 const RATE_WORDS =
-  /(?<!half[- ])\b(?:(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera)\b|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
+  /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera)\b|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
 const DAY_AFTER =
   /^\s(?:as a )?(?:day rate|day fee)|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
 const FOR_THE_WEEKDAY =
@@ -19,9 +22,11 @@ const FOR_THE_WEEKDAY =
 /** A column of a table is headed "Fee/day". */
 const DAY_COLUMN = /[|\t]\s?(?:day )?(?:fee|rate|pay|gage)\s?(?:\/|\(?per |a )\s?(?:day|tag)\b|[|\t]\s?day[- ]rate\b/i;
 const FOR_THE_JOB = /^[^.;?!]{0,42}?\bfor the (?:whole )?(?:job|gig)\b/i;
-const HOUR_WORDS = /\b(?:hourly(?: rate)?)\b/i;
+const HOUR_WORDS =
+  /\b(?:hourly(?: rate)?|(?:pay|paid|paying) by the hour|(?:hours|stunden|heures|horas|ore|uur) (?:at|@|x|zu|à|a|de|van))\b/i;
 /** "2 days at", "3 x"; and after the amount "x 2 days" */
-export const TIMES_DAYS = /(?:\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
+export const TIMES_DAYS =
+  /(?:\b(?:zwei|drei|vier|fünf)mal|\b(?:two|three|four|five|2|3|4|5) times|\b(?:deux|trois|quatre) fois|\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
 const DAYS_TIMES = /^\s?[x×]\s?(?:\d|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
 const SEVERAL_NIGHTS =
   /\b(?:both|all|two|three|four|five|six|2|3|4|5|6|each|every) (?:of the |the )?(?:nights?|nites?|evenings?|shifts?|times?)\b/i;
@@ -50,5 +55,5 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
-  return JOB_WORDS.test(around) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1 ? 'job' : undefined;
+  return JOB_WORDS.test(around) || JOB_LED.test(around) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1 ? 'job' : undefined;
 }
