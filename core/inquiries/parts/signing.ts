@@ -45,9 +45,9 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
   let top = last;
   while (top > 0 && last - top < MOST_SIGNED && kinds[top - 1] === flow && !blank(lines[top - 1])) top--;
   for (let first = Math.max(top, 1); first < last; first++) {
-    const [name, above] = [short(lines[first]), short(lines[first - 1])];
+    const name = short(lines[first]);
     const apart = kinds[first - 1] !== flow || blank(lines[first - 1]);
-    const ended = apart || /[.!?),]$/.test(above);
+    const ended = apart || /[.!?),]\s*$/.test((lines[first - 1]?.text ?? '').slice(-4));
     const named = (NAME_ONLY.test(name) && !ORG_WORDS.test(name) && (apart || FULL_NAME.test(name))) || isTitled(name);
     const below = lines.slice(first + 1, last + 1).map(short);
     if (

@@ -8,7 +8,7 @@ import { NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } fr
 const FAREWELL = new RegExp(
   String.raw`^(?:${[
     'thank(?:s|\\s?you|ing you)(?: (?:so|very) much| a (?:lot|million|bunch)| again| in advance| and [\\p{L} ]{2,20})?',
-    'thx|tx|ta|cheers|love|kh|gr(?:u|ue|ü)ess(?:li)?|ngā mihi(?: nui)?|(?:with |in )?(?:kind|friendly|warm|best|many) greetings|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
+    'thx|tx|ta|cheers|love|kh|gr(?:u|ue|ü)ess(?:li)?|ngā mihi(?: nui)?|(?:with |in )?(?:kind |friendly |warm |best |many )?greetings|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
     '(?:(?:with |kind |kindest |best |warm |warmest |many |all (?:the|my) )+)?(?:regards|wishes|best|thanks)',
     'yours(?: \\p{L}+)?|(?:talk|speak) soon|take care|looking forward(?: to [\\p{L} ]{2,30})?',
     'groete|atentamente|amitiés|amicalement|gruss|grüsse|servus|hilsen|terveisin|bises|bisous|beijos|slán|hwyl|mahalo|namaste|baci|saluti|cordialmente|apologies|hugs|blessings',
@@ -50,6 +50,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     if (!found || !name || (isTown(name.value) && !ORG_WORDS.test(found[2] ?? '')) || namesArea(name.value) || TITLE_WORDS.test(name.value))
       continue;
     const rest = found[2] ?? '';
+    if (/\p{Ll}[.!?]\s+\p{Lu}/u.test(rest)) continue;
     // "Lekker, Marlon @ Big Screen": a farewell in any word.
     if (!name.value.includes(' ') && SIGNER_OF.test(rest)) continue;
     if (rest === '') {
@@ -59,7 +60,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     const start = from + begin + found[0].lastIndexOf(rest);
     const organisation = bodyIn(rest, start, isTown);
     const reach = /^[(+]?\d[\d\s().+-]{6,18}$|^\S+@\S+$/.test(rest);
-    const comma = bye === 0 && /,\s$/.test(foot.slice(0, begin));
+    const comma = bye === 0 && /,\s$/.test(foot.slice(0, begin)) && !SIGNER_OF.test(foot.slice(begin));
     if (comma && (organisation === undefined || !(ORG_WORDS.test(organisation.value) || name.value.includes(' ')))) continue;
     if (organisation === undefined && bye === 0 && !reach && !TITLE_WORDS.test(rest)) continue;
     return { name, ...(organisation ? { organisation } : {}) };

@@ -3,6 +3,7 @@
  */
 import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES } from '../parts/lines.ts';
+import { closingOf } from './closing.ts';
 import { DEPARTMENT } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
@@ -77,7 +78,8 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     fromText(layers.body.slice(0, FIRST_PAGES), isTown),
     fromStamp(layers.stamp),
   ];
-  const names = [signature.name, said.name, header.name, stamp.name].filter((name) => name !== undefined);
+  const signed = signature.name ? undefined : closingOf(layers.signature, isTown);
+  const names = [signature.name, signed?.name, said.name, header.name, stamp.name].filter((name) => name !== undefined);
   const first = names[0];
   const fuller = first
     ? (names.find((name) => isMoreOf(name.value, first.value)) ??
@@ -87,7 +89,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);
   const email = signature.email ?? said.email ?? header.email;
   const organisation =
-    (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? said.organisation)) ??
+    (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? signed?.organisation ?? said.organisation)) ??
     bodyOfDomain(layers.body.slice(0, FIRST_PAGES), email?.value, name?.value, isTown);
   const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
   const facts = {

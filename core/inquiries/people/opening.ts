@@ -15,7 +15,7 @@ const LONGEST_NAME = 90;
 const FIRST = new RegExp(String.raw`^(${NAME.replaceAll(String.raw`\s`, ' ')})(?=[\s,(/]|$)`, 'u');
 /** Capitals that ask for something are nobody. */
 const NOBODY =
-  /^(?:starts?|begins?|ends?|runs?|opens?|kicks?|finish\p{L}*|arriv\p{L}*|me|now|sometime|details|set-up|forwarding|student|nye|job|gig|work|booking|availability|request|query|cover|help|second|operator|shooter|option|hold|dates?|crew|cameras?|streaming|live|main|day|part|big|last|next|first|old|same|this|more|yeah|oh|okay|hope|found|got|saw|greetings|congrat\p{L}*|welcome|head|chair|secretary|director|producer|pta|attach\p{L}*|volunteer|mayor|rehearsals?)(?: |$)/iu;
+  /^(?:change|starts?|begins?|ends?|runs?|opens?|kicks?|finish\p{L}*|arriv\p{L}*|me|now|sometime|details|set-up|forwarding|student|nye|job|gig|work|booking|availability|request|query|cover|help|second|operator|shooter|option|hold|dates?|crew|cameras?|streaming|live|main|day|part|big|last|next|first|old|same|this|more|yeah|oh|okay|hope|found|got|saw|greetings|congrat\p{L}*|welcome|head|chair|secretary|director|producer|pta|attach\p{L}*|volunteer|mayor|rehearsals?)(?: |$)/iu;
 
 /** The one who begins so, and for whom. */
 export function openingOf(body: string, isTown: (name: string) => boolean): Closing | undefined {

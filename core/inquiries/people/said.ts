@@ -67,7 +67,7 @@ const LAST_AND_TITLE = new RegExp(
 const LAST_AND_MAIL = new RegExp(String.raw`(?:[.!?:]|\s(?:to|or))\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`, 'u');
 const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
 /** A farewell in any language: "Go raibh maith agat, Donncha". */
-const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})[.!]?\s*$`, 'u');
+const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})(?:\sx{1,3})?[.!]?\s*$`, 'u');
 /** A few words of farewell of any kind and a name: "Yours in bridges, Thaddea Crowe", "Warmly (ha), Charmaine". */
 const ANY_FAREWELL = new RegExp(
   String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?!(?:[Ii]n|[Aa]t|[Oo]n|[Ff]rom|[Nn]ear|[Tt]he|[Aa]n?|[Ww]e|[Ii]|[Ii]t|[Ii]t's|[Vv]enue|[Pp]lace|[Ll]ocation|[Hh]all|[Tt]own)\b)[\p{L}'-]{2,16}(?:\s[\p{L}'()-]{1,16}){0,3},\s(?:[Yy]ours \p{L}{2,12},\s)?(${NAME_HERE})(?:\sx{1,3})?[.!]?\s*$`,
@@ -79,7 +79,7 @@ const LAST_AND_WHO = new RegExp(
   'u',
 );
 const LAST_WORD = new RegExp(
-  String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|der|den|da|di|del|la|le|al|ter)\s){0,2}\p{Lu}[\p{L}'-]{1,20}){0,2})(?:\sx{1,3})?[.!]?\s*$`,
+  String.raw`[.!?)]\s{1,3}(\p{Lu}[\p{L}'-]{1,20}(?:\s(?:(?:van|von|de|du|der|den|da|di|del|la|le|al|ter|ap|ab)\s){0,2}\p{Lu}[\p{L}'-]{1,20}){0,2}(?:\s\p{Lu}(?:-\p{Lu})?\.?)?)(?:\sx{1,3})?[.!]?\s*$`,
   'u',
 );
 const LABEL_NAME = new RegExp(
@@ -209,10 +209,10 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     match(LABEL_NAME, body),
     introducedIn(body, isTown),
     match(FROM_HERE, body),
+    opening?.name,
     hereIn(body),
     match(CALLED, body),
     abroad?.name,
-    opening?.name,
     noTown(match(FROM, body)),
     endingOrg ? shift(match(LAST_AND_ORG, foot)) : undefined,
     bodyAfter ? shift(match(LAST_AND_BODY, foot)) : undefined,

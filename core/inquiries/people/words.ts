@@ -71,14 +71,20 @@ const INITIALISM =
 
 /** Ranks and forms of address, with "(Retd)" after them: "Sqn Ldr (retd) ". */
 export const RANK = String.raw`(?:(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor|Rev|Revd|Reverend|Fr|Father|Sr|Sister|Br|Brother|Capt|Captain|Lt|Lieutenant|Sqn|Flt|Wg|Ldr|Cdr|Cmdr|Commander|Col|Colonel|Brig|Brigadier|Gen|General|Major|Maj|Sgt|Sergeant|Supt|Insp|Inspector|Cllr|Councillor|Sir|Dame|Hon|Herr|Frau|Ihr|Ihre|Mag|Ing|Dipl\.-Ing|Mme|Maître|Me|Sra|Dott|Coach|Pastor|Imam|Canon|Rabbi|Deacon|Chief|Madam|Mdm|Shri|Smt|Dato|Datuk|Whaea|Matua)\.?\s(?:\(?[Rr]et(?:d|'d|ired)?\.?\)\s)?)`;
-/** Before a name of two words and more a rank is left out; before one word it belongs to it: "Mrs Whitwam". */
-export const FORM = new RegExp(`^${RANK}+(?=\\p{Lu}[\\p{L}.'-]*\\s+\\p{L})`, 'u');
+/** A rank is left out; before one word these belong to it: "Mrs Whitwam". */
+export const FORM = new RegExp(
+  `^(?:${RANK}+(?=\\p{Lu}[\\p{L}.'-]*\\s+\\p{L})|(?!(?:Mr|Mrs|Mdm|Madam|Herr|Frau|Mme|Sra|Sir|Dame)\\b)${RANK}+(?=\\p{Lu}))`,
+  'u',
+);
 
 /** "Chief Arbiter", "Show Secretary", "Lt Col": what somebody is. */
 const OFFICE_OR_RANK = new RegExp(
   String.raw`^(?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\s|$)(`)}{2,}|Esq|.*(?:secretary|secretariat|arbiter|manager|director|registrar|department|desk|reception|bookings|engagement|geschäftsstelle|büro))$`,
   'iu',
 );
+
+/** "Jan Tregear", "June Abbott" */
+const MONTH_NAMED = /^(?:Jan|April|June) \p{Lu}\p{Ll}{2,}$/u;
 
 /** A name, unless it begins with a word that begins none or is too long for one. */
 export function nameFrom(written: string, start: number): PersonFact | undefined {
@@ -88,12 +94,13 @@ export function nameFrom(written: string, start: number): PersonFact | undefined
   if (
     fact.value.length < 2 ||
     fact.value.length > 50 ||
-    NOT_NAME.test(first.replace(/[.,]/g, '')) ||
+    (NOT_NAME.test(first.replace(/[.,]/g, '')) && !MONTH_NAMED.test(fact.value)) ||
+    /^\p{Lu}{2}\p{Ll}+ing$|'s$/u.test(fact.value) ||
     HAS_VERB.test(first) ||
     INITIALISM.test(fact.value) ||
     OFFICE_OR_RANK.test(fact.value) ||
     OCCASION_NAME.test(fact.value) ||
-    monthWord(first.toLowerCase()) !== undefined
+    (monthWord(first.toLowerCase()) !== undefined && !MONTH_NAMED.test(fact.value))
   )
     return undefined;
   if (ORG_WORDS.test(fact.value) && fact.value.includes(' ')) return undefined;
