@@ -68,6 +68,8 @@ export function isTime(tokens: Tokens, index: number): boolean {
   if (after.text === '%' || (after.text === ',' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined))
     return true;
   if (after.text === '.' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;
+  // "10 a.m."
+  if (/^[ap]$/.test(after.lower) && tokens[index + 2]?.text === '.' && tokens[index + 3]?.lower === 'm') return true;
   return units.test(after.lower) && after.breaks === 0 && !(after.lower === 'a' && !after.tight) && !(after.lower === 'p' && !after.tight);
 }
 
