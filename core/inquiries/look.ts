@@ -87,7 +87,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const sequences = found.map((sequence) => {
     const start = tokens[sequence.first]?.start ?? 0;
     const end = tokens[sequence.next - 1]?.end ?? 0;
-    const near = month ?? monthBeside(body, tokens, sequence, found, today);
+    const near = monthBeside(body, tokens, sequence, found, today) ?? month;
     const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
     return { sequence, resolved: resolve(sequence, seen), start, end };
   });

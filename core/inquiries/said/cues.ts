@@ -75,10 +75,10 @@ const call = oneOf(
 );
 const wrap = oneOf(
   String.raw`
-    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b|\bout by\b
+    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b
     \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
-    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bout (?:at|by)\b
+    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|(?<!\b(?:clips?|edits?|videos?|files?|photos?|reels?|posts?|content|cuts?|stories|footage|pics|pictures|images) )\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|\bcloses\b
     \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
     \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b

@@ -94,6 +94,8 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   const { subject, lead, modal } = subjectOf(verb ? clause.slice(0, verb.index) : clause);
   if (OTHER_CREW.test(lead.slice(-30))) return true;
   if (subject === undefined || whole(MINE, subject)) return false;
+  // "we want someone on the Saturday ... if they come at 8.30"
+  if (/^(?:they|he|she)$/i.test(subject) && SOMEONE.test(text.slice(Math.max(0, at - SOMEONE_REACH), at))) return false;
   if (whole(PEOPLE, subject)) return true;
   if (whole(NO_SUBJECT, subject)) return false;
   // "loads in", "arrives": somebody else does it. "Pupils come in": many do.
@@ -103,6 +105,9 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
 
 /** You, in French, German, Spanish, Italian and Dutch. */
 const SPOKEN_TO = /(?<!\p{L})(?:[Tt]u|[Vv]ous|Sie|ihr|[Uu]sted|[Jj]ij|je|[Dd]u (?:kannst|könntest|solltest|müsstest|darfst))(?!\p{L})/u;
+const SOMEONE =
+  /\b(?:want|need|find|know|get|have|looking for|after) (?:us |me )?(?:someone|somebody|anyone|anybody|a (?:good )?(?:videographer|photographer|camera\w*|operator|filmmaker|shooter))\b/i;
+const SOMEONE_REACH = 240;
 const SHORTENED = /'(?:ll|d|re|ve|s)?$/i;
 const THIRD = /^\p{L}{2,}[^s\P{L}]s(?:\s|$)/u;
 const MOST_BETWEEN = 8;

@@ -4,7 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import { askedDays, MOST_MENTIONS } from './days-among.ts';
+import { askedDays, MOST_MENTIONS, namedAmong } from './days-among.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const lists = {
@@ -14,7 +14,7 @@ const lists = {
 /** One of several will do, and a choice is left. */
 const ONE_OF = anyOf(
   `
-  any day/night/evening/morning/afternoon/one you/that/will/of_the_week/suits | on one day | any one | any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one/want_one/need_one/film_one/two of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
+  one/a_single night/evening/day/performance/show/afternoon/session filmed/recorded/covered/on_film/captured | any day/night/evening/morning/afternoon/one you/that/will/of_the_week/suits | on one day | any one | any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one/want_one/need_one/film_one/two of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
   an einem/einer der beiden/zwei/drei/vier tage/tagen/abende/abenden/termine/terminen | an einem von beiden | l'un/une des deux/trois jours/dates/soirées/soirs | un/une des deux | uno/una de los/las dos/tres | een van de twee/drie/beide | uno dei due
 `,
   { ...lists, them: `them | these | those | the {nights} | the {count}` },
@@ -55,6 +55,8 @@ export function leftOpen(
     ...askedDays(settled.where, settled.choices.length > 1 ? settled.choices : known.map((day) => [day]), 'open'),
     ...(count === undefined ? {} : { count }),
   });
+  const best = known.length > 1 && ONE_OF.test(text) ? bestOf(scene, known) : undefined;
+  if (best !== undefined) return { dates: [best], where: settled.where, choices: [], dropped: known.filter((date) => date !== best) };
   if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
     return open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
   for (const mention of candidates.slice(0, MOST_MENTIONS)) {
@@ -73,3 +75,18 @@ export function leftOpen(
   }
   return undefined;
 }
+
+/** "I'd like one night filmed. Friday would be best": the one of them that is named as the best. */
+function bestOf({ text, dates }: Scene, known: readonly string[]): string | undefined {
+  const best = dates
+    .filter(
+      ({ start, end }) => BEST.test(text.slice(end, end + BEST_REACH)) || SAY.test(text.slice(Math.max(0, start - BEST_REACH), start)),
+    )
+    .flatMap((mention) => namedAmong(mention, known));
+  return new Set(best).size === 1 ? best[0] : undefined;
+}
+const BEST =
+  /^ ?(?:night|evening|one|show)? ?(?:would be|'d be|is|being) (?:the )?(?:best|ideal|perfect|favourite|our (?:favourite|preference|first choice))\b/i;
+/** "Let's say Wednesday", "ideally the 5th" */
+const SAY = /\b(?:let's say|ideally|preferably|for preference|make it|let's go for|we'd prefer|i'd prefer|best) (?:on )?(?:the )?$/i;
+const BEST_REACH = 50;

@@ -7,7 +7,7 @@ import type { TimeMention } from '../times/find.ts';
 import type { Where } from './scene.ts';
 
 const LEAD = 110;
-const TAIL = 60;
+const TAIL = 90;
 const CLOSES = String.raw`(?:done|free|finished|over|off|out|released|dismissed|relieved|excused|right to go|good to go|home|gone|through)`;
 const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re| are| will| would| can| could| may| may as well)?(?: be)?(?: also| all| both)?`;
 
@@ -53,7 +53,7 @@ const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
 
 /** An hour of its own in what is left of the clause. */
 const HOUR_NEXT =
-  /^[^.;!?\n]{0,28}(?<!\p{L})(?:\d|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)/iu;
+  /^[^.;!?\n]{0,60}(?<!\p{L})(?:\d|twenty|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)/iu;
 
 const tailOfTime = (text: string, { end }: Where): string => text.slice(end, end + TAIL);
 

@@ -240,7 +240,12 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     delete answer.callChoices;
   }
   const opens = scene.times
-    .filter((time) => !time.from.open && (time.said === 'show' || (time.said === undefined && !time.date && !time.until)))
+    .filter(
+      (time) =>
+        !time.from.open &&
+        !/\bby\s$/i.test(scene.text.slice(Math.max(0, time.start - 3), time.start)) &&
+        (time.said === 'show' || (time.said === undefined && !time.date && !time.until)),
+    )
     .map(({ from }) => from.minutes)
     .toSorted((a, b) => a - b)[0];
   const evening = EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, ''));

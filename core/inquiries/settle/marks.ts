@@ -97,7 +97,7 @@ export function byPlace(text: string, mentions: readonly Where[], known: readonl
         (mention) =>
           mention.start < end + BESIDE_DATE &&
           mention.end > index - BESIDE_DATE &&
-          !/[.;!?\n]/.test(text.slice(Math.min(mention.end, index), index)),
+          !/[.;!?\n\p{L}]/u.test(text.slice(Math.min(mention.end, index), index)),
       )
     )
       return [];
@@ -152,8 +152,10 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     const refused = NOT_MINE.test(said) || (row && OF_THE_DAY.test(text.slice(mention.end, mention.end + 80)));
     const rest = refused ? said.replace(REFUSAL, ' ') : said;
     const denied = /\b(?:not|no)\b[^.;]{0,20}$/i.test(lead);
+    // "the first two days only, as the third": said of the days before.
+    const ownLead = previous && previous.end >= sentence.start ? lead.replace(/^\)?,?\s?(?:only|alone)\b/i, '') : lead;
     const only =
-      (ONLY_LEAD.test(lead) && (ONLY_OF_ME.test(lead) || ONLY_OF_ME.test(tail.split(/[.;!?\n]/)[0] ?? ''))) || ONLY_AFTER.test(tail);
+      (ONLY_LEAD.test(ownLead) && (ONLY_OF_ME.test(lead) || ONLY_OF_ME.test(tail.split(/[.;!?\n]/)[0] ?? ''))) || ONLY_AFTER.test(tail);
     const told =
       FEE_FOR.test(lead) ||
       LABEL.test(text.slice(Math.max(0, mention.start - 60), mention.start)) ||

@@ -6,11 +6,22 @@ import { compare, type Calls, type Point } from './points.ts';
 import type { Scene, Where } from './scene.ts';
 import { wallOf } from './walls.ts';
 
+/** Whose an hour is; "you can go after the cake, say half past": what only leads to the hour tells nothing. */
+const ownerIn =
+  ({ text }: Scene) =>
+  ({ where: [hour] }: Point): 'mine' | 'theirs' | undefined => {
+    if (!hour) return undefined;
+    const say = SAY.exec(text.slice(Math.max(0, hour.start - LONGEST_SAY), hour.start))?.[0].length ?? 0;
+    return ownerOf(text, { start: hour.start - say, end: hour.end });
+  };
+const SAY = /,? ?(?:so|say|let's say|call it|perhaps|maybe)(?: (?:about|around|at|by))? $/i;
+const LONGEST_SAY = 24;
+
 /** The earliest hour; where others are told to come then and I later, mine; asked where an earlier one is nobody's in particular. */
 export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Calls): Point | undefined {
   const [earliest] = ordered;
   if (!earliest) return undefined;
-  const owner = (point: Point): 'mine' | 'theirs' | undefined => (point.where[0] ? ownerOf(scene.text, point.where[0]) : undefined);
+  const owner = ownerIn(scene);
   const mine = ordered.find((point) => point.date.equals(earliest.date) && owner(point) === 'mine');
   if (owner(earliest) === 'theirs' && mine) return mine;
   if (owner(earliest) === 'theirs') {
@@ -45,7 +56,7 @@ const READY = /\b(?:ready|rolling|roll|record(?:ing)?|film(?:ing)?|shoot(?:ing)?
 export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undefined {
   const [latest, ...others] = wraps.toSorted((a, b) => compare(b, a));
   if (!latest) return undefined;
-  const owner = (point: Point): 'mine' | 'theirs' | undefined => (point.where[0] ? ownerOf(scene.text, point.where[0]) : undefined);
+  const owner = ownerIn(scene);
   if (owner(latest) === 'mine') return latest;
   return (
     others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine') ?? (owner(latest) === 'theirs' ? undefined : latest)

@@ -60,6 +60,9 @@ const NOT_MINE =
   /\b(?:(?:we|i)(?:'ve| have)? (?:already )?(?:got|have|booked|found|hired) (?:someone|somebody|cover|crew|an? (?:videographer|cameraman|camera|shooter|photographer|operator|op|person|guy|lad|woman|team|editor|streamer)) (?:for|on)|(?:i'm|i am) (?:already )?(?:filming|shooting|covering|doing|working|booked|on)\b[^.;,]{0,30} (?:on|for)|(?<!\bif )(?:you|u)(?:'re| are|r)? (?:can't|cant|cannot|couldn't|not (?:free|available|able to do|around)|said you (?:can't|couldn't|were busy)|already booked)(?: (?:do|make|manage|on|for))?)\s(?:on\s)?(?:the\s)?$/iu;
 /** "we have Bob for" */
 const HAS_NAMED = /\b(?:[Ww]e|I)(?:'ve| have)? (?:already )?(?:got|have|booked|found|hired) \p{Lu}\p{Ll}+ (?:for|on)\s(?:the\s)?$/u;
+/** "we have 12 interviews, filmed 10 and 11 January", "the footage we shot on" */
+const FILMED_THEN =
+  /\b(?:we|i|they)(?:'ve| have) (?:already )?(?:filmed|shot|recorded|taped) (?:\p{L}+ ){0,3}(?:on |over )?(?:the )?$|\b(?:have|'ve got|footage|rushes|material|tapes?|interviews|histories|hours)\b[^.;!?]{0,50}(?:,|\(|\b(?:was|were|we|i|they)) ?(?:all )?(?:filmed|shot|recorded|taped) (?:on |over )?(?:the )?$/iu;
 const EVENT_NOUN = /^\s(?:shoot|event|conference|wedding|gig|job|show|festival|summit|gala|date|dates)\b/i;
 const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b/i;
 
@@ -124,6 +127,7 @@ export function nearest(
   if (isDate && PLEASE_BY.test(before)) return { cue: 'reply', end: 0, after: false };
   if (isDate && BY_ALONE.test(before) && PLEASE_AFTER.test(after)) return { cue: 'reply', end: 0, after: false };
   if (isDate && (NOT_MINE.test(before) || HAS_NAMED.test(before))) return { cue: 'other', end: 0, after: false };
+  if (isDate && FILMED_THEN.test(before)) return { cue: 'past', end: 0, after: false };
   if (isDate && NOT_IT.test(before)) return { cue: 'past', end: 0, after: false };
   if (CHAT_AFTER.test(after)) return { cue: 'other', end: 0, after: false };
   if (isDate && MOVES_AFTER.test(after.replace(SOMEBODY_ELSE, ''))) return { cue: 'past', end: 0, after: false };

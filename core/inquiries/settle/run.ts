@@ -9,6 +9,8 @@ import type { EventDays, Scene } from './scene.ts';
 export const ENDS =
   /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back)\s?:?\s(?:on\s)?(?:the\s)?$/i;
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s?:?\s(?:on\s)?(?:the\s)?$/i;
+/** "two days, or three if the grant comes through" */
+const OR_MORE = /\bdays?,? or (?:maybe |possibly |perhaps |even )?(?:two|three|four|five|six|[2-6])\b/i;
 /** A longer run is asked about. */
 export const LONGEST_STATED = 14;
 
@@ -35,7 +37,7 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
   const begins = scene.dates.some((mention) => settled.where.some((where) => where.start === mention.start) && STARTS.test(mention.before));
   const said = [...new Set(daysSaid(scene.text).map(({ days }) => days))];
   const days = said[0];
-  return begins && said.length === 1 && days !== undefined && days > 1 && days <= LONGEST_STATED
+  return begins && !OR_MORE.test(scene.text) && said.length === 1 && days !== undefined && days > 1 && days <= LONGEST_STATED
     ? { ...settled, dates: runFrom(first, days) }
     : settled;
 }
