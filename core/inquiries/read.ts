@@ -8,6 +8,7 @@ import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
 import { agreedCalls } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
+import { agreedRole } from './learned/role.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
@@ -65,7 +66,8 @@ export function readInquiry(input: ReadInput): Reading {
   const asked = roleAsked(front);
   // Who asks for a film of a day asks for somebody to shoot it.
   const made = things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end }));
-  const roles = [asked, made, filmedUnsaid(front, plain.text.slice(0, FIRST_PAGES))].find(({ length }) => length > 0) ?? [];
+  const told = [asked, made, filmedUnsaid(front, plain.text.slice(0, FIRST_PAGES))].find(({ length }) => length > 0) ?? [];
+  const roles = agreedRole(told, page, input.learned);
   const role = roles.length === 1 ? roles[0] : undefined;
   // An edit has its day of delivery and that of the pictures: neither is a day on which I must be there, unless an hour to come is told.
   const atHome = role?.role === 'edit only' && !times.some(({ said }) => said === 'call');

@@ -2,7 +2,7 @@
  * What the labelled messages teach: of each message whether it asks for work, of each time and date in it what it is said of.
  */
 import { lookAt } from '../../core/inquiries/look.ts';
-import { dateFeatures, messageFeatures, pageOf, timeFeatures } from '../../core/inquiries/learned/features.ts';
+import { dateFeatures, messageFeatures, pageOf, timeFeatures, wordsFeatures } from '../../core/inquiries/learned/features.ts';
 import { halfFeatures, openEnds } from '../../core/inquiries/learned/halves.ts';
 import type { ModelName } from '../../core/inquiries/learned/models.ts';
 import type { DateMention, SaidTime } from '../../core/inquiries/settle/scene.ts';
@@ -57,13 +57,14 @@ function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, 
  * @param from dates and times before this offset teach nothing
  */
 export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
-  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], half: [] };
+  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], half: [], role: [] };
   for (const message of messages) {
     const { text, receivedAt, homeZone, homePlace } = message;
     const { scene, phones, head } = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
     const page = pageOf(scene, phones, head);
     cases.kind.push({ features: messageFeatures(page), is: message.isInquiry ? 'inquiry' : 'none' });
     if (!message.isInquiry) continue;
+    if (message.fields.role !== undefined) cases.role.push({ features: wordsFeatures(page), is: message.fields.role });
     for (const [index, time] of scene.times.entries()) {
       const is = timeIs(message, time, index === 0);
       if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });

@@ -38,12 +38,13 @@ export function learn(from: readonly Message[]): Learned {
     time: fit([...cases.time, ...gala.time], { trust: 8, balanced: false, seldom: 3 }),
     date: fit([...cases.date, ...gala.date], { trust: 5, balanced: false, seldom: 3 }),
     half: fit(cases.half, { trust: 8, balanced: false, seldom: 3 }),
+    role: fit(cases.role, { trust: 20, balanced: true, seldom: 6 }),
   };
 }
 
 function lines(name: string, { classes, weights }: Model): string[] {
   return [
-    `# ${name} ${classes.join(' ')}`,
+    [`# ${name}`, ...classes].join('\t'),
     ...[...weights]
       .toSorted(([a], [b]) => (a < b ? -1 : 1))
       .map(([feature, row]) => [feature, ...row.map((one) => Math.round(one * 100))].join('\t')),

@@ -45,19 +45,24 @@ export function pageOf(scene: Scene, phones: readonly Where[], head: string): Pa
 const upTo = (most: number, count: number): number => Math.min(most, count);
 const spelled = (words: readonly Word[]): string[] => words.map(({ word }) => word);
 
-/** Of the whole message: its words, pairs of them, the words of its head and foot, and how much there is of each. */
-export function messageFeatures({ scene, words: all, head }: Page): Set<string> {
+/** Of the sender's words: each, and each pair. */
+export function wordsFeatures({ words: all }: Page): Set<string> {
   const words = spelled(all.slice(0, MOST_READ));
+  return new Set([...words, ...words.slice(1).map((word, at) => `${words[at]}_${word}`)]);
+}
+
+/** Of the whole message: its words, pairs of them, the words of its head and foot, and how much there is of each. */
+export function messageFeatures(page: Page): Set<string> {
+  const { scene, head } = page;
   const today = scene.received.toPlainDate().toString();
   const ahead = scene.dates.filter(({ readings }) => readings.some((reading) => reading.some((date) => date >= today))).length;
   return new Set([
-    ...words,
-    ...words.slice(1).map((word, at) => `${words[at]}_${word}`),
+    ...wordsFeatures(page),
     ...spelled(wordsOf(head.slice(0, MOST_TEXT)).slice(0, MOST_READ)).map((word) => `w:${word}`),
     `ahead:${upTo(3, ahead)}`,
     `times:${upTo(3, scene.times.length)}`,
     `money:${upTo(3, scene.amounts.filter(({ mark }) => mark !== undefined).length)}`,
-    `long:${Math.floor(Math.log2(words.length + 1))}`,
+    `long:${Math.floor(Math.log2(Math.min(page.words.length, MOST_READ) + 1))}`,
   ]);
 }
 

@@ -5,7 +5,7 @@
  */
 
 export type Model = { classes: readonly string[]; weights: ReadonlyMap<string, readonly number[]> };
-export type ModelName = 'kind' | 'time' | 'date' | 'half';
+export type ModelName = 'kind' | 'time' | 'date' | 'half' | 'role';
 export type Learned = Readonly<Record<ModelName, Model>>;
 
 /** The feature that every case has. */
@@ -13,7 +13,7 @@ export const ALWAYS = '*';
 
 /**
  * Read the list of weights: `% ` says what they were learned from, `# name class class ...` begins a model, then one line a feature with its weight for each class, in
- * hundredths, parted by tabs. The list ships with the program, so a broken line is a mistake of ours.
+ * hundredths; all parted by tabs. The list ships with the program, so a broken line is a mistake of ours.
  * @throws RangeError naming the line that is not whole, or the model that is missing
  */
 export function readLearned(text: string): Learned {
@@ -22,7 +22,7 @@ export function readLearned(text: string): Learned {
   for (const [index, line] of text.split('\n').entries()) {
     if (line === '' || line.startsWith('% ')) continue;
     if (line.startsWith('# ')) {
-      const [name = '', ...classes] = line.slice(2).split(' ');
+      const [name = '', ...classes] = line.slice(2).split('\t');
       model = { classes, weights: new Map() };
       models.set(name, model);
       continue;
@@ -38,7 +38,7 @@ export function readLearned(text: string): Learned {
     if (!found) throw new RangeError(`the learned weights have no model of ${name}`);
     return found;
   };
-  return { kind: named('kind'), time: named('time'), date: named('date'), half: named('half') };
+  return { kind: named('kind'), time: named('time'), date: named('date'), half: named('half'), role: named('role') };
 }
 
 /** The chance of each class, from 0 to 1, in the order of the model's classes. However many features a case has, together they count the same. */
