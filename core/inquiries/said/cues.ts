@@ -35,8 +35,8 @@ const reply = oneOf(
     (?:quotations?|quotes?|bids?|proposals?|tenders?|submissions?|offers?|answers?|replies)\s(?:close|closing|(?:are |is )?(?:to be|must be) (?:in|received|submitted|lodged|with us)|must reach us|accepted until)(?: at| by| on| before)?
     (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)(?:deadline|due)\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
     (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
-    (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|spätestens|uiterlijk)
-    (?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|this))
+    (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|até|spätestens|uiterlijk)
+    (?<!\b(?:they|he|she|who|client|committee|council|board|venue|club|team|boss)(?:'ll|'d| will| should| can| would)? )(?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|tmrw|tmr|tomoz|2moro|this))
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
     \b(?:text|(?<!\b(?:the|our|this) (?:\p{L}{1,14} )?)ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)

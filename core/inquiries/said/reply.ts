@@ -17,7 +17,7 @@ const deciding = phrases(`
   we'll/i'll/we_will/i_will/they'll/we/i decide/choose/pick/book/confirm/finalise/finalize/crew
 `);
 const sent = phrases(`
-  a word | sign on | sign up to it | holla | kindly tell | something in writing | a name | a figure | a number | someone confirmed | crew confirmed | somebody confirmed | have this settled | this settled | tell ... office/desk/mayor/committee/board/client/boss | ja oder nein | oui ou non | sí o no | deadline to say yes/no/reply/answer
+  a word | in or out | sign on | sign up to it | holla | kindly tell | something in writing | a name | a figure | a number | someone confirmed | crew confirmed | somebody confirmed | have this settled | this settled | tell ... office/desk/mayor/committee/board/client/boss | ja oder nein | oui ou non | sí o no | deadline to say yes/no/reply/answer
   indicate/express/register/signal/state/confirm/note your? interest | expressions of interest | your thoughts | thumbs up | nod | the nod | green light | your verdict | final answer | firm answer | get/hear anything/word/back | put me out of my misery
   write to me/us | write/drop/shoot/send/fire/ping me/us a? note/line/text/mail/email/message/word/whatsapp/dm/reply/answer/yes/number | fill in/out the? form | send/return/submit/give ... yours/quote/price/rate/rates/number/figure/offer/proposal/estimate/cost/fee/terms
   your? quote/price/rate/number/figure/offer/proposal/estimate/cost/fee/terms/reply/answer/response/decision/ok/yes back? in? with us/me | need/want/have ... quote/price/rate/number/figure/offer/proposal/estimate/reply/answer/yes/no/response/decision/name/names/confirmation/commitment
@@ -29,7 +29,11 @@ const latest = phrases(`
 /** Labels of a form: "Closing: ", "Reply wanted: ", "When do I need to know: ". */
 const labels = String.raw`(?:^|[\n.] ?)\s*(?:clos(?:ing|es|ed)|close date|(?:(?:return|send|latest|final|last|your|our) (?:of )?)?(?:reply|response|answer|decision|deadline|rsvp|quotes?|bids?|cut-?off)\b[\w /]{0,24}|when (?:do|must|would) (?:i|we|you) (?:need|have|want) (?:to know|an answer|to hear|to decide|it|a reply)(?: by)?)\s?[:=-]`;
 
+/** "Cutoff is Friday noon." */
+const cutOff = String.raw`(?:^|[\n.!?] ?)\s*(?:(?:the|my|our) )?cut-?off(?: date| time)? (?:is|will be|for this is)(?: on| at| by)?\b`;
+
 export const replyWanted = [
+  cutOff,
   labels,
   `(?:${settled}|${sent})${by}`,
   `${deciding}${onOrBy}`,

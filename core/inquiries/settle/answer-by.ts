@@ -20,7 +20,7 @@ const ANSWERED = anyOf(
 /** What the sender promises, or others have to do, by a day. */
 const PROMISED = anyOf(
   `
-  {they} ... {tell} ... | {they} know | i/we won't/don't/can't/cannot/shan't ... know/say/tell/confirm ... | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
+  {they} ... {tell} ... | {they} know | and/but/will will? know/hear/learn | we'd/they'd know | i/we won't/don't/can't/cannot/shan't ... know/say/tell/confirm ... | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
   tell/let/ring/call/email/inform/ask the? caterers/caterer/hotel/venue/council/airline/florist/band/landlord/printers ...
   caterers/caterer/hotel/venue/council/airline/florist/landlord/printers/printer/insurers/authority/police ... need/needs/want/wants/answer/answers/decide/decides/reply/replies/tell/tells/confirm/confirms
   speakers/guests/delegates/exhibitors/attendees/members/players/teams/parents/sponsors/artists/bands/entrants/participants/runners/students/pupils/volunteers/traders/stallholders ... must/have/has/need/needs/should/will/are/is

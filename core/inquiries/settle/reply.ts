@@ -161,7 +161,9 @@ export function replyOf(scene: Scene): ReplyBy {
   const before = /(?<!\bon or )\bbefore\s+(?:the\s+)?$/i.test(scene.text.slice(Math.max(0, date.start - 20), date.start));
   const dayBefore = DAY_BEFORE.test(scene.text.slice(date.end, date.end + 80));
   const walls: string[] = [];
-  for (const reading of date.readings) {
+  // "today or tomorrow": the later of them will do.
+  const either = /\sor\s/i.test(scene.text.slice(date.start, date.end));
+  for (const reading of either ? date.readings.slice(-1) : date.readings) {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
     const plain = Temporal.PlainDate.from(on).subtract({ days: dayBefore ? 1 : 0 });
@@ -173,7 +175,7 @@ export function replyOf(scene: Scene): ReplyBy {
     else walls.push(wallOf(plain, 23 * 60 + 59));
   }
   const ahead = [...new Set(walls)].filter((wall) => wall > nowWall);
-  const doubtful = date.doubt !== undefined && date.readings.length > 1;
+  const doubtful = date.doubt !== undefined && date.readings.length > 1 && !either;
   return ahead.length === 1 && !doubtful ? { wall: ahead[0] as string, where, choices: [] } : { where, choices: ahead };
 }
 

@@ -60,7 +60,7 @@ const zoneWords = new Map<string, string>([
 ]);
 
 /** Zones of countries and regions before "time". IANA time zone database. */
-const areaZones = new Map([
+const areaZones = new Map<string, string>([
   ['uk', 'Europe/London'],
   ['british', 'Europe/London'],
   ['irish', 'Europe/Dublin'],
@@ -77,6 +77,40 @@ const areaZones = new Map([
   ['india', 'Asia/Kolkata'],
   ['japan', 'Asia/Tokyo'],
   ['nz', 'Pacific/Auckland'],
+  ...(
+    [
+      ['Asia/Kathmandu', 'nepal nepali'],
+      ['America/Jamaica', 'jamaica jamaican'],
+      ['Europe/Tallinn', 'estonia estonian'],
+      ['Europe/Helsinki', 'finland finnish'],
+      ['Europe/Lisbon', 'portugal portuguese'],
+      ['Europe/Dublin', 'ireland'],
+      ['Europe/Berlin', 'germany'],
+      ['Europe/Paris', 'france'],
+      ['Europe/Rome', 'italy italian'],
+      ['Europe/Amsterdam', 'dutch netherlands'],
+      ['Europe/Brussels', 'belgian belgium'],
+      ['Europe/Zurich', 'swiss switzerland'],
+      ['Europe/Vienna', 'austria austrian'],
+      ['Europe/Warsaw', 'poland polish'],
+      ['Europe/Oslo', 'norway norwegian'],
+      ['Europe/Stockholm', 'sweden swedish'],
+      ['Europe/Copenhagen', 'denmark danish'],
+      ['Europe/Athens', 'greece greek'],
+      ['Europe/Istanbul', 'turkey turkish'],
+      ['Atlantic/Reykjavik', 'iceland icelandic'],
+      ['Africa/Nairobi', 'kenya kenyan'],
+      ['Africa/Lagos', 'nigeria nigerian'],
+      ['Asia/Karachi', 'pakistan'],
+      ['Asia/Bangkok', 'thai thailand'],
+      ['Asia/Manila', 'philippine philippines'],
+      ['Asia/Tokyo', 'japanese'],
+      ['Asia/Seoul', 'korea korean'],
+      ['Asia/Shanghai', 'china chinese'],
+      ['Asia/Singapore', 'sg'],
+      ['Australia/Brisbane', 'queensland'],
+    ] as const
+  ).flatMap(([zone, names]) => names.split(' ').map((name) => [name, zone] as const)),
 ]);
 
 /** The zone of a town's clocks; undefined for a name that is no town. */
