@@ -14,7 +14,7 @@ const GOES_ON = /\s(?:and|but|so|because|who|which|that|to|about|regarding|re)\s
 /** Who has a verb or speaks of somebody else does not say who they are. */
 const SPEAKS =
   /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays?|runs?)(?!\p{L})|\d/u;
-const HERE = /^,? (?:here|hier(?= ?[,.!\n])|again|speaking|calling|typing|writing|this side)(?!\p{L})/u;
+const HERE = /^,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side)(?!\p{L})/u;
 const LEADS = /^,? (?:over at|out at|from|at|with|of|for|w\/|off|fae|frae|(?:in|on)(?= the ))\s(?=\S)/u;
 /** How to reach somebody follows. */
 const REACHED = /,?\s(?:\(?\+?\d[\d\s().-]{6,}|\S+@\S+).*$/su;

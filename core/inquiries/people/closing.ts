@@ -50,7 +50,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     if (!found || !name || (isTown(name.value) && !ORG_WORDS.test(found[2] ?? '')) || namesArea(name.value) || TITLE_WORDS.test(name.value))
       continue;
     const rest = found[2] ?? '';
-    if (/\p{Ll}[.!?]\s+\p{Lu}/u.test(rest)) continue;
+    if (/(?<!(?<!\p{L})(?:Hon|Sec|St|Dr|Mt|Mr|Mrs|Ms|Rev|Prof|Gen|Asst|Dept|\p{Lu}))[.!?]\s+\p{Lu}\p{Ll}+ \p{Lu}/u.test(rest)) continue;
     // "Lekker, Marlon @ Big Screen": a farewell in any word.
     if (!name.value.includes(' ') && SIGNER_OF.test(rest)) continue;
     if (rest === '') {
