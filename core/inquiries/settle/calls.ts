@@ -5,11 +5,11 @@ import { settledPair } from '../times/find.ts';
 import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
-import { firstOfMine, lastOfMine } from './mine.ts';
+import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
 import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
-import { wrapPoint } from './wraps.ts';
+import { endOfHours, wrapPoint } from './wraps.ts';
 
 const EVENING_EVENT =
   /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
@@ -265,6 +265,11 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
   }
+  if (answer.firstCall && !answer.lastWrap && !answer.wrapChoices && ends.length === 0 && days.length === 1) {
+    const end = endOfHours(scene, shows, last, (time) => settledPair(time.from, time.to ?? time.from) ?? eveningPair(time, scene));
+    if (end && wallOf(end.date, end.minutes) > answer.firstCall.wall)
+      answer.lastWrap = { wall: wallOf(end.date, end.minutes), where: end.where };
+  }
   const show = shows[0];
   if (show && !answer.firstCall && !answer.callChoices) {
     const on = callDay(show, days);
@@ -273,16 +278,6 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   }
   return answer;
 }
-
-/** "there for 7 or for 8": the other hour of two that are still open. */
-const orElse = ({ text, times }: Scene, called: Where): SaidTime | undefined =>
-  times.find(
-    ({ start }) =>
-      start > called.start &&
-      start - called.end <= OR_REACH &&
-      /^,? or (?:maybe )?(?:for |at |by |from )?$/i.test(text.slice(called.end, start)),
-  );
-const OR_REACH = 16;
 
 /** A call that is said of one day tells nothing of the others. */
 const ofOneDay = ({ where }: Point): boolean => where.length > 1 || (where[0] as SaidTime | undefined)?.nthDay !== undefined;

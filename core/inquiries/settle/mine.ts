@@ -3,7 +3,7 @@
  */
 import { ownerOf } from './owner.ts';
 import { compare, type Calls, type Point } from './points.ts';
-import type { Scene, Where } from './scene.ts';
+import type { SaidTime, Scene, Where } from './scene.ts';
 import { wallOf } from './walls.ts';
 
 /** Whose an hour is; "you can go after the cake, say half past": what only leads to the hour tells nothing. */
@@ -62,3 +62,13 @@ export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undef
     others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine') ?? (owner(latest) === 'theirs' ? undefined : latest)
   );
 }
+
+/** "there for 7 or for 8": the other hour of two that are still open. */
+export const orElse = ({ text, times }: Scene, called: Where): SaidTime | undefined =>
+  times.find(
+    ({ start }) =>
+      start > called.start &&
+      start - called.end <= OR_REACH &&
+      /^,? or (?:maybe )?(?:for |at |by |from )?$/i.test(text.slice(called.end, start)),
+  );
+const OR_REACH = 16;

@@ -14,6 +14,9 @@ const TOLD =
 /** A department at the beginning of its clause. */
 const OTHERS =
   /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
+/** "Our videographer will be there" */
+const OUR_OWN =
+  /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
 /** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
 const SENDERS =
   /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll| will|'m| am)(?= (?:be )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= ))\b/i;
@@ -30,7 +33,7 @@ const THEIRS_AFTER =
 const MY_ROW = /^[ \t]{1,3}(?:[-–:][ \t])?(?:the |our )?(?:videographer|video|camera|kit|you)\b/i;
 const CREW_ROW = new RegExp(`^[ \\t]{1,3}(?:[-–:][ \\t])?(?:the |our )?${OTHER_CREW.source}`, 'i');
 const AFTER =
-  /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez) |\((?:you|kit)\b|\((?:that|this) (?:would be|is) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
+  /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that|this) (?:would be|is) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
 /** `mine` where the clause of an hour names me, `theirs` where it names others; nothing where it names nobody. */
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
@@ -41,6 +44,7 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const clause = clauses.findLast((one) => one.trim() !== '') ?? '';
+  if (OUR_OWN.test(clause)) return 'theirs';
   if (MINE.test(clause) || TOLD.test(clause)) return 'mine';
   return OTHERS.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause) ? 'theirs' : undefined;
 }

@@ -2,7 +2,8 @@
  * The ends of a day: on which date, and in which half of it.
  */
 import type { Calls, Point } from './points.ts';
-import type { SaidTime } from './scene.ts';
+import { ownerOf } from './owner.ts';
+import type { SaidTime, Scene } from './scene.ts';
 import { day, dayBeside, wallOf, type Day } from './walls.ts';
 
 /** A wrap at or before this is the small hours of the next date. */
@@ -56,4 +57,22 @@ export function wrapPoint(
         why: 'open',
       };
   }
+}
+
+/** Of what is filmed to its end; a show leaves the packing open. */
+const STAYS = /\b(?:coverage|filming|party|reception|dinner|wedding|fair|f[eê]te|open day|event)\b/i;
+const BESIDE = 40;
+
+/** "11am-3pm coverage, arrive 10.30": the hours of the occasion end the day where nothing else is said to. */
+export function endOfHours(
+  { text }: Scene,
+  shows: readonly SaidTime[],
+  last: Day,
+  pairOf: (time: SaidTime) => { from: number; to: number } | undefined,
+): Point | undefined {
+  const [only, ...others] = shows.filter(({ to, until, date, nthDay }) => to && !until && !date && nthDay === undefined);
+  const pair = only && pairOf(only);
+  if (!only || !pair || others.length > 0 || ownerOf(text, only) === 'theirs') return undefined;
+  if (!STAYS.test(text.slice(Math.max(0, only.start - BESIDE), only.end + BESIDE))) return undefined;
+  return { date: last, minutes: pair.to <= pair.from ? pair.to + 1440 : pair.to, where: [only] };
 }

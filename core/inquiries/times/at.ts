@@ -62,6 +62,9 @@ function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: n
 function dayPartAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
   if (word(0) === 'tonight') return { half: 'pm', next: index };
+  // "till 2 the following morning"
+  const led = word(0) === 'the' ? 1 : 0;
+  if (/^(?:following|next)$/.test(word(led)) && word(led + 1) === 'morning') return { half: 'am', next: index + led + 2 };
   const skip = word(0) === 'in' && word(1) === 'the' ? 2 : word(0) === 'at' || word(0) === 'this' ? 1 : 0;
   const half = partOfDay.get(word(skip));
   return half ? { half, next: skip === 0 ? index : index + skip + 1 } : undefined;
