@@ -1,6 +1,7 @@
 /**
  * Who signs in the running text: "Regards, Mei Xuan, Lantern Tree Preschool", "Dr. Harish Rao, Superintendent, Seva Hospital" at its very end.
  */
+import { OCCASION } from '../occasions.ts';
 import { bodyIn } from './bodies.ts';
 import { NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
@@ -50,6 +51,8 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     if (!found || !name || (isTown(name.value) && !ORG_WORDS.test(found[2] ?? '')) || namesArea(name.value) || TITLE_WORDS.test(name.value))
       continue;
     const rest = found[2] ?? '';
+    // "Book Launch, Blue Door Hall" is what is on and where.
+    if (bye === 0 && OCCASION.test(name.value)) continue;
     if (/(?<!(?<!\p{L})(?:Hon|Sec|St|Dr|Mt|Mr|Mrs|Ms|Rev|Prof|Gen|Asst|Dept|\p{Lu}))[.!?]\s+\p{Lu}\p{Ll}+ \p{Lu}/u.test(rest)) continue;
     // "Lekker, Marlon @ Big Screen": a farewell in any word.
     if (!name.value.includes(' ') && SIGNER_OF.test(rest)) continue;

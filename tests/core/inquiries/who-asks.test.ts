@@ -238,6 +238,12 @@ describe('organisation', () => {
     ['Nidd Valley Beekeepers', 'Film on 5 May? Yours, Jo Hart (Hon. Sec., Nidd Valley Beekeepers)'],
     ['Corrib Rowing Club', "Hi Kit, I'm Siobhán Keane, PRO with the Corrib Rowing Club. Are you free on Sat 5 May? Slán, Siobhán"],
     ['Riverside Bowls Club', 'Kit, can you film the finals on 5 May? Bev Akers (Riverside Bowls Club)'],
+    ['Blue Door Theatre', 'Kit - Yusuf, Blue Door Theatre. Can you film our show on 5 May?'],
+    ['Copper Kettle Events', 'Hi Kit, Priya Raman over at Copper Kettle Events. Can you film a gala on 5 May?'],
+    [undefined, 'Hi Kit, Book Launch, Blue Door Hall. Can you film it on 5 May? Jo'],
+    ['Calder Netball', 'We run a netball league (Calder Netball). Can you film the finals on 5 May? Jo'],
+    ['Otway Bushwalkers', 'Could you film the Otway Bushwalkers on 5 May?\n\nJo Hart\njo@otwaybushwalkers.example'],
+    ['Quellwerk', 'Can you film our evening on 5 May? Please reply by Friday.\nUlrike Sandmann\nQuellwerk'],
     [
       'Dunmore Estates',
       'Filming on 5 May?\n\nBest,\nCatherine\n\nCatherine Dunmore-Hale\nEvents Director | Dunmore Estates\nM: 07700 900333',
