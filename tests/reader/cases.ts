@@ -4,6 +4,7 @@
 import { lookAt } from '../../core/inquiries/look.ts';
 import { dateFeatures, messageFeatures, pageOf, timeFeatures, wordsFeatures } from '../../core/inquiries/learned/features.ts';
 import { halfFeatures, openEnds } from '../../core/inquiries/learned/halves.ts';
+import { partFeatures, partsIn } from '../../core/inquiries/learned/part.ts';
 import type { ModelName } from '../../core/inquiries/learned/models.ts';
 import type { DateMention, SaidTime } from '../../core/inquiries/settle/scene.ts';
 import { gazetteer, type Message } from './corpus.ts';
@@ -52,12 +53,22 @@ function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, 
   return asked.includes('start') ? 'either' : undefined;
 }
 
+/** What a mention of some of the named days is of: of mine, of none of mine, or of one where all of them are mine. */
+function partIs({ fields: { start, end } }: Message, known: readonly string[], days: readonly string[]): string | undefined {
+  if (start === undefined || end === undefined) return undefined;
+  const mine = known.filter((date) => date >= start && date <= end);
+  if (mine.length === 0) return undefined;
+  if (mine.length === known.length) return 'all';
+  if (days.every((date) => mine.includes(date))) return 'mine';
+  return days.some((date) => mine.includes(date)) ? undefined : 'not';
+}
+
 /**
  * The cases of each model in these messages.
  * @param from dates and times before this offset teach nothing
  */
 export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
-  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], half: [], role: [] };
+  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], part: [], half: [], role: [] };
   for (const message of messages) {
     const { text, receivedAt, homeZone, homePlace } = message;
     const { scene, phones, head } = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
@@ -68,6 +79,11 @@ export function casesIn(messages: readonly Message[], from = 0): Record<ModelNam
     for (const [index, time] of scene.times.entries()) {
       const is = timeIs(message, time, index === 0);
       if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });
+    }
+    const parts = partsIn(scene);
+    for (const one of parts?.named ?? []) {
+      const is = partIs(message, parts?.known ?? [], one.days);
+      if (parts && is !== undefined && one.mention.start >= from) cases.part.push({ features: partFeatures(page, parts, one), is });
     }
     for (const { time, end, minutes } of openEnds(scene)) {
       const is = halfIs(message, minutes);

@@ -37,6 +37,7 @@ export function learn(from: readonly Message[]): Learned {
     kind: fit([...cases.kind, ...casesIn(ways.kinds).kind], { trust: 60, balanced: true, seldom: 2 }),
     time: fit([...cases.time, ...gala.time], { trust: 8, balanced: false, seldom: 3 }),
     date: fit([...cases.date, ...gala.date], { trust: 5, balanced: false, seldom: 3 }),
+    part: fit(cases.part, { trust: 5, balanced: false, seldom: 3 }),
     half: fit(cases.half, { trust: 8, balanced: false, seldom: 3 }),
     role: fit(cases.role, { trust: 20, balanced: true, seldom: 6 }),
   };

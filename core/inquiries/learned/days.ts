@@ -5,6 +5,7 @@ import { askedDays, consecutive, MOST_MENTIONS, OF_ELSE } from '../settle/days-a
 import type { EventDays } from '../settle/scene.ts';
 import { dateFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
+import { otherParts } from './part.ts';
 
 /** A date is weighed as a day of the job from this chance on. */
 const EVENT = 0.5;
@@ -16,10 +17,16 @@ const EITHER = 0.4;
 /** Below this a date is hardly a day of the job. */
 const HARDLY = 0.2;
 
-/** The days that rules found, unless the weights speak plainly for others: then those, or both are asked. */
+/** The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked. */
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
+  if (page.scene.dates.length > MOST_MENTIONS) return event;
+  const agreed = likelierDays(event, page, learned);
+  const parts = otherParts(agreed, page, learned);
+  return parts.length > 0 ? openDays(agreed, ...parts) : agreed;
+}
+
+function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays {
   const { scene } = page;
-  if (scene.dates.length > MOST_MENTIONS) return event;
   const today = scene.received.toPlainDate().toString();
   const ahead = scene.dates.filter(
     ({ past, said, readings }) => !past && !OF_ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),

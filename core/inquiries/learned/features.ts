@@ -67,7 +67,7 @@ export function messageFeatures(page: Page): Set<string> {
 }
 
 /** The words around a stretch of text: each with how near it is, in pairs, with the label of its line and the sentences beside. */
-function around({ scene: { text }, words }: Page, { start, end }: Where): string[] {
+export function around({ scene: { text }, words }: Page, { start, end }: Where): string[] {
   const sentence = sentenceAround(text, start, end);
   const [first, here, next, last] = [sentence.start, start, end, sentence.end].map((offset) => wordAt(words, offset)) as [
     number,

@@ -1,0 +1,64 @@
+/**
+ * Of several days that a message names, whether all are mine or only some: what the model of parts sees of each mention that names only some of them.
+ */
+import { namedAmong, OF_ELSE } from '../settle/days-among.ts';
+import type { DateMention, EventDays, Scene } from '../settle/scene.ts';
+import { around, type Page } from './features.ts';
+import { likeliest, type Learned } from './models.ts';
+
+/** From this chance on a mention speaks for a part of the days, or for all of them. */
+const HEARD = 0.5;
+/** Where rules know which of the days are not mine, the weights are heard from here on. */
+const SURE = 0.8;
+/** More days than this are a season. */
+const MOST_DAYS = 14;
+
+/** Days that are named, and the mentions that name only some of them. */
+export type Parts = { known: string[]; named: { mention: DateMention; days: string[]; run: boolean }[] };
+
+/** The days that a message names for the work, in order; undefined where it is one or too many. */
+export function partsIn({ dates, received }: Scene): Parts | undefined {
+  const today = received.toPlainDate().toString();
+  const ahead = dates.filter(
+    ({ past, said, weekdayOnly, readings }) =>
+      !past && !OF_ELSE.has(said) && !weekdayOnly && readings.length === 1 && (readings[0]?.at(-1) ?? '') >= today,
+  );
+  const known = [...new Set(ahead.flatMap(({ readings }) => readings[0] ?? []))].toSorted();
+  if (known.length < 2 || known.length > MOST_DAYS) return undefined;
+  const run = ahead.some(({ readings }) => (readings[0]?.length ?? 0) > 1);
+  const named = dates
+    .map((mention) => ({ mention, days: namedAmong(mention, known), run }))
+    .filter(({ days }) => days.length > 0 && days.length < known.length);
+  return { known, named };
+}
+
+/** Of one mention of some of the days. */
+export function partFeatures(page: Page, { known }: Parts, { mention, days, run }: Parts['named'][number]): Set<string> {
+  return new Set([
+    ...around(page, mention),
+    `s:${mention.said}`,
+    `n:${Math.min(days.length, 3)}/${Math.min(known.length, 5)}`,
+    ...(days[0] === known[0] ? ['first'] : []),
+    ...(days.at(-1) === known.at(-1) ? ['last'] : []),
+    mention.weekdayOnly ? 'weekday' : 'numbered',
+    `k:${Math.min(page.scene.dates.length, 6)}`,
+    run ? 'run' : 'single',
+  ]);
+}
+
+/** What the weights say against the days that rules found: days that may be meant instead; none where they agree. */
+export function otherParts(event: EventDays, page: Page, learned: Learned): string[][] {
+  const parts = partsIn(page.scene);
+  if (!parts || event.dates.length === 0 || parts.named.length === 0) return [];
+  const { known, named } = parts;
+  const weighed = named.map((one) => ({ days: one.days, ...likeliest(learned.part, partFeatures(page, parts, one)) }));
+  const said = (is: string): Set<string> => new Set(weighed.filter((one) => one.is === is).flatMap(({ days }) => days));
+  const least = event.dropped ? SURE : HEARD;
+  const heard = weighed.filter(({ chance }) => chance >= least);
+  const whole = event.dates[0] === known[0] && event.dates.at(-1) === known.at(-1);
+  if (!whole) return heard.length === weighed.length && heard.every(({ is }) => is === 'all') ? [known] : [];
+  if (heard.every(({ is }) => is === 'all')) return [];
+  const [mine, not] = [said('mine'), said('not')];
+  const theirs = known.filter((date) => (mine.size === 0 || mine.has(date)) && !not.has(date));
+  return theirs.length === known.length || theirs.length === 0 ? [] : [theirs];
+}
