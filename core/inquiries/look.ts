@@ -61,6 +61,8 @@ export type Sight = {
 const inDollars = (amounts: readonly Amount[]): boolean =>
   amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined, undefined)[0] === 'USD');
 
+/** Nobody tells a job further down than this. */
+const MOST_WORDS = 15_000;
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
 const MOST_SAID = 100;
 
@@ -70,7 +72,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const plain = clean(input.text);
   const parts = split(plain.text);
   const body = only(plain.text, parts, 'own', 'forwarded', 'subject');
-  const tokens = tokensOf(body);
+  const tokens = tokensOf(body).slice(0, MOST_WORDS);
   const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
   const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
 

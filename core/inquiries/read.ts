@@ -30,7 +30,7 @@ import { deliverablesIn } from './work/deliverables.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
 
 /** Places are sought among so many words. */
-const MOST_WORDS = 15_000;
+const MOST_WORDS = 6_000;
 /** More text than this is no message. */
 const LONGEST_MESSAGE = 200_000;
 
