@@ -12,7 +12,7 @@ import { paidPer, TIMES_DAYS } from './paid-per.ts';
 import type { Where } from './scene.ts';
 
 type Budget = z.infer<typeof BudgetSchema>;
-type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'amount' | 'currency' | 'per' };
+export type BudgetRead = { budget?: Budget; where: Where[]; choices: Budget[]; ask?: 'amount' | 'currency' | 'per' };
 
 const OFFERED =
   /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|we have|i have|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok)\b/gi;
@@ -36,9 +36,9 @@ const STRONG = new RegExp(
   'i',
 );
 const STRONG_AFTER =
-  /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|do\b|cover (?:it|that|this)|work\b)/i;
+  /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|(?:auf|gegen) rechnung\b|on (?:an )?invoice\b|sur facture\b|op factuur\b|con factura\b|do\b|cover (?:it|that|this)|work\b)/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
   /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
@@ -69,20 +69,22 @@ const PAYS_OTHERS =
 
 /** "550 plus ferry", "€240 and breakfast", "450 and a bunk at the marae": what comes with a fee. */
 const WITH_IT =
-  /^,? ?(?:\+|plus|and|&|mit|und|et|con|y) (?:(?:a|an|your|the|all|some|one|any|deine?|ihre?|votre|tu) )?(?:\p{L}+ )?(?:petrol|fuel|gas|ferry|breakfasts?|lunch|dinner|supper|tea|food|meals?|catering|beers?|drinks?|train|travel|mileage|expenses|anfahrt|fahrtkosten|spesen|hotel|bed|bunk|bus|parking|flights?|costs?|vat|gst|tax|pizza|chili|cake|pass)(?!\p{L})/iu;
+  /^,? ?(?:\+|plus|and|&|mit|und|et|con|y) (?:\d{1,3} (?:for|für|pour|voor|toward\w*) )?(?:(?:a|an|your|the|all|some|one|any|deine?|ihre?|votre|tu) )?(?:\p{L}+ )?(?:petrol|fuel|gas|ferry|breakfasts?|lunch|dinner|supper|tea|food|meals?|catering|beers?|drinks?|train|travel|mileage|expenses|anfahrt|fahrtkosten|spesen|hotel|bed|bunk|bus|parking|flights?|costs?|vat|gst|tax|pizza|chili|cake|pass)(?!\p{L})/iu;
+/** "500 ex VAT": only money is taxed. */
+const TAXED = /(?:vat|gst|hst|tax|mwst|\bht|\bttc|netto|brutto)$/i;
 /** An amount alone at the beginning of its sentence or line. */
 const ALONE = /(?:^|[.!?;:\n] ?|\s[-–—] )$/;
 /** What is for me: "spend €300 on you", "£275 which is yours", "£300 for the video". */
 const MINE = /\b(?:you(?:'d|'ll| would| will)? (?:get|have|earn|receive)|(?:pay|offer|give|get|spend on) you)(?: \w+){0,2}\s$/i;
 const MINE_AFTER =
-  /^[^.?!;,]{0,24}?\b(?:(?:for|on) (?:you|yourself|the (?:video\w*|film|filming|camera\w*|stream\w*)|video\w*|filming)|(?:which|that|it) (?:is|are) (?:all )?yours|is yours)\b/i;
+  /^[^.?!;,]{0,24}?\b(?:(?:for|on) (?:you|yourself|the (?:video\w*|film|filming|camera\w*|stream\w*)|video\w*|filming|(?:live[- ]?)?streaming|(?:the )?(?:webcast|mixing|sound))|(?:which|that|it) (?:is|are) (?:all )?yours|is yours)\b/i;
 
 /** "Is it true you charge $900?" */
 const ASKED_OF_ME = /\byou (?:still |usually |normally |now )?(?:charge|cost|ask)\b[^.?!;]{0,20}$/i;
 
 /** What may follow a number that bears no sign of money: no noun that it would count. */
 const ENDS =
-  /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|max\w*|[a-z]+ rate)\b|ish\b)/i;
+  /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|auf|gegen|sur|op|con|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|max\w*|[a-z]+ rate)\b|ish\b)/i;
 const SMALLEST_OFFER = 40;
 /** More amounts than this are a price list. */
 const MOST_AMOUNTS = 2000;
@@ -97,6 +99,10 @@ function lastIndex(pattern: RegExp, text: string, but?: RegExp): number {
   for (const match of text.matchAll(pattern)) if (!but?.test(match[0])) last = match.index + match[0].length;
   return last;
 }
+
+/** What extra hours are paid by says nothing of the rest. */
+const OVERTIME =
+  /\b(?:overtime|ot|over(?:run|s)?|extra hours?|after (?:ten|eight|twelve|\d{1,2})(?: hours| h)?|überstunden?|(?:heures? )?sup(?:plémentaires?)?)\b/i;
 
 /** How surely an amount is what they offer; under 0 it is the price of something else. */
 function weigh(text: string, amount: Amount, previous: number): number {
@@ -129,7 +135,13 @@ function weigh(text: string, amount: Amount, previous: number): number {
   const mine = MINE.test(part) || MINE_AFTER.test(after);
   if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine) return -1;
   const fee = WITH_IT.test(after) && (amount.mark !== undefined || ALONE.test(text.slice(Math.max(0, amount.start - 3), amount.start)));
-  const strong = mine || fee || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
+  const strong =
+    mine ||
+    fee ||
+    TAXED.test(text.slice(amount.start, amount.end)) ||
+    STRONG.test(before) ||
+    STRONG_AFTER.test(after) ||
+    TIMES_DAYS.test(before);
   if (amount.mark === undefined && amount.per === undefined && (!strong || !(fee || ENDS.test(after)))) return -1;
   // Nobody works for the price of a ticket.
   if (!daily && amount.amount < SMALLEST_OFFER && !strong) return -1;
@@ -161,7 +173,10 @@ export function budgetOf(
     // "65 an hour was last year's, it's 75 now": the unit stays.
     const replaced = paid[index - 1];
     const kept =
-      replaced !== undefined && (rejected || standing[index - 1] === 'aside') && written.start - replaced.end < NEAR
+      replaced !== undefined &&
+      (standing[index - 1] === 'aside' ||
+        (rejected && !OVERTIME.test(text.slice(Math.max(0, replaced.start - NEAR), replaced.end + NEAR)))) &&
+      written.start - replaced.end < NEAR
         ? replaced.per
         : undefined;
     const per = written.per ?? (standing[index] === 'sum' ? 'job' : kept === 'day' || kept === 'hour' ? kept : undefined);
@@ -187,9 +202,13 @@ export function budgetOf(
     ...(per ? { per } : {}),
   });
   const single = found.length === 1 ? found[0] : undefined;
-  const joined = (other: Amount): boolean =>
-    /^,?\s?or\s(?:maybe )?$/i.test(text.slice(amount.end, other.start)) ||
-    /^,?\s?or\s(?:maybe )?$/i.test(text.slice(other.end, amount.start));
+  const joined = (other: Amount): boolean => {
+    const [one, two] = amount.start < other.start ? [amount, other] : [other, amount];
+    const between = text.slice(one.end, Math.min(two.start, one.end + NEAR));
+    // "either $2,000 for everything or $600 a day"
+    const either = /\beither\b[^.?!;]*$/i.test(text.slice(Math.max(0, one.start - NEAR), one.start));
+    return (either ? /^[^.?!;]*\sor\s(?:maybe )?$/i : /^,?\s?or\s(?:maybe )?$/i).test(between);
+  };
   const rivals = [
     ...offers.filter(
       (other) => other.amount.amount !== amount.amount && other.score >= best.score - 0.5 && !sums(amount, other.amount, days),

@@ -21,7 +21,7 @@ const PLANNED =
   /(?:\b(?:had|have)|'d) (?:\w+ )?(?:budgeted|promised|said|agreed|planned|pencilled|thought)\b[^.?!;\n]{0,40}$|\byour (?:usual |normal |day )?(?:rate|quote|price|fee|quotation)(?: of| is| was)?\s$/i;
 const REPLACED = /\b(?:now|can't|cannot|but|instead|it's|it is|so|we can|we could|offer|would you|is possible)\b[^.?!;\n]{0,30}$/i;
 const MISWRITTEN =
-  /^[^.?!;\n]{0,40}?\b(?:should (?:have )?(?:read|been|be|say|said)|is wrong|was wrong|was a typo|(?:that|which|it) (?:was|is) (?:last year's|the old|an old|the wrong|our old|outdated))\b/i;
+  /^[^.?!;\n]{0,40}?\b(?:should (?:have )?(?:read|been|be|say|said)|is wrong|was wrong|was a typo|(?:that|which|it) (?:was|is) (?:last year's|the old|an old|the wrong|our old|outdated))\b|^ (?:was|is) (?:last year's|the old|an old|the wrong|our old|outdated)\b/i;
 /** "…, so £250!": what follows from the amounts before it. */
 const CONCLUDES =
   /(?:\bso|\bdus|\balso|\bdonc|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
@@ -36,7 +36,7 @@ const ON_TOP =
   /(?:\b(?:plus|and (?:another|a further|up to)|with (?:another|a further)|another|a further|an extra)|\+)\s(?:up to |about |around )?$/i;
 /** The row or line that is mine: by me, by a gap in it, by its work. */
 const MY_ROW = [
-  anyOf(`you | your | yours | kit`),
+  /(?<!\p{L})(?:you|yours?|kit(?! (?:fee|hire|rental|allowance|money|charge)))(?!\p{L})/iu,
   anyOf(`open | vacant | tbc | tba | to be confirmed | unfilled | not yet filled | needed | wanted`),
   anyOf(`video* | camera | cameraman | filming | film | kamera | vidéo | vídeo | vidéaste | filmer`),
 ];

@@ -4,12 +4,13 @@
 import type { Amount } from '../money/find.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
-const JOB_WORDS = /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside)\b/i;
+const JOB_WORDS =
+  /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside)\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
   /(?:^|[.!?]\s)(?:all[- ]in|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
 const JOB_AFTER =
-  /^[^.;?!]{0,30}?\b(?:budget|total|flat|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|everything|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both)\b/iu;
+  /^[^.;?!]{0,30}?\b(?:budget|total|flat|buy-?out|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|everything|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both)\b/iu;
 /** "$1,400? That's flat": what the next sentence says of the amount. */
 const JOB_NEXT =
   /^\s?[.,?!]\s(?:and )?(?:(?:that|this|it)(?:'s| is|s)|das ist) (?:a )?(?:flat|total|the total|all[- ]in|pauschal|for (?:everything|both|all|the (?:lot|whole|job|two|three|weekend)))\b/i;
@@ -17,13 +18,17 @@ const RATE_WORDS =
   /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera)\b|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
 const DAY_AFTER =
   /^\s(?:as a )?(?:day rate|day fee)|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
+/** "Show days £425", "£650 for shoot days": each of them. */
+const DAYS_OF_WORK = String.raw`(?:show|shoot(?:ing)?|event|work(?:ing)?|film(?:ing)?|rehearsal|build|rig|camera|dreh|einsatz)[- ]?(?:days|tage)`;
+const DAYS_BEFORE = new RegExp(String.raw`\b${DAYS_OF_WORK}(?: are| at| @| is|:| -| paid(?: at)?)?\s?$`, 'i');
+const DAYS_AFTER = new RegExp(String.raw`^,? (?:for|on) (?:the |each of the )?${DAYS_OF_WORK}\b`, 'i');
 const FOR_THE_WEEKDAY =
   /^[^.;?!]{0,20}?\bfor (?:(?:the|that|this|your) )?(?:mon|tues|wednes|thurs|fri|satur|sun)day\b(?! (?:and|night|evening|morning|afternoon)|s)/i;
 /** A column of a table is headed "Fee/day". */
 const DAY_COLUMN = /[|\t]\s?(?:day )?(?:fee|rate|pay|gage)\s?(?:\/|\(?per |a )\s?(?:day|tag)\b|[|\t]\s?day[- ]rate\b/i;
 const FOR_THE_JOB = /^[^.;?!]{0,42}?\bfor the (?:whole )?(?:job|gig)\b/i;
 const HOUR_WORDS =
-  /\b(?:hourly(?: rate)?|(?:pay|paid|paying) by the hour|(?:hours|stunden|heures|horas|ore|uur) (?:at|@|x|zu|à|a|de|van))\b/i;
+  /\b(?:hourly(?: rate)?|(?:pay|paid|paying) by the hour|(?:hours|hrs?|\d ?h|stunden|std\.?|heures|horas|ore|uur) (?:at|@|x|zu|à|a|de|van))\b/i;
 /** "2 days at", "3 x"; and after the amount "x 2 days" */
 export const TIMES_DAYS =
   /(?:\b(?:zwei|drei|vier|fünf)mal|\b(?:two|three|four|five|2|3|4|5) times|\b(?:deux|trois|quatre) fois|\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
@@ -50,7 +55,8 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   if (days !== 1 && /^\seach\b/i.test(after)) return undefined;
   if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after)) return 'day';
   if (FOR_THE_JOB.test(after)) return 'job';
-  if (RATE_WORDS.test(around) || DAY_AFTER.test(next) || FOR_THE_WEEKDAY.test(after)) return 'day';
+  if (DAYS_BEFORE.test(around) || DAYS_AFTER.test(after) || RATE_WORDS.test(around) || DAY_AFTER.test(next) || FOR_THE_WEEKDAY.test(after))
+    return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
