@@ -8,6 +8,7 @@ import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
 import { agreedCalls } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
+import { agreedPay } from './learned/pay.ts';
 import { agreedRole } from './learned/role.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
@@ -185,12 +186,13 @@ export function readInquiry(input: ReadInput): Reading {
     event.choices.every((choice) => choice.length === 1) &&
     (fields.days ?? 1) === 1 &&
     !amounts.some(({ per }) => per !== undefined && per !== 'job');
-  const budget = budgetOf(body, amounts, (where) => noAmount(where.start), {
+  const offer = budgetOf(body, amounts, (where) => noAmount(where.start), {
     // An edit is one job, however many days it takes.
     days: fields.role === 'edit only' || oneDay ? 1 : fields.start === undefined ? undefined : fields.days,
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
+  const budget = agreedPay(offer, { ...page, scene }, input.learned);
   if (budget.budget) fields.budget = budget.budget;
   if (budget.ask) questions.push(question('budget', budgetAsk(budget.ask), budgetChoices(budget.choices)));
   point('budget', ...budget.where);

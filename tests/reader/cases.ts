@@ -4,6 +4,7 @@
 import { lookAt } from '../../core/inquiries/look.ts';
 import { dateFeatures, messageFeatures, pageOf, timeFeatures, wordsFeatures } from '../../core/inquiries/learned/features.ts';
 import { halfFeatures, openEnds } from '../../core/inquiries/learned/halves.ts';
+import { NO_UNIT, payFeatures } from '../../core/inquiries/learned/pay.ts';
 import { partFeatures, partsIn } from '../../core/inquiries/learned/part.ts';
 import type { ModelName } from '../../core/inquiries/learned/models.ts';
 import type { DateMention, SaidTime } from '../../core/inquiries/settle/scene.ts';
@@ -68,7 +69,7 @@ function partIs({ fields: { start, end } }: Message, known: readonly string[], d
  * @param from dates and times before this offset teach nothing
  */
 export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
-  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], part: [], half: [], role: [] };
+  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], part: [], half: [], role: [], pay: [] };
   for (const message of messages) {
     const { text, receivedAt, homeZone, homePlace } = message;
     const { scene, phones, head } = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
@@ -80,6 +81,9 @@ export function casesIn(messages: readonly Message[], from = 0): Record<ModelNam
       const is = timeIs(message, time, index === 0);
       if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });
     }
+    const { budget } = message.fields;
+    const offer = budget && scene.amounts.find(({ amount }) => amount === budget.amount);
+    if (offer && offer.start >= from) cases.pay.push({ features: payFeatures(page, offer), is: budget.per ?? NO_UNIT });
     const parts = partsIn(scene);
     for (const one of parts?.named ?? []) {
       const is = partIs(message, parts?.known ?? [], one.days);

@@ -39,6 +39,7 @@ export function learn(from: readonly Message[]): Learned {
     date: fit([...cases.date, ...gala.date], { trust: 5, balanced: false, seldom: 3 }),
     part: fit(cases.part, { trust: 5, balanced: false, seldom: 3 }),
     half: fit(cases.half, { trust: 8, balanced: false, seldom: 3 }),
+    pay: fit(cases.pay, { trust: 10, balanced: false, seldom: 4 }),
     role: fit(cases.role, { trust: 20, balanced: true, seldom: 6 }),
   };
 }

@@ -5,7 +5,7 @@
  */
 
 export type Model = { classes: readonly string[]; weights: ReadonlyMap<string, readonly number[]> };
-export type ModelName = 'kind' | 'time' | 'date' | 'part' | 'half' | 'role';
+export type ModelName = 'kind' | 'time' | 'date' | 'part' | 'half' | 'role' | 'pay';
 export type Learned = Readonly<Record<ModelName, Model>>;
 
 /** The feature that every case has. */
@@ -38,7 +38,15 @@ export function readLearned(text: string): Learned {
     if (!found) throw new RangeError(`the learned weights have no model of ${name}`);
     return found;
   };
-  return { kind: named('kind'), time: named('time'), date: named('date'), part: named('part'), half: named('half'), role: named('role') };
+  return {
+    kind: named('kind'),
+    time: named('time'),
+    date: named('date'),
+    part: named('part'),
+    half: named('half'),
+    role: named('role'),
+    pay: named('pay'),
+  };
 }
 
 /** The chance of each class, from 0 to 1, in the order of the model's classes. However many features a case has, together they count the same. */
