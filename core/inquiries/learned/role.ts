@@ -9,10 +9,10 @@ import { chancesIn, type Learned, type Model } from './models.ts';
 type Asked = Where & { role: Role };
 
 /** A role below this chance is asked about beside one from there on. */
-const HARDLY = 0.1;
-const RIVAL = 0.5;
+const HARDLY = 0.2;
+const RIVAL = 0.4;
 /** From here on the weights are believed where rules find none or several. */
-const BELIEVED = 0.8;
+const BELIEVED = 0.7;
 
 /** The roles that rules found: asked about beside another where the weights plainly speak for that, and theirs where the rules do not decide. */
 export function agreedRole(found: readonly Asked[], page: Page, learned: Learned): readonly Asked[] {
