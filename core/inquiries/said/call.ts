@@ -17,7 +17,7 @@ const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(
 /** What the hour of the crew is called, and who may be in then. */
 export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrases(
   `
-  come from/for # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
+  come from/for # | come in_the morning/afternoon/evening from/at # | rolling/we_roll at/from/by # | video/camera dept/department/people/team/crew # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
   shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #
@@ -26,7 +26,7 @@ export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrase
   yours/ours from # | keys from # | key from # | {door} unlock/unlocks/unlocked/open/opens/opened up? for/to us/you/crew/contractors/suppliers/vendors # | open/opens to contractors/suppliers/vendors/crew #
   let you/us in # | letting you/us in # | let you/us into ... # | lets you/us in # | unlock for you/us # | meet you/u at/in/by/outside/on/near ... # | meets you at/in/by ... #
   expect you/u there/here? # | expecting you # | have you there/here/in? # | you/u with us # | with us by/for/from/at # | expected from/at/by #
-   cameras/camera/kit/gear/rig/everything up/ready/set/live by/for # | needn't/needn't_come/don't_come until/before # | you needn't come until/before # | not needed until/before # | wanted only? from # | first paid minute # | clock starts #
+   cameras/camera/kit/gear/rig/everything up/ready/set/live/rigged by/for/from # | needn't/needn't_come/don't_come until/before # | you needn't come until/before # | not needed until/before # | wanted only? from # | first paid minute # | clock starts #
   get/gets/got/getting yourself/yourselves there/here/down/in/over/up at/for/by # | get/got/getting ... kit/gear/cameras/camera/equipment in at/from/by # | get/getting ... kit/gear/cameras/camera/equipment in on ... from/at # |
   start of the/your/our job/work/shift/shoot ... at # | in place/position no_later_than # | took/take/taking over at/from # | room/hall/church/venue/chapel/place/theatre/theater/stage unlocked for/by/at/from # |
   you'd/you_would/you'll/you_will/you have ... chapel/hall/room/church/venue/stage/place/space/theatre from # | the verger/caretaker/janitor opens/unlocks for_you at/from # | somebody/someone there/here/in at/by/from # | muster is/at # |
@@ -45,7 +45,7 @@ export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrase
 export const callOfHours = phrases(`
   in for # | first day # | video/photos/photographer/stills/cameraman/shooter/filming from # | want/wants/need/needs ... video/photos/stills/camera/coverage/filming from #
   filming/coverage/recording/camera/cameras/shoot/shooting/streaming/operator/videographer from # | film/cover/record/shoot/streaming it? from # | film/cover/record/shoot/stream ... from # | cover/coverage #
-  someone/somebody/you/operator/videographer/cameraman/person from # | needed/required/wanted/booked/hired from #
+  someone/somebody/you/operator/videographer/cameraman/person there/here? from # | you in/at/on the ... at/by/from # | video/filming/coverage/recording starting/beginning at/from # | needed/required/wanted/booked/hired from #
 `);
 
 /** What the crew does at its call: to be asked whose doing it is. */

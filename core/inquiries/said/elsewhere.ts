@@ -16,8 +16,8 @@ const words = (list: string): string => listed(list, near);
 const short = (list: string): string => listed(list, right);
 
 export const callElsewhere = `${words(`
-  aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?crew | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
-  vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b| à\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
+  aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?(?:crew|sie|dich|euch|video|technik) | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
+  soyez(?: là| sur place)? | sois là | équipe vidéo | vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b| à\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
   arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation(?! (?:on|in|at|of|is|for|day|ceremony|will) ) | prise de poste | appel(?= à) | toi(?= à) | vous(?= à) | tú(?= a las) | jij(?= om) | début de mission
   préparatifs(?= (?:à partir|dès|à)) | (?:tu peux|tu pourrais|vous pouvez|vous pourriez|il faudrait) (?:venir|être là|arriver|entrer|t'installer|vous installer) | (?:técnicos|tú|usted|ustedes)? ?(?:pued[eo]s?|pueden|podr[ií]as?|podéis) (?:entrar|venir|llegar|montar) | (?:può|puoi|potrebbe|potresti|possono) (?:arrivare|venire|entrare|montare) | apre (?:per|ai) (?:i )?(?:tecnici|voi|lei|te) | (?:ben|bent|kun|kunt|zou) (?:je|jij|u) (?:er|daar|hier)
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
@@ -27,10 +27,10 @@ export const callElsewhere = `${words(`
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
 `)}|${short('binnen | beginnen | start | beginn | prove | los | montage')}`;
 export const wrapElsewhere = `${words(`
-  ende der veranstaltung | arbeitsende | dienstende | drehende | drehschluss | feierabend | (?:schluss|feierabend|ende|fertig) für (?:dich|sie|euch) | abbau(?: fertig)? | fertig | abreise
+  ende der veranstaltung | arbeitsende | dienstende | drehende | einsatzende | einsatzschluss | ende (?:ihrer|deiner) (?:arbeit|schicht) | drehschluss | feierabend | (?:schluss|feierabend|ende|fertig) für (?:dich|sie|euch) | abbau(?: fertig)? | fertig | abreise
   kannst du gehen | du kannst gehen | können sie gehen | bist du fertig | sind sie fertig | vous êtes libre | tu es libre | libérée?s? | vous finissez | tu finis | on remballe | quedas libre | finisci | mag je weg | ben je klaar
-  fin (?:de (?:journée|mission|prestation|service|tournage)|prévue) | libération | tout (?:est )?(?:plié|fini|démonté|rangé) | démontage | terminé | on termine | on finit | finit | finissent | se termine | se finit | jusqu'à | sortie de salle
-  acaba(?:mos)? | termina(?:mos)? | desmontaje | recogido | salida | se acaba
+  fin (?:de (?:journée|mission|prestation|service|tournage)|prévue) | libération | tout (?:est )?(?:plié|fini|démonté|rangé) | démontage | terminé | on termine | on finit | (?:vous pourr(?:ez|iez)|tu pourra(?:s|is)|vous pouvez|tu peux) (?:partir|repartir) | finit | finissent | se termine | se finit | jusqu'à | sortie de salle
+  acaba(?:mos)? | termina(?:mos)? | desmontaje | recogido | salida | salimos | se acaba
   si finisce | si smonta | se termina
   termine | finisce | finiamo | smontaggio | si chiude
   klaar | afgelopen | afbouw | uitladen

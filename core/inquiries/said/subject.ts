@@ -7,7 +7,7 @@ import { anyOf, phrases } from '../phrases.ts';
 const BETWEEN = new RegExp(
   String.raw`(?:^|\s|(?<='))(?:${phrases(`
     will | 'll | would | 'd | can | could | should | shall | may | might | must | to | be | is | are | am | was | were | get | gets | do | does | has | have | need | needs
-    start | starts | begin | begins | want | wants | like | plan | plans | aim | hope | help | please | just | also | then | first | usually | normally | ideally
+    go | goes | going | gone | start | starts | begin | begins | want | wants | like | plan | plans | aim | hope | help | please | just | also | then | first | usually | normally | ideally
     already | only | all | both | each | able | allowed | welcome | expected | free | asked | due | going | kindly | generally | always | typically | now | probably | likely
   `)}),?\s*$`,
   'i',
@@ -63,7 +63,7 @@ export function ofOwnHours(text: string, at: number): boolean {
     /\b(?:over|ends?|done|finish\w*|starts?|begins?)\b/i.test(`${rest} ${text.slice(at, at + 16)}`)
   )
     return false;
-  return !/\b(?:you|u|crew|we|us)\b/i.test(rest);
+  return !/\b(?:you|u|crew|we|us|everyone|everybody)\b/i.test(rest);
 }
 
 /** "be at the hotel by 5": a place, not what opens and closes. */
@@ -93,7 +93,7 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   if (SPOKEN_TO.test(clause)) return false;
   const { subject, lead, modal } = subjectOf(verb ? clause.slice(0, verb.index) : clause);
   if (OTHER_CREW.test(lead.slice(-30))) return true;
-  if (subject === undefined || whole(MINE, subject)) return false;
+  if (subject === undefined || whole(MINE, subject) || OF_MINE.test(lead)) return false;
   // "we want someone on the Saturday ... if they come at 8.30"
   if (/^(?:they|he|she)$/i.test(subject) && SOMEONE.test(text.slice(Math.max(0, at - SOMEONE_REACH), at))) return false;
   if (whole(PEOPLE, subject)) return true;
@@ -103,6 +103,8 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   return modal || third || /\p{Ll}s$/u.test(subject) || /^(?:i|it)$/i.test(subject);
 }
 
+/** "your people", "video people" */
+const OF_MINE = /\b(?:your|video|camera) \p{L}+$/iu;
 /** You, in French, German, Spanish, Italian and Dutch. */
 const SPOKEN_TO = /(?<!\p{L})(?:[Tt]u|[Vv]ous|Sie|ihr|[Uu]sted|[Jj]ij|je|[Dd]u (?:kannst|könntest|solltest|müsstest|darfst))(?!\p{L})/u;
 const SOMEONE =

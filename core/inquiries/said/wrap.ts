@@ -7,7 +7,7 @@ import { phrases } from '../phrases.ts';
 const short = String.raw`(?=[glhaosy])(?<=(?:^|[,;.:\n|]|\band)\s{0,2})(?:go|leave|home|away|out|off|stop|you stop|you finish|you leave|you go)\b(?=\s?[:=]?\s?(?:(?:at|by|around|about|for|is)\s)?~?(?:\d|noon|midnight|half))`;
 
 export const wrapNamed = `${short}|${phrases(`
-  last day # | final day # | packing up/down/away # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
+  last day # | final day # | packed/packing up/down/away # | adjourn* # | gets/get/got over # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
   end of the? day # | down by # | comes down # | free/gone/away by/from # | on your way by # | on your way home by # | need/want you after/beyond/past # | back by/at/for/around # | back # | we/you stop at # | stop filming at # | everyone/everybody finishes/leaves # | everything done # | cut loose # | cut at # | kit off # | all off # | out again by # | finito #
   end of day/shift/show is? # | hard stop/finish/end # | wind/winds/winding/wound up/down # | lock/locks/locked/locking up? the? doors? # | lock-up # | empty # | on the road # | done and dusted #
   de-rig complete/done/over/finished? # | strike/load-out/get-out/derig/teardown/tear-down/pack-down/packdown complete/done/over/finished? # | down tools # | call it a day # | calling it a day # | off-site # | let you/u/us go # | letting you go # | be let go #

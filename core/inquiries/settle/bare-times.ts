@@ -67,6 +67,8 @@ export function bareTime(
       (date !== undefined && /^[\s,:(@-]*$/.test(text.slice(date.end, time.start)) && date.end <= time.start)
     );
   }
+  // "I'd suggest 5.30 for you."
+  if (/^ for (?:you|the crew)\b(?! to\b)/i.test(follows) && /^\d{1,2}[.:][0-5][05]$/.test(written)) return true;
   // "two one eight five": a telephone number that is spoken.
   if (SPOKEN_DIGITS.test(text.slice(time.end, time.end + 14))) return false;
   const before = text.slice(piece.start, piece.end);

@@ -16,7 +16,7 @@ const NOT_FILMED =
   /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
-  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along) (?:for (?:that|it|this)|then|too|as well)|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
+  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
@@ -25,7 +25,7 @@ const THEN_DONE = new RegExp(
 );
 /** "At 14:00 all is over", "at five we are done", "a las diez hemos terminado", "om vijf uur zijn we klaar" */
 const OVER_THEN =
-  /^ (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end)\b|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
+  /^(?:,(?= ist für ))? (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end)\b|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|ist (?:für (?:sie|dich|euch) )?schluss|ist (?:ihre|deine|eure) (?:arbeit|schicht) (?:getan|vorbei|zu ende)|(?:sollte|sollten|müsste|müssten|dürften) (?:wir|sie|alles|es|du)(?: alle)? (?:durch|fertig|vorbei) sein|(?:you|u) (?:can|could|may) (?:go|leave|pack up|head)\b|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
 /** "until the vote at", "to the end of the tasting,", "leave after the waltz,", "done when we board at" */
 const LONG_UNTIL =
   /\b(?:until|till|til|through to|thru to|to the (?:very )?end of|up to|right through|stay (?:through|for|until|on)|through the|(?:go|leave|off|free|released|finished|done|stop|away|finish|pack up|go home) (?:when|after|once|with|as)|bis zu[mr]?|jusqu'(?:au|à la|à l')|hasta (?:el|la|los|las))\s(?:[^\s.;:?!]+ ){1,8}?\(?(?:(?:at|around|about|by|say|so|is|which is|call it|um|gegen|à|vers|a las|om) ){0,2}~?$/i;
@@ -47,6 +47,8 @@ const DONE_BEFORE = new RegExp(
   String.raw`\b${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack up|pack down|head off|head home))\b[^.;\d]{0,40}$`,
   'i',
 );
+const GOES_WITH =
+  /\byou(?:'ll| will|'d| would|'re)? (?:board|join|meet|come|travel|ride|going|coming|riding|sail)\b[^.;!?\d]{0,40},? so (?:the |at the )?\p{L}+(?: \p{L}+)? (?:at|by|for|from) $/iu;
 const FOR_ME = /^(?:ish)?,? (?:for (?:you|u|video)\b|please\b|pls\b|plz\b|(?:at (?:the )?)?(?:very )?latest for you)/i;
 const LAST_ONE = /\b(?:last|final) \p{L}+/iu;
 const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
@@ -75,6 +77,8 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
   // "Thu 18: you 8.00 am - 5.30 pm"
   if (time.to && /(?:^|[.;:,\n]\s*|\bwant |\bneed )you(?:'re on| are on|'d be on| on|:)?\s$/i.test(lead))
     return { cue: 'call', strong: true };
+  // "You will board with us, so jetty at 15h40"
+  if (!time.to && GOES_WITH.test(lead)) return { cue: 'call', strong: true };
   const refines = REFINES.exec(lead);
   // "that is what we pay for, so 5pm to 7.30"
   if (refines && time.to) return { cue: 'call', strong: true };
@@ -92,6 +96,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
         .slice(0, refines?.index ?? lead.length)
         .split(/[,;]/)
         .findLast((one) => one.trim() !== '') ?? '';
+    if (/\b(?:stay|until|till|til)\b/i.test(clause)) return { cue: 'wrap', strong: true };
     if (FOR_ME.test(after) && (GOES.test(clause) || LAST_ONE.test(clause))) return { cue: 'wrap', strong: true };
     if (told === 'call' || told === 'wrap') return { cue: told, strong: true };
     if (FOR_ME.test(after)) return { cue: GOES.test(lead) || AT_LATEST_FOR_ME.test(after) ? 'wrap' : 'call', strong: true };

@@ -46,7 +46,7 @@ export const ONLY_LEAD =
 export const ONLY_OF_ME =
   /\b(?:you|you'd|yours?|part|bit|we|video|camera|film\w*|record\w*|need\w*|want\w*|please|sie|dich|brauchen|gebraucht|vidé\w+|cherchons|necesitamos|videógrafo|jij|kit|room|dinner|for us)\b|^\s*(?:and |so |but )?(?:it's |that's |makes it )?(?:only|just|nur|solo|alleen)\b/iu;
 export const ONLY_AFTER =
-  /^\)?,?\s?(?:(?:the|am|le|el)\s)?(?:(?!(?:is|are|will|has|being|=)\s)\p{L}+\s){0,2}?(?:only|alone|uniquement|seulement|solamente|alleen)\b(?! (?:on |for |the )*(?:mon|tue|wed|thu|fri|sat|sun|\d))(?! (?:with|if|when|because|to|from)\b)|^\.? only that\b/iu;
+  /^\)?,?\s?(?:(?:the|am|le|el)\s)?(?:(?!(?:is|are|will|has|being|=)\s)\p{L}+\s){0,2}?(?:only|alone|uniquement|seulement|solamente|alleen)\b(?! (?:on |for |the )*(?:mon|tue|wed|thu|fri|sat|sun|\d))(?! (?:with|if|when|because|to|from|at|until|till)\b)|^\.? only that\b/iu;
 /** "£450 for the Sunday" */
 export const FEE_FOR =
   /(?:[£$€₹]|\b(?:R|Rs\.?|CHF|EUR|USD|NZD|AUD|CAD)\s?)\d[\d\s.,']{0,9}(?:k\b)?(?:\s(?:flat|fixed|total|all in|altogether))?\s(?:for|pour|für|por|voor)\s(?:(?:the|le|la|den|el|de)\s)?$|\d\s?(?:€|euros?|francs?|Franken|pounds|dollars)\s(?:for|pour|für|por|voor)\s(?:(?:the|le|la|den|el|de)\s)?$/iu;
@@ -60,7 +60,7 @@ export const LEAD_WANTED =
   /\b(?:what|which|all|bit|part)\b[^.;!?\n]{0,50}\b(?:filmed|recorded|film|record|on video|captured|cover)\b[^.;!?\n]{0,12}\bis\b[^.;!?\n]{0,60}$/iu;
 /** "that's where you come in", "is the one with" */
 export const TAIL_WANTED =
-  /^["')]?,?\s?(?:[-\u2013]\s)?(?:(?:and )?that(?:'s| is) (?:the one|where you|what we|yours|you)\b|(?:\p{L}+)?(?:\s?is|'s) (?:the one|yours|where you|what we)\b|(?:and )?that we'd (?:love|like)|is (?:the one )?(?:what |that )?(?:we|i)(?:'d| would) (?:like|love|want)\b(?! to)|, then\.)/iu;
+  /^["')]?,?\s?(?:[-\u2013]\s)?(?:(?:and )?that(?:'s| is) (?:the one|where you|what we|yours|you(?! (?:done|finished|free|off|out|released|gone|home|wrapped)\b))\b|(?:\p{L}+)?(?:\s?is|'s) (?:the one|yours|where you|what we)\b|(?:and )?that we'd (?:love|like)|is (?:the one )?(?:what |that )?(?:we|i)(?:'d| would) (?:like|love|want)\b(?! to)|, then\.)/iu;
 /** "for Wednesday 12 April we need" */
 export const FOR_DAY = /(?:^|[.;:!?,\n]\s?|\bso )for (?:the )?$/i;
 export const WE_NEED = /^[^.;!?\n]{0,16}\b(?:we|i|they) (?:need|want|require|seek|look|'d|would)|^ i'd\b|^ we'd\b/i;

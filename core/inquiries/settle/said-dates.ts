@@ -112,6 +112,7 @@ export function sayDates(
         by: false,
         before,
       };
+    const hint = item.resolved.weekdayOnly && A_WEEKDAY.test(lead);
     // "every Tuesday" is no one day.
     if (item.resolved.weekdayOnly && /\b(?:every|each)\s$/i.test(before))
       return {
@@ -144,9 +145,11 @@ export function sayDates(
       said:
         answer || (latest && (hit.cue === undefined || hit.cue === 'event'))
           ? 'reply'
-          : by
-            ? closing(text, item, hit.cue)
-            : (rowKind(text, item) ?? cue),
+          : hint
+            ? undefined
+            : by
+              ? closing(text, item, hit.cue)
+              : (rowKind(text, item) ?? cue),
       weak: hit.weak === true,
       by,
       before,
@@ -194,6 +197,8 @@ function beside(text: string, said: readonly DateMention[]): DateMention[] {
 }
 
 const SAID_AGAIN = 60;
+/** "which is a Thursday": what weekday the day is that was named. */
+const A_WEEKDAY = /(?:\b(?:which|that|it|this|being|the day)(?:'s| is| will be|)|\(|, (?:also )?) ?an? $/i;
 
 /** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23". */
 const SUPERSEDES =

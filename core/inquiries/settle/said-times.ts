@@ -4,11 +4,11 @@
 import { cuesIn, CUE_REACH } from '../said/cues.ts';
 import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
-import type { ClockTime } from '../times/at.ts';
 import type { TimeMention } from '../times/find.ts';
 import { LONGEST_ACROSS, timesAcross } from './across.ts';
 import { rowsOf } from './agenda.ts';
 import { bareTime, UNTIL } from './bare-times.ts';
+import { hoursAsWritten } from './hours-written.ts';
 import { builtOf } from './built.ts';
 import { columnsOf } from './columns.ts';
 import { labelOf } from './labels.ts';
@@ -48,7 +48,7 @@ const AND_ALSO = /^[\s,/&+-]*(?:(?:and|then|on|at|by|und|et|y|e|en)[\s,]*)*$/i;
 
 /** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
 export function sayTimes(text: string, found: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
-  const times = asWritten(text, found);
+  const times = hoursAsWritten(text, found);
   const said: SaidTime[] = [];
   let consumed = 0;
   const across = timesAcross(text, times, dates);
@@ -188,27 +188,6 @@ function alsoSaid(text: string, time: TimeMention, date: DateMention | undefined
 /** "Stage is built the afternoon before so you needn't come until": what begins with me anew is not told of the day before. */
 const ownClause = (before: string): string => before.split(/\b(?:so|but|though|because|as)\s(?=(?:you|u|your|we|i)\b)/i).at(-1) ?? '';
 
-const WITH_MINUTES = /^\d{1,2}[:.]\d\d$/;
-const FIRST_SURE = 4 * 60;
-
-/** "Call 10:00 ... ends 21:00": where the clock of 24 hours is written, an hour with minutes means what it shows. */
-function asWritten(text: string, times: readonly TimeMention[]): readonly TimeMention[] {
-  const written = (time: TimeMention): string => text.slice(time.start, time.end);
-  const late = times.some(
-    (time) =>
-      [time.from, time.to].some((one) => one && !one.open && one.minutes >= 780 && one.minutes < 1440) &&
-      /(?:1[3-9]|2[0-3])[:.]\d\d(?!\s?[ap]\.?m)/i.test(written(time)),
-  );
-  const halves = times.some((time) => /\d[:.]\d\d\s?[ap](?:\.?m|\b)/i.test(written(time)));
-  if (!late || halves) return times;
-  const shut = (one: ClockTime, shown: string): ClockTime =>
-    one.open && one.minutes >= FIRST_SURE && WITH_MINUTES.test(shown) ? { ...one, open: false } : one;
-  return times.map((time) => {
-    const [first = '', last = ''] = [/^[\d:.]+/.exec(written(time))?.[0], /[\d:.]+$/.exec(written(time))?.[0]];
-    return { ...time, from: shut(time.from, first), ...(time.to ? { to: shut(time.to, last) } : {}) };
-  });
-}
-
 /** A date between the words for a call and its hour belongs to them, whatever else stands there. */
 function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
   return after ? undefined : lastOf(dates.filter((date) => date.start >= from && date.end <= time.start));
@@ -264,7 +243,7 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
     if (between.length > 40) continue;
     const beforeIt = date.end <= time.start;
     const small = beforeIt
-      ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
+      ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|tot|bis|until|till|til|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
           between,
         )
       : /^[\s,(-]*(?:(?:on|the|el|le|il|am|op|de|den|del|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(
@@ -280,7 +259,7 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
     // "Call 5:30, Friday we wrap by 7", "finished at 6\nSunday: rain date": a day that begins what follows.
     if (!beforeIt && (between.includes('\n') || (between.includes(',') && BEGINS.test(text.slice(date.end, date.end + 24))))) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".
-    const gap = between.length + (between.includes(',') ? 16 : 0);
+    const gap = between.length + (between.includes(',') ? 16 : 0) + (UNTIL.test(between) ? 6 : 0);
     if (!best || gap < best.gap) best = { date, gap };
   }
   return best?.date;
