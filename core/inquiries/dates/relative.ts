@@ -43,7 +43,7 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   if (word(0) === 'today' || word(0) === 'tonight' || word(0) === 'tonite' || word(0) === '2nite')
     return atom(1, { kind: 'days', days: 0 });
   if (word(0) === 'this' && /^(?:evening|afternoon|morning)$/.test(word(1))) return atom(2, { kind: 'days', days: 0 });
-  if (/^(?:tomorrow|tmrw|tmr|tomorow|tommorow|tommorrow|tmoz|tomoz|2moro|2morrow|2mrw|tomorrow's)$/.test(word(0))) {
+  if (/^(?:tomorrow|tmrw|tmr|tmw|tmrow|tmorrow|tomo|tomorow|tommorow|tommorrow|tmoz|tomoz|2moro|2morrow|2mrw|tomorrow's)$/.test(word(0))) {
     if (word(1) === 'week') return undefined;
     return atom(1, { kind: 'days', days: 1 });
   }

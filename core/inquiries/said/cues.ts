@@ -35,11 +35,13 @@ const reply = oneOf(
     (?:quotations?|quotes?|bids?|proposals?|tenders?|submissions?|offers?|answers?|replies)\s(?:close|closing|(?:are |is )?(?:to be|must be) (?:in|received|submitted|lodged|with us)|must reach us|accepted until)(?: at| by| on| before)?
     (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)(?:deadline|due)\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
     (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
-    (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord)[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|até|spätestens|uiterlijk)
-    (?<!\b(?:they|he|she|who|client|committee|council|board|venue|club|team|boss)(?:'ll|'d| will| should| can| would)? )(?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|tmrw|tmr|tomoz|2moro|this))
+    (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord|laat (?:je |u )?(?:het )?(?:me|mij|ons))[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|até|spätestens|uiterlijk)
+    (?<!\b(?:they|he|she|who|client|committee|council|board|venue|club|team|boss)(?:'ll|'d| will| should| can| would)? )(?:tell (?:me|us)|let (?:me|us) know|lmk|get back to (?:me|us)|(?:need|have) to know|need (?:an? )?(?:answer|reply|yes|decision)|confirm|respond|advise|share|revert|text|answer|reply|say)(?=,?\s(?:by )?(?:today|tonight|2nite|tomorrow|tmrw|tmr|tmw|tomoz|2moro|this))
+    (?:brauch\w*|bräucht\w*|benötig\w*) [^.;?!]{0,20}?\bbis(?=[^.;?!]{0,40}\b(?:antwort|rückmeldung|bescheid|zusage|ja|angebot|okay|ok)\b)
+    (?:dime|dinos|av[ií]sa(?:me|nos)|cont[eé]sta(?:me|nos)|dis-moi|dites-moi|réponds(?:-moi)?|sag(?:en sie)? (?:mir|uns)|fammi sapere)(?: \p{L}+){0,2}(?=\s(?:mañana|hoy|heute|morgen|demain|aujourd'hui|ce soir|vandaag|vanavond|oggi|domani|stasera)\b)
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
     \b(?:text|(?<!\b(?:the|our|this) (?:\p{L}{1,14} )?)ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
-    (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|decline|accept)(?: (?:in|or \w+))? (?:by|before)
+    (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
     (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)

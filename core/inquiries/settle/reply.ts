@@ -3,6 +3,7 @@
  */
 import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
+import { dayOfHour, thenMeant } from './by-then.ts';
 import { UNKNOWN_ZONE } from '../times/find.ts';
 import { wallOf } from './walls.ts';
 
@@ -40,6 +41,23 @@ function converted(scene: Scene, wall: string, zone: string | undefined): string
   return Temporal.PlainDateTime.from(wall).toZonedDateTime(zone).withTimeZone(home).toPlainDateTime().toString({ smallestUnit: 'minute' });
 }
 
+/** British Columbia calls its time Pacific and keeps it all year (IANA time zone database, 2026): either may be meant. */
+const SAME_NAME: Readonly<Record<string, string>> = { 'America/Vancouver': 'America/Los_Angeles' };
+
+/** The home wall times that an hour said in a zone may be. */
+const wallsOf = (scene: Scene, wall: string, zone: string | undefined): string[] => [
+  converted(scene, wall, zone),
+  ...(zone !== undefined && SAME_NAME[scene.received.timeZoneId] === zone ? [wall] : []),
+];
+
+/** "by the 24th": the next one, whatever month another sentence names. */
+function nextOf(scene: Scene, { start, end }: Where): string | undefined {
+  const day = /^(?:the )?(\d{1,2})(?:st|nd|rd|th)\.?$/i.exec(scene.text.slice(start, end))?.[1];
+  const today = scene.received.toPlainDate();
+  const soon = [0, 1].map((months) => today.with({ day: 1 }).add({ months })).map((month) => month.with({ day: Number(day ?? 1) }));
+  return day === undefined ? undefined : soon.find((one) => Temporal.PlainDate.compare(one, today) > 0)?.toString();
+}
+
 const PART_REACH = 16;
 
 /** A time without morning or evening: the one that is still to come on that day; both where both are. */
@@ -66,8 +84,15 @@ const TO_TIME =
 const RATHER = /\b(?:let's say|let us say|shall we say|so say|make (?:it|that)|call it|better)\s(?:by |on )?(?:the )?$/i;
 /** "We choose on 21 January, so I need it the day before." */
 const DAY_BEFORE = /^[^.?!;\n]{0,60}\b(?:the day before|a day earlier|one day before)\b/i;
+/** "before Friday", "before the committee meets, which is Thursday" */
+const BEFORE =
+  /(?<!\bon or )\bbefore\s+(?:(?:the|our|my|their|her|his)\s(?!end |close )[\p{L}' ]{2,30}(?:,|,? which is|,? on|,? that's|,? this)\s)?(?:the\s+)?$/iu;
 /** "by the Friday before, 3 December" */
 const NAMED_AGAIN = /^(?: before| morning| afternoon| evening| night)?[\s,(–-]{1,3}(?:the |i\.e\. )?$/i;
+/** "today or tomorrow": the later of them will do. */
+const OR = /^,? (?:or|oder|ou|o|of) $/i;
+/** "Friday, before the bank shuts": an hour that nobody has read. */
+const EARLIER_THAT_DAY = /^[^.?!;\n]{0,12}\b(?:before|avant|antes de|vor|voor)\s[^.?;\n]{0,30}\d/i;
 const SAME_SENTENCE = 160;
 /** An hour for an answer stands this near to its day. */
 const BESIDE = 80;
@@ -81,7 +106,8 @@ function toldBy(scene: Scene, date: DateMention | undefined): DateMention | unde
       one.start - date.end <= SAME_SENTENCE &&
       one.readings.length === 1 &&
       !one.past &&
-      (NAMED_AGAIN.test(scene.text.slice(date.end, one.start)) ||
+      (OR.test(scene.text.slice(date.end, one.start)) ||
+        NAMED_AGAIN.test(scene.text.slice(date.end, one.start)) ||
         (RATHER.test(scene.text.slice(Math.max(date.end, one.start - 30), one.start)) &&
           one.start <= sentenceAround(scene.text, date.start, date.end).end)),
   );
@@ -89,7 +115,7 @@ function toldBy(scene: Scene, date: DateMention | undefined): DateMention | unde
 
 /** "I tell the trustees by Sunday, so let me know by Saturday": the one day is theirs, the other is put to me. */
 const PUT_TO_ME =
-  /\b(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|answer|(?:get|come) back to (?:me|us)|(?:like|need|want) to (?:know|hear)|hear (?:back )?from you)\b[^.?!;,\n]{0,24}\b(?:by|before|not? later than|until|latest) (?:the )?$/i;
+  /\b(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|answer|(?:get|come) back to (?:me|us)|(?:like|need|want) to (?:know|hear)|hear (?:back )?from you)\b[^.?!;,\n]{0,24}\b(?:by|before|not? later than|until|latest) (?:(?:noon|midnight|\d{1,2}(?:[.:]\d\d)?\s?(?:[ap]m)?) (?:on )?)?(?:the )?$/i;
 const PUT_REACH = 70;
 /** "by the 3rd if you can, the 4th at the very latest" */
 const AT_LATEST = /^,?\sat the (?:very )?latest\b/i;
@@ -114,26 +140,31 @@ export function replyOf(scene: Scene): ReplyBy {
   );
   const first = mine[0] && mine[0].readings.length > 1 ? (which ?? mine[0]) : mine[0];
   const told = toldBy(scene, first);
-  const date = told ?? first;
+  const then = first || scene.times.some(({ said }) => said === 'reply') ? undefined : thenMeant(scene);
+  const date = told ?? first ?? then?.date;
   // Two days by which somebody answers somebody: one of them is not mine.
   const rivals = mine.filter((mention) => mention.readings.length === 1);
   const days = told ? [] : [...new Set(rivals.map((mention) => mention.readings[0]?.at(-1) ?? ''))];
   if (days.length > 1) return { where: rivals, choices: days.map((on) => `${on}T23:59`) };
-  const time = scene.times.find(
-    (one) =>
-      (one.said === 'reply' &&
-        (date === undefined ||
-          one.date !== undefined ||
-          Math.min(Math.abs(one.start - date.end), Math.abs(date.start - one.end)) <= BESIDE) &&
-        (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
-      (one.date !== undefined && one.date === date && (one.said === undefined || TO_TIME.test(scene.text.slice(date.end, one.start)))) ||
-      // "by 31 August please, latest noon"
-      (date !== undefined &&
-        one.date === undefined &&
-        one.start >= date.end &&
-        one.start - date.end <= LATEST_REACH &&
-        LATEST.test(scene.text.slice(date.end, one.start))),
-  );
+  const time =
+    then?.time ??
+    scene.times.find(
+      (one) =>
+        (one.said === 'reply' &&
+          (date === undefined ||
+            one.date !== undefined ||
+            (one.end <= date.start
+              ? sentenceAround(scene.text, date.start, date.end).start <= one.start && date.start - one.end <= BESIDE
+              : one.start - date.end <= BESIDE)) &&
+          (one.date === undefined || one.date === date || one.date.said === 'reply')) ||
+        (one.date !== undefined && one.date === date && (one.said === undefined || TO_TIME.test(scene.text.slice(date.end, one.start)))) ||
+        // "by 31 August please, latest noon"
+        (date !== undefined &&
+          one.date === undefined &&
+          one.start >= date.end &&
+          one.start - date.end <= LATEST_REACH &&
+          LATEST.test(scene.text.slice(date.end, one.start))),
+    );
   if (!date && !time) return within ?? { where: [], choices: [] };
   if (time?.zone === UNKNOWN_ZONE) return { where: [time], choices: [] };
   const around = date ?? time;
@@ -141,13 +172,9 @@ export function replyOf(scene: Scene): ReplyBy {
   const where = [date, time].filter((one) => one !== undefined).map(({ start, end }) => ({ start, end }));
   if (!date && time) {
     if (time.to) return { where, choices: [] };
-    // "We sign on 27 April, so answer by noon that day"
-    const that = /^,? (?:on )?(?:that (?:same )?day|the same day)\b/i.test(scene.text.slice(time.end, time.end + 20))
-      ? scene.dates.findLast((mention) => mention.end <= time.start && mention.readings.length === 1)
-      : undefined;
-    const on = that ? Temporal.PlainDate.from(that.readings[0]?.at(-1) ?? today) : today;
-    const walls = hoursOf(time, scene.text).map((minutes) => converted(scene, wallOf(on, minutes), time.zone));
-    const ahead = walls.filter((wall) => wall > nowWall);
+    const on = Temporal.PlainDate.from(dayOfHour(scene, time)?.readings[0]?.at(-1) ?? today);
+    const walls = hoursOf(time, scene.text).flatMap((minutes) => wallsOf(scene, wallOf(on, minutes), time.zone));
+    const ahead = [...new Set(walls)].filter((wall) => wall > nowWall);
     if (ahead.length === 1) return { wall: ahead[0] as string, where, choices: [] };
     return {
       where,
@@ -158,16 +185,19 @@ export function replyOf(scene: Scene): ReplyBy {
     };
   }
   if (!date) return { where, choices: [] };
-  const before = /(?<!\bon or )\bbefore\s+(?:the\s+)?$/i.test(scene.text.slice(Math.max(0, date.start - 20), date.start));
+  if (!time && EARLIER_THAT_DAY.test(scene.text.slice(date.end, date.end + 40))) return { where, choices: [] };
+  const before = BEFORE.test(scene.text.slice(Math.max(0, date.start - 60), date.start));
   const dayBefore = DAY_BEFORE.test(scene.text.slice(date.end, date.end + 80));
   const walls: string[] = [];
   // "today or tomorrow": the later of them will do.
   const either = /\sor\s/i.test(scene.text.slice(date.start, date.end));
-  for (const reading of either ? date.readings.slice(-1) : date.readings) {
+  const next = nextOf(scene, date);
+  const sooner = next !== undefined && date.readings.every(([on]) => on !== undefined && next < on) ? [[next]] : [];
+  for (const reading of either ? date.readings.slice(-1) : [...sooner, ...date.readings]) {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
     const plain = Temporal.PlainDate.from(on).subtract({ days: dayBefore ? 1 : 0 });
-    if (time && !time.to) walls.push(...hoursOf(time, scene.text).map((minutes) => converted(scene, wallOf(plain, minutes), time.zone)));
+    if (time && !time.to) walls.push(...hoursOf(time, scene.text).flatMap((minutes) => wallsOf(scene, wallOf(plain, minutes), time.zone)));
     else if (CLOSE.test(clause)) walls.push(wallOf(plain, OFFICE_CLOSES), wallOf(plain, 23 * 60 + 59));
     else if (partOf(scene.text, date.end) !== undefined)
       walls.push(wallOf(plain, partOf(scene.text, date.end) as number), wallOf(plain, 23 * 60 + 59));
