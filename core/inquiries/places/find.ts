@@ -108,7 +108,9 @@ export function placesIn(
     index = area.next - 1;
   }
   // One name of a town near home, told as "the Hibbing job" or "Tamworth pony club".
-  if (towns.length === 0 && new Set(faint.map(({ name }) => name)).size === 1) towns.push(...faint);
+  // Where the sender is at home is not where the job is, if another name is led as towns are.
+  const others = towns.every(({ atHome }) => atHome) ? faint : [];
+  if (new Set(others.map(({ name }) => name)).size === 1) towns.push(...others);
   return { towns, areas };
 }
 
@@ -180,6 +182,7 @@ function townAt(
       countrySure: countrySure || qualified.length > 0,
       score,
       ...(faint ? { faint } : {}),
+      ...(setting.atHome ? { atHome: true as const } : {}),
     },
     next: qualified.length > 0 ? (qualifier as Qualifier).next : found.next,
   };

@@ -18,5 +18,7 @@ export type PlaceHit = {
   score: number;
   /** Nothing beside it says that it is a town: it counts only where no other name does. */
   faint?: true;
+  /** The words before it say that the sender is at home there. */
+  atHome?: true;
 };
 export type AreaHit = { start: number; end: number; country: string };

@@ -9,13 +9,14 @@ type Tokens = readonly Token[];
 export const near =
   /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
+const NAMED_SO = /\b(?:the|this year's|our) (?:town|place|location|city|village|venue) (?:is|will be|would be|'s) $/i;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
-  /\b(?:(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|flight|train|trains|ferry|bus|drive|coach) from|(?:recommended|someone|somebody|cousin|contact|guy|one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|people|folks|family|relatives|cousins?|members|viewers|staff|parents|mum|mom|dad|brother|sister|son|daughter|boss|daughters|sons) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)(?:'s|s'?| is| are)? (?:is |are |based |over )?in|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
+  /\b(?:(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|flight|train|trains|ferry|bus|drive|coach) from|(?:recommended|someone|somebody|cousin|contact|guy|one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|people|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|parents|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? (?:is |are |based |over )?in|greetings from|hello from|writing from|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|you (?:did|shot|filmed) (?:\w+ ){0,4}(?:in|at))\s?$/i;
 
 /** Where the sender is at home: where the job is, unless another town is named. */
 const AT_HOME =
-  /\b(?:(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters|firm) )(?:in|near|at)|(?:gran\p{L}*|nan\p{L}*|mum|mom|dad|mother|father|parents|uncle|aunt\p{L}*|cousins?|sister|brother|son|daughter|grand\p{L}+|famil(?:y|ies)|folks?|lads|friends?|relatives?|guy|bloke|he|she|they|i|we|client|couple|speakers?|care home|head office)(?:'s|'re|'m| is| are| am)?(?: (?:still|back|over|out|away|up|down|now|currently|all|coming))? (?:in|from)|(?:writing|greetings|hello|hi|hallo|grüße) (?:you )?from)\s?$/iu;
+  /\b(?:(?:wir sind|ich leite|ich bin|ich führe|nous sommes|je suis|je dirige|soy|somos|sono|siamo)(?:,? [\p{L}'’-]+){1,9},? (?:in|aus|von|de|à|di)|(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters|firm) )(?:in|near|at)|(?:gran\p{L}*|nan\p{L}*|mum|mom|dad|mother|father|parents|uncle|aunt\p{L}*|cousins?|sister|brother|son|daughter|grand\p{L}+|famil(?:y|ies)|folks?|lads|friends?|relatives?|guy|bloke|nephews?|nieces?|he|she|they|i|we|client|couple|speakers?|care home|head office)(?:'s|'re|'m| is| are| am)?(?: (?:still|back|over|out|away|up|down|now|currently|all|coming))? (?:in|from)|(?:writing|greetings|hello|hi|hallo|grüße) (?:you )?from)\s?$/iu;
 
 /** "in Bristol last year", "in Ardmore, no, wait" */
 const AFTERWARDS =
@@ -43,6 +44,8 @@ export type Setting = {
   sentenceStart: boolean;
 };
 
+/** "family in Toronto and ": the next town is where the one before it is. */
+const ALSO_THERE = /(?:\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)?(?:,|,? and| &| und| et| y) )+$/u;
 const COMES_TO =
   /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
 /** "at our Duluth warehouse", "at the Bismarck library" */
@@ -81,7 +84,8 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     strongly,
     labelled:
       (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||
-      (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0),
+      (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0) ||
+      NAMED_SO.test(lead),
     afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
     beforeDate: openAfter && (taken(next) || taken(next + 1)),
     slot: openBefore && openAfter,
@@ -92,7 +96,9 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       /^\p{Ll}/u.test(tokens[index - 2]?.text ?? '') &&
       after?.text === ',' &&
       (taken(next + 1) || isDateWord(tokens[next + 1])),
-    away: NOT_THE_JOB.test(lead) || AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
+    away:
+      NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) ||
+      AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
     atHome: AT_HOME.test(lead),
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
     afterSmall: before !== undefined && NO_NAME.test(before.lower),

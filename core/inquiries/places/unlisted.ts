@@ -71,7 +71,7 @@ const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rop
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
   const [before, first] = [tokens[index - 1], tokens[index] as Token];
   if (
-    before?.lower !== 'in' ||
+    !/^(?:in|à|en)$/.test(before?.lower ?? '') ||
     TRUSTING.test(tokens[index - 2]?.lower ?? '') ||
     NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))
   )
@@ -83,6 +83,8 @@ function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): 
   const end = (tokens[next - 1]?.end ?? 0) + (rest?.[0].length ?? 0);
   if (rest) while ((tokens[next]?.end ?? Infinity) <= end) next++;
   const last = tokens[next - 1];
+  // "in Howie's note"
+  if (last && /['’]s$/.test(last.text) && /^\p{Ll}/u.test(tokens[next]?.text ?? '')) return undefined;
   if (next === index || !last || NO_TOWN.test(first.text) || commonWords.has(foldName(first.text)) || VENUE.test(last.lower))
     return undefined;
   const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
