@@ -10,7 +10,7 @@ import { otherParts } from './part.ts';
 /** A date is weighed as a day of the job from this chance on. */
 const EVENT = 0.5;
 /** From here on the weights are heard against the rules, and from there on believed alone. */
-const HEARD = 0.7;
+const HEARD = 0.5;
 const BELIEVED = 0.97;
 /** From here on a date is one of two of which nobody says yet which. */
 const EITHER = 0.4;

@@ -7,7 +7,7 @@ import { around, type Page } from './features.ts';
 import { likeliest, type Learned } from './models.ts';
 
 /** From this chance on a mention speaks for a part of the days, or for all of them. */
-const HEARD = 0.5;
+const HEARD = 0.4;
 /** Where rules know which of the days are not mine, the weights are heard from here on. */
 const SURE = 0.8;
 /** More days than this are a season. */
@@ -26,7 +26,9 @@ export function partsIn({ dates, received }: Scene): Parts | undefined {
   const known = [...new Set(ahead.flatMap(({ readings }) => readings[0] ?? []))].toSorted();
   if (known.length < 2 || known.length > MOST_DAYS) return undefined;
   const run = ahead.some(({ readings }) => (readings[0]?.length ?? 0) > 1);
+  // "the weekend of the 13th" is both days.
   const named = dates
+    .filter(({ readings }) => readings.length !== 1 || known.some((date) => readings[0]?.includes(date) === false))
     .map((mention) => ({ mention, days: namedAmong(mention, known), run }))
     .filter(({ days }) => days.length > 0 && days.length < known.length);
   return { known, named };
