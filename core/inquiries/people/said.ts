@@ -15,7 +15,7 @@ const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
@@ -54,7 +54,7 @@ const FAREWELL = new RegExp(
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
 const LAST_AND_ORG = new RegExp(
-  String.raw`(?:[.!?)\d]\s+|\s(?:-{1,2}|\/{1,2}|\|)\s?)(${NAME_HERE})(?:,| @| from| at| /| \|)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
+  String.raw`(?:[.!?)\d]\s+|\s(?:-{1,2}|\/{1,2}|\|)\s?)(${NAME_HERE})(?:,| @| from| at| /| \|| -{1,2}| –)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
   'u',
 );
 /** "Aoife, FettleHouse", "Grant, Southlift House Movers 021 555 0127": one name and, after a comma, two capitalised words or capitals within one. */
@@ -83,9 +83,19 @@ const LAST_WORD = new RegExp(
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact )?[Nn]ame|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
   'gmu',
 );
+/** A form with a field for each part of a name. */
+const IN_TWO = new RegExp(
+  String.raw`^[^\S\n]*(?:first name|given name|forename|vorname|prénom|voornaam|nombre)\s?:[^\S\n]*(\p{Lu}[\p{L}' -]{1,24})\n[^\S\n]*(?:last name|family name|surname|nachname|familienname|nom(?: de famille)?|achternaam|apellidos?)\s?:[^\S\n]*(\p{Lu}[\p{L}' -]{1,30}?)[^\S\n]*$`,
+  'imu',
+);
+function inTwo(body: string): PersonFact | undefined {
+  const found = IN_TWO.exec(body);
+  return found ? { value: `${found[1]?.trim()} ${found[2]}`, start: found.index, end: found.index + found[0].length } : undefined;
+}
+
 function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined {
   for (const found of pattern.global ? text.matchAll(pattern) : [pattern.exec(text)].filter((one) => one !== null)) {
     const written = found[group];
@@ -96,7 +106,7 @@ function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined
   return undefined;
 }
 
-const GOES_ON = /^\s(?:here|from|at|with|again|speaking|calling|of)(?!\p{L})/u;
+const GOES_ON = /^\s(?:here|from|at|with|again|speaking|calling|of|off|in (?:crew|booking|bookings|production|events))(?!\p{L})/u;
 /** The first words of a message or of the paper that it is typed on. */
 const OPENING = 120;
 
@@ -106,7 +116,8 @@ function introducedIn(body: string, isTown: (name: string) => boolean): PersonFa
   for (const found of body.matchAll(INTRODUCED)) {
     const written = found[1] ?? '';
     const name = nameFrom(written, found.index + found[0].lastIndexOf(written));
-    if (!name) continue;
+    // "I am Sub-Librarian at" says what somebody is.
+    if (!name || TITLE_WORDS.test(name.value)) continue;
     if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
     const loosely = /(?:[Ii]t'?s|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
     if (!isTown(name.value) && (!loosely || name.start < begins)) return name;
@@ -206,6 +217,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const noTown = (fact: PersonFact | undefined): PersonFact | undefined =>
     fact && !isTown(fact.value) && !namesArea(fact.value) ? fact : undefined;
   const said = [
+    inTwo(body),
     match(LABEL_NAME, body),
     introducedIn(body, isTown),
     match(FROM_HERE, body),

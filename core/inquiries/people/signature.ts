@@ -69,13 +69,19 @@ type Found = { fact: PersonFact; known: boolean };
 function organisationsIn(line: string, start: number, isTown: (name: string) => boolean, domain: string): Found[] {
   const found: Found[] = [];
   let at = 0;
-  for (const piece of line.split(/(\s*[|,/]\s*|\s[-–—@]\s|\bat\b|\s\()/)) {
+  // "Paws at Peace" of pawsatpeace.example
+  const named = /\p{Lu}[\p{L}'-]+ at \p{Lu}[\p{L}'-]+/u.exec(line);
+  if (named && domain.includes(foldName(named[0]).replace(/[^\p{L}]/gu, ''))) {
+    const from = start + named.index;
+    return [{ fact: { value: named[0], start: from, end: from + named[0].length }, known: true }];
+  }
+  for (const piece of line.split(/(\s*(?:[|/]|,(?!\s?(?:Ltd|Inc|LLC|LLP|GmbH|Pty)(?!\p{L})))\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
     const from = at;
     at += piece.length;
     const written = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
     const head = FOR.exec(written)?.[0] ?? '';
     const words = !ORG_WORDS.test(head) && ORG_WORDS.test(written) ? written.slice(head.length) : written;
-    if (/^\p{L}+ of the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) continue;
+    if (/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) continue;
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
     const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
     const single =

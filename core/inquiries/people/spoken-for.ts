@@ -8,17 +8,17 @@ import { CAPITALISED, mayBeOrganisation, ORG_WORDS, type PersonFact } from './wo
 
 const ARTICLES = String.raw`(?:(?:the|el|la|los|las|il|lo|le|les|der|des|die|das|dem|de|het|den|del|dello|della|du|da|do)\s|l'|dell'|d')`;
 /** What a body is, in small letters. */
-const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|firm|company|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?)`;
+const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|firm|company|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?|orchard|farm|co-?op|cooperative|practice|business|shop|parish|church|congregation|winery|vineyard|nursery|kindergarten|coral|banda|peña|cofradía|amicale|harmonie|\p{Ll}{2,16}vereniging|\p{Ll}{2,12}koor|(?:[\p{L}-]{2,20})?(?:[Vv]erein|[Kk]lub|[Cc]hor|[Ff]irma|[Bb]eratung|[Kk]anzlei|[Pp]raxis))`;
 
 const PATTERNS = [
   // Whose words they are.
-  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent)|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
-  String.raw`${ARTICLES}(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named )?(${CAPITALISED})`,
+  String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
   // "our netball league (Calder Netball)", "our robotics team, Bolt Otters,"
-  String.raw`(?:[Oo]ur|[Mm]y|[Aa]n?|[Tt]he|[Nn]otre|[Nn]uestr[ao]|[Uu]nser\p{L}{0,2}|[Oo]nze) (?:[\p{Ll}\p{N}-]+ ){0,4}${KIND}(?:(?: [\p{Ll}'-]+){0,7} \(|, )${ARTICLES}?(${CAPITALISED})(?=[,).])`,
+  String.raw`(?:[Oo]ur|[Mm]y|[Aa]n?|[Tt]he|[Nn]otre|[Nn]uestr[ao]|[Uu]nser\p{L}{0,2}|[Ee]in(?:er|em|e)?|[Oo]nze) (?:[\p{Ll}\p{N}-]+ ){0,4}${KIND}(?:(?: [\p{L}'-]+){0,7} \((?:[^(),]{2,30}, ){0,2}|, )${ARTICLES}?(${CAPITALISED}(?: e\.\s?V\.| \d{4})?)(?=[,).])`,
   // "das Kammerensemble Seeblick", "der Wohngenossenschaft Ahornweg"
-  String.raw`(?:[Dd]er|[Dd]ie|[Dd]as|[Dd]em|[Dd]es|[Uu]nser\p{L}{0,2}) (\p{Lu}\p{Ll}{2,16}(?:verein|verband|chor|ensemble|orchester|genossenschaft|gesellschaft|stiftung|kantorei|akademie|bund|komitee|werk)(?: \p{Lu}[\p{L}-]+){1,3})`,
+  String.raw`(?:[Dd]er|[Dd]ie|[Dd]as|[Dd]em|[Dd]es|[Bb]eim|[Vv]om|[Uu]nser\p{L}{0,2}) (\p{Lu}\p{Ll}{2,16}(?:verein|klub|schule|museum|gymnasium|bühne|musik|verband|chor|ensemble|orchester|genossenschaft|gesellschaft|stiftung|kantorei|akademie|bund|komitee|werk)(?: \p{Lu}[\p{L}-]+){1,3})`,
 ].map((pattern) => new RegExp(String.raw`(?<!\p{L})${pattern}`, 'gu'));
 
 /** "Ana y Luis": two people. */
@@ -34,7 +34,7 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       const known = ORG_WORDS.test(value);
       const last = value.split(' ').at(-1) ?? '';
       if (value.length < 4 || isTown(value) || NO_ORG.test(value) || (TWO.test(value) && !known)) continue;
-      if (!known && !mayBeOrganisation(value) && !isSoleBody(value)) continue;
+      if (!known && !mayBeOrganisation(value.replace(/ \d{4}$/, '')) && !isSoleBody(value)) continue;
       if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last))) continue;
       const start = found.index + found[0].lastIndexOf(found[1] ?? '');
       return { value, start, end: start + value.length };
