@@ -7,15 +7,15 @@ export type Thing = { value: string; start: number; end: number };
 const NUMBER = String.raw`(?:\d{1,3}(?:\s?(?:-|to|or|bis|à|a)\s?\d{1,3})?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|forty-five|fifty|sixty|ninety)`;
 const LENGTH = String.raw`(?:half[- ]hour|half an hour|hour[- ]long|${NUMBER}[\s-]{0,2}(?:seconds?|secs?|s|minutes?|mins?|m|hours?|hrs?|hr))(?![\p{L}\d])`;
 const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|ein(?:er|e)?|zwei|drei|vier|fünf|sechs|acht|zehn|une?|deux|trois|quatre|cinq|six|huit|dix|quinze|un[oa]?|dos|tres|cuatro|cinco|diez|due|tre|quattro|cinque|dieci|[eé]{1,2}n|twee|drie|vijf|tien)`;
-const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}\s?(?:Minuten?|Sekunden?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
+const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
 /** How many, one by one or in a list: "3 x", "one", "a couple of". */
 const COUNT = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)(?:\s?x)?\s|a (?:few|couple of)\s|some\s|several\s)`;
 const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
 /** A word that may stand between how long and what. */
 const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
 const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts)`;
-const MADE_ABROAD = String.raw`(?:\p{L}{0,9}[Ff]ilme?|[Ff]ilmpje|[Kk]urzfilm|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
-const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer)\s)?`;
+const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilm|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
+const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer|zo'n|so)\s)?`;
 const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
 const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
 const MEDIA = String.raw`(?:footage|files?|rushes|recordings?|clips?|videos?|photos?|photographs|pictures|images|stills|selects|mp4s?|cards)`;
@@ -26,9 +26,9 @@ const OWN_FILE = String.raw`(?:a|an|its|their|one|own|separate|individual|single
 const MEASURED = [
   String.raw`${LENGTH}[\s-]{1,2}(?:${WORD}[\s-]){0,2}?${MADE}(?:[\s-]${MADE}){0,3}${TO}${PER}`,
   String.raw`(?:${MADE}[\s-]){0,2}${MADE}(?: (?:of|lasting|at|around|about) ${ABOUT}${LENGTH}| \(${ABOUT}${LENGTH}\)|(?:, | - |: )${ABOUT}${LENGTH})`,
-  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:von|de|di|van|d'|da|à)\s?${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?`,
+  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?`,
   String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)`,
-  String.raw`(?:\p{L}{3,12}minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
+  String.raw`(?:(?:\p{L}{3,12}|\d{1,3}[- ]?)minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
 ].map((pattern) => new RegExp(FROM + pattern, 'giu'));
 
 /** How many and of what kind, right before what is measured. */
