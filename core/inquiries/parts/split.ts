@@ -27,6 +27,10 @@ const FOOTER =
 const CHAT_STAMP =
   /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
+/** A line beside "When: ..." and "Fee: ..." is one of a form, whomever it begins with. */
+const FORM_LABEL = /^\s*(?:when|where|dates?|day|days|fee|pay|rate|budget|venue|location|place|hours|times?|job|role|call|wrap|event)\s?:/i;
+const inForm = (lines: readonly Line[], index: number): boolean =>
+  [lines[index - 1], lines[index + 1]].some((line) => FORM_LABEL.test(line?.text.slice(0, 20) ?? ''));
 type Flow = 'own' | 'forwarded' | 'quoted';
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {
@@ -148,7 +152,8 @@ export function split(text: string): Part[] {
     if (signing && words.length > 90 && !reaches(words)) put(FOOTER.test(words) ? 'footer' : 'signature');
     else if (signing) put('signature');
     else {
-      const stamp = CHAT_STAMP.exec(line.text.slice(0, LONGEST_MARK)) ?? CHAT_NAME.exec(line.text.slice(0, 20));
+      const stamp =
+        CHAT_STAMP.exec(line.text.slice(0, LONGEST_MARK)) ?? (inForm(lines, index) ? null : CHAT_NAME.exec(line.text.slice(0, 20)));
       if (stamp) {
         if (/^(?:me|you|myself)$/i.test(stamp[1]?.trim() ?? '')) {
           put('quoted');

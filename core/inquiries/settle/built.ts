@@ -13,7 +13,7 @@ const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re|
 
 /** "(no filming, it's nerves)", "(not you)" */
 const NOT_FILMED =
-  /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
+  /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|(?:labou?r|stage ?hands|riggers|rigging|local crew|hall crew|house crew|lighting|sound|audio|staging|set) (?:crew )?only|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
   /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;

@@ -44,7 +44,7 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
 /** An hour of the evening before the doors of the same evening. */
 const beforeShow = (minutes: number, { times }: Scene): boolean =>
   times.some(({ said, from, to }) => {
-    if (said !== 'show' && said !== undefined) return false;
+    if (said !== 'show' && said !== 'event' && said !== undefined) return false;
     const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
     return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
   });

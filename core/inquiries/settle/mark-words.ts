@@ -21,7 +21,7 @@ export const NOT_MINE = new RegExp(
 export const REFUSAL = new RegExp(`(?:${NOT_MINE.source})[^.;,\\n]{0,24}`, 'gim');
 /** A row that begins with one of these is nobody's filming. */
 export const OF_THE_DAY =
-  /^\s?[\s|:,.\u2013-]*(?:(?:a )?(?:free|rest|travel|day off|off|nil|arrivals?|departure)(?: day)?\b|(?:set|stage|stg|stand) (?:build|bld)|set-?up, (?:in-house|volunteers)|strike\b|bump-?out|get-?out|dismantl\w+|clean-?up|pack-?down|fly home|recce|cancelled|released(?! (?:by|at|around|from)\b)|(?:rain|spare) date|aufbau(?: b\p{L}+)?|abbau|rückbau|bühnenbau|d[ée]montage|montage|montaje|desmontaje|opbouw|afbouw)(?![^\n]{0,40}\b(?:video|camera|you|call)\b)/iu;
+  /^\s?[\s|:,.\u2013-]*(?:(?:a )?(?:free|rest|dark|travel|day off|off|nil|arrivals?|departure)(?: day)?\b|(?:set|stage|stg|stand) (?:build|bld)|set-?up, (?:in-house|volunteers)|strike\b|bump-?out|get-?out|dismantl\w+|clean-?up|pack-?down|fly home|recce|cancelled|released(?! (?:by|at|around|from)\b)|(?:rain|spare) date|aufbau(?: b\p{L}+)?|abbau|rückbau|bühnenbau|d[ée]montage|montage|montaje|desmontaje|opbouw|afbouw)(?![^\n]{0,40}\b(?:video|camera|you|call)\b)/iu;
 /** The camera is wanted: words of a row. */
 export const MINE =
   /\(video\)|\bvideo\b(?!\s(?:by|is with))|\bYOU\b|\(you\)|\(yours\)|\byes\b|\bfilmed\b|\bfilm it\b|\bFILM\b|\blivestream\w*\b|\brecorded?\b|\brecord\b|\bcameras?\b|\bfilming\b|\boperator\b|\byou(?:'d|'ll|'re)?\b|\byours\b|\battend\b|\bvid[ée]\w*|\bgefilmt\b|\bkamera\b|\bbuscamos\b|\bcaptation\b|\bcrew (?:in|ready|access|call)\b|\bK\s*$/im;
@@ -36,6 +36,9 @@ export const BRACKETED = /\((?:yours|you|video|FILM)\)/;
 /** "not the Friday", "nothing on Saturday" */
 export const NOT_THE =
   /\b(?:not|nothing(?: at all)?|no (?:film\w*|video|camera|shoot\w*|work)|nobody|(?:don't|do not|won't|needn't) (?:need|want|come)(?: (?:you|it|to come|anything|there|in))?) (?:on |for )?(?:the )?$/i;
+/** "Sat is covered" */
+export const TAKEN =
+  /^\)?(?:'s| is| are) (?:already |all )?(?:covered|sorted|staffed|crewed|filled|taken|spoken for)\b(?! (?:in|by (?:the|your) (?:fee|rate|price)))/i;
 /** "nothing on Tuesday morning": the rest of the day may be wanted. */
 export const PART_OF_DAY = /^ (?:morning|afternoon|evening|night|lunchtime)\b/i;
 /** What counts beside a refusal: not that I am spoken to. */

@@ -26,6 +26,7 @@ import {
   WE_NEED,
   EXCEPT,
   NEITHER,
+  TAKEN,
 } from './mark-words.ts';
 import type { Scene, Where } from './scene.ts';
 
@@ -149,7 +150,7 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     const lead = text.slice(Math.max(sentence.start, mention.start - 120, previous?.end ?? 0), mention.start);
     const tail = text.slice(mention.end, Math.min(text.length, mention.end + 60));
     const { said, row } = beside(text, mention, previous, mentions[at + 1]);
-    const refused = NOT_MINE.test(said) || (row && OF_THE_DAY.test(text.slice(mention.end, mention.end + 80)));
+    const refused = NOT_MINE.test(said) || TAKEN.test(tail) || (row && OF_THE_DAY.test(text.slice(mention.end, mention.end + 80)));
     const rest = refused ? said.replace(REFUSAL, ' ') : said;
     const denied = /\b(?:not|no)\b[^.;]{0,20}$/i.test(lead);
     // "the first two days only, as the third": said of the days before.

@@ -57,13 +57,22 @@ const READY = /\b(?:ready|rolling|roll|record(?:ing)?|film(?:ing)?|shoot(?:ing)?
 
 /** The latest hour; where I may go before it, mine. */
 export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undefined {
-  const [latest, ...others] = wraps.toSorted((a, b) => compare(b, a));
+  const [latest, ...others] = ofLastDay(wraps).toSorted((a, b) => compare(b, a));
   if (!latest) return undefined;
   const owner = ownerIn(scene);
   if (owner(latest) === 'mine') return latest;
   return (
     others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine') ?? (owner(latest) === 'theirs' ? undefined : latest)
   );
+}
+
+/** "done by 6 both days, on Thursday you'd finish at 2": an end that names its day goes before those told earlier that name none. */
+function ofLastDay(wraps: readonly Point[]): readonly Point[] {
+  const named = wraps.find(({ where: [hour] }) => hour !== undefined && 'date' in hour && hour.date !== undefined);
+  const from = named?.where[0]?.start ?? 0;
+  return named === undefined
+    ? wraps
+    : wraps.filter(({ where: [hour] }) => hour === undefined || !('date' in hour) || hour.date !== undefined || hour.start > from);
 }
 
 /** "there for 7 or for 8": the other hour of two that are still open. */

@@ -109,7 +109,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       time.bare &&
       !across.has(time) &&
       !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue ?? (owned === 'call' ? owned : undefined)) &&
-      alsoSaid(text, time, undefined, said.at(-1)) === undefined
+      alsoSaid(text, time, time.from.military ? date : undefined, said.at(-1)) === undefined
     )
       continue;
     if (hit.after) consumed = time.end + hit.end;
