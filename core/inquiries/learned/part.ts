@@ -60,7 +60,8 @@ export function otherParts(event: EventDays, page: Page, learned: Learned): stri
   const whole = event.dates[0] === known[0] && event.dates.at(-1) === known.at(-1);
   if (!whole) return heard.length === weighed.length && heard.every(({ is }) => is === 'all') ? [known] : [];
   if (heard.every(({ is }) => is === 'all')) return [];
-  const [mine, not] = [said('mine'), said('not')];
-  const theirs = known.filter((date) => (mine.size === 0 || mine.has(date)) && !not.has(date));
+  // A mention that speaks for all of the days speaks for its own.
+  const [mine, all, not] = [said('mine'), said('all'), said('not')];
+  const theirs = known.filter((date) => (mine.size === 0 || mine.has(date) || all.has(date)) && !not.has(date));
   return theirs.length === known.length || theirs.length === 0 ? [] : [theirs];
 }

@@ -39,6 +39,8 @@ export function weighed(page: Page, learned: Learned): Scene {
 
 /** Hours that were said without morning or evening, in the half of the day that the weights are sure of. */
 function halved(page: Page, learned: Learned): SaidTime[] {
+  // One hour alone, beside nothing that it must come before or after: rules tell it, or it is asked.
+  if (page.scene.times.length < 2) return [...page.scene.times];
   const ends = openEnds(page.scene);
   return page.scene.times.map((time) => {
     const settled = ends
