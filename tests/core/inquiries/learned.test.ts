@@ -10,7 +10,8 @@ import { learnedFrom, stamp } from '../../reader/learn.ts';
 const spelled = (text: string, marks: Parameters<typeof wordsOf>[1] = []): string[] => wordsOf(text, marks).map(({ word }) => word);
 
 describe('the list of weights', () => {
-  const list = '% from\n# kind\tinquiry\tnone\n*\t0\t0\nfilm\t110\t-110\n# time\tcall\tnone\n*\t50\t0\n# date\tevent\tnone\n*\t0\t0\n# part\tall\tmine\n*\t0\t0\n# half\tam\tpm\n*\t0\t0\n# role\tshoot\tsecond camera\n*\t0\t0\n# pay\tday\tjob\n*\t0\t0\n';
+  const list =
+    '% from\n# kind\tinquiry\tnone\n*\t0\t0\nfilm\t110\t-110\n# time\tcall\tnone\n*\t50\t0\n# date\tevent\tnone\n*\t0\t0\n# part\tall\tmine\n*\t0\t0\n# half\tam\tpm\n*\t0\t0\n# role\tshoot\tsecond camera\n*\t0\t0\n# pay\tday\tjob\n*\t0\t0\n';
   test('weights are hundredths, a model for each name', () => {
     const { kind } = readLearned(list);
     // One known word: its weights as they stand, 1 / (1 + e^-2.2).
