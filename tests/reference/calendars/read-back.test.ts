@@ -176,7 +176,7 @@ const isOnce = ({ when }: Written): boolean =>
   'date' in when ||
   [when.from, when.to].every((wall) => {
     const [first, second] = (['earlier', 'later'] as const).map((disambiguation) =>
-      Temporal.PlainDateTime.from(String(wall)).toZonedDateTime(when.zone, { disambiguation }),
+      Temporal.PlainDateTime.from(wall).toZonedDateTime(when.zone, { disambiguation }),
     );
     return first?.epochMilliseconds === second?.epochMilliseconds;
   });
