@@ -2,12 +2,13 @@
  * The program's own dates as one calendar file (RFC 5545). Written here and not by a library, because it is written anew after every deed
  * on the one thread that answers the screen: the libraries took 0.5 to 1 s for 5,000 events, and the same events must give the same
  * bytes. Times are written on the clock of their place with the zone defined beside them, not in UTC: a call is a wall time, and a
- * calendar that is told the zone keeps it where a parliament moves the clock.
+ * calendar that is told the zone keeps it where a parliament moves the clock. Only where the clock shows an hour twice it is UTC: RFC 5545
+ * 3.3.5 means the first of the two, but calendars differ on it.
  */
 import type { OutEvent } from '../contract/calendars.ts';
 import { dateLater } from '../time/wall.ts';
 import { stampOf } from './wall.ts';
-import { zoneLines } from './zone-text.ts';
+import { zoneText, type ZoneText } from './zone-text.ts';
 
 export type Written = OutEvent & {
   /** Raised with every change. */
@@ -28,6 +29,7 @@ export function calendarText(events: readonly Written[]): string {
     stamps.set(at, known);
     return known;
   };
+  const zones = zonesOf(events);
   const sorted = [...events].sort((a, b) => (a.uid < b.uid ? -1 : 1));
   const lines = [
     'BEGIN:VCALENDAR',
@@ -36,24 +38,27 @@ export function calendarText(events: readonly Written[]): string {
     'CALSCALE:GREGORIAN',
     'METHOD:PUBLISH',
     'X-WR-CALNAME:Kitbound',
-    ...zonesOf(sorted),
-    ...sorted.flatMap((event) => eventLines(event, changed(event.changedAt))),
+    ...[...zones].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, { lines: defined }]) => defined),
+    ...sorted.flatMap((event) => eventLines(event, changed(event.changedAt), zones)),
     'END:VCALENDAR',
   ];
   return lines.map(folded).join(CRLF) + CRLF;
 }
 
-function zonesOf(events: readonly Written[]): string[] {
+/** The clocks that the events are on, but for UTC. */
+function zonesOf(events: readonly Written[]): Map<string, ZoneText> {
   const spans = new Map<string, { from: number; to: number }>();
   for (const { when } of events) {
     if ('date' in when || when.zone === 'UTC') continue;
     const { from, to } = spans.get(when.zone) ?? { from: when.fromAt, to: when.toAt };
     spans.set(when.zone, { from: Math.min(from, when.fromAt), to: Math.max(to, when.toAt) });
   }
-  return [...spans].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([zone, { from, to }]) => zoneLines(zone, from, to));
+  return new Map([...spans].map(([zone, { from, to }]) => [zone, zoneText(zone, from, to)]));
 }
 
-function eventLines({ uid, sequence, status, title, place, note, when }: Written, changed: string): string[] {
+type Zones = ReadonlyMap<string, ZoneText>;
+
+function eventLines({ uid, sequence, status, title, place, note, when }: Written, changed: string, zones: Zones): string[] {
   return [
     'BEGIN:VEVENT',
     `UID:${escaped(uid)}`,
@@ -61,7 +66,7 @@ function eventLines({ uid, sequence, status, title, place, note, when }: Written
     `LAST-MODIFIED:${changed}`,
     `SEQUENCE:${sequence}`,
     `STATUS:${status}`,
-    ...timeLines(when),
+    ...timeLines(when, zones),
     `SUMMARY:${escaped(title)}`,
     ...(place === '' ? [] : [`LOCATION:${escaped(place)}`]),
     ...(note === '' ? [] : [`DESCRIPTION:${escaped(note)}`]),
@@ -71,12 +76,12 @@ function eventLines({ uid, sequence, status, title, place, note, when }: Written
   ];
 }
 
-function timeLines(when: Written['when']): string[] {
+function timeLines(when: Written['when'], zones: Zones): string[] {
   if ('date' in when) return [`DTSTART;VALUE=DATE:${bare(when.date)}`, `DTEND;VALUE=DATE:${bare(dateLater(when.date, 1))}`];
-  const { from, to, zone } = when;
-  const time = (name: string, wall: string): string =>
-    zone === 'UTC' ? `${name}:${bare(wall)}00Z` : `${name};TZID=${zone}:${bare(wall)}00`;
-  return [time('DTSTART', from), time('DTEND', to)];
+  const { from, to, zone, fromAt, toAt } = when;
+  const clock = zones.get(zone);
+  if (!clock || clock.twice(fromAt) || clock.twice(toAt)) return [`DTSTART:${stampOf(fromAt)}Z`, `DTEND:${stampOf(toAt)}Z`];
+  return [`DTSTART;TZID=${zone}:${bare(from)}00`, `DTEND;TZID=${zone}:${bare(to)}00`];
 }
 
 const bare = (written: string): string => written.replaceAll(/[-:]/g, '');

@@ -7,8 +7,11 @@ import { plainOf, stampOf } from './wall.ts';
 const HOUR = 3_600_000;
 const YEAR = 366 * 24 * HOUR;
 
-/** Lines of a VTIMEZONE for the instants in [from, to], epoch milliseconds. @param zone IANA name */
-export function zoneLines(zone: string, from: number, to: number): string[] {
+/** A clock between two instants: its definition, and which instants it shows at an hour that it shows twice. */
+export type ZoneText = { lines: string[]; twice: (at: number) => boolean };
+
+/** The clock of a zone for the instants in [from, to], epoch milliseconds. @param zone IANA name */
+export function zoneText(zone: string, from: number, to: number): ZoneText {
   const begin = Temporal.Instant.fromEpochMilliseconds(from - YEAR).toZonedDateTimeISO(zone);
   const changes: { at: Temporal.ZonedDateTime; before: number }[] = [];
   for (
@@ -17,14 +20,18 @@ export function zoneLines(zone: string, from: number, to: number): string[] {
     next = next.getTimeZoneTransition('next')
   )
     changes.push({ at: next, before: offsetOf(next.subtract({ nanoseconds: 1 })) });
-  return [
-    'BEGIN:VTIMEZONE',
-    `TZID:${zone}`,
-    // The first one says what holds before any change.
-    ...observance(begin, offsetOf(begin)),
-    ...changes.flatMap(({ at, before }) => observance(at, before)),
-    'END:VTIMEZONE',
-  ];
+  const backward = changes.map(({ at, before }) => ({ at: at.epochMilliseconds, by: before - offsetOf(at) })).filter(({ by }) => by > 0);
+  return {
+    lines: [
+      'BEGIN:VTIMEZONE',
+      `TZID:${zone}`,
+      // The first one says what holds before any change.
+      ...observance(begin, offsetOf(begin)),
+      ...changes.flatMap(({ at, before }) => observance(at, before)),
+      'END:VTIMEZONE',
+    ],
+    twice: (instant) => backward.some(({ at, by }) => instant >= at - by && instant < at + by),
+  };
 }
 
 /** Onset on the clock as it was until then. An hour more than before is summer time, as far as one can tell from outside. */

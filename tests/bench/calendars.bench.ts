@@ -10,7 +10,7 @@ import ICAL from 'ical.js';
 import { sync } from 'node-ical';
 import type { Busy } from '../../core/calendars/expand.ts';
 import { calendarText, type Written } from '../../core/calendars/write.ts';
-import { zoneLines } from '../../core/calendars/zone-text.ts';
+import { zoneText } from '../../core/calendars/zone-text.ts';
 import { keepCalendar, setCalendarRead } from '../../db/calendars.ts';
 import { openStore } from '../../db/open.ts';
 import { saveSetup } from '../../db/setup.ts';
@@ -45,7 +45,7 @@ const events: Written[] = zoned.map(({ from, to }, index) => ({
 }));
 const first = zoned[0]?.from.epochMilliseconds ?? 0;
 const last = zoned.at(-1)?.to.epochMilliseconds ?? 0;
-const zone = zoneLines(ZONE, first, last).join('\r\n');
+const zone = zoneText(ZONE, first, last).lines.join('\r\n');
 const changed = new Date(NOW);
 
 /** Given the zone definition, which it cannot make; it holds the same properties otherwise. */
