@@ -40,6 +40,10 @@ const ownTime = (calls: Calls, told: Told, times: readonly SaidTime[]): SaidTime
   times.find(({ start }) => start === calls[told]?.where[0]?.start);
 const dayOf = (wall: string): Temporal.PlainDate => Temporal.PlainDate.from(wall.slice(0, 10));
 
+/** A first call stands before the last wrap, where that is told. */
+const fits = (calls: Calls, told: Told, wall: string): boolean =>
+  told === 'firstCall' ? wall < (calls.lastWrap?.wall ?? '~') : wall > (calls.firstCall?.wall ?? '');
+
 /** Another hour that is likelier it, or this one alone where it hardly is. */
 function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choices {
   const { times, text } = page.scene;
@@ -61,7 +65,7 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const least = told === 'firstCall' && own.said !== 'call' ? UNSAID : HARDLY;
   if (!likelier && mine >= least) return undefined;
   const other = likelier && !end(likelier).open ? [wallOf(dayOf(wall), end(likelier).minutes)] : [];
-  return { walls: [...other, wall], where: own, why: 'day' };
+  return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };
 }
 
 /** The same hour in the other half of the day. */
@@ -74,5 +78,6 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));
   if ((minutes < 720 ? pm : am) < OTHER_HALF) return undefined;
+  // Call and wrap may both be in the other half: neither is held against the other here.
   return { walls: [wall, wallOf(dayOf(wall), (minutes + 720) % 1440)].toSorted(), where: open.time, why: 'open' };
 }

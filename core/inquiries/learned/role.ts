@@ -22,13 +22,11 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const [role, chance] = best as [Role, number];
   const own = found.find((hit) => hit.role === role);
   const [first] = found;
-  if (first && found.length === 1) {
-    const told = wordFor(role, page, learned.role);
-    return own || !told || (chances[first.role] ?? 0) >= HARDLY || chance < RIVAL ? found : [first, told];
-  }
-  if (chance < BELIEVED) return found;
+  const single = first !== undefined && found.length === 1;
+  if (single ? own || (chances[first.role] ?? 0) >= HARDLY || chance < RIVAL : chance < BELIEVED) return found;
   const told = own ?? wordFor(role, page, learned.role);
-  return told ? [told] : found;
+  if (!told) return found;
+  return single ? [first, told] : [told];
 }
 
 /** The word of the message that speaks most for a role. */

@@ -12,6 +12,10 @@ const CONTACT_LINE = /\S@\S|\bwww\.|https?:|\+?\(?\d[\d\s().-]{6,18}\d|^(?:tel|p
 const IN_FIGURES = /\b(?:(?:19|20)\d\d[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\d{1,2}[-./](?:19|20)\d\d)\b/g;
 export const reaches = (words: string): boolean => CONTACT_LINE.test(words.replace(IN_FIGURES, ''));
 
+/** A line of a mail's head. */
+export const HEADER =
+  /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet|fecha|asunto|para|enviado|da|oggetto|van|aan|verzonden|onderwerp)\s?:\s*(.*)$/i;
+
 export function linesOf(text: string): Line[] {
   const lines: Line[] = [];
   let start = 0;

@@ -4,11 +4,10 @@
 import { ABROAD } from '../abroad.ts';
 import { asksForWork } from '../asking.ts';
 import { OCCASION } from '../occasions.ts';
+import { HEADER } from './lines.ts';
 
-export const HEADER =
-  /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet|fecha|asunto|para|enviado|da|oggetto|van|aan|verzonden|onderwerp)\s?:\s*(.*)$/i;
 /** So much of the words above a mail and of the mail is looked at. */
-export const MOST_READ = 3000;
+const MOST_READ = 3000;
 
 /** The words above send the reader down to the mail. */
 const POINTS_BELOW =
@@ -43,8 +42,9 @@ function writerOf(mail: string): string | undefined {
  * @param mail the mail with its head
  */
 export function passedOn(above: string, mail: string): boolean {
-  if (POINTS_BELOW.test(above)) return true;
-  const words = above
+  const lead = above.slice(0, MOST_READ);
+  if (POINTS_BELOW.test(lead)) return true;
+  const words = lead
     .split('\n')
     .filter((line) => !HEADER.test(line.trim().slice(0, 200)))
     .join('\n')
@@ -53,11 +53,12 @@ export function passedOn(above: string, mail: string): boolean {
   if (HANDS_ON.test(words)) return true;
   const writer = writerOf(mail);
   if (writer === undefined || words === '' || words.includes(writer)) return false;
-  const [here, below] = [asksForWork(words), asksForWork(mail)];
+  const whole = mail.slice(0, MOST_READ);
+  const [here, below] = [asksForWork(words), asksForWork(whole)];
   return (
     !here.work &&
     !here.film &&
     !OCCASION.test(words) &&
-    (below.time || below.work || below.film || ABROAD.test(mail) || OCCASION.test(mail))
+    (below.time || below.work || below.film || ABROAD.test(whole) || OCCASION.test(whole))
   );
 }

@@ -3,12 +3,12 @@
  */
 
 import { ORG_WORDS } from '../people/words.ts';
-import { HEADER, MOST_READ, passedOn } from './passed-on.ts';
-import { blank, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
+import { blank, HEADER, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
+import { passedOn } from './passed-on.ts';
 import { NAME_ONLY, signUnannounced } from './signing.ts';
 
 const QUOTED_LINE = /^\s{0,3}>/;
-const QUOTE_MARKS = /^\s{0,3}>(?:\s?>){0,9}\s{0,9}/;
+const QUOTE_MARKS = /^\s{0,3}>[>\s]*/;
 const ATTRIBUTION =
   /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
 const FORWARD =
@@ -31,7 +31,9 @@ const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
 const FORM_LABEL = /^\s*(?:when|where|dates?|day|days|fee|pay|rate|budget|venue|location|place|hours|times?|job|role|call|wrap|event)\s?:/i;
 const inForm = (lines: readonly Line[], index: number): boolean =>
   [lines[index - 1], lines[index + 1]].some((line) => FORM_LABEL.test(line?.text.slice(0, 20) ?? ''));
+
 type Flow = 'own' | 'forwarded' | 'quoted';
+
 /** Cut a message into parts, in order, covering all of it line by line. */
 export function split(text: string): Part[] {
   const lines = linesOf(text);
@@ -46,19 +48,20 @@ export function split(text: string): Part[] {
   let above = 0;
   /** A thread that its sender points down to is read like any other mail, without its marks of quoting. */
   let handed = false;
-  let unquoted = { first: -1, next: -1, around: 'own' as Flow };
+  /** The run of lines whose marks were taken off, and what it stands in. */
+  let unquoted = { first: -1, next: Infinity, around: 'own' as Flow };
   const pointsBelow = (mail = index) => {
     const from = lines[mail]?.start ?? text.length;
-    return passedOn(text.slice(above, Math.min(from, above + MOST_READ)), text.slice(from, from + MOST_READ));
+    return passedOn(text.slice(above, from), text.slice(from));
   };
   while (index < lines.length) {
     const line = lines[index] as Line;
     const words = short(line);
-    if (index === unquoted.next) {
+    if (index >= unquoted.next) {
       flow = unquoted.around;
       signing = false;
       above = line.start;
-      unquoted.next = -1;
+      unquoted.next = Infinity;
     }
     const put = (kind: PartKind) => {
       kinds[index] = kind;

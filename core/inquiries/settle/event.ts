@@ -9,7 +9,7 @@ import { boundsIt, ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
-import { askedDays, consecutive, MOST_MENTIONS } from './days-among.ts';
+import { askedDays, consecutive, inMonthOf, MOST_MENTIONS } from './days-among.ts';
 import { dayOfCall, ENDS, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -124,7 +124,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     if (readings.length !== 1 || doubt || items.some(({ atom }) => atom.day === undefined || numbers.has(atom.day))) return [];
     const told = readings[0] ?? [];
     // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
-    const near = told.length === 1 ? besideDay(first, items[0]?.atom.day ?? 0) : undefined;
+    const near = told.length === 1 ? inMonthOf(first, items[0]?.atom.day ?? 0) : undefined;
     const days = near !== undefined && consecutive(union(settled.dates, [near])) ? [near] : told;
     const all = union(settled.dates, days);
     const goesOn = GOES_ON_TO.test(scene.text.slice(Math.max(0, start - 60), start));
@@ -138,12 +138,6 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   const all = union(settled.dates, ...more.map(({ days }) => days));
   const where = [...settled.where, ...more.map((one) => one.where)];
   return consecutive(all) && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
-}
-
-/** The date of a day's number in the month of another date. */
-function besideDay(date: string, number: number): string | undefined {
-  const found = Temporal.PlainDate.from(date).with({ day: number }, { overflow: 'constrain' });
-  return found.day === number ? found.toString() : undefined;
 }
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */

@@ -4,6 +4,7 @@
 import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { dayOfHour, thenMeant } from './by-then.ts';
+import { inMonthOf } from './days-among.ts';
 import { UNKNOWN_ZONE } from '../times/find.ts';
 import { wallOf } from './walls.ts';
 
@@ -52,10 +53,11 @@ const wallsOf = (scene: Scene, wall: string, zone: string | undefined): string[]
 
 /** "by the 24th": the next one, whatever month another sentence names. */
 function nextOf(scene: Scene, { start, end }: Where): string | undefined {
-  const day = /^(?:the )?(\d{1,2})(?:st|nd|rd|th)\.?$/i.exec(scene.text.slice(start, end))?.[1];
+  const day = Number(/^(?:the )?(\d{1,2})(?:st|nd|rd|th)\.?$/i.exec(scene.text.slice(start, end))?.[1] ?? 0);
   const today = scene.received.toPlainDate();
-  const soon = [0, 1].map((months) => today.with({ day: 1 }).add({ months })).map((month) => month.with({ day: Number(day ?? 1) }));
-  return day === undefined ? undefined : soon.find((one) => Temporal.PlainDate.compare(one, today) > 0)?.toString();
+  return [today, today.add({ months: 1 })]
+    .map((month) => inMonthOf(month.toString(), day))
+    .find((on) => on !== undefined && on > today.toString());
 }
 
 const PART_REACH = 16;
