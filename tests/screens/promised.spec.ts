@@ -72,7 +72,7 @@ test('a template is made, an edit is promised from it, worked on, handed over, a
   await sheet.getByRole('button', { name: 'Hand it over: Highlights' }).click();
   await sheet.getByLabel('Files or folders, one on each line').fill(join(folder, 'nothing there'));
   await sheet.getByRole('button', { name: 'Read them' }).click();
-  await expect(sheet.getByText(/nothing there/).last()).toBeVisible();
+  await expect(sheet.getByText(/^Path 1 leads to nothing/)).toBeVisible();
   await sheet.getByLabel('Files or folders, one on each line').fill(folder);
   await sheet.getByRole('button', { name: /^Read them/ }).click();
   await expect(sheet.getByText('highlights.mp4')).toBeVisible();

@@ -46,14 +46,20 @@ export function ReadFiles(props: {
 }) {
   const { label, read, typed, onType, before, onBegin, onLeave } = props;
   const [trouble, setTrouble] = useState<Trouble | null>(null);
+  // Asked for twice before the first answer is there, the second would be refused on a form that is gone by then.
+  const [asking, setAsking] = useState(false);
   const begin = async (): Promise<void> => {
+    if (asking) return;
     const paths = typed.split('\n').filter((line) => line.trim() !== '');
+    setAsking(true);
     try {
       const { reading } = await props.begin(paths);
       setTrouble(null);
       onBegin(reading);
     } catch (error) {
       setTrouble(troubleOf(error));
+    } finally {
+      setAsking(false);
     }
   };
   return (
@@ -69,7 +75,7 @@ export function ReadFiles(props: {
       {trouble ? <TroubleNote trouble={trouble} /> : null}
       {before ? <Ended reading={before} /> : null}
       <div className={style.buttons}>
-        <Button type="submit" isDisabled={typed.trim() === ''}>
+        <Button type="submit" isDisabled={asking || typed.trim() === ''}>
           {before ? `${read} again` : read}
         </Button>
         <Button kind="quiet" onPress={onLeave}>
