@@ -22,12 +22,12 @@ const NAMES_DAY =
 
 /** Who wrote the mail, by its head or by the line that names its writer. */
 const WRITERS = [
-  /^[>\s]{0,6}(?:from|von|de|da|van)\s?:\s*["']?(\p{Lu}[\p{L}'-]+)/imu,
-  /(?:^|[\s,])(\p{Lu}[\p{L}'-]+)(?:\s\p{Lu}[\p{L}'.-]*){0,3}(?:\s?[<([][^>)\]\n]{3,60}[>)\]])?,?\s(?:wrote|a écrit|escribió|ha scritto|escreveu)/u,
+  /^\s{0,6}(?:from|von|de|da|van)\s?:\s*["']?(\p{Lu}[\p{L}'-]+)/imu,
+  /(?:^|[\s,])(?!(?:AM|PM|On)\s)(\p{Lu}[\p{L}'-]+)(?:\s\p{Lu}[\p{L}'.-]*){0,3}(?:\s?[<([][^>)\]\n]{3,60}[>)\]])?,?\s(?:wrote|a écrit|escribió|ha scritto|escreveu)/u,
   /(?:schrieb|schreef)\s(\p{Lu}[\p{L}'-]+)/u,
 ];
 function writerOf(mail: string): string | undefined {
-  const head = mail.slice(0, 400).split(/\n[>\s]{0,6}\n/, 1)[0] ?? '';
+  const head = mail.slice(0, 400).split(/\n\s{0,6}\n/, 1)[0] ?? '';
   for (const pattern of WRITERS) {
     const name = pattern.exec(head)?.[1];
     if (name !== undefined) return name;
@@ -35,9 +35,13 @@ function writerOf(mail: string): string | undefined {
   return undefined;
 }
 
+/** True when somebody is greeted or signs in a few words; "Write to Hamish." only names him. */
+const isParty = (words: string, name: string): boolean =>
+  new RegExp(`^\\W*(?:\\p{L}+\\s)?${name}(?!\\p{L})|(?:\\n|[.!?,]\\s+|[-–—]\\s?)${name}(?!\\p{L})[^.!?\\n]{0,40}$`, 'u').test(words);
+
 /**
  * True when a mail is passed on by the words above it: they send the reader down, or they are few, name no day and ask for nothing themselves, and
- * somebody whom they do not name asks for work in it or tells of an occasion.
+ * somebody who is neither greeted nor signs in them asks for work in it or tells of an occasion.
  * @param above what is written above the mail, heads of mails in it too
  * @param mail the mail with its head
  */
@@ -51,9 +55,9 @@ export function passedOn(above: string, mail: string): boolean {
     .trim();
   if (words.length > MOST_ABOVE || NAMES_DAY.test(words)) return false;
   if (HANDS_ON.test(words)) return true;
-  const writer = writerOf(mail);
-  if (writer === undefined || words === '' || words.includes(writer)) return false;
-  const whole = mail.slice(0, MOST_READ);
+  const whole = mail.slice(0, MOST_READ).replace(/^[>\t ]+/gm, '');
+  const writer = writerOf(whole);
+  if (writer === undefined || words === '' || isParty(words, writer)) return false;
   const [here, below] = [asksForWork(words), asksForWork(whole)];
   return (
     !here.work &&

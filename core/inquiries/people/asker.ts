@@ -4,11 +4,30 @@
 import type { Part, PartKind } from '../parts/lines.ts';
 import { only } from '../parts/split.ts';
 import { peopleIn, type Layers } from './find.ts';
+import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
+import { nameFrom } from './words.ts';
 
 /** "Talk to her, not me", "please reply to Annika, she's the client", "over to you". */
 const NOT_ME =
   /(?<!\p{L})(?:not (?:to )?me|directly|direct to (?:her|him|them)|deal with|over to you|leave me out|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
+
+/** Who says what they want beside what they pass on is who asks. */
+const WANTS = /\b(?:we|i)(?:'d| would) (?:like|love|want)\b|\b(?:we|i) (?:need|want)\b/i;
+/** "On Tue, Nov 24, 2026 at 4:15 PM Annelise Brodeur <annelise@maplefair.example> wrote:" */
+const ATTRIBUTED = /(?<=^|[\s,])(?!(?:AM|PM)\s)(\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L}'.-]*){0,3})\s?[<(]\S{3,60}@\S{3,60}[>)]/u;
+
+/** Who wrote a mail, by the line that names its writer with an address. */
+function attributed(head: string): People {
+  const found = ATTRIBUTED.exec(head);
+  if (!found) return {};
+  const name = nameFrom(found[1] ?? '', found.index);
+  const email = emailIn(found[0]);
+  return {
+    ...(name ? { name } : {}),
+    ...(email ? { email: { ...email, start: email.start + found.index, end: email.end + found.index } } : {}),
+  };
+}
 
 /** Who asks; `isTown` is true for a name that is a town's. */
 export function askerOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
@@ -20,11 +39,15 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
   });
   const passed = parts.findIndex(({ kind }) => kind === 'forwarded');
   let from = passed;
-  const head: readonly PartKind[] = ['header', 'subject'];
-  while (from > 0 && head.includes((parts[from - 1] as Part).kind)) from--;
+  const heads: readonly PartKind[] = ['header', 'subject'];
+  while (from > 0 && heads.includes((parts[from - 1] as Part).kind)) from--;
   if (from > 0) {
     const above = only(text, parts.slice(0, from), 'own');
-    const client = !/\d/.test(above) || NOT_ME.test(above) ? peopleIn(layers(parts.slice(from)), isTown) : {};
+    const head = only(text, parts.slice(from, passed), 'header');
+    const client =
+      !/\d/.test(above) || NOT_ME.test(above)
+        ? { ...(WANTS.test(above) ? {} : attributed(head)), ...peopleIn(layers(parts.slice(from)), isTown) }
+        : {};
     if (client.name) return client;
     const writer = peopleIn(layers(parts.slice(0, from)), isTown);
     if (writer.name) return { ...peopleIn(layers(parts), isTown), ...writer };
