@@ -24,6 +24,7 @@ import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
 import { daysOf, daysSaid } from './settle/days.ts';
 import { eventDays } from './settle/event.ts';
+import { isOneDay } from './settle/one-day.ts';
 import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
@@ -179,16 +180,9 @@ export function readInquiry(input: ReadInput): Reading {
   point('replyBy', ...reply.where);
 
   const noAmount = takenBy([...dates, ...times, ...phones]);
-  // Whichever of some days it will be, it is one.
-  const oneDay =
-    event.doubt !== 'several' &&
-    event.choices.length > 0 &&
-    event.choices.every((choice) => choice.length === 1) &&
-    (fields.days ?? 1) === 1 &&
-    !amounts.some(({ per }) => per !== undefined && per !== 'job');
   const offer = budgetOf(body, amounts, (where) => noAmount(where.start), {
     // An edit is one job, however many days it takes.
-    days: fields.role === 'edit only' || oneDay ? 1 : fields.start === undefined ? undefined : fields.days,
+    days: fields.role === 'edit only' ? 1 : fields.start !== undefined ? fields.days : isOneDay(scene, event, fields.days) ? 1 : undefined,
     home: homeCurrency,
     place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
   });
