@@ -103,7 +103,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
   const times = sayTimes(
     body,
-    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town, input.homePlace)[0]?.zone).slice(0, MOST_SAID),
+    timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town)[0]?.zone).slice(0, MOST_SAID),
     dates,
   );
   const scene: Scene = { text: body, tokens, received, dates, times, amounts };

@@ -40,6 +40,8 @@ export function bareTime(
     /^[\s,]{0,2}(?:(?:at|from|by|um|ab|à|om) )?$/.test(text.slice(date.end, time.start))
   )
     return true;
+  if (!time.to && date?.said === 'reply' && AFTER_DAY.test(text.slice(date.end, time.start)) && HOUR_ENDS.test(follows))
+    return time.from.minutes >= 60;
   if (time.to) {
     const lead = text.slice(Math.max(0, time.start - 24), time.start);
     if (
@@ -97,6 +99,11 @@ export function bareTime(
 }
 
 const FOLLOWS_REACH = 24;
+/** "by Friday at 3", "tomorrow arvo, 3 at the latest", "tonight before 9", "entro mercoledì alle 18" */
+const AFTER_DAY =
+  /^(?: (?:morning|afternoon|arvo|evening|night|lunchtime))?(?:,? (?:at|by|before|latest|around|alle|à|om|um|kl\.?|a las?|before|vor|avant)|,)?\s$/i;
+const HOUR_ENDS =
+  /^(?:\s?(?:$|[.,;:!?)\n–](?!\d))|,? (?:o ?'?clock|sharp|latest|at (?:the )?latest|please|pls|if|or|and|so|because|cos|as|when|else|your time|my time|uhr|uur|uhr)\b)/i;
 /** "two evening panels": a number before a word that may be counted. */
 const COUNTS_NEXT =
   /^ (?!(?:and|or|but|so|on|at|in|until|till|til|to|for|sharp|please|pls|if|when|with|then|local|today|tomorrow|tonight|this|that|next|each|every|both|all|as|because|before|after|is|was|the|you|we|i|she|he|they|it|no|latest|prompt|ish|mon|tue|wed|thu|fri|sat|sun|first|start|finish|end|call|load|out|done|off|from|by|the|of|if|since|or|though|thirty|fifteen|forty|o|am|pm|bst|gmt|depending|max|wrap|rig|set|doors|at|home|clean|clear|exactly|precisely|mark|uhr|uur|und|et|y|en|e|do|is|da|bis|pour|para|per|zijn|hemos|\p{L}+day)(?!\p{L}))\p{Ll}{3,}/u;

@@ -3,7 +3,7 @@
  */
 import type { DateMention, SaidTime, Scene } from './scene.ts';
 
-const THAT_DAY_AFTER = /^(?: \p{Lu}\p{L}+(?: time)?)?,? (?:on |of )?(?:that (?:same )?day|the same day)\b/iu;
+const THAT_DAY_AFTER = /^(?: \p{Lu}\p{L}+(?: time)?)?,? (?:on |of )?(?:that (?:same )?(?:day|morning|afternoon|evening)|the same day)\b/iu;
 const THAT_DAY_BEFORE = /\bthat (?:same )?(?:day|morning|afternoon|evening)(?: at|,)? $/i;
 /** "Thursday before 6pm" */
 const UP_TO = /^,?\s(?:by|before|avant|vor|voor|antes de(?: las?)?|bis|until)\s$/i;

@@ -65,7 +65,7 @@ const PART_REACH = 16;
 /** A time without morning or evening: the one that is still to come on that day; both where both are. */
 function hoursOf(time: SaidTime, text: string): number[] {
   const { minutes, open, bare } = time.from;
-  const part = /\b(?:morning|afternoon|evening|night|tonight)\b/i.exec(
+  const part = /\b(?:morning|afternoon|arvo|evening|night|tonight)\b/i.exec(
     text.slice(Math.max(0, Math.min(time.date?.start ?? time.start, time.start - PART_REACH)), time.start),
   )?.[0];
   if (open && part !== undefined && minutes < 720) return [/morning/i.test(part) ? minutes : minutes + 720];
@@ -94,7 +94,7 @@ const NAMED_AGAIN = /^(?: before| morning| afternoon| evening| night)?[\s,(–-]
 /** "today or tomorrow": the later of them will do. */
 const OR = /^,? (?:or|oder|ou|o|of) $/i;
 /** "Friday, before the bank shuts": an hour that nobody has read. */
-const EARLIER_THAT_DAY = /^[^.?!;\n]{0,12}\b(?:before|avant|antes de|vor|voor)\s[^.?;\n]{0,30}\d/i;
+const EARLIER_THAT_DAY = /^[^.?!;\n]{0,24}\b(?:before|avant|antes de|vor|voor)\s[^.?;\n]{0,30}\d/i;
 const SAME_SENTENCE = 160;
 /** An hour for an answer stands this near to its day. */
 const BESIDE = 80;
@@ -187,7 +187,7 @@ export function replyOf(scene: Scene): ReplyBy {
     };
   }
   if (!date) return { where, choices: [] };
-  if (!time && EARLIER_THAT_DAY.test(scene.text.slice(date.end, date.end + 40))) return { where, choices: [] };
+  if (!time && EARLIER_THAT_DAY.test(scene.text.slice(date.end, date.end + 60))) return { where, choices: [] };
   const before = BEFORE.test(scene.text.slice(Math.max(0, date.start - 60), date.start));
   const dayBefore = DAY_BEFORE.test(scene.text.slice(date.end, date.end + 80));
   const walls: string[] = [];

@@ -243,7 +243,7 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
     if (between.length > 40) continue;
     const beforeIt = date.end <= time.start;
     const small = beforeIt
-      ? /^[\s,:(@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|tot|bis|until|till|til|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
+      ? /^[\s,:()@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|tot|bis|until|till|til|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
           between,
         )
       : /^[\s,(-]*(?:(?:on|the|el|le|il|am|op|de|den|del|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(

@@ -119,7 +119,11 @@ export type ZoneOf = (town: string) => string | undefined;
 export const UNKNOWN_ZONE = 'unknown';
 const LONGEST_TOWN = 3;
 
-/** "Toronto time", "London time", "my time" after a time. */
+/** "local time", "call time" and the like name no zone. */
+const NO_ZONE =
+  /^(?:local|call|start|end|show|wrap|set|load|full|first|part|this|same|the|your|that|lunch|dinner|break|half|each|home|doors?|arrival|finish|standard)$/i;
+
+/** "Toronto time", "London time", "my time" after a time; a name that is in no list tells that it is another zone. */
 function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
   for (let length = 1; length <= LONGEST_TOWN; length++) {
     const after = tokens[index + length];
@@ -131,13 +135,39 @@ function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: strin
     if (/^(?:my|our)$/i.test(name)) return { zone: UNKNOWN_ZONE, next: index + length + 1 };
     const zone = words.every((token) => /^\p{Lu}/u.test(token.text)) ? zoneOf(name) : undefined;
     if (zone !== undefined) return { zone, next: index + length + 1 };
+    if (length === 1 && /^\p{Lu}\p{Ll}{3,}$/u.test(name) && !NO_ZONE.test(name) && !zoneWords.has(name.toLowerCase()))
+      return { zone: UNKNOWN_ZONE, next: index + 2 };
   }
   return undefined;
 }
 
+/** "heure de Montréal", "hora de Madrid", "ora di Roma" */
+function zoneElsewhere(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
+  const at = tokens[index]?.text === ',' ? index + 1 : index;
+  if (!/^(?:heure|hora|ora)$/.test(tokens[at]?.lower ?? '') || !/^(?:de|di|d')$/.test(tokens[at + 1]?.lower ?? '')) return undefined;
+  const name = tokens[at + 2]?.text ?? '';
+  return /^\p{Lu}/u.test(name) ? { zone: zoneOf(name) ?? UNKNOWN_ZONE, next: at + 3 } : undefined;
+}
+
+/** "UTC-8", "GMT+5:30": an hour's distance from universal time. */
+function offsetAt(tokens: Tokens, index: number): { zone: string; next: number } | undefined {
+  const sign = tokens[index + 1];
+  const hours = tokens[index + 2];
+  if (!/^(?:utc|gmt)$/.test(tokens[index]?.lower ?? '') || !/^[+\u2212-]$/.test(sign?.text ?? '') || hours?.num === undefined)
+    return undefined;
+  if (!sign?.tight || !hours.tight || hours.num > FURTHEST) return undefined;
+  const [colon, minutes] = [tokens[index + 3], tokens[index + 4]];
+  const half = colon?.text === ':' && colon.tight && minutes?.tight && /^(?:00|30|45)$/.test(minutes.text) ? minutes.text : undefined;
+  return {
+    zone: `${sign.text === '+' ? '+' : '-'}${String(hours.num).padStart(2, '0')}:${half ?? '00'}`,
+    next: index + (half === undefined ? 3 : 5),
+  };
+}
+const FURTHEST = 14;
+
 /** "ET", "Eastern time", "(CET)" after a time. */
 function zoneAt(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
-  const named = zoneNamed(tokens, index, zoneOf);
+  const named = zoneNamed(tokens, index, zoneOf) ?? zoneElsewhere(tokens, index, zoneOf) ?? offsetAt(tokens, index);
   if (named) return named;
   const open = tokens[index]?.text === '(' ? 1 : 0;
   const token = tokens[index + open];
@@ -145,12 +175,12 @@ function zoneAt(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; 
   if (!token || zone === undefined) return undefined;
   const spelled = /^(?:eastern|central|mountain|pacific)$/.test(token.lower);
   const time = tokens[index + open + 1]?.lower === 'time' || tokens[index + open + 1]?.lower === 'standard';
-  const ends =
-    tokens[index + open + 1] === undefined ||
-    /^(?:[.,;)!?]|on|today|tomorrow|call|this|next|and|to|\p{L}+day)$/iu.test(tokens[index + open + 1]?.text ?? '');
+  const after = tokens[index + open + 1];
+  const stops = after === undefined || after.breaks > 0 || /^[.,;)!?]$/.test(after.text);
+  const ends = stops || /^(?:\p{Ll}+|\p{L}+day)$/u.test(after.text);
   if (
     spelled
-      ? !time && !(ends && /^\p{Lu}/u.test(token.text))
+      ? !time && !(/^\p{Lu}/u.test(token.text) ? ends : stops)
       : token.text !== token.text.toUpperCase() && !/^(?:gmt|utc|cet|cest|est|pst|aest)$/.test(token.lower)
   )
     return undefined;
@@ -208,7 +238,10 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
     if (to && tokens[other]?.breaks !== 0) to = undefined;
     const guests = to === undefined && join === 'for' && !taken(other) ? cameFor(tokens, from, other) : undefined;
     const next = guests?.next ?? to?.next ?? from.next;
-    const zone = zoneAt(tokens, next, zoneOf);
+    // "12:00 noon Helsinki time"
+    const zone =
+      zoneAt(tokens, next, zoneOf) ??
+      (/^(?:noon|midday|sharp)$/.test(tokens[next]?.lower ?? '') ? zoneAt(tokens, next + 1, zoneOf) : undefined);
     found.push({
       first: index,
       next: zone?.next ?? next,
