@@ -15,6 +15,9 @@ const POINTS_BELOW =
 /** "Can you take this?" above a mail means what is in it only where nothing else is said. */
 const HANDS_ON =
   /\b(?:(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that(?! (?:kind|sort))|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
+/** "Over to you", "I'm swamped, client's in copy": whoever says so hands on what a stranger to these words asks for. */
+const LEAVES =
+  /(?<!\p{L})(?:over to you|(?:mail|message|e-?mail|note|thread|details?|it)(?: is|'s| are)? underneath|(?:passing|handing|giving|sending) (?:you|over|on) (?:my|this|the|a|one)|take over (?:from|for) me|(?:client|customer|she|he|they)(?:'s|'re| is| are)? (?:cc'?e?d|copied|in copy|on cc|in cc)|instead of me|in my place|i(?:'m| am) (?:swamped|double-booked|booked|away|abroad)|i (?:can't|cannot) (?:do|make|take)(?: it| this| that)?|kun jij|kannst du|hättest du|könntest du|ich kann (?:da )?nicht|ik kan (?:dan )?niet|peux-tu|tu peux|je ne peux pas|te interesa|puedes tú|yo no puedo)(?!\p{L})/iu;
 /** A few words that name no day are about the mail below them. */
 const MOST_ABOVE = 250;
 const NAMES_DAY =
@@ -59,6 +62,7 @@ export function passedOn(above: string, mail: string): boolean {
   const writer = writerOf(whole);
   if (writer === undefined || words === '' || isParty(words, writer)) return false;
   const [here, below] = [asksForWork(words), asksForWork(whole)];
+  if (LEAVES.test(words)) return below.time || below.work || below.film || ABROAD.test(whole) || OCCASION.test(whole);
   return (
     !here.work &&
     !here.film &&

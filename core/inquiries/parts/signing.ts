@@ -1,7 +1,7 @@
 /**
  * Who signs without a word of farewell: last lines of a name, an office, a house, an address or a number.
  */
-import { mayBeOrganisation, ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
+import { FORM, LETTERS_AFTER, mayBeOrganisation, ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
 import { blank, reaches, short, type Line, type PartKind } from './lines.ts';
 
 /** "Head of People", "Production Coordinator | Fable & Crane Productions": a line that says who somebody is. */
@@ -45,7 +45,7 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
   let top = last;
   while (top > 0 && last - top < MOST_SIGNED && kinds[top - 1] === flow && !blank(lines[top - 1])) top--;
   for (let first = Math.max(top, 1); first < last; first++) {
-    const name = short(lines[first]);
+    const name = bareName(short(lines[first]));
     const apart = kinds[first - 1] !== flow || blank(lines[first - 1]);
     const ended = apart || /[.!?),]\s*$/.test((lines[first - 1]?.text ?? '').slice(-4));
     const named = (NAME_ONLY.test(name) && !ORG_WORDS.test(name) && (apart || FULL_NAME.test(name))) || isTitled(name);
@@ -61,6 +61,12 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
   return undefined;
 }
 const MOST_SIGNED = 6;
+/** A name without its rank, its degrees and what stands in brackets behind it: "Sqn Ldr (retd) Derek Haworth", "Gan Siew Ling (Ms)". */
+const bareName = (words: string): string =>
+  words
+    .replace(FORM, '')
+    .replace(/(?<=\p{L}) \([\p{L}'’ ./&-]{2,30}\)$/u, '')
+    .replace(LETTERS_AFTER, '');
 
 /** Last lines that only name, phone or link are a signature also without a word of farewell. */
 export function signUnannounced(lines: readonly Line[], kinds: PartKind[]): void {

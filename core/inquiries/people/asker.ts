@@ -44,9 +44,13 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
   if (from > 0) {
     const above = only(text, parts.slice(0, from), 'own');
     const head = only(text, parts.slice(from, passed), 'header');
+    // Below the mail that is passed on stand older ones.
+    const older = parts.findIndex(({ kind }, at) => at > passed && kind === 'quoted');
+    let end = older === -1 ? parts.length : older;
+    while (end < parts.length && heads.includes((parts[end - 1] as Part).kind)) end--;
     const client =
       !/\d/.test(above) || NOT_ME.test(above)
-        ? { ...(WANTS.test(above) ? {} : attributed(head)), ...peopleIn(layers(parts.slice(from)), isTown) }
+        ? { ...(WANTS.test(above) ? {} : attributed(head)), ...peopleIn(layers(parts.slice(from, end)), isTown) }
         : {};
     if (client.name) return client;
     const writer = peopleIn(layers(parts.slice(0, from)), isTown);

@@ -16,7 +16,7 @@ const SPEAKS =
   /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays?|runs?)(?!\p{L})|\d/u;
 const HERE = /^,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side)(?!\p{L})/u;
 const LEADS =
-  /^,? (?:over at|out at|from|at|with|of|for|w\/|off|fae|frae|(?:in|on)(?= (?:the|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
+  /^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
 /** How to reach somebody follows. */
 const REACHED = /,?\s(?:\(?\+?\d[\d\s().-]{6,}|\S+@\S+).*$/su;
 const MARK = /^(?:, ?| ?\(| - | ?\/ ?)(?=\S)/u;
@@ -40,7 +40,7 @@ export function besideName(text: string, end: number, isTown: (name: string) => 
   const lead = LEADS.exec(tail)?.[0];
   const joint = lead ?? MARK.exec(tail)?.[0];
   const rest = tail.slice((joint ?? '').length);
-  if (SPEAKS.test(rest)) return undefined;
+  if (SPEAKS.test(rest)) return here !== '' && MARK.test(tail) ? { here, led: false, marked: false, rest: '' } : undefined;
   const found = joint === undefined ? undefined : bodyIn(rest, end + here.length + joint.length, isTown);
   // "Lana from Doringkloof": one word may be where somebody is from; "Danny at Fernhollow" works there.
   const worksAt = found && /\bat (?:the )?$/.test(text.slice(end, found.start));

@@ -15,7 +15,7 @@ const FAREWELL = new RegExp(
     'groete|atentamente|amitiés|amicalement|gruss|grüsse|servus|hilsen|terveisin|bises|bisous|beijos|slán|hwyl|mahalo|namaste|baci|saluti|cordialmente|apologies|hugs|blessings',
     'kindly|is mise(?: le meas)?|nāku(?: noa)?|nā|(?:meilleures |sincères )?salutations(?: distinguées)?|cari saluti|hälsningar|terveisin',
     '(?:un |des |i miei |cordiali |distinti |cari )?salut[io]|grazie(?: mille)?|merci(?: (?:d.avance|beaucoup|bien))?|(?:bien )?cordialement|bien à vous|à bientôt|(?:bonne|belle) journée',
-    '(?:muchas )?gracias|(?:un )?saludos?(?: cordial(?:es)?)?|(?:un )?abrazos?|atentamente',
+    'herzlich(?:st)?|hochachtungsvoll|ahoi|besos|bussi|busserl|tschüss|lekker|cheerio|toodles|(?:muchas )?gracias|(?:un )?saludos?(?: cordial(?:es)?)?|(?:un )?abrazos?|atentamente',
     '(?:mit |mit den )?(?:vielen? |lieben? |besten? |schönen? |herzlichen? |freundlichen? )*(?:dank|grü(?:ß|ss)en?|gru(?:ß|ss))(?: aus \\p{Lu}\\p{L}+)?|danke(?: und [\\p{L} ]{2,20})?',
     '(?:met )?(?:vriendelijke |hartelijke )?groet(?:en|jes)?|(?:alvast )?bedankt|ng[āa] mihi(?: nui)?|le meas|sláinte|obrigad[oa]|abraços?',
   ].join('|')})[\s,.!:-]{1,3}`,
@@ -30,6 +30,9 @@ const SIGNER = new RegExp(
 );
 const SIGNER_OF = new RegExp(String.raw`^${NAME.replaceAll(String.raw`\s`, ' ')}(?:\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu}`, 'u');
 const REACH = 140;
+
+/** "Ahoi", "Kind regards": words that only bid farewell. */
+export const isFarewell = (words: string): boolean => FAREWELL.exec(`${words}, `)?.[0].length === words.length + 2;
 
 export type Closing = { name: PersonFact; organisation?: PersonFact };
 
@@ -65,7 +68,9 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     const reach = /^[(+]?\d[\d\s().+-]{6,18}$|^\S+@\S+$/.test(rest);
     const comma = bye === 0 && /,\s$/.test(foot.slice(0, begin)) && !SIGNER_OF.test(foot.slice(begin));
     if (comma && (organisation === undefined || !(ORG_WORDS.test(organisation.value) || name.value.includes(' ')))) continue;
-    if (organisation === undefined && bye === 0 && !reach && !TITLE_WORDS.test(rest)) continue;
+    // "Ingrid S, SM"
+    const office = TITLE_WORDS.test(rest) || (/^\p{Lu}{2,4}$/u.test(rest) && name.value.includes(' '));
+    if (organisation === undefined && bye === 0 && !reach && !office) continue;
     return { name, ...(organisation ? { organisation } : {}) };
   }
   return undefined;

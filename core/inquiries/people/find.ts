@@ -58,11 +58,18 @@ function isMoreOf(name: string, written: string): boolean {
     : whole.startsWith(less) && less.length > 2;
 }
 
+/** "Seun" of a mail from "Oluwaseun Bankole", "Barney" of one from "Barnaby Fitzalan-Crewe". */
+function isCalled(written: string, whole: string): boolean {
+  const [less, more] = [foldName(written), foldName(whole)];
+  const [first = '', ...rest] = more.split(' ');
+  return !less.includes(' ') && rest.length > 0 && less.length > 2 && (first.includes(less) || first.slice(0, 3) === less.slice(0, 3));
+}
+
 /** The one of a single name, told with a second one elsewhere: "Estate agent, Dundee, Struan Geekie, we spoke". */
 function elsewhereInFull(body: string, written: string, isTown: (name: string) => boolean): PersonFact | undefined {
   if (!/^\p{Lu}\p{Ll}{2,20}$/u.test(written)) return undefined;
   for (const match of body.matchAll(
-    new RegExp(String.raw`(?<![\p{L}'-])${written} \p{Lu}\p{Ll}[\p{L}-]{1,20}(?=[,.;:)\n]| (?:\p{Ll}|\()|$)`, 'gu'),
+    new RegExp(String.raw`(?<![\p{L}'-])${written} \p{Lu}\p{Ll}[\p{L}-]{1,20}(?=[,.;:)\n]| (?:\p{Ll}|[(<[])|$)`, 'gu'),
   )) {
     const name = nameFrom(match[0], match.index);
     if (name && !isTown(name.value.slice(written.length + 1))) return name;
@@ -83,7 +90,10 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const first = names[0];
   const fuller = first
     ? (names.find((name) => isMoreOf(name.value, first.value)) ??
-      [layers.body, layers.signature].map((text) => elsewhereInFull(text, first.value, isTown)).find((name) => name !== undefined))
+      (header.name && isCalled(first.value, header.name.value) ? header.name : undefined) ??
+      [layers.body, layers.signature, layers.header]
+        .map((text) => elsewhereInFull(text, first.value, isTown))
+        .find((name) => name !== undefined))
     : undefined;
   const name = fuller ?? first;
   const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);

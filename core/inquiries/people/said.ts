@@ -1,7 +1,7 @@
 /**
  * Who asks, as the running text says it: "I'm Odalys from the Harbor Bakers' Guild", "call Ruth on ...", a form's labels, a last word.
  */
-import { closingOf } from './closing.ts';
+import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
@@ -73,6 +73,13 @@ const ANY_FAREWELL = new RegExp(
   String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?!(?:[Ii]n|[Aa]t|[Oo]n|[Ff]rom|[Nn]ear|[Tt]he|[Aa]n?|[Ww]e|[Ii]|[Ii]t|[Ii]t's|[Vv]enue|[Pp]lace|[Ll]ocation|[Hh]all|[Tt]own)\b)[\p{L}'-]{2,16}(?:\s[\p{L}'()-]{1,16}){0,3},\s(?:[Yy]ours \p{L}{2,12},\s)?(${NAME_HERE})(?:\sx{1,3})?[.!]?\s*$`,
   'u',
 );
+/** "Blake, Numerant", "Ingrid S, SM": capitals before the comma that bid no farewell are somebody, and what follows is of whom. */
+const NAME_AND = /(?:^|[.!?)]\s{1,3}|\n\s{0,3}|\s[-–—]\s?)((?:\p{Lu}[\p{L}'.-]*\s?){1,3}),\s\p{Lu}[^,\n]{1,40}$/u;
+const bids = (foot: string): boolean => {
+  const lead = NAME_AND.exec(foot.trimEnd())?.[1];
+  return lead === undefined || isFarewell(lead) || /^(?:\p{L}{3,14}ly|\p{L}{3,14}ty)$/u.test(lead);
+};
+
 /** "Bree (PTA)", "Alphonse Gillis, club secretary", "Lucinda at the visitor center" as the last words. */
 const LAST_AND_WHO = new RegExp(
   String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?:[\p{L}' ]{2,24},\s(?=[^,]{2,40}\())?(${NAME_HERE})(?:\s\([^()\d]{2,40}\)|,(?!\s(?:will|is|has|can|who|would|and|or|please|thanks|by|with|but|for|from|was|did|does|next|same)\b)(?:\s[\p{Ll}'-]{3,16}){1,3}|\s(?:at|from|with|for|of)\sthe(?:\s[\p{L}'-]{2,16}){1,4})[.!]?\s*$`,
@@ -168,7 +175,8 @@ function smallName(body: string): PersonFact | undefined {
 /** "E. Pattullo" where a sentence seems to end after the letter. */
 function withInitials(body: string, name: PersonFact): PersonFact {
   const initials =
-    /(?<=[\p{L}\d)]{2}[.!?,]\s?|\)\s?|\n|^)(?:\p{Lu}\.\s?){1,3}$/u.exec(body.slice(Math.max(0, name.start - 12), name.start))?.[0] ?? '';
+    /(?<=[\p{L}\d)]{2}[.!?,]\s?|\)\s?|\n|^)(?:\p{Lu}\.[^\S\n]?){1,3}$/u.exec(body.slice(Math.max(0, name.start - 12), name.start))?.[0] ??
+    '';
   return { value: initials + name.value, start: name.start - initials.length, end: name.end };
 }
 const LONGEST_CLOSING = 80;
@@ -238,10 +246,10 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     match(ANSWER_TO, body),
     shift(match(FAREWELL, foot)),
     shift(match(DASHED, foot)),
-    noTown(shift(match(ANY_FAREWELL, foot))),
+    bids(foot) ? noTown(shift(match(ANY_FAREWELL, foot))) : undefined,
     noTown(lastWord),
     noTown(shift(match(LAST_AND_WHO, foot))),
-    noTown(shift(match(PARTING, foot))),
+    bids(foot) ? noTown(shift(match(PARTING, foot))) : undefined,
   ].filter((fact) => fact !== undefined);
   // Who is Declan at the top is Declan Furlong at the bottom.
   const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body);

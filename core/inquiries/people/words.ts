@@ -12,7 +12,7 @@ export type PersonFact = { value: string; start: number; end: number };
 /** Little words within a name. */
 const WITHIN = String.raw`(?:(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac)\s){0,2}`;
 /** One to four capitalised words, with particles between them. */
-export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s)?(?:(?:\p{Lu}\.\s?){1,2}${WITHIN})?\p{Lu}[\p{L}'-]{1,20}(?:\s${WITHIN}(?:[dlDL]')?\p{Lu}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|$)|[\p{L}'-]{1,20})){0,3}`;
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s(?:\p{Lu}\s)?)?(?:(?:\p{Lu}\.\s?){1,2}${WITHIN})?\p{Lu}[\p{L}'-]{1,20}(?:\s${WITHIN}(?:[dlDL]')?\p{Lu}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|$)|[\p{L}'-]{1,20})){0,3}`;
 /** Capitalised words with "of", "and" or "&" between them. */
 export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|des|van|der|und|et|y|für|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}`;
 
@@ -29,7 +29,7 @@ export const ORG_FOR_CERTAIN =
 export const ORG_OF =
   /\b(?:Association|Society|School|Institute|College|University|Academy|Guild|Federation|Board|Department|Friends|Church|Museum) of (?:the )?\p{Lu}/u;
 export const TITLE_WORDS =
-  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|responsable|chargée? de|directrice|directeur|président|présidente|secrétaire|leiter|leiterin|leitung|geschäftsführer|geschäftsführerin|vorstand|vorsitzende|vorsitzender|obmann|obfrau|referentin|referent|assistenz|directora|gerente|encargad[oa]|presidenta|presidente|coordinadora?|coordinatore|coordinatrice|direttore|direttrice|segretari[oa]|hoofd|projectleider|voorzitter|penningmeester|bestuur|operations|hon|sec|office|conven[eo]r|trustee|kapellmeister|keeper|rector|provost|librarian|archivist|realtor|arbiter|adjointe?|chief of staff|advis[eo]r|(?:events?|jobs|front|crew|bookings?|news) desk)\b/i;
+  /\b(?:manager|director|coordinator|co-ordinator|producer|planner|assistant|officer|head of|lead|executive|ceo|cfo|coo|cmo|founder|owner|president|secretary|chair(?:man|woman|person)?|specialist|consultant|associate|administrator|admin|organi[sz]er|editor|marketing|communications|comms|events team|curator|dean|professor|teacher|treasurer|partner|he\/him|she\/her|they\/them|intern|vp|vice president|supervisor|principal|clerk|volunteer|programs?|coach|mother|father|bride|groom|pastor|deacon|minister|headteacher|head teacher|engineer|designer|captain|sergeant|mayor|conductor|sexton|registrar|warden|superintendent|sales|relations|hr|responsable|chargée? de|directrice|directeur|président|présidente|secrétaire|leiter|leiterin|leitung|geschäftsführer|geschäftsführerin|vorstand|vorsitzende|vorsitzender|obmann|obfrau|referentin|referent|assistenz|directora|gerente|encargad[oa]|presidenta|presidente|coordinadora?|coordinatore|coordinatrice|direttore|direttrice|segretari[oa]|hoofd|projectleider|voorzitter|penningmeester|bestuur|operations|hon|sec|office|conven[eo]r|trustee|kapellmeister|keeper|rector|provost|librarian|archivist|realtor|arbiter|adjointe?|chief of staff|advis[eo]r|commodore|(?:vize)?bürgermeister(?:in)?|steward|verger|churchwarden|deputy|proprietor|vicar|chaplain|choirmaster|bandmaster|schatzmeister(?:in)?|schriftführer(?:in)?|burgemeester|alcalde(?:sa)?|sindaco|rektor(?:in)?|dekan(?:in)?|headmaster|headmistress|postmaster|postmistress|quizmaster|(?:events?|jobs|front|crew|bookings?|news) desk)\b/i;
 /** Words with a capital that begin no name. */
 export const NOT_NAME =
   /^(?:main|free|north|south|east|west|first|second|third|ground|upper|lower|front|rear|town|village|cheerio|toodles?|im|groete|groetjes|atentamente|amitiés|amities|amicalement|gruss|grüsse|gruesse|servus|tschüss|hälsningar|hilsen|pozdrav|terveisin|bises|bisous|abrazo|abrazos|beijos|slán|hwyl|mahalo|shukran|namaste|shalom|salaam|baci|saluti|cordialmente|distinti|apologies|apology|hugs|blessings|bye|ciao|fingers|hopefully|peace|onwards|correction|update|urgent|thanks?|thank|many|cheers|best|kind|regards|warm|all|sent|hi|hello|hey|dear|yours|sincerely|with|looking|please|let|we|i|the|our|no|yes|ps|great|good|any|can|could|would|need|location|date|budget|venue|event|role|call|wrap|speak|talk|love|later|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thu|thurs?|fri|sat|sun|noon|midnight|tomorrow|today|tonight|mit|viele|liebe|beste|cordialement|saludos|un|merci|gracias|grazie|tel|phone|mobile|office|email|from|to|subject|re|fwd?|ta|thx|xx?|xo|br|kr|groet|solidarity|text|ring|sms|lg|vg|mfg|gruß|groetjes|for|and|this|that|what|who|how|when|why|where|is|are|just|also|it|my|you|your|kit|interested|available|keen|dp|td|ad|pm|dop|yes|ok|okay|confirm|half|rate|pay|contact|camera|video|currently|happy|sorry|so|very|about|around|not|in|on|at|by|of|a|an|kindly|intern|caller|producer|yours|hope|cheers|reply|answer|groeten|salutations|meilleures|vielen|dank|freundliche|herzliche|quote|message|bitte|danke|bonjour|hallo|hola|buongiorno|liebe|lieber|sehr|guten|salut|beste|hoi|chers|chère|cher|be|been|come|get|right|over|out|voicemail|voice|message|missed|note|inquiry|enquiry|reminder|here|there|hmu|lmk|see|bring|pack|wrap|doors|photos?|stills|sound|audio|stream|livestream|edit|shoot|film|filming|two|three|one|both|each|every|short|long|back|again|photographer|videographer|herzlich|herzlichst|herzliche|nothing|something|someone|somebody|nobody|anybody|woman|man|lady|gentleman|anyone|everyone|everything|people|folks|guys|team|mate|love|gratefully|wearily|warmly|faithfully|sincerely|respectfully|fondly|ask|apply|send|write|meet|park|enter|use|rang|happy|merry|quick|big|new|mother's|luv|fella|besten|bester|herzlichen|freundlichen|lieben|schönen|vriendelijke|hartelijke|mum|mom|mam|dad|bride|groom|unknown|koha|gruess|grüessli|abraço|abraços|greetings|friendly|thks|tks|thnx|thanx|tnx|ha|haha|lol|parking|lunch|dinner|breakfast|food|drinks?|meals?|travel|accommodation|hotel|mileage|expenses|cash|fees?|terms|gear|tripod|dress|smart|black|access|father's|valentine's|(?:xo)+x?|hochachtungsvoll|vergelt's|alles|bussi|serdecznie|obrigad[oa]|tx|txt|asap|holler|go)$/i;
@@ -70,7 +70,7 @@ const INITIALISM =
   /^(?:VAT|GST|HST|PST|TBC|TBA|TBD|RSVP|ASAP|EOD|COB|AGM|PTA|CEO|AV|PA|USA|UK|US|EU|OK|FYI|PLS|LMK|HMU|TY|MN|WI|NY|CA|BC|AB|ON|NSW|QLD|VIC)(?:\s|$)/;
 
 /** Ranks and forms of address, with "(Retd)" after them: "Sqn Ldr (retd) ". */
-export const RANK = String.raw`(?:(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor|Rev|Revd|Reverend|Fr|Father|Sr|Sister|Br|Brother|Capt|Captain|Lt|Lieutenant|Sqn|Flt|Wg|Ldr|Cdr|Cmdr|Commander|Col|Colonel|Brig|Brigadier|Gen|General|Major|Maj|Sgt|Sergeant|Supt|Insp|Inspector|Cllr|Councillor|Sir|Dame|Hon|Herr|Frau|Ihr|Ihre|Mag|Ing|Dipl\.-Ing|Mme|Maître|Me|Sra|Dott|Coach|Pastor|Imam|Canon|Rabbi|Deacon|Chief|Madam|Mdm|Shri|Smt|Dato|Datuk|Whaea|Matua)\.?\s(?:\(?[Rr]et(?:d|'d|ired)?\.?\)\s)?)`;
+export const RANK = String.raw`(?:(?:The (?=Rev|Hon|Very|Right|Rt|Most|Ven)|(?:Very|Right|Rt|Most|Ven)\.? (?=Rev|Hon))?(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Emerit(?:a|us)|DI|MMag|Dkfm|Professor|Rev|Revd|Reverend|Fr|Father|Sr|Sister|Br|Brother|Capt|Captain|Lt|Lieutenant|Sqn|Flt|Wg|Ldr|Cdr|Cmdr|Commander|Col|Colonel|Brig|Brigadier|Gen|General|Major|Maj|Sgt|Sergeant|Supt|Insp|Inspector|Cllr|Councillor|Sir|Dame|Hon|Herr|Frau|Ihr|Ihre|Mag|Ing|Dipl\.-Ing|Mme|Maître|Me|Sra|Dott|Coach|Pastor|Imam|Canon|Rabbi|Deacon|Chief|Madam|Mdm|Shri|Smt|Dato|Datuk|Whaea|Matua|Tita|Tito)\.?\s(?:\(?[Rr]et(?:d|'d|ired)?\.?\)\s)?)`;
 /** A rank is left out; before one word these belong to it: "Mrs Whitwam". */
 export const FORM = new RegExp(
   `^(?:${RANK}+(?=\\p{Lu}[\\p{L}.'-]*\\s+\\p{L})|(?!(?:Mr|Mrs|Mdm|Madam|Herr|Frau|Mme|Sra|Sir|Dame)\\b)${RANK}+(?=\\p{Lu}))`,
@@ -79,23 +79,33 @@ export const FORM = new RegExp(
 
 /** "Chief Arbiter", "Show Secretary", "Lt Col": what somebody is. */
 const OFFICE_OR_RANK = new RegExp(
-  String.raw`^(?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\s|$)(`)}{2,}|Esq|.*(?:secretary|secretariat|arbiter|manager|director|registrar|department|desk|reception|bookings|engagement|geschäftsstelle|büro))$`,
+  String.raw`^(?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\s|$)(`)}{2,}|Esq|.*(?:secretary|secretariat|arbiter|manager|director|registrar|department|desk|reception|dispatch|bookings|engagement|geschäftsstelle|büro))$`,
   'iu',
 );
 
 /** "Jan Tregear", "June Abbott" */
-const MONTH_NAMED = /^(?:Jan|April|June) \p{Lu}\p{Ll}{2,}$/u;
+const MONTH_NAMED = /^(?:(?:Jan|April|June) \p{Lu}\p{Ll}[\p{L}'-]+|Dez(?: \p{Lu}.*)?)$/u;
+
+/** Degrees, orders and memberships after a name: "MRCVS", ", RN", "PhD", "MBE FRSA". */
+export const LETTERS_AFTER =
+  /(?<=\p{L}\p{Ll} \p{Lu}[\p{L}'.-]*)(?:,?\s\(?(?:MBE|OBE|CBE|KBE|DBE|BEM|MVO|JP|DL|KC|QC|SC|RN|RGN|MD|PhD|Ph\.D\.?|DPhil|EdD|BA|BSc|BEd|BMus|MA|MSc|MEd|MPhil|MFA|MBA|LLB|LLM|CPA|CFA|FCA|ACA|ACCA|CMP|PMP|DDS|DVM|PE|CEng|RIBA|FRIBA|Esq|[FMA]R[CISG][A-Z]{1,3}|FR[A-Z]{2})\.?\)?)+$/u;
 
 /** A name, unless it begins with a word that begins none or is too long for one. */
 export function nameFrom(written: string, start: number): PersonFact | undefined {
   const form = FORM.exec(written)?.[0].length ?? 0;
-  const fact = trimmed(written.slice(form).replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$|(?<=\p{Ll})\s\p{Lu}{2,3}$/gu, ''), start + form);
+  const fact = trimmed(
+    written
+      .slice(form)
+      .replace(LETTERS_AFTER, '')
+      .replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$|(?<=\p{Ll})\s\p{Lu}{2,3}$/gu, ''),
+    start + form,
+  );
   const first = fact.value.split(/\s/)[0] ?? '';
   if (
     fact.value.length < 2 ||
     fact.value.length > 50 ||
     (NOT_NAME.test(first.replace(/[.,]/g, '')) && !MONTH_NAMED.test(fact.value)) ||
-    /^\p{Lu}{2}\p{Ll}+ing$|'s$/u.test(fact.value) ||
+    /^\p{Lu}{2}\p{Ll}*ing$|'s$/u.test(fact.value) ||
     HAS_VERB.test(first) ||
     INITIALISM.test(fact.value) ||
     OFFICE_OR_RANK.test(fact.value) ||
