@@ -187,10 +187,18 @@ export function insertJob(db: WritableDb, job: NewJob): string {
   return id;
 }
 
-/** Save all facts of a job and the questions that are still open. `now` in epoch milliseconds. */
-export function saveJobFacts(db: WritableDb, id: string, facts: Facts, placed: PlacedDays, questions: Question[], now: number): void {
+/** Save all facts of a job and the questions that are still open. `now` in epoch milliseconds; spans stay where none are given. */
+export function saveJobFacts(
+  db: WritableDb,
+  id: string,
+  facts: Facts,
+  placed: PlacedDays,
+  questions: Question[],
+  now: number,
+  spans?: Span[],
+): void {
   db.update(jobs)
-    .set({ ...factColumns(facts), questions, version: sql`${jobs.version} + 1`, updatedAt: now })
+    .set({ ...factColumns(facts), questions, ...(spans ? { spans } : {}), version: sql`${jobs.version} + 1`, updatedAt: now })
     .where(eq(jobs.id, id))
     .run();
   replaceDays(db, id, placed.days, placed.zone);

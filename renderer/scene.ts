@@ -27,6 +27,8 @@ export type SceneParts = {
   road: RoadPart | undefined;
   /** Words in the paste box. */
   message: string;
+  /** Whether these words were found to ask for no work, and how that is said of them. */
+  asksNothing: { is: boolean; say: () => void } | undefined;
   job: Job | undefined;
   draft: QuoteDraft | undefined;
   answer: FitAnswer | undefined;
@@ -49,6 +51,7 @@ const empty: SceneParts = {
   sample: undefined,
   road: undefined,
   message: '',
+  asksNothing: undefined,
   job: undefined,
   draft: undefined,
   answer: undefined,

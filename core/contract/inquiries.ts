@@ -61,6 +61,7 @@ export const Question = z.strictObject({
       label: z.string(),
       value: z.unknown().describe('the value that the fact would take'),
       place: Place.optional().describe('the gazetteer entry behind a choice of place'),
+      days: z.array(DateText).optional().describe('the days behind a choice of dates'),
     }),
   ),
 });
@@ -84,6 +85,7 @@ export const Reading = z.strictObject({
   fields: InquiryFields,
   questions: z.array(Question),
   spans: z.array(Span),
+  datesFound: z.array(DateText).optional().describe('the days themselves, where there are others between them'),
   placeFound: Place.optional().describe('the gazetteer entry that the place was taken for'),
   remembered: z.array(Remembered).optional().describe('facts as they were corrected before for this sender'),
 });

@@ -153,8 +153,13 @@ export const jobs = {
     JobAnswer,
   ),
   change: writes(
-    'Change facts of a job. Questions whose field is changed are settled with it; `settled` names others that were answered.',
+    'Change facts of a job. Questions about a changed fact are settled with it, or only those that `settled` names of them; it can name others that were answered too.',
     z.strictObject({ ...OneJob, changes: JobFacts.partial(), settled: z.array(z.string()).optional() }),
+    JobAnswer,
+  ),
+  chooseDays: writes(
+    'Take one of the sets of days that the message leaves open: it is read again for them, so that their hours are known or asked.',
+    z.strictObject({ ...OneJob, days: z.array(DateText).min(1).max(366) }),
     JobAnswer,
   ),
   pencil: writes(

@@ -15,11 +15,14 @@ const LONGEST_DAYS = 366;
 /** A first call up to so many days before the first event day is its load-in; earlier it is something else. */
 const LOAD_IN_DAYS = 3;
 
-/** Paid days in order and the questions about what was assumed; no days when no first date is known. */
-export function assumedDays(fields: InquiryFields, usual: UsualDay): { days: JobDay[]; questions: Question[] } {
+/**
+ * Paid days in order and the questions about what was assumed; no days when no first date is known.
+ * @param told the days themselves, where not all between the first and the last are meant
+ */
+export function assumedDays(fields: InquiryFields, usual: UsualDay, told?: readonly string[]): { days: JobDay[]; questions: Question[] } {
   const { start } = fields;
   if (start === undefined) return { days: [], questions: [] };
-  const dates = datesFrom(start, fields.end ?? dateLater(start, (fields.days ?? 1) - 1));
+  const dates = told ?? datesFrom(start, fields.end ?? dateLater(start, (fields.days ?? 1) - 1));
   const loadIn = loadInOf(fields, start, usual);
   const call = callOf(fields, start);
   const last = dates.at(-1) ?? start;

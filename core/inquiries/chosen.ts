@@ -6,18 +6,24 @@ import { Budget } from '../contract/inquiries.ts';
 import { JobFacts } from '../contract/jobs.ts';
 import type { JobDay } from '../contract/jobs.ts';
 import { DateText, Place, Role, WallTime } from '../contract/parts.ts';
-import type { z } from 'zod';
-import { dateLater } from '../time/wall.ts';
+import { z } from 'zod';
+import { dateLater, wallLater } from '../time/wall.ts';
 import { instantOf, instantText, WallTimeError } from '../time/read.ts';
 
 type Facts = z.infer<typeof JobFacts>;
 
 /**
  * The changes that an answer means, or null where it must be typed by hand; a reply-by that the home clock skips or shows twice is such a one.
+ * @param facts with the questions that are still open: a day whose wrap is among them keeps its length when its call moves
  * @param value the choice's value, as the question carries it
  * @param homeZone zone of a reply-by
  */
-export function chosenChanges(facts: Facts, field: Question['field'], value: unknown, homeZone: string): Partial<Facts> | null {
+export function chosenChanges(
+  facts: Facts & { questions?: readonly Question[] },
+  field: Question['field'],
+  value: unknown,
+  homeZone: string,
+): Partial<Facts> | null {
   switch (field) {
     case 'role':
       return taken(Role, value, (role) => ({ role }));
@@ -38,7 +44,9 @@ export function chosenChanges(facts: Facts, field: Question['field'], value: unk
     case 'firstCall':
       return withDays(
         facts,
-        taken(WallTime, value, (call) => firstCallAt(facts.days, call)),
+        taken(WallTime, value, (call) =>
+          firstCallAt(facts.days, call, facts.questions?.some((open) => open.field === 'lastWrap') ?? false),
+        ),
       );
     case 'lastWrap':
       return withDays(
@@ -58,6 +66,15 @@ export function chosenChanges(facts: Facts, field: Question['field'], value: unk
     default:
       return null;
   }
+}
+
+/** The days behind a choice of first day: all of them, or the one day that older questions carry; undefined for anything else. */
+export function daysBehind(value: unknown): string[] | undefined {
+  const days = z
+    .array(DateText)
+    .min(1)
+    .safeParse(typeof value === 'string' ? [value] : value);
+  return days.success ? days.data : undefined;
 }
 
 function taken<T, R>(schema: z.ZodType<T>, value: unknown, use: (value: T) => R | null): R | null {
@@ -85,9 +102,14 @@ const shifted = (day: JobDay, days: number): JobDay => ({
   wrap: moved(day.wrap, days),
 });
 
-/** The first day begins at this call; its wrap stays. */
-function firstCallAt(days: readonly JobDay[], call: string): JobDay[] {
-  return days.map((day, at) => (at === 0 ? { ...day, date: call.slice(0, 10), call } : day));
+/** The first day begins at this call; its wrap stays, unless it is not known or lies before the call: then the day keeps its length. */
+function firstCallAt([first, ...rest]: readonly JobDay[], call: string, wrapOpen: boolean): JobDay[] {
+  if (!first) return [];
+  const length = Temporal.PlainDateTime.from(first.call).until(first.wrap).total('minutes');
+  return [
+    { ...first, date: call.slice(0, 10), call, wrap: wrapOpen || first.wrap <= call ? wallLater(call, length) : first.wrap },
+    ...rest,
+  ];
 }
 
 /** All days moved so that the first is on this date. */

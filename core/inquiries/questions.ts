@@ -5,7 +5,6 @@ import type { Budget, FactName, InquiryFields, Question } from '../contract/inqu
 import { datesInWords, deadlineInWords, wallInWords } from '../words/dates.ts';
 
 const missing: readonly (readonly [FactName, string])[] = [
-  ['start', 'On which dates is it?'],
   ['firstCall', 'When is the first call or load-in?'],
   ['place', 'Where is it?'],
   ['role', 'What is asked of you?'],
@@ -26,11 +25,11 @@ export function deadlineChoices(walls: readonly string[], zone: string): Questio
   return walls.map((wall) => ({ label: deadlineInWords({ wall, zone, at: '' }), value: wall }));
 }
 
-/** Sets of days to choose from; the value is the first (or last) day of each. */
+/** Sets of days to choose from; the value is the first (or last) day of each, beside all of them. */
 export function dayChoices(sets: readonly (readonly string[])[], which: 'start' | 'end'): Question['choices'] {
   return sets.flatMap((dates) => {
     const value = which === 'start' ? dates[0] : dates.at(-1);
-    return value === undefined ? [] : [{ label: datesInWords(dates), value }];
+    return value === undefined ? [] : [{ label: datesInWords(dates), value, days: [...dates] }];
   });
 }
 

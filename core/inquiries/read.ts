@@ -22,7 +22,9 @@ import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question,
 import { besideDays } from './settle/beside-days.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
+import { daysNamed, withChosenDays } from './settle/chosen-days.ts';
 import { daysOf, daysSaid } from './settle/days.ts';
+import { consecutive } from './settle/days-among.ts';
 import { eventDays } from './settle/event.ts';
 import { isOneDay } from './settle/one-day.ts';
 import { placeOfJob } from './settle/place.ts';
@@ -36,17 +38,21 @@ const MOST_WORDS = 6_000;
 /** More text than this is no message. */
 const LONGEST_MESSAGE = 200_000;
 
+/** The days, where a person chose one of those that the message leaves open: it is read as one that names them alone. */
+type Chosen = { chosenDays?: readonly string[] | undefined };
+
 /**
  * Read a message.
  * @throws RangeError for a text over 200,000 characters or a `receivedAt` that is no moment with a zone
  */
-export function readInquiry(input: ReadInput): Reading {
+export function readInquiry(input: ReadInput & Chosen): Reading {
   if (input.text.length > LONGEST_MESSAGE)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
   const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
   const front = body.slice(0, FIRST_PAGES);
   const page = pageOf(seen, phones, head);
-  const scene = weighed(page, input.learned);
+  const told = weighed(page, input.learned);
+  const scene = input.chosenDays ? withChosenDays(told, input.chosenDays) : told;
   const { dates, times, amounts } = scene;
 
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
@@ -68,13 +74,17 @@ export function readInquiry(input: ReadInput): Reading {
   const asked = roleAsked(front);
   // Who asks for a film of a day asks for somebody to shoot it.
   const made = things.slice(0, 1).map(({ start, end }) => ({ role: 'shoot' as const, start, end }));
-  const told = [asked, made, filmedUnsaid(front, plain.text.slice(0, FIRST_PAGES))].find(({ length }) => length > 0) ?? [];
-  const roles = agreedRole(told, page, input.learned);
+  const wished = [asked, made, filmedUnsaid(front, plain.text.slice(0, FIRST_PAGES))].find(({ length }) => length > 0) ?? [];
+  const roles = agreedRole(wished, page, input.learned);
   const role = roles.length === 1 ? roles[0] : undefined;
   // An edit has its day of delivery and that of the pictures: neither is a day on which I must be there, unless an hour to come is told.
   const atHome = role?.role === 'edit only' && !times.some(({ said }) => said === 'call');
   const found = eventDays(scene);
-  const event = atHome ? openDays(found) : agreedDays(found, { ...page, scene }, input.learned);
+  const event = input.chosenDays
+    ? { dates: [...input.chosenDays], where: found.where, choices: [] }
+    : atHome
+      ? openDays(found)
+      : agreedDays(found, { ...page, scene }, input.learned);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
   if (first !== undefined && last !== undefined) {
@@ -105,6 +115,8 @@ export function readInquiry(input: ReadInput): Reading {
   } else if (event.doubt === 'impossible') {
     questions.push(question('start', 'There is no such date. Which day is meant?'));
     point('start', ...event.where);
+  } else {
+    questions.push(question('start', 'On which dates is it?', dayChoices(daysNamed(scene), 'start')));
   }
 
   const calls = agreedCalls(callsOf(scene, event), { ...page, scene }, input.learned);
@@ -216,6 +228,7 @@ export function readInquiry(input: ReadInput): Reading {
     fields,
     questions: [...questions, ...missingQuestions(fields, questions)],
     spans: spans.toSorted((a, b) => a.start - b.start || a.end - b.end),
+    ...(first !== undefined && !longer && !consecutive(event.dates) ? { datesFound: event.dates } : {}),
     ...(place.found ? { placeFound: placeOf(place.found) } : {}),
   };
 }

@@ -57,18 +57,28 @@ export function jobOf(reading: Reading, message: string, title: string, usual: U
         .filter((one) => one !== '')
         .slice(0, DELIVERABLES),
     }),
-    questions: [...reading.questions.map(withPlaces), ...assumed.filter((question) => !asked.has(question.field))],
+    questions: [...askedOnce(reading.questions).map(withWholes), ...assumed.filter((question) => !asked.has(question.field))],
   };
 }
 
-/** A job keeps the whole place, so its questions offer whole places. */
-function withPlaces(question: Question): Question {
-  return { ...question, choices: question.choices.map(({ label, value, place }) => ({ label, value: place ?? value })) };
+/** A job keeps the whole place and all days, so its questions offer these. */
+function withWholes(question: Question): Question {
+  const isStart = question.field === 'start';
+  return {
+    ...question,
+    choices: question.choices.map(({ label, value, place, days }) => ({ label, value: place ?? (isStart ? days : undefined) ?? value })),
+  };
+}
+
+/** Sets of days to choose from tell the last day with the first. */
+function askedOnce(questions: readonly Question[]): Question[] {
+  const sets = questions.some(({ field, choices }) => field === 'start' && choices.length > 0);
+  return questions.filter(({ field }) => !(sets && field === 'end'));
 }
 
 /** Days on the clock of the place; none where they cannot lie on it, with the reason asked. */
 function daysOf(reading: Reading, usual: Usual): { days: JobDay[]; questions: Question[] } {
-  const { days, questions } = assumedDays(reading.fields, usual);
+  const { days, questions } = assumedDays(reading.fields, usual, reading.datesFound);
   const [trouble] = readDays(days, reading.placeFound?.zone ?? usual.homeZone).troubles;
   return trouble ? { days: [], questions: [ask('firstCall', `${trouble.sentence} Which days and times are meant?`)] } : { days, questions };
 }

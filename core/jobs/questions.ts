@@ -29,8 +29,15 @@ export function changedFacts(before: Facts, changes: FactChanges): (keyof Facts)
   return (Object.keys(changes) as (keyof Facts)[]).filter((name) => changes[name] !== undefined && !sameFact(before[name], changes[name]));
 }
 
-/** The questions that are still open after these facts changed and these fields were answered as they stand. */
+/**
+ * The questions that are still open after these facts changed and these fields were answered. A changed fact settles whatever was asked
+ * about it, unless it was changed to answer some of that: a call that is chosen leaves the wrap as open as it was.
+ */
 export function stillOpen(questions: readonly Question[], changed: readonly (keyof Facts)[], answered: readonly string[] = []): Question[] {
-  const settled = new Set<string>([...answered, ...changed.flatMap((name) => asked[name] ?? [])]);
+  const about = changed.flatMap((name) => {
+    const all = asked[name] ?? [];
+    return all.some((field) => answered.includes(field)) ? [] : all;
+  });
+  const settled = new Set<string>([...answered, ...about]);
   return questions.filter((question) => !settled.has(question.field));
 }

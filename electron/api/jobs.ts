@@ -17,6 +17,7 @@ import { insertJob, momentAt, newestQuote, saveJobFacts, setInk, setStage } from
 import { historyOf, writeHistory } from '../../db/keeping.ts';
 import { endPencil, holdPencil } from '../../db/pencils.ts';
 import { setupRow } from '../../db/setup.ts';
+import { chooseDays } from './choose-days.ts';
 import { deed } from './deed.ts';
 import { makeDeliverables } from './deliverables-make.ts';
 import { saveKnows, setClient } from './job-client.ts';
@@ -151,4 +152,20 @@ const history = os.jobs.history.handler(({ input, context }) =>
   }),
 );
 
-export const jobs = { list, get, add, change, pencil, letGo, ink, ...agreed, decline, setClient, saveKnows, forget, reopen, history };
+export const jobs = {
+  list,
+  get,
+  add,
+  change,
+  chooseDays,
+  pencil,
+  letGo,
+  ink,
+  ...agreed,
+  decline,
+  setClient,
+  saveKnows,
+  forget,
+  reopen,
+  history,
+};

@@ -17,12 +17,21 @@ import { homeZone } from './job-facts.ts';
 import { os } from './os.ts';
 import { notFound } from './trouble.ts';
 
-/** A message as it reads at home, without memory. */
-export function readPlain(db: ReadableDb, context: Context, text: string, receivedAt: string): Reading {
+/**
+ * A message as it reads at home, without memory.
+ * @param received the moment with its zone, as in `2026-11-25T09:12:00-06:00[America/Chicago]`
+ * @param chosenDays the days that a person chose of those that it leaves open
+ */
+export function readPlain(
+  db: ReadableDb,
+  context: Context,
+  { text, receivedAt, chosenDays }: { text: string; receivedAt: string; chosenDays?: readonly string[] },
+): Reading {
   const setup = setupRow(db)?.fields;
   return readInquiry({
     text,
     receivedAt,
+    chosenDays,
     homeZone: homeZone(db, context),
     homePlace: setup?.home,
     homeCurrency: setup?.currency,
@@ -30,6 +39,10 @@ export function readPlain(db: ReadableDb, context: Context, text: string, receiv
     learned: context.learned(),
   });
 }
+
+/** The moment at which a job's message came, with its zone. */
+export const receivedAt = ({ received: { at, zone } }: Job): string =>
+  Temporal.Instant.fromEpochMilliseconds(epochOf(at)).toZonedDateTimeISO(zone).toString();
 
 /** A reading with what was corrected before for its sender. */
 export function remembering(db: ReadableDb, reading: Reading): Reading {
@@ -47,8 +60,7 @@ export function learn(db: WritableDb, context: Context, job: Job, facts: Facts, 
   const standing = stillRemembered(notes, before, facts);
   if (standing.length < notes.length) saveRemembered(db, job.id, standing, now);
   if (job.message === null || job.total !== null) return [];
-  const receivedAt = Temporal.Instant.fromEpochMilliseconds(epochOf(job.received.at)).toZonedDateTimeISO(job.received.zone).toString();
-  const reading = readPlain(db, context, job.message, receivedAt);
+  const reading = readPlain(db, context, { text: job.message, receivedAt: receivedAt(job) });
   const sender = senderOf(reading);
   if (sender === null) return [];
   const { keep, drop } = learned(reading, before, facts);

@@ -1,8 +1,7 @@
 /**
  * A pasted message put on the books as an inquiry, with what was read from it.
  */
-import { jobOf } from '../../core/inquiries/to-job.ts';
-import type { RateCardFields } from '../../core/contract/rates.ts';
+import { jobOf, type Usual } from '../../core/inquiries/to-job.ts';
 import type { InquiryFields } from '../../core/contract/inquiries.ts';
 import { defaultCard } from '../../core/rates/defaults.ts';
 import { chooseCard } from '../../core/rates/choose.ts';
@@ -13,25 +12,23 @@ import { allCards } from '../../db/rates.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb } from '../../db/store.ts';
 import { deed } from './deed.ts';
-import { placedDays } from './job-facts.ts';
+import type { Context } from './context.ts';
+import { homeZone, placedDays } from './job-facts.ts';
 import { readPlain, remembering } from './memory.ts';
 import { os } from './os.ts';
 
 export const take = os.inquiries.take.handler(({ input, context }) =>
   deed(context, 'inquiries.take', input, (db) => {
     const now = context.now();
-    const setup = setupRow(db)?.fields;
-    const homeZone = setup?.home.zone ?? context.systemZone;
+    const zone = homeZone(db, context);
     const receivedAt =
-      input.receivedAt ?? Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(homeZone).toString({ smallestUnit: 'second' });
+      input.receivedAt ?? Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toString({ smallestUnit: 'second' });
     const received = Temporal.ZonedDateTime.from(receivedAt, { offset: 'use' });
-    const reading = remembering(db, readPlain(db, context, input.text, receivedAt));
-    const card = cardFor(db, reading.fields, setup?.currency ?? 'USD', wallAt(now, homeZone).slice(0, 10));
-    const usual = { homeZone, dayMinutes: minutes(card.dayHours), halfMinutes: minutes(card.halfUpToHours) };
-    const { facts, questions } = jobOf(reading, input.text, input.title ?? '', usual);
+    const reading = remembering(db, readPlain(db, context, { text: input.text, receivedAt }));
+    const { facts, questions } = jobOf(reading, input.text, input.title ?? '', usualOf(db, context, reading.fields));
     const jobId = insertJob(db, {
       facts,
-      placed: placedDays(facts.days, facts.place, homeZone),
+      placed: placedDays(facts.days, facts.place, zone),
       message: input.text,
       questions,
       spans: reading.spans,
@@ -45,10 +42,12 @@ export const take = os.inquiries.take.handler(({ input, context }) =>
   }),
 );
 
-/** The card that will price it, or the defaults of the trade before there is one. */
-function cardFor(db: ReadableDb, fields: InquiryFields, currency: string, today: string): RateCardFields {
-  const role = fields.role ?? 'shoot';
-  return chooseCard(allCards(db), role, fields.start ?? today)?.card ?? defaultCard(role, currency, today);
+/** The length of days by the card that will price it, or by the defaults of the trade before there is one. */
+export function usualOf(db: ReadableDb, context: Context, { role = 'shoot', start }: Pick<InquiryFields, 'role' | 'start'>): Usual {
+  const zone = homeZone(db, context);
+  const today = wallAt(context.now(), zone).slice(0, 10);
+  const card = chooseCard(allCards(db), role, start ?? today)?.card ?? defaultCard(role, setupRow(db)?.fields.currency ?? 'USD', today);
+  return { homeZone: zone, dayMinutes: minutes(card.dayHours), halfMinutes: minutes(card.halfUpToHours) };
 }
 
 const minutes = (hours: string) => Math.round(Number(hours) * 60);

@@ -5,7 +5,8 @@ import type { DateMention, EventDays, SaidTime, Where } from './scene.ts';
 
 /** More dates than this are a calendar, not a message. */
 export const MOST_MENTIONS = 60;
-const MOST_CHOICES = 4;
+/** So many sets of days are offered. */
+export const MOST_CHOICES = 4;
 
 /** What dates and hours are said of that are never the job's own. */
 export const OF_ELSE: ReadonlySet<SaidTime['said']> = new Set(['reply', 'delivery', 'other', 'past']);

@@ -1,38 +1,48 @@
 import type { Question } from '../../../core/contract/inquiries.ts';
-import { chosenChanges } from '../../../core/inquiries/chosen.ts';
-import { useDeeds } from '../../deeds.ts';
+import { chosenChanges, daysBehind } from '../../../core/inquiries/chosen.ts';
+import { deed, useDeeds } from '../../deeds.ts';
+import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
-import type { FactProps } from './change-job.ts';
+import { newestJob, type FactProps } from './change-job.ts';
 import style from './facts.module.css';
 
 /** What was unclear about a fact, with the choices as buttons. Changing the fact itself settles it too. */
 export function Questions({ job, save, home, questions }: FactProps & { questions: readonly Question[] }) {
   const { running } = useDeeds();
-  const changes = (question: Question, value: unknown) => chosenChanges(job, question.field, value, home.zone);
   if (questions.length === 0) return null;
+  /** What pressing a choice does; undefined where it must be typed by hand. */
+  const answer = ({ field }: Question, value: unknown): (() => Promise<unknown>) | undefined => {
+    const days = field === 'start' && job.days.length === 0 ? daysBehind(value) : undefined;
+    if (days)
+      return () => deed(() => client.jobs.chooseDays({ id: job.id, version: newestJob(job).version, days, key: crypto.randomUUID() }));
+    const changes = chosenChanges(job, field, value, home.zone);
+    return changes ? () => save(changes, { settled: [field] }) : undefined;
+  };
   return (
     <ul className={style.questions}>
       {questions.map((question) => (
         <li key={`${question.field} ${question.ask}`}>
           <strong>{question.ask}</strong>
           <div className={style.choices}>
-            {question.choices.map((choice) => {
-              const changed = changes(question, choice.value);
-              return changed ? (
-                <Button key={choice.label} isDisabled={running > 0} onPress={() => void save(changed, { settled: [question.field] })}>
-                  {choice.label}
+            {question.choices.map(({ label, value }) => {
+              const perform = answer(question, value);
+              return perform ? (
+                <Button key={label} isDisabled={running > 0} onPress={() => void perform()}>
+                  {label}
                 </Button>
               ) : null;
             })}
             {stands(job, question.field) && (
-              <Button
-                kind="quiet"
-                isDisabled={running > 0}
-                onPress={() => void save({}, { settled: [question.field] })}
-                aria-label={`As it stands: ${question.ask}`}
-              >
-                As it stands
-              </Button>
+              <span className={style.stands}>
+                <Button
+                  kind="quiet"
+                  isDisabled={running > 0}
+                  onPress={() => void save({}, { settled: [question.field] })}
+                  aria-label={`As it stands: ${question.ask}`}
+                >
+                  As it stands
+                </Button>
+              </span>
             )}
           </div>
         </li>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chosenChanges } from '../../../core/inquiries/chosen.ts';
+import { chosenChanges, daysBehind } from '../../../core/inquiries/chosen.ts';
 import { newFacts } from '../../../core/jobs/facts.ts';
 
 const day = (date: string) => ({ date, kind: 'shoot' as const, call: `${date}T09:00`, wrap: `${date}T19:00` });
@@ -32,6 +32,12 @@ describe('a chosen answer as changes of the facts', () => {
     expect(chosen('end', '2026-12-01')?.days).toEqual(facts.days);
   });
 
+  test('a day keeps its length where its wrap is not known, or would lie before the chosen call', () => {
+    const open = { ...facts, questions: [{ field: 'lastWrap' as const, ask: 'At what time is wrap?', choices: [] }] };
+    expect(chosenChanges(open, 'firstCall', '2026-12-12T07:30', 'America/Chicago')?.days?.[0]?.wrap).toBe('2026-12-12T17:30');
+    expect(chosen('firstCall', '2026-12-12T19:00')?.days?.[0]).toMatchObject({ call: '2026-12-12T19:00', wrap: '2026-12-13T05:00' });
+  });
+
   test('call and wrap touch the first and the last day', () => {
     expect(chosen('firstCall', '2026-12-12T07:30')?.days?.[0]).toEqual({ ...day('2026-12-12'), call: '2026-12-12T07:30' });
     expect(chosen('lastWrap', '2026-12-14T01:00')?.days?.[1]).toEqual({ ...day('2026-12-13'), wrap: '2026-12-14T01:00' });
@@ -49,5 +55,11 @@ describe('a chosen answer as changes of the facts', () => {
     expect(chosen('place', 'Fargo')).toBeNull();
     expect(chosen('days', 3)).toBeNull();
     expect(chosenChanges(newFacts({ title: 'No days' }), 'start', '2026-12-19', 'America/Chicago')).toBeNull();
+  });
+
+  test('a choice of days carries all of them, or is one day', () => {
+    expect(daysBehind(['2026-12-12', '2026-12-13'])).toEqual(['2026-12-12', '2026-12-13']);
+    expect(daysBehind('2026-12-12')).toEqual(['2026-12-12']);
+    for (const other of ['soon', [], ['soon'], null, 12]) expect(daysBehind(other)).toBeUndefined();
   });
 });

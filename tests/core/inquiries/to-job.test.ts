@@ -51,6 +51,11 @@ describe('days', () => {
     expect(job(times).facts.days[0]?.kind).toBe('shoot');
   });
 
+  test('days with others between them are taken as they were read', () => {
+    const read = job({ start: '2026-12-08', end: '2026-12-10', days: 2 }, { datesFound: ['2026-12-08', '2026-12-10'] });
+    expect(read.facts.days.map((day) => day.date)).toEqual(['2026-12-08', '2026-12-10']);
+  });
+
   test('a number of days makes the end; without a first date there are none', () => {
     expect(job({ start: '2026-12-30', days: 4 }).facts.days.map((day) => day.date)).toEqual([
       '2026-12-30',
