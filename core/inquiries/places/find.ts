@@ -7,9 +7,10 @@ import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
 import { addressed, PHONE_NEXT, standsAlone } from './alone.ts';
+import { amongTowns, eitherOf } from './among.ts';
 import { countryNamed } from './countries.ts';
 import type { AreaHit, PlaceHit } from './hits.ts';
-import { areaNamed, commonWords } from './names.ts';
+import { areaNamed, commonWords, wordsAbroad } from './names.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
 import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf } from './setting.ts';
@@ -111,7 +112,35 @@ export function placesIn(
   // Where the sender is at home is not where the job is, if another name is led as towns are.
   const others = towns.every(({ atHome }) => atHome) ? faint : [];
   if (new Set(others.map(({ name }) => name)).size === 1) towns.push(...others);
-  return { towns, areas };
+  return { towns: withRivals(text, tokens, amongTowns(text, towns), gazetteer, hints), areas };
+}
+
+/** Towns and what stands beside one of them as the other of two that it may be: as likely as that one, whatever is said of it. */
+function withRivals(text: string, tokens: Tokens, towns: readonly PlaceHit[], gazetteer: Gazetteer, hints: Hints): PlaceHit[] {
+  const either = eitherOf(text, towns).flatMap(({ town, name, at }): [PlaceHit, PlaceHit][] => {
+    const index = tokens.findIndex(({ start }) => start === at);
+    if (index < 0 || isDateWord(tokens[index])) return [];
+    const found = namedAt(gazetteer, text, tokens, index, hints.home);
+    const led = near.test(tokens[index - 1]?.lower ?? '');
+    if ((!found && !led) || found?.name.toLowerCase() === town.name.toLowerCase()) return [];
+    const called = found?.name ?? name;
+    const listed = found ? ranked(found.places, hints) : { candidates: [], sure: false, countrySure: false };
+    return [
+      [
+        town,
+        {
+          start: at,
+          end: at + called.length,
+          name: called,
+          ...listed,
+          score: town.score,
+          open: true,
+        },
+      ],
+    ];
+  });
+  const open = new Set(either.map(([town]) => town));
+  return [...towns.map((town) => (open.has(town) ? { ...town, open: true as const } : town)), ...either.map(([, other]) => other)];
 }
 
 /** "in Orange? Or Bathurst", "in Andermatt or in Engelberg" */
@@ -138,7 +167,9 @@ function townAt(
   const partly =
     behind !== undefined &&
     behind.breaks === 0 &&
-    (LONGER_NAME.test(behind.text) || HYPHENED.test(text.slice(behind.start, behind.start + 40)));
+    (LONGER_NAME.test(behind.text) ||
+      OF_SOMETHING.test(text.slice(behind.start, behind.start + 24)) ||
+      HYPHENED.test(text.slice(behind.start, behind.start + 40)));
   if (qualified.length === 0 && capital && partly) return unlistedAt(text, tokens, index, taken);
   const { candidates, sure, countrySure } = ranked(qualified.length > 0 ? qualified : found.places, hints);
   const best = candidates[0];
@@ -147,8 +178,16 @@ function townAt(
   const setting = settingOf(text, tokens, index, found.next, taken);
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
   if (qualified.length === 0 && !nearHome && isRatherArea(folded, found.name, best, hints)) return undefined;
-  const common = commonWords.has(folded) || (single && folded.length <= 2);
-  const score = scoreOf(setting, { single, common, capital, people: best.people ?? 0, nearHome, qualified: qualified.length > 0 });
+  const common =
+    commonWords.has(folded) || (wordsAbroad.has(folded) && best.country !== hints.homeCountry) || (single && folded.length <= 2);
+  const score = scoreOf(setting, {
+    single,
+    common,
+    capital,
+    people: best.people ?? 0,
+    nearHome,
+    qualified: qualified.length > 0,
+  });
   const faint = score < ENOUGH;
   if (faint && addressed(text, tokens, index)) return undefined;
   // "Dax 507-555-0183"
@@ -188,6 +227,8 @@ function townAt(
   };
 }
 
+/** "Shepherd of the Pines" */
+const OF_SOMETHING = /^of (?:the |our )?\p{Lu}\p{Ll}/u;
 const LONGER_NAME = /^(?:West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island)$/;
 
 /** "in Ontario", "in Belgium": the region at home or the country, not the town somewhere that is named after it. */

@@ -20,5 +20,7 @@ export type PlaceHit = {
   faint?: true;
   /** The words before it say that the sender is at home there. */
   atHome?: true;
+  /** It is one of two, of which nobody says yet which. */
+  open?: true;
 };
 export type AreaHit = { start: number; end: number; country: string };

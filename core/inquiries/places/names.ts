@@ -46,7 +46,10 @@ for (const [country, list] of Object.entries(regionText)) {
     const [code = '', ...words] = entry.split(' ');
     const name = words.join(' ');
     const region = code === '-' ? name : code.length === 2 ? code : name;
-    const area = { country, region: country === 'AU' || code === 'PEI' || code === 'PQ' ? name : region };
+    const area = {
+      country,
+      region: country === 'AU' || code === 'PEI' || code === 'PQ' ? name : region,
+    };
     if (code !== '-' && !byCode.has(code)) byCode.set(code, area);
     if (!byName.has(foldName(name))) byName.set(foldName(name), area);
   }
@@ -98,6 +101,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   ideal normal central eden joy bliss harmony concord unity friendship freedom providence
   marathon sparta troy athens rome carthage corinth
   ende beginn aufbau abbau schluss gage tarif honorar antwort treffen dreh fin fine début inicio cita llegada montaje arrivo opbouw einde gracias merci danke
+  atlantic pacific mountain eastern stamps shepherd
   aurora elgin como ontario california oregon delaware nevada
   rio indy palmy hopton weir tysons wetter
   english welsh irish gaelic scots french german spanish italian portuguese dutch danish swedish norwegian polish czech greek turkish russian ukrainian arabic hebrew
@@ -110,3 +114,6 @@ export const commonWords: ReadonlySet<string> = new Set(
     .split(/\s+/)
     .filter(Boolean),
 );
+
+/** Words of which only those abroad need be told that a town is meant: "Tours, talks and food" is no town for a London reader. */
+export const wordsAbroad: ReadonlySet<string> = new Set(['tours', 'nice', 'brig', 'bath', 'hull', 'reading', 'split', 'many', 'euro']);

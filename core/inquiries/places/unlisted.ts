@@ -62,7 +62,7 @@ export function unlistedAt(text: string, tokens: Tokens, index: number, taken: T
 const INSTITUTION =
   /^(?:academy|school|college|university|institute|trust|society|club|association|council|foundation|group|ltd|inc|gmbh|bv)$/i;
 const NO_TOWN =
-  /^(?:(?:that|this|it|here|there|what|who|where)['’]?s?|st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full)$/i;
+  /^(?:(?:that|this|it|here|there|what|who|where)['’]?s?|st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full|euros?|dollars?|pounds?|sterling|francs?|franken|rand|rupees|cash)$/i;
 
 /** "believe in Harriet": not where anything is. */
 const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rope|fill|copy|copied|call)(?:e|es|ed|ing|ence|s)?$/;

@@ -38,6 +38,6 @@ export function besideDays(text: string, towns: readonly PlaceHit[], event: Even
     stretches?.some(({ start, end }) => town.start >= start && town.end <= end) === true;
   return towns.map((town) => {
     const [here, there] = [within(town, around[0]), within(town, around[1])];
-    return here === there ? town : { ...town, score: town.score + (here ? BESIDE : -BESIDE_ANOTHER) };
+    return here === there || town.open ? town : { ...town, score: town.score + (here ? BESIDE : -BESIDE_ANOTHER) };
   });
 }

@@ -1,0 +1,84 @@
+/**
+ * How several towns of a message stand to each other: two of which nobody says yet which, one that is picked out, one in a quoted older mail,
+ * one where the sender is at home.
+ */
+import { lineStart } from '../parts/sentences.ts';
+import type { PlaceHit } from './hits.ts';
+
+const BEHIND = 130;
+/** How far before a town its other one can stand. */
+const AHEAD = 110;
+const NAME = String.raw`\p{Lu}[\p{L}'’-]+(?: \p{Lu}[\p{L}'’-]+){0,2}`;
+/** "or we hire a hall in", "oder, falls es regnet, in", "or in": what leads from one town to the other; no figure stands in it. */
+const LINK = String.raw`(?:\s?\([^()\d]{1,40}\))?[\s,.?–-]{1,3}(?:or|oder|ou|of|o|bzw\.?|versus|vs\.?)(?: else| maybe| possibly| perhaps| even)?,?\s(?:[^.?!;\n\d]{0,60}?[\s,](?:in|at|to|near|à|bei|nach|te)\s)?`;
+const MIGHT = String.raw`[\s,]{1,3}(?:or )?(?:(?:it |we )?(?:could|might|may|can)(?: also| well| just as well)? (?:be|go)|maybe|perhaps|possibly|vielleicht|peut-être|misschien)(?: in| at| to)?\s`;
+const AFTER = new RegExp(`^(?:${LINK}|${MIGHT})(?:the )?(?<name>${NAME})`, 'u');
+const BEFORE = new RegExp(String.raw`(?<![\p{L}'’-])(?<name>${NAME})${LINK}$`, 'u');
+/** "split between Moncton and Charlottetown", "cannot agree between Marbella and the Algarve" */
+const UNDECIDED = String.raw`\b(?:split|torn|choos\w*|choice|decid\w*|undecided|toss[- ]?up|vot\w*|agree\w*|hesit\w*|hésit\w*|either|pick\w*|wavering|hovering|in two minds|schwank\w*|dud\w*|twijfel\w*)(?:[ ,][\w']+){0,3} (?:between|entre|zwischen|tussen|tra) (?:doing it |having it )?(?:in )?`;
+const OF_TWO = new RegExp(`${UNDECIDED}$`, 'iu');
+const AND = String.raw` (?:and|&|or|et|und|y|en|e) (?:in )?(?:the )?`;
+const AND_THE_OTHER = new RegExp(`^${AND}(?<name>${NAME})`, 'u');
+const THE_OTHER_AND = new RegExp(`${UNDECIDED}(?<name>${NAME})${AND}$`, 'u');
+/** "Option A: Monday, Guildford", "B) Sarnia" */
+const OPTION = /(?:\b(?:option|choice|plan|scenario|variante?|possibility)\s(?=[A-D1-4]\b)|(?:^|\n)\s?\(?(?=[A-D][).:]))(?<mark>\w)/gi;
+
+/** A town that another is named beside, as the one of two that it may be. */
+export type Either = { town: PlaceHit; name: string; at: number };
+
+/** Names beside a town that it stands against. */
+export function eitherOf(text: string, towns: readonly PlaceHit[]): Either[] {
+  return towns.flatMap((town) => {
+    const [from, ahead] = [Math.max(0, town.start - AHEAD), text.slice(town.end, town.end + BEHIND)];
+    const lead = text.slice(from, town.start);
+    const [after, before] = [
+      AFTER.exec(ahead) ?? (OF_TWO.test(lead) ? AND_THE_OTHER.exec(ahead) : null),
+      BEFORE.exec(lead) ?? THE_OTHER_AND.exec(lead),
+    ];
+    const named = [after, before].map((match, side) => {
+      const name = match?.groups?.['name'];
+      if (!match || name === undefined) return undefined;
+      return {
+        town,
+        name,
+        at: side === 0 ? town.end + match[0].length - name.length : from + match.index + match[0].indexOf(name),
+      };
+    });
+    return named.filter((one) => one !== undefined);
+  });
+}
+
+/** Towns of which each belongs to another of several options. */
+function inOptions(text: string, towns: readonly PlaceHit[]): boolean {
+  const marks = [...text.slice(0, FIRST_PAGE).matchAll(OPTION)];
+  if (marks.length < 2 || new Set(marks.map(({ groups }) => groups?.['mark']?.toLowerCase())).size < 2) return false;
+  const options = towns.map(({ start }) => marks.findLastIndex(({ index }) => index <= start));
+  return options.every((option) => option >= 0) && new Set(options).size > 1;
+}
+const FIRST_PAGE = 6000;
+
+/** "Either the 30th or we move it to Penticton" */
+const MOVES =
+  /\bor (?:else )?(?:we|they|it)(?:'d|'ll)? (?:(?:could|may|might|would|will|can) )?(?:moves?|shifts?|goes|go|relocates?|switch(?:es)?|takes?|holds?|have|has|do|does|run|runs)(?: it| the \w+)?(?: over| across| up| down)? (?:to|in|at) $/i;
+
+/** How far a town falls behind that is only in a quoted mail, or where only the sender is; and how surely the other must be led. */
+const BEHIND_OTHERS = 4;
+const BEHIND_OWN = 1.5;
+const LED = 2;
+
+/** Towns with their scores moved by how they stand to each other. */
+export function amongTowns(text: string, towns: readonly PlaceHit[]): PlaceHit[] {
+  if (new Set(towns.map(({ name }) => name.toLowerCase())).size < 2) return [...towns];
+  const quoted = towns.map(({ start }) => /^\s?>/.test(text.slice(lineStart(text, start), start)));
+  const elsewhere = towns.some(({ atHome, score }) => !atHome && score >= LED);
+  const own = towns.some(({ score }, index) => !quoted[index] && score >= LED);
+  const moved = towns.map((town, index) => {
+    const less = elsewhere && town.atHome ? BEHIND_OTHERS : own && quoted[index] ? BEHIND_OWN : 0;
+    return { ...town, score: town.score - less };
+  });
+  const best = Math.max(...moved.map(({ score }) => score));
+  if (inOptions(text, towns)) return moved.map((town) => ({ ...town, score: best }));
+  const moves = towns.map(({ start }) => MOVES.test(text.slice(Math.max(0, start - AHEAD), start)));
+  if (!moves.includes(true)) return moved;
+  return moved.map((town, index) => (moves[index] || town.score === best ? { ...town, score: best, open: true } : town));
+}
