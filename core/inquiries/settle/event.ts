@@ -11,7 +11,7 @@ import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS } from './days-among.ts';
 import { dayOfCall, ENDS, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
-import { wantedOf } from './wanted.ts';
+import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
@@ -81,7 +81,11 @@ export function eventDays(scene: Scene): EventDays {
   if (clash) return clash;
   const plain = continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []);
   const settled =
-    markedOf(scene, plain, candidates) ?? narrowedOf(scene, plain, candidates) ?? leftOpen(scene, plain, main, candidates) ?? plain;
+    inTheirPlace(scene, plain) ??
+    markedOf(scene, plain, candidates) ??
+    narrowedOf(scene, plain, candidates) ??
+    leftOpen(scene, plain, main, candidates) ??
+    plain;
   if (settled.dates.length === 0 || settled.dropped) return settled;
   return wholeRun(scene, lengthened(scene, settled));
 }

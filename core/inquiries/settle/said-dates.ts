@@ -19,6 +19,8 @@ const NIGHT_OF =
   /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
 const SETTING_UP =
   /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep\w*|rehears\w*|get-?in|bump-?in|aufbau|montage|montaje|allestimento|opbouw)\b/i;
+/** "Friday 31 December into Saturday 1 January": one night, said by how it passes into the next day. */
+const RUNS_INTO = /\s(?:running |going |straight )?into\s/i;
 const INTO = /\s(?:to|into|going into|au|auf(?: den)?|al|op|on)\s|[-\u2013/]/i;
 /** "Graag voor 1 november een reactie" */
 const BEFORE_DATE = /(?<!\p{L})(?:voor|vóór|tegen|avant(?: le)?|antes del?|bis(?: zum)?|prima del?|entro(?: il)?|until|till)\s$/iu;
@@ -164,9 +166,8 @@ function overnight(
   { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
 ): string[][] | undefined {
   const two = sequence.items.length === 2 && sequence.items[1]?.join === 'range' && resolved.readings.every(({ length }) => length === 2);
-  return two && NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end))
-    ? resolved.readings.map((days) => days.slice(0, 1))
-    : undefined;
+  const night = NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end));
+  return two && (night || RUNS_INTO.test(text.slice(start, end))) ? resolved.readings.map((days) => days.slice(0, 1)) : undefined;
 }
 
 /** What a closing date is one of, where its clause tells more than the nearest word. */

@@ -18,6 +18,11 @@ const ONLY = new RegExp(
   ].join('|'),
   'i',
 );
+/** "only on the first and last days", "just the first two days", "could you do the opening day and the closing day?" */
+const SOME = new RegExp(
+  String.raw`\b(?:only|just|want you|need you|like you|have you|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH}|opening)(?: ${ONE})? and (?:the |on the )?(${NTH}|closing) (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
+  'i',
+);
 /** The same by a number as a noun: "nur am zweiten", "seulement le deuxième", "solo el segundo". */
 const ONLY_ELSEWHERE =
   /(?<!\p{L})(?:nur (?:am|den|der|die)|seulement (?:le|la)|solo (?:el|la|il)|alleen (?:de|op de))\s(ersten?|zweiten?|dritten?|letzten?|premi[eè]re?|deuxième|second[ea]?|dernière?|primer[oa]?|segund[oa]|últim[oa]|tweede|eerste|laatste)(?!\p{L})/iu;
@@ -56,6 +61,22 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
         settled.dates.map((date) => [date]),
       )
     : settled;
+}
+
+/** The days that are told by their place in the row, two of them or two and three of one end. */
+export function inTheirPlace({ text }: Scene, settled: EventDays): EventDays | undefined {
+  const { dates } = settled;
+  const [, one, other, end, count] = SOME.exec(text) ?? [];
+  const at = (word: string): string | undefined =>
+    /last|final|closing/i.test(word) ? dates.at(-1) : dates[/opening/i.test(word) ? 0 : nth.indexOf(word.toLowerCase())];
+  const number = /^(?:two|2)$/i.test(count ?? '') ? 2 : 3;
+  const chosen =
+    end === undefined
+      ? [one, other].flatMap((word) => at(word ?? '') ?? [])
+      : /first/i.test(end)
+        ? dates.slice(0, number)
+        : dates.slice(-number);
+  return chosen.length > 1 && chosen.length < dates.length ? narrowed(settled, chosen) : undefined;
 }
 
 const narrowed = (settled: EventDays, dates: string[]): EventDays => ({
