@@ -80,17 +80,12 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   const role = roles.length === 1 ? roles[0] : undefined;
   // An edit has its day of delivery and that of the pictures: neither is a day on which I must be there, unless an hour to come is told.
   const atHome = role?.role === 'edit only' && !times.some(({ said }) => said === 'call');
-<<<<<<< ours
-  const found = eventDays(scene);
+  const found = heldAgainstHours(scene, eventDays(scene));
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }
     : atHome
       ? openDays(found)
       : agreedDays(found, { ...page, scene }, input.learned);
-=======
-  const found = heldAgainstHours(scene, eventDays(scene));
-  const event = atHome ? openDays(found) : agreedDays(found, { ...page, scene }, input.learned);
->>>>>>> theirs
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
   if (first !== undefined && last !== undefined) {
