@@ -32,6 +32,7 @@ import { placeOfJob } from './settle/place.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
+import { nothingToFilm } from './work/edit.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
 
 /** Places are sought among so many words. */
@@ -79,7 +80,9 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   const roles = agreedRole(wished, page, input.learned);
   const role = roles.length === 1 ? roles[0] : undefined;
   // An edit has its day of delivery and that of the pictures: neither is a day on which I must be there, unless an hour to come is told.
-  const atHome = role?.role === 'edit only' && !times.some(({ said }) => said === 'call');
+  const called = times.some(({ said }) => said === 'call');
+  const unfilmed = nothingToFilm(front);
+  const atHome = role?.role === 'edit only' ? unfilmed || !called : role === undefined && unfilmed && !called;
   const found = heldAgainstHours(scene, eventDays(scene));
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }

@@ -14,7 +14,7 @@ const SINGLE =
 const NOT_THE_SHOOT =
   /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|later|ago|next|last|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
 const AFTER =
-  /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt)|to (?:edit|deliver|respond|reply|pay)|of (?:editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
+  /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt)|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
 
 /** Every count of event days that is said. */
 export function daysSaid(text: string): DaysSaid[] {
