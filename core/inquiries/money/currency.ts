@@ -73,6 +73,17 @@ const sure = new Map<string, string>([
   ['₹', 'INR'],
   ['YEN', 'JPY'],
   ['RAND', 'ZAR'],
+  ['BALLES', 'EUR'],
+  ['BAHT', 'THB'],
+  ['STERLINE', 'GBP'],
+  ['PFUND', 'GBP'],
+  ['LIVRES', 'GBP'],
+  ['LIBRAS', 'GBP'],
+  ['SING', 'SGD'],
+  ['SINGAPORE', 'SGD'],
+  ['DANISH', 'DKK'],
+  ['NORWEGIAN', 'NOK'],
+  ['SWEDISH', 'SEK'],
   ['FT', 'HUF'],
   ['FORINT', 'HUF'],
   ['R', 'ZAR'],
@@ -91,13 +102,13 @@ export function currencyOf(country: string | undefined): string | undefined {
  */
 export function currenciesFor(mark: string | undefined, home: string | undefined, place: string | undefined): string[] {
   if (mark !== undefined) {
-    const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS)$/, ''));
+    const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS|KRONER?|KRONOR|CROWNS)$/, ''));
     if (known) return [known];
     if (/^[A-Z]{3}$/.test(mark) && !/^(?:YEN)$/.test(mark)) return [mark];
   }
   const fits = (currency: string): boolean => {
     if (mark === undefined) return true;
-    if (mark === '$' || /^(?:DOLLARS?|BUCKS)$/.test(mark)) return dollars.has(currency);
+    if (mark === '$' || /^(?:DOLLARS?|BUCKS|D[OÓ]LARES|DOLLARI)$/.test(mark)) return dollars.has(currency);
     if (mark === 'QUID') return currency === 'GBP' || currency === 'EUR';
     if (mark === '¥') return currency === 'JPY' || currency === 'CNY';
     if (/^(?:KRONOR|KRONER|KR)$/.test(mark)) return krona.has(currency);

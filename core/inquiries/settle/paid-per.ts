@@ -8,16 +8,16 @@ const JOB_WORDS =
   /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside)\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
-  /(?:^|[.!?]\s)(?:all[- ]in|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
+  /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
 const JOB_AFTER =
-  /^[^.;?!]{0,30}?\b(?:budget|total|flat|buy-?out|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|everything|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both)\b/iu;
+  /^(?:\/-)?(?:\s?\([^()]{0,60}\))?[^.;?!]{0,30}?\b(?:not (?:per|a) day|pour l'ensemble|por todo el (?:trabajo|evento|encargo)|per tutto il (?:lavoro|servizio)|für (?:den ganzen|das ganze|die ganze) \p{L}+|voor (?:de|het) hele \p{L}+|(?:for )?the whole (?:night|day|thing|weekend|event|job)|for the (?:festival|conference|congress|retreat|summit|tournament|camp|tour|run)|budget|total|flat|buy-?out|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|everything|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both|job)\b|^[.,]\s(?:for both|in total|total|all in|flat|all told|altogether)[.,;!]/iu;
 /** "$1,400? That's flat": what the next sentence says of the amount. */
 const JOB_NEXT =
   /^\s?[.,?!]\s(?:and )?(?:(?:that|this|it)(?:'s| is|s)|das ist) (?:a )?(?:flat|total|the total|all[- ]in|pauschal|for (?:everything|both|all|the (?:lot|whole|job|two|three|weekend)))\b/i;
 const RATE_WORDS =
-  /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera)\b|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
+  /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera|(?:pay|paid|paying|charge|charged|billed) by the day|(?:10|12|8|9|11|ten|twelve|eight)[- ]hour day)\b|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
 const DAY_AFTER =
-  /^\s(?:as a )?(?:day rate|day fee)|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
+  /^\s(?:as (?:a|the|your|our) )?(?:day|daily) (?:rate|fee)|^,? for each (?:day|of the)\b|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
 /** "Show days £425", "£650 for shoot days": each of them. */
 const DAYS_OF_WORK = String.raw`(?:show|shoot(?:ing)?|event|work(?:ing)?|film(?:ing)?|rehearsal|build|rig|camera|dreh|einsatz)[- ]?(?:days|tage)`;
 const DAYS_BEFORE = new RegExp(String.raw`\b${DAYS_OF_WORK}(?: are| at| @| is|:| -| paid(?: at)?)?\s?$`, 'i');
@@ -34,8 +34,9 @@ export const TIMES_DAYS =
   /(?:\b(?:zwei|drei|vier|fünf)mal|\b(?:two|three|four|five|2|3|4|5) times|\b(?:deux|trois|quatre) fois|\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
 const DAYS_TIMES = /^\s?[x×]\s?(?:\d|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
 const SEVERAL_NIGHTS =
-  /\b(?:both|all|two|three|four|five|six|2|3|4|5|6|each|every) (?:of the |the )?(?:nights?|nites?|evenings?|shifts?|times?)\b/i;
+  /\b(?:both|all|two|three|four|five|six|2|3|4|5|6|each|every) (?:of the |the )?(?:nights?|nites?|evenings?|shifts?|times?|shows?|gigs?|performances?|concerts?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?)\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day (?:and|&) (?:mon|tues|wednes|thurs|fri|satur|sun)day (?:nights?|evenings?)\b/i;
 const BEFORE = 60;
+const LED = 140;
 const AFTER = 80;
 /** How a message is to be read for the number of nights. */
 const LOOKED_THROUGH = 4000;
@@ -43,7 +44,8 @@ const LOOKED_THROUGH = 4000;
 /** The unit of time; nothing where it is open. */
 export function paidPer(text: string, amount: Amount, days: number | undefined): 'day' | 'job' | 'hour' | undefined {
   const sentence = sentenceAround(text, amount.start, amount.end);
-  const around = text.slice(Math.max(sentence.start, amount.start - BEFORE), amount.start);
+  const led = text.slice(Math.max(sentence.start, amount.start - LED), amount.start);
+  const around = led.slice(-BEFORE);
   const next = text.slice(amount.end, amount.end + AFTER);
   const after = next.slice(0, Math.max(0, sentence.end - amount.end));
   if (amount.per === 'night') {
@@ -61,5 +63,5 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
-  return JOB_WORDS.test(around) || JOB_LED.test(around) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1 ? 'job' : undefined;
+  return JOB_WORDS.test(around) || JOB_LED.test(led) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1 ? 'job' : undefined;
 }
