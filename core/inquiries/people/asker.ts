@@ -1,9 +1,10 @@
 /**
  * Whose inquiry it is: of the one who writes, or of the one whose mail is passed on by somebody who stays out of it.
  */
-import type { Part, PartKind } from '../parts/lines.ts';
+import { FIRST_PAGES, type Part, type PartKind } from '../parts/lines.ts';
 import { only } from '../parts/split.ts';
-import { peopleIn, type Layers } from './find.ts';
+import { directedTo } from './directed.ts';
+import { elsewhereInFull, peopleIn, type Layers } from './find.ts';
 import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
 import { nameFrom } from './words.ts';
@@ -29,8 +30,23 @@ function attributed(head: string): People {
   };
 }
 
-/** Who asks; `isTown` is true for a name that is a town's. */
+/** A line that names who wrote a mail, in a thread of any depth. */
+const WROTE = /^[> \t]{0,12}(?:(?:on|am|le|el|op|il|em)\b[^\n]{4,160}|(?:from|von|de|van|da)\s?:[^\n]{2,160})$/gim;
+
+/** Who asks, in full where a head below says more of the name; who is to be answered instead of the writer goes before the writer. */
 export function askerOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
+  const { name, organisation, ...reach } = partyOf(text, parts, isTown);
+  const other = directedTo(only(text, parts, 'own', 'forwarded').slice(0, FIRST_PAGES), name?.value);
+  if (other) return { ...reach, ...(other.name ? { name: other.name } : {}) };
+  const heads = text
+    .slice(0, FIRST_PAGES)
+    .replace(/[^\n]+/g, (line) => (line.length < 190 && line.match(WROTE) ? line : ' '.repeat(line.length)));
+  const fuller = name && elsewhereInFull(heads, name.value, () => false);
+  return { ...reach, ...(name ? { name: fuller ?? name } : {}), ...(organisation ? { organisation } : {}) };
+}
+
+/** The one who writes, or whose mail is passed on; `isTown` is true for a name that is a town's. */
+function partyOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
   const layers = (within: readonly Part[]): Layers => ({
     body: only(text, within, 'own', 'forwarded', 'subject'),
     signature: only(text, within, 'signature'),

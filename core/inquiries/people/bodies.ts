@@ -5,7 +5,13 @@ import { mayBeOrganisation, namesArea, ORG_FOR_CERTAIN, ORG_WORDS, RANK, TITLE_W
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+/** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
+export const PART_OF =
+  /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
+/** Nothing but words for parts of a house: "Fundraising & Events", "Nursing Education". */
+export const WHOLLY_PART =
+  /^(?:(?:student|staff|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services)(?: (?:&|and) | |$))+$/iu;
 /** A part of a house in two words; a firm does not end so. */
 export const OFFICE =
   /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
@@ -64,5 +70,8 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
     )
       found.push({ value: words, start: from, end: from + words.length });
   }
-  return found.find(({ value }) => !DEPARTMENT.test(value) || ORG_FOR_CERTAIN.test(value)) ?? found[0];
+  return (
+    found.find(({ value }) => (!DEPARTMENT.test(value) && !PART_OF.test(value)) || ORG_FOR_CERTAIN.test(value)) ??
+    found.find(({ value }) => !WHOLLY_PART.test(value))
+  );
 }

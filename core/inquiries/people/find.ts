@@ -9,6 +9,7 @@ import { bodyOfDomain } from './domain.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
+import { smallName } from './small.ts';
 import { nameFrom, RANK, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */
@@ -66,7 +67,7 @@ function isCalled(written: string, whole: string): boolean {
 }
 
 /** The one of a single name, told with a second one elsewhere: "Estate agent, Dundee, Struan Geekie, we spoke". */
-function elsewhereInFull(body: string, written: string, isTown: (name: string) => boolean): PersonFact | undefined {
+export function elsewhereInFull(body: string, written: string, isTown: (name: string) => boolean): PersonFact | undefined {
   if (!/^\p{Lu}\p{Ll}{2,20}$/u.test(written)) return undefined;
   for (const match of body.matchAll(
     new RegExp(String.raw`(?<![\p{L}'-])${written} \p{Lu}\p{Ll}[\p{L}-]{1,20}(?=[,.;:)\n]| (?:\p{Ll}|[(<[])|$)`, 'gu'),
@@ -86,7 +87,8 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     fromStamp(layers.stamp),
   ];
   const signed = signature.name ? undefined : closingOf(layers.signature, isTown);
-  const names = [signature.name, signed?.name, said.name, header.name, stamp.name].filter((name) => name !== undefined);
+  const small = smallName(layers.signature, isTown);
+  const names = [signature.name, signed?.name, said.name, header.name, stamp.name, small].filter((name) => name !== undefined);
   const first = names[0];
   const fuller = first
     ? (names.find((name) => isMoreOf(name.value, first.value)) ??

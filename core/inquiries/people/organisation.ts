@@ -14,12 +14,12 @@ const BEHALF = new RegExp(
 );
 /** What the writer does and for whom: "I chair the spring clinic of the", "reaching out from", "We at the", "secretary at". */
 const DOES_FOR = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant|bursar|chairman|chairwoman|convenor|committee|clerk|registrar|principal|librarian|sekretariat|secretariaat)) (?:of|van het|van de|du|des|der|for|at|from|with|to)|[Ii](?:'m| am) (?:the |an? )?(?:\p{Lu}[\p{L}'-]{1,16} |(?:of|to|the|and) ){1,8}(?:of|for|at|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:(?:[\p{Ll}-]{3,14} )?(?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency|ngo|NGO|league|troupe|foundation)|[Nn]otre (?:club|association|chorale|école|troupe)|[Uu]nser (?:Verein|Chor)|(?:for|at|of) an? (?:[\p{Ll}-]{3,16} ){0,2}(?:charity|agency|company|society|club|school|firm|trust)),|[Oo]ffice (?:of|at)|(?:[Gg]reetings|[Hh]ello|[Hh]i|[Gg]ood (?:morning|afternoon|evening|day)) from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
+  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?|represent(?:ing)?|act(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant|bursar|chairman|chairwoman|convenor|committee|clerk|registrar|principal|librarian|sekretariat|secretariaat)) (?:of|van het|van de|du|des|der|for|at|from|with|to)|[Ii](?:'m| am) (?:the |an? )?(?:\p{Lu}[\p{L}'-]{1,16} |(?:of|to|the|and) ){1,8}(?:of|for|at|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:(?:[\p{Ll}-]{3,14} )?(?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency|ngo|NGO|league|troupe|foundation)|[Nn]otre (?:club|association|chorale|école|troupe)|[Uu]nser (?:Verein|Chor)|(?:for|at|of) an? (?:[\p{Ll}-]{3,16} ){0,2}(?:charity|agency|company|society|club|school|firm|trust)),|[Oo]ffice (?:of|at)|(?:[Gg]reetings|[Hh]ello|[Hh]i|[Gg]ood (?:morning|afternoon|evening|day)) from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
   'gu',
 );
 /** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
 const ACTS = new RegExp(
-  String.raw`(?:^|[,.!?\n-]\s{0,3})(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate)|(?:is|are) (?:making|having|singing|celebrating|opening|launching)|holds?|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
+  String.raw`(?:^|[,.!?\n-]\s{0,3})(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate)|(?:is|are) (?:making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
   'gmu',
 );
 const CERTAIN = new RegExp(
@@ -32,14 +32,18 @@ export const NO_ORG =
 
 /** The name without its article, its full stop and a sentence that begins after it. */
 export function organisation(written: string, at: number): PersonFact | undefined {
+  const before =
+    /^(?:(?:It|That|This|Here)(?:'s| is)\s)?(?:the\s)?(?:(?:Rector|Court|Senate|Dean|Head|Principal|Provost|Trustees|Governors) of\s(?:the\s)?(?=\p{Lu}))?/iu.exec(
+      written,
+    )?.[0] ?? '';
   let plain = written
-    .replace(/^the\s/i, '')
-    .replace(/(?<!\b(?:St|Dr|Mt))\.\s.*$/s, '')
+    .slice(before.length)
+    .replace(/(?<!\b(?:St|Dr|Mt))\.\s(?!(?:Ltd|Inc|Limited)(?!\p{L})).*$/su, '')
     .replace(/\s(?:and|&) I\b.*$/, '')
     .replace(/(?<=\p{L}{2})\s(?:I|We|It|You|They)(?:'\p{L}{1,2})?(?:\s.*)?$/su, '')
     .replace(/[.,']+$/, '')
     .replace(/(?<=\sof\s.*)'s$/, '');
-  const lead = written.length - written.replace(/^the\s/i, '').length;
+  const lead = before.length;
   // "the Bog Snorkel Federation's European", "the Quilters' Guild's": what follows is its event.
   const owner = /^.{2,60}?(?='s(?:\s|$))/u.exec(plain)?.[0];
   if (owner && ORG_WORDS.test(owner.split(' ').at(-1) ?? '')) plain = owner;

@@ -7,15 +7,16 @@ import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
 import { organisation, organisationSaid } from './organisation.ts';
 import { emailIn } from './reach.ts';
+import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
-import { mayBeOrganisation, namesArea, NAME, nameFrom, NOT_NAME, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
 const HERE = new RegExp(String.raw`${start}(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
@@ -28,6 +29,9 @@ const REACH = new RegExp(
   String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
+/** Whom to ring when one is there is not who asks. */
+const ON_THE_DAY =
+  /[^.!?\n]{0,80}(?<!\p{L})(?:on the day|on (?:arrival|site)|when you(?:'re| are)? (?:get|arrive|here|there|park)|for (?:parking|access|keys|the keys|entry|the gate)|at the (?:door|venue|gate)|to be let in|lets? you in)(?!\p{L})[^.!?\n]{0,80}/giu;
 /** "Sally from Koala Lane Childcare here" */
 const FROM_HERE = new RegExp(
   String.raw`${start}(\p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20})?)\s(?:from|at|of|with)\s(${ORG_NAME})\shere\b`,
@@ -90,7 +94,7 @@ const LAST_WORD = new RegExp(
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
   'gmu',
 );
 /** A form with a field for each part of a name. */
@@ -138,40 +142,6 @@ function hereIn(body: string): PersonFact | undefined {
   return name && name.value.split(' ').length <= 2 ? name : undefined;
 }
 
-/** A message without capitals: "hey its wes from the brewery", "thx joanne" at its end. */
-function smallName(body: string): PersonFact | undefined {
-  const opening = body.slice(0, LONGEST_GREETING);
-  if (/\p{Lu}\p{Ll}+ \p{Lu}/u.test(body)) return undefined;
-  const introduced =
-    /^[^\S\n]{0,4}(?:\p{L}{2,12}[ ,.!]{1,3}){0,4}?(?:its|it's|this is|im|i'm)\s(\p{Ll}[\p{Ll}-]{1,11})(?=\s(?:from|frm|w\/|with|at|of|here|again|im|i'm)\s|[.,!]\s)/imu.exec(
-      opening,
-    ) ??
-    /(?<!\p{L})(?:my name is|name is|name's|my name's) (\p{Ll}[\p{Ll}-]{2,11})(?!\p{L})/iu.exec(body) ??
-    /^\s{0,4}(\p{Ll}[\p{Ll}-]{2,11}) from the /u.exec(opening) ??
-    /^\s{0,4}(?:\p{L}{2,12}[ ,.!]{1,3}){1,3}?(\p{Ll}[\p{Ll}-]{1,11}) (?:here\s|\((?:from|we)\s)/iu.exec(opening);
-  const closing =
-    /(?:[\s.,!?](?:x{1,3}|[:;]-?\)|-{1,2}|ty|thx|ta|tx|cheers|thanks|regards)(?: a (?:bunch|lot|million|mil)(?!\p{L})| so much| again| mate| heaps)?[\s,.!]{1,3}|[.!?]\s)(\p{Ll}{3,12}(?:-\p{Ll}{2,10})?)(?:[,.!]?|,? \(?\+?\d[\d\s().-]{6,18})(?:\sx{1,3})?\s*$/iu.exec(
-      body,
-    );
-  const end = body.trimEnd().length;
-  const from = Math.max(0, end - LONGEST_CLOSING);
-  const full =
-    /(?:(?<!\p{L})(?:ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|\n[^\S\n]{0,4})(\p{Ll}{2,12} \p{Ll}{3,14}|(?<=\n[^\S\n]{0,4})\p{Ll}{3,12})[.!]?(?:\sx{1,3})?$/u.exec(
-      body.slice(from, end),
-    );
-  for (const [found, at] of [
-    [introduced, 0],
-    [full, from],
-    [closing, 0],
-  ] as const) {
-    const word = found?.[1];
-    if (found && word && word.split(' ').every((part) => !NO_SMALL_NAME.test(part) && !NOT_NAME.test(part))) {
-      const start = at + found.index + found[0].lastIndexOf(word);
-      return { value: word, start, end: start + word.length };
-    }
-  }
-  return undefined;
-}
 /** "E. Pattullo" where a sentence seems to end after the letter. */
 function withInitials(body: string, name: PersonFact): PersonFact {
   const initials =
@@ -179,10 +149,7 @@ function withInitials(body: string, name: PersonFact): PersonFact {
     '';
   return { value: initials + name.value, start: name.start - initials.length, end: name.end };
 }
-const LONGEST_CLOSING = 80;
 const LONGEST_GREETING = 200;
-const NO_SMALL_NAME =
-  /^(?:the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|hmu|later|bye|lmk|me|fine|done|on|ok|so|now|time|gonna|going|getting|here|happening|happy|bit|one|two|been|that|this|what|when|where|a|an|my|his|her|their|in|at|to|of|up|down|off|out|over|back|gone|been|mum|mom|dad|us|we|urgent|cool|last|next|late|early|still|set|old|new|big|small|long|hoping|looking|writing|calling|after|trying|doing|putting|running|organising|organizing|shooting|filming|making|needing|wondering|sorry|glad|free|busy|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day|\p{L}{3,}ing)$/iu;
 
 /**
  * What the text says of its writer.
@@ -242,7 +209,10 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     match(OF_ORG, body.slice(0, LONGEST_GREETING)),
     noTown(shift(match(BY_PHONE, foot))),
     shift(match(AFTER_PHONE, foot)),
-    match(REACH, body),
+    match(
+      REACH,
+      body.replace(ON_THE_DAY, (clause) => ' '.repeat(clause.length)),
+    ),
     match(ANSWER_TO, body),
     shift(match(FAREWELL, foot)),
     shift(match(DASHED, foot)),
@@ -252,7 +222,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     bids(foot) ? noTown(shift(match(PARTING, foot))) : undefined,
   ].filter((fact) => fact !== undefined);
   // Who is Declan at the top is Declan Furlong at the bottom.
-  const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body);
+  const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body, isTown);
   if (name) people.name = withInitials(body, name);
   const introduced = introducedIn(body, isTown) ?? hereIn(body);
   const label = match(LABEL_NAME, body);
@@ -275,9 +245,9 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     byHere ??
     after ??
     byCall ??
-    byShort ??
     abroad?.organisation ??
     opening?.organisation ??
+    byShort ??
     endingOrg ??
     closing?.organisation ??
     bodyAfter ??

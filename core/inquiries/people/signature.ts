@@ -1,7 +1,7 @@
 /**
  * The lines of a signature: name, title, organisation, mail, phone.
  */
-import { DEPARTMENT, isSoleBody, OFFICE } from './bodies.ts';
+import { DEPARTMENT, isSoleBody, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { foldName } from '../../places/fold.ts';
 import { FORM, mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
@@ -20,7 +20,7 @@ const FIRM =
 
 /** "Contact: ", "Jobs contact.....", "Questions to " before a name. */
 const LABEL =
-  /^\s*(?:(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
+  /^\s*(?:p\.?\s?p\.?\s(?=\p{Lu})|(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
 /** A farewell of any words and a name on one line: "Solidarity, Desmond". */
 const ANY_FAREWELL = new RegExp(
   `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}\\p{Ll}{2,13}(?:ly|ty|ment|ings?)(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
@@ -61,7 +61,10 @@ const wordsOf = (words: string): string[] =>
     .filter((word) => word.length > 4);
 
 /** "For ", "D. MacAskill for ", "Rector of " before a body's name. */
-const FOR = /^(?:For|\p{Lu}[\p{L}. ]{1,30} (?:for|from)|(?:Rector|Court|Office|Dean|Head) of)(?: the)? (?=\p{Lu})/u;
+const FOR =
+  /^(?:For|\p{Lu}[\p{L}. ]{1,30} (?:for|from)|(?:Rector|Court|Office|Dean|Head) of|Geschäftsstelle|Sekretariat|Secretariaat|Redaktion|Redactie|Büro|Vorstand|Bestuur|Pressestelle|Orgateam)(?: the)? (?=\p{Lu})/u;
+/** "Planning Polderstream" of polderstream.example: the part of the house before its name. */
+const PART_BEFORE = /^(?:planning|bookings?|events?|crewing|team|production|accounts|press|office) (?=\p{Lu}\S{5,}$)/iu;
 
 type Found = { fact: PersonFact; known: boolean };
 
@@ -80,7 +83,10 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     at += piece.length;
     const written = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
     const head = FOR.exec(written)?.[0] ?? '';
-    const words = !ORG_WORDS.test(head) && ORG_WORDS.test(written) ? written.slice(head.length) : written;
+    const whole =
+      !ORG_WORDS.test(head) && (ORG_WORDS.test(written) || /^\p{L}{5,}$/u.test(head.trim())) ? written.slice(head.length) : written;
+    const part = PART_BEFORE.exec(whole)?.[0] ?? '';
+    const words = domain.startsWith(foldName(whole.slice(part.length))) ? whole.slice(part.length) : whole;
     if (/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) continue;
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
     const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
@@ -91,14 +97,18 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     if (
       TITLE_WORDS.test(words) &&
       !ORG_FOR_CERTAIN.test(words) &&
-      !/(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$/i.test(words) &&
+      !/(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$|\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i.test(
+        words,
+      ) &&
       !FIRM.test(words)
     )
       continue;
     const lead = piece.indexOf(words);
     found.push({ fact: { value: words, start: start + from + lead, end: start + from + lead + words.length }, known });
   }
-  return found;
+  // "Early Careers, Wessex Rail Signalling": of names that nothing tells for certain the last is the house.
+  const unsure = found.every(({ known, fact }) => !known && fact.value.includes(' ') && !fact.value.includes('&'));
+  return unsure ? found.slice(-1) : found;
 }
 
 /**
@@ -145,12 +155,20 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     found.push(...organisationsIn(text.slice(rest), start + rest, isTown, domain).filter(({ known }) => known || near));
     if (named >= 0 && index > named && (TITLE_WORDS.test(text) || /^\s*\S+\s*$/.test(text))) titled = true;
   }
+  const houses = found.filter(
+    ({ fact }) => !DEPARTMENT.test(fact.value) && !PART_OF.test(fact.value) && !fact.value.startsWith(`${people.name?.value} `),
+  );
   const best =
-    found.find(({ fact, known }) => known && !DEPARTMENT.test(fact.value)) ??
-    found.find(({ fact }) => !DEPARTMENT.test(fact.value) && fact.value.includes(' ')) ??
-    found.find(({ fact }) => !DEPARTMENT.test(fact.value)) ??
+    houses.find(({ known }) => known) ??
+    houses.find(({ fact }) => fact.value.includes(' ')) ??
+    houses[0] ??
+    found.find(({ fact }) => PART_OF.test(fact.value)) ??
     // "Staff Engagement" alone is a part of some house, "Low Tide Press" a firm.
-    found.find(({ fact }) => !OFFICE.test(fact.value) || wordsOf(fact.value).some((word) => domain.includes(word)));
+    found.find(
+      ({ fact }) =>
+        (!OFFICE.test(fact.value) && !WHOLLY_PART.test(fact.value) && fact.value.split(' ')[0] !== people.name?.value) ||
+        wordsOf(fact.value).some((word) => domain.includes(word)),
+    );
   if (best) people.organisation = best.fact;
   const email = emailIn(signature);
   if (email) people.email = email;

@@ -12,7 +12,7 @@ const KIND = String.raw`(?:association|asociación|associazione|associação|com
 
 const PATTERNS = [
   // Whose words they are.
-  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
   String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
   // "our netball league (Calder Netball)", "our robotics team, Bolt Otters,"

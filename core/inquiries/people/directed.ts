@@ -1,0 +1,47 @@
+/**
+ * Who is to be answered where that is not who writes: "Talk to Mossie Considine directly", "my mate Kayleigh is after someone ... her number is".
+ */
+import { NAME, nameFrom, TITLE_WORDS, type PersonFact } from './words.ts';
+
+const NAMED = NAME.replaceAll(String.raw`\s`, ' ');
+const DIRECTLY = '(?:directly|direct|directamente|directement|direkt|rechtstreeks|direttamente)';
+const ANSWER = 'talk speak write reply respond answer contact ring call phone text e-?mail mail message reach deal go'
+  .split(' ')
+  .map((verb) => `[${verb.charAt(0).toUpperCase()}${verb.charAt(0)}]${verb.slice(1)}`)
+  .join('|');
+const TO = [
+  String.raw`(?<!\p{L})(?:${ANSWER}|[Gg]et in touch|[Gg]et back)(?: back)?(?: to| with)?(?: (?:the|my|our) \p{Ll}+,?)? (${NAMED})(?: \p{Ll}+)?,? ${DIRECTLY}(?!\p{L})`,
+  String.raw`(?<!\p{L})${DIRECTLY}(?: (?:to|with|at|a|con|à|an|aan))?:? (${NAMED})(?=[,.:;!\n]| (?:at|on|via|en|al|unter|op|au)(?!\p{L})| ?[(+\d]|$)`,
+].map((pattern) => new RegExp(pattern, 'gu'));
+/** Somebody of the writer's, of whom it is said what they want, and then how to reach that one. */
+const KIN = new RegExp(
+  String.raw`(?<!\p{L})(?:[Mm]y|[Oo]ur|[Mm]i|[Mm]eine?|[Mm]on|[Mm]a|[Mm]ijn) (?:\p{Ll}+ )?(?:mates?|friend|pal|cousin|sister|brother|mum|mom|mam|mother|father|dad|aunt(?:ie|y)?|uncle|niece|nephew|daughter|son|neighbou?r|boss|colleague|client|wife|husband|partner|sister-in-law|brother-in-law|flatmate|housemate|workmate|amiga|amigo|prima|primo|hermana|hermano|Freundin|Freund|Schwester|Bruder|Cousine|Kollegin|Kollege|Tochter|Sohn|Mutter|Vater|Nachbarin|Nachbar|copine|copain|sœur|frère|amie|ami|vriendin|vriend|zus|broer|collega),? (${NAMED})(?!\p{L})`,
+  'gu',
+);
+const ASKS =
+  /^,?(?: \p{L}+){0,4}? (?:is|'s|are|was) (?:after|looking|hoping|getting|having|planning|organi[sz]ing|in need|short|throwing|hosting)|^,?(?: \p{L}+){0,2}? (?:wants?|needs?|would (?:like|love)|asked|wonder\p{L}*|sucht|braucht|möchte|busca|necesita|quiere|cherche|voudrait|zoekt|wil|heiratet)(?!\p{L})/iu;
+const FOR = /(?<!\p{L})(?:for|from|behalf of|it's|für|para|pour|voor) $/iu;
+const REACHED =
+  /(?<!(?:not|n't|nt|never) )(?<!\p{L})(?:(?:her|his|their) (?:number|no|mobile|cell|phone|e-?mail|mail|address)(?:'s| is|:)|(?:text|ring|call|phone|e-?mail|message|write to|contact|reply to|ask) (?:her|him|them)(?! (?:if|about|to|know)(?!\p{L}))|(?:su|sus) (?:número|correo|teléfono) es|(?:ihre|seine) nummer ist|(?:haar|zijn) nummer is|son (?:numéro|mail) (?:est|:)|schreib(?:en sie)? (?:ihr|ihm)|escríb[ea]le|écris-lui|écrivez-lui|mail (?:haar|hem))(?!\p{L})/iu;
+
+/** The other who is to be answered; without a name where one is meant and several may be. */
+export function directedTo(text: string, writer: string | undefined): { name?: PersonFact } | undefined {
+  const isOther = (name: PersonFact | undefined): name is PersonFact =>
+    name !== undefined && !TITLE_WORDS.test(name.value) && name.value.split(' ')[0] !== writer?.split(' ')[0];
+  for (const pattern of TO)
+    for (const found of text.matchAll(pattern)) {
+      const written = found[1] ?? '';
+      const name = nameFrom(written, found.index + found[0].lastIndexOf(written));
+      if (isOther(name)) return { name };
+    }
+  if (!REACHED.test(text)) return undefined;
+  const kin = [...text.matchAll(KIN)]
+    .filter(({ index, 0: { length } }) => {
+      const end = index + length;
+      return ASKS.test(text.slice(end, end + 60)) || FOR.test(text.slice(Math.max(0, index - 12), index));
+    })
+    .map((found) => nameFrom(found[1] ?? '', found.index + found[0].lastIndexOf(found[1] ?? '')))
+    .filter((name) => isOther(name));
+  const [first] = kin;
+  return first && (new Set(kin.map(({ value }) => value)).size === 1 ? { name: first } : {});
+}

@@ -1,0 +1,59 @@
+/**
+ * Who asks, where it is not only the name below: alone behind a greeting, among ranks and degrees, in small letters, by less than the head of the mail says,
+ * and another who is to be answered; for which house somebody signs among its parts.
+ */
+import { describe, expect, test } from 'vitest';
+import { facts } from './reading.ts';
+
+const read = (text: string) => facts(text, '2027-04-12T09:12:00+01:00[Europe/London]', 'leeds');
+
+describe('name', () => {
+  test.each([
+    ['Fergal', 'Kit, Fergal. Mad question. Could you film us on Saturday 17 April? £250.'],
+    ['Naomi', 'Hi Kit, Naomi (Jonah’s mum). Could you film the party on 13 June? £250.'],
+    ['Viv', 'Kit - Viv. Marvellous. Could you film the match on 27 March? £250.'],
+    ['Roy Comeau', 'Kit, Roy Comeau again, Lodge 1127. Could you film the retirement on 14 May? £250.'],
+    [undefined, 'Kit, Lovely. Can you film the party on 14 May? £250.'],
+    [undefined, 'Hi Kit, Quick one. Can you film the party on 14 May? £250.'],
+    [undefined, 'Hi Kit, Wedding. Can you film it on 14 May? £250.'],
+    ['Derek Haworth', 'Can you film our parade on 14 November? £250.\nSqn Ldr (retd) Derek Haworth\nWetherby Veterans'],
+    ['Arabella Pym', 'Can you film our sports day on 14 May? £250.\n\nMrs Arabella Pym (Games)\nFoxdown House'],
+    ['Morag Dalgleish', 'Can you film our congress on 14 May? £250.\n\nMorag Dalgleish MRCVS\nHon. Secretary'],
+    ['Marguerite Osei', 'Can you film our conference on 14 May? £250.\n\nMarguerite Osei, RN\nConference Chair'],
+    ['Ann Marie MILLS', 'Can you film our conference on 14 May? £250.\n\nAnn Marie MILLS'],
+    ['Ingrid S', 'Can you film our play on 14 May? £250. Ingrid S, SM'],
+    [undefined, 'Can you film our play on 14 May? £250. Blake, Numerant'],
+    ['Theres', 'Can you film our play on 14 May? £250. Bussi, Theres'],
+    ['shannon', 'hey can u film my daughters 18th on 14 may? £250\n\nshannon 07700 900318'],
+    ['mags', 'kit / can you film our show on 14 may / £250 / be there 9 / out by 11 / mags'],
+    ['ravi', 'ravi here (kellerlicht). film our night in Hamburg on thurs 20 may? £250'],
+    [undefined, 'film the match in Leeds on 14 may? £250. thanks heaps'],
+    [
+      'Oluwaseun Bankole',
+      'From: Oluwaseun Bankole <seun@bracken.example>\nSubject: 2nd cam\n\nKit, second camera on 3 May? £350 flat.\n\nSeun',
+    ],
+    [
+      'Corinne Abernethy',
+      'Still hoping you can film it, £250.\nThanks, Corinne\n\nOn Oct 12, 2026, Corinne Abernethy wrote:\n> Breakfast on 14 May.',
+    ],
+    ['Mossie Considine', 'Can you film the dancing on 14 May? £250. Talk to Mossie Considine directly, 065 555 0112.\n\nCormac'],
+    ['Kayleigh', 'hiya its Shannon. my mate Kayleigh is after someone to film a party 14 may. £150. her number is 07700 900772'],
+    ['Sam Hale', 'Film our gala on 14 May? £250. My sister Jo will meet you there, her number is 07700 900111. Sam Hale'],
+    ['Sam Hale', 'Film our gala on 14 May? £250. On the day, call Tom Ash on 07700 900333 for parking. Sam Hale'],
+    ['Kayleigh', 'film a party 14 may? £60. its a surprise for my sister Chantelle so dont message her. ta, Kayleigh'],
+  ])('%s: %s', (name, text) => expect(read(text).contactName).toBe(name));
+});
+
+describe('organisation', () => {
+  test.each([
+    ['Boab Tyre Group', 'Film our roadshow on 14 May? £250.\n\nRegards,\nCallum Prewett\nEvent Logistics, Boab Tyre Group'],
+    ['Wessex Rail Signalling', 'Film a day on 14 May? £250.\n\nMany thanks\nRoberta Chegwidden\nEarly Careers, Wessex Rail Signalling'],
+    ['Hollis Ferry College', 'Film our day on 14 May? £250.\n\nTheodora Vance\nDean, School of Nursing\nHollis Ferry College'],
+    ['School of Boatbuilding', 'Film our day on 14 May? £250.\n\nRegards\nAnn Tarrow\nSchool of Boatbuilding'],
+    [undefined, 'Film our day on 14 May? £250.\n\nKindest regards\nLorraine Sykes\nFundraising & Events'],
+    ['Polderstream', 'Film our day on 14 May? £250.\n\nGroet,\nSjoerd Wiersma\nPlanning Polderstream\nplanning@polderstream.example'],
+    ['Corner Chair Pictures', 'B-cam on 14 May? $250.\n\nDashiell Oyelaran\nCorner Chair Pictures'],
+    ['University of Strathallan', 'I write on behalf of the Court of the University of Strathallan. Film our day on 14 May? £250.'],
+    ['Ultramarin Films', "Salut Kit, c'est Garance de chez Ultramarin Films. Tu peux filmer le 14 mai ? 350 €."],
+  ])('%s: %s', (organisation, text) => expect(read(text).organisation).toBe(organisation));
+});
