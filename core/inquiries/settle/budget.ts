@@ -25,6 +25,7 @@ const STRONG = new RegExp(
     there's | there_is | budget | budgeted | day-rate | our/the rate | rate is/of/: | pay/pays/paying | fee | honorarium | offer/offers/offering | allocated | set aside | would
     {able} be? only? do/go/offer/afford/pay/give/manage/stretch/run/spend/find/spare
     {purse} ... has/have/had/covers/cover/allows/allow/approved/agreed/gives/give/gave/giving/put/stretches/runs/goes/is/got/voted/released | {purse} :
+    promised | pledged | voted | granted | reserved | earmarked | authorised | authorized | scrape together | have/has left is | purchase order up_to/of/for
     stay/staying/keep/keeping/be/come/remain it? below/under/within | no more than | not over | not above | not more than
     this year/time it's/it_is/is/we_have/we_can/we've | same ... as last year/time
   `,
@@ -38,7 +39,7 @@ const STRONG = new RegExp(
 const STRONG_AFTER =
   /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|(?:auf|gegen) rechnung\b|on (?:an )?invoice\b|sur facture\b|op factuur\b|con factura\b|do\b|cover (?:it|that|this)|work\b)/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
   /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
@@ -50,10 +51,10 @@ const STILL_OFFERED_AFTER =
   /^[^.?!;\d]{0,16}\b(?:now|this (?:year|time))\b(?![^.?!;]{0,50}\d{2})|^[^.?!;]{0,30}[.!;,]\s(?:and |so )?(?:the |it's )?same (?:again|for you|this|money|now)\b/i;
 /** "Last vendor took 18,000, we can pay the same" */
 const SAME_FOR_ME =
-  /^[^?!;]{0,40}\b(?:we|i)(?:'d| can| could| will|'ll| would)(?: \w+){0,2} (?:pay|do|offer|give|match|go|manage) (?:you )?(?:the )?(?:same|that|it)(?: again| too| as well)?\b/i;
+  /^[^?!;]{0,40}\b(?:we|i)(?:'d| can| could| will|'ll| would|'m| am|'re| are)(?: \w+){0,2}? (?:(?:be )?(?:happy|glad|willing|able|authori[sz]ed|allowed) to )?(?:pay|do|offer|give|match|go|manage|repeat) (?:you )?(?:the )?(?:same|that|it)(?: again| too| as well)?\b/i;
 /** "a motel on top of": what comes before the offer comes with it. */
 const BESIDE_OFFER =
-  /\b(?:on top of|in addition to|as well as|over and above|besides|alongside) (?:the |our |a |your |that |a fee of )?\s?$/i;
+  /\b(?:expenses (?:and|plus|&)|on top of|in addition to|as well as|over and above|besides|alongside) (?:the |our |a |your |that |a fee of )?\s?$/i;
 const NOT_WANTED_AFTER =
   /^(?:[^.?!;]{0,20}\b(?:too (?:much|high|dear|steep|rich|expensive)|elsewhere)|[.,;)]?\s(?:that|which|it) was\b|\s(?:last (?:year|time|month)|in 20\d\d)\b)/i;
 /** "The cake is £300", "the DJ wants", "booths are": what has a price of its own. */
@@ -62,7 +63,7 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
   /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
@@ -104,6 +105,9 @@ function lastIndex(pattern: RegExp, text: string, but?: RegExp): number {
 const OVERTIME =
   /\b(?:overtime|ot|over(?:run|s)?|extra hours?|after (?:ten|eight|twelve|\d{1,2})(?: hours| h)?|überstunden?|(?:heures? )?sup(?:plémentaires?)?)\b/i;
 
+/** "£850 inclusive of travel": what follows comes with it. */
+const INCLUSIVE = /inclusive$/i;
+
 /** How surely an amount is what they offer; under 0 it is the price of something else. */
 function weigh(text: string, amount: Amount, previous: number): number {
   if (amount.per === 'other') return -1;
@@ -121,7 +125,12 @@ function weigh(text: string, amount: Amount, previous: number): number {
   if (SAME_FOR_ME.test(after)) return 2;
   if (past >= 0 && !still) return -1;
   if (BESIDE_OFFER.test(before) && amount.mark !== undefined) return 2;
-  if (ELSE_AFTER.test(after) || NOT_WANTED_AFTER.test(after) || PAYS_OTHERS.test(before)) return -1;
+  if (
+    (ELSE_AFTER.test(after) && !INCLUSIVE.test(text.slice(amount.start, amount.end))) ||
+    NOT_WANTED_AFTER.test(after) ||
+    PAYS_OTHERS.test(before)
+  )
+    return -1;
   const [, named, many, subject] = HAS_PRICE.exec(before) ?? HAS_PRICE_SHORT.exec(before) ?? [];
   const priced = named ?? many ?? subject;
   if (priced !== undefined && !PRICE_OF_WORK.test(priced)) return -1;
@@ -133,7 +142,7 @@ function weigh(text: string, amount: Amount, previous: number): number {
   // "kit fee" ends with a word for an offer and is none.
   if (ASKED_OF_ME.test(before) && text[sentence.end] === '?') return -1;
   const mine = MINE.test(part) || MINE_AFTER.test(after);
-  if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine) return -1;
+  if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine && !STRONG.test(part.slice(otherwise))) return -1;
   const fee = WITH_IT.test(after) && (amount.mark !== undefined || ALONE.test(text.slice(Math.max(0, amount.start - 3), amount.start)));
   const strong =
     mine ||
@@ -189,7 +198,9 @@ export function budgetOf(
   // The only price in a message is the offer, unless its words say otherwise; beside prices of other things it must be no small one.
   const prices = weighed.filter(({ amount }) => amount.mark !== undefined);
   const open = prices.filter(({ amount, score }) => score >= 0 && (prices.length === 1 || amount.amount >= 100));
-  const offers = weighed.filter((one) => one.score >= 1.5 || (one.score >= 0.5 && open.length === 1 && open[0] === one));
+  const offers = weighed.filter(
+    (one) => one.score >= 1.5 || (one.score >= 0.5 && open[0] === one && open.every(({ amount }) => amount.amount === one.amount.amount)),
+  );
   const best = offers.toSorted((a, b) => b.score - a.score)[0];
   if (!best) return { where: [], choices: [] };
   const { amount } = best;

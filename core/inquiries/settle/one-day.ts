@@ -18,6 +18,8 @@ export function isOneDay({ text, dates, amounts }: Scene, { doubt, choices }: Ev
   if ((days ?? 1) !== 1 || amounts.some(({ per }) => per !== undefined && per !== 'job')) return false;
   // Whichever of some days it will be, it is one.
   if (doubt !== 'several' && choices.length > 0) return choices.every((choice) => choice.length === 1);
-  const long = dates.some(({ past, said, readings }) => !past && said !== 'reply' && readings.some(({ length }) => length > 1));
+  const long = dates.some(
+    ({ past, said, vague, readings }) => !past && !vague && said !== 'reply' && readings.some(({ length }) => length > 1),
+  );
   return !long && !SEVERAL.test(text.slice(0, LOOKED_THROUGH)) && daysSaid(text).every((said) => said.days === 1);
 }
