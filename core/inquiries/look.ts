@@ -101,12 +101,12 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   // A time between two dates of a run stays one: "24 Sept 14:00 to 25 Sept 14:00".
   const taken = takenBy([...sequences.flatMap((found) => datesApart(tokens, found)), ...priced, ...phones]);
   const takenToken = (index: number): boolean => tokens[index] !== undefined && taken(tokens[index].start);
-  const times = sayTimes(
+  const { times, numbers } = sayTimes(
     body,
     timesOf(tokens, takenToken, (town) => placesNamed(input.gazetteer, town)[0]?.zone).slice(0, MOST_SAID),
     dates,
   );
-  const scene: Scene = { text: body, tokens, received, dates, times, amounts };
+  const scene: Scene = { text: body, tokens, received, dates, times, numbers, amounts };
   const now = withoutOldMail(plain.text, parts);
   const head = only(plain.text, now, 'header', 'subject', 'footer');
   const whole = only(plain.text, now, 'own', 'forwarded', 'signature', 'header', 'subject', 'footer', 'stamp');

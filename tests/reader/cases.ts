@@ -77,8 +77,8 @@ export function casesIn(messages: readonly Message[], from = 0): Record<ModelNam
     cases.kind.push({ features: messageFeatures(page), is: message.isInquiry ? 'inquiry' : 'none' });
     if (!message.isInquiry) continue;
     if (message.fields.role !== undefined) cases.role.push({ features: wordsFeatures(page), is: message.fields.role });
-    for (const [index, time] of scene.times.entries()) {
-      const is = timeIs(message, time, index === 0);
+    for (const time of [...scene.times, ...scene.numbers]) {
+      const is = timeIs(message, time, time === scene.times[0]);
       if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });
     }
     const { budget } = message.fields;

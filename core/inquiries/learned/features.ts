@@ -2,6 +2,7 @@
  * What the models see of a message and of each date and time in it.
  */
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
+import { OF_ELSE } from '../settle/days-among.ts';
 import type { DateMention, SaidTime, Scene, Where } from '../settle/scene.ts';
 import { wordAt, wordsOf, type Mark, type Word } from './words.ts';
 
@@ -99,18 +100,52 @@ const placed = (index: number, count: number): string[] => [
   `l:${upTo(3, count - 1 - index)}`,
 ];
 
-/** Of one time. */
+/** Of one time, or of a number that might be one. */
 export function timeFeatures(page: Page, time: SaidTime): Set<string> {
-  const { times } = page.scene;
+  const { times, numbers } = page.scene;
   return new Set([
     ...around(page, time),
-    ...placed(times.indexOf(time), times.length),
+    ...hoursBeside(page.scene, time),
+    numbers.includes(time) ? NUMBER : 'hour',
+    ...placed(times.filter(({ start }) => start < time.start).length, times.length),
     `h:${Math.floor(time.from.minutes / 60)}`,
     time.from.open ? 'open' : 'shut',
     time.from.bare ? 'bare' : 'marked',
     time.to ? 'range' : 'single',
     ...(time.date ? ['dated'] : []),
   ]);
+}
+
+/** The feature of a number that no rule makes an hour. */
+export const NUMBER = 'number';
+
+/** How far an hour of the dial is from the one before it, in coarse steps. */
+const gap = (minutes: number): number => [0, 1, 45, 105, 180, 300, 480, 660].findLastIndex((step) => (minutes + 720) % 720 >= step);
+
+/** What rules say of the hours before and after a time, how far on the dial it is from them, and whether it is the first or the last of them all. */
+function hoursBeside({ times }: Scene, time: SaidTime): string[] {
+  const ours = times.filter((other) => other !== time && !OF_ELSE.has(other.said));
+  const before = ours.findLast(({ start }) => start < time.start);
+  const after = ours.find(({ start }) => start > time.start);
+  const name = (one: SaidTime | undefined): string => (one ? `${one.said ?? 'none'}${one.to ? '+' : ''}` : '-');
+  const told = (cue: SaidTime['said']): string => (ours.some(({ said }) => said === cue) ? 'told' : 'not');
+  const dial = time.from.minutes % 720;
+  const since = before && gap(dial - ((before.to ?? before.from).minutes % 720));
+  const until = after && gap((after.from.minutes % 720) - dial);
+  return [
+    `P:${name(before)}`,
+    `N:${name(after)}`,
+    `PN:${name(before)}:${name(after)}`,
+    `has:${told('call')}:${told('wrap')}`,
+    ...(before ? [`pg:${since}`, `pg:${before.said}:${since}`] : []),
+    ...(after ? [`ng:${until}`, `ng:${after.said}:${until}`] : []),
+    ...(time.from.open
+      ? []
+      : [
+          `earliest:${ours.every(({ from }) => from.open || from.minutes > time.from.minutes)}`,
+          `latest:${ours.every(({ from }) => from.open || from.minutes < time.from.minutes)}`,
+        ]),
+  ];
 }
 
 const distances: [number, string][] = [

@@ -5,28 +5,21 @@ import type { Ruled } from '../kind.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
 import { halfFeatures, openEnds } from './halves.ts';
-import { dateFeatures, messageFeatures, timeFeatures, type Page } from './features.ts';
+import { dateFeatures, messageFeatures, type Page } from './features.ts';
+import { hoursOf } from './hours.ts';
 import { chancesIn, likeliest, type Learned } from './models.ts';
 
 /** From these chances on the weights are believed where no rule speaks, and against the rules: found by leaving out one writer's messages at a time. */
-const SURE = { time: 0.9, date: 0.85, half: 0.95 };
+const SURE = { date: 0.85, half: 0.95 };
 /** The chance from which a message asks for work, by what the rules say of it. */
 const ASKS: Record<Ruled, number> = { plain: 0.45, request: 0.5, none: 0.8, refused: 0.9 };
-
-const cueOf: Record<string, 'call' | 'wrap' | 'reply'> = { call: 'call', both: 'call', wrap: 'wrap', reply: 'reply' };
 
 /** Say of dates and times what the weights say, where no rule does and they are sure enough. */
 export function weighed(page: Page, learned: Learned): Scene {
   const { scene } = page;
   // A programme: only rules read it.
   if (scene.times.length + scene.dates.length > MOST_MENTIONS) return scene;
-  const told = new Set(scene.times.map(({ said }) => said));
-  const times = scene.times.map((time) => {
-    if (time.said !== undefined && time.said !== 'event') return time;
-    const { is, chance } = likeliest(learned.time, timeFeatures(page, time));
-    const cue = cueOf[is];
-    return chance >= SURE.time && cue && !told.has(cue) ? { ...time, said: cue } : time;
-  });
+  const times = hoursOf(page, learned);
   const dates = scene.dates.map((date) => {
     if (date.said !== undefined || date.past) return date;
     const { is, chance } = likeliest(learned.date, dateFeatures(page, date));

@@ -46,10 +46,15 @@ const NOT_YET = /\b(?:not|nothing|nobody|no[- ]one|dont|wont|\p{L}+n't)\b[^.;,]*
 /** What may stand between two hours of two days that are said of the same: "wrap 5 pm Thursday, 2 pm Friday". */
 const AND_ALSO = /^[\s,/&+-]*(?:(?:and|then|on|at|by|und|et|y|e|en)[\s,]*)*$/i;
 
-/** Say of every time what it is a time of, and on which date; numbers that nothing makes a time are left out. */
-export function sayTimes(text: string, found: readonly TimeMention[], dates: readonly DateMention[]): SaidTime[] {
+/** Say of every time what it is a time of, and on which date; numbers that no rule makes a time stand apart. */
+export function sayTimes(
+  text: string,
+  found: readonly TimeMention[],
+  dates: readonly DateMention[],
+): { times: SaidTime[]; numbers: SaidTime[] } {
   const times = hoursAsWritten(text, found);
   const said: SaidTime[] = [];
+  const numbers: SaidTime[] = [];
   let consumed = 0;
   const across = timesAcross(text, times, dates);
   const heads = headsOf(text, dates);
@@ -110,8 +115,10 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       !across.has(time) &&
       !bareTime(text, time, { start: from, end: time.start }, hit, date, built?.cue ?? (owned === 'call' ? owned : undefined)) &&
       alsoSaid(text, time, time.from.military ? date : undefined, said.at(-1)) === undefined
-    )
+    ) {
+      numbers.push({ ...time, said: undefined, until: false, date, dayBefore: false, nthDay: undefined, evening: false });
       continue;
+    }
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
     if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
@@ -163,7 +170,7 @@ export function sayTimes(text: string, found: readonly TimeMention[], dates: rea
       evening: EVENING.test(clause),
     });
   }
-  return said;
+  return { times: said, numbers };
 }
 
 const NTH_AND = /^[ap. m]{0,5}(?: on)? the \w+(?: (?:day|evening|night|morning|afternoon))?,? (?:and|then) (?:at )?$/i;

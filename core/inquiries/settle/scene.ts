@@ -37,6 +37,8 @@ export type Scene = {
   received: Temporal.ZonedDateTime;
   dates: readonly DateMention[];
   times: readonly SaidTime[];
+  /** Numbers that might be hours and that no rule makes one. */
+  numbers: readonly SaidTime[];
   amounts: readonly Amount[];
 };
 

@@ -1,7 +1,7 @@
 /**
  * What rules found held against weights: stated where they do not speak against it, asked where they plainly do. The weights here are made by hand.
  */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Learned, Model, ModelName } from '../../../core/inquiries/learned/models.ts';
 import { readInquiry } from '../../../core/inquiries/read.ts';
 import { gazetteer, homeOf, learned, readAt } from './reading.ts';
@@ -69,4 +69,41 @@ test('hours that are hardly a call or a wrap are asked', () => {
   expect(fields.firstCall).toBeUndefined();
   expect(fields.lastWrap).toBeUndefined();
   expect(questions.map(({ field }) => field)).toEqual(expect.arrayContaining(['firstCall', 'lastWrap']));
+});
+
+describe('hours with the weights beside the rules', () => {
+  const QUIET =
+    'Hi Kit,\nCan you film our fair in Fargo on 11 December? The bell rings at 9:15am and the lamps go out at 4:45pm. $600.\nAnn';
+  /** Weights of hours by the words right before them. */
+  const hours = (...words: [string, string][]): Learned => {
+    const { classes } = learned.time;
+    const weigh = (is: string): number[] => classes.map((one) => (one === is ? 20 : 0));
+    return {
+      ...learned,
+      time: {
+        classes,
+        weights: new Map([['*', weigh('none').map((one) => one / 4)], ...words.map(([word, is]) => [word, weigh(is)] as const)]),
+      },
+    };
+  };
+  test('they say what an hour is where no rule does', () => {
+    const { fields } = read(QUIET, hours(['b1:ring', 'call'], ['b1:out', 'wrap']));
+    expect(fields.firstCall).toBe('2026-12-11T09:15');
+    expect(fields.lastWrap).toBe('2026-12-11T16:45');
+    expect(read(QUIET, hours()).fields.firstCall).toBeUndefined();
+  });
+  test('where they are sure an end that rules found is none, and what they found a call is an end', () => {
+    const text = QUIET.replace('The bell rings', 'Call').replace('the lamps go out', 'we wrap');
+    expect(read(text, hours(['b1:call', 'call'], ['b1:wrap', 'wrap'])).fields.lastWrap).toBe('2026-12-11T16:45');
+    expect(read(text, hours(['b1:call', 'call'])).fields.lastWrap).toBeUndefined();
+    const turned = read(text.replace('we wrap', 'call'), hours(['earliest:true', 'call'], ['latest:true', 'wrap']));
+    expect(turned.fields.lastWrap).toBe('2026-12-11T16:45');
+  });
+  test('a number that no rule makes an hour is one where they say so', () => {
+    const text = QUIET.replace('at 4:45pm', 'around 5');
+    expect(read(text, hours(['b1:ring', 'call'])).fields.lastWrap).toBeUndefined();
+    const { fields, spans } = read(text, hours(['b1:ring', 'call'], ['number', 'none'], ['b0:around', 'wrap'], ['b1:out', 'wrap']));
+    expect(fields.lastWrap).toBe('2026-12-11T17:00');
+    expect(spans.filter(({ field }) => field === 'lastWrap').map(({ text: words }) => words)).toEqual(['5']);
+  });
 });
