@@ -21,7 +21,7 @@ const ONE_OF = anyOf(
 );
 const UNDECIDED = anyOf(
   `
-  whichever is/you/suits/works/is/fits/they/one/day/night/evening/date/of | whichever | which one/day/night/evening/date/of_them/of_the_two/of_these ever? suits/works/you_prefer/would_you_prefer/you'd_prefer/you_like | up to you which | tell/tells me/us which | decide/deciding which | choose/pick which/one | mind/minds which | easy which | no_matter which | don't care which | yet to decide which | not decided which | haven't decided which
+  whichever is/you/suits/works/is/fits/they/one/day/night/evening/date/of | whichever | which one/day/night/evening/date/of_them/of_the_two/of_these ever? suits/works/you_prefer/would_you_prefer/you'd_prefer/you_like | up to you which | tell/tells me/us which | decide/deciding which | choose/pick which/one | mind/minds which | easy which | no_matter which | don't care which | which of them/these/those/the_two/the_dates/both/either are/is/would/could/can/do/works/suits/might ... | yet to decide which | not decided which | haven't decided which
   what/which nights/days/dates/night/day/date would/do/can you prefer/like/suit/suits | would suit you better | suits you better/best | welcher tag | egal welcher/welchen/welches | quel jour | qué día
 `,
 );
@@ -39,7 +39,7 @@ const NUMBER_OR =
   /(?<!\p{L}|[\d.:])(?:[1-9]|[12]\d|3[01])(?:st|nd|rd|th|\.)?,? (?:or|oder|ou|o|of|eller)(?: (?:the|am|den|le|el|il|op|no))? ?$/iu;
 /** "one of 2028-05-18 / 2028-05-25", "can't choose between", "don't agree on the date", "equally happy with" */
 const BETWEEN =
-  /\b(?:one of|(?:choose|choosing|decide|deciding|torn|toss-?up|wavering|pick|choice) between|(?:don't|do not|can't|cannot) agree on (?:the|a) (?:date|day|night|evening)|equally (?:happy|good|fine)(?: with| on| for)?|just as (?:happy|good|fine) with)\b[^.;!?\n]{0,60}$/i;
+  /\b(?:one of|(?:choose|choosing|decide|deciding|torn|toss-?up|wavering|pick|choice) between|(?:don't|do not|can't|cannot) agree on (?:the|a) (?:date|day|night|evening)|equally (?:happy|good|fine)(?: with| on| for)?|just as (?:happy|good|fine) with|(?:hésit\p{L}+|dud\p{L}+|schwanken|twijfel\p{L}+|indecis\p{L}+)(?: encore| noch| nog| ancora| todavía| aún)? (?:entre|zwischen|tussen|tra|fra))(?!\p{L})[^.;!?\n]{0,60}$/iu;
 const EITHER_OR = /(?<!\p{L})(?:soit(?= le| la| au)|entweder|o bien|ofwel)(?!\p{L})[^.;!?\n]{0,40}$/iu;
 
 /** The same days as a question, where words leave open which of them. */

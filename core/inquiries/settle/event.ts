@@ -109,13 +109,16 @@ const setAside = (scene: Scene, loose: readonly DateMention[], today: string): D
 
 const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
   goes: `continue | continues | continuing | carries on | carry on | goes on | going on | runs on | spills over | spills into | followed by | concludes | concluding | ends | finishes | closes | day two | second day | the second | round two`,
-  also: `following day | next day | day after | following evening | next evening | following morning | and | and on | and also | and also on | and then | and then on | and again | and again on | plus | plus on | then on | and the`,
+  also: `following day | next day | day after | following evening | next evening | following morning | and | and on | and also | and also on | and then | and then on | and then again | then again | and once_more | and again | and again on | plus | plus on | then on | and the`,
 });
 
 /** What parts a day from the one named before it in a breath. */
 const OPEN_OR_OVER =
   /[.;!?\n]|\b(?:or|not|rather|if|by|until|till|but|instead|in place of|whereas|while|non|nicht|statt|pas|niet|plut[oô]t)\b/i;
 const GOES_ON_TO = new RegExp(`${GOES_ON.source},?\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
+
+/** "5, 6, 7 and then again the 11th" */
+const AGAIN = /\b(?:again|once more|plus|and also|as well as)(?: on)?(?: the)?\s$/i;
 
 /** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
 function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {
@@ -129,19 +132,22 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     const told = readings[0] ?? [];
     // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
     const near = told.length === 1 ? inMonthOf(first, items[0]?.atom.day ?? 0) : undefined;
-    const days = near !== undefined && consecutive(union(settled.dates, [near])) ? [near] : told;
-    const all = union(settled.dates, days);
     const goesOn = GOES_ON_TO.test(scene.text.slice(Math.max(0, start - 60), start));
+    const ofRun = near !== undefined && (consecutive(union(settled.dates, [near])) || (goesOn && near > last));
+    const days = ofRun ? [near] : told;
+    const all = union(settled.dates, days);
     const sameBreath =
       (days[0] ?? '') > first &&
       items.every(({ atom }) => atom.weekday !== undefined) &&
       settled.where.some((where) => where.end <= start && !OPEN_OR_OVER.test(scene.text.slice(where.end, start)));
-    return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, where: { start, end } }] : [];
+    const again = ofRun && AGAIN.test(scene.text.slice(Math.max(0, start - 24), start));
+    return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, again, where: { start, end } }] : [];
   });
   if (more.length === 0) return settled;
   const all = union(settled.dates, ...more.map(({ days }) => days));
   const where = [...settled.where, ...more.map((one) => one.where)];
-  return consecutive(all) && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
+  const sure = consecutive(all) || more.every(({ again }) => again);
+  return sure && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
 }
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */

@@ -4,7 +4,7 @@
  */
 import { lineAround } from '../parts/sentences.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong } from './days-among.ts';
-import { byPlace, marksOf, numberOf } from './marks.ts';
+import { byPlace, byTown, marksOf, numberOf } from './marks.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const BOTH = /\bboth (?:days|dates|nights|evenings|together|of (?:them|those))\b/i;
@@ -39,7 +39,7 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   const placed = byPlace(text, mentions, run ?? (consecutive(known) ? known : []));
   const { only, told, no, except, yes, strong, quiet, rows } = marksOf(
     scene,
-    [...dated, ...placed].toSorted((a, b) => a.start - b.start),
+    [...dated, ...placed, ...byTown(text, dated)].toSorted((a, b) => a.start - b.start),
     known,
   );
   const decide = (days: Iterable<string>): EventDays | undefined => {

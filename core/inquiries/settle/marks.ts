@@ -121,6 +121,30 @@ const places = ['first', 'second', 'third', 'fourth'];
 const MOST_PLACED = 6;
 const BESIDE_DATE = 12;
 
+const TOWN = String.raw`(\p{Lu}[\p{L}'-]{2,}(?: \p{Lu}\p{L}+)?)`;
+const TOWN_BEFORE = new RegExp(String.raw`(?:^|[\s(,:])${TOWN}(?:,? on|,|:| -|\s\()?(?: the)?\s?$`, 'u');
+const TOWN_AFTER = new RegExp(String.raw`^\)?(?:,| in| at|:| -)*\s${TOWN}(?=[\s,.;:)!?\n]|$)`, 'u');
+
+/** Days that are named by their towns: "Hamburg on Monday 3 July and Köln on Wednesday 5 July. We only need you in Hamburg." */
+export function byTown(text: string, mentions: readonly Named[]): Named[] {
+  const days = mentions.filter((mention) => mention.days.length > 0);
+  const pairs = days.map((mention, at) => {
+    const lead = text.slice(Math.max(days[at - 1]?.end ?? 0, mention.start - TOWN_REACH), mention.start);
+    const tail = text.slice(mention.end, Math.min(days[at + 1]?.start ?? text.length, mention.end + TOWN_REACH));
+    return { mention, before: TOWN_BEFORE.exec(lead)?.[1], after: TOWN_AFTER.exec(tail)?.[1] };
+  });
+  const towns = (['before', 'after'] as const)
+    .map((side) => new Map(pairs.flatMap(({ mention, [side]: town }) => (town === undefined ? [] : [[town, mention] as const]))))
+    .find(({ size }) => size > 1 && size === days.length);
+  const last = pairs.at(-1);
+  const from = (last?.mention.end ?? 0) + (towns?.has(last?.after ?? '') ? TOWN_REACH : 0);
+  return [...(towns ?? [])].flatMap(([town, mention]) => {
+    const start = text.indexOf(town, from);
+    return start < 0 ? [] : [{ start, end: start + town.length, days: mention.days }];
+  });
+}
+const TOWN_REACH = 32;
+
 /** The marks of every day that is named, in the order in which they are named. */
 export function marksOf(scene: Scene, mentions: readonly Named[], known: readonly string[]): Marks {
   const { text } = scene;
@@ -148,7 +172,9 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     if (days.length === 0 || days.length === known.length) continue;
     const sentence = sentenceAround(text, mention.start, mention.end);
     const lead = text.slice(Math.max(sentence.start, mention.start - 120, previous?.end ?? 0), mention.start);
-    const tail = text.slice(mention.end, Math.min(text.length, mention.end + 60));
+    // "5 July. We would only need you": what begins a new sentence is not said of the day before it.
+    const over = text[mention.end - 1] === '.' && /^\s\p{Lu}/u.test(text.slice(mention.end, mention.end + 2));
+    const tail = over ? '' : text.slice(mention.end, Math.min(text.length, mention.end + 60));
     const { said, row } = beside(text, mention, previous, mentions[at + 1]);
     const refused = NOT_MINE.test(said) || TAKEN.test(tail) || (row && OF_THE_DAY.test(text.slice(mention.end, mention.end + 80)));
     const rest = refused ? said.replace(REFUSAL, ' ') : said;
