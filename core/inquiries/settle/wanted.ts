@@ -3,7 +3,9 @@
  */
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import { askedDays, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from './days-among.ts';
+import { NOT_THE } from './mark-words.ts';
+import { numberOf } from './marks.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const NTH = 'first|second|third|fourth|fifth|middle|last|final';
@@ -64,7 +66,8 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
 }
 
 /** The days that are told by their place in the row, two of them or two and three of one end. */
-export function inTheirPlace({ text }: Scene, settled: EventDays): EventDays | undefined {
+export function inTheirPlace(scene: Scene, settled: EventDays): EventDays | undefined {
+  const { text } = scene;
   const { dates } = settled;
   const [, one, other, end, count] = SOME.exec(text) ?? [];
   const at = (word: string): string | undefined =>
@@ -76,7 +79,30 @@ export function inTheirPlace({ text }: Scene, settled: EventDays): EventDays | u
       : /first/i.test(end)
         ? dates.slice(0, number)
         : dates.slice(-number);
-  return chosen.length > 1 && chosen.length < dates.length ? narrowed(settled, chosen) : undefined;
+  return chosen.length > 1 && chosen.length < dates.length ? narrowed(settled, chosen) : fromTheRun(scene, settled);
+}
+
+/** "three of those:", "on two of the days" */
+const COUNT_OF = /\b(two|three|four|five|[2-5]) of (?:those|these|them|the (?:\w+ )?(?:days|dates|nights|evenings|mornings|sessions))\b/i;
+
+/** "17 to 25 October, you on three of those: Sat 17, Wed 21 and Sun 25", "5 to 9 July, the lectures are on the 5th, 7th and 9th": days of a run that are told one by one, with others between them. */
+function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): EventDays | undefined {
+  const { dates } = settled;
+  if (dates.length < 3 || !consecutive(dates)) return undefined;
+  const told = mentions
+    .slice(0, MOST_MENTIONS)
+    .filter(({ past, by, said, start }) => !past && !by && !OF_ELSE.has(said) && !NOT_THE.test(text.slice(Math.max(0, start - 60), start)))
+    .map((mention) => ({ mention, days: namedAmong(mention, dates) }))
+    .filter(({ days }) => days.length > 0 && days.length < dates.length);
+  const found = COUNT_OF.exec(text);
+  const after = [...new Set(told.flatMap(({ mention, days }) => (mention.start > (found?.index ?? 0) ? days : [])))].toSorted();
+  if (found && after.length === numberOf(found[1] ?? '')) return narrowed(settled, after);
+  // "on the Friday at 8, and on Sunday we end at 5" names both ends of the run.
+  const lists = told.filter(({ mention, days }) => (days.length > 2 || (days.length === 2 && mention.explicit)) && !consecutive(days));
+  const [list] = lists;
+  return list && new Set(lists.map(({ days }) => days.join())).size === 1 && after.every((day) => list.days.includes(day))
+    ? narrowed(settled, list.days)
+    : undefined;
 }
 
 const narrowed = (settled: EventDays, dates: string[]): EventDays => ({
