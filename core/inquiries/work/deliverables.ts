@@ -4,7 +4,8 @@
 
 export type Thing = { value: string; start: number; end: number };
 
-const NUMBER = String.raw`(?:\d{1,3}(?:\s?(?:-|to|or|bis|à|a)\s?\d{1,3})?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|forty-five|fifty|sixty|ninety)`;
+const IN_WORDS = 'one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|forty-five|fifty|sixty|ninety';
+const NUMBER = String.raw`(?:\d{1,3}(?:\s?(?:-|to|or|bis|à|a)\s?\d{1,3})?|(?:${IN_WORDS})(?:\s(?:to|or)\s(?:${IN_WORDS}))?)`;
 const LENGTH = String.raw`(?:half[- ]hour|half an hour|hour[- ]long|${NUMBER}[\s-]{0,2}(?:seconds?|secs?|s|minutes?|mins?|m|hours?|hrs?|hr))(?![\p{L}\d])`;
 const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|ein(?:er|e)?|zwei|drei|vier|fünf|sechs|acht|zehn|une?|deux|trois|quatre|cinq|six|huit|dix|quinze|un[oa]?|dos|tres|cuatro|cinco|diez|due|tre|quattro|cinque|dieci|[eé]{1,2}n|twee|drie|vijf|tien)`;
 const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
@@ -12,14 +13,14 @@ const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,
 const COUNT = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)(?:\s?x)?\s|a (?:few|couple of)\s|some\s|several\s)`;
 const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
 /** A word that may stand between how long and what. */
-const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
-const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts)`;
+const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|et|un|une|und|ein|eine|y|e|en|een|de|des|con|mit|pour|für|para|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
+const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts|chapters?|episodes?|vignettes?|segments?|tributes?|profiles?|instal?lments?)`;
 const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilm|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
 const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer|zo'n|so)\s)?`;
 const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
 const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
 const MEDIA = String.raw`(?:footage|files?|rushes|recordings?|clips?|videos?|photos?|photographs|pictures|images|stills|selects|mp4s?|cards)`;
-const SHOWN = String.raw`(?:ceremony|service|show|speech(?:es)?|vows|talks?|concert|performance|programme|play|recital|interviews?|sessions?|set)`;
+const SHOWN = String.raw`(?:ceremony|service|show|speech(?:es)?|vows|talks?|concert|performance|programme|play|recital|interviews?|sessions?|set|waltz|liturgy|gala|mass|match|game|dances?|toasts|debate|panel|keynotes?|lectures?|musical)`;
 const OWN_FILE = String.raw`(?:a|an|its|their|one|own|separate|individual|single)(?: (?:own|separate|single|individual))* (?:files?|clips?|videos?|links?|recordings?)`;
 
 /** Told by how long it is: these need nothing more to be a thing that somebody makes. */
@@ -27,7 +28,7 @@ const MEASURED = [
   String.raw`${LENGTH}[\s-]{1,2}(?:${WORD}[\s-]){0,2}?${MADE}(?:[\s-]${MADE}){0,3}${TO}${PER}`,
   String.raw`(?:${MADE}[\s-]){0,2}${MADE}(?: (?:of|lasting|at|around|about) ${ABOUT}${LENGTH}| \(${ABOUT}${LENGTH}\)|(?:, | - |: )${ABOUT}${LENGTH})`,
   String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?`,
-  String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)`,
+  String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)${TO}`,
   String.raw`(?:(?:\p{L}{3,12}|\d{1,3}[- ]?)minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
 ].map((pattern) => new RegExp(FROM + pattern, 'giu'));
 
@@ -43,13 +44,20 @@ const DESCRIBED = new RegExp(
 const PLAIN =
   /^(?:videos?|films?|edits?|recordings?|footage|clips?|reels?|stories|gallery|trailers?|promos?|recaps?|highlights?|cut|montage|documentar(?:y|ies)|testimonials?|sizzles?)$/i;
 
+/** Said of anything that is filmed. */
+const VAGUE = /^(?:(?:nice|simple|cinematic|quick|clean) )+(?:videos?|films?|recordings?|footage|clips?|edits?)$/i;
+
 /** So many of them, the whole of it, each by itself: things only where the sentence wants or promises them. */
 const PROMISED = [
   String.raw`(?:each|every|all(?: the)?|the)\s(?:[\p{L}'\d-]{2,14}\s){1,4}?(?:as|in|on) ${OWN_FILE}`,
   String.raw`(?:separate|individual|single|own) (?:unedited |edited |uncut )?(?:files?|clips?|videos?|recordings?|links?)(?: (?:for|of|per) (?:each|every)(?: of the)?(?: (?!by|on|in|and|within|at|before|after|as)[\p{L}'-]{2,14}){1,2})?`,
   String.raw`(?:(?:${ADJECTIVE})\s)?(?!(?:it|them|that|this|all|be|just|only|want|need|the|is|are|an?|or|filmed|recorded|and|plus)\s)[\p{L}'-]{3,14}(?:\s(?!filmed|recorded|and|or|an?\s|the\s)[\p{L}'-]{3,14})?\s(?:in full|uncut|unedited|in (?:its|their) entirety|topped and tailed)`,
   String.raw`(?:full|whole|entire|complete|uncut|unedited)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: on an? (?:drive|stick|link|usb|disk|card))?`,
-  String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
+  String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:x\s)?(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
+  String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d{1,2}) (?:\p{Ll}+e )?\p{L}{0,14}(?:[Vv]ideos|[Cc]lips|[Ff]ilme)`,
+  String.raw`(?:one |single )?edited (?:version|copy|recording)(?: of the [\p{L}'-]{3,14})?`,
+  String.raw`edited ${SHOWN}(?: \(\d{1,2}\))?|(?:ceremony|speeches|highlights) (?:edit|cut)`,
+  String.raw`(?:individual|separate) (?:audio )?tracks?(?: (?:for|of|per) (?:each|every) [\p{L}'-]{2,14})?`,
   String.raw`(?:centaine|vingtaine|trentaine|cinquantaine|dizaine) de photos(?: \p{Ll}+ées)?`,
   String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|${ADJECTIVE}\s${WORD})\s${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
   String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|edited|iso|project)\s(?:${WORD}\s)?${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
@@ -61,10 +69,10 @@ const PROMISED = [
 ].map((pattern) => new RegExp(`${FROM}${pattern}${TO}`, 'giu'));
 
 const NOT_ASKED =
-  /\b(?:no|not|without|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
+  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
 /** The sentence wants, promises or lists it. */
 const WANTED =
-  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
+  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
 const WANTED_AFTER =
   /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be)(?!\p{L})/iu;
 /** What exists, was made before or is another's. */
@@ -72,7 +80,7 @@ const EXISTS =
   /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
 /** "A quote for two videos ... was": another's or the price of it. */
 const AFTER_NOT =
-  /^(?:\s?(?:card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor)|[^.;!?\n]{0,20}(?:last year|is (?:made|done|cut|edited) by|are (?:made|done|cut|edited) by|\(we make|\(not you|by (?:our|the) own|separately))/i;
+  /^(?:\s?(?:screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor)|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|is (?:made|done|cut|edited) by|are (?:made|done|cut|edited) by|\(we make|\(not you|by (?:our|the) own|separately))/i;
 const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
 
@@ -96,8 +104,10 @@ export function deliverablesIn(text: string): Thing[] {
     if (things.some((thing) => (start < thing.end && end > thing.start) || thing.value.toLowerCase() === value.toLowerCase())) return;
     things.push({ value, start, end });
   };
+  const isListed = (start: number): boolean => listed !== null && start > listed.index && start - listed.index < 200;
   const refused = (start: number, end: number): boolean => {
     const line = sentenceBefore(text, start).split('\n').at(-1) ?? '';
+    if (/(?:\[ ?\]|[☐□]) ?$/u.test(line)) return true;
     return NOT_ASKED.test(line) || AFTER_NOT.test(text.slice(end, end + 40));
   };
   for (const pattern of MEASURED)
@@ -110,25 +120,54 @@ export function deliverablesIn(text: string): Thing[] {
     for (const match of text.matchAll(pattern)) {
       const [start, end] = [match.index, match.index + match[0].length];
       const before = sentenceBefore(text, start);
-      const inList = listed !== null && start > listed.index && start - listed.index < 200;
-      if (refused(start, end) || EXISTS.test(before) || !(inList || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50))))
+      if (
+        refused(start, end) ||
+        EXISTS.test(before) ||
+        !(isListed(start) || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50)))
+      )
         continue;
       add(start, match[0]);
     }
   for (const match of text.matchAll(DESCRIBED)) {
     const { size = '', noun = '', per = '' } = match.groups ?? {};
-    if (PLAIN.test(noun) && size === '' && per === '') continue;
+    const counted = /^(?:an?|one|two|three|four|five|six|\d{1,2})\s/i.test(match[0]) && isListed(match.index);
+    if (PLAIN.test(noun) && size === '' && per === '' && !counted) continue;
     if (
       /^(?:testimonial|talking|stor)/i.test(noun) &&
       /(?<!\p{L})(?:film|record|shoot|capture)(?:ing|ed)? $/iu.test(text.slice(Math.max(0, match.index - 10), match.index))
     )
       continue;
-    if (/^event (?:videos?|films?)$/i.test(`${size}${noun}`.trim())) continue;
+    const plainly = `${size}${noun}`.trim();
+    if (/^event (?:videos?|films?)$/i.test(plainly) || VAGUE.test(plainly)) continue;
+    if (/^raw|footage$/i.test(plainly) && EXISTS.test(sentenceBefore(text, match.index))) continue;
     if (refused(match.index, match.index + match[0].length)) continue;
     add(match.index, match[0]);
   }
   things.sort((a, b) => a.start - b.start);
   // A list under its own name says better what is wanted than the words before it.
   const named = listed ? things.filter(({ start }) => start > listed.index) : [];
-  return (named.length > 0 ? named : things).slice(0, 12);
+  const all = named.length > 0 ? named : things;
+  return all.filter((thing) => !all.some((other) => other !== thing && saysMore(text, thing, other))).slice(0, 12);
+}
+
+/** What it is, whatever it is called. */
+const kindOf = (value: string): string =>
+  (/(films?|videos?|promos?|clips?|edits?|cuts?|reels?)(?![\p{L}-])/giu.exec(value)?.[1] ?? '')
+    .toLowerCase()
+    .replace(/s$/, '')
+    .replace('video', 'film');
+const countOf = (value: string): string =>
+  /^(?:two|three|four|five|six|eight|ten|\d{1,2}(?![\d-]))(?= )/i.exec(value)?.[0].toLowerCase() ?? '';
+
+/** Whether one thing is said in general and the other says how long or how many: "a short promo ... a 1-minute promo", "two edits: a 60-second cut". */
+function saysMore(text: string, thing: Thing, other: Thing): boolean {
+  if (text[thing.end] === ':' && other.start > thing.end) return true;
+  const measured = /\d[\s-]?(?:s|m)|minute|second|hour/i;
+  if (measured.test(thing.value)) return false;
+  if (/^final (?:cut|edit)$/i.test(thing.value)) return true;
+  if (kindOf(thing.value) === '' || kindOf(thing.value) !== kindOf(other.value)) return false;
+  if (countOf(thing.value) !== '') return countOf(thing.value) === countOf(other.value) && measured.test(other.value);
+  return (
+    /^(?:(?:short|quick|couple of|few|simple|promo) )+/i.test(thing.value) && (measured.test(other.value) || countOf(other.value) !== '')
+  );
 }
