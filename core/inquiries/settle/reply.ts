@@ -5,7 +5,7 @@ import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { dayOfHour, thenMeant } from './by-then.ts';
 import { inMonthOf } from './days-among.ts';
-import { UNKNOWN_ZONE } from '../times/find.ts';
+import { UNKNOWN_ZONE } from '../times/zones.ts';
 import { wallOf } from './walls.ts';
 
 export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };

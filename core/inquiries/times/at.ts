@@ -111,7 +111,7 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
   if (word(0) === 'midi' && word(-1) === '-') return undefined;
   if (/^(?:noon|midday|noontime|midi|mittags?|mediodía|mezzogiorno)$/.test(word(0)))
     return { first: index, next: index + 1, minutes: 720, open: false, bare: false };
-  if (word(0) === '12' && (word(1) === 'noon' || word(1) === 'midday'))
+  if (word(0) === '12' && /^(?:noon|midday|nn)$/.test(word(1)))
     return { first: index, next: index + 2, minutes: 720, open: false, bare: false };
   if (word(0) === '12' && word(1) === 'midnight')
     return { first: index, next: index + 2, minutes: 1440, open: false, bare: false, midnight: true };
