@@ -118,6 +118,18 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
   return [...new Set([home, place].filter((currency) => currency !== undefined && fits(currency)))] as string[];
 }
 
+/** "we pay in US dollars", "all figures are in CAD" */
+const SAID_TO_BE =
+  /\b(?:pay|pays|paid|paying|payable|invoice[sd]?|rates?|fees?|figures?|prices?|amounts?|budget|quote|that's|it's|all)\b[^.?!;\n]{0,30}?\b(?:in|are|is)\s(?:(us|u\.s\.|american|canadian|australian|aussie|nz|new zealand|singapore|hong kong) (?:dollars?|funds|currency|money)|(usd|cad|aud|nzd|sgd|hkd))\b/i;
+const dollarsOf: Record<string, string> = { us: 'USD', am: 'USD', ca: 'CAD', au: 'AUD', nz: 'NZD', ne: 'NZD', si: 'SGD', ho: 'HKD' };
+
+/** Which dollars a message says that its amounts are in. */
+export function dollarsSaid(text: string): string | undefined {
+  const [, words, code] = SAID_TO_BE.exec(text.slice(0, FIRST_PAGE)) ?? [];
+  return code?.toUpperCase() ?? (words === undefined ? undefined : dollarsOf[words.toLowerCase().replace('u.s', 'us').slice(0, 2)]);
+}
+const FIRST_PAGE = 6000;
+
 /** Currencies that are paid in one country only; their mark tells where a message comes from. */
 const oneCountry = new Map(
   [...byCountry]

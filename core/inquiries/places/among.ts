@@ -10,7 +10,7 @@ const BEHIND = 130;
 const AHEAD = 110;
 const NAME = String.raw`\p{Lu}[\p{L}'’-]+(?: \p{Lu}[\p{L}'’-]+){0,2}`;
 /** "or we hire a hall in", "oder, falls es regnet, in", "or in": what leads from one town to the other; no figure stands in it. */
-const LINK = String.raw`(?:\s?\([^()\d]{1,40}\))?[\s,.?–-]{1,3}(?:or|oder|ou|of|o|bzw\.?|versus|vs\.?)(?: else| maybe| possibly| perhaps| even)?,?\s(?:[^.?!;\n\d]{0,60}?[\s,](?:in|at|to|near|à|bei|nach|te)\s)?`;
+const LINK = String.raw`(?:\s?\([^()\d]{1,40}\))?[\s,.?–-]{1,3}(?:or|oder|ou|of|o|bzw\.?|versus|vs\.?)(?: else| maybe| possibly| perhaps| even)?(?:,\s[^.?!;\n\d]{2,60}?,\s|,?\s(?:\(?[A-D1-4]\)\s)?)(?:(?:[^.?!;\n\d]{0,60}?[\s,])?(?:in|at|to|near|à|bei|nach|te)\s)?`;
 const MIGHT = String.raw`[\s,]{1,3}(?:or )?(?:(?:it |we )?(?:could|might|may|can)(?: also| well| just as well)? (?:be|go)|maybe|perhaps|possibly|vielleicht|peut-être|misschien)(?: in| at| to)?\s`;
 const AFTER = new RegExp(`^(?:${LINK}|${MIGHT})(?:the )?(?<name>${NAME})`, 'u');
 const BEFORE = new RegExp(String.raw`(?<![\p{L}'’-])(?<name>${NAME})${LINK}$`, 'u');
@@ -21,7 +21,8 @@ const AND = String.raw` (?:and|&|or|et|und|y|en|e) (?:in )?(?:the )?`;
 const AND_THE_OTHER = new RegExp(`^${AND}(?<name>${NAME})`, 'u');
 const THE_OTHER_AND = new RegExp(`${UNDECIDED}(?<name>${NAME})${AND}$`, 'u');
 /** "Option A: Monday, Guildford", "B) Sarnia" */
-const OPTION = /(?:\b(?:option|choice|plan|scenario|variante?|possibility)\s(?=[A-D1-4]\b)|(?:^|\n)\s?\(?(?=[A-D][).:]))(?<mark>\w)/gi;
+const OPTION =
+  /(?:\b(?:option|choice|plan|scenario|variante?|possibility)\s(?=[A-D1-4]\b)|(?:^|\n)\s?\(?(?=[A-D][).:])|(?<![\w(])\(?(?=[A-D]\)))(?<mark>\w)/gi;
 
 /** A town that another is named beside, as the one of two that it may be. */
 export type Either = { town: PlaceHit; name: string; at: number };

@@ -178,6 +178,10 @@ function townAt(
   const setting = settingOf(text, tokens, index, found.next, taken);
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
   if (qualified.length === 0 && !nearHome && isRatherArea(folded, found.name, best, hints)) return undefined;
+  // "I'll know by Friday. Bo"
+  const last = tokens[found.next - 1] as Token;
+  if (!nearHome && !setting.led && setting.sentenceStart && qualified.length === 0 && index > 0 && text.length - last.end < 2)
+    return undefined;
   const common =
     commonWords.has(folded) || (wordsAbroad.has(folded) && best.country !== hints.homeCountry) || (single && folded.length <= 2);
   const score = scoreOf(setting, {
@@ -209,7 +213,6 @@ function townAt(
     )
   )
     return undefined;
-  const last = tokens[found.next - 1] as Token;
   const name = found.name.toLowerCase() === best.name.toLowerCase() ? best.name : titled(found.name);
   return {
     hit: {

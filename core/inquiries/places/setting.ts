@@ -47,7 +47,7 @@ export type Setting = {
 /** "family in Toronto and ": the next town is where the one before it is. */
 const ALSO_THERE = /(?:\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)?(?:,|,? and| &| und| et| y) )+$/u;
 const COMES_TO =
-  /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
+  /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|tak(?:e|es|ing)|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
 /** "at our Duluth warehouse", "at the Bismarck library" */
 export const VENUE =
   /^(?:office|offices|warehouse|plant|factory|hall|studio|campus|hotel|headquarters|hq|location|site|store|shop|library|arena|church|museum|school|theatre|theater|rink|stadium|gym|club|clinic|hospital|venue|branch|showroom|centre|center|showgrounds?|fairgrounds?|pavilion|racecourse|ground|grounds|ballroom|lodge|marina|harbou?r|airport|depot|college|high|town|civic|community|convention|auditorium|convention)$/;

@@ -71,7 +71,7 @@ const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rop
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
   const [before, first] = [tokens[index - 1], tokens[index] as Token];
   if (
-    !/^(?:in|à|en)$/.test(before?.lower ?? '') ||
+    !/^(?:in|near|à|en)$/.test(before?.lower ?? '') ||
     TRUSTING.test(tokens[index - 2]?.lower ?? '') ||
     NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))
   )

@@ -3,7 +3,7 @@
  */
 import type { z } from 'zod';
 import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
-import { currenciesFor } from '../money/currency.ts';
+import { currenciesFor, dollarsSaid } from '../money/currency.ts';
 import type { Amount } from '../money/find.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { phrases } from '../phrases.ts';
@@ -66,7 +66,7 @@ const PRICE_OF_WORK =
   /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
-  /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
+  /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\b(?:photographers?|stills|band|dj|florist|caterers?|celebrant|pianist|quartet|singer|stylist|baker|planner|marquee|organist|vicar|harpist|piper|speaker|sound ?(?:man|guy|engineer))(?:'s| is| are)? (?:getting|gets?|charging|charges?|asking|asks?|wants?|on|costing|costs?)(?: us| me)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
 
 /** "550 plus ferry", "€240 and breakfast", "450 and a bunk at the marae": what comes with a fee. */
 const WITH_IT =
@@ -206,7 +206,8 @@ export function budgetOf(
   const { amount } = best;
   const where = [{ start: amount.start, end: amount.end }];
   const per = paidPer(text, amount, days);
-  const found = currenciesFor(amount.mark, currencies.home, currencies.place);
+  const said = amount.mark === '$' || amount.mark?.startsWith('DOLLAR') ? dollarsSaid(text) : undefined;
+  const found = said === undefined ? currenciesFor(amount.mark, currencies.home, currencies.place) : [said];
   const shaped = (value: number, currency: string | undefined): Budget => ({
     amount: value,
     ...(currency ? { currency } : {}),

@@ -1,0 +1,47 @@
+/**
+ * Two towns in one message: one of two that nobody has chosen yet is asked about, a sender's own and that of another job give way.
+ */
+import { describe, expect, test } from 'vitest';
+import { facts } from './reading.ts';
+
+const ASK = 'Hi Kit, are you free? We need a second camera operator. ';
+
+describe('nobody has chosen yet', () => {
+  test.each([
+    ['denver', "It's on 12 June, in Boulder or, if it snows, in Golden. $900."],
+    ['denver', "It's on 12 June, in Boulder or, if it snows, Golden. $900."],
+    ['leeds', 'It is on 12 June, in Hull (the usual hall) or we hire something in Beverley. £300.'],
+    ['auckland', "Prizegiving on 12 June, either Nelson or Picton, the club can't decide. $450."],
+    ['auckland', 'A regatta on 12 June. Options: A) Nelson, or B) Picton. $500.'],
+    ['halifax', 'The council is split between Moncton and Charlottetown for 12 June. $900.'],
+    ['vancouver', 'A dinner in Kelowna on 12 June, or we move it to Penticton the same night. $900.'],
+    ['vienna', 'Am 12. Juni in Innsbruck oder, falls es regnet, in Hall. 400 Euro.'],
+  ])('%s: %s', (home, text) => expect(facts(ASK + text, undefined, home).place).toBeUndefined());
+});
+
+describe('one of them is where the job is', () => {
+  test.each([
+    ['toronto', 'I work out of Ottawa but the conference is in Kingston on 12 June.', 'Kingston'],
+    ['leeds', 'We were at the Harrogate show last month. Our open day is in Skipton on 12 June.', 'Skipton'],
+    ['edinburgh', "The funeral is in Falkirk on 12 June, and my uncle in Perth, Australia, can't fly.", 'Falkirk'],
+    ['zurich', 'Nicht in Bern, sondern in Thun findet das Fest am 12. Juni statt.', 'Thun'],
+    ['vancouver', "I'm with a conference firm in Ottawa and we're taking a group to Whistler on 12 June.", 'Whistler'],
+  ])('%s: %s', (home, text, place) => expect(facts(ASK + text, undefined, home).place).toBe(place));
+});
+
+describe('what it is paid', () => {
+  test.each([
+    ['leeds', 'A wedding in Malton on a Saturday in June, date to be fixed. £400.', { amount: 400, currency: 'GBP', per: 'job' }],
+    ['leeds', 'A wedding in Malton on 12 June. I would rather pay by the day, £280.', { amount: 280, currency: 'GBP', per: 'day' }],
+    ['leeds', 'A fair in Malton on 12 and 13 June, £500 for the festival.', { amount: 500, currency: 'GBP', per: 'job' }],
+    ['leeds', 'An inquiry in Malton on 12 and 13 June, £210 per sitting day.', { amount: 210, currency: 'GBP', per: 'day' }],
+    ['leeds', 'A wedding in Malton on 12 June. The photographer is getting £700.', undefined],
+    [
+      'leeds',
+      'A gala in Malton on 12 June. I am authorised to offer £850 inclusive of travel.',
+      { amount: 850, currency: 'GBP', per: 'job' },
+    ],
+    ['toronto', 'A gala in Buffalo on June 12. $900 flat, we pay in US dollars.', { amount: 900, currency: 'USD', per: 'job' }],
+    ['paris', 'Un gala à Reims le 12 juin, 380 balles.', { amount: 380, currency: 'EUR', per: 'job' }],
+  ])('%s: %s', (home, text, budget) => expect(facts(ASK + text, undefined, home).budget).toEqual(budget));
+});
