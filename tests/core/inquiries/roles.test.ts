@@ -83,6 +83,8 @@ const said: Record<string, string[]> = {
     "It'd be great to have you back to photograph the regatta; last year's video was fun but photos are what people buy.",
   ],
   livestream: [
+    "Our aunt in Lagos can't travel, so it has to be live.",
+    'Please put the misa live, on internet, for them.',
     'Service: Edit ☐  Film ☐  Stream ☑  Photo ☐',
     'Service: [ ] photo [x] livestream [ ] edit',
     "We've got a livestream for the AGM in Armidale. Single camera plus slides is fine.",
@@ -117,6 +119,7 @@ const said: Record<string, string[]> = {
     'Il nous faut un technicien streaming pour deux jours.',
   ],
   'vision mixing': [
+    'I need you cutting it live, four cams.',
     'Cameras are there; we need someone to do the switching for the panel.',
     'The team is complete but nobody can mix the four feeds. Would you be our mixer?',
     'We need a vision mixer for a three-camera shoot.',
@@ -144,6 +147,8 @@ const said: Record<string, string[]> = {
     "Nous avons besoin d'un réalisateur pour la captation d'une conférence.",
   ],
   'edit only': [
+    'I have forty little videos on my phone. Could they be put together into one?',
+    'Nos falta montar el resumen del festival. No hay que rodar nada.',
     'Our footage is all on a hard drive, nothing to shoot. Could you make a three minute film out of it?',
     "The parents have recorded every game. We'd like a season reel cut from it. Nobody's to film anything.",
     "We've got 3 hours of footage from our gala and need someone to cut a 2-minute film.",
@@ -167,6 +172,7 @@ const said: Record<string, string[]> = {
     'Can you recut the promo you made for us? Just swapping the logo and the end.',
   ],
   'second camera': [
+    'On cherche un deuxième cadre pour samedi.',
     "We have two shooters, so you'd be the second one, stage left.",
     "You wouldn't do second camera for us on 8 August?",
     'I need a second shooter for a wedding film.',
