@@ -6,6 +6,7 @@ import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import { ownerOf } from '../settle/owner.ts';
 import type { Calls } from '../settle/points.ts';
 import type { SaidTime } from '../settle/scene.ts';
+import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import { wallOf } from '../settle/walls.ts';
 import { timeFeatures, type Page } from './features.ts';
 import { halfFeatures, openEnds } from './halves.ts';
@@ -78,6 +79,7 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));
   if ((minutes < 720 ? pm : am) < OTHER_HALF) return undefined;
+  if (told === 'firstCall' && minutes >= 720 && endsLate(minutes - 720, page.scene, LONGEST_SHIFT)) return undefined;
   // Call and wrap may both be in the other half: neither is held against the other here.
   return { walls: [wall, wallOf(dayOf(wall), (minutes + 720) % 1440)].toSorted(), where: open.time, why: 'open' };
 }

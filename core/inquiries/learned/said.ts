@@ -3,6 +3,7 @@
  */
 import type { Ruled } from '../kind.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
+import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
 import { halfFeatures, openEnds } from './halves.ts';
 import { dateFeatures, messageFeatures, type Page } from './features.ts';
@@ -40,7 +41,8 @@ function halved(page: Page, learned: Learned): SaidTime[] {
       .filter((one) => one.time === time)
       .flatMap(({ end, minutes }) => {
         const { is, chance } = likeliest(learned.half, halfFeatures(page, time, end));
-        return chance >= SURE.half
+        const tooLong = time.said === 'call' && is === 'am' && endsLate(minutes % 720, page.scene, LONGEST_SHIFT);
+        return chance >= SURE.half && !tooLong
           ? [[end, { ...time[end], minutes: (minutes % 720) + (is === 'pm' ? 720 : 0), open: false }] as const]
           : [];
       });

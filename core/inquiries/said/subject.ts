@@ -72,6 +72,7 @@ const AS_PLACE = /\b(?:at|to|in|from|of|into|outside|by|near|on|inside|off|behin
 const NO_SUBJECT = anyOf(`
   the | a | an | this | that | on | in | at | by | from | for | of | with | until | till | before | after | around | about | no | not | if | when | where | which | what | how | as | so | and | or | but | please | pls | plz
   am | pm | h | hr | hrs | hours | hour | uhr | noon | midday | midnight | today | tomorrow | tonight | *day | mon | tue | tues | wed | thu | thur | thurs | fri | sat | sun | jan* | feb* | mar | march | apr* | may | jun* | jul* | aug* | sep* | oct* | nov* | dec*
+  guess | suppose | think | hope | reckon | assume | suggest | perhaps | always | unless | plus | thus | whereas | ours | yours
   there | here | yes | ok | okay | thanks | hi | hello | morning | evening | afternoon | night | early | late | later | time | earliest | latest | ideally | also | then | just | only | because | since | venue | hall | room | place | site | location | date | dates | rate | pay | fee | vendor | vendors
 `);
 const CLAUSE =

@@ -6,7 +6,7 @@ import { anyOf } from '../phrases.ts';
 import type { Where } from './scene.ts';
 
 const ME = anyOf(
-  `you | your | yours | you're | you'd | kit | video | videographer | vidéaste | videógrafo | videograaf | videograf | vision mixer | vision mixing | stream crew | streamer | stream op | livestream op | b-camera | b cam | cam 2 | camera 2 | also sie | sie | vous | video crew`,
+  `you | your | yours | you're | you'd | kit | video | videographer | vidéaste | videógrafo | videograaf | videograf | vision mixer | vision mixing | stream crew | streamer | stream op | livestream op | b-camera | b cam | cam 2 | camera 2 | be there | be here | also sie | sie | vous | video crew`,
 );
 const CREW = anyOf(
   `camera | cameras | cam | cams | crew | all crew | filming | film crew | stream | streaming | photo | photographer | operator | operators | load-in | get-in | bump-in | rig | call | crew call | access | everybody | everyone | wrap`,

@@ -5,6 +5,7 @@ import { settledPair } from '../times/find.ts';
 import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
+import { endsLate, LONGEST_DAY, LONGEST_SHIFT, SMALL_CALL } from './ends-late.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
@@ -34,7 +35,7 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
     // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
     const half = halfOfShow(minutes, scene);
     if (evening && half !== undefined) return minutes + half;
-    if (evening && endsLate(minutes, scene)) return minutes + 720;
+    if (endsLate(minutes, scene, evening ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene) ? undefined : minutes;
   }
@@ -48,13 +49,6 @@ const beforeShow = (minutes: number, { times }: Scene): boolean =>
     const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
     return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
   });
-/** "get here for six, the quiz stops at ten": too long a day from the morning. */
-const endsLate = (minutes: number, { times }: Scene): boolean =>
-  times.some(({ said, from }) => {
-    const end = from.open ? (from.minutes >= 8 * 60 && from.minutes < 720 ? from.minutes + 720 : 0) : from.minutes;
-    return said === 'wrap' && end >= 20 * 60 && end - minutes > LONGEST_DAY;
-  });
-const LONGEST_DAY = 14 * 60;
 
 /** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
 function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
@@ -86,8 +80,6 @@ function eveningPair({ from, to }: SaidTime, { text }: Scene): { from: number; t
   if (to.minutes < LATE || /\b(?:morning|breakfast|sunrise|dawn|am)\b/i.test(text)) return undefined;
   return EVENING_EVENT.test(text.replace(DEADLINE_EVENING, '')) ? { from: from.minutes + 720, to: to.minutes + 720 } : undefined;
 }
-/** No crew is called before this hour where another hour is its call. */
-const SMALL_CALL = 4 * 60;
 const [EVENING_FROM, EVENING_TO, LATE] = [5 * 60, 8 * 60, 9 * 60];
 
 /** An hour of a day on which the camera is not wanted. */

@@ -12,7 +12,7 @@ const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
 const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
-  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:local(?: time)?|sharp|prompt),? ?)?(?:\(|, |- )?(?:(?:so |and )?that's|(?:so |and )?that is|which is) (?:(?:when|the time|what time) (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want|ask|suggest|expect)|we'd (?:ask|suggest|expect)|the (?:camera|crew|videographer))|your call)\b)/i;
+  /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:local(?: time)?|sharp|prompt),? ?)?(?:\(|, |- )?(?:(?:so |and )?that's|(?:so |and )?that is|which is) (?:(?:when|the time|what time) (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want|ask|suggest|expect)|we'd (?:ask|suggest|expect)|the (?:camera|crew|videographer))|your (?:call|time|start|slot|cue))\b)/i;
 /** "6.15am start": a working day begins in the morning; "7:30pm start" is the doors of a show. */
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
 /** "3.30pm start, midnight finish": both ends of a day. */
@@ -108,7 +108,8 @@ export function nearest(
   // "start 14h30 finish 21h00": a word that has an hour of its own.
   const others = !isDate && follows?.cue === 'wrap' && /^\s?\d/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 2));
   const mine = close && !others && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
-  if (CALLED_AFTER.test(after) && !tight) return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
+  if (CALLED_AFTER.test(after) && (!tight || (!isDate && last.cue === 'show')))
+    return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };
   const following = text.slice(tail.start, tail.start + AFTER_REACH);
   const starts = START_AFTER.test(following) && !LATE_HOUR.test(text.slice(piece.end, tail.start));
   if (

@@ -237,6 +237,8 @@ function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention
     : undefined;
 }
 
+const IN_BRACKET = /^ \([^()\d\n]+$/;
+
 const BEGINS =
   /^(?:'s)?\s(?:we|you|u|i|it|they|the|is|ends?|wraps?|finish\w*|starts?|runs?|call|until|till|from|by|at|morning's|night's|there's)\b|^'s\s/i;
 
@@ -262,7 +264,9 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
       between.length <= 30 &&
       !/[,.;\n]|(?<!\p{L})(?:and|y|et|und|e|en|then)(?!\p{L})/iu.test(between) &&
       cuesIn(between, 0, between.length, true).some(({ cue }) => cue === 'call' || cue === 'wrap');
-    if (!small && !joined) continue;
+    // "Wed 21 (talks day, 09:00 call)": what stands in the bracket right after a day is of that day.
+    const bracketed = beforeIt && IN_BRACKET.test(between);
+    if (!small && !joined && !bracketed) continue;
     // "Call 5:30, Friday we wrap by 7", "finished at 6\nSunday: rain date": a day that begins what follows.
     if (!beforeIt && (between.includes('\n') || (between.includes(',') && BEGINS.test(text.slice(date.end, date.end + 24))))) continue;
     // A comma parts more than a few words do: "Friday, noon call Saturday".

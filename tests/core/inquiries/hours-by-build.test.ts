@@ -48,6 +48,17 @@ test('of the rows of a table or a list those that name me are mine', () => {
   expect(facts(message(form))).toMatchObject({ firstCall: '2026-12-12T15:00', lastWrap: '2026-12-12T22:30' });
 });
 
+test('an hour of a day is in the evening where its end in the small hours would come too late for the morning', () =>
+  expect(facts(message('Be there from 8, and we wrap at 1am.'))).toMatchObject({
+    firstCall: '2026-12-12T20:00',
+    lastWrap: '2026-12-13T01:00',
+  }));
+
+test('what stands in a bracket right after a day is of that day', () =>
+  expect(
+    facts('Hi Kit,\nCan you film our fair in Fargo on Fri 11 Dec (opening, 10:00 call) and Sat 12 Dec (talks, 09:00 call)?\nAnn').firstCall,
+  ).toBe('2026-12-11T10:00'));
+
 test('hours of the programme are no call', () => {
   for (const way of ['Doors 2pm, music 2.30pm till 4.30pm.', 'Bands 4:00-9:30 PM.', 'The choirs sing 7pm to 9pm (not filmed).'])
     expect(facts(message(way)).firstCall).toBeUndefined();
