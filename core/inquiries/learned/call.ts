@@ -18,7 +18,7 @@ const CHOICES = { firstCall: 'callChoices', lastWrap: 'wrapChoices' } as const;
 
 /** Another hour that is likelier, from this chance on, makes a call or a wrap a question where its own is below that. */
 const RIVAL = 0.5;
-const UNSAID = 0.4;
+const UNSAID = 0.5;
 /** Below this an hour is hardly a call or a wrap. */
 const HARDLY = 0.1;
 /** From this chance on the other half of the day makes it a question. */
