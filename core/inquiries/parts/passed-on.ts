@@ -11,7 +11,7 @@ const MOST_READ = 3000;
 
 /** The words above send the reader down to the mail. */
 const POINTS_BELOW =
-  /\bfwd?:|\b(?:forwarding|forwarded(?! (?:by|many)\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:mail|message|request|enquiry|inquiry|details|note) below|below came in|came in below|(?:details|info) (?:are )?below|transf[èé]r\p{L}{1,4}|ci-dessous|reenv[ií]o|más abajo|weitergeleitet|leite \p{L}+ weiter|siehe unten|inoltro|qui sotto|doorsturen|hieronder)(?!\p{L})/iu;
+  /\bfwd?:|\b(?:forwarding|forwarded(?! (?:by|many)\b)|(?:thread|chain|exchange|conversation) below|below thread|(?:passing|sending) (?:this|it) (?:on|along|over)|see \p{Lu}\p{L}+'s (?:note|mail|message)|see (?:below|the (?:mail|message|email) below)|(?:the )?(?:e-?mail|message|request|enquiry|inquiry|details|note|confirmation|brief|reply|answer|original|specs?|thread) (?:is |are |it's )?(?:below|underneath|at the bottom)|at the (?:very )?bottom is (?:the|her|his|their)|below came in|came in below|(?:details|info) (?:are )?below|transf[èé]r\p{L}{1,4}|ci-dessous|reenv[ií]o|más abajo|weitergeleitet|anbei die (?:mail|anfrage|nachricht|bestätigung) (?:der|des|von|vom)|leite \p{L}+ weiter|siehe unten|inoltro|qui sotto|doorsturen|hieronder)(?!\p{L})/iu;
 /** "Can you take this?" above a mail means what is in it only where nothing else is said. */
 const HANDS_ON =
   /\b(?:(?:can|could|would|will) you (?:do|take|cover|help with|make|manage|handle) (?:this|it|these|that(?! (?:kind|sort))|one)|any (?:use|good|interest) to you|is this (?:one )?for you|one for you|up for (?:this|it)|fancy (?:this|it)|interested in this|free for this|up your street|want this(?: one)?|take this one)\b/iu;
@@ -22,6 +22,9 @@ const LEAVES =
 const MOST_ABOVE = 250;
 const NAMES_DAY =
   /\d|(?<!\p{L})(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thurs?|fri|sat|sun|today|tonight|tomorrow|weekend|week|month|january|february|march|april|june|july|august|september|october|november|december)(?!\p{L})/iu;
+
+/** "No April fool", "I'm away this week": no day of the work. */
+const NOT_WHEN = /(?<!\p{L})april fools?(?!\p{L})/giu;
 
 /** Who wrote the mail, by its head or by the line that names its writer. */
 const WRITERS = [
@@ -56,13 +59,14 @@ export function passedOn(above: string, mail: string): boolean {
     .filter((line) => !HEADER.test(line.trim().slice(0, 200)))
     .join('\n')
     .trim();
-  if (words.length > MOST_ABOVE || NAMES_DAY.test(words)) return false;
+  if (words.length > MOST_ABOVE || NAMES_DAY.test(words.replace(NOT_WHEN, ''))) return false;
   if (HANDS_ON.test(words)) return true;
   const whole = mail.slice(0, MOST_READ).replace(/^[>\t ]+/gm, '');
   const writer = writerOf(whole);
   if (writer === undefined || words === '' || isParty(words, writer)) return false;
   const [here, below] = [asksForWork(words), asksForWork(whole)];
-  if (LEAVES.test(words)) return below.time || below.work || below.film || ABROAD.test(whole) || OCCASION.test(whole);
+  if (LEAVES.test(words))
+    return NAMES_DAY.test(whole) || below.time || below.work || below.film || ABROAD.test(whole) || OCCASION.test(whole);
   return (
     !here.work &&
     !here.film &&

@@ -7,7 +7,7 @@ import { blank, reaches, short, type Line, type PartKind } from './lines.ts';
 /** "Head of People", "Production Coordinator | Fable & Crane Productions": a line that says who somebody is. */
 const isCredential = (words: string): boolean =>
   words.length <= 70 &&
-  !/[?!.:]$|\d/.test(words) &&
+  !/[?!.:]$|\d(?!\d{0,3} \p{Lu})/u.test(words) &&
   /^[(]?\p{Lu}/u.test(words) &&
   (TITLE_WORDS.test(words) || ORG_WORDS.test(words)) &&
   !SENTENCE.test(words);

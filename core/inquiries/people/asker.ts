@@ -11,10 +11,15 @@ import { nameFrom } from './words.ts';
 
 /** "Talk to her, not me", "please reply to Annika, she's the client", "over to you". */
 const NOT_ME =
-  /(?<!\p{L})(?:not (?:to )?me|directly|direct to (?:her|him|them)|deal with|over to you|leave me out|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
+  /(?<!\p{L})(?:not (?:to )?me|(?<!you in )directly|direct to (?:her|him|them)|deal with|over to you|leave me out|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
 
-/** Who says what they want beside what they pass on is who asks. */
-const WANTS = /\b(?:we|i)(?:'d| would) (?:like|love|want)\b|\b(?:we|i) (?:need|want)\b/i;
+/** Who says what they want beside what they pass on is who asks, and so is who asks for an answer. */
+const WANTS =
+  /\b(?:we|i)(?:'d| would) (?:like|love|want)\b|\b(?:we|i) (?:need|want)\b|\b(?:can|could|would|will) you (?:please |pls )?(?:send|let|tell|give|hold|confirm|quote|reply)\b/i;
+/** "what came in through our form": a form's own name goes before the name of who passes it on. */
+const CAME_IN =
+  /\bforward(?:ing|ed)?\b|\bcame (?:in|through)\b|\bpass(?:ing|ed)\b[^.!?\n]{0,30}\b(?:on|along)\b|\b(?:web|contact|enquiry|inquiry) ?form\b/i;
+const FORM_NAME = /^[ \t]*(?:your |full |client |customer |contact )?name\s?:[ \t]*\p{Lu}/imu;
 /** "On Tue, Nov 24, 2026 at 4:15 PM Annelise Brodeur <annelise@maplefair.example> wrote:" */
 const ATTRIBUTED = /(?<=^|[\s,])(?!(?:AM|PM)\s)(\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L}'.-]*){0,3})\s?[<(]\S{3,60}@\S{3,60}[>)]/u;
 
@@ -37,13 +42,15 @@ const WROTE = /^[> \t]{0,12}(?:(?:on|am|le|el|op|il|em)\b[^\n]{4,160}|(?:from|vo
 export function askerOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
   const { name, organisation, ...reach } = partyOf(text, parts, isTown);
   const other = directedTo(only(text, parts, 'own', 'forwarded').slice(0, FIRST_PAGES), name?.value);
-  if (other) return { ...reach, ...(other.name ? { name: other.name } : {}) };
   const heads = text
     .slice(0, FIRST_PAGES)
     .replace(/[^\n]+/g, (line) => (line.length < 190 && line.match(WROTE) ? line : ' '.repeat(line.length)));
-  const fuller = name && elsewhereInFull(heads, name.value, () => false);
-  return { ...reach, ...(name ? { name: fuller ?? name } : {}), ...(organisation ? { organisation } : {}) };
+  const asker = other ? other.name : name;
+  const fuller = asker && elsewhereInFull(heads, asker.value, () => false);
+  return { ...reach, ...(asker ? { name: fuller ?? asker } : {}), ...(organisation && !other ? { organisation } : {}) };
 }
+
+const HEADS: readonly PartKind[] = ['header', 'subject'];
 
 /** The one who writes, or whose mail is passed on; `isTown` is true for a name that is a town's. */
 function partyOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
@@ -53,24 +60,32 @@ function partyOf(text: string, parts: readonly Part[], isTown: (name: string) =>
     header: only(text, within, 'header'),
     stamp: only(text, within, 'stamp'),
   });
-  const passed = parts.findIndex(({ kind }) => kind === 'forwarded');
+  const own = only(text, parts, 'own').slice(0, FIRST_PAGES);
+  if (FORM_NAME.test(own) && NOT_ME.test(own) && CAME_IN.test(own))
+    return peopleIn(layers(parts.filter(({ kind }) => kind !== 'signature')), isTown);
+  // Below the head that the message itself begins with stands what its writer wrote.
+  const begun = parts.findIndex(({ kind, start, end }) => !HEADS.includes(kind) && text.slice(start, end).trim() !== '');
+  const head = parts.findIndex(({ kind }, at) => at > begun && HEADS.includes(kind));
+  const headed = HEADS.includes(parts[0]?.kind ?? 'own');
+  const passed = parts.findIndex(({ kind }, at) => kind === 'forwarded' && (!headed || (head > 0 && at > head)));
   let from = passed;
-  const heads: readonly PartKind[] = ['header', 'subject'];
-  while (from > 0 && heads.includes((parts[from - 1] as Part).kind)) from--;
+  while (from > 0 && HEADS.includes((parts[from - 1] as Part).kind)) from--;
   if (from > 0) {
-    const above = only(text, parts.slice(0, from), 'own');
-    const head = only(text, parts.slice(from, passed), 'header');
+    const above = only(text, parts.slice(0, from), 'own', 'forwarded');
+    const below = only(text, parts.slice(from, passed), 'header');
     // Below the mail that is passed on stand older ones.
     const older = parts.findIndex(({ kind }, at) => at > passed && kind === 'quoted');
     let end = older === -1 ? parts.length : older;
-    while (end < parts.length && heads.includes((parts[end - 1] as Part).kind)) end--;
+    while (end < parts.length && HEADS.includes((parts[end - 1] as Part).kind)) end--;
+    const asks = WANTS.test(above);
     const client =
-      !/\d/.test(above) || NOT_ME.test(above)
-        ? { ...(WANTS.test(above) ? {} : attributed(head)), ...peopleIn(layers(parts.slice(from, end)), isTown) }
+      NOT_ME.test(above) || !(/\d/.test(above) || asks)
+        ? { ...(asks ? {} : attributed(below)), ...peopleIn(layers(parts.slice(from, end)), isTown) }
         : {};
     if (client.name) return client;
     const writer = peopleIn(layers(parts.slice(0, from)), isTown);
-    if (writer.name) return { ...peopleIn(layers(parts), isTown), ...writer };
+    // The address in the head below is another's.
+    if (writer.name) return { ...peopleIn({ ...layers(parts), header: only(text, parts.slice(0, from), 'header') }, isTown), ...writer };
   }
   return peopleIn(layers(parts), isTown);
 }

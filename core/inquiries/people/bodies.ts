@@ -5,7 +5,7 @@ import { mayBeOrganisation, namesArea, ORG_FOR_CERTAIN, ORG_WORDS, RANK, TITLE_W
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
 /** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
 export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
@@ -71,7 +71,9 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
       found.push({ value: words, start: from, end: from + words.length });
   }
   return (
-    found.find(({ value }) => (!DEPARTMENT.test(value) && !PART_OF.test(value)) || ORG_FOR_CERTAIN.test(value)) ??
+    found.find(({ value }) => ORG_FOR_CERTAIN.test(value)) ??
+    // "Early Careers, Wessex Rail Signalling": of names that nothing tells for certain the last is the house.
+    found.findLast(({ value }) => !DEPARTMENT.test(value) && !PART_OF.test(value)) ??
     found.find(({ value }) => !WHOLLY_PART.test(value))
   );
 }

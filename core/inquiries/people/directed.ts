@@ -12,6 +12,8 @@ const ANSWER = 'talk speak write reply respond answer contact ring call phone te
 const TO = [
   String.raw`(?<!\p{L})(?:${ANSWER}|[Gg]et in touch|[Gg]et back)(?: back)?(?: to| with)?(?: (?:the|my|our) \p{Ll}+,?)? (${NAMED})(?: \p{Ll}+)?,? ${DIRECTLY}(?!\p{L})`,
   String.raw`(?<!\p{L})${DIRECTLY}(?: (?:to|with|at|a|con|à|an|aan))?:? (${NAMED})(?=[,.:;!\n]| (?:at|on|via|en|al|unter|op|au)(?!\p{L})| ?[(+\d]|$)`,
+  // "Reply to Annika (she's the client)", "answer Moira, not me"
+  String.raw`(?<!\p{L})(?:${ANSWER})(?: back)?(?: to| with)? (${NAMED})(?:,? (?:please )?\(?(?:[Ss]he|[Hh]e|[Tt]hey)(?:'s|'re| is| are) (?:the|our|your) (?:client|customer|one|boss|organi[sz]er)|,? (?:and )?not (?:to |with )?me(?!\p{L}))`,
 ].map((pattern) => new RegExp(pattern, 'gu'));
 /** Somebody of the writer's, of whom it is said what they want, and then how to reach that one. */
 const KIN = new RegExp(

@@ -16,7 +16,7 @@ export function introducedAbroad(body: string): Pick<People, 'name' | 'organisat
   const found = INTRODUCED.exec(body);
   const name = found?.[1] ? nameFrom(found[1], found.index + found[0].indexOf(found[1])) : undefined;
   if (!found || !name) return undefined;
-  const written = found[2]?.trim().replace(/\.$/, '');
+  const written = found[2]?.trim().replace(/\.(?:\s.*)?$/s, '');
   if (written === undefined || !(ORG_WORDS.test(written) || written.includes(' ') || isSoleBody(written))) return { name };
   const start = found.index + found[0].lastIndexOf(written);
   return { name, organisation: { value: written, start, end: start + written.length } };

@@ -6,6 +6,7 @@ import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
 import { DEPARTMENT } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
+import { withForm } from './organisation.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
@@ -103,12 +104,15 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const organisation =
     (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? signed?.organisation ?? said.organisation)) ??
     bodyOfDomain(layers.body.slice(0, FIRST_PAGES), email?.value, name?.value, isTown);
+  const text =
+    organisation &&
+    [layers.body, layers.signature].find((layer) => layer.slice(organisation.start, organisation.end) === organisation.value);
   const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
   const facts = {
     name,
     email,
     phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !signature.name || !anothersPhone(layers.body, phone, mine)),
-    organisation,
+    organisation: organisation && text ? withForm(text, organisation) : organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

@@ -1,9 +1,23 @@
 /**
  * For whom somebody asks, as the running text says it: "I look after events for the Veterinary Nurses", "the Fiddle Circle wonders whether", a form's label.
  */
-import { OFFICE } from './bodies.ts';
-import { namesArea, ORG_FOR_CERTAIN, ORG_NAME, ORG_OF, ORG_WORDS, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
+import { DEPARTMENT, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
+import {
+  CAPITALISED,
+  FORM,
+  mayBeOrganisation,
+  namesArea,
+  ORG_FOR_CERTAIN,
+  ORG_NAME,
+  ORG_OF,
+  ORG_WORDS,
+  TITLE_WORDS,
+  trimmed,
+  type PersonFact,
+} from './words.ts';
 
+/** Two names and nothing that makes them a body's: "Ottoline Marsh", and not "Straitsward Lines". */
+const PERSONAL = /^\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+(?<!s)$/u;
 /** Two capitalised words and more on one line. */
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
 const LABEL_ORG =
@@ -26,6 +40,25 @@ const CERTAIN = new RegExp(
   String.raw`(?:\b(?:for|from|at|with|of|by|our)\s|^|(?<!\b(?:St|Mt|Dr|Mr|Ms|Mrs))[.!?\n]\s?)([Tt]he\s)?((?:St\.? |Mt\.? )?\p{Lu}[\p{L}'&-]{1,30}(?: (?:(?:of|and|&|for|the) ){0,2}\p{Lu}[\p{L}'&-]{1,30}){1,5})`,
   'gmu',
 );
+const HOUSE = new RegExp(String.raw`^(?:,| here| team)?(?: at| of|,)? (?:the )?(${CAPITALISED})(?=[,.;:!?\n)]|\s\p{Ll}|$)`, 'u');
+/** The house whose part is named before it: "the Faculty of Veterinary Nursing, Kelso Cross College". */
+export function houseOf(body: string, part: PersonFact, isTown: (name: string) => boolean): PersonFact {
+  if (![DEPARTMENT, PART_OF, WHOLLY_PART].some((pattern) => pattern.test(part.value)) || ORG_FOR_CERTAIN.test(part.value)) return part;
+  const found = HOUSE.exec(body.slice(part.end, part.end + 90));
+  const value = found?.[1] ?? '';
+  if (!found || !mayBeOrganisation(value) || isTown(value) || NO_ORG.test(value)) return part;
+  const start = part.end + found[0].lastIndexOf(value);
+  return { value, start, end: start + value.length };
+}
+
+/** "Pvt. Ltd.", ", LLC": what a firm is by law. */
+const BY_LAW = /^(?:\.|,)? ?(?:(?:Pvt|Pte|Pty|Sdn|Co)\.? )?(?:Ltd|Limited|Bhd|Inc|LLC|LLP|GmbH)(?!\p{L})\.?/u;
+/** The name of a firm with its legal form. */
+export function withForm(text: string, fact: PersonFact): PersonFact {
+  const form = BY_LAW.exec(text.slice(fact.end, fact.end + 20))?.[0] ?? '';
+  return form === '' ? fact : { value: fact.value + form, start: fact.start, end: fact.end + form.length };
+}
+
 /** A day, a place in the house, a greeting or a trade with capitals is no body of people. */
 export const NO_ORG =
   /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend|(?:Year|Grade|Class|Form|Room) (?:\p{Lu}\p{Ll}+|\d+))(?!\p{L})/u;
@@ -50,6 +83,10 @@ export function organisation(written: string, at: number): PersonFact | undefine
   return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
 }
 
+/** "on behalf of Judge Ottoline Marsh": whoever it is, no body. */
+export const isPerson = (name: string, after: string): boolean =>
+  !ORG_WORDS.test(name) && (FORM.test(name) || PERSONAL.test(name) || /^,? who(?!\p{L})/u.test(after));
+
 /** The organisation that a label, a clause of what its writer does or its own name states. */
 export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
   for (const found of body.matchAll(LABEL_ORG)) {
@@ -59,6 +96,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
   }
   for (const found of body.matchAll(BEHALF)) {
     const written = found[1] ?? '';
+    if (isPerson(written, body.slice(found.index + found[0].length))) continue;
     if (!ORG_WORDS.test(written) && !/behalf|represent|\bI(?:'m| am) (?:the|an?)\b/.test(found[0])) continue;
     return organisation(written, found.index + found[0].length - written.length);
   }
@@ -67,6 +105,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
       const fact = organisation(found[1] ?? '', found.index + found[0].indexOf(found[1] ?? ''));
       if (!fact || !fact.value.includes(' ') || NO_ORG.test(fact.value) || isTown(fact.value) || namesArea(fact.value)) continue;
       if (OFFICE.test(fact.value)) continue;
+      if (/behalf/i.test(found[0]) && isPerson(fact.value, body.slice(found.index + found[0].length))) continue;
       if (TITLE_WORDS.test(fact.value) && !ORG_WORDS.test(fact.value)) continue;
       // Two names are a person's unless something makes them a body's.
       if (!ORG_WORDS.test(fact.value) && !BODY.test(found[0])) continue;

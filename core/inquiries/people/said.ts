@@ -5,7 +5,7 @@ import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
-import { organisation, organisationSaid } from './organisation.ts';
+import { houseOf, NO_ORG, organisation, organisationSaid } from './organisation.ts';
 import { emailIn } from './reach.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
@@ -26,7 +26,7 @@ const FROM = new RegExp(
   'gmu',
 );
 const REACH = new RegExp(
-  String.raw`${start}(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?<!(?<!\p{L})(?:I|[Ww]e|I'll|I'd|[Ww]e'll|I will|[Hh]e|[Ss]he|[Tt]hey) )(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
 /** Whom to ring when one is there is not who asks. */
@@ -51,6 +51,11 @@ const BY_PHONE = new RegExp(
   String.raw`(?:[.!?,;)]|\n|\s-|\d[ap]m?|^)\s{0,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hank you|[Tt]hx),?\s)?(${NAME_HERE}),?\s[([]?\+?\d[\d\s().-]{6,}[)\]]?(?:\s*$|[.,]\s[^\d\n]{0,50}$)`,
   'u',
 );
+/** "ring me asap Yaz 07700 900871", "Text me. Bo, 250-555-0188" */
+const RING_ME = new RegExp(
+  String.raw`(?<!\p{L})(?:[Cc]all|[Rr]ing|[Tt]ext|[Pp]hone|[Mm]essage|[Mm]sg|[Ww]hats[Aa]pp|[Pp]ing|[Rr]each|[Bb]ell|[Bb]uzz|[Tt]ry) (?:me|us)(?: (?:back|asap|on|at|now|please|pls|plz|anytime|any time|today|tonight|later|tomorrow)){0,3}[.,!:-]?\s{1,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hx),?\s)?(${NAME_HERE}),?\s[([]?\+?\d[\d\s().-]{6,18}[.]?\s*$`,
+  'u',
+);
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
   String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Tt]hks|[Tt]hanx|[Tt]hnx|[Tt]ks|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Ll]uv|[Ll]ove|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
@@ -58,7 +63,7 @@ const FAREWELL = new RegExp(
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
 const LAST_AND_ORG = new RegExp(
-  String.raw`(?:[.!?)\d]\s+|\s(?:-{1,2}|\/{1,2}|\|)\s?)(${NAME_HERE})(?:,| @| from| at| /| \|| -{1,2}| –)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,\s[\w.+-]{1,60}@[\w.-]{3,80}|,\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
+  String.raw`(?:[.!?)\d]\s+|\s(?:-{1,2}|\/{1,2}|\|)\s?)(${NAME_HERE})(?:,| @| from| at| /| \|| -{1,2}| –)\s(${ORG_NAME.replaceAll(String.raw`\s`, ' ')})(?:,?\s[\w.+-]{1,60}@[\w.-]{3,80}|,?\s\(?\+?\d[\d\s().-]{6,18})?[.]?\s*$`,
   'u',
 );
 /** "Aoife, FettleHouse", "Grant, Southlift House Movers 021 555 0127": one name and, after a comma, two capitalised words or capitals within one. */
@@ -69,6 +74,11 @@ const LAST_AND_TITLE = new RegExp(
   'u',
 );
 const LAST_AND_MAIL = new RegExp(String.raw`(?:[.!?:]|\s(?:to|or))\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`, 'u');
+/** "Sandra Micklethwaite, Ward 12, ext. 2230, sandra@..." */
+const LAST_AND_DETAILS = new RegExp(
+  String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20})(?:,\s[^,\n!?]{2,30}){1,3},\s(?:[\w.+-]{1,60}@[\w.-]{3,80}|\(?\+?\d[\d\s().-]{6,18})\s*$`,
+  'u',
+);
 const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
 /** A farewell in any language: "Go raibh maith agat, Donncha". */
 const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})(?:\sx{1,3})?[.!]?\s*$`, 'u');
@@ -171,6 +181,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     nameFrom(ending[1], 0) &&
     (mayBeOrganisation(ending[2]) || (ending[1].includes(' ') && /^\p{Lu}\p{Ll}{3,}$/u.test(ending[2]))) &&
     !isTown(ending[2]) &&
+    !(TITLE_WORDS.test(ending[2]) && !ending[2].includes(' ')) &&
     !namesArea(ending[2])
       ? shift(organisation(ending[2], ending.index + ending[0].lastIndexOf(ending[2])))
       : undefined;
@@ -205,8 +216,10 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     bodyAfter ? shift(match(LAST_AND_BODY, foot)) : undefined,
     shift(match(LAST_AND_MAIL, foot)),
     shift(match(LAST_AND_TITLE, foot)),
+    noTown(shift(match(LAST_AND_DETAILS, foot))),
     closing?.name,
     match(OF_ORG, body.slice(0, LONGEST_GREETING)),
+    shift(match(RING_ME, foot)),
     noTown(shift(match(BY_PHONE, foot))),
     shift(match(AFTER_PHONE, foot)),
     match(
@@ -222,8 +235,6 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     bids(foot) ? noTown(shift(match(PARTING, foot))) : undefined,
   ].filter((fact) => fact !== undefined);
   // Who is Declan at the top is Declan Furlong at the bottom.
-  const name = said.find(({ value }) => value.startsWith(`${said[0]?.value} `)) ?? said[0] ?? smallName(body, isTown);
-  if (name) people.name = withInitials(body, name);
   const introduced = introducedIn(body, isTown) ?? hereIn(body);
   const label = match(LABEL_NAME, body);
   const after = [introduced, label, abroad?.name].map((one) => one && besideName(body, one.end, isTown)?.organisation).find((one) => one);
@@ -233,7 +244,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
       : undefined;
   const fromHere = FROM_HERE.exec(body);
   const byHere =
-    fromHere?.[2] && fromHere[2].includes(' ')
+    fromHere?.[2] && fromHere[2].includes(' ') && !NO_ORG.test(fromHere[2])
       ? organisation(fromHere[2], fromHere.index + fromHere[0].lastIndexOf(fromHere[2]))
       : undefined;
   const short = body.slice(0, 200).matchAll(OF_ORG).next().value;
@@ -253,7 +264,12 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     bodyAfter ??
     organisationSaid(body, isTown) ??
     spokenFor(body, isTown);
-  if (org) people.organisation = org;
+  if (org) people.organisation = houseOf(body, org, isTown);
+  // "Te Whare Kōrero (oral history trust) here": who is a body is nobody.
+  const persons = said.filter(({ value }) => value !== org?.value || value.split(' ').length < 3);
+  const [first] = persons;
+  const name = persons.find(({ value }) => value.startsWith(`${first?.value} `)) ?? first ?? smallName(body, isTown);
+  if (name) people.name = withInitials(body, name);
   const email = emailIn(body);
   if (email) people.email = email;
   return people;

@@ -48,7 +48,7 @@ function linesOf(text: string): Line[] {
   const lines: Line[] = [];
   let start = 0;
   for (const line of text.split('\n')) {
-    if (line.trim() !== '' && line.length <= 200) lines.push({ text: line, start });
+    if (/[\p{L}\p{N}]/u.test(line) && line.length <= 200) lines.push({ text: line, start });
     start += line.length + 1;
   }
   return lines.slice(0, MOST_LINES);
@@ -139,7 +139,11 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     const start = line.start + skip + rank;
     if (text.trim() === '') continue;
     // "Catherine" and below it "Catherine Dunmore-Hale": the same with more of the name.
-    const fuller = people.name && index === named + 1 && text.trim().startsWith(`${people.name.value} `) && !ORG_WORDS.test(text);
+    const fuller =
+      people.name &&
+      index === named + 1 &&
+      text.trim().startsWith(`${people.name.value} `) &&
+      !ORG_WORDS.test(text.split(/[|,(/@]/)[0] ?? '');
     let rest = 0;
     if ((!people.name || fuller) && !/\S@\S/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
       const match = NAME_LINE.exec(text);

@@ -3,7 +3,7 @@
  */
 import { OCCASION } from '../occasions.ts';
 import { isSoleBody } from './bodies.ts';
-import { NO_ORG } from './organisation.ts';
+import { isPerson, NO_ORG } from './organisation.ts';
 import { CAPITALISED, mayBeOrganisation, ORG_WORDS, type PersonFact } from './words.ts';
 
 const ARTICLES = String.raw`(?:(?:the|el|la|los|las|il|lo|le|les|der|des|die|das|dem|de|het|den|del|dello|della|du|da|do)\s|l'|dell'|d')`;
@@ -33,7 +33,14 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       const value = (found[1] ?? '').replace(/'s?$/, '');
       const known = ORG_WORDS.test(value);
       const last = value.split(' ').at(-1) ?? '';
-      if (value.length < 4 || isTown(value) || NO_ORG.test(value) || (TWO.test(value) && !known)) continue;
+      if (
+        value.length < 4 ||
+        isTown(value) ||
+        NO_ORG.test(value) ||
+        (/behalf/i.test(found[0]) && isPerson(value, '')) ||
+        (TWO.test(value) && !known)
+      )
+        continue;
       if (!known && !mayBeOrganisation(value.replace(/ \d{4}$/, '')) && !isSoleBody(value)) continue;
       if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last))) continue;
       const start = found.index + found[0].lastIndexOf(found[1] ?? '');
