@@ -6,6 +6,8 @@ import { lineStart } from '../parts/sentences.ts';
 import type { PlaceHit } from './hits.ts';
 
 const BEHIND = 130;
+/** How near "or" stands to the second of two. */
+const OR_NEAR = 8;
 /** How far before a town its other one can stand. */
 const AHEAD = 110;
 const NAME = String.raw`\p{Lu}[\p{L}'’-]+(?: \p{Lu}[\p{L}'’-]+){0,2}`;
@@ -15,7 +17,7 @@ const MIGHT = String.raw`[\s,]{1,3}(?:or )?(?:(?:it |we )?(?:could|might|may|can
 const AFTER = new RegExp(`^(?:${LINK}|${MIGHT})(?:the )?(?<name>${NAME})`, 'u');
 const BEFORE = new RegExp(String.raw`(?<![\p{L}'’-])(?<name>${NAME})${LINK}$`, 'u');
 /** "split between Moncton and Charlottetown", "cannot agree between Marbella and the Algarve" */
-const UNDECIDED = String.raw`\b(?:split|torn|choos\w*|choice|decid\w*|undecided|toss[- ]?up|vot\w*|agree\w*|hesit\w*|hésit\w*|either|pick\w*|wavering|hovering|in two minds|schwank\w*|dud\w*|twijfel\w*)(?:[ ,][\w']+){0,3} (?:between|entre|zwischen|tussen|tra) (?:doing it |having it )?(?:in )?`;
+const UNDECIDED = String.raw`(?:\b(?:split|torn|choos\w*|choice|decid\w*|undecided|toss[- ]?up|vot\w*|agree\w*|hesit\w*|hésit\w*|either|pick\w*|wavering|hovering|in two minds|schwank\w*|dud\w*|twijfel\w*)(?:[ ,][\w']+){0,3} (?:between|entre|zwischen|tussen|tra) (?:doing it |having it )?(?:in )?|\bshortlist\w*[,:]? |\bone of (?:the )?(?:two|2)(?: \w+)?[:,] )`;
 const OF_TWO = new RegExp(`${UNDECIDED}$`, 'iu');
 const AND = String.raw` (?:and|&|or|et|und|y|en|e) (?:in )?(?:the )?`;
 const AND_THE_OTHER = new RegExp(`^${AND}(?<name>${NAME})`, 'u');
@@ -24,18 +26,27 @@ const THE_OTHER_AND = new RegExp(`${UNDECIDED}(?<name>${NAME})${AND}$`, 'u');
 const OPTION =
   /(?:\b(?:option|choice|plan|scenario|variante?|possibility)\s(?=[A-D1-4]\b)|(?:^|\n)\s?\(?(?=[A-D][).:])|(?<![\w(])\(?(?=[A-D]\)))(?<mark>\w)/gi;
 
+/** "either oceanside or", "either" */
+const EITHER_OR = /\beither (?:in |at )?(?:(?:the )?[\p{L}'’-]{3,25}(?: [\p{L}'’-]{3,25})? or (?:in |at )?)?$/iu;
+
 /** A town that another is named beside, as the one of two that it may be. */
-export type Either = { town: PlaceHit; name: string; at: number };
+export type Either = {
+  town: PlaceHit;
+  name: string;
+  at: number;
+  /** Its words say that nobody has chosen, whatever the other name is. */
+  open: boolean;
+};
 
 /** Names beside a town that it stands against. */
 export function eitherOf(text: string, towns: readonly PlaceHit[]): Either[] {
   return towns.flatMap((town) => {
     const [from, ahead] = [Math.max(0, town.start - AHEAD), text.slice(town.end, town.end + BEHIND)];
     const lead = text.slice(from, town.start);
-    const [after, before] = [
-      AFTER.exec(ahead) ?? (OF_TWO.test(lead) ? AND_THE_OTHER.exec(ahead) : null),
-      BEFORE.exec(lead) ?? THE_OTHER_AND.exec(lead),
-    ];
+    const both = (OF_TWO.test(lead) ? AND_THE_OTHER.exec(ahead) : null) ?? THE_OTHER_AND.exec(lead);
+    const [after, before] = [AFTER.exec(ahead) ?? (both && OF_TWO.test(lead) ? both : null), BEFORE.exec(lead) ?? THE_OTHER_AND.exec(lead)];
+    if (EITHER_OR.test(lead) && !after && !before && (/\bor\b/i.test(lead.slice(-OR_NEAR)) || /^ or\b/i.test(ahead)))
+      return [{ town, name: '', at: -1, open: true }];
     const named = [after, before].map((match, side) => {
       const name = match?.groups?.['name'];
       if (!match || name === undefined) return undefined;
@@ -43,6 +54,7 @@ export function eitherOf(text: string, towns: readonly PlaceHit[]): Either[] {
         town,
         name,
         at: side === 0 ? town.end + match[0].length - name.length : from + match.index + match[0].indexOf(name),
+        open: both !== null,
       };
     });
     return named.filter((one) => one !== undefined);
@@ -78,7 +90,7 @@ export function amongTowns(text: string, towns: readonly PlaceHit[]): PlaceHit[]
     return { ...town, score: town.score - less };
   });
   const best = Math.max(...moved.map(({ score }) => score));
-  if (inOptions(text, towns)) return moved.map((town) => ({ ...town, score: best }));
+  if (inOptions(text, towns)) return moved.map((town) => ({ ...town, score: best, option: true as const }));
   const moves = towns.map(({ start }) => MOVES.test(text.slice(Math.max(0, start - AHEAD), start)));
   if (!moves.includes(true)) return moved;
   return moved.map((town, index) => (moves[index] || town.score === best ? { ...town, score: best, open: true } : town));

@@ -24,6 +24,8 @@ const MOST_NAMES = 3000;
 
 const ENOUGH = 0.4;
 const MOVED_AWAY = 4;
+/** What a large town scores of which nothing tells that it is meant. */
+const BY_SIZE = 0.5;
 const NEAR_HOME_KM = 600;
 /** Messages typed without capitals name towns without them, too. */
 const isCasual = (text: string): boolean => {
@@ -79,8 +81,10 @@ export function placesIn(
         : undefined;
     if (hit?.hit.faint) {
       const last = towns.at(-1);
-      if (last && OR.test(text.slice(last.end, Math.min(hit.hit.start, last.end + 16)))) towns.push({ ...hit.hit, score: last.score });
-      else faint.push(hit.hit);
+      if (last && OR.test(text.slice(last.end, Math.min(hit.hit.start, last.end + 16)))) {
+        last.open = true;
+        towns.push({ ...hit.hit, score: last.score, open: true });
+      } else faint.push(hit.hit);
       index = hit.next - 1;
       continue;
     }
@@ -112,12 +116,17 @@ export function placesIn(
   // Where the sender is at home is not where the job is, if another name is led as towns are.
   const others = towns.every(({ atHome }) => atHome) ? faint : [];
   if (new Set(others.map(({ name }) => name)).size === 1) towns.push(...others);
+  // Of two names that nothing leads, size alone makes neither the one that is meant.
+  const best = Math.max(...towns.map(({ score }) => score));
+  if (others.length === 0 && best <= BY_SIZE)
+    towns.push(...faint.filter(({ candidates }) => candidates.length > 0).map((town) => ({ ...town, score: best })));
   return { towns: withRivals(text, tokens, amongTowns(text, towns), gazetteer, hints), areas };
 }
 
 /** Towns and what stands beside one of them as the other of two that it may be: as likely as that one, whatever is said of it. */
 function withRivals(text: string, tokens: Tokens, towns: readonly PlaceHit[], gazetteer: Gazetteer, hints: Hints): PlaceHit[] {
-  const either = eitherOf(text, towns).flatMap(({ town, name, at }): [PlaceHit, PlaceHit][] => {
+  const eithers = eitherOf(text, towns);
+  const either = eithers.flatMap(({ town, name, at }): [PlaceHit, PlaceHit][] => {
     const index = tokens.findIndex(({ start }) => start === at);
     if (index < 0 || isDateWord(tokens[index])) return [];
     const found = namedAt(gazetteer, text, tokens, index, hints.home);
@@ -139,7 +148,7 @@ function withRivals(text: string, tokens: Tokens, towns: readonly PlaceHit[], ga
       ],
     ];
   });
-  const open = new Set(either.map(([town]) => town));
+  const open = new Set([...either.map(([town]) => town), ...eithers.filter((one) => one.open).map(({ town }) => town)]);
   return [...towns.map((town) => (open.has(town) ? { ...town, open: true as const } : town)), ...either.map(([, other]) => other)];
 }
 
@@ -193,7 +202,7 @@ function townAt(
     qualified: qualified.length > 0,
   });
   const faint = score < ENOUGH;
-  if (faint && addressed(text, tokens, index)) return undefined;
+  if (faint && ((setting.origin && qualified.length === 0) || addressed(text, tokens, index))) return undefined;
   // "Dax 507-555-0183"
   if (
     !setting.led &&

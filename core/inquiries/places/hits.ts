@@ -22,5 +22,7 @@ export type PlaceHit = {
   atHome?: true;
   /** It is one of two, of which nobody says yet which. */
   open?: true;
+  /** It stands in one of several options that are told one by one. */
+  option?: true;
 };
 export type AreaHit = { start: number; end: number; country: string };

@@ -3,16 +3,20 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { monthWord, weekdayWord } from '../words.ts';
+import { isOrigin, isTakenBack } from './origin.ts';
 
 type Tokens = readonly Token[];
 
 export const near =
-  /^(?:in|near|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
+  /^(?:in|near|behind|beyond|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 const NAMED_SO = /\b(?:the|this year's|our) (?:town|place|location|city|village|venue) (?:is|will be|would be|'s) $/i;
+/** "We only need you in Hamburg", "it's the Amherst one" */
+const ONLY_THERE = /\b(?:only|just) (?:(?:need|want|require|book|hire|film|record|filming|after)\w* )(?:\w+ ){0,2}(?:in|at|for) $/i;
+const THAT_ONE = /\b(?:it's|it is|only|just|that's|mean|want|need|for) (?:only |just )?the $/i;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
-  /\b(?:i(?: have|'ve)(?: got)? (?:an?|another)(?: [\w-]+)? (?:shoot|job|gig|booking) in|(?:produc|operat|work|film|shoot)\w*(?: [\w-]+){0,4} out of|(?:i|we) (?:was|were|came|went) (?:over |up |down )?(?:at|in|to)(?: the| your)?|(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|trains?|ferry|bus|drive|coach) from|(?:recommended|someone|somebody|cousin|contact|guy|fella|fellow|bloke|chap|another one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|(?<!\bof (?!our|my|their|the|your)[\w-]+ )(?:people|parents)|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? (?:is |are |based |over )?in|greetings from|hello from|writing from|nicht(?: in| nach)?|pas à|no en|non a|niet in|not (?:in|to)|rather than|instead of|not|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|(?:you|kit|he|she|they) (?:did|shot|filmed|covered) (?:\w+ ){0,5}(?:in|at))\s?$/i;
+  /\b(?:i(?: have|'ve)(?: got)? (?:an?|another)(?: [\w-]+)? (?:shoot|job|gig|booking) in|(?:produc|operat|work|film|shoot)\w*(?: [\w-]+){0,4} out of|(?:i|we) (?:was|were|came|went) (?:over |up |down )?(?:at|in|to)(?: the| your)?|(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|trains?|ferry|bus|drive|coach) from|(?:recommended|someone|somebody|cousin|contact|guy|fella|fellow|bloke|chap|another one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|(?<!\bof (?!our|my|their|the|your)[\w-]+ )(?:people|parents)|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? (?:is |are |based |over )?in|greetings from|hello from|writing from|nicht(?: in| nach)?|pas à|no en|non a|niet in|not (?:in|to)|rather than|instead of|not|(?:forget|scrap|scratch|ditch|bin|drop|cancel|ignore|never mind)(?: about)?|\bcob|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|(?:you|kit|he|she|they) (?:did|shot|filmed|covered) (?:\w+ ){0,5}(?:in|at))\s?$/i;
 
 /** Where the sender is at home: where the job is, unless another town is named. */
 const AT_HOME =
@@ -37,6 +41,8 @@ export type Setting = {
   listed: boolean;
   away: boolean;
   atHome: boolean;
+  /** It says whose somebody is: "a Boston publisher". */
+  origin: boolean;
   afterCapital: boolean;
   /** That word is "The", "Our", "Still". */
   afterSmall: boolean;
@@ -47,7 +53,9 @@ export type Setting = {
 /** "family in Toronto and ": the next town is where the one before it is. */
 const ALSO_THERE = /(?:\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)?(?:,|,? and| &| und| et| y) )+$/u;
 const COMES_TO =
-  /\b(?:come|coming|drive|driving|travel|travelling|get|fly|head|make it|trip|bring\w*|tak(?:e|es|ing)|up|down|out|over) (?:\w+ ){0,4}to\s$/i;
+  /\b(?:comes?|coming|drive|driving|travel|travelling|get|fly|heads?|heading|make it|trip|tours?|touring|returns?|bring\w*|tak(?:e|es|ing)|up|down|out|over) (?:\w+ ){0,5}to\s$/i;
+/** "from Aberdeen to Elgin" */
+const MOVED_TO = /\bfrom \p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)? (?:over |across )?to\s$/u;
 /** "at our Duluth warehouse", "at the Bismarck library" */
 export const VENUE =
   /^(?:office|offices|warehouse|plant|factory|hall|studio|campus|hotel|headquarters|hq|location|site|store|shop|library|arena|church|museum|school|theatre|theater|rink|stadium|gym|club|clinic|hospital|venue|branch|showroom|centre|center|showgrounds?|fairgrounds?|pavilion|racecourse|ground|grounds|ballroom|lodge|marina|harbou?r|airport|depot|college|high|town|civic|community|convention|auditorium|convention)$/;
@@ -56,6 +64,9 @@ export const isDateWord = (token: Token | undefined): boolean =>
 export const properName = (token: Token | undefined): boolean =>
   token !== undefined && /^\p{Lu}\p{Ll}/u.test(token.text) && !isDateWord(token);
 
+/** "I got your name from the venue in": what is done there is not said by who told of me. */
+const AT_VENUE = /\b(?:venue|hall|hotel|theatre|theater|church|club|(?:community|conference|arts) cent(?:re|er))\s(?:in|at)\s$/i;
+
 /** Words that begin a sentence and no name. */
 const NO_NAME =
   /^(?:the|our|your|this|that|these|a|an|my|his|her|their|its|still|same|is|are|was|will|would|can|could|and|but|so|or|then|now|again|only|also|both|yes|no|ok|okay|re|when|if|do|does|it's|that's|i'm|we're|not)$/;
@@ -63,6 +74,7 @@ const NO_NAME =
 export function settingOf(text: string, tokens: Tokens, index: number, next: number, taken: (index: number) => boolean): Setting {
   const [before, first, after] = [tokens[index - 1], tokens[index] as Token, tokens[next]];
   const lead = text.slice(Math.max(0, first.start - 60), first.start);
+  const behind = text.slice(tokens[next - 1]?.end ?? first.end, (tokens[next - 1]?.end ?? first.end) + 100);
   const outOf = before?.lower === 'of' && tokens[index - 2]?.lower === 'out';
   const led = before !== undefined && (near.test(before.lower) || outOf) && before.breaks <= 1;
   const housed =
@@ -70,7 +82,8 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     /^(?:our|the)$/.test(before.lower) &&
     /^(?:at|in)$/.test(tokens[index - 2]?.lower ?? '') &&
     VENUE.test(after?.lower ?? '');
-  const strongly = housed || (led && (!/^(?:for|from|over|to|across|just)$/.test(before.lower) || COMES_TO.test(lead)));
+  const strongly =
+    housed || (led && (!/^(?:for|from|over|to|across|just)$/.test(before.lower) || COMES_TO.test(lead) || MOVED_TO.test(lead)));
   const openBefore =
     before === undefined || first.breaks > 0 || /^[,.(:;/?!-]$|^still$/.test(before.lower) || taken(index - 1) || before.num !== undefined;
   const openAfter =
@@ -79,16 +92,24 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     /^[,.):;?!/-]$|^(?:again|as|like|please|pls)$/.test(after.lower) ||
     taken(next) ||
     after.num !== undefined;
+  const origin = isOrigin(lead, behind, taken(next) || taken(next + 1));
+  // "Lewes is Thursday 8 July", "and Amherst on Friday, July 23"
+  const onDay =
+    /^(?:is|on)$/.test(after?.lower ?? '') &&
+    (taken(next + 1) || taken(next + 2)) &&
+    (openBefore || /^(?:and|then|or)$/.test(before.lower));
   return {
     led,
     strongly,
     labelled:
       (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||
       (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0) ||
-      NAMED_SO.test(lead),
+      NAMED_SO.test(lead) ||
+      ONLY_THERE.test(lead) ||
+      (THAT_ONE.test(lead) && /^\p{Lu}/u.test(first.text) && /^ (?:one|date|leg|show|night|stop)\b/.test(behind)),
     afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
-    beforeDate: openAfter && (taken(next) || taken(next + 1)),
-    slot: openBefore && openAfter,
+    beforeDate: onDay || (openAfter && (taken(next) || taken(next + 1))),
+    slot: onDay || (openBefore && openAfter),
     openAfter,
     listed:
       before?.text === ',' &&
@@ -97,15 +118,21 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       after?.text === ',' &&
       (taken(next + 1) || isDateWord(tokens[next + 1])),
     away:
-      NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) ||
-      AFTERWARDS.test(text.slice(tokens[next - 1]?.end ?? 0, (tokens[next - 1]?.end ?? 0) + 24)),
-    atHome: AT_HOME.test(lead),
+      (NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
+      AFTERWARDS.test(behind.slice(0, 24)) ||
+      /^ (?:standard |daylight |local )?time\b/.test(behind) ||
+      isTakenBack(lead, behind),
+    atHome: AT_HOME.test(lead) || origin,
+    origin,
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
     afterSmall: before !== undefined && NO_NAME.test(before.lower),
     beforeCapital: after !== undefined && after.breaks === 0 && properName(after),
     sentenceStart: before === undefined || /^[.!?:]$/.test(before.text) || first.breaks > 0,
   };
 }
+
+/** A town so large is known by its name far away. */
+const LARGE_CITY = 500_000;
 
 /** How surely a town is meant by a name in its setting; below `ENOUGH` it is not taken. */
 export function scoreOf(
@@ -136,6 +163,8 @@ export function scoreOf(
   const plausible = name.nearHome || name.people >= 20_000;
   if (name.common && !name.qualified) score -= large ? 0.5 : plausible ? 2.5 : 3;
   if (!name.qualified)
-    score -= (setting.afterCapital && !(setting.afterSmall && name.nearHome) ? 2 : 0) + (setting.beforeCapital ? (led ? 1 : 2) : 0);
+    score -=
+      (setting.afterCapital && !(setting.afterSmall && (name.nearHome || name.people >= LARGE_CITY)) ? 2 : 0) +
+      (setting.beforeCapital ? (led ? 1 : 2) : 0);
   return score - (setting.away ? 6 : setting.atHome ? 1 : 0);
 }

@@ -36,6 +36,8 @@ export function besideDays(text: string, towns: readonly PlaceHit[], event: Even
   const around = [meant, others].map((mentions) => mentions.slice(0, MOST_DAYS).map((mention) => stretch(text, mention)));
   const within = (town: PlaceHit, stretches: readonly Where[] | undefined): boolean =>
     stretches?.some(({ start, end }) => town.start >= start && town.end <= end) === true;
+  // "B) Same dates, Sarnia": an option without a day of its own is no worse than the one that tells it.
+  if (towns.every(({ option }) => option) && !towns.some((town) => within(town, around[1]))) return [...towns];
   return towns.map((town) => {
     const [here, there] = [within(town, around[0]), within(town, around[1])];
     return here === there || town.open ? town : { ...town, score: town.score + (here ? BESIDE : -BESIDE_ANOTHER) };

@@ -47,7 +47,7 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
     hit.name.toLowerCase() === best.name.toLowerCase();
   const rivals = ranked.filter((hit) => !same(hit) && best.score - hit.score < RIVAL);
   const where = [{ start: best.start, end: best.end }];
-  if (rivals.length > 0) {
+  if (rivals.length > 0 || best.open) {
     const choices = [best, ...rivals].slice(0, MOST_CHOICES).map((hit) => ({
       label: hit.candidates[0] ? placeLabel(hit.candidates[0]) : hit.name,
       value: hit.name,

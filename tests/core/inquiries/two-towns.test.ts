@@ -15,6 +15,12 @@ describe('nobody has chosen yet', () => {
     ['auckland', 'A regatta on 12 June. Options: A) Nelson, or B) Picton. $500.'],
     ['halifax', 'The council is split between Moncton and Charlottetown for 12 June. $900.'],
     ['vancouver', 'A dinner in Kelowna on 12 June, or we move it to Penticton the same night. $900.'],
+    ['melbourne', 'A grand final on 12 June, and the venue is one of two: Ballarat if the Herons get up, Geelong if not. $550.'],
+    ['sydney', 'Can you do 12 June in Orange? Or Bathurst, it depends on the weather. $720.'],
+    ['denver', 'its in either boulder or fort collins on 12 june, park ppl havent signed. 450 for u.'],
+    ['london', 'The couple cannot agree between Marbella and the Algarve. It is on 12 June. A price please.'],
+    ['toronto', 'Two cities are shortlisted, Kingston and Belleville, for 12 June. $900.'],
+    ['toronto', 'One or the other:\nA) 12 June, Kitchener, camera 1, $700\nB) Same date, Sarnia, stream op, $740'],
     ['vienna', 'Am 12. Juni in Innsbruck oder, falls es regnet, in Hall. 400 Euro.'],
   ])('%s: %s', (home, text) => expect(facts(ASK + text, undefined, home).place).toBeUndefined());
 });
@@ -26,6 +32,21 @@ describe('one of them is where the job is', () => {
     ['edinburgh', "The funeral is in Falkirk on 12 June, and my uncle in Perth, Australia, can't fly.", 'Falkirk'],
     ['zurich', 'Nicht in Bern, sondern in Thun findet das Fest am 12. Juni statt.', 'Thun'],
     ['vancouver', "I'm with a conference firm in Ottawa and we're taking a group to Whistler on 12 June.", 'Whistler'],
+    [
+      'new york',
+      "I got your name from the venue in Moncton. We're a Toronto publisher and want our sales day there filmed on 12 June.",
+      'Albany',
+    ],
+    [
+      'dublin',
+      "Forget Athlone on 5 June, that's gone to a crowd from Galway. What I'd like you for instead is Waterford on 12 June.",
+      'Waterford',
+    ],
+    ['madrid', 'Perdona, puse Gijón y es Avilés, el 12 de junio. 220 € en total.', 'Avilés'],
+    ['edinburgh', 'Amendment: the AGM on 12 June moves from Aberdeen to Elgin.', 'Elgin'],
+    ['halifax', "We're touring: Truro on 11 June, and Amherst on 12 June. We can only film one and it's the Amherst one.", 'Amherst'],
+    ['london', 'Book launch, Lewes, 12 June, £350.\nOld brief for comparison, struck out: Brighton, 17 October, £300.', 'Lewes'],
+    ['toronto', 'It is in Moncton on 12 June. A yes by Friday at 3 p.m. Halifax time, please.', 'Moncton'],
   ])('%s: %s', (home, text, place) => expect(facts(ASK + text, undefined, home).place).toBe(place));
 });
 

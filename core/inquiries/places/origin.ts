@@ -1,0 +1,41 @@
+/**
+ * Towns that say whose somebody is ("a Boston publisher", "a crowd from Galway"), and towns that the sender takes back.
+ */
+
+const WHO = String.raw`(?:publisher|compan(?:y|ie)|firm|agenc(?:y|ie)|outfit|crowd|crew|brewer(?:y|ie)?|distiller(?:y|ie)?|bakery|label|start-?up|charit(?:y|ie)|client|couple|bank|business(?:e)?|practice|produce|producer|promoter|planner|organi[sz]er|editor|director|photographer|videographer|cameraman|camera operator|shooter|freelancer|operator|lad|lass|fella|fellow|guy|bloke|chap|man|woman|lady|friend|mate|colleague|native|outfit|collective|maker|manufacturer|supplier|dealer|developer|builder|designer|consultanc(?:y|ie)|consultant|insurer|lawyer|brand|magazine|newspaper|band|quartet|trio|ensemble|troupe|retailer|co-?op|(?:wine|publishing|auction|fashion|production|design|port|sherry|trading|software) house)`;
+const BEFORE_KIND = /(?<![\p{L}'])(?:an?|the|some|another|my|his|her|their|this|that|by|with|for|two|three)\s(?:\p{Ll}[\p{L}-]{0,15}\s)?$/u;
+const KIND = new RegExp(String.raw`^(?:-based\b|\s(?:\p{Ll}[\p{L}&-]{0,15}\s){0,2}?${WHO}s?(?![\p{L}-]))`, 'u');
+/** "a crowd from", "the firm out of" */
+const WHO_FROM = new RegExp(String.raw`(?<!\p{L})${WHO}s?,? (?:is |are |come |comes |all )?(?:from|out of)\s$`, 'u');
+/** "mileage from Toronto, whatever it is", "from Zurich main station": where a way begins; "live from Tralee" is where it is. */
+const FROM = /(?<!\p{L})from\s$/u;
+const SENT_FROM =
+  /\b(?:live|stream\w*|webcast\w*|broadcast\w*|debate|session|coverage|relay\w*|call|inquiry|enquiry|request|lead|booking|leaving|departing|sailing|starting|over|work|job|report\w*)(?: \w+){0,2} from\s$/i;
+
+/**
+ * True where a town only tells whose somebody is or where a way begins.
+ * @param lead what stands before the name
+ * @param after what stands behind it
+ * @param dated a date follows the name
+ */
+export function isOrigin(lead: string, after: string, dated: boolean): boolean {
+  if (BEFORE_KIND.test(lead) && KIND.test(after)) return true;
+  return WHO_FROM.test(lead) || (FROM.test(lead) && !dated && !SENT_FROM.test(lead));
+}
+
+/** "old brief, for comparison:" */
+const OLD =
+  /(?:^|[\n(]|[.!?]\s)[\s>*•-]{0,4}(?:the )?(?:old|was|before|previous(?:ly)?|original(?:ly)?|former(?:ly)?|superseded|cancelled|struck out|deleted)\b(?! (?:wondering|hoping|thinking|told|asked|given|sent|looking))[^\n.!?]{0,60}$/i;
+/** "I put Hull and it's Selby", "Hull should read Selby" */
+const PUT_RIGHT =
+  /^(?:,? (?:and|but|when|where|y|pero|et|mais|und|aber|e|ma|maar|en)|[,;:–-]{1,2}|,? (?:which )?(?:was|is) (?:wrong|a typo|a slip|a mistake)[^\n]{0,20}?)?\s(?:(?:it|that)(?:'s| is| was)? (?:really |actually |meant to be |supposed to be |should (?:be |have been ))?|should (?:be|have (?:been|said|read)) |read |es |era |c'est |es ist |è |het is |het wordt )(?:in |at |en |à )?(?!(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day)\p{Lu}\p{Ll}/u;
+/** "Knaresborough, isn't it? - No" */
+const DENIED =
+  /^(?:,? (?:isn't it|is it|right|no|again))?\?\s{0,3}(?:\n\[?[^\n\]:]{0,30}(?::\d\d)?\]?[^\n:]{0,30}:\s?)?(?:no|nope|nah|nein|non)(?=[.,!;\n]|$|\s(?:it|that|this|they|we|not|i)\b|\s(?:it|that)'?s\b)/i;
+/** "(you needn't come)" */
+const NOT_COMING =
+  /^[^.?!\n]{0,20}\(?\byou (?:needn't|don't (?:need|have) to|do not (?:need|have) to|won't (?:need|have) to) (?:come|be there|attend|travel)\b/i;
+
+/** True where a town is named only to be taken back, or as a place to which nobody has to go. */
+export const isTakenBack = (lead: string, after: string): boolean =>
+  OLD.test(lead) || PUT_RIGHT.test(after) || DENIED.test(after) || NOT_COMING.test(after);
