@@ -33,7 +33,7 @@ describe('one of them is where the job is', () => {
     ['zurich', 'Nicht in Bern, sondern in Thun findet das Fest am 12. Juni statt.', 'Thun'],
     ['vancouver', "I'm with a conference firm in Ottawa and we're taking a group to Whistler on 12 June.", 'Whistler'],
     [
-      'new york',
+      'halifax',
       "I got your name from the venue in Moncton. We're a Toronto publisher and want our sales day there filmed on 12 June.",
       'Albany',
     ],
