@@ -35,7 +35,7 @@ describe('one of them is where the job is', () => {
     [
       'halifax',
       "I got your name from the venue in Moncton. We're a Toronto publisher and want our sales day there filmed on 12 June.",
-      'Albany',
+      'Moncton',
     ],
     [
       'dublin',
