@@ -14,6 +14,15 @@ function hourFollows(tokens: Tokens, index: number): boolean {
   );
 }
 
+/** "Fri evening 8 Oct", "Sunday afternoon, 19 September", "Wednesday lunchtime the 22nd" */
+function partOfDay(tokens: Tokens, index: number): number {
+  if (tokens[index]?.breaks !== 0 || !/^(?:morning|afternoon|evening|night|lunchtime|midday|noon)$/.test(tokens[index].lower)) return 0;
+  const comma = tokens[index + 1]?.text === ',' ? 1 : 0;
+  const at = index + 1 + comma;
+  const the = tokens[at]?.lower === 'the' ? 1 : 0;
+  return namedAt(tokens, at + the) || numericAt(tokens, at + the) || (the === 1 && dayAt(tokens, at + 1)?.ordinal) ? 1 : 0;
+}
+
 /** From here on an ordinal in words counts days of a month. */
 const CERTAIN_DAY = 13;
 
@@ -24,9 +33,7 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const weekday = weekdayAt(tokens, index);
   let at = weekday?.next ?? index;
   if (weekday) {
-    // "Fri evening 8 Oct"
-    if (/^(?:morning|afternoon|evening|night)$/.test(tokens[at]?.lower ?? '') && (namedAt(tokens, at + 1) || numericAt(tokens, at + 1)))
-      at++;
+    at += partOfDay(tokens, at);
     // "Saturday. 10 to 5" ends a sentence.
     if (tokens[at]?.text === ',' || (tokens[at]?.text === '.' && !/da[yg]$/.test(tokens[at - 1]?.lower ?? '')) || tokens[at]?.text === '(')
       at++;
@@ -42,8 +49,7 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   const day = sameLine ? dayAt(tokens, at) : undefined;
   if (weekday) {
     const close = day && at <= weekday.next + 1 && tokens[at - 1]?.text !== ',';
-    if (day && (day.ordinal || close))
-      return { first: index, next: day.next, weekday: weekday.weekday, day: day.day, afterWeekday: weekday.next };
+    if (day && (day.ordinal || close)) return { first: index, next: day.next, weekday: weekday.weekday, day: day.day, ...comma };
     return { first: index, next: weekday.next, weekday: weekday.weekday };
   }
   if (!day) return undefined;

@@ -40,17 +40,26 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     relative,
     ...(weekday === undefined ? {} : { weekday }),
   });
-  if (word(0) === 'today' || word(0) === 'tonight' || word(0) === 'tonite' || word(0) === '2nite')
-    return atom(1, { kind: 'days', days: 0 });
+  if (word(0) === 'today' || word(0) === 'tonight' || word(0) === 'tonite') return atom(1, { kind: 'days', days: 0 });
   if (word(0) === 'this' && /^(?:evening|afternoon|morning)$/.test(word(1))) return atom(2, { kind: 'days', days: 0 });
-  if (/^(?:tomorrow|tmrw|tmr|tmw|tmrow|tmorrow|tomo|tomorow|tommorow|tommorrow|tmoz|tomoz|2moro|2morrow|2mrw|tomorrow's)$/.test(word(0))) {
+  // "2moro", "2nite": a figure and letters are two tokens.
+  if (
+    word(0) === '2' &&
+    tokens[index + 1]?.tight &&
+    word(2) !== 'week' &&
+    /^(?:mor+ow|moro|morro|mora|mrw|mro|moz|nite|night|day)$/.test(word(1))
+  )
+    return atom(2, { kind: 'days', days: /^m/.test(word(1)) ? 1 : 0 });
+  if (/^(?:tomorrow|tmrw|tmr|tmw|tmrow|tmorrow|tomo|tomorow|tommorow|tommorrow|tmoz|tomoz|tomorrow's)$/.test(word(0))) {
     if (word(1) === 'week') return undefined;
     return atom(1, { kind: 'days', days: 1 });
   }
   if (word(0) === 'the' && word(1) === 'day' && word(2) === 'after' && word(3) === 'tomorrow') return atom(4, { kind: 'days', days: 2 });
   if (word(0) === 'day' && word(1) === 'after' && word(2) === 'tomorrow') return atom(3, { kind: 'days', days: 2 });
   const abroad =
-    tokens[index]?.text === word(0) && !/^(?:guten|la|por|de|goede|am)$/.test(word(-1)) ? tomorrowElsewhere.get(word(0)) : undefined;
+    tokens[index]?.text === word(0) && (word(-2) === 'antes' || !/^(?:guten|la|por|de|goede|am)$/.test(word(-1)))
+      ? tomorrowElsewhere.get(word(0))
+      : undefined;
   if (abroad !== undefined) return atom(1, { kind: 'days', days: abroad });
   if (word(0) === 'yesterday') return atom(1, { kind: 'days', days: -1 });
   return (

@@ -200,6 +200,12 @@ function weekendAround(dates: readonly PlainDate[]): PlainDate[] | undefined {
   return [saturday, saturday.add({ days: 1 })];
 }
 
+/** "29 and 30 March or 5 and 6 April": as many days on either side. */
+function inPairs(items: readonly Item[]): boolean {
+  const at = items.findIndex(({ join }) => join === 'or');
+  return at > 1 && items.length === 2 * at && items.filter(({ join }) => join === 'or').length === 1;
+}
+
 /** All readings of a run of dates. */
 export function resolve(sequence: Sequence, seen: Seen): Resolved {
   const atoms = sequence.items.map(({ atom }) => atom);
@@ -222,7 +228,7 @@ export function resolve(sequence: Sequence, seen: Seen): Resolved {
     return { ...roughly, explicit: true, past: year !== undefined && before(lastDay(year, month), seen.today) };
   }
   const groups: Item[][] = [[]];
-  const either = sequence.items.some(({ join }) => join === 'or');
+  const either = sequence.items.some(({ join }) => join === 'or') && !inPairs(sequence.items);
   for (const item of sequence.items) {
     if (
       item.join === 'or' ||

@@ -142,7 +142,9 @@ function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[
   )
     return atom;
   const firstOfRun = atom.monthFirst === true || (atom.day !== undefined && atom.month === undefined);
-  const runs = firstOfRun && rangeWords.has(tokens[atom.next]?.lower ?? '') && tokens[atom.next + 1]?.num !== undefined;
+  const joins = tokens[atom.next]?.lower ?? '';
+  const more = tokens[atom.next + 1]?.lower === 'the' ? atom.next + 2 : atom.next + 1;
+  const runs = firstOfRun && (rangeWords.has(joins) || /^(?:and|&|\+|und|et|y|en)$/.test(joins)) && tokens[more]?.num !== undefined;
   const bracketed = tokens[atom.afterWeekday]?.text === '(';
   return atom.comma || runs || bracketed ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
 }
@@ -237,6 +239,18 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };
 }
 
+/** "am Wochenende vom", "le week-end du", "el fin de semana del", "in het weekend van": where the day of it begins. */
+function weekendElsewhere(tokens: Tokens, index: number): number | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  const length =
+    word(0) === 'wochenende' || word(0) === 'weekend' || word(0) === 'finde'
+      ? 1
+      : (word(0) === 'week' && word(1) === '-' && word(2) === 'end') || (word(0) === 'fin' && word(1) === 'de' && word(2) === 'semana')
+        ? 3
+        : 0;
+  return length > 0 && /^(?:vom|von|des|um|du|de|del|dell|van|rond)$/.test(word(length)) ? index + length + 1 : undefined;
+}
+
 /** "12 March Street" is an address. */
 const STREET = /^(?:street|st|road|rd|avenue|ave|lane|drive|square|crescent|terrace|boulevard|blvd)$/;
 
@@ -251,9 +265,13 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     const word = tokens[index]?.lower ?? '';
     let at = index;
     let around: 'weekend' | 'week' | undefined;
+    const elsewhere = weekendElsewhere(tokens, index);
     if ((word === 'weekend' || word === 'week') && /^(?:of|commencing|beginning|starting)$/.test(tokens[index + 1]?.lower ?? '')) {
       around = word;
       at = index + 2;
+    } else if (elsewhere !== undefined) {
+      around = 'weekend';
+      at = elsewhere;
     } else if (word === 'wc' || (word === 'w' && tokens[index + 1]?.text === '/' && tokens[index + 2]?.lower === 'c')) {
       around = 'week';
       at = word === 'wc' ? index + 1 : index + 3;

@@ -2,7 +2,7 @@
  * The days of the job held against what the learned weights make of each date: where they differ plainly, both are asked.
  */
 import { askedDays, consecutive, MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
-import type { EventDays } from '../settle/scene.ts';
+import type { DateMention, EventDays } from '../settle/scene.ts';
 import { dateFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 import { otherParts } from './part.ts';
@@ -37,7 +37,15 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
   });
   const likely = weighed.filter(({ chance }) => chance > EVENT);
   const sure = Math.min(...likely.map(({ chance }) => chance));
-  const theirs = [...new Set(likely.flatMap(({ date: { readings } }) => (readings.length === 1 ? (readings[0] ?? []) : [])))].toSorted();
+  // A number or a weekday that rules have put into the run is not of its own month.
+  const placed = ({ start, explicit }: DateMention): boolean => !explicit && event.where.some((one) => one.start === start);
+  const theirs = [
+    ...new Set(
+      likely.flatMap(({ date }) =>
+        date.readings.length === 1 ? (date.readings[0] ?? []).filter((day) => !placed(date) || event.dates.includes(day)) : [],
+      ),
+    ),
+  ].toSorted();
   const where = likely.map(({ date: { start, end } }) => ({ start, end }));
   const [first] = event.dates;
   const believed: EventDays | undefined =

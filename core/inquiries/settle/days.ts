@@ -51,7 +51,9 @@ export function daysOf(text: string, { dates, where: dateWhere, dropped, count, 
   const numbers = [...new Set(said.map(({ days }) => days))];
   const first = said[0];
   if (dates.length === 0)
-    return numbers.length === 1 && first ? { days: first.days, where: [first], choices: [] } : { where: [], choices: [] };
+    return numbers.length === 1 && first && !(ofOccasion(text, first) && sets.some(({ length }) => length !== first.days))
+      ? { days: first.days, where: [first], choices: [] }
+      : { where: [], choices: [] };
   if (first === undefined || numbers.includes(dates.length))
     return {
       days: dates.length,
@@ -60,3 +62,7 @@ export function daysOf(text: string, { dates, where: dateWhere, dropped, count, 
     };
   return { where: [first], choices: [dates.length, ...numbers] };
 }
+
+/** "a three-day conference": of which only some days may be mine; a three-day job is all mine. */
+const ofOccasion = (text: string, { start, end }: Where): boolean =>
+  /^(?:the |an? |full )?[\p{L}\d]+[\s-]day\s(?!job|shoot|gig|booking|hire|edit|rate|week)\p{L}/iu.test(text.slice(start, end + 16));

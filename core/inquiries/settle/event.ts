@@ -10,7 +10,7 @@ import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS } from './days-among.ts';
-import { dayOfCall, ENDS, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
+import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
@@ -126,8 +126,10 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   if (first === undefined || last === undefined) return settled;
   const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
   const numbers = new Set(settled.dates.map((date) => Number(date.slice(8))));
-  const more = numbered.flatMap(({ readings, doubt, sequence, start, end }) => {
+  const more = numbered.flatMap((mention) => {
+    const { readings, doubt, sequence, start, end } = mention;
     const { items } = sequence;
+    if (endsIt(scene, mention, settled)) return [];
     if (readings.length !== 1 || doubt || items.some(({ atom }) => atom.day === undefined || numbers.has(atom.day))) return [];
     const told = readings[0] ?? [];
     // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
@@ -137,9 +139,12 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     const days = ofRun ? [near] : told;
     const all = union(settled.dates, days);
     const sameBreath =
-      (days[0] ?? '') > first &&
       items.every(({ atom }) => atom.weekday !== undefined) &&
-      settled.where.some((where) => where.end <= start && !OPEN_OR_OVER.test(scene.text.slice(where.end, start)));
+      settled.where.some((where) =>
+        where.end <= start
+          ? (days[0] ?? '') > first && !OPEN_OR_OVER.test(scene.text.slice(where.end, start))
+          : consecutive(all) && !OPEN_OR_OVER.test(scene.text.slice(end, where.start)),
+      );
     const again = ofRun && AGAIN.test(scene.text.slice(Math.max(0, start - 24), start));
     return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, again, where: { start, end } }] : [];
   });

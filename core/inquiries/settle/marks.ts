@@ -30,6 +30,8 @@ import {
 } from './mark-words.ts';
 import type { Scene, Where } from './scene.ts';
 
+/** "the band plays Saturday only" */
+const PLAYS = /\b(?:plays?|performs?|speaks?|sings?|appears?|races?|competes?|headlines?)\s(?:on )?(?:the )?$/i;
 const LONGEST_ROW = 200;
 /** A row begins with its date, or with so few characters before it. */
 const ROW_LEAD = 32;
@@ -182,7 +184,8 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     // "the first two days only, as the third": said of the days before.
     const ownLead = previous && previous.end >= sentence.start ? lead.replace(/^\)?,?\s?(?:only|alone)\b/i, '') : lead;
     const only =
-      (ONLY_LEAD.test(ownLead) && (ONLY_OF_ME.test(lead) || ONLY_OF_ME.test(tail.split(/[.;!?\n]/)[0] ?? ''))) || ONLY_AFTER.test(tail);
+      (ONLY_LEAD.test(ownLead) && (ONLY_OF_ME.test(lead) || ONLY_OF_ME.test(tail.split(/[.;!?\n]/)[0] ?? ''))) ||
+      (ONLY_AFTER.test(tail) && !PLAYS.test(lead));
     const told =
       FEE_FOR.test(lead) ||
       LABEL.test(text.slice(Math.max(0, mention.start - 60), mention.start)) ||

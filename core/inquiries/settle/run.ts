@@ -1,9 +1,11 @@
 /**
  * A single day that is part of a run, or that is told as the day of the call alone.
  */
+import { sentenceAround } from '../parts/sentences.ts';
 import { daysSaid } from './days.ts';
+import { askedDays, inMonthOf } from './days-among.ts';
 import { isEvent } from './pointed.ts';
-import type { EventDays, Scene } from './scene.ts';
+import type { DateMention, EventDays, Scene } from './scene.ts';
 
 /** What leads to the last day of a run. */
 export const ENDS =
@@ -11,6 +13,7 @@ export const ENDS =
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s?:?\s(?:on\s)?(?:the\s)?$/i;
 /** "two days, or three if the grant comes through" */
 const OR_MORE = /\bdays?,? or (?:maybe |possibly |perhaps |even )?(?:two|three|four|five|six|[2-6])\b/i;
+const A_WEEK = 7;
 /** A longer run is asked about. */
 export const LONGEST_STATED = 14;
 
@@ -25,12 +28,14 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
   const first = settled.dates[0];
   if (settled.dates.length !== 1 || first === undefined) return settled;
   const start = Temporal.PlainDate.from(first);
-  const end = scene.dates.find(
-    (mention) => mention.said === 'wrap' && mention.readings.length === 1 && !mention.doubt && ENDS.test(mention.before),
-  );
-  const last = end?.readings[0]?.at(-1);
+  const end =
+    scene.dates.find((mention) => endsIt(scene, mention, settled)) ??
+    scene.dates.find((mention) => mention.said === 'wrap' && mention.readings.length === 1 && !mention.doubt && ENDS.test(mention.before));
+  const last = end && (endsIt(scene, end, settled) ? lastOf(end, first) : end.readings[0]?.at(-1));
   if (end && last !== undefined && last > first) {
     const length = start.until(Temporal.PlainDate.from(last)).days + 1;
+    // "We open on the 14th and run until the 24th": of so many days only some may be mine.
+    if (length > A_WEEK && endsIt(scene, end, settled)) return askedDays([...settled.where, end], [[first], runFrom(first, length)]);
     if (length <= LONGEST_STATED)
       return { ...settled, dates: runFrom(first, length), where: [...settled.where, { start: end.start, end: end.end }] };
   }
@@ -41,6 +46,25 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
     ? { ...settled, dates: runFrom(first, days) }
     : settled;
 }
+
+/** The day on which a run ends that begins on `first`: a number alone is of its month, a weekday alone the next one. */
+function lastOf({ readings, sequence: { items } }: DateMention, first: string): string | undefined {
+  const atom = items[0]?.atom;
+  if (atom === undefined || atom.relative) return readings[0]?.at(-1);
+  const start = Temporal.PlainDate.from(first);
+  if (atom.day === undefined) return start.add({ days: ((atom.weekday ?? 0) - start.dayOfWeek + 7) % 7 }).toString();
+  const last = inMonthOf(first, atom.day);
+  return last !== undefined && (atom.weekday === undefined || Temporal.PlainDate.from(last).dayOfWeek === atom.weekday) ? last : undefined;
+}
+
+/** "starts on Sunday 19 September and runs to Wednesday the 22nd": what begins and ends in one sentence is one thing. */
+export function endsIt({ text }: Scene, { start, explicit, past, said, sequence }: DateMention, { where }: EventDays): boolean {
+  const begin = where.findLast((one) => one.end <= start);
+  if (!begin || explicit || past || sequence.items.length !== 1 || !(isEvent({ said }) || said === 'wrap')) return false;
+  return start < sentenceAround(text, begin.start, begin.end).end && IT_ENDS.test(text.slice(begin.end, start));
+}
+const IT_ENDS =
+  /(?:^|[,;(\u2013-]|\b(?:and|then|but))\s?(?:it |we |which |(?:it )?goes on |carries on )?(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs?|running|lasts|lasting|until|till|through|to)\s(?:(?:to|until|till|through|on)\s)?(?:the\s)?$/i;
 
 /** "the meeting on the 24th, a rehearsal the day before, so two days, 23 and 24 March": a run that is counted holds the one day. */
 export function wholeRun({ dates, text }: Scene, settled: EventDays): EventDays {

@@ -6,6 +6,7 @@ import type { Sequence } from '../dates/sequences.ts';
 import { CUE_REACH, type Cue } from '../said/cues.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { dueBy } from './answer-by.ts';
+import { inMonthOf } from './days-among.ts';
 import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
@@ -32,7 +33,7 @@ const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
-  /\b(?:moved|moving|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
+  /\b(?:moved|moving|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
@@ -157,7 +158,7 @@ export function sayDates(
       before,
     };
   });
-  return corrected(text, beside(text, said));
+  return monthOfMoved(corrected(text, beside(text, said)));
 }
 
 /** The first day of a night that runs into the next one, in every reading. */
@@ -175,6 +176,26 @@ function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefin
   if (cue !== undefined && cue !== 'event' && cue !== 'show' && cue !== 'reply') return cue;
   const due = dueBy(text, item);
   return due === 'answer' ? 'reply' : due === 'theirs' && cue === 'reply' ? 'other' : cue;
+}
+
+/** "We talked about the 17th of April, but can you do the 24th instead": a number that stands for a day that holds no more is of its month; of that or the next where it goes back. */
+function monthOfMoved(said: readonly DateMention[]): DateMention[] {
+  return said.map((mention, index) => {
+    const gone = said[index - 1];
+    const [from, told] = [gone?.readings[0]?.[0], mention.readings[0]?.[0]];
+    const [item, ...more] = mention.sequence.items;
+    const atom = item?.atom;
+    if (gone?.said !== 'past' || !gone.explicit || gone.readings.length !== 1 || from === undefined || told === undefined || told >= from)
+      return mention;
+    if (mention.explicit || more.length > 0 || atom?.day === undefined || mention.start - gone.end > LONGEST_CORRECTION) return mention;
+    const next = Temporal.PlainDate.from(from).add({ months: 1 }).toString();
+    const days = [from, next]
+      .flatMap((month) => inMonthOf(month, atom.day ?? 0) ?? [])
+      .filter((day) => atom.weekday === undefined || Temporal.PlainDate.from(day).dayOfWeek === atom.weekday);
+    const [first] = days;
+    if (first === undefined) return mention;
+    return first > from ? { ...mention, readings: [[first]] } : { ...mention, readings: days.map((day) => [day]), doubt: 'month' };
+  });
 }
 
 /** "by next Tuesday, 25 May": a date beside another says the same day again, of the same thing. */

@@ -83,7 +83,8 @@ export function inTheirPlace(scene: Scene, settled: EventDays): EventDays | unde
 }
 
 /** "three of those:", "on two of the days" */
-const COUNT_OF = /\b(two|three|four|five|[2-5]) of (?:those|these|them|the (?:\w+ )?(?:days|dates|nights|evenings|mornings|sessions))\b/i;
+const COUNT_OF =
+  /\b(two|three|four|five|[2-5]) of (?:those|these|them|the (?:\w+ )?(?:days|dates|nights|evenings|mornings|sessions))\b|\bonly (?:be able to )?(?:afford|need|want|pay for|use|run to|stretch to|cover|have (?:the )?(?:money|budget|funds) for)(?: you for)? (two|three|four|five|[2-5])(?= (?:of|days|nights)\b|[.,;:\n])/i;
 
 /** "17 to 25 October, you on three of those: Sat 17, Wed 21 and Sun 25", "5 to 9 July, the lectures are on the 5th, 7th and 9th": days of a run that are told one by one, with others between them. */
 function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): EventDays | undefined {
@@ -96,7 +97,7 @@ function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): Event
     .filter(({ days }) => days.length > 0 && days.length < dates.length);
   const found = COUNT_OF.exec(text);
   const after = [...new Set(told.flatMap(({ mention, days }) => (mention.start > (found?.index ?? 0) ? days : [])))].toSorted();
-  if (found && after.length === numberOf(found[1] ?? '')) return narrowed(settled, after);
+  if (found && after.length === numberOf(found[1] ?? found[2] ?? '')) return narrowed(settled, after);
   // "on the Friday at 8, and on Sunday we end at 5" names both ends of the run.
   const lists = told.filter(({ mention, days }) => (days.length > 2 || (days.length === 2 && mention.explicit)) && !consecutive(days));
   const [list] = lists;
@@ -151,6 +152,7 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
         other.start !== start &&
         other.start >= sentence.start &&
         other.end <= sentence.end &&
+        !inBrackets(text.slice(end, other.start)) &&
         !dates.every((date) => namedAmong(other, dates).includes(date)) &&
         namedAmong(other, dates).some((date) => !chosen.includes(date)) &&
         !where.some((one) => one.start === other.start),
@@ -159,6 +161,9 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
   }
   return undefined;
 }
+
+/** "the Saturday and the Monday filmed (Sunday's church)": what is only said in brackets behind. */
+const inBrackets = (between: string): boolean => between.lastIndexOf('(') > between.lastIndexOf(')');
 
 const ASKED_ROW =
   /\b(?:do|take|cover|make|film|shoot|record|photograph|about|interested in|it's|is) (?:no\.?|number|nr\.?|#|job|option|item) ?(\d{1,2})\b/i;
