@@ -3,6 +3,7 @@
  */
 import type { Role } from '../../contract/parts.ts';
 import type { Where } from '../settle/scene.ts';
+import { isChoice, isRefused } from '../work/role.ts';
 import { wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
 
@@ -14,6 +15,8 @@ const RIVAL = 0.4;
 /** From here on the weights are believed where rules find none or several. */
 const BELIEVED = 0.7;
 
+const TOGETHER = /^s? ?(?:and|&|\+|plus|und|et|y|e|en) ?(?:an? |some )?$/i;
+
 /** The roles that rules found: asked about beside another where the weights plainly speak for that, and theirs where the rules do not decide. */
 export function agreedRole(found: readonly Asked[], page: Page, learned: Learned): readonly Asked[] {
   const chances = chancesIn(learned.role, wordsFeatures(page));
@@ -24,6 +27,16 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const [first] = found;
   const single = first !== undefined && found.length === 1;
   if (single ? own || (chances[first.role] ?? 0) >= HARDLY || chance < RIVAL : chance < BELIEVED) return found;
+  // "photo and video": both are asked for in one breath.
+  const [, second] = found;
+  if (
+    first &&
+    second &&
+    (isChoice(page.scene.text, found) ||
+      TOGETHER.test(page.scene.text.slice(Math.min(first.end, second.end), Math.max(first.start, second.start))))
+  )
+    return found;
+  if (first === undefined && role !== 'shoot' && isRefused(page.scene.text, role)) return found;
   const told = own ?? wordFor(role, page, learned.role);
   if (!told) return found;
   return single ? [first, told] : [told];

@@ -95,7 +95,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     ? (names.find((name) => isMoreOf(name.value, first.value)) ??
       (header.name && isCalled(first.value, header.name.value) ? header.name : undefined) ??
       [layers.body, layers.signature, layers.header]
-        .map((text) => elsewhereInFull(text, first.value, isTown))
+        .map((text) => elsewhereInFull(text.slice(0, FIRST_PAGES), first.value, isTown))
         .find((name) => name !== undefined))
     : undefined;
   const name = fuller ?? first;

@@ -31,7 +31,18 @@ const REACH = new RegExp(
 );
 /** Whom to ring when one is there is not who asks. */
 const ON_THE_DAY =
-  /[^.!?\n]{0,80}(?<!\p{L})(?:on the day|on (?:arrival|site)|when you(?:'re| are)? (?:get|arrive|here|there|park)|for (?:parking|access|keys|the keys|entry|the gate)|at the (?:door|venue|gate)|to be let in|lets? you in)(?!\p{L})[^.!?\n]{0,80}/giu;
+  /(?<!\p{L})(?:on the day|on (?:arrival|site)|when you(?:'re| are)? (?:get|arrive|here|there|park)|for (?:parking|access|keys|the keys|entry|the gate)|at the (?:door|venue|gate)|to be let in|lets? you in)(?!\p{L})/giu;
+const NEAR = 80;
+/** The text without the clauses that say whom to ring there. */
+function withoutDoorkeepers(body: string): string {
+  let text = body;
+  for (const { index, 0: words } of body.matchAll(ON_THE_DAY)) {
+    const before = /[^.!?\n]*$/.exec(body.slice(Math.max(0, index - NEAR), index))?.[0].length ?? 0;
+    const after = /^[^.!?\n]*/.exec(body.slice(index, index + words.length + NEAR))?.[0].length ?? 0;
+    text = text.slice(0, index - before) + ' '.repeat(before + after) + text.slice(index + after);
+  }
+  return text;
+}
 /** "Sally from Koala Lane Childcare here" */
 const FROM_HERE = new RegExp(
   String.raw`${start}(\p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20})?)\s(?:from|at|of|with)\s(${ORG_NAME})\shere\b`,
@@ -222,10 +233,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     shift(match(RING_ME, foot)),
     noTown(shift(match(BY_PHONE, foot))),
     shift(match(AFTER_PHONE, foot)),
-    match(
-      REACH,
-      body.replace(ON_THE_DAY, (clause) => ' '.repeat(clause.length)),
-    ),
+    match(REACH, withoutDoorkeepers(body)),
     match(ANSWER_TO, body),
     shift(match(FAREWELL, foot)),
     shift(match(DASHED, foot)),

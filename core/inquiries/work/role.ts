@@ -18,6 +18,18 @@ const MADE_OF =
   /^(?:footage|recordings?|reels?|highlights?|interviews|content|promo|talking heads|filmed|recorded|captured|covered|recaps?.*|sizzle.*)$/i;
 const BOTH =
   /(?<!\p{L})(?:or|and|need|want|take|do|like) both(?! (?:days|nights|evenings|mornings|dates|of (?:the|us|them|those)|sessions|shows|performances|games|matches|halves|on|in|at|\d))(?!\p{L})/iu;
+/** "Which would you rather?", "you can have either": one of several. */
+const EITHER =
+  /(?<!\p{L})(?:which(?:ever)?(?: (?:one|of (?:them|these|those|the two)))? (?:you'd|would you|you would|do you|you) (?:rather|prefer|like|fancy|want)|take your pick|(?:your choice|you choose)|(?:have|take|do) either)(?!\p{L})/iu;
+/** Between several of them the reader may choose, as it is said right behind them. */
+export function isChoice(text: string, hits: readonly { end: number }[]): boolean {
+  const end = Math.max(...hits.map((hit) => hit.end));
+  return hits.length > 1 && EITHER.test(text.slice(end, end + CHOICE_REACH));
+}
+const CHOICE_REACH = 120;
+/** "Actually no, scratch that": what stands before it is taken back. */
+const TAKEN_BACK =
+  /(?<!\p{L})(?:scratch that|strike that|ignore that|forget that|no wait|actually no|change of plan|correction|on second thoughts?)(?!\p{L})/giu;
 const WHERE =
   /^ ?(?:for|at|on|during|while|für|pour|para|per|voor) (?:a|an|our|the|my|their|his|her|one|two|\d+|un|une|una|eine|einen|een|unsere|unseren|notre)(?: [^.;!?\n]{0,50})?$/i;
 
@@ -53,14 +65,25 @@ function standings(text: string): Asked[] {
     // "stills camera", "one-camera livestream": one thing.
     else if (/^[ -]$/.test(between)) for (const one of [hit, next]) if (one.role === 'shoot') one.general = true;
   }
+  const back = [...text.matchAll(TAKEN_BACK)].at(-1)?.index ?? -1;
   const hits = new Map<string, Asked>();
   for (const hit of named) {
-    if (refused.has(hit.role) && hit.role !== 'shoot' && hit.role !== 'second camera' && hit.standing < Standing.mine) continue;
+    const retracted = hit.start < back && stands.some((one) => one.start > back && one.role === hit.role && one.standing === Standing.not);
+    if (retracted || (refused.has(hit.role) && hit.role !== 'shoot' && hit.role !== 'second camera' && hit.standing < Standing.mine))
+      continue;
     const key = `${hit.role} ${hit.general}`;
     const known = hits.get(key);
     if (!known || hit.standing > known.standing) hits.set(key, hit);
   }
   return [...hits.values()];
+}
+
+/** Whether a kind of work is named only as another's or as not wanted. */
+export function isRefused(text: string, role: RoleHit['role']): boolean {
+  const said = workWords(text)
+    .filter((word) => word.role === role && word.weight === 'plain')
+    .map((word) => standingOf(text, word));
+  return said.length > 0 && said.every((standing) => standing === Standing.not);
 }
 
 /** Kinds of work that are asked for or named, each once. */
@@ -112,7 +135,7 @@ export function roleAsked(message: string): RoleHit[] {
     return [edit.hit];
   // A second camera or a mixer stands for the filming that is named beside it.
   // "video, photography or both"
-  if (BOTH.test(text) && plain.length > 1) return plain;
+  if ((BOTH.test(text) || isChoice(text, plain)) && plain.length > 1) return plain;
   const most = (hits: readonly Asked[]): Asked[] => {
     const best = Math.max(...hits.map(({ standing }) => standing));
     return hits.filter(({ standing }) => standing === best);
