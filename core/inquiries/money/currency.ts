@@ -58,6 +58,7 @@ const sure = new Map<string, string>([
   ['£', 'GBP'],
   ['POUND', 'GBP'],
   ['POUNDS', 'GBP'],
+  ['STERLING', 'GBP'],
 
   ['FRANC', 'CHF'],
   ['FRANCS', 'CHF'],
@@ -129,6 +130,25 @@ export function dollarsSaid(text: string): string | undefined {
   return code?.toUpperCase() ?? (words === undefined ? undefined : dollarsOf[words.toLowerCase().replace('u.s', 'us').slice(0, 2)]);
 }
 const FIRST_PAGE = 6000;
+
+const NAMED = String.raw`(?:us|usd|cad|aud|nzd|eur|gbp|chf|american|canadian|australian|aussie|francs?|franken|euros?|pounds?|quid|sterling)`;
+/** "900 (francs or euros", "$600 US or Canadian" */
+const ONE_OF_TWO = new RegExp(
+  String.raw`^(?:[^.?!\d]{0,30}?[\s(](?<one>${NAMED})(?: dollars| bucks)?)? (?:or|oder|ou) (?<two>${NAMED})\b`,
+  'i',
+);
+const WHICH_MONEY = /^[^?\n]{0,80}\bwhich (?:kind of |sort of |type of )?(?:dollars?|currency|money|kron[eo]r)\b/i;
+
+/**
+ * The currencies that a message leaves open behind an amount; undefined where it does not.
+ * @param after what stands behind the amount
+ */
+export function currenciesLeftOpen(after: string, mark: string | undefined): string[] | undefined {
+  const { one, two } = ONE_OF_TWO.exec(after)?.groups ?? {};
+  if (two === undefined) return WHICH_MONEY.test(after) ? [] : undefined;
+  const named = [one ?? mark, two].flatMap((word) => currenciesFor(word?.toUpperCase(), undefined, undefined));
+  return new Set(named).size === 2 || one !== undefined || mark !== undefined ? [...new Set(named)] : undefined;
+}
 
 /** Currencies that are paid in one country only; their mark tells where a message comes from. */
 const oneCountry = new Map(

@@ -132,7 +132,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
 }
 
 /** A town so large is known by its name far away. */
-const LARGE_CITY = 500_000;
+const LARGE_CITY = 200_000;
 
 /** How surely a town is meant by a name in its setting; below `ENOUGH` it is not taken. */
 export function scoreOf(

@@ -3,7 +3,7 @@
  */
 import type { z } from 'zod';
 import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
-import { currenciesFor, dollarsSaid } from '../money/currency.ts';
+import { currenciesFor, currenciesLeftOpen, dollarsSaid } from '../money/currency.ts';
 import type { Amount } from '../money/find.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { phrases } from '../phrases.ts';
@@ -39,19 +39,19 @@ const STRONG = new RegExp(
 const STRONG_AFTER =
   /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|day rate|(?:in )?cash\b|(?:auf|gegen) rechnung\b|on (?:an )?invoice\b|sur facture\b|op factuur\b|con factura\b|do\b|cover (?:it|that|this)|work\b)/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|(?<!(?:video|camera|crew|tech|media) )people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
   /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|kit(?=[.,;]|$)|gear(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
 const PAST_PRICE =
-  /\b(?:last (?:year|time|month)(?!'s (?:rate|fee|level|price|money))|previous\w*|used to|costs? us|charged|charges us|(?:he|she|they) charges?|paid(?=[^,]*$)|spent|(?<!as )quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
+  /\b(?:last (?:year|time|month)(?!'s (?:rate|fee|level|price|money))|previous\w*|used to|(?:im )?letzte[ns] jahr|l'an(?:née)? (?:dernier|dernière|passée?)|el año pasado|l'anno scorso|vorig jaar|(?:price|rate|quote|fee) of the (?:guy|man|woman|firm|company|one|person|people|chap|lad|fellow|bloke)|costs? us|charged|charges us|(?:he|she|they) charges?|paid(?=[^,]*$)|spent|(?<!as )quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
 const STILL_OFFERED =
   /\b(?:now|again|can (?:do|go|offer|pay)|(?:but|so|now|this (?:year|time)),? (?:\w+ ){0,2}(?:we|i|they|it|this|there|you)(?:'\w+)?)\b/i;
 const STILL_OFFERED_AFTER =
   /^[^.?!;\d]{0,16}\b(?:now|this (?:year|time))\b(?![^.?!;]{0,50}\d{2})|^[^.?!;]{0,30}[.!;,]\s(?:and |so )?(?:the |it's )?same (?:again|for you|this|money|now)\b/i;
 /** "Last vendor took 18,000, we can pay the same" */
 const SAME_FOR_ME =
-  /^[^?!;]{0,40}\b(?:we|i)(?:'d| can| could| will|'ll| would|'m| am|'re| are)(?: \w+){0,2}? (?:(?:be )?(?:happy|glad|willing|able|authori[sz]ed|allowed) to )?(?:pay|do|offer|give|match|go|manage|repeat) (?:you )?(?:the )?(?:same|that|it)(?: again| too| as well)?\b/i;
+  /^[^?!;]{0,40}\b(?:we|i)(?:'d| can| could| will|'ll| would|'m| am|'re| are)(?: \w+){0,2}? (?:(?:be )?(?:happy|glad|willing|able|authori[sz]ed|allowed) to )?(?:pay|do|offer|give|match|go|manage|repeat|have(?: got)?|'ve got) (?:you )?(?:the )?(?:same|that|it)(?: again| too| as well)?\b/i;
 /** "a motel on top of": what comes before the offer comes with it. */
 const BESIDE_OFFER =
   /\b(?:expenses (?:and|plus|&)|on top of|in addition to|as well as|over and above|besides|alongside) (?:the |our |a |your |that |a fee of )?\s?$/i;
@@ -63,7 +63,7 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|gig|job|shift|day|night|evening|afternoon|morning|weekend|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
   /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\b(?:photographers?|stills|band|dj|florist|caterers?|celebrant|pianist|quartet|singer|stylist|baker|planner|marquee|organist|vicar|harpist|piper|speaker|sound ?(?:man|guy|engineer))(?:'s| is| are)? (?:getting|gets?|charging|charges?|asking|asks?|wants?|on|costing|costs?)(?: us| me)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
@@ -76,7 +76,8 @@ const TAXED = /(?:vat|gst|hst|tax|mwst|\bht|\bttc|netto|brutto)$/i;
 /** An amount alone at the beginning of its sentence or line. */
 const ALONE = /(?:^|[.!?;:\n] ?|\s[-–—] )$/;
 /** What is for me: "spend €300 on you", "£275 which is yours", "£300 for the video". */
-const MINE = /\b(?:you(?:'d|'ll| would| will)? (?:get|have|earn|receive)|(?:pay|offer|give|get|spend on) you)(?: \w+){0,2}\s$/i;
+const MINE =
+  /\b(?:you(?:'d|'ll| would| will| can)? (?:get|have|earn|receive|take|keep|pocket)|(?:pay|offer|give|get|spend on) you)(?: \w+){0,2}\s$/i;
 const MINE_AFTER =
   /^[^.?!;,]{0,24}?\b(?:(?:for|on) (?:you|yourself|the (?:video\w*|film|filming|camera\w*|stream\w*)|video\w*|filming|(?:live[- ]?)?streaming|(?:the )?(?:webcast|mixing|sound))|(?:which|that|it) (?:is|are) (?:all )?yours|is yours)\b/i;
 
@@ -91,6 +92,8 @@ const SMALLEST_OFFER = 40;
 const MOST_AMOUNTS = 2000;
 /** An amount that takes another's place stands no further from it. */
 const NEAR = 70;
+/** How far behind an amount is said in which money it is. */
+const MONEY_REACH = 110;
 /** What an amount gains that follows from others or stands in my row. */
 const MEANT = 3;
 
@@ -207,7 +210,8 @@ export function budgetOf(
   const where = [{ start: amount.start, end: amount.end }];
   const per = paidPer(text, amount, days);
   const said = amount.mark === '$' || amount.mark?.startsWith('DOLLAR') ? dollarsSaid(text) : undefined;
-  const found = said === undefined ? currenciesFor(amount.mark, currencies.home, currencies.place) : [said];
+  const left = currenciesLeftOpen(text.slice(amount.end, amount.end + MONEY_REACH), amount.mark);
+  const found = left ?? (said === undefined ? currenciesFor(amount.mark, currencies.home, currencies.place) : [said]);
   const shaped = (value: number, currency: string | undefined): Budget => ({
     amount: value,
     ...(currency ? { currency } : {}),
@@ -247,7 +251,8 @@ export function budgetOf(
       ask: 'amount',
     };
   const budget = shaped(amount.amount, single);
-  if (found.length > 1) return { budget, where, choices: found.map((currency) => shaped(amount.amount, currency)), ask: 'currency' };
+  if (found.length > 1 || left)
+    return { budget, where, choices: found.map((currency) => shaped(amount.amount, currency)), ask: 'currency' };
   if (!per) {
     const choices = (['day', 'job'] as const).map((unit) => ({ ...budget, per: unit }));
     return { ...(days === undefined ? {} : { budget }), where, choices, ask: 'per' };

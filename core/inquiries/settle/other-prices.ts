@@ -34,6 +34,13 @@ const SUM_SAID =
 /** "$550, plus $200 for holding": what comes on top of the offer. */
 const ON_TOP =
   /(?:\b(?:plus|and (?:another|a further|up to)|with (?:another|a further)|another|a further|an extra)|\+)\s(?:up to |about |around )?$/i;
+/** "They're paying me $3,200, you take": what the one who passes it on gets, beside what is mine. */
+const PAYS_ME = /\bpa(?:y|ys|ying|id) (?:me|us)(?: about| around)?\s$/i;
+const MY_SHARE =
+  /\b(?:you(?:'ll|'d| would| will| can)? (?:get|take|keep|have|pocket)|pay you|your (?:share|cut) (?:is|would be))\b[^.;!?]{0,20}$/i;
+/** "a half day at $300", "paid at half, $400": beside the pay of a whole day. */
+const HALF = /\bhalf(?:[- ]?days?| rates?| pay)?\b[^.;!?\d]{0,14}$/i;
+const FULL = /\bfull\b/i;
 /** The row or line that is mine: by me, by a gap in it, by its work. */
 const MY_ROW = [
   /(?<!\p{L})(?:you|yours?|kit(?! (?:fee|hire|rental|allowance|money|charge)))(?!\p{L})/iu,
@@ -81,6 +88,14 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
     const [before, after] = [amounts[index - 1], amounts[index + 1]];
     const between = after === undefined ? '' : text.slice(amount.end, Math.min(after.start, amount.end + REACH));
     if (rows[index] !== undefined) return rows[index];
+    if (PAYS_ME.test(lead.slice(-NEAR)) && MY_SHARE.test(between)) return 'aside';
+    if (
+      HALF.test(lead.slice(-NEAR)) &&
+      amount.per !== 'day' &&
+      !FULL.test(lead + text.slice(amount.end, amount.end + REACH)) &&
+      amounts.some((other) => other.mark !== undefined && other.amount === amount.amount * 2)
+    )
+      return 'aside';
     if (OLD_LINE.test(text.slice(Math.max(0, amount.start - LONGEST_ROW), amount.start))) return 'aside';
     if (
       after !== undefined &&

@@ -54,7 +54,7 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   }
   if (amount.per === 'event') return days === 1 ? 'job' : undefined;
   if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
-  if (days !== 1 && /^\seach\b/i.test(after)) return undefined;
+  if (days !== 1 && /^\seach\b/i.test(after) && !DAYS_BEFORE.test(around)) return undefined;
   if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after)) return 'day';
   if (FOR_THE_JOB.test(after)) return 'job';
   if (DAYS_BEFORE.test(around) || DAYS_AFTER.test(after) || RATE_WORDS.test(around) || DAY_AFTER.test(next) || FOR_THE_WEEKDAY.test(after))

@@ -63,6 +63,23 @@ describe('what it is paid', () => {
       { amount: 850, currency: 'GBP', per: 'job' },
     ],
     ['toronto', 'A gala in Buffalo on June 12. $900 flat, we pay in US dollars.', { amount: 900, currency: 'USD', per: 'job' }],
+    ['capetown', 'An opening in Windhoek on 12 June. N$12 000 for the shoot day.', { amount: 12_000, currency: 'NAD', per: 'day' }],
+    ['sydney', "A wedding in Orange on 12 June. They're paying me $3,200, you take $2,000.", { amount: 2000, currency: 'AUD', per: 'job' }],
+    [
+      'sydney',
+      "A wedding in Orange on 12 June. They're paying me $3,200, all of it is yours.",
+      { amount: 3200, currency: 'AUD', per: 'job' },
+    ],
+    [
+      'duluth',
+      'A fair in Fargo on June 12-14. Load in is a half day at $300. Show days are $600 each.',
+      { amount: 600, currency: 'USD', per: 'day' },
+    ],
+    ['zurich', 'A gala in Lugano on 12 June. Budget: 900 (francs or euros, the board decides).', { amount: 900, per: 'job' }],
+    ['toronto', 'A race in Detroit on June 12. $600 US or Canadian, your pick.', { amount: 600, per: 'job' }],
+    ['toronto', 'A gala in Barrie on June 12. The price of the guy they called was $2,400.', undefined],
+    ['halifax', 'A gala in Truro on June 12, they approved twenty two hundred dollars.', { amount: 2200, currency: 'CAD', per: 'job' }],
+    ['sydney', 'Gigs in Orange on 12 and 19 June, $480 a date.', { amount: 480, currency: 'AUD', per: 'day' }],
     ['paris', 'Un gala à Reims le 12 juin, 380 balles.', { amount: 380, currency: 'EUR', per: 'job' }],
   ])('%s: %s', (home, text, budget) => expect(facts(ASK + text, undefined, home).budget).toEqual(budget));
 });
