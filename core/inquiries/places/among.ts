@@ -26,6 +26,9 @@ const THE_OTHER_AND = new RegExp(`${UNDECIDED}(?<name>${NAME})${AND}$`, 'u');
 const OPTION =
   /(?:\b(?:option|choice|plan|scenario|variante?|possibility)\s(?=[A-D1-4]\b)|(?:^|\n)\s?\(?(?=[A-D][).:])|(?<![\w(])\(?(?=[A-D]\)))(?<mark>\w)/gi;
 
+/** "otley. or ilkley if the hall is booked" */
+const OR_IF =
+  /^[\s,.?(]{1,3}or (?:maybe |possibly |else )?(?:in |at )?(?!(?:ring|call|text|e?mail|phone|reply|message|shout|later|earlier|whatever|even|less|more|maybe|nothing|another|after|before|both|none)\b)(?<name>\p{L}{4,20}) if (?:the|it|we|they|he|she|not|wet|that|there)\b/iu;
 /** "either oceanside or", "either" */
 const EITHER_OR = /\beither (?:in |at )?(?:(?:the )?[\p{L}'’-]{3,25}(?: [\p{L}'’-]{3,25})? or (?:in |at )?)?$/iu;
 
@@ -43,8 +46,12 @@ export function eitherOf(text: string, towns: readonly PlaceHit[]): Either[] {
   return towns.flatMap((town) => {
     const [from, ahead] = [Math.max(0, town.start - AHEAD), text.slice(town.end, town.end + BEHIND)];
     const lead = text.slice(from, town.start);
+    const orIf = OR_IF.exec(ahead);
     const both = (OF_TWO.test(lead) ? AND_THE_OTHER.exec(ahead) : null) ?? THE_OTHER_AND.exec(lead);
-    const [after, before] = [AFTER.exec(ahead) ?? (both && OF_TWO.test(lead) ? both : null), BEFORE.exec(lead) ?? THE_OTHER_AND.exec(lead)];
+    const [after, before] = [
+      AFTER.exec(ahead) ?? orIf ?? (both && OF_TWO.test(lead) ? both : null),
+      BEFORE.exec(lead) ?? THE_OTHER_AND.exec(lead),
+    ];
     if (EITHER_OR.test(lead) && !after && !before && (/\bor\b/i.test(lead.slice(-OR_NEAR)) || /^ or\b/i.test(ahead)))
       return [{ town, name: '', at: -1, open: true }];
     const named = [after, before].map((match, side) => {
@@ -54,7 +61,7 @@ export function eitherOf(text: string, towns: readonly PlaceHit[]): Either[] {
         town,
         name,
         at: side === 0 ? town.end + match[0].length - name.length : from + match.index + match[0].indexOf(name),
-        open: both !== null,
+        open: both !== null || orIf !== null,
       };
     });
     return named.filter((one) => one !== undefined);

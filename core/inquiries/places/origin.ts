@@ -20,8 +20,13 @@ const SENT_FROM =
  */
 export function isOrigin(lead: string, after: string, dated: boolean): boolean {
   if (BEFORE_KIND.test(lead) && KIND.test(after)) return true;
+  if (I_SIT.test(lead) && OFFICE.test(after)) return true;
   return WHO_FROM.test(lead) || (FROM.test(lead) && !dated && !SENT_FROM.test(lead));
 }
+
+/** "I'm in the Galway office" */
+const I_SIT = /\b(?:i'm|i am|we're|we are|i work|we work|i sit|based) (?:in|at|from|with|for|out of) (?:the|our)\s$/i;
+const OFFICE = /^\s(?:office|branch|team|hq|headquarters|store|shop|studio|department)\b/i;
 
 /** "old brief, for comparison:" */
 const OLD =
@@ -32,10 +37,12 @@ const PUT_RIGHT =
 /** "Knaresborough, isn't it? - No" */
 const DENIED =
   /^(?:,? (?:isn't it|is it|right|no|again))?\?\s{0,3}(?:\n\[?[^\n\]:]{0,30}(?::\d\d)?\]?[^\n:]{0,30}:\s?)?(?:no|nope|nah|nein|non)(?=[.,!;\n]|$|\s(?:it|that|this|they|we|not|i)\b|\s(?:it|that)'?s\b)/i;
+/** "Leeds -> Wakefield", "in Duluth (no camera)" */
+const GIVEN_UP = /^\s?(?:(?:->|=>|→)|[(–-]\s?(?:no (?:camera|filming|video|film|need)|not (?:you|filmed|needed|for you)|without you)\b)/i;
 /** "(you needn't come)" */
 const NOT_COMING =
   /^[^.?!\n]{0,20}\(?\byou (?:needn't|don't (?:need|have) to|do not (?:need|have) to|won't (?:need|have) to) (?:come|be there|attend|travel)\b/i;
 
 /** True where a town is named only to be taken back, or as a place to which nobody has to go. */
 export const isTakenBack = (lead: string, after: string): boolean =>
-  OLD.test(lead) || PUT_RIGHT.test(after) || DENIED.test(after) || NOT_COMING.test(after);
+  OLD.test(lead) || PUT_RIGHT.test(after) || DENIED.test(after) || GIVEN_UP.test(after) || NOT_COMING.test(after);

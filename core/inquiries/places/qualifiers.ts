@@ -42,6 +42,8 @@ export function qualifierAt(text: string, tokens: Tokens, index: number): Qualif
     const written = length === 1 && SAFE_CODE.test(typed) && /^\p{Ll}/u.test(tokens[index - 1]?.text ?? '') ? typed.toUpperCase() : typed;
     if (length === 1 && written.length <= 3 && written !== written.toUpperCase() && !/^(?:Ont|Que|Cal|Wis|Ind|Pa|Va)$/.test(written))
       continue;
+    // "Ipswich, I'll pick you up", "Postcode TN26"
+    if (/^I['’]ll$/.test(written) || /^\d/.test(text.slice(last.end, last.end + 1))) continue;
     const folded = foldName(written);
     const area = areaNamed(folded, written);
     const country = countryNamed(folded);

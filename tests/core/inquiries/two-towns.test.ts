@@ -21,6 +21,7 @@ describe('nobody has chosen yet', () => {
     ['london', 'The couple cannot agree between Marbella and the Algarve. It is on 12 June. A price please.'],
     ['toronto', 'Two cities are shortlisted, Kingston and Belleville, for 12 June. $900.'],
     ['toronto', 'One or the other:\nA) 12 June, Kitchener, camera 1, $700\nB) Same date, Sarnia, stream op, $740'],
+    ['leeds', 'Film a gala on 12 june in otley. or ilkley if the town hall is double booked. £220.'],
     ['vienna', 'Am 12. Juni in Innsbruck oder, falls es regnet, in Hall. 400 Euro.'],
   ])('%s: %s', (home, text) => expect(facts(ASK + text, undefined, home).place).toBeUndefined());
 });
