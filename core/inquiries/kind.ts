@@ -85,8 +85,12 @@ const LONGEST_NOTE = 400;
 /** What anybody may come to, win or buy. */
 const OPEN_TO_ALL = /\b(?:tickets?|workshops?|courses?|class(?:es)?|lessons?|training|sale|donations?|entry)\b/i;
 
+/** "We wish to engage you", "we request your quotation": words of hiring, however formal the rest. */
+const ENGAGES =
+  /\b(?:wish|propose|like|want|love|hoping|intend) to (?:engage|hire|book|commission|retain) (?:you|your services)\b|\b(?:request|invite|seek|solicit|would appreciate|would welcome) your (?:kind |best |competitive )?(?:quotation|quote|proposal|tender|bid|estimate)\b/i;
+
 /** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request; it asks for none; it is of a machine or for another trade, whatever its words. */
-export type Ruled = 'plain' | 'request' | 'none' | 'refused';
+export type Ruled = 'certain' | 'plain' | 'request' | 'none' | 'refused';
 
 /** What the rules say of a message, and how plainly. */
 export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
@@ -95,6 +99,7 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
       ? 'refused'
       : 'none';
   const { time, work, film } = asksForWork(body);
+  if (seen.dated && (work || film) && ENGAGES.test(body)) return 'certain';
   return seen.dated && (time || work || film || ABROAD.test(body) || asksPlainly(body)) ? 'plain' : 'request';
 }
 

@@ -16,6 +16,7 @@ const FORWARD =
 const ORIGINAL =
   /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original)[-_\s:]{0,40}$/i;
 const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp)\s?:/i;
+const FROM_ONE = /^from\s?:\s\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'.-]*){1,2}$/iu;
 const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =
   /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|groete|atentamente|amitiés|amicalement|(?:viele |liebe |beste |schöne |freundliche |herzliche )*(?:gruss|grüsse|grüße)(?: aus [a-zà-ž]{2,12})?|servus|hälsningar|hilsen|terveisin|bises|bisous|(?:un )?abrazos?|beijos|slán|hwyl|mahalo|namaste|baci|cari saluti|saluti|cordialmente|cheers|kindly|(?:with |my |many |sincere )*apologies|hugs|blessings|bye(?: for now)?|ciao|until then|see you(?: soon)?|onwards|yours in \w+|warmest|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
@@ -202,6 +203,8 @@ function headerBlock(lines: readonly Line[], from: number): number {
   const size = at - from;
   if (size === 0 || mailOnly === 0) return 0;
   const first = short(lines[from]);
+  // "From: Winona Blackstock" and below it "Re: Pueblo"
+  if (size === 1 && from === 0 && FROM_ONE.test(first) && /^re\s?:/i.test(short(lines[1]))) return 1;
   if (size === 1) return SUBJECT.test(first) || (/^(?:from|von|de|van|da)\s?:/i.test(first) && first.includes('@')) ? 1 : 0;
   return mailOnly >= 2 || /@/.test(first) ? size : SUBJECT.test(first) ? 1 : 0;
 }

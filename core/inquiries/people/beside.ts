@@ -14,7 +14,8 @@ const GOES_ON = /\s(?:and|but|so|because|who|which|that|to|about|regarding|re)\s
 /** Who has a verb or speaks of somebody else does not say who they are. */
 const SPEAKS =
   /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays?|runs?)(?!\p{L})|\d/u;
-const HERE = /^,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side)(?!\p{L})/u;
+const HERE =
+  /^(?: \((?:she|he|they)\/\p{L}+\)(?= (?:from|at|of|with|here)(?!\p{L}))|,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side)(?!\p{L}))/u;
 const LEADS =
   /^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
 /** How to reach somebody follows. */

@@ -16,6 +16,8 @@ import {
   type PersonFact,
 } from './words.ts';
 
+/** "We are Kestrel Adventure Playground" */
+const THREE = /^(?:[Tt]he )?\p{Lu}\p{Ll}[\p{L}'-]+(?: \p{Lu}\p{Ll}[\p{L}'-]+){2,4}$/u;
 /** Two names and nothing that makes them a body's: "Ottoline Marsh", and not "Straitsward Lines". */
 const PERSONAL = /^\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+(?<!s)$/u;
 /** Two capitalised words and more on one line. */
@@ -97,7 +99,8 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
   for (const found of body.matchAll(BEHALF)) {
     const written = found[1] ?? '';
     if (isPerson(written, body.slice(found.index + found[0].length))) continue;
-    if (!ORG_WORDS.test(written) && !/behalf|represent|\bI(?:'m| am) (?:the|an?)\b/.test(found[0])) continue;
+    const long = /\b[Ww]e(?: are|'re)\b/.test(found[0]) && THREE.test(written);
+    if (!long && !ORG_WORDS.test(written) && !/behalf|represent|\bI(?:'m| am) (?:the|an?)\b/.test(found[0])) continue;
     return organisation(written, found.index + found[0].length - written.length);
   }
   for (const pattern of [DOES_FOR, ACTS])

@@ -277,7 +277,13 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const persons = said.filter(({ value }) => value !== org?.value || value.split(' ').length < 3);
   const [first] = persons;
   const name = persons.find(({ value }) => value.startsWith(`${first?.value} `)) ?? first ?? smallName(body, isTown);
-  if (name) people.name = withInitials(body, name);
+  // "its doug again ... doug whitteker"
+  const small =
+    name && /^\p{Ll}+$/u.test(name.value)
+      ? new RegExp(String.raw`(?<!\p{L})${name.value} \p{Ll}{3,14}(?=[.!]?\s*$)`, 'u').exec(foot)
+      : null;
+  const whole = small && shift({ value: small[0], start: small.index, end: small.index + small[0].length });
+  if (name) people.name = whole && !/ (?:here|again|speaking|please|thanks|cheers)$/.test(whole.value) ? whole : withInitials(body, name);
   const email = emailIn(body);
   if (email) people.email = email;
   return people;

@@ -15,6 +15,8 @@ const PATTERNS = [
   String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
   String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
+  // "a small bakery called Rye & Shine"
+  String.raw`(?:${KIND}|[Bb]and|[Cc]ompany|[Cc]harity) (?:called|named) (?:the |The )?(${CAPITALISED})`,
   // "our netball league (Calder Netball)", "our robotics team, Bolt Otters,"
   String.raw`(?:[Oo]ur|[Mm]y|[Aa]n?|[Tt]he|[Nn]otre|[Nn]uestr[ao]|[Uu]nser\p{L}{0,2}|[Ee]in(?:er|em|e)?|[Oo]nze) (?:[\p{Ll}\p{N}-]+ ){0,4}${KIND}(?:(?: [\p{L}'-]+){0,7} \((?:[^(),]{2,30}, ){0,2}|, )${ARTICLES}?(${CAPITALISED}(?: e\.\s?V\.| \d{4})?)(?=[,).])`,
   // "das Kammerensemble Seeblick", "der Wohngenossenschaft Ahornweg"
@@ -38,7 +40,7 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
         isTown(value) ||
         NO_ORG.test(value) ||
         (/behalf/i.test(found[0]) && isPerson(value, '')) ||
-        (TWO.test(value) && !known)
+        (TWO.test(value) && !known && !/ (?:called|named) /.test(found[0]))
       )
         continue;
       if (!known && !mayBeOrganisation(value.replace(/ \d{4}$/, '')) && !isSoleBody(value)) continue;

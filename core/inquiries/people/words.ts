@@ -105,7 +105,7 @@ export function nameFrom(written: string, start: number): PersonFact | undefined
     fact.value.length < 2 ||
     fact.value.length > 50 ||
     (NOT_NAME.test(first.replace(/[.,]/g, '')) && !MONTH_NAMED.test(fact.value)) ||
-    /^\p{Lu}{2}\p{Ll}*ing$|'s$/u.test(fact.value) ||
+    /^\p{Lu}{2}\p{Ll}*ing$|'s$|(?:'s|s') \p{L}/u.test(fact.value) ||
     HAS_VERB.test(first) ||
     INITIALISM.test(fact.value) ||
     OFFICE_OR_RANK.test(fact.value) ||
