@@ -8,14 +8,14 @@ const IN_WORDS = 'one|two|three|four|five|six|seven|eight|nine|ten|twelve|fiftee
 const NUMBER = String.raw`(?:\d{1,3}(?:\s?(?:-|to|or|bis|à|a)\s?\d{1,3})?|(?:${IN_WORDS})(?:\s(?:to|or)\s(?:${IN_WORDS}))?)`;
 const LENGTH = String.raw`(?:half[- ]hour|half an hour|hour[- ]long|${NUMBER}[\s-]{0,2}(?:seconds?|secs?|s|minutes?|mins?|m|hours?|hrs?|hr))(?![\p{L}\d])`;
 const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|ein(?:er|e)?|zwei|drei|vier|fünf|sechs|acht|zehn|une?|deux|trois|quatre|cinq|six|huit|dix|quinze|un[oa]?|dos|tres|cuatro|cinco|diez|due|tre|quattro|cinque|dieci|[eé]{1,2}n|twee|drie|vijf|tien)`;
-const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
+const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|Min\.?|Sek\.?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
 /** How many, one by one or in a list: "3 x", "one", "a couple of". */
 const COUNT = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)(?:\s?x)?\s|a (?:few|couple of)\s|some\s|several\s)`;
 const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
 /** A word that may stand between how long and what. */
 const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|et|un|une|und|ein|eine|y|e|en|een|de|des|con|mit|pour|für|para|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
 const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts|chapters?|episodes?|vignettes?|segments?|tributes?|profiles?|instal?lments?)`;
-const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilm|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
+const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilms?|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
 const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer|zo'n|so)\s)?`;
 const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
 const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
@@ -27,8 +27,11 @@ const OWN_FILE = String.raw`(?:a|an|its|their|one|own|separate|individual|single
 const MEASURED = [
   String.raw`${LENGTH}[\s-]{1,2}(?:${WORD}[\s-]){0,2}?${MADE}(?:[\s-]${MADE}){0,3}${TO}${PER}`,
   String.raw`(?:${MADE}[\s-]){0,2}${MADE}(?: (?:of|lasting|at|around|about) ${ABOUT}${LENGTH}| \(${ABOUT}${LENGTH}\)|(?:, | - |: )${ABOUT}${LENGTH})`,
-  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?`,
+  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?\)?`,
   String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)${TO}`,
+  // "40 edited photos", "individual tracks for each speaker"
+  String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|stills)${TO}`,
+  String.raw`(?:individual|separate) (?:audio )?tracks? (?:for|of|per) (?:each|every) [\p{L}'-]{2,14}`,
   String.raw`(?:(?:\p{L}{3,12}|\d{1,3}[- ]?)minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
 ].map((pattern) => new RegExp(FROM + pattern, 'giu'));
 
@@ -57,7 +60,8 @@ const PROMISED = [
   String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d{1,2}) (?:\p{Ll}+e )?\p{L}{0,14}(?:[Vv]ideos|[Cc]lips|[Ff]ilme)`,
   String.raw`(?:one |single )?edited (?:version|copy|recording)(?: of the [\p{L}'-]{3,14})?`,
   String.raw`edited ${SHOWN}(?: \(\d{1,2}\))?|(?:ceremony|speeches|highlights) (?:edit|cut)`,
-  String.raw`(?:individual|separate) (?:audio )?tracks?(?: (?:for|of|per) (?:each|every) [\p{L}'-]{2,14})?`,
+  String.raw`(?:individual|separate) (?:audio )?tracks?`,
+  String.raw`(?:gala|ceremonia|misa|función|boda|actuación|charla|conferencia|obra|ponencia|cérémonie|messe|pièce|conférence|cerimonia|messa|serata) (?:completa|entera|íntegra|complète|entière|intégrale|intera)(?: (?:editada|montada|montée|montata))?`,
   String.raw`(?:centaine|vingtaine|trentaine|cinquantaine|dizaine) de photos(?: \p{Ll}+ées)?`,
   String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|${ADJECTIVE}\s${WORD})\s${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
   String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|edited|iso|project)\s(?:${WORD}\s)?${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
@@ -69,10 +73,10 @@ const PROMISED = [
 ].map((pattern) => new RegExp(`${FROM}${pattern}${TO}`, 'giu'));
 
 const NOT_ASKED =
-  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
+  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best(?! (?:\d|ten|twenty|thirty|forty|fifty))|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
 /** The sentence wants, promises or lists it. */
 const WANTED =
-  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
+  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|asks? for|asking for|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
 const WANTED_AFTER =
   /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be)(?!\p{L})/iu;
 /** What exists, was made before or is another's. */
@@ -80,7 +84,7 @@ const EXISTS =
   /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
 /** "A quote for two videos ... was": another's or the price of it. */
 const AFTER_NOT =
-  /^(?:\s?(?:screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor)|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|is (?:made|done|cut|edited) by|are (?:made|done|cut|edited) by|\(we make|\(not you|by (?:our|the) own|separately))/i;
+  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|is (?:made|done|cut|edited) by|are (?:made|done|cut|edited) by|\(we make|\(not you|by (?:our|the) own|separately))/i;
 const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
 
