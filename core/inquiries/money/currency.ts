@@ -137,14 +137,21 @@ const ONE_OF_TWO = new RegExp(
   String.raw`^(?:[^.?!\d]{0,30}?[\s(](?<one>${NAMED})(?: dollars| bucks)?)? (?:or|oder|ou) (?<two>${NAMED})\b`,
   'i',
 );
+/** "pounds or euros, my accountant will decide (call it" */
+const ONE_OF_TWO_BEFORE = new RegExp(String.raw`\b(?<one>${NAMED}) (?:or|oder|ou) (?<two>${NAMED})\b[^.?!\d]{0,60}$`, 'i');
+/** ", that is Swedish ones" */
+const ONES = /^[^.?!\n\d]{0,20}?\b(?<kind>swedish|norwegian|danish|american|canadian|australian) (?:ones|dollars|kron[eo]r|bucks)\b/i;
 const WHICH_MONEY = /^[^?\n]{0,80}\bwhich (?:kind of |sort of |type of )?(?:dollars?|currency|money|kron[eo]r)\b/i;
 
 /**
- * The currencies that a message leaves open behind an amount; undefined where it does not.
- * @param after what stands behind the amount
+ * The currencies that the words around an amount leave open, or the one that they name; undefined where they do neither.
+ * @param before what stands before the amount
+ * @param after what stands behind it
  */
-export function currenciesLeftOpen(after: string, mark: string | undefined): string[] | undefined {
-  const { one, two } = ONE_OF_TWO.exec(after)?.groups ?? {};
+export function currenciesSaid(before: string, after: string, mark: string | undefined): string[] | undefined {
+  const kind = ONES.exec(after)?.groups?.['kind']?.toUpperCase();
+  if (kind !== undefined) return currenciesFor(kind, undefined, undefined);
+  const { one, two } = (ONE_OF_TWO.exec(after) ?? ONE_OF_TWO_BEFORE.exec(before))?.groups ?? {};
   if (two === undefined) return WHICH_MONEY.test(after) ? [] : undefined;
   const named = [one ?? mark, two].flatMap((word) => currenciesFor(word?.toUpperCase(), undefined, undefined));
   return new Set(named).size === 2 || one !== undefined || mark !== undefined ? [...new Set(named)] : undefined;

@@ -32,3 +32,32 @@ export function standsAlone(text: string, tokens: Tokens, next: number, setting:
   const after = tokens[next]?.start ?? text.length;
   return !setting.beforeCapital || OCCASION_NAME.test(text.slice(after, after + 60));
 }
+
+/** "Moira: there's £650", "Me: she is right": who says what. */
+const SPEAKERS = /(?:^|\n)(?:me|kit|you|i):\s/i;
+const LOOKED_THROUGH = 4000;
+/** A city so large is meant from afar, too; a name so small is a house's own, "at the Grange Hotel". */
+const CITY = 500_000;
+const VILLAGE = 20_000;
+
+/**
+ * True where a name stands for somebody who speaks in a row of others; for a town far away, also where it stands as a name behind what somebody
+ * does ("audio only, Sandy"), as a greeting at the very beginning ("Morena.") or in the name of a house.
+ */
+export function isSomebody(
+  text: string,
+  tokens: Tokens,
+  index: number,
+  next: number,
+  setting: Setting,
+  nearHome: boolean,
+  best: GazetteerPlace,
+): boolean {
+  const after = tokens[next]?.text ?? '';
+  if (after === ':' && setting.sentenceStart && SPEAKERS.test(text.slice(0, LOOKED_THROUGH))) return true;
+  const people = best.people ?? 0;
+  if (nearHome || setting.labelled) return false;
+  if (setting.housed) return people < VILLAGE;
+  const stray = (tokens[index - 1]?.text === ',' && after === ')') || (index === 0 && /^[.!,]$/.test(after));
+  return stray && !setting.strongly && people < CITY;
+}

@@ -6,7 +6,7 @@ import { distanceKm } from '../../places/distance.ts';
 import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
-import { addressed, PHONE_NEXT, standsAlone } from './alone.ts';
+import { addressed, isSomebody, PHONE_NEXT, standsAlone } from './alone.ts';
 import { amongTowns, eitherOf } from './among.ts';
 import { countryNamed } from './countries.ts';
 import type { AreaHit, PlaceHit } from './hits.ts';
@@ -77,7 +77,7 @@ export function placesIn(
     const hit = found
       ? townAt(text, tokens, index, found, hints, taken, capital)
       : capital
-        ? unlistedAt(text, tokens, index, taken)
+        ? unlistedAt(text, tokens, index, taken, hints.homeCountry)
         : undefined;
     if (hit?.hit.faint) {
       const last = towns.at(-1);
@@ -170,7 +170,8 @@ function townAt(
   const qualifier = qualifierAt(text, tokens, found.next);
   const qualified = qualifier ? found.places.filter((place) => fits(place, qualifier)) : [];
   // "Goa, India" is no Goa elsewhere; "Bayfield, WI" is none of those that the list has.
-  if (qualifier && qualified.length === 0 && (qualifier.comma || qualifier.coded)) return unlistedAt(text, tokens, index, taken);
+  if (qualifier && qualified.length === 0 && (qualifier.comma || qualifier.coded))
+    return unlistedAt(text, tokens, index, taken, hints.homeCountry);
   // "Somerset West" is no Somerset, "Bourton-on-the-Water" no Bourton.
   const behind = tokens[found.next];
   const partly =
@@ -179,7 +180,7 @@ function townAt(
     (LONGER_NAME.test(behind.text) ||
       OF_SOMETHING.test(text.slice(behind.start, behind.start + 24)) ||
       HYPHENED.test(text.slice(behind.start, behind.start + 40)));
-  if (qualified.length === 0 && capital && partly) return unlistedAt(text, tokens, index, taken);
+  if (qualified.length === 0 && capital && partly) return unlistedAt(text, tokens, index, taken, hints.homeCountry);
   const { candidates, sure, countrySure } = ranked(qualified.length > 0 ? qualified : found.places, hints);
   const best = candidates[0];
   // "at St Mary's, Beverley" is a church.
@@ -191,6 +192,7 @@ function townAt(
   const last = tokens[found.next - 1] as Token;
   if (!nearHome && !setting.led && setting.sentenceStart && qualified.length === 0 && index > 0 && text.length - last.end < 2)
     return undefined;
+  if (qualified.length === 0 && isSomebody(text, tokens, index, found.next, setting, nearHome, best)) return undefined;
   const common =
     commonWords.has(folded) || (wordsAbroad.has(folded) && best.country !== hints.homeCountry) || (single && folded.length <= 2);
   const score = scoreOf(setting, {

@@ -63,7 +63,7 @@ export function qualifierAt(text: string, tokens: Tokens, index: number): Qualif
 }
 
 /** States whose codes are also those of a state or province elsewhere. */
-const australian: Record<string, string> = { WA: 'western australia', SA: 'south australia', NT: 'northern territory' };
+export const australian: Record<string, string> = { WA: 'western australia', SA: 'south australia', NT: 'northern territory' };
 
 export function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
   // "Perth (WA)", "Bratislava (SK)"

@@ -30,6 +30,8 @@ const AFTERWARDS =
 /** What stands around a name, as far as it tells whether a town is meant. */
 export type Setting = {
   led: boolean;
+  /** "at the Bismarck library" */
+  housed: boolean;
   strongly: boolean;
   labelled: boolean;
   slot: boolean;
@@ -101,6 +103,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     (openBefore || /^(?:and|then|or)$/.test(before.lower));
   return {
     led,
+    housed,
     strongly,
     labelled:
       (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||

@@ -6,7 +6,7 @@ import type { Token } from '../parts/tokens.ts';
 import { countryNamed } from './countries.ts';
 import type { PlaceHit } from './hits.ts';
 import { areaNamed, commonWords } from './names.ts';
-import { qualifierAt } from './qualifiers.ts';
+import { australian, qualifierAt } from './qualifiers.ts';
 import { isDateWord, NOT_THE_JOB, properName, settingOf, VENUE } from './setting.ts';
 
 type Tokens = readonly Token[];
@@ -16,7 +16,13 @@ type Taken = (index: number) => boolean;
 export const HYPHENED = /^(?:[-\u2010](?:on|in|by|le|la|de|the|upon|under|next|super|sur|sous|am|an|der)){1,2}[-\u2010]\p{Lu}[\p{L}'’]+/u;
 
 /** A town that the list does not have, known by its region: "Bayfield, WI", "Lutsen MN". */
-export function unlistedAt(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
+export function unlistedAt(
+  text: string,
+  tokens: Tokens,
+  index: number,
+  taken: Taken,
+  homeCountry?: string,
+): { hit: PlaceHit; next: number } | undefined {
   const first = tokens[index] as Token;
   for (let length = 3; length >= 1; length--) {
     const words = tokens.slice(index, index + length);
@@ -29,7 +35,11 @@ export function unlistedAt(text: string, tokens: Tokens, index: number, taken: T
       continue;
     if (INSTITUTION.test(last.text)) return undefined;
     const qualifier = qualifierAt(text, tokens, index + length);
-    const country = qualifier?.regionCountry ?? qualifier?.country;
+    // "Kambalda, WA" is Western Australia there.
+    const country =
+      homeCountry === 'AU' && qualifier?.code !== undefined && qualifier.code in australian
+        ? 'AU'
+        : (qualifier?.regionCountry ?? qualifier?.country);
     if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
     const setting = settingOf(text, tokens, index, qualifier.next, taken);
     // "Ewan Pattullo (IA)": what somebody may write behind a name.
@@ -62,7 +72,7 @@ export function unlistedAt(text: string, tokens: Tokens, index: number, taken: T
 const INSTITUTION =
   /^(?:academy|school|college|university|institute|trust|society|club|association|council|foundation|group|ltd|inc|gmbh|bv)$/i;
 const NO_TOWN =
-  /^(?:(?:that|this|it|here|there|what|who|where)['’]?s?|st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full|euros?|dollars?|pounds?|sterling|francs?|franken|rand|rupees|cash)$/i;
+  /^(?:(?:that|this|it|here|there|what|who|where)['’]?s?|st|saint|sankt|san|santa|still|now|again|both|all|english|spanish|french|german|italian|person|studio|room|hall|hd|uhd|the|total|advance|addition|case|general|particular|private|public|quarter|week|spring|summer|autumn|fall|winter|morning|afternoon|evening|town|part|full|pension|rente|urlaub|kürze|zukunft|ruhe|ordnung|form|höhe|richtung|bezug|absprache|elternzeit|euros?|dollars?|pounds?|sterling|francs?|franken|rand|rupees|cash)$/i;
 
 /** "believe in Harriet": not where anything is. */
 const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rope|fill|copy|copied|call)(?:e|es|ed|ing|ence|s)?$/;

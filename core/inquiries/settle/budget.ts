@@ -3,7 +3,7 @@
  */
 import type { z } from 'zod';
 import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
-import { currenciesFor, currenciesLeftOpen, dollarsSaid } from '../money/currency.ts';
+import { currenciesFor, currenciesSaid, dollarsSaid } from '../money/currency.ts';
 import type { Amount } from '../money/find.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { phrases } from '../phrases.ts';
@@ -208,9 +208,15 @@ export function budgetOf(
   if (!best) return { where: [], choices: [] };
   const { amount } = best;
   const where = [{ start: amount.start, end: amount.end }];
-  const per = paidPer(text, amount, days);
+  // "Four hundred for the day (call it 400)"
+  const again = paid.find((other) => other.amount === amount.amount && other.per !== undefined);
+  const per = paidPer(text, again && amount.per === undefined ? again : amount, days);
   const said = amount.mark === '$' || amount.mark?.startsWith('DOLLAR') ? dollarsSaid(text) : undefined;
-  const left = currenciesLeftOpen(text.slice(amount.end, amount.end + MONEY_REACH), amount.mark);
+  const left = currenciesSaid(
+    text.slice(Math.max(0, amount.start - MONEY_REACH), amount.start),
+    text.slice(amount.end, amount.end + MONEY_REACH),
+    amount.mark,
+  );
   const found = left ?? (said === undefined ? currenciesFor(amount.mark, currencies.home, currencies.place) : [said]);
   const shaped = (value: number, currency: string | undefined): Budget => ({
     amount: value,

@@ -9,6 +9,8 @@ const JOB_WORDS =
 /** "All in, including the edit, we've got" */
 const JOB_LED =
   /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
+/** "Liverpool, two days, £1,060" */
+const DAYS_THEN = /[,:(–-]\s(?:two|three|four|five|[2-5]) days(?: (?:in all|total))?[,:=–-]{1,2}\s?$/i;
 const JOB_AFTER =
   /^(?:\/-)?(?:\s?\([^()]{0,60}\))?[^.;?!]{0,30}?\b(?:not (?:per|a) day|pour l'ensemble|por todo el (?:trabajo|evento|encargo)|per tutto il (?:lavoro|servizio)|für (?:den ganzen|das ganze|die ganze) \p{L}+|voor (?:de|het) hele \p{L}+|(?:for )?the whole (?:night|day|thing|weekend|event|job)|for the (?:festival|conference|congress|retreat|summit|tournament|camp|tour|run)|budget|total|flat|buy-?out|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|for (?:both|everything|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both|job)\b|^[.,]\s(?:for both|in total|total|all in|flat|all told|altogether)[.,;!]/iu;
 /** "$1,400? That's flat": what the next sentence says of the amount. */
@@ -63,5 +65,7 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
-  return JOB_WORDS.test(around) || JOB_LED.test(led) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1 ? 'job' : undefined;
+  return JOB_WORDS.test(around) || DAYS_THEN.test(around) || JOB_LED.test(led) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1
+    ? 'job'
+    : undefined;
 }

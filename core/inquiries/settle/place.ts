@@ -55,7 +55,8 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
     }));
     const unique = [...new Map(choices.map((choice) => [choice.value, choice])).values()];
     const countries = new Set([best, ...rivals].map((hit) => (hit.sure ? hit.candidates[0]?.country : undefined)));
-    const only = countries.size === 1 ? [...countries][0] : undefined;
+    // Of one whose other is in no list nobody knows the country.
+    const only = countries.size === 1 && rivals.length > 0 ? [...countries][0] : undefined;
     return { where, countryWhere: where, ...(only ? { country: only } : {}), ask: { field: 'place', choices: unique } };
   }
   if (best.candidates.length === 0 && best.country === undefined) {
