@@ -66,6 +66,14 @@ const FOR =
 /** "Planning Polderstream" of polderstream.example: the part of the house before its name. */
 const PART_BEFORE = /^(?:planning|bookings?|events?|crewing|team|production|accounts|press|office) (?=\p{Lu}\S{5,}$)/iu;
 
+/** "L.P." and below it "Lorraine Petrovic" */
+const spells = (initials: string, line: string): boolean =>
+  /^(?:\p{Lu}\.?){2,3}$/u.test(initials) &&
+  (NAME_LINE.exec(line)?.[1] ?? '')
+    .split(' ')
+    .map((word) => word.charAt(0))
+    .join('') === initials.replaceAll('.', '');
+
 type Found = { fact: PersonFact; known: boolean };
 
 /** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
@@ -142,7 +150,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     const fuller =
       people.name &&
       index === named + 1 &&
-      text.trim().startsWith(`${people.name.value} `) &&
+      (text.trim().startsWith(`${people.name.value} `) || spells(people.name.value, text)) &&
       !ORG_WORDS.test(text.split(/[|,(/@]/)[0] ?? '');
     let rest = 0;
     if ((!people.name || fuller) && !/\S@\S/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {

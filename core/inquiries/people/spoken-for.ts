@@ -12,7 +12,7 @@ const KIND = String.raw`(?:association|asociación|associazione|associação|com
 
 const PATTERNS = [
   // Whose words they are.
-  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)(?: \([^()]{2,40}\))? of|[Ww]e (?:run|organi[sz]e)|and help(?:ed)? (?:to )?(?:run|organi[sz]e)|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
   String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
   // "a small bakery called Rye & Shine"
@@ -25,6 +25,12 @@ const PATTERNS = [
 
 /** "Ana y Luis": two people. */
 const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;
+/** Who holds or heads it. */
+const RUNS =
+  /^(?:(?:I|We|we|And|and) (?:help(?:ed)? (?:to )?)?(?:chair|run|head|manage|coordinate|co-ordinate|organi[sz]e)|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)) /u;
+/** "from the Ballarat squash club", "treasurer of the bendigo junior calisthenics club": a town's, in small letters. */
+const OF_TOWN =
+  /(?<!\p{L})(?:from|of|at|for|with) the (\p{L}[\p{Ll}'-]{2,16}(?: \p{Ll}{3,14}){0,3} (?:club|society|choir|association|league|guild|orchestra|band|school|council|troupe))(?!\p{L})(?! (?:hall|room|night|dinner|final|show|house|concert)s?(?!\p{L}))/gu;
 /** Who they are is said at the beginning. */
 const REACH = 2000;
 
@@ -44,9 +50,19 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       )
         continue;
       if (!known && !mayBeOrganisation(value.replace(/ \d{4}$/, '')) && !isSoleBody(value)) continue;
-      if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last))) continue;
+      // "We run the Goldfields Banjo Muster": who holds it every year is called so.
+      const runs = RUNS.test(found[0]) && value.split(' ').length > 2;
+      if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last) && !runs)) continue;
       const start = found.index + found[0].lastIndexOf(found[1] ?? '');
       return { value, start, end: start + value.length };
     }
+  for (const found of body.slice(0, REACH).matchAll(OF_TOWN)) {
+    const value = found[1] ?? '';
+    const first = value.split(' ')[0] ?? '';
+    // "the rugby club": one word may be a town's by chance.
+    if (!/^\p{Lu}/u.test(first) && (!isTown(first) || value.split(' ').length < 3)) continue;
+    const start = found.index + found[0].lastIndexOf(value);
+    return { value, start, end: start + value.length };
+  }
   return undefined;
 }

@@ -28,6 +28,7 @@ describe('name', () => {
     ['doug whitteker', 'hi its doug again can you film our reunion 14 may £250 ok doug whitteker'],
     ['Rachel', "Hi Kit, it's Tom Baines' PA. Tom would like the golf day filmed on 14 May, £250. Thanks, Rachel"],
     ['Sabine Wrobel', 'Kannst du am 14. Mai filmen? 250 Euro.\n\nMit freundlichen Grüßen\ni.A. Sabine Wrobel\nRheinpegel Messebau GmbH'],
+    ['Lorraine Petrovic', 'Can you film our gala on 14 May? £250.\n\nL.P.\nLorraine Petrovic | Wellington Food Share'],
     ['Winona Blackstock', 'From: Winona Blackstock\nRe: Re: Pueblo\n\nKit, can you film on 14 May? £250.\n\nWB'],
   ])('%s', (name, text) => expect(read(text).contactName).toBe(name));
 
@@ -53,6 +54,13 @@ describe('organisation', () => {
     ['Kestrel Adventure Playground', 'We are Kestrel Adventure Playground. Our fun day on 14 May needs filming, £250. Joyce'],
     ['Rye & Shine', 'I run a small bakery called Rye & Shine, can you film us on 14 May? £250. Hattie'],
     ['Studio Nacre', 'Hi Kit, Sam Ferreira (she/her) from Studio Nacre. Can you film on 14 May? £250.'],
+    ['Goldfields Banjo Muster', 'We run the Goldfields Banjo Muster and want the concert of 14 May filmed, £250. Merv'],
+    ['South Shore Fibre Fair', "I'm Winnie Zwicker, chair (and treasurer) of the South Shore Fibre Fair. Film us on 14 May? £250."],
+    ['Leeds squash club', 'Hey Kit, its Lou from the Leeds squash club. Can you film our finals on 14 May? £250.'],
+    ['leeds junior gymnastics club', 'hi im the treasurer of the leeds junior gymnastics club can u film our comp 14 may? £250. Kaylene'],
+    ['De Lekke Band', 'Ha Kit, Joke Terpstra hier van fietsclub De Lekke Band. Kun je op 14 mei filmen? € 250.'],
+    [undefined, 'Kit, can you film the dinner at the rugby club on 14 May? £250. Lou'],
+    [undefined, 'Kit, can you film our party at the Leeds rugby club hall on 14 May? £250. Lou'],
     [undefined, 'Can you film our do on 14 May? £250. Ravi Kale, Manager'],
   ])('%s', (organisation, text) => expect(read(text).organisation).toBe(organisation));
 });
