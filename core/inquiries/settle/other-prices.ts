@@ -26,6 +26,8 @@ const MISWRITTEN =
 const CONCLUDES =
   /(?:\bso|\bdus|\balso|\bdonc|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
 /** "Final answer is": it holds, whatever was said before. */
+/** "that leaves £400 for film" */
+const LEAVES = /\b(?:leaves|leaving|left with)(?: us| me| you)?(?: with)?(?: about| around| only| just)?\s$/i;
 const FINAL =
   /\b(?:final|definitive|agreed) (?:answer|offer|figure|number|rate|amount|word|price)(?: is|:| stands at| now)?(?: now)?:?\s$/i;
 const SETTLES = /\b(?:so|call) it(?:'s| is)?\s$/i;
@@ -110,7 +112,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       const many = before.per === 'other' && one > 0 && amount.amount > one && amount.amount % one === 0;
       if (many && CONCLUDES.test(near)) return 'sum';
       if (two > 0 && one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
-      if (OF_VIDEO.test(near) || SETTLES.test(near) || FINAL.test(near)) return 'meant';
+      if (OF_VIDEO.test(near) || SETTLES.test(near) || LEAVES.test(near) || FINAL.test(near)) return 'meant';
       if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount && part.per === undefined)) return 'meant';
       if (ON_TOP.test(near) && !SUM_SAID.test(behind)) return 'aside';
     }

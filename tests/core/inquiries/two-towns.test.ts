@@ -81,6 +81,24 @@ describe('what it is paid', () => {
     ['toronto', 'A gala in Barrie on June 12. The price of the guy they called was $2,400.', undefined],
     ['halifax', 'A gala in Truro on June 12, they approved twenty two hundred dollars.', { amount: 2200, currency: 'CAD', per: 'job' }],
     ['sydney', 'Gigs in Orange on 12 and 19 June, $480 a date.', { amount: 480, currency: 'AUD', per: 'day' }],
+    [
+      'leeds',
+      'A gala in York on 12 June. The sponsor has put in £2,000, the band costs £700, that leaves £400 for film.',
+      { amount: 400, currency: 'GBP', per: 'job' },
+    ],
+    ['toronto', 'A fair in Barrie on June 12-14. $2,100 covers all three.', { amount: 2100, currency: 'CAD', per: 'job' }],
+    ['melbourne', "A fair in Geelong on 12 June. It's not a paid thing but there's a $50 voucher.", undefined],
+    ['vancouver', 'A fair in Kelowna on June 12. We have $3k between you and the sound guy.', undefined],
+    [
+      'vienna',
+      'A fair in Graz on 12 June. 600 incl. USt for up to 8 hours, 60 each hour after that.',
+      { amount: 600, currency: 'EUR', per: 'job' },
+    ],
+    [
+      'paris',
+      'Four hundred for the day in Reims on 12 June; pounds or euros, my accountant will decide (call it 400).',
+      { amount: 400, per: 'day' },
+    ],
     ['paris', 'Un gala à Reims le 12 juin, 380 balles.', { amount: 380, currency: 'EUR', per: 'job' }],
   ])('%s: %s', (home, text, budget) => expect(facts(ASK + text, undefined, home).budget).toEqual(budget));
 });
