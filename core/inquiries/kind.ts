@@ -85,6 +85,8 @@ const LONGEST_NOTE = 400;
 /** What anybody may come to, win or buy. */
 const OPEN_TO_ALL = /\b(?:tickets?|workshops?|courses?|class(?:es)?|lessons?|training|sale|donations?|entry)\b/i;
 
+/** "Need a vision mixer for every evening from 5 to 8 May": so few words that ask plainly can ask for nothing else. */
+const SHORTEST_PLAIN = 160;
 /** "We wish to engage you", "we request your quotation": words of hiring, however formal the rest. */
 const ENGAGES =
   /\b(?:wish|propose|like|want|love|hoping|intend) to (?:engage|hire|book|commission|retain) (?:you|your services)\b|\b(?:request|invite|seek|solicit|would appreciate|would welcome) your (?:kind |best |competitive )?(?:quotation|quote|proposal|tender|bid|estimate)\b/i;
@@ -99,7 +101,8 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
       ? 'refused'
       : 'none';
   const { time, work, film } = asksForWork(body);
-  if (seen.dated && (work || film) && ENGAGES.test(body)) return 'certain';
+  const short = body.trim().length <= SHORTEST_PLAIN && asksPlainly(body);
+  if (seen.dated && (work || film || short) && (short || ENGAGES.test(body))) return 'certain';
   return seen.dated && (time || work || film || ABROAD.test(body) || asksPlainly(body)) ? 'plain' : 'request';
 }
 

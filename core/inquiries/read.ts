@@ -9,6 +9,7 @@ import { pageOf } from './learned/features.ts';
 import { agreedCalls } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
 import { agreedPay } from './learned/pay.ts';
+import { agreedReply } from './learned/reply.ts';
 import { agreedRole } from './learned/role.ts';
 import { asks, weighed } from './learned/said.ts';
 import { lookAt, type ReadInput } from './look.ts';
@@ -25,6 +26,7 @@ import { callsOf } from './settle/calls.ts';
 import { daysNamed, withChosenDays } from './settle/chosen-days.ts';
 import { daysOf, daysSaid } from './settle/days.ts';
 import { consecutive } from './settle/days-among.ts';
+import { heldAgainstDaysBeside } from './settle/days-beside.ts';
 import { eventDays } from './settle/event.ts';
 import { isOneDay } from './settle/one-day.ts';
 import { heldAgainstHours } from './settle/hours-outside.ts';
@@ -83,7 +85,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   const called = times.some(({ said }) => said === 'call');
   const unfilmed = nothingToFilm(front);
   const atHome = role?.role === 'edit only' ? unfilmed || !called : role === undefined && unfilmed && !called;
-  const found = heldAgainstHours(scene, eventDays(scene));
+  const found = heldAgainstDaysBeside(scene, heldAgainstHours(scene, eventDays(scene)));
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }
     : atHome
@@ -189,7 +191,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     );
   point('role', ...roles);
 
-  const reply = replyOf(scene);
+  const reply = agreedReply(replyOf(scene), { ...page, scene }, input.learned);
   if (reply.wall !== undefined) fields.replyBy = reply.wall;
   else if (reply.choices.length > 0)
     questions.push(question('replyBy', 'By when exactly is an answer wanted?', deadlineChoices(reply.choices, input.homeZone)));

@@ -49,7 +49,7 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     word(2) !== 'week' &&
     /^(?:mor+ow|moro|morro|mora|mrw|mro|moz|nite|night|day)$/.test(word(1))
   )
-    return atom(2, { kind: 'days', days: /^m/.test(word(1)) ? 1 : 0 });
+    return atom(2, { kind: 'days', days: word(1).startsWith('m') ? 1 : 0 });
   if (/^(?:tomorrow|tmrw|tmr|tmw|tmrow|tmorrow|tomo|tomorow|tommorow|tommorrow|tmoz|tomoz|tomorrow's)$/.test(word(0))) {
     if (word(1) === 'week') return undefined;
     return atom(1, { kind: 'days', days: 1 });

@@ -222,7 +222,8 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
 /** "in March", "early June 2027", "end of May": said of a month only. */
 function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
   const lead = tokens[index]?.lower ?? '';
-  const two = tokens[index + 1]?.lower === 'of' ? 2 : 1;
+  // "end of May", "mid-June"
+  const two = tokens[index + 1]?.lower === 'of' || (/^(?:early|mid|late|end)$/.test(lead) && tokens[index + 1]?.text === '-') ? 2 : 1;
   const name = tokens[index + two];
   const month = name && /^\p{Lu}/u.test(name.text) ? monthWord(name.lower) : undefined;
   const ofWeek = lead === 'of' && /^(?:week|weekend|half|part|days)$/.test(tokens[index - 1]?.lower ?? '');
@@ -231,11 +232,9 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
     month === undefined
   )
     return undefined;
-  const dash = tokens[index + 1]?.text === '-' ? 1 : 0;
   const year = tokens[index + two + 1]?.num;
   if (year !== undefined && year >= 1 && year <= 31) return undefined;
   const stated = year !== undefined && year >= 1800 && year < 2100 ? year : undefined;
-  if (dash) return undefined;
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };
 }
 
@@ -266,13 +265,13 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     let at = index;
     let around: 'weekend' | 'week' | undefined;
     const elsewhere = weekendElsewhere(tokens, index);
-    if ((word === 'weekend' || word === 'week') && /^(?:of|commencing|beginning|starting)$/.test(tokens[index + 1]?.lower ?? '')) {
+    if ((word === 'weekend' || word === 'week') && /^(?:of|commencing|beginning|starting|ending)$/.test(tokens[index + 1]?.lower ?? '')) {
       around = word;
       at = index + 2;
     } else if (elsewhere !== undefined) {
       around = 'weekend';
       at = elsewhere;
-    } else if (word === 'wc' || (word === 'w' && tokens[index + 1]?.text === '/' && tokens[index + 2]?.lower === 'c')) {
+    } else if (word === 'wc' || (word === 'w' && tokens[index + 1]?.text === '/' && /^[ce]$/.test(tokens[index + 2]?.lower ?? ''))) {
       around = 'week';
       at = word === 'wc' ? index + 1 : index + 3;
     }

@@ -1,7 +1,7 @@
 /**
  * The days of the job held against what the learned weights make of each date: where they differ plainly, both are asked.
  */
-import { askedDays, consecutive, MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
+import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from '../settle/days-among.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
 import { dateFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -31,8 +31,11 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
   const ahead = scene.dates.filter(
     ({ past, said, readings }) => !past && !OF_ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),
   );
-  const weighed = ahead.map((date) => {
-    const { event: chance = 0, either = 0 } = chancesIn(learned.date, dateFeatures(page, date));
+  const weighed = ahead.map((mention) => {
+    // "Sat and Sun the 9th and 10th": weekdays of the days that were found say them again.
+    const again = mention.weekdayOnly ? namedAmong(mention, event.dates) : [];
+    const date = again.length > 0 ? { ...mention, readings: [again] } : mention;
+    const { event: chance = 0, either = 0 } = chancesIn(learned.date, dateFeatures(page, mention));
     return { date, chance, either };
   });
   const likely = weighed.filter(({ chance }) => chance > EVENT);

@@ -4,7 +4,8 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import { askedDays, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { askedDays, inMonthOf, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { runFrom } from './run.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const lists = {
@@ -22,8 +23,9 @@ const ONE_OF = anyOf(
 const UNDECIDED = anyOf(
   `
   whichever is/you/suits/works/is/fits/they/one/day/night/evening/date/of | whichever | which one/day/night/evening/date/of_them/of_the_two/of_these ever? suits/works/you_prefer/would_you_prefer/you'd_prefer/you_like | up to you which | tell/tells me/us which | decide/deciding which | choose/pick which/one | mind/minds which | easy which | no_matter which | don't care which | which of them/these/those/the_two/the_dates/both/either are/is/would/could/can/do/works/suits/might ... | yet to decide which | not decided which | haven't decided which
-  what/which nights/days/dates/night/day/date would/do/can you prefer/like/suit/suits | would suit you better | suits you better/best | welcher tag | egal welcher/welchen/welches | quel jour | qué día
+  what/which nights/days/dates/night/day/date would/do/can you prefer/like/suit/suits | would suit you better | suits you better/best | {count} {nights} out of ... | {count} {nights} somewhere/sometime in/between/within ... | welcher tag | egal welcher/welchen/welches | quel jour | qué día
 `,
+  lists,
 );
 /** "or if the hall cannot move the banquet, then the Saturday", "or failing that the 25th" */
 const OR_ELSE =
@@ -59,6 +61,11 @@ export function leftOpen(
   if (best !== undefined) return { dates: [best], where: settled.where, choices: [], dropped: known.filter((date) => date !== best) };
   if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
     return open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
+  for (const mention of scene.dates.slice(0, MOST_MENTIONS)) {
+    const ends =
+      mention.past || mention.by ? undefined : endsOpen(settled, mention, text.slice(Math.max(0, mention.start - 40), mention.start));
+    if (ends) return ends;
+  }
   for (const mention of candidates.slice(0, MOST_MENTIONS)) {
     const sentence = sentenceAround(text, mention.start, mention.end);
     const lead = text.slice(Math.max(sentence.start, mention.start - 110), mention.start);
@@ -75,6 +82,25 @@ export function leftOpen(
   }
   return undefined;
 }
+
+/** "It leaves on Friday 9 April and comes back either that Sunday or the Monday": the runs that it may be. */
+function endsOpen({ dates, where }: EventDays, { explicit, sequence: { items } }: DateMention, lead: string): EventDays | undefined {
+  const [first] = dates;
+  if (dates.length !== 1 || first === undefined || explicit || !items.some(({ join }) => join === 'or') || !ENDS_EITHER.test(lead))
+    return undefined;
+  const start = Temporal.PlainDate.from(first);
+  const runs = items.flatMap(({ atom }) => {
+    const last =
+      atom.day === undefined
+        ? start.add({ days: ((atom.weekday ?? 0) - start.dayOfWeek + 7) % 7 || 7 })
+        : Temporal.PlainDate.from(inMonthOf(first, atom.day) ?? first);
+    const length = start.until(last).days + 1;
+    return length > 1 ? [runFrom(first, length)] : [];
+  });
+  return runs.length > 1 ? askedDays(where, runs) : undefined;
+}
+const ENDS_EITHER =
+  /\b(?:ends?|ending|finish(?:es|ing)?|clos(?:es|ing)|until|till|through|lasts|runs|back|returns?|returning|home|wraps?|stay(?:ing)?)\b[^.;!?\n]{0,16}$/i;
 
 /** "I'd like one night filmed. Friday would be best": the one of them that is named as the best. */
 function bestOf({ text, dates }: Scene, known: readonly string[]): string | undefined {

@@ -18,7 +18,7 @@ const people = `committee | board | council | owners | trustees | governors | pa
 /** Those who decide meet or decide. */
 const DECIDE = endsIn(
   `
-  {people} ... meet/meets/sit/sits/vote/votes/decide/decides/choose/chooses/pick/picks | {people} must/have_to/will/to decide/choose/report | signs/sign off ... | report back | our/their/the next meeting | after their/our/the meeting | meeting's | decision | to report | have a name for
+  {people} ... meet/meets/sit/sits/vote/votes/decide/decides/choose/chooses/pick/picks | {people} must/have_to/will/to decide/choose/report | present/presents/presenting/submit/put/take ... {people} | signs/sign off ... | report back | our/their/the next meeting | after their/our/the meeting | meeting's | decision | to report | have a name for
 `,
   { people },
 );

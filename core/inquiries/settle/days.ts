@@ -10,17 +10,23 @@ const SAID =
   /(?<![\p{L}\p{N}/.,:-])(?:(?:a|the|all|over|for|full)\s)?(\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen)(?:[\s-](?:full|whole|shoot|shooting|event|interview|training|consecutive|filming|camera|working|straight))?[\s-]days?\b(?:[\s-](?:long\s)?(?:event|conference|shoot|festival|summit|workshop|congress|tournament|meeting|gig|job|show|expo|fair|training|retreat))?/giu;
 const SINGLE =
   /\b(?:one|single|1)[- ]day (?:event|conference|shoot|job|gig|workshop|meeting|summit|seminar)\b|\bjust the one day\b|\bone full day\b|\bfor (?:one|a) day\b|\ba (?:one-day|single day)\b/giu;
+const PART_OF = /\b(two|three|four|five|six|\d) (?:out )?of (?:the|those|these|our|my) $/i;
 /** Counts of days that are about something else. */
 const NOT_THE_SHOOT =
-  /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|later|ago|next|last|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
+  /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|through|later|ago|next|last|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
 const AFTER =
   /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt)|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
+
+/** "from 5 May for four nights": as many days, right behind their first. */
+const NIGHTS =
+  /(?<=(?:\d(?:st|nd|rd|th)?|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}{0,6}|day),?\s)(?:for|over) (two|three|four|five|six|[2-6]) (?:nights|evenings|mornings|afternoons)(?!\p{L})(?! (?:of )?(?:hotel|accommodation|lodging|b&b))/giu;
 
 /** Every count of event days that is said. */
 export function daysSaid(text: string): DaysSaid[] {
   const found: DaysSaid[] = [];
   for (const match of text.matchAll(SAID)) {
-    const word = match[1] ?? '';
+    // "three of those five days"
+    const word = PART_OF.exec(text.slice(Math.max(0, match.index - 24), match.index))?.[1] ?? match[1] ?? '';
     const days = numberWord(word.toLowerCase()) ?? Number(word);
     const lead = text.slice(Math.max(0, match.index - 30), match.index);
     if (
@@ -33,6 +39,8 @@ export function daysSaid(text: string): DaysSaid[] {
       continue;
     found.push({ days, start: match.index, end: match.index + match[0].length });
   }
+  for (const { index, 0: words, 1: word = '' } of text.matchAll(NIGHTS))
+    found.push({ days: numberWord(word.toLowerCase()) ?? Number(word), start: index, end: index + words.length });
   return found;
 }
 
@@ -63,6 +71,6 @@ export function daysOf(text: string, { dates, where: dateWhere, dropped, count, 
   return { where: [first], choices: [dates.length, ...numbers] };
 }
 
-/** "a three-day conference": of which only some days may be mine; a three-day job is all mine. */
+/** "a three-day conference": of which only some may be mine; a three-day job is all mine. */
 const ofOccasion = (text: string, { start, end }: Where): boolean =>
   /^(?:the |an? |full )?[\p{L}\d]+[\s-]day\s(?!job|shoot|gig|booking|hire|edit|rate|week)\p{L}/iu.test(text.slice(start, end + 16));

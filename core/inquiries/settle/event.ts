@@ -13,6 +13,7 @@ import { askedDays, consecutive, inMonthOf, MOST_MENTIONS } from './days-among.t
 import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
+import { weekdaysAgainst } from './weekdays-against.ts';
 
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
 const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
@@ -118,7 +119,8 @@ const OPEN_OR_OVER =
 const GOES_ON_TO = new RegExp(`${GOES_ON.source},?\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
 
 /** "5, 6, 7 and then again the 11th" */
-const AGAIN = /\b(?:again|once more|plus|and also|as well as)(?: on)?(?: the)?\s$/i;
+const AGAIN =
+  /\b(?:again|once more|plus|and also|as well as|(?:plus|and) (?:an?|one more|another) (?:[\p{L}-]+ ){0,2}(?:day|evening|session|afternoon|morning))(?: on)?(?: the)?\s$/iu;
 
 /** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
 function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {
@@ -134,7 +136,8 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     const told = readings[0] ?? [];
     // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
     const near = told.length === 1 ? inMonthOf(first, items[0]?.atom.day ?? 0) : undefined;
-    const goesOn = GOES_ON_TO.test(scene.text.slice(Math.max(0, start - 60), start));
+    const lead = scene.text.slice(Math.max(0, start - 60), start);
+    const goesOn = GOES_ON_TO.test(lead) || AGAIN.test(lead);
     const ofRun = near !== undefined && (consecutive(union(settled.dates, [near])) || (goesOn && near > last));
     const days = ofRun ? [near] : told;
     const all = union(settled.dates, days);
@@ -145,7 +148,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
           ? (days[0] ?? '') > first && !OPEN_OR_OVER.test(scene.text.slice(where.end, start))
           : consecutive(all) && !OPEN_OR_OVER.test(scene.text.slice(end, where.start)),
       );
-    const again = ofRun && AGAIN.test(scene.text.slice(Math.max(0, start - 24), start));
+    const again = ofRun && AGAIN.test(lead);
     return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, again, where: { start, end } }] : [];
   });
   if (more.length === 0) return settled;
@@ -178,22 +181,6 @@ function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): 
 const aboutThen = ([near]: readonly string[], [date]: readonly string[]): boolean =>
   near !== undefined && date !== undefined && Math.abs(Temporal.PlainDate.from(near).until(date).days) <= ROUGHLY;
 const ROUGHLY = 3;
-
-/** At most a comma, a bracket and blanks. */
-const BESIDE = 3;
-
-/** "Fri to Sun 12-14 June" where the twelfth is no Friday: weekdays beside a run of dates must be those of its ends. */
-function weekdaysAgainst(main: readonly DateMention[], weekdays: readonly DateMention[]): EventDays | undefined {
-  for (const named of weekdays) {
-    const [first, last] = named.sequence.items.map(({ atom }) => atom.weekday);
-    const run = main.find((mention) => mention.start >= named.end && mention.start - named.end <= BESIDE && mention.readings.length === 1);
-    const dates = run?.readings[0];
-    if (!run || !dates || dates.length < 2 || named.sequence.items.length !== 2 || first === undefined || last === undefined) continue;
-    const ends = [dates[0] as string, dates.at(-1) as string].map((date) => Temporal.PlainDate.from(date).dayOfWeek);
-    if (ends[0] !== first || ends[1] !== last) return askedDays([named, run], [dates], 'weekday');
-  }
-  return undefined;
-}
 
 const BOTH = /\bboth (?:days|dates|nights|evenings|of (?:them|those))\b/i;
 

@@ -22,7 +22,9 @@ export function heldAgainstHours({ dates: mentions, times }: Scene, event: Event
   const known = [...new Set([...dates, ...near, ...runs])].toSorted();
   const told = (cue: SaidTime['said']): string[] =>
     times.flatMap(({ said, date, from, dayBefore }) =>
-      date?.weekdayOnly && !date.past && !dayBefore && said === cue && from.minutes >= NIGHT_ENDS ? namedAmong(date, known) : [],
+      date?.weekdayOnly && !date.past && !dayBefore && said === cue && from.minutes >= NIGHT_ENDS
+        ? namedAmong(date, known).slice(cue === 'wrap' ? -1 : 0)
+        : [],
     );
   const ends = told('wrap');
   if (ends.every((day) => dates.includes(day))) return event;

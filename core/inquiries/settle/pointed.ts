@@ -47,7 +47,8 @@ export function pointedAt(scene: Scene, candidates: readonly DateMention[], sett
   const [row] = rows;
   if (row && rows.length === 1) for (const date of row.readings[0] ?? []) chosen.add(date);
   const dates = [...chosen].sort();
-  if (dates.length > 0 && dates.length < new Set(known).size && consecutive(dates)) return { dates, where: settled.where, choices: [] };
+  if (dates.length > 0 && dates.length < new Set(known).size && consecutive(dates))
+    return { dates, where: settled.where, choices: [], dropped: [...new Set(known)].filter((date) => !chosen.has(date)) };
   return mixed
     ? askedDays(
         settled.where,

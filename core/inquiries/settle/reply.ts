@@ -195,7 +195,8 @@ export function replyOf(scene: Scene): ReplyBy {
   const either = /\sor\s/i.test(scene.text.slice(date.start, date.end));
   const next = nextOf(scene, date);
   const sooner = next !== undefined && date.readings.every(([on]) => on !== undefined && next < on) ? [[next]] : [];
-  for (const reading of either ? date.readings.slice(-1) : [...sooner, ...date.readings]) {
+  const that = thatWeekday(scene, date);
+  for (const reading of that ? [[that]] : either ? date.readings.slice(-1) : [...sooner, ...date.readings]) {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
     const plain = Temporal.PlainDate.from(on).subtract({ days: dayBefore ? 1 : 0 });
@@ -209,6 +210,17 @@ export function replyOf(scene: Scene): ReplyBy {
   const ahead = [...new Set(walls)].filter((wall) => wall > nowWall);
   const doubtful = date.doubt !== undefined && date.readings.length > 1 && !either;
   return ahead.length === 1 && !doubtful ? { wall: ahead[0] as string, where, choices: [] } : { where, choices: ahead };
+}
+
+/** "I report on Thursday 9 December, so let me know by that Wednesday": the one before the day that was named. */
+function thatWeekday({ text, dates }: Scene, { weekdayOnly, sequence: { items }, start }: DateMention): string | undefined {
+  const [weekday, named] = [items[0]?.atom.weekday, dates.findLast(({ end }) => end <= start)];
+  const on = named?.readings[0]?.[0];
+  if (!weekdayOnly || weekday === undefined || items.length > 1 || on === undefined || named?.readings.length !== 1) return undefined;
+  if (named.weekdayOnly || named.past || start - named.end > BESIDE || !/\bthat $/i.test(text.slice(Math.max(0, start - 6), start)))
+    return undefined;
+  const day = Temporal.PlainDate.from(on);
+  return day.subtract({ days: (day.dayOfWeek - weekday + 7) % 7 }).toString();
 }
 
 /** "Friday morning", "tomorrow afternoon": an end that is not said to the hour. */

@@ -185,7 +185,14 @@ function monthOfMoved(said: readonly DateMention[]): DateMention[] {
     const [from, told] = [gone?.readings[0]?.[0], mention.readings[0]?.[0]];
     const [item, ...more] = mention.sequence.items;
     const atom = item?.atom;
-    if (gone?.said !== 'past' || !gone.explicit || gone.readings.length !== 1 || from === undefined || told === undefined || told >= from)
+    if (
+      (gone?.said !== 'past' && gone?.said !== 'other') ||
+      !gone.explicit ||
+      gone.readings.length !== 1 ||
+      from === undefined ||
+      told === undefined ||
+      told >= from
+    )
       return mention;
     if (mention.explicit || more.length > 0 || atom?.day === undefined || mention.start - gone.end > LONGEST_CORRECTION) return mention;
     const next = Temporal.PlainDate.from(from).add({ months: 1 }).toString();

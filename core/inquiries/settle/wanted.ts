@@ -36,10 +36,16 @@ const ONE_IS_TAKEN =
 const nth = ['first', 'second', 'third', 'fourth', 'fifth'];
 const middle = (dates: readonly string[]): string | undefined => (dates.length === 3 ? dates[1] : undefined);
 
+/** "5-16 July (weekdays only)" */
+const WEEKDAYS_ONLY =
+  /\b(?:weekdays|working days|mon(?:day)?s?(?: to |-| through )fri(?:day)?s?) only\b|\b(?:excluding|except|not|no|without|minus|but not) (?:the |at |on )?weekends?\b/i;
+
 /** Of several days those that are meant; a question where one is and none is told. */
 export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   const { text } = scene;
   if (settled.dates.length < 2) return settled;
+  const weekdays = settled.dates.filter((date) => Temporal.PlainDate.from(date).dayOfWeek <= 5);
+  if (WEEKDAYS_ONLY.test(text) && weekdays.length > 0 && weekdays.length < settled.dates.length) return narrowed(settled, weekdays);
   const named = ofRow(scene, settled.dates) ?? wantedNamed(scene, settled);
   if (named) return narrowed(settled, named);
   const found = ONLY.exec(text);

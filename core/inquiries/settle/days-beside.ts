@@ -1,0 +1,57 @@
+/**
+ * The day before or after the days that were settled, where it is told for me and for nothing that only prepares them: both are asked.
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import { askedDays, MOST_MENTIONS, OF_ELSE } from './days-among.ts';
+import type { EventDays, Scene, Where } from './scene.ts';
+
+/** "the wedding of the 12th, and now also the civil ceremony on the day before, Friday" */
+const DAY_BEFORE = /\b(?:day|night|evening|afternoon|morning) before,?\s\(?(?:the |on |a )*$/i;
+/** "You would be needed from six on Friday 11 September" */
+const NEEDED =
+  /\b(?:you(?:'d|'ll|'re| would| will| are)? (?:be )?(?:needed|wanted|required|filming|film|on camera|with us)|(?:need|want|like) you)\b[^.;!?\n]*$/i;
+/** Who comes the day before to set up, to rehearse or to sleep there works on no more days. */
+const PREPARES =
+  /\b(?:set(?:ting)?[- ]?up|load(?:ing)?[- ]?in|rig(?:s|ging)?|build|install\w*|prep\w*|rehears\w*|run-?through|dress|get-?in|fit-?up|bump-?in|pack-?in|pre-?light\w*|recce|walk-?through|sound ?check|tech|test\w*|line-?up|travel\w*|fly|flight|flights|drive|train|ferry|arriv\w*|check(?:ing)? in|hotel|bed|stay|sleep|night's|briefing|collect|deliver\w*|mount|cables?|gear)\b|\b(?:aufbau\p{L}*|anreise|montage|montaje|allestimento|opbouw|installation)(?!\p{L})/iu;
+
+/** "the dinner on Friday evening should be filmed as well", "a brunch the next morning that we'd also want filmed" */
+const FILMED_TOO =
+  /\b(?:also|as well|too|both)\b[^.;!?\n]*\b(?:film\p{L}*|record\p{L}*|cover\p{L}*|shoot|shot|stream\p{L}*|video\p{L}*|camera|you|do)\b|\b(?:film\p{L}*|record\p{L}*|cover\p{L}*|shoot|shot|stream\p{L}*|video\p{L}*|camera|you|do)\b[^.;!?\n]*\b(?:also|as well|too|both)\b/iu;
+const BESIDE = /\b(?:next|following) (?:day|morning|afternoon|evening)\b|\b(?:day|morning|afternoon|evening|night) (before|after)\b/i;
+const NOT = /\b(?:no|not|without|n't|nothing|nobody)\b|n't\b/i;
+const LOOKED_THROUGH = 6000;
+
+/** The days, or with the day before or after them as a question. */
+export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: EventDays): EventDays {
+  const [first, last] = [event.dates[0], event.dates.at(-1)];
+  if (first === undefined || last === undefined || event.dropped) return event;
+  const eve = Temporal.PlainDate.from(first).subtract({ days: 1 });
+  const next = Temporal.PlainDate.from(last).add({ days: 1 });
+  const withEve = askedDays(event.where, [event.dates, [eve.toString(), ...event.dates]]);
+  const withNext = askedDays(event.where, [event.dates, [...event.dates, next.toString()]]);
+  for (const mention of mentions.slice(0, MOST_MENTIONS)) {
+    const { past, by, said, explicit, readings, weekdayOnly, sequence, start, end } = mention;
+    const weekday = sequence.items[0]?.atom.weekday;
+    if (past || by || OF_ELSE.has(said) || sequence.items.length > 1) continue;
+    const sentence = saidAround(text, { start, end });
+    if (PREPARES.test(sentence)) continue;
+    const lead = text.slice(Math.max(0, start - LEAD), start);
+    const needed = explicit && said === 'call' && readings.length === 1 && readings[0]?.join() === eve.toString() && NEEDED.test(lead);
+    const too = weekdayOnly && FILMED_TOO.test(sentence) && !NOT.test(sentence);
+    if (needed || (weekdayOnly && weekday === eve.dayOfWeek && (too || DAY_BEFORE.test(lead)))) return withEve;
+    if (too && weekday === next.dayOfWeek) return withNext;
+  }
+  const found = BESIDE.exec(text.slice(0, LOOKED_THROUGH));
+  if (!found) return event;
+  const sentence = saidAround(text, { start: found.index, end: found.index + found[0].length });
+  if (!FILMED_TOO.test(sentence) || NOT.test(sentence) || PREPARES.test(sentence)) return event;
+  return found[1] === 'before' ? withEve : withNext;
+}
+const LEAD = 60;
+
+/** The sentence of a date, as far as it is near. */
+function saidAround(text: string, where: Where): string {
+  const { start, end } = sentenceAround(text, where.start, where.end);
+  return text.slice(Math.max(start, where.start - NEAR), Math.min(end, where.end + NEAR));
+}
+const NEAR = 160;
