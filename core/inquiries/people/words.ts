@@ -79,7 +79,7 @@ export const FORM = new RegExp(
 
 /** "Chief Arbiter", "Show Secretary", "Lt Col": what somebody is. */
 const OFFICE_OR_RANK = new RegExp(
-  String.raw`^(?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\s|$)(`)}{2,}|Esq|.*(?:secretary|secretariat|arbiter|manager|director|registrar|department|desk|reception|dispatch|bookings|engagement|geschäftsstelle|büro))$`,
+  String.raw`^(?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\s|$)(`)}{2,}|Esq|.*(?:secretary|secretariat|arbiter|manager|director|registrar|department|desk|section|division|team|committee|office|reception|dispatch|bookings|engagement|geschäftsstelle|büro))$`,
   'iu',
 );
 

@@ -29,6 +29,7 @@ describe('name', () => {
     ['Rachel', "Hi Kit, it's Tom Baines' PA. Tom would like the golf day filmed on 14 May, £250. Thanks, Rachel"],
     ['Sabine Wrobel', 'Kannst du am 14. Mai filmen? 250 Euro.\n\nMit freundlichen Grüßen\ni.A. Sabine Wrobel\nRheinpegel Messebau GmbH'],
     ['Lorraine Petrovic', 'Can you film our gala on 14 May? £250.\n\nL.P.\nLorraine Petrovic | Wellington Food Share'],
+    [undefined, 'The Embassy of Norland wants its day of 14 May filmed, £250. Contact: Protocol Section, protocol@norland.example'],
     ['Winona Blackstock', 'From: Winona Blackstock\nRe: Re: Pueblo\n\nKit, can you film on 14 May? £250.\n\nWB'],
   ])('%s', (name, text) => expect(read(text).contactName).toBe(name));
 
