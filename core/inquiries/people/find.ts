@@ -111,7 +111,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const facts = {
     name,
     email,
-    phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !signature.name || !anothersPhone(layers.body, phone, mine)),
+    phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !anothersPhone(layers.body, phone, signature.name && mine)),
     organisation: organisation && text ? withForm(text, organisation) : organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));

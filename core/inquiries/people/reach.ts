@@ -5,7 +5,7 @@ import type { PersonFact } from './words.ts';
 
 const EMAIL = /(?<![\w.+-])\w[\w.+-]{0,60}@[\w-]{1,60}(?:\.[\w-]{1,40}){1,4}(?![\w-])/g;
 const PHONE =
-  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?|1[\s.-](?=\(?\d{3}\)?[\s.-]\d{3}[\s.-]))?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/:])|(?<![\w$£€.,/:@-])(?:\+\d{1,3}(?:[\s.-]\d{1,5}){3,6}(?!\d)|\+\d{8,14}|0\d{1,4}[\s-]\d{6,9}|0\d{8,11}|\d{10,11})(?![\w@/:]|[,.]\d)/g;
+  /(?<![\w$£€.,/:@-])(?:\+\d{1,3}[\s.-]?|1[\s.-](?=\(?\d{3}\)?[\s.-]\d{3}[\s.-]))?(?:\(\d{1,5}\)[\s.-]?)?\d{2,6}(?:[\s.-]\d{2,6}){1,5}(?![\w@/]|:\S)|(?<![\w$£€.,/:@-])(?:\+\d{1,3}(?:[\s.-]\d{1,5}){3,6}(?!\d)|\+\d{8,14}|0\d{1,4}[\s-]\d{6,9}|0\d{8,11}|\d{10,11})(?![\w@/]|:\S|[,.]\d)/g;
 const LABEL =
   /(?:\b(?:tel|phone|ph|mob|mobile|cell|call|text|ring|reach me|reached|whatsapp|number|direct|m|t|p|c|contact|on|at|me|back|al|hp|natel|nummer|handy|gsm|tél|tlf|teléfono|móvil|número|numéro|numero)\b[\s.:]{0,3}(?:is |at |on |me at |me on )?)$/i;
 const OTHER_NUMBER =
@@ -14,9 +14,18 @@ const OTHER_NUMBER =
 const UNMISTAKABLE =
   /^(?:\+|\d{5} \d{5}$|0\d[\s-]\d{3,4}[\s-]\d{4}$|0\d(?:[\s.]\d\d){4}$|0\d{1,3}[\s-]\d{6,9}$|[6-9]\d{9}$|\(?\d{3}\)?[\s.-]\d{3}[\s.-]\d{4}$|0\d{2,4}[\s-]\d|0\d{9,10}$|[679]\d\d \d{3} \d{3}$|\(0\d{1,4}\))/;
 
-/** The first mail address. */
+/** "Invoices to accounts@": where bills go. */
+const FOR_BILLS = /\b(?:invoic\w*|bills?|billing|receipts?|payments?)\b[^.;!?\n]{0,24}$/i;
+const BILLS = /^(?:accounts?|billing|invoic\w*|ap|no-?reply)@/i;
+/** More addresses than this are a list. */
+const MOST_ADDRESSES = 20;
+
+/** The first mail address; one that bills go to only where there is no other. */
 export function emailIn(text: string): PersonFact | undefined {
-  const match = text.matchAll(EMAIL).next().value;
+  const matches = [...text.matchAll(EMAIL).take(MOST_ADDRESSES)];
+  const match =
+    matches.find(({ 0: address, index }) => !BILLS.test(address) && !FOR_BILLS.test(text.slice(Math.max(0, index - 40), index))) ??
+    matches[0];
   if (!match) return undefined;
   const value = match[0].replace(/[.-]+$/, '');
   return { value, start: match.index, end: match.index + value.length };
@@ -54,26 +63,29 @@ export function phonesIn(text: string, labelled: boolean): PersonFact[] {
 
 const NAMED = /(?<!\p{L})\p{Lu}\p{Ll}[\p{L}'-]*/gu;
 const NO_NAMES =
-  /^(?:call|text|ring|phone|ph|tel|mob|mobile|cell|whatsapp|number|my|me|mine|i|i'm|we|our|us|kit|please|contact|or|and|reach|thanks|thank|cheers|ta|best|regards|hi|hey|hello|on|at|is|the|this|it|if|to|just|give|drop|any|questions|reply|answer|sms|message|direct|office|email|mail|yes|no|from|by|you|can|could|would|will|for|let|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|m|móvil|tél|number's|natel|handy)$/i;
+  /^(?:call|text|ring|phone|ph|tel|mob|mobile|cell|whatsapp|number|my|me|mine|i|i'm|we|our|us|kit|please|contact|or|and|reach|thanks|thank|cheers|ta|best|regards|hi|hey|hello|on|at|is|the|this|it|if|to|just|give|drop|any|questions|reply|answer|sms|message|direct|office|email|mail|yes|no|from|by|you|transcribed|transcript|voicemail|missed|incoming|caller|received|can|could|would|will|for|let|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|m|móvil|tél|number's|natel|handy)$/i;
 
-/** Whose a number is: of another, where a name or an office that is not the writer's stands before it in its sentence and nothing leads back to the writer. */
-export function anothersPhone(text: string, phone: PersonFact, mine: string): boolean {
+/**
+ * Whose a number is: of another, where a name or an office that is not the writer's stands before it in its sentence and nothing leads back to the writer.
+ * @param mine the writer's names; undefined where nobody signs: then only the number of a house is another's
+ */
+export function anothersPhone(text: string, phone: PersonFact, mine: string | undefined): boolean {
   const lead =
     text
       .slice(Math.max(0, phone.start - 60), phone.start)
-      .split(/[.;!?](?=\s)|\n/)
+      .split(/(?<!\b(?:ph|tel|mob))[.;!?](?=\s)|\n/i)
       .at(-1) ?? '';
   const last = (pattern: RegExp, counts: (word: string) => boolean): number =>
     [...lead.matchAll(pattern)].filter(([word]) => counts(word.replace(/'s$/, '').toLowerCase())).at(-1)?.index ?? -1;
+  const house = last(PLACES, () => true);
+  if (mine === undefined) return house >= 0 && !OWN.test(lead.slice(house));
   const known = mine.toLowerCase().split(/[\s'-]+/);
   const other = last(NAMED, (word) => !NO_NAMES.test(word) && !word.split(/['-]/).every((part) => known.includes(part)));
-  return (
-    Math.max(
-      other,
-      last(PLACES, () => true),
-    ) > last(WRITER, () => true)
-  );
+  return Math.max(other, house) > last(WRITER, () => true);
 }
 const WRITER = /(?<!\p{L})(?:me|mine|my|i'm|us|mi|mein|meine|moi)(?!\p{L})/giu;
+/** Where nobody signs these may be the writer's own. */
+const OWN = /^(?:office|planner)/i;
 /** A number of a house or of somebody on the day. */
-const PLACES = /(?<!\p{L})(?:office|venue|reception|facilities|hotel|hall|planner)(?:'s)?(?: number| phone| line)?(?: is)?,?\s?\(?$/giu;
+const PLACES =
+  /(?<!\p{L}|\b(?:not|than) (?:the |a )?(?:\p{L}{1,15} )?)(?:office|venue|reception|facilities|hotel|hall|planner)(?:'s)?(?:,? (?:number|phone|line|tel|ph)\b\.?){0,2}(?: is)?[,:]?\s?\(?$/giu;

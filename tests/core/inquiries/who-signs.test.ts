@@ -57,3 +57,16 @@ describe('organisation', () => {
     ['Ultramarin Films', "Salut Kit, c'est Garance de chez Ultramarin Films. Tu peux filmer le 14 mai ? 350 €."],
   ])('%s: %s', (organisation, text) => expect(read(text).organisation).toBe(organisation));
 });
+
+describe('where to reach the one who asks', () => {
+  test.each([
+    ["Film our gala on 12 June, £400? Venue tel 01904 555010 for parking. I'm on 07700 900112.", '07700 900112'],
+    ['Film our gala on 12 June, £400? Please call me, not the town office: 01904 555010.\nShelagh Burnie', '01904 555010'],
+    ["Transcribed message from 07700 900519: Hello, it's Maureen, can you film our gala on 12 June, two hundred pounds.", '07700 900519'],
+    ['Film our gala on 12 June? Questions about the venue: Facilities, ph. 01904 555010', undefined],
+  ])('phone in %s', (text, phone) => expect(facts(text).contactPhone).toBe(phone));
+  test('bills go elsewhere', () =>
+    expect(facts('Film our gala, 12 June, in York please. Invoices to bursar@oak.example. Questions to jo@oak.example').contactEmail).toBe(
+      'jo@oak.example',
+    ));
+});
