@@ -61,8 +61,8 @@ export type Sight = {
 const inDollars = (amounts: readonly Amount[]): boolean =>
   amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined, undefined)[0] === 'USD');
 
-/** Nobody tells a job further down than this. */
-const MOST_WORDS = 15_000;
+/** Nobody tells a job further down than this, in characters. */
+const FARTHEST = 40_000;
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
 const MOST_SAID = 100;
 
@@ -71,8 +71,8 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
   const plain = clean(input.text);
   const parts = split(plain.text);
-  const body = only(plain.text, parts, 'own', 'forwarded', 'subject');
-  const tokens = tokensOf(body).slice(0, MOST_WORDS);
+  const body = only(plain.text, parts, 'own', 'forwarded', 'subject').slice(0, FARTHEST);
+  const tokens = tokensOf(body);
   const homeCountry = input.homePlace?.country ?? countryOfZone(input.homeZone);
   const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
 

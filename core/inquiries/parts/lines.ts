@@ -35,4 +35,4 @@ export const blank = (line: Line | undefined): boolean => line === undefined || 
  * What is asked, what is handed over and who says so in the text stands in the first pages; who signs, at the end. Further down only
  * dates, hours, prices and places are sought.
  */
-export const FIRST_PAGES = 12_000;
+export const FIRST_PAGES = 8_000;
