@@ -96,7 +96,7 @@ const show = oneOf(
     \bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b
     \bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b
     \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\b(?:music|bands?|disco|dancing|racing|demos?|tastings?|stalls|speakers|choirs?|(?:we|they) play|playing|seminar|plenary|lecture|quiz|vernissage|cocktail)\b(?=,? (?:is |are |from |at )?\d)|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
-    \bservice is\b|\bsessions?\b|\btalks?\b|\bshow\b(?! days?\b)|\bconference\b|\bmeeting\b|\bconcert\b|\brecital\b|\bworkshop\b
+    \bservice is\b|\bsessions?\b|\btalks?\b|\bshow\b(?! (?:days?|up)\b)|\bconference\b|\bmeeting\b|\bconcert\b|\brecital\b|\bworkshop\b
     \bagm\b|\bpanel\b|\bevent\b(?! days?\b)|\bservice\b|\bmeeting (?:is|at)\b
   `,
 );
