@@ -93,6 +93,8 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   if (verb && (word === '' || whole(MINE, word.replace(SHORTENED, '')) || whole(NO_SUBJECT, word))) return false;
   if (SPOKEN_TO.test(clause)) return false;
   const { subject, lead, modal } = subjectOf(verb ? clause.slice(0, verb.index) : clause);
+  // "the room is for the timing crew you can come at 6"
+  if (subject !== undefined && /^(?:you|u)$/i.test(subject)) return false;
   if (OTHER_CREW.test(lead.slice(-30))) return true;
   if (subject === undefined || whole(MINE, subject) || OF_MINE.test(lead)) return false;
   // "we want someone on the Saturday ... if they come at 8.30"
