@@ -91,8 +91,8 @@ const SHORTEST_PLAIN = 160;
 const ENGAGES =
   /\b(?:wish|propose|like|want|love|hoping|intend) to (?:engage|hire|book|commission|retain) (?:you|your services)\b|\b(?:request|invite|seek|solicit|would appreciate|would welcome) your (?:kind |best |competitive )?(?:quotation|quote|proposal|tender|bid|estimate)\b/i;
 
-/** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request; it asks for none; it is of a machine or for another trade, whatever its words. */
-export type Ruled = 'certain' | 'plain' | 'request' | 'none' | 'refused';
+/** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request, in a few words or in more; it asks for none; it is of a machine or for another trade, whatever its words. */
+export type Ruled = 'certain' | 'plain' | 'note' | 'request' | 'none' | 'refused';
 
 /** What the rules say of a message, and how plainly. */
 export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
@@ -100,10 +100,11 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
     return MACHINE.test(whole) || firmlyNot(body) || (rolesIn(body).length === 0 && (wantsOthers(body) || asksAnotherTrade(body)))
       ? 'refused'
       : 'none';
-  const { time, work, film } = asksForWork(body);
-  const short = body.trim().length <= SHORTEST_PLAIN && asksPlainly(body);
+  const { time, work, film, prompted } = asksForWork(body);
+  const few = body.trim().length <= SHORTEST_PLAIN;
+  const short = few && (asksPlainly(body) || prompted);
   if (seen.dated && (work || film || short) && (short || ENGAGES.test(body))) return 'certain';
-  return seen.dated && (time || work || film || ABROAD.test(body) || asksPlainly(body)) ? 'plain' : 'request';
+  return seen.dated && (time || work || film || ABROAD.test(body) || asksPlainly(body)) ? 'plain' : few ? 'note' : 'request';
 }
 
 /**

@@ -190,7 +190,7 @@ function townAt(
   if (qualified.length === 0 && !nearHome && isRatherArea(folded, found.name, best, hints)) return undefined;
   // "I'll know by Friday. Bo"
   const last = tokens[found.next - 1] as Token;
-  if (!nearHome && !setting.led && setting.sentenceStart && qualified.length === 0 && index > 0 && text.length - last.end < 2)
+  if (!nearHome && !setting.led && setting.sentenceStart && qualified.length === 0 && index > 0 && text.slice(last.end).trim().length < 2)
     return undefined;
   if (qualified.length === 0 && isSomebody(text, tokens, index, found.next, setting, nearHome, best)) return undefined;
   const common =
