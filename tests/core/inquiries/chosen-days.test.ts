@@ -52,6 +52,12 @@ test('an hour that says neither morning nor evening is asked for the chosen day'
   ]);
 });
 
+test('whoever chose days has said that the message asks for work, whatever it reads like now', () => {
+  const text = 'Thank you for the lovely film of our concert on 12 March 2027 in Fargo.';
+  expect(read(text).isInquiry).toBe(false);
+  expect(read(text, ['2027-03-12'])).toMatchObject({ isInquiry: true, fields: { start: '2027-03-12', end: '2027-03-12' } });
+});
+
 test('days with others between them are told one by one', () => {
   const text = 'Please film our two concerts in Fargo on 3 March and 5 March 2027, call 9am, wrap 6pm.';
   expect(read(text)).toMatchObject({
