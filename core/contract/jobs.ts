@@ -162,6 +162,11 @@ export const jobs = {
     z.strictObject({ ...OneJob, days: z.array(DateText).min(1).max(366) }),
     JobAnswer,
   ),
+  openDays: writes(
+    'Take back the days that were chosen of those that the message leaves open: they are asked about again.',
+    z.strictObject(OneJob),
+    JobAnswer,
+  ),
   pencil: writes(
     'Pencil the dates, or renew a pencil that ran out (it goes last). Without `expires` the default of the house holds.',
     z.strictObject({ ...OneJob, expires: InstantText.optional() }),

@@ -22,6 +22,9 @@ export function openStage(quoteMade: boolean): 'quoted' | 'inquiry' {
   return quoteMade ? 'quoted' : 'inquiry';
 }
 
+/** Does a job of this state hold its dates, so that they cannot just be taken out? A pencil that ran out does: it may be renewed. */
+export const holdsDates = (state: JobState): boolean => state !== 'inquiry' && state !== 'quoted';
+
 const openFrom: Record<JobDeed, readonly JobState[]> = {
   pencil: ['inquiry', 'quoted', 'pencilled', 'ran out'],
   'let go': ['pencilled', 'ran out'],

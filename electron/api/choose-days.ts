@@ -1,13 +1,16 @@
 /**
- * One of the sets of days that a message leaves open, taken for its days: the message is read again as one that names no others.
+ * Days that a message leaves open, chosen and taken back: either way the message is read again, once as one that names no other days.
  */
 import type { FactName } from '../../core/contract/inquiries.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import { daysBehind } from '../../core/inquiries/chosen.ts';
 import { jobOf } from '../../core/inquiries/to-job.ts';
 import { factsOf } from '../../core/jobs/facts.ts';
+import { holdsDates } from '../../core/jobs/state.ts';
 import { datesInWords } from '../../core/words/dates.ts';
 import { saveJobFacts } from '../../db/jobs.ts';
+import type { ReadableDb, WritableDb } from '../../db/store.ts';
+import type { Context } from './context.ts';
 import { done } from './job-deed.ts';
 import { homeZone, placedDays } from './job-facts.ts';
 import { readPlain, receivedAt } from './memory.ts';
@@ -16,25 +19,57 @@ import { usualOf } from './take-inquiry.ts';
 import { refused } from './trouble.ts';
 
 const OF_DAYS: ReadonlySet<FactName> = new Set(['start', 'end', 'firstCall', 'lastWrap', 'days']);
+const CHANGE = 'Change its days instead.';
 
 export const chooseDays = os.jobs.chooseDays.handler(({ input, context }) =>
   done(context, 'jobs.chooseDays', 'change', input, (db, job, now) => {
-    if (job.message === null || !isOpen(job, input.days))
-      throw refused(`${datesInWords(input.days)}: these are none of the days that ${job.title} leaves open.`, 'Change its days instead.');
-    const read = readPlain(db, context, { text: job.message, receivedAt: receivedAt(job), chosenDays: input.days });
-    // What was corrected since stays: the days lie at the place as it stands, and are of the role as it stands.
-    const reading = { ...read, fields: { ...read.fields, role: job.role }, placeFound: job.place ?? undefined };
-    const again = jobOf(reading, job.message, job.title, usualOf(db, context, { role: job.role, start: input.days[0] }));
-    const questions = [...again.questions.filter(ofDays), ...job.questions.filter((question) => !ofDays(question))];
-    const spans = [...job.spans.filter((span) => !ofDays(span)), ...read.spans.filter(ofDays)].toSorted((a, b) => a.start - b.start);
-    const facts = { ...factsOf(job), days: again.facts.days };
-    saveJobFacts(db, job.id, facts, placedDays(facts.days, facts.place, homeZone(db, context)), questions, now, spans);
+    refuseHeld(job);
+    const again = isOpen(job.questions, input.days) ? readAgain(db, context, job, input.days) : undefined;
+    if (!again) throw refused(`${datesInWords(input.days)}: these are none of the days that ${job.title} leaves open.`, CHANGE);
+    saveDays(db, context, job, again, now);
     return `Chosen of the days that the message leaves open: ${datesInWords(input.days)}.`;
   }),
 );
 
+export const openDays = os.jobs.openDays.handler(({ input, context }) =>
+  done(context, 'jobs.openDays', 'change', input, (db, job, now) => {
+    refuseHeld(job);
+    const chosen = job.days.map(({ date }) => date);
+    const again = readAgain(db, context, job);
+    if (!again || again.days.length > 0 || !isOpen(again.questions, chosen))
+      throw refused(`The days of ${job.title} are not chosen of ones that its message leaves open.`, CHANGE);
+    saveDays(db, context, job, again, now);
+    return `Open again: ${datesInWords(chosen)} had been chosen of the days that the message leaves open.`;
+  }),
+);
+
+/** Dates that are held are not read anew: what is agreed on them would be passed over. */
+function refuseHeld(job: Job): void {
+  if (holdsDates(job.state)) throw refused(`${job.title} holds its dates.`, CHANGE);
+}
+
+type Again = Pick<Job, 'days' | 'questions' | 'spans'>;
+
+/** What a job's message says of its days; undefined for a job without a message. */
+function readAgain(db: ReadableDb, context: Context, job: Job, chosenDays?: readonly string[]): Again | undefined {
+  if (job.message === null) return undefined;
+  const read = readPlain(db, context, { text: job.message, receivedAt: receivedAt(job), chosenDays });
+  // What was corrected since stays: the days lie at the place as it stands, and are of the role as it stands.
+  const reading = { ...read, fields: { ...read.fields, role: job.role }, placeFound: job.place ?? undefined };
+  const { facts, questions } = jobOf(reading, job.message, job.title, usualOf(db, context, { role: job.role, start: chosenDays?.[0] }));
+  return { days: facts.days, questions: questions.filter(ofDays), spans: read.spans.filter(ofDays) };
+}
+
+/** Put what was read of the days in the place of what stood there. `now` in epoch milliseconds. */
+function saveDays(db: WritableDb, context: Context, job: Job, { days, questions, spans }: Again, now: number): void {
+  const facts = { ...factsOf(job), days };
+  const asked = [...questions, ...job.questions.filter((question) => !ofDays(question))];
+  const marks = [...job.spans.filter((span) => !ofDays(span)), ...spans].toSorted((a, b) => a.start - b.start);
+  saveJobFacts(db, job.id, facts, placedDays(days, facts.place, homeZone(db, context)), asked, now, marks);
+}
+
 const ofDays = ({ field }: { field: FactName }): boolean => OF_DAYS.has(field);
 
-/** Are these days a choice of a question that is still open? */
-const isOpen = ({ questions }: Job, days: readonly string[]): boolean =>
+/** Are these days a choice of a question that is open? */
+const isOpen = (questions: Job['questions'], days: readonly string[]): boolean =>
   questions.some(({ field, choices }) => field === 'start' && choices.some(({ value }) => daysBehind(value)?.join() === days.join()));

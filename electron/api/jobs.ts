@@ -6,7 +6,7 @@ import { againstInk } from '../../core/jobs/agreed.ts';
 import { factsOf, factWords, newFacts, withChanges } from '../../core/jobs/facts.ts';
 import { listed } from '../../core/jobs/listed.ts';
 import { changedFacts, stillOpen } from '../../core/jobs/questions.ts';
-import { openStage } from '../../core/jobs/state.ts';
+import { holdsDates, openStage } from '../../core/jobs/state.ts';
 import { declineFor } from '../../core/quotes/reply.ts';
 import { toneOf } from '../../core/quotes/tone.ts';
 import { epochOf, instantText } from '../../core/time/read.ts';
@@ -17,7 +17,7 @@ import { insertJob, momentAt, newestQuote, saveJobFacts, setInk, setStage } from
 import { historyOf, writeHistory } from '../../db/keeping.ts';
 import { endPencil, holdPencil } from '../../db/pencils.ts';
 import { setupRow } from '../../db/setup.ts';
-import { chooseDays } from './choose-days.ts';
+import { chooseDays, openDays } from './choose-days.ts';
 import { deed } from './deed.ts';
 import { makeDeliverables } from './deliverables-make.ts';
 import { saveKnows, setClient } from './job-client.ts';
@@ -63,8 +63,7 @@ const change = os.jobs.change.handler(({ input, context }) =>
       if (findings.length > 0)
         throw refused(`${job.title} is in ink.`, 'Leave what was agreed, or end it by its terms and make a new job.', findings);
     }
-    const holds = job.state !== 'inquiry' && job.state !== 'quoted';
-    if (holds && (facts.days.length === 0 || !facts.place))
+    if (holdsDates(job.state) && (facts.days.length === 0 || !facts.place))
       throw refused(`${job.title} holds dates at a place.`, 'Let the pencil go before taking them out.');
     const placed = placedDays(facts.days, facts.place, homeZone(db, context));
     if (job.state === 'inked') refuseDoubleInk(db, job, placed.days);
@@ -158,6 +157,7 @@ export const jobs = {
   add,
   change,
   chooseDays,
+  openDays,
   pencil,
   letGo,
   ink,

@@ -25,7 +25,7 @@ import { notFound } from './trouble.ts';
 export function readPlain(
   db: ReadableDb,
   context: Context,
-  { text, receivedAt, chosenDays }: { text: string; receivedAt: string; chosenDays?: readonly string[] },
+  { text, receivedAt, chosenDays }: { text: string; receivedAt: string; chosenDays?: readonly string[] | undefined },
 ): Reading {
   const setup = setupRow(db)?.fields;
   return readInquiry({

@@ -1,8 +1,10 @@
 import type { Question } from '../../../core/contract/inquiries.ts';
 import { chosenChanges, daysBehind } from '../../../core/inquiries/chosen.ts';
 import { deed, useDeeds } from '../../deeds.ts';
+import { datesInWords } from '../../../core/words/dates.ts';
 import { client } from '../../door.ts';
 import { Button } from '../../parts/button.tsx';
+import { sayWithUndo } from '../../undo.ts';
 import { newestJob, type FactProps } from './change-job.ts';
 import style from './facts.module.css';
 
@@ -10,11 +12,15 @@ import style from './facts.module.css';
 export function Questions({ job, save, home, questions }: FactProps & { questions: readonly Question[] }) {
   const { running } = useDeeds();
   if (questions.length === 0) return null;
+  const now = () => ({ id: job.id, version: newestJob(job).version, key: crypto.randomUUID() });
+  const choose = async (days: string[]): Promise<void> => {
+    const chosen = await deed(() => client.jobs.chooseDays({ ...now(), days }));
+    if (chosen) sayWithUndo(`${datesInWords(days)}: chosen.`, 'Ask again', () => client.jobs.openDays(now()), 'The days are open again.');
+  };
   /** What pressing a choice does; undefined where it must be typed by hand. */
   const answer = ({ field }: Question, value: unknown): (() => Promise<unknown>) | undefined => {
     const days = field === 'start' && job.days.length === 0 ? daysBehind(value) : undefined;
-    if (days)
-      return () => deed(() => client.jobs.chooseDays({ id: job.id, version: newestJob(job).version, days, key: crypto.randomUUID() }));
+    if (days) return () => choose(days);
     const changes = chosenChanges(job, field, value, home.zone);
     return changes ? () => save(changes, { settled: [field] }) : undefined;
   };

@@ -55,6 +55,27 @@ test('only days that are still open can be taken, and only of the job as it stan
   expect((await call(jobs.get, { id: job.id }, { context })).job).toEqual(now);
 });
 
+test('chosen days are taken back: what the message leaves open is asked again, and what was corrected stays', async () => {
+  const { context, job } = await taken();
+  const corrected = (await call(jobs.change, { id: job.id, version: job.version, changes: { role: 'second camera' } }, { context })).job;
+  const open = (version: number) => call(jobs.openDays, { id: job.id, version }, { context });
+  await expect(open(corrected.version)).rejects.toMatchObject({ code: 'REFUSED', data: { todo: 'Change its days instead.' } });
+  const { job: chosen } = await call(jobs.chooseDays, { id: job.id, version: corrected.version, days: ['2027-03-19'] }, { context });
+  const { job: again } = await open(chosen.version);
+  expect({ ...again, version: 0, updatedAt: '' }).toEqual({ ...corrected, version: 0, updatedAt: '' });
+  const { entries } = await call(jobs.history, { id: job.id }, { context });
+  expect(entries[0]?.sentence).toBe('Open again: Fri 19 March 2027 had been chosen of the days that the message leaves open.');
+});
+
+test('dates that are held are neither chosen nor opened', async () => {
+  const { context, job } = await taken();
+  const { job: chosen } = await call(jobs.chooseDays, { id: job.id, version: job.version, days: ['2027-03-19'] }, { context });
+  const { job: held } = await call(jobs.pencil, { id: job.id, version: chosen.version }, { context });
+  const open = call(jobs.openDays, { id: job.id, version: held.version }, { context });
+  await expect(open).rejects.toMatchObject({ code: 'REFUSED', message: expect.stringContaining('holds its dates') });
+  expect((await call(jobs.get, { id: job.id }, { context })).job).toEqual(held);
+});
+
 test('days with others between them are those of the job, and not the ones between', async () => {
   const { job } = await taken('Please film our two concerts in Fargo on 3 March and 5 March 2027, call 9am, wrap 6pm. Ada Byrd');
   expect(job.days.map(({ date }) => date)).toEqual(['2027-03-03', '2027-03-05']);
