@@ -28,7 +28,7 @@ test('one of two dates is chosen by its button, and the hour that is then open b
   await expect(page.getByRole('button', { name: /^\w{3} 12 March \d{4}$/ })).toBeVisible();
   await page.getByRole('button', { name: /^\w{3} 12 March \d{4}$/ }).click();
   await expect(page.getByText('Which dates are meant?')).toBeHidden();
-  await page.getByRole('button', { name: 'Ask again', exact: true }).click();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await page.getByRole('button', { name: /^\w{3} 19 March \d{4}$/ }).click();
   await expect(page.getByText('Which dates are meant?')).toBeHidden();
   await page.getByRole('button', { name: /^\w{3} 19 March \d{4}, 19:00$/ }).click();

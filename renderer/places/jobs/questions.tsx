@@ -15,7 +15,7 @@ export function Questions({ job, save, home, questions }: FactProps & { question
   const now = () => ({ id: job.id, version: newestJob(job).version, key: crypto.randomUUID() });
   const choose = async (days: string[]): Promise<void> => {
     const chosen = await deed(() => client.jobs.chooseDays({ ...now(), days }));
-    if (chosen) sayWithUndo(`${datesInWords(days)}: chosen.`, 'Ask again', () => client.jobs.openDays(now()), 'The days are open again.');
+    if (chosen) sayWithUndo(`${datesInWords(days)}: chosen.`, 'Undo', () => client.jobs.openDays(now()), 'The days are open again.');
   };
   /** What pressing a choice does; undefined where it must be typed by hand. */
   const answer = ({ field }: Question, value: unknown): (() => Promise<unknown>) | undefined => {
