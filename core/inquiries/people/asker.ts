@@ -7,7 +7,7 @@ import { directedTo } from './directed.ts';
 import { elsewhereInFull, peopleIn, type Layers } from './find.ts';
 import { emailIn } from './reach.ts';
 import type { People } from './signature.ts';
-import { nameFrom } from './words.ts';
+import { nameFrom, type PersonFact } from './words.ts';
 
 /** "Talk to her, not me", "please reply to Annika, she's the client", "over to you". */
 const NOT_ME =
@@ -47,7 +47,22 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
     .replace(/[^\n]+/g, (line) => (line.length < 190 && line.match(WROTE) ? line : ' '.repeat(line.length)));
   const asker = other ? other.name : name;
   const fuller = asker && elsewhereInFull(heads, asker.value, () => false);
-  return { ...reach, ...(asker ? { name: fuller ?? asker } : {}), ...(organisation && !other ? { organisation } : {}) };
+  // Who sends a mail again stands at the head of the first one.
+  const email = reach.email ?? (other ? undefined : writtenBy(heads, (fuller ?? asker)?.value));
+  return {
+    ...reach,
+    ...(asker ? { name: fuller ?? asker } : {}),
+    ...(email ? { email } : {}),
+    ...(organisation && !other ? { organisation } : {}),
+  };
+}
+
+/** The address beside a name in the head of a mail. */
+function writtenBy(heads: string, name: string | undefined): PersonFact | undefined {
+  if (name === undefined || !name.includes(' ')) return undefined;
+  const at = heads.indexOf(`${name} <`);
+  const email = at < 0 ? undefined : emailIn(heads.slice(at, at + name.length + 90));
+  return email && { ...email, start: email.start + at, end: email.end + at };
 }
 
 const HEADS: readonly PartKind[] = ['header', 'subject'];

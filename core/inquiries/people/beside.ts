@@ -15,7 +15,8 @@ const GOES_ON = /\s(?:and|but|so|because|who|which|that|to|about|regarding|re)\s
 const SPEAKS =
   /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays?|runs?)(?!\p{L})|\d/u;
 /** "off Ward 12", "from Year 9 netball": a room or a form by its number. */
-const NUMBERED = /(?<=(?:Ward|Year|Grade|Room|Class|Form|Unit|Floor|Level|Block|Gate|Bay|Studio|Stage|Lodge|Local|Platoon|Troop|Squad|Watch|Team|Station) )\d{1,4}\p{L}?(?= |[.,!)]|$)/gu;
+const NUMBERED =
+  /(?<=(?:Ward|Year|Grade|Room|Class|Form|Unit|Floor|Level|Block|Gate|Bay|Studio|Stage|Lodge|Local|Platoon|Troop|Squad|Watch|Team|Station) )\d{1,4}\p{L}?(?= |[.,!)]|$)/gu;
 const HERE =
   /^(?: \((?:she|he|they)\/\p{L}+\)(?= (?:from|at|of|with|here)(?!\p{L}))|,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side)(?!\p{L}))/u;
 const LEADS =
@@ -48,10 +49,11 @@ export function besideName(text: string, end: number, isTown: (name: string) => 
   const joint = lead ?? MARK.exec(tail)?.[0];
   const said = tail.slice((joint ?? '').length);
   // "Gemma at Stanhope Ceramics, product launch on 12 June": what speaks behind a comma is another clause.
-  const clauses = said.replace(NUMBERED, '').split(/(?<=,) /);
-  const speaks = clauses.findIndex((clause) => SPEAKS.test(clause));
-  const rest = lead !== undefined && speaks > 0 ? clauses.slice(0, speaks).join(' ').replace(/,$/, '') : said.replace(NUMBERED, '');
-  if (SPEAKS.test(rest)) return here !== '' && MARK.test(tail) ? { here, led: false, marked: false, rest: '' } : undefined;
+  const clauses = said.split(/(?<=,) /);
+  const from = clauses.findIndex((clause) => SPEAKS.test(clause.replace(NUMBERED, '')));
+  const rest = lead !== undefined && from > 0 ? clauses.slice(0, from).join(' ').replace(/,$/, '') : said;
+  if (from === 0 || (from > 0 && rest === said))
+    return here !== '' && MARK.test(tail) ? { here, led: false, marked: false, rest: '' } : undefined;
   const found = joint === undefined ? undefined : bodyIn(rest, end + here.length + joint.length, isTown);
   // "Lana from Doringkloof": one word may be where somebody is from; "Danny at Fernhollow" works there.
   const worksAt = found && /\bat (?:the )?$/.test(text.slice(end, found.start));
@@ -61,6 +63,7 @@ export function besideName(text: string, end: number, isTown: (name: string) => 
     (lead === undefined
       ? ORG_WORDS.test(found.value) || !OCCASION.test(found.value.replace(/^.* of /, ''))
       : worksAt || found.value.includes(' '));
+  if (from > 0 && !sure) return undefined;
   return {
     here,
     led: lead !== undefined && !lead.endsWith('for ') && (abroad === undefined || sure === true),

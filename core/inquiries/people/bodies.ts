@@ -31,6 +31,9 @@ const FORMS = new RegExp(`^${RANK}`, 'u');
 /** "sister of", "best man to": a person follows. */
 const KIN =
   /^(?:the )?(?:\p{Ll}+ )?(?:man|sister|brother|mother|father|mum|dad|son|daughter|wife|husband|partner|friend|mate|cousin|aunt|uncle|niece|nephew|widow|assistant|pa) (?:of|to|for) \p{Lu}/u;
+/** "Jia Min's dad": kin of somebody; "Keel & Co's bookings" is of a house. */
+const OF_SOMEBODY =
+  /^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?(?:'s|(?<=s)') (?:\p{Ll}+ )?(?:man|sister|brother|mother|father|mum|mom|mam|dad|son|daughter|wife|husband|partner|friend|mate|cousin|aunt|auntie|uncle|niece|nephew|gran|granny|nan|boss|assistant|pa|neighbou?r|bridesmaid|maid|in-law|roommate|flatmate|colleague|teacher|coach|fianc[ée]e?|girlfriend|boyfriend)(?!\p{L})/iu;
 /** What leads to a body after a name: "de Azahar Bodas", "on behalf of the Fiddlers". */
 const LED =
   /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
@@ -50,7 +53,7 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
         .endsWith(')')
     )
       continue;
-    if (KIN.test(fact.value)) continue;
+    if (KIN.test(fact.value) || OF_SOMEBODY.test(fact.value)) continue;
     // "Keel & Co crewing"
     const words = fact.value
       .replace(LED, '')

@@ -23,7 +23,7 @@ const FAREWELL = new RegExp(
 );
 /** A sentence or a line ends, a dash leads on to who signs, or a number to ring or a colon does. */
 const BOUNDARY =
-  /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|\d{3}[\s-]?\d{3,6},\s|(?<!\p{L})(?:I|I'm|me|my|contact|reply|ask)(?!\p{L})[^.:\n]{0,40}:\s|,\s(?=\p{Lu}[^,]{1,30}(?:,\s|\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu})|^)(?=\S)/gu;
+  /(?<=[.!?)]\s{1,3}|\n\s*|\s-{1,2}\s?|\d{3}[\s-]?\d{3,6},\s|(?<!\p{L})(?:I|I'm|me|my|contact|reply|ask)(?!\p{L})[^.:\n]{0,40}:\s|,\s(?=\p{Lu}[^,]{1,30}(?:,\s|\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu}|(?:[LV]G|(?:\p{L}+ )?[Gg]r(?:uß|uss|üße|üsse)|[Tt]hanks|[Tt]hx|[Tt]a|[Cc]heers|[Mm]erci|[Dd]anke|[Gg]roet(?:en|jes)?|[Ss]aludos|[Bb]ises|[Gg]racias|[Gg]razie),? \p{Lu})|^)(?=\S)/gu;
 const SIGNER = new RegExp(
   String.raw`^(${NAME.replaceAll(String.raw`\s`, ' ')})(?:(?:\s?[,|/@(]\s?|\s-\s|\s(?:over at|at|from|of|for|with|w\/|von|vom)\s)(.{2,90}?))?(?:\sx{1,3})?[.!)]*$`,
   'u',

@@ -11,6 +11,7 @@ import {
   ORG_NAME,
   ORG_OF,
   ORG_WORDS,
+  RANK,
   TITLE_WORDS,
   trimmed,
   type PersonFact,
@@ -65,12 +66,15 @@ export function withForm(text: string, fact: PersonFact): PersonFact {
 export const NO_ORG =
   /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend|(?:Year|Grade|Class|Form|Room) (?:\p{Lu}\p{Ll}+|\d+))(?!\p{L})/u;
 
+/** "It's the", "Rector of the", "Rabbi Lena Sorkin of" before a name. */
+const BEFORE = new RegExp(
+  String.raw`^(?:(?:[Ii]t|[Tt]hat|[Tt]his|[Hh]ere)(?:'s| is)\s)?(?:[Tt]he\s)?(?:(?:(?:Rector|Court|Senate|Dean|Head|Principal|Provost|Trustees|Governors)|${RANK}+\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+){0,2}) (?:of|at|from)\s(?:the\s)?(?=\p{Lu}))?`,
+  'u',
+);
+
 /** The name without its article, its full stop and a sentence that begins after it. */
 export function organisation(written: string, at: number): PersonFact | undefined {
-  const before =
-    /^(?:(?:It|That|This|Here)(?:'s| is)\s)?(?:the\s)?(?:(?:Rector|Court|Senate|Dean|Head|Principal|Provost|Trustees|Governors) of\s(?:the\s)?(?=\p{Lu}))?/iu.exec(
-      written,
-    )?.[0] ?? '';
+  const before = BEFORE.exec(written)?.[0] ?? '';
   let plain = written
     .slice(before.length)
     .replace(/(?<!\b(?:St|Dr|Mt))\.\s(?!(?:Ltd|Inc|Limited)(?!\p{L})).*$/su, '')
@@ -85,9 +89,10 @@ export function organisation(written: string, at: number): PersonFact | undefine
   return plain.length < 2 ? undefined : { value: plain, start: at + lead, end: at + lead + plain.length };
 }
 
+const isTitled = (name: string): boolean => !ORG_WORDS.test(name) && FORM.test(name);
 /** "on behalf of Judge Ottoline Marsh": whoever it is, no body. */
 export const isPerson = (name: string, after: string): boolean =>
-  !ORG_WORDS.test(name) && (FORM.test(name) || PERSONAL.test(name) || /^,? who(?!\p{L})/u.test(after));
+  isTitled(name) || (!ORG_WORDS.test(name) && (PERSONAL.test(name) || /^,? who(?!\p{L})/u.test(after)));
 
 /** The organisation that a label, a clause of what its writer does or its own name states. */
 export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
@@ -108,7 +113,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
       const fact = organisation(found[1] ?? '', found.index + found[0].indexOf(found[1] ?? ''));
       if (!fact || !fact.value.includes(' ') || NO_ORG.test(fact.value) || isTown(fact.value) || namesArea(fact.value)) continue;
       if (OFFICE.test(fact.value)) continue;
-      if (/behalf/i.test(found[0]) && isPerson(fact.value, body.slice(found.index + found[0].length))) continue;
+      if (/behalf/i.test(found[0]) ? isPerson(fact.value, body.slice(found.index + found[0].length)) : isTitled(fact.value)) continue;
       if (TITLE_WORDS.test(fact.value) && !ORG_WORDS.test(fact.value)) continue;
       // Two names are a person's unless something makes them a body's.
       if (!ORG_WORDS.test(fact.value) && !BODY.test(found[0])) continue;

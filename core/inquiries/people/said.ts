@@ -59,7 +59,7 @@ const CALLED = new RegExp(
 );
 const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(${ORG_NAME})(?=[.!,])`, 'gu');
 const BY_PHONE = new RegExp(
-  String.raw`(?:[.!?,;)]|\n|\s-|\d[ap]m?|^)\s{0,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hank you|[Tt]hx),?\s)?(${NAME_HERE}),?\s[([]?\+?\d[\d\s().-]{6,}[)\]]?(?:\s*$|[.,]\s[^\d\n]{0,50}$)`,
+  String.raw`(?:[.!?,;)]|\n|\s-|\d[ap]m?|^)\s{0,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hank you|[Tt]hx),?\s)?(${NAME_HERE})(?:\sx{1,3})?,?\s(?:(?:[Tt]el|[Tt]él|[Pp]h|[Pp]hone|[Mm]ob|[Mm]obile|[Cc]ell|[Hh]andy|[Nn]atel|[Tt]lf|GSM|[Ww]hats[Aa]pp|[TtMm])(?:\.?:?\s|[.:]))?[([]?\+?\d[\d\s().-]{6,}[)\]]?(?:\s*$|[.,]\s[^\d\n]{0,50}$)`,
   'u',
 );
 /** "ring me asap Yaz 07700 900871", "Text me. Bo, 250-555-0188" */

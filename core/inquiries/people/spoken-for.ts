@@ -4,7 +4,7 @@
 import { OCCASION } from '../occasions.ts';
 import { isSoleBody } from './bodies.ts';
 import { isPerson, NO_ORG } from './organisation.ts';
-import { CAPITALISED, mayBeOrganisation, ORG_WORDS, type PersonFact } from './words.ts';
+import { CAPITALISED, mayBeOrganisation, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const ARTICLES = String.raw`(?:(?:the|el|la|los|las|il|lo|le|les|der|des|die|das|dem|de|het|den|del|dello|della|du|da|do)\s|l'|dell'|d')`;
 /** What a body is, in small letters. */
@@ -12,7 +12,7 @@ const KIND = String.raw`(?:association|asociación|associazione|associação|com
 
 const PATTERNS = [
   // Whose words they are.
-  String.raw`(?:[Dd]esde|[Ee]n nombre de|[Dd]e parte de|[Ee]m nome de|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Dd]e la part de|[Aa]u nom de|[Pp]our le compte de|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)(?: \([^()]{2,40}\))? of|[Ww]e (?:run|organi[sz]e)|and help(?:ed)? (?:to )?(?:run|organi[sz]e)|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  String.raw`(?:[Dd]esde|(?:[Ee]n nombre|[Dd]e parte|[Ee]m nome|[Dd]e la part|[Aa]u nom|[Pp]our le compte) d(?:el?|u|es|[ao]s?|(?='))|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)(?: \([^()]{2,40}\))? of|[Ww]e (?:run|organi[sz]e)|and help(?:ed)? (?:to )?(?:run|organi[sz]e)|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
   String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
   // "a small bakery called Rye & Shine"
@@ -31,6 +31,11 @@ const RUNS =
 /** "from the Ballarat squash club", "treasurer of the bendigo junior calisthenics club": a town's, in small letters. */
 const OF_TOWN =
   /(?<!\p{L})(?:from|of|at|for|with) the (\p{L}[\p{Ll}'-]{2,16}(?: \p{Ll}{3,14}){0,3} (?:club|society|choir|association|league|guild|orchestra|band|school|council|troupe))(?!\p{L})(?! (?:hall|room|night|dinner|final|show|house|concert)s?(?!\p{L}))/gu;
+/** "I'm the honorary curator of the Wimmera Tractor Shed Friends" */
+const OFFICE_OF = new RegExp(
+  String.raw`(?<!\p{L})(?:[Ii](?:'m| am| act| serve| work| write)|[Ww]e(?:'re| are))(?: as)? (?:(?:the|an?|its|their) )?((?:[\p{L}'-]+ ){1,4}?)(?:of|for|at|within) (?:the )?(?<body>${CAPITALISED})`,
+  'gu',
+);
 /** Who they are is said at the beginning. */
 const REACH = 2000;
 
@@ -56,6 +61,14 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       const start = found.index + found[0].lastIndexOf(found[1] ?? '');
       return { value, start, end: start + value.length };
     }
+  for (const found of body.slice(0, REACH).matchAll(OFFICE_OF)) {
+    const value = found.groups?.['body'] ?? '';
+    if (!TITLE_WORDS.test(found[1] ?? '') || !mayBeOrganisation(value) || isTown(value) || NO_ORG.test(value) || isPerson(value, ''))
+      continue;
+    if (OCCASION.test(value.split(' ').at(-1) ?? '') && !ORG_WORDS.test(value)) continue;
+    const start = found.index + found[0].length - value.length;
+    return { value, start, end: start + value.length };
+  }
   for (const found of body.slice(0, REACH).matchAll(OF_TOWN)) {
     const value = found[1] ?? '';
     const first = value.split(' ')[0] ?? '';

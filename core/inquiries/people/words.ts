@@ -75,7 +75,7 @@ const INITIALISM =
 export const RANK = String.raw`(?:(?:The (?=Rev|Hon|Very|Right|Rt|Most|Ven)|(?:Very|Right|Rt|Most|Ven)\.? (?=Rev|Hon))?(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Emerit(?:a|us)|DI|MMag|Dkfm|Professor|Rev|Revd|Reverend|Fr|Father|Sr|Sister|Br|Brother|Capt|Captain|Lt|Lieutenant|Sqn|Flt|Wg|Ldr|Cdr|Cmdr|Commander|Col|Colonel|Brig|Brigadier|Gen|General|Major|Maj|Sgt|Sergeant|Supt|Insp|Inspector|Cllr|Councillor|Sir|Dame|Hon|Herr|Frau|Ihr|Ihre|Mag|Ing|Dipl\.-Ing|Mme|Maître|Me|Sra|Dott|Coach|Pastor|Imam|Canon|Rabbi|Deacon|Chief|Judge|Bishop|Archbishop|Senator|Madam|Mdm|Shri|Smt|Dato|Datuk|Whaea|Matua|Tita|Tito)\.?\s(?:\(?[Rr]et(?:d|'d|ired)?\.?\)\s)?)`;
 /** A rank is left out; before one word these belong to it: "Mrs Whitwam". */
 export const FORM = new RegExp(
-  `^(?:${RANK}+(?=\\p{Lu}[\\p{L}.'-]*\\s+\\p{L})|(?!(?:Mr|Mrs|Mdm|Madam|Herr|Frau|Mme|Sra|Sir|Dame)\\b)${RANK}+(?=\\p{Lu}))`,
+  `^(?:${RANK}+(?=\\p{Lu}[\\p{L}.'-]*\\s+\\p{L})|(?!(?:Mr|Mrs|Mdm|Madam|Herr|Frau|Mme|Sra|Sir|Dame|Col|Gen)\\b)${RANK}+(?=\\p{Lu}))`,
   'u',
 );
 

@@ -40,6 +40,15 @@ describe('name', () => {
     ['Kayleigh', 'hiya its Shannon. my mate Kayleigh is after someone to film a party 14 may. £150. her number is 07700 900772'],
     ['Sam Hale', 'Film our gala on 14 May? £250. My sister Jo will meet you there, her number is 07700 900111. Sam Hale'],
     ['Sam Hale', 'Film our gala on 14 May? £250. On the day, call Tom Ash on 07700 900333 for parking. Sam Hale'],
+    ['Malte', 'Filmst du am 14. Mai in Kiel? 420 Euro. Bescheid bis Freitag, Gruß Malte von Förde Events'],
+    ['Lotte van den Berg', 'Film je onze bruiloft op 14 mei? 900 euro. Groetjes Lotte van den Berg'],
+    ['Torben', 'Hallo Kit, Torben von der Brandwache Medien. Kamera am 14. Mai in Jena, 350 Euro.'],
+    [undefined, 'Hallo Kit, Taufe von Anna Bauer am 14. Mai in Jena filmen? 350 Euro.'],
+    ['Marcy', "Hey Kit! Marcy from Year 9 netball! Our presentation night's on 12 June. Could you film it? £180"],
+    ['Aroha', 'Could you film our do on 14 May? We have £900. Aroha xx 07700 900136'],
+    ['Flurina Cadonau', 'Filmst du unser Konzert am 14. Mai? 450 Franken. Geht das? Flurina Cadonau, Tel 081 555 01 36'],
+    ['Owen Pratt', 'Tess Farrow in Events at Halcyon Insurance asked me to write. Film our day on 14 May? £250. Thanks, Owen Pratt'],
+    ['Col Dwyer', 'Film our muster on 14 May? £500. Ta, Col Dwyer'],
     ['Kayleigh', 'film a party 14 may? £60. its a surprise for my sister Chantelle so dont message her. ta, Kayleigh'],
   ])('%s: %s', (name, text) => expect(read(text).contactName).toBe(name));
 });
@@ -54,6 +63,16 @@ describe('organisation', () => {
     ['Polderstream', 'Film our day on 14 May? £250.\n\nGroet,\nSjoerd Wiersma\nPlanning Polderstream\nplanning@polderstream.example'],
     ['Corner Chair Pictures', 'B-cam on 14 May? $250.\n\nDashiell Oyelaran\nCorner Chair Pictures'],
     ['University of Strathallan', 'I write on behalf of the Court of the University of Strathallan. Film our day on 14 May? £250.'],
+    ['Förde Events', 'Filmst du am 14. Mai in Kiel? 420 Euro. Bescheid bis Freitag, Gruß Malte von Förde Events'],
+    ['Stanhope Ceramics', 'Hi, this is Gemma at Stanhope Ceramics, product launch on 12 June in Hull, can you film it? £350.'],
+    ['Wimmera Tractor Shed Friends', "I'm the honorary curator of the Wimmera Tractor Shed Friends. Film our rally on 14 May? £600."],
+    ['Temple Beth Or', "I'm writing for Rabbi Lena Sorkin of Temple Beth Or. Film our day on 14 May? £250."],
+    [undefined, "Hi, this is Raymond (Jia Min's dad). Film our lunch on 14 May? £250."],
+    [
+      'Hollis School',
+      'Greetings from Hollis School. Film our day on 14 May? £250.\n\nWith regards,\nMr. Harpreet Gill\nCo-curricular In-charge',
+    ],
+    ['Sindicato de Panaderos', 'Te escribo de parte del Sindicato de Panaderos. ¿Puedes grabar el 14 de mayo? 500 euros.'],
     ['Ultramarin Films', "Salut Kit, c'est Garance de chez Ultramarin Films. Tu peux filmer le 14 mai ? 350 €."],
   ])('%s: %s', (organisation, text) => expect(read(text).organisation).toBe(organisation));
 });
@@ -65,6 +84,12 @@ describe('where to reach the one who asks', () => {
     ["Transcribed message from 07700 900519: Hello, it's Maureen, can you film our gala on 12 June, two hundred pounds.", '07700 900519'],
     ['Film our gala on 12 June? Questions about the venue: Facilities, ph. 01904 555010', undefined],
   ])('phone in %s', (text, phone) => expect(facts(text).contactPhone).toBe(phone));
+  test('who sends a mail again stands at the head of the first one', () =>
+    expect(
+      facts(
+        'Kit, re-sending.\n\n> On Jan 14, 2026, at 9:05 AM, Perla Quint <perla@luz.example> wrote:\n> Film our gala on June 12?\n\nSame date. Can you film it?\n\nPerla Quint',
+      ).contactEmail,
+    ).toBe('perla@luz.example'));
   test('bills go elsewhere', () =>
     expect(facts('Film our gala, 12 June, in York please. Invoices to bursar@oak.example. Questions to jo@oak.example').contactEmail).toBe(
       'jo@oak.example',
