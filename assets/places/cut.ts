@@ -74,7 +74,7 @@ const isoByNumber: Record<string, Record<string, string>> = {
     '08': 'RP',
     '09': 'SL',
     '10': 'SH',
-    '11': 'BB',
+    '11': 'BR',
     '12': 'MV',
     '13': 'SN',
     '14': 'ST',
@@ -83,10 +83,18 @@ const isoByNumber: Record<string, Record<string, string>> = {
   },
 };
 
+/** Regions that GeoNames letters otherwise than ISO 3166-2, or that the list of regions does not have. */
+const namedByLetter: Record<string, Record<string, string>> = {
+  IE: { C: 'Connacht', L: 'Leinster', M: 'Munster', U: 'Ulster' },
+  BE: { VLG: 'Flanders', WAL: 'Wallonia' },
+};
+
 const regionNames = new Map(regions.map((region) => [region.code, region.name]));
 
 /** A readable region, or nothing where the number of it says nothing to a person. */
 function regionOf(city: City): string {
+  const lettered = namedByLetter[city.country]?.[city.adminCode];
+  if (lettered) return lettered;
   const iso = isoByNumber[city.country]?.[city.adminCode] ?? (/^[A-Z]{1,3}$/.test(city.adminCode) ? city.adminCode : undefined);
   return (iso && regionNames.get(`${city.country}-${iso}`)) || '';
 }

@@ -237,7 +237,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     questions: [...questions, ...missingQuestions(fields, questions)],
     spans: spans.toSorted((a, b) => a.start - b.start || a.end - b.end),
     ...(first !== undefined && !longer && !consecutive(event.dates) ? { datesFound: event.dates } : {}),
-    ...(place.found ? { placeFound: placeOf(place.found) } : {}),
+    ...(place.found ? { placeFound: placeOf(place.found, fields.place ?? '') } : {}),
   };
 }
 

@@ -280,8 +280,11 @@ function areaAt(text: string, tokens: Tokens, index: number, led: boolean): { hi
   return undefined;
 }
 
-/** A place as the contract has it. */
-export function placeOf(place: GazetteerPlace): Place {
-  const { key, name, region, country, lat, lon, zone } = place;
-  return { key, name, region, country, lat, lon, zone };
+/** A place as the contract has it, by the name of its own that it was called by: "Galway" for the listed Gaillimh. */
+export function placeOf(place: GazetteerPlace, called: string): Place {
+  const { key, name, others = [], region, country, lat, lon, zone } = place;
+  const said = foldName(called);
+  // "NYC" is how it is called for short.
+  const other = others.find((one) => /\p{Ll}/u.test(one) && foldName(one) === said);
+  return { key, name: other ?? name, region, country, lat, lon, zone };
 }

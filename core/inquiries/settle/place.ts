@@ -22,9 +22,9 @@ export type PlaceRead = {
 const RIVAL = 0.9;
 const MOST_CHOICES = 4;
 
-function placeLabel(place: GazetteerPlace): string {
+function placeLabel(place: GazetteerPlace, called: string): string {
   const region = regionCode(place.country, place.region) ?? place.region;
-  return [place.name, region, countryInWords(place.country)].filter((part) => part !== '').join(', ');
+  return [placeOf(place, called).name, region, countryInWords(place.country)].filter((part) => part !== '').join(', ');
 }
 
 /**
@@ -49,9 +49,9 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
   const where = [{ start: best.start, end: best.end }];
   if (rivals.length > 0 || best.open) {
     const choices = [best, ...rivals].slice(0, MOST_CHOICES).map((hit) => ({
-      label: hit.candidates[0] ? placeLabel(hit.candidates[0]) : hit.name,
+      label: hit.candidates[0] ? placeLabel(hit.candidates[0], hit.name) : hit.name,
       value: hit.name,
-      ...(hit.candidates[0] ? { place: placeOf(hit.candidates[0]) } : {}),
+      ...(hit.candidates[0] ? { place: placeOf(hit.candidates[0], hit.name) } : {}),
     }));
     const unique = [...new Map(choices.map((choice) => [choice.value, choice])).values()];
     const countries = new Set([best, ...rivals].map((hit) => (hit.sure ? hit.candidates[0]?.country : undefined)));
@@ -77,7 +77,9 @@ export function placeOfJob(towns: readonly PlaceHit[], areas: readonly AreaHit[]
   const countryWhere = area && !best.countrySure ? [area] : where;
   if (pool.length === 1 && pool[0] && sureCountry !== undefined)
     return { name: best.name, country: pool[0].country, found: pool[0], where, countryWhere };
-  const choices = pool.slice(0, MOST_CHOICES).map((place) => ({ label: placeLabel(place), value: best.name, place: placeOf(place) }));
+  const choices = pool
+    .slice(0, MOST_CHOICES)
+    .map((place) => ({ label: placeLabel(place, best.name), value: best.name, place: placeOf(place, best.name) }));
   return {
     name: best.name,
     where,

@@ -2,7 +2,7 @@
  * Towns as senders write them: by another name than the listed one, in no list, named like a region, or part of a longer name.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, readAt } from './reading.ts';
 
 const ASK = 'Hi Kit, are you free? We need a second camera operator. ';
 const where = (home: string, text: string) => {
@@ -25,6 +25,16 @@ describe('by another name than the listed one, stated as it is written', () => {
     ['toronto', 'A talk in Sudbury on 12 March.', 'Sudbury', 'CA'],
   ])('%s: %s', (home, text, place, country) => expect(where(home, text)).toEqual([place, country]));
 });
+
+test.each([
+  ['dublin', 'A seminar in Galway on 12 March.', 'Galway', 'Connacht', 'IE'],
+  ['dublin', 'A seminar in Limerick on 12 March.', 'Limerick', 'Munster', 'IE'],
+  ['berlin', 'A seminar in Potsdam on 12 March.', 'Potsdam', 'Brandenburg', 'DE'],
+  // What is said for short stays with the listed name.
+  ['nyc', 'A talk in NYC on 12 March.', 'New York City', 'New York', 'US'],
+])('%s: %s: what is found bears the name that it is called by', (home, text, name, region, country) =>
+  expect(readAt(ASK + text, undefined, home).placeFound).toMatchObject({ name, region, country }),
+);
 
 describe('in no list', () => {
   test.each([
