@@ -193,13 +193,8 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   // The first hour of a later day is no first call: that of the first day is not told.
   if (earliest && days.length > 1 && Temporal.PlainDate.compare(earliest.date, first) > 0)
     answer.callChoices ??= { walls: [wallOf(first, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
-  const either = earliest && orElse(scene, earliest.where[0] as Where);
-  if (earliest && either)
-    answer.callChoices ??= {
-      walls: [earliest.minutes, either.from.minutes].map((minutes) => wallOf(earliest.date, minutes)),
-      where: either,
-      why: 'day',
-    };
+  const either = earliest && orElse(scene, earliest, false);
+  if (either) answer.callChoices ??= either;
   const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);
   if (rivals.length > 0 && undated.some((point) => point === earliest))
     answer.callChoices ??= {
@@ -252,6 +247,8 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   // The end of an earlier day is not that of the last.
   const onLast = wraps.filter(({ date }) => Temporal.PlainDate.compare(date, last) >= 0);
   const latest = rivals.length > 0 ? undefined : lastOfMine(scene, onLast);
+  const eitherEnd = latest && orElse(scene, latest, true);
+  if (eitherEnd) answer.wrapChoices ??= eitherEnd;
   if (latest && !answer.wrapChoices) {
     const later = ends.some((end) => latest.where.includes(end)) ? laterBy(scene, latest.where[0] as Where) : undefined;
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));

@@ -1,9 +1,10 @@
 /**
  * Of several hours mine: the first call and the last wrap where others come and go at hours of their own.
  */
+import { OF_ELSE } from './days-among.ts';
 import { ownerOf } from './owner.ts';
 import { compare, type Calls, type Point } from './points.ts';
-import type { SaidTime, Scene, Where } from './scene.ts';
+import type { Scene, Where } from './scene.ts';
 import { wallOf } from './walls.ts';
 
 /** Whose an hour is; "you can go after the cake, say half past": what only leads to the hour tells nothing. */
@@ -75,12 +76,35 @@ function ofLastDay(wraps: readonly Point[]): readonly Point[] {
     : wraps.filter(({ where: [hour] }) => hour === undefined || !('date' in hour) || hour.date !== undefined || hour.start > from);
 }
 
-/** "there for 7 or for 8": the other hour of two that are still open. */
-export const orElse = ({ text, times }: Scene, called: Where): SaidTime | undefined =>
-  times.find(
-    ({ start }) =>
-      start > called.start &&
-      start - called.end <= OR_REACH &&
-      /^,? or (?:maybe )?(?:for |at |by |from )?$/i.test(text.slice(called.end, start)),
-  );
-const OR_REACH = 16;
+/** "there for 7 or for 8", "set-up at 8 if you can, otherwise at 10", "come between 8 and 9": another hour that is left open. */
+export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes, date }: Point, ends: boolean): Calls['callChoices'] {
+  const own = times.find(({ start }) => start === hour?.start);
+  if (!own) return undefined;
+  const window =
+    own.to &&
+    ARRIVES_BETWEEN.test(text.slice(Math.max(0, own.start - LEAD), own.start)) &&
+    (own.to.minutes - own.from.minutes + 720) % 720 <= WINDOW;
+  const other = window
+    ? own
+    : [...times, ...numbers].find(
+        (one) =>
+          one !== own &&
+          Math.max(one.start - own.end, own.start - one.end) <= OR_REACH &&
+          !OF_ELSE.has(one.said) &&
+          one.said !== (ends ? 'call' : 'wrap') &&
+          // "9 to 4 or 5": of the end.
+          (ends || (own.to !== undefined) === (one.to !== undefined)) &&
+          OR_ELSE.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start))),
+      );
+  if (!other) return undefined;
+  const { minutes: told, open } = ((ends || window) && other.to) || other.from;
+  const otherwise = open && told < 720 && minutes >= 720 ? told + 720 : told;
+  return { walls: [...new Set([minutes, otherwise])].map((one) => wallOf(date, one)), where: other, why: 'day' };
+}
+const OR_REACH = 64;
+const OR_ELSE =
+  /^[^.;!\n\d]*?(?:^|[\s,(])(?:or|otherwise|else|oder|sonst|ou(?: bien)?|sinon|o|si no|anders|oppure|altrimenti)[\s,]+(?:(?:else|maybe|perhaps|even|if not|for|at|by|from|around|about|as late as|um|ab|à|dès|a|las|alle|om|vanaf)\s){0,3}$/iu;
+/** An arrival in a window of time. */
+const ARRIVES_BETWEEN =
+  /\b(?:arriv\w+|come|turn up|show up|get (?:there|here|in)|be (?:there|here|in|with us)|access|load[- ]?in|set(?:ting)?[- ]?up|check in|report|meet|call|start|any ?time|some(?:time|where)|done|finish\w*|wrap|out|leave|free|home)\b[^.;,\n]{0,12}\bbetween $/i;
+const WINDOW = 2 * 60;

@@ -11,6 +11,7 @@ import { bareTime, UNTIL } from './bare-times.ts';
 import { hoursAsWritten } from './hours-written.ts';
 import { builtOf } from './built.ts';
 import { columnsOf } from './columns.ts';
+import { withCorrections } from './corrected.ts';
 import { labelOf } from './labels.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
@@ -21,7 +22,8 @@ const DAY_BEFORE =
   /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
 const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
 
-const VOID = /\b(?:ignore|disregard|forget about|never ?mind|scratch that)\b/i;
+/** "Scratch that, 7:30" takes back what stands before it. */
+const VOID = /\b(?:ignore|disregard|forget|scratch|never ?mind)(?: about)?\b(?!(?: (?:that|this|it|all that))?\s?(?:[,.;:!-]|and\b|$))/i;
 /** "1 PM, not 11 AM" */
 const NOT_THEN = /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$/i;
 const LAST_TIME =
@@ -170,7 +172,7 @@ export function sayTimes(
       evening: EVENING.test(clause),
     });
   }
-  return { times: said, numbers };
+  return withCorrections(text, said, numbers);
 }
 
 const NTH_AND = /^[ap. m]{0,5}(?: on)? the \w+(?: (?:day|evening|night|morning|afternoon))?,? (?:and|then) (?:at )?$/i;

@@ -36,6 +36,31 @@ function cameFor(tokens: Tokens, from: ClockTime, at: number): { from: ClockTime
 }
 const [SHORTEST_AHEAD, LONGEST_AHEAD] = [10, 60];
 
+/** "half past", "quarter past" without an hour: of the hour that was told last. */
+const PAST_IT = new Map([
+  ['half', 30],
+  ['quarter', 15],
+  ['twenty', 20],
+  ['ten', 10],
+]);
+/** Tokens between the two. */
+const FARTHEST_HOUR = 24;
+function pastLast(tokens: Tokens, index: number, last: TimeMention | undefined): ClockTime | undefined {
+  const past = PAST_IT.get(tokens[index]?.lower ?? '');
+  if (past === undefined || tokens[index + 1]?.lower !== 'past' || last === undefined || index - last.next > FARTHEST_HOUR)
+    return undefined;
+  // "if you phone at five it's quarter past for us"
+  if (/^(?:it's|its|is|was|already)$/.test(tokens[index - 1]?.lower ?? '')) return undefined;
+  const [after, told] = [tokens[index + 2], last.to ?? last.from];
+  if (told.minutes % 60 >= past || (after && after.breaks === 0 && /^[\p{L}\d]/u.test(after.text) && !GOES_ON.test(after.lower)))
+    return undefined;
+  const minutes = told.minutes - (told.minutes % 60) + past;
+  return { first: index, next: index + 2, minutes: minutes % 1440, open: told.open, bare: false };
+}
+/** After an hour the sentence goes on. */
+const GOES_ON =
+  /^(?:and|or|but|so|if|when|then|to|for|at|by|on|with|please|pls|latest|because|as|while|you|we|i|in|from|that|ish|it|your)$/;
+
 /** "2024-2026" */
 const isYears = (from: ClockTime, to: ClockTime): boolean =>
   from.minutes >= 20 * 60 && to.minutes >= 20 * 60 && from.minutes < 21 * 60 && to.minutes < 21 * 60;
@@ -53,7 +78,7 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
   const found: TimeMention[] = [];
   let index = 0;
   while (index < tokens.length && found.length < MOST_TIMES) {
-    const from = taken(index) || numbersRow(tokens, index) ? undefined : timeAt(tokens, index);
+    const from = taken(index) || numbersRow(tokens, index) ? undefined : (timeAt(tokens, index) ?? pastLast(tokens, index, found.at(-1)));
     if (!from) {
       index++;
       continue;

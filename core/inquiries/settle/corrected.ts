@@ -1,0 +1,99 @@
+/**
+ * Hours that take the place of the one told before them: "call 8am, no sorry, 7:30", "until 4pm. Correction: until 5pm", "not at 4 but at 3 pm".
+ */
+import type { Cue } from '../said/cues.ts';
+import type { SaidTime } from './scene.ts';
+
+/** What takes back the hour before it, at the end of which another one stands. */
+const TAKES_BACK =
+  /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|apologies|pardon|scratch that|strike that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
+/** What may stand beside it: small words that lead to an hour, and words for one. */
+const SMALL =
+  /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
+const UNTIL_THEN = /(?<!\p{L})(?:until|till|til|to|bis|jusqu'à|hasta|tot|fino)\s(?:\p{L}{2,6}\s)?$/iu;
+/** "not at 4 but" */
+const NOT_THE_FIRST = /(?:^|[\s,(])(?:not|isn't|never|nicht|pas|no|niet)(?: \p{L}{2,5})?\s$/iu;
+const BUT = /^\s?,?\s?(?:but|sondern|mais|sino|maar|ma)(?!\p{L})/iu;
+/** "was 8am, it's now" */
+const WAS = /(?<!\p{L})(?:was|used to be|moved|changed|had|said|wrote)(?: \p{L}{2,5}){0,2}\s$/iu;
+/** "[10:06] Dana:" */
+const STAMP = /\n\s*\[\d{1,2}:\d\d(?::\d\d)?\][^:\n]{0,30}:/g;
+/** "8am (was 9am)", "corrected from 9am", "instead of 9": the second is the one that no longer holds. */
+const FORMERLY =
+  /^\W*(?:(?:and|which|it|that) )?(?:(?:has |have )?(?:been |is |are )?(?:corrected|changed|moved|up|brought forward|pushed back|put back|down|back|amended|altered) from|was|were|previously|formerly|originally|used to be|instead of|rather than|not|no longer|und nicht|nicht|statt|et non|et pas|pas|au lieu de|y no|no|en lugar de|e non|invece (?:di|delle)|niet|in plaats van)\s(?:(?:at|the|um|à|a|las|alle|om)\s){0,2}$/iu;
+const LONGEST = 48;
+const LEAD = 24;
+
+type Change = 'instead' | 'end' | 'formerly' | undefined;
+
+/** Whether a time takes the place of the one before it: of all of it, or only of its end. */
+function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
+  const between = text.slice(old.end, time.start).replace(STAMP, '\n');
+  if (between.length > LONGEST || /\n\s*\n/.test(between)) return undefined;
+  // "from 10am until 4pm. Correction: until 5pm"
+  const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);
+  if ((old.to !== undefined) !== (time.to !== undefined) && !end) return undefined;
+  if (!time.to && MINE.has(old.said) && FORMERLY.test(between)) return 'formerly';
+  const lead = text.slice(Math.max(0, old.start - LEAD), old.start);
+  const rest = between.replace(TAKES_BACK, '');
+  if (BUT.test(between) ? !NOT_THE_FIRST.test(lead) : rest === between) return undefined;
+  if (/^\W*(?:now|is now|it's now|it is now)\W*$/i.test(between) && !WAS.test(lead)) return undefined;
+  if (rest.replace(SMALL, '') !== '') return undefined;
+  return end ? 'end' : 'instead';
+}
+
+const MINE = new Set<Cue | undefined>(['call', 'wrap']);
+/** What the second may be said of by itself without being another hour: "call 8. Call is 7 now". */
+const agrees = (old: SaidTime, time: SaidTime): boolean =>
+  !MINE.has(time.said) || time.said === old.said || old.said === undefined || (old.to !== undefined && time.said === 'wrap');
+
+/** An hour of the dial nearest to the one whose place it takes. */
+function inItsHalf(old: SaidTime['from'], from: SaidTime['from']): SaidTime['from'] {
+  if (old.open || !from.open) return from;
+  const base = from.minutes % 720;
+  const minutes = Math.abs(base - old.minutes) <= Math.abs(base + 720 - old.minutes) ? base : base + 720;
+  return { ...from, minutes, open: false };
+}
+
+/** The times as they are after what the sender takes back; numbers that take an hour's place become hours. */
+export function withCorrections(
+  text: string,
+  said: readonly SaidTime[],
+  numbers: readonly SaidTime[],
+): { times: SaidTime[]; numbers: SaidTime[] } {
+  const left = new Set(numbers);
+  const times: SaidTime[] = [];
+  for (const time of [...said, ...numbers].toSorted((a, b) => a.start - b.start)) {
+    const at = times.findLastIndex((one) => !left.has(one));
+    const old = times[at];
+    const change = old && old.end <= time.start && agrees(old, time) ? changeOf(text, old, time) : undefined;
+    if (!old || !change) {
+      times.push(time);
+      continue;
+    }
+    if (change === 'formerly') {
+      times.push(left.has(time) ? time : { ...time, said: 'past' });
+      continue;
+    }
+    left.delete(time);
+    if (change === 'end') {
+      const { to: _, ...begins } = old;
+      times[at] = begins;
+      times.push({ ...time, said: 'wrap', from: inItsHalf(old.to ?? old.from, time.from) });
+    } else {
+      times[at] = { ...old, said: 'past' };
+      const { date, dayBefore, nthDay, until } = old;
+      const cue = BUT.test(text.slice(old.end, time.start)) || !MINE.has(old.said) ? (time.said ?? old.said) : old.said;
+      times.push({
+        ...time,
+        said: old.said === 'past' ? time.said : cue,
+        until: until || time.until,
+        date: time.date ?? date,
+        dayBefore: dayBefore || time.dayBefore,
+        nthDay: time.nthDay ?? nthDay,
+        from: time.to ? time.from : inItsHalf(old.from, time.from),
+      });
+    }
+  }
+  return { times: times.filter((time) => !left.has(time)), numbers: numbers.filter((time) => left.has(time)) };
+}

@@ -1,0 +1,57 @@
+/**
+ * Hours that are taken back, left between two, or told only by how far past the last one they are.
+ */
+import { describe, expect, test } from 'vitest';
+import { facts } from './reading.ts';
+
+const lines = (list: string): string[] => list.trim().split(/\n\s*/);
+const message = (way: string): string =>
+  `Hi Kit,\nCan you film our conference on Saturday 12 December in Fargo? ${way}\nThanks,\nAnn Leverett`;
+
+describe('of two hours the one that holds, from half past seven until five', () => {
+  const ways = lines(`
+    Crew call 8. Scratch that, 7:30. Done at 5.
+    Get-in at 8am, wait no, 7:30. Off by 5pm.
+    Be there 0800. CORRECTION 0730. Release 1700.
+    Call time 8am - sorry, 7:30am - and wrap at 5pm.
+    You'd be needed from 7:30am until 4pm. Correction: until 5pm.
+    We need you from 8am to 4pm - actually 7:30am to 5pm.
+    Call time: 7:30 AM (corrected from 8 AM). Wrap 5 PM.
+    Call 7:30am (was 8am), wrap 5pm (was 4pm).
+    Not 8am but 7:30am is your call, wrap 5pm.
+    Access is 7:30am instead of 8am; we wrap 5pm rather than 4pm.
+    Aufbau um 8 Uhr, Entschuldigung, um 7:30 Uhr. Ende für dich 17 Uhr.
+    Arrivée à 8h, pardon, 7h30, et fin à 17h.
+  `);
+  test.each(ways)('%s', (way) =>
+    expect(facts(message(way))).toMatchObject({ firstCall: '2026-12-12T07:30', lastWrap: '2026-12-12T17:00' }),
+  );
+});
+
+describe('where either hour may be it, neither is stated', () => {
+  const ways = lines(`
+    Come at 8 or 9, whichever suits; done by 4 or 5pm.
+    You'd work 9am to 5pm or 10am to 6pm, whichever you prefer.
+    Set-up at 8am if you can, otherwise 10am. Either 4pm or 5pm finish.
+    Please arrive between 8 and 8.30am; you'll be done between 4 and 5pm.
+  `);
+  test.each(ways)('%s', (way) => {
+    const { firstCall, lastWrap } = facts(message(way));
+    expect([firstCall, lastWrap]).toEqual([undefined, undefined]);
+  });
+  test('but what happens otherwise is no other hour', () => {
+    expect(facts(message("Be at reception for 8.15am or you'll miss the lift, finished 4pm."))).toMatchObject({
+      firstCall: '2026-12-12T08:15',
+      lastWrap: '2026-12-12T16:00',
+    });
+  });
+});
+
+test('half past is of the hour told last', () => {
+  expect(
+    facts(message('We start at nine, so be here for half past eight. It all ends at five and you are free at half past.')),
+  ).toMatchObject({
+    firstCall: '2026-12-12T08:30',
+    lastWrap: '2026-12-12T17:30',
+  });
+});
