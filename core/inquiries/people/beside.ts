@@ -18,7 +18,7 @@ const SPEAKS =
 const NUMBERED =
   /(?<=(?:Ward|Year|Grade|Room|Class|Form|Unit|Floor|Level|Block|Gate|Bay|Studio|Stage|Lodge|Local|Platoon|Troop|Squad|Watch|Team|Station) )\d{1,4}\p{L}?(?= |[.,!)]|$)/gu;
 const HERE =
-  /^(?: \((?:she|he|they)\/\p{L}+\)(?= (?:from|at|of|with|here)(?!\p{L}))|,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side)(?!\p{L}))/u;
+  /^(?: \((?:she|he|they)\/\p{L}+\)(?= (?:from|at|of|with|here)(?!\p{L}))|,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side|à l'appareil|al (?:habla|aparato)|am Apparat)(?!\p{L}))/u;
 const LEADS =
   /^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
 /** "Torben von der Brandwache Medien.", "Maëlle de Studio Corail.": words that lead to much else, so only to a body in full. */

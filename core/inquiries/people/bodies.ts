@@ -1,11 +1,21 @@
 /**
  * For whom somebody is, in the few words beside a name: "Keel & Co crewing", "Procurement, Straitsward Lines", "Kammertonfilm".
  */
-import { mayBeOrganisation, namesArea, ORG_FOR_CERTAIN, ORG_WORDS, RANK, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
+import {
+  KIN_WORDS,
+  mayBeOrganisation,
+  namesArea,
+  ORG_FOR_CERTAIN,
+  ORG_WORDS,
+  RANK,
+  TITLE_WORDS,
+  trimmed,
+  type PersonFact,
+} from './words.ts';
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|(?:organi[sz]ing|cultural|events|social) committee)$/iu;
+  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|committee)$/iu;
 /** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
 export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
@@ -29,11 +39,15 @@ export const isSoleBody = (word: string): boolean =>
 /** "Frau Direktor", "Mr Dube": a person. */
 const FORMS = new RegExp(`^${RANK}`, 'u');
 /** "sister of", "best man to": a person follows. */
-const KIN =
-  /^(?:the )?(?:\p{Ll}+ )?(?:man|sister|brother|mother|father|mum|dad|son|daughter|wife|husband|partner|friend|mate|cousin|aunt|uncle|niece|nephew|widow|assistant|pa) (?:of|to|for) \p{Lu}/u;
+export const KIN = new RegExp(
+  String.raw`^(?:the )?(?:\p{L}+ )?(?:${KIN_WORDS}) (?:(?:of|to|for|von|vom|de|del|di|van) |d')(?:the |der |la )?\p{L}`,
+  'iu',
+);
 /** "Jia Min's dad": kin of somebody; "Keel & Co's bookings" is of a house. */
-const OF_SOMEBODY =
-  /^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?(?:'s|(?<=s)') (?:\p{Ll}+ )?(?:man|sister|brother|mother|father|mum|mom|mam|dad|son|daughter|wife|husband|partner|friend|mate|cousin|aunt|auntie|uncle|niece|nephew|gran|granny|nan|boss|assistant|pa|neighbou?r|bridesmaid|maid|in-law|roommate|flatmate|colleague|teacher|coach|fianc[ée]e?|girlfriend|boyfriend)(?!\p{L})/iu;
+const OF_SOMEBODY = new RegExp(
+  String.raw`^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?(?:'s|(?<=s)') (?:\p{Ll}+ )?(?:${KIN_WORDS}|teacher|coach)(?!\p{L})`,
+  'iu',
+);
 /** What leads to a body after a name: "de Azahar Bodas", "on behalf of the Fiddlers". */
 const LED =
   /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;

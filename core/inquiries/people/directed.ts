@@ -1,7 +1,7 @@
 /**
  * Who is to be answered where that is not who writes: "Talk to Mossie Considine directly", "my mate Kayleigh is after someone ... her number is".
  */
-import { NAME, nameFrom, TITLE_WORDS, type PersonFact } from './words.ts';
+import { KIN_WORDS, NAME, nameFrom, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const NAMED = NAME.replaceAll(String.raw`\s`, ' ');
 const DIRECTLY = '(?:directly|direct|directamente|directement|direkt|rechtstreeks|direttamente)';
@@ -17,7 +17,7 @@ const TO = [
 ].map((pattern) => new RegExp(pattern, 'gu'));
 /** Somebody of the writer's, of whom it is said what they want, and then how to reach that one. */
 const KIN = new RegExp(
-  String.raw`(?<!\p{L})(?:[Mm]y|[Oo]ur|[Mm]i|[Mm]eine?|[Mm]on|[Mm]a|[Mm]ijn) (?:\p{Ll}+ )?(?:mates?|friend|pal|cousin|sister|brother|mum|mom|mam|mother|father|dad|aunt(?:ie|y)?|uncle|niece|nephew|daughter|son|neighbou?r|boss|colleague|client|wife|husband|partner|sister-in-law|brother-in-law|flatmate|housemate|workmate|amiga|amigo|prima|primo|hermana|hermano|Freundin|Freund|Schwester|Bruder|Cousine|Kollegin|Kollege|Tochter|Sohn|Mutter|Vater|Nachbarin|Nachbar|copine|copain|sœur|frère|amie|ami|vriendin|vriend|zus|broer|collega),? (${NAMED})(?!\p{L})`,
+  String.raw`(?<!\p{L})(?:[Mm]y|[Oo]ur|[Mm]i|[Mm]eine?|[Mm]on|[Mm]a|[Mm]ijn) (?:\p{Ll}+ )?(?:${KIN_WORDS}),? (${NAMED})(?!\p{L})`,
   'gu',
 );
 const ASKS =

@@ -18,6 +18,9 @@ const NOBODY =
   /^(?:change|starts?|begins?|ends?|runs?|opens?|kicks?|finish\p{L}*|arriv\p{L}*|me|now|sometime|details|set-up|forwarding|student|nye|job|gig|work|booking|availability|request|query|cover|help|second|operator|shooter|option|hold|dates?|crew|cameras?|streaming|live|main|day|part|big|last|next|first|old|same|this|more|yeah|oh|okay|hope|found|got|saw|greetings|congrat\p{L}*|welcome|head|chair|secretary|director|producer|pta|attach\p{L}*|volunteer|mayor|rehearsals?|marvel\p{L}+|brilliant|fantastic|perfect|wonderful|lovely|really|finally|disaster|emergency|drama|trouble|favou?r|question|cheeky|random|curveball|plot|panic|listen|look|guess|true|agreed|confirmed|noted|understood|superb|legend|bingo|hoo?ra[yh]|phew|ugh|argh|aye|ye[ap]h?|yup|nope|nah|bit|tiny|small|wee|mad|daft|weird|odd|strange|\p{L}{3,}(?:ing|ous|ful|able|ible|tions?|ments?|less|ness))(?: |$)/iu;
 /** Somebody says no more than who they are: "Kit, Fergal. Mad question.", "Naomi (Jonah's mum).", "Marguerite, the wound nurses." */
 const BY_NAME_ALONE = /^(?:[.!](?=\s)|\s?\([^()\d\n]{2,40}\)[.,!:;]?(?=\s|$)|, (?:the|your|that) \p{Ll}[\p{L}'’ -]{2,40}[.!](?=\s))/u;
+/** "Wanda from church", "Moira off Ward 12": people, whatever towns are called so. */
+const SAYS_SO =
+  /^ (?:here|speaking|calling|typing|this side|off \p{L}|from (?!(?:noon|mid\p{L}+|about|around|approx|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|early|late|lunch|morning|dawn|sun\p{L}+|now|then|when|to|until|start)(?!\p{L}))\p{Ll})/u;
 /** Whom they greet stands right before them, and a comma or a dash. */
 const GREETING = /^\s*(?:[\p{L}'’]+[ ,!]{1,2}){1,4}(?:(?<=,) |(?<=! )|- )?$/u;
 
@@ -40,7 +43,7 @@ export function openingOf(body: string, isTown: (name: string) => boolean): Clos
     // "Sjoerd van Polderstream.": a surname or where Sjoerd works.
     if (/^\p{Lu}\p{Ll}+ van \p{Lu}\p{Ll}{7,}$/u.test(name.value)) continue;
     // A person who bears a town's name says so.
-    if (isTown(name.value) && !/^ (?:here|speaking|calling|typing|this side|from the)(?!\p{L})/u.test(body.slice(end, end + 12))) continue;
+    if (isTown(name.value) && !SAYS_SO.test(body.slice(end, end + 20))) continue;
     const beside = besideName(body, end, isTown);
     const alone = index > begin && GREETING.test(body.slice(begin, index)) && BY_NAME_ALONE.test(body.slice(end, end + GREETED));
     if (!beside && alone) return { name };

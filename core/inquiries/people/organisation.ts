@@ -114,6 +114,8 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
       if (!fact || !fact.value.includes(' ') || NO_ORG.test(fact.value) || isTown(fact.value) || namesArea(fact.value)) continue;
       if (OFFICE.test(fact.value)) continue;
       if (/behalf/i.test(found[0]) ? isPerson(fact.value, body.slice(found.index + found[0].length)) : isTitled(fact.value)) continue;
+      // "Anneliese & Rob here"
+      if (/ here$/.test(found[0]) && TWO.test(fact.value)) continue;
       if (TITLE_WORDS.test(fact.value) && !ORG_WORDS.test(fact.value)) continue;
       // Two names are a person's unless something makes them a body's.
       if (!ORG_WORDS.test(fact.value) && !BODY.test(found[0])) continue;
@@ -126,6 +128,8 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
   }
   return undefined;
 }
+/** Two that are named in one breath. */
+export const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;
 /** An article, a joining word, three capitals or "at" and "from" before it. */
 const BODY =
   /(?<!\p{L})(?:[Tt]he|[Dd]ie|[Dd]er|[Dd]as|[Oo]ur|at|from|[Ww]e,)\s(?:\p{Lu}|the)|(?:\s(?:of|and|&)\s\p{Lu})|\p{Lu}[\p{L}'-]+ \p{Lu}[\p{L}'-]+ \p{Lu}\p{L}+/u;

@@ -16,10 +16,10 @@ const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
-const HERE = new RegExp(String.raw`${start}(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
+const HERE = new RegExp(String.raw`${start}(?<!(?<!\p{L})(?:to|of|for) (?:\p{Lu}\p{L}+ )?)(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
 /** "a quick one from Monica at Pipe Rock Road", "Voicemail from Pania, Sunday" */
 const FROM = new RegExp(
   String.raw`(?:[Oo]ne|[Vv]oice ?mail|VOICEMAIL|[Mm]essage|[Cc]all|[Nn]ote|[Rr]equest|[Ee]nquiry|[Ii]nquiry|[Ll]ine|[Hh]ello) from (${NAME_HERE})(?=[,.:;!]|\s(?:at|from|of|with|on)\s|\s?\(|$)`,
@@ -152,6 +152,7 @@ function introducedIn(body: string, isTown: (name: string) => boolean): PersonFa
     if (!name || TITLE_WORDS.test(name.value)) continue;
     if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
     const loosely = /(?:[Ii]t'?s|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
+    if (/name(?:'s| is)\s*$/i.test(body.slice(Math.max(0, name.start - 9), name.start))) return name;
     if (!isTown(name.value) && (!loosely || name.start < begins)) return name;
   }
   return undefined;

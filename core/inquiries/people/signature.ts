@@ -1,10 +1,10 @@
 /**
  * The lines of a signature: name, title, organisation, mail, phone.
  */
-import { DEPARTMENT, isSoleBody, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
+import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { foldName } from '../../places/fold.ts';
-import { FORM, mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { FORM, mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_OF, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
@@ -95,9 +95,9 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
       !ORG_WORDS.test(head) && (ORG_WORDS.test(written) || /^\p{L}{5,}$/u.test(head.trim())) ? written.slice(head.length) : written;
     const part = PART_BEFORE.exec(whole)?.[0] ?? '';
     const words = domain.startsWith(foldName(whole.slice(part.length))) ? whole.slice(part.length) : whole;
-    if (/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) continue;
+    if ((/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) || KIN.test(words)) continue;
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
-    const known = ORG_WORDS.test(words) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
+    const known = (ORG_WORDS.test(words) || ORG_OF.test(words)) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
     const single =
       !words.includes(' ') &&
       ((isSoleBody(words) && !/\)\s*$/.test(line.slice(0, from))) || wordsOf(words).some((word) => domain.includes(word)));

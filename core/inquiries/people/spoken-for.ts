@@ -3,18 +3,20 @@
  */
 import { OCCASION } from '../occasions.ts';
 import { isSoleBody } from './bodies.ts';
-import { isPerson, NO_ORG } from './organisation.ts';
+import { isPerson, NO_ORG, TWO } from './organisation.ts';
 import { CAPITALISED, mayBeOrganisation, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const ARTICLES = String.raw`(?:(?:the|el|la|los|las|il|lo|le|les|der|des|die|das|dem|de|het|den|del|dello|della|du|da|do)\s|l'|dell'|d')`;
 /** What a body is, in small letters. */
-const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|firm|company|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?|orchard|farm|co-?op|cooperative|practice|business|shop|parish|church|congregation|winery|vineyard|nursery|kindergarten|coral|banda|peña|cofradía|amicale|harmonie|\p{Ll}{2,16}vereniging|\p{Ll}{2,12}koor|(?:[\p{L}-]{2,20})?(?:[Vv]erein|[Kk]lub|[Cc]hor|[Ff]irma|[Bb]eratung|[Kk]anzlei|[Pp]raxis))`;
+const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|firm|company|studio|outfit|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?|orchard|farm|co-?op|cooperative|practice|business|shop|parish|church|congregation|winery|vineyard|nursery|kindergarten|coral|banda|peña|cofradía|amicale|harmonie|\p{Ll}{2,16}vereniging|\p{Ll}{2,12}koor|(?:[\p{L}-]{2,20})?(?:[Vv]erein|[Kk]lub|[Cc]hor|[Ff]irma|[Bb]eratung|[Kk]anzlei|[Pp]raxis))`;
 
 const PATTERNS = [
   // Whose words they are.
   String.raw`(?:[Dd]esde|(?:[Ee]n nombre|[Dd]e parte|[Ee]m nome|[Dd]e la part|[Aa]u nom|[Pp]our le compte) d(?:el?|u|es|[ao]s?|(?='))|[Nn]amens|[Ii]m (?:Namen|Auftrag)|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)(?: \([^()]{2,40}\))? of|[Ww]e (?:run|organi[sz]e)|and help(?:ed)? (?:to )?(?:run|organi[sz]e)|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
   String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
+  // "my studio's Peat & Petal"
+  String.raw`(?:[Mm]y|[Oo]ur) (?:[\p{Ll}-]+ ){0,2}${KIND}(?:'s| is)(?: called| named)? (?:the |The )?(${CAPITALISED})`,
   // "a small bakery called Rye & Shine"
   String.raw`(?:${KIND}|[Bb]and|[Cc]ompany|[Cc]harity) (?:called|named) (?:the |The )?(${CAPITALISED})`,
   // "our netball league (Calder Netball)", "our robotics team, Bolt Otters,"
@@ -23,8 +25,6 @@ const PATTERNS = [
   String.raw`(?:[Dd]er|[Dd]ie|[Dd]as|[Dd]em|[Dd]es|[Bb]eim|[Vv]om|[Uu]nser\p{L}{0,2}) (\p{Lu}\p{Ll}{2,16}(?:verein|klub|schule|museum|gymnasium|bühne|musik|verband|chor|ensemble|orchester|genossenschaft|gesellschaft|stiftung|kantorei|akademie|bund|komitee|werk)(?: \p{Lu}[\p{L}-]+){1,3})`,
 ].map((pattern) => new RegExp(String.raw`(?<!\p{L})${pattern}`, 'gu'));
 
-/** "Ana y Luis": two people. */
-const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;
 /** Who holds or heads it. */
 const RUNS =
   /^(?:(?:I|We|we|And|and) (?:help(?:ed)? (?:to )?)?(?:chair|run|head|manage|coordinate|co-ordinate|organi[sz]e)|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)) /u;
@@ -33,9 +33,11 @@ const OF_TOWN =
   /(?<!\p{L})(?:from|of|at|for|with) the (\p{L}[\p{Ll}'-]{2,16}(?: \p{Ll}{3,14}){0,3} (?:club|society|choir|association|league|guild|orchestra|band|school|council|troupe))(?!\p{L})(?! (?:hall|room|night|dinner|final|show|house|concert)s?(?!\p{L}))/gu;
 /** "I'm the honorary curator of the Wimmera Tractor Shed Friends" */
 const OFFICE_OF = new RegExp(
-  String.raw`(?<!\p{L})(?:[Ii](?:'m| am| act| serve| work| write)|[Ww]e(?:'re| are))(?: as)? (?:(?:the|an?|its|their) )?((?:[\p{L}'-]+ ){1,4}?)(?:of|for|at|within) (?:the )?(?<body>${CAPITALISED})`,
+  String.raw`(?<!\p{L})(?:[Ii](?:'m| am| act| serve| work| write)|[Ww]e(?:'re| are))(?: as)? (?:(?:the|an?|its|their) )?((?:[\p{L}.'-]+,? ){1,8}?)(?:of|for|at|within) (?:the )?(?<body>${CAPITALISED})`,
   'gu',
 );
+/** "For Greenfield Model School" on a line of its own at the end. */
+const FOR_LINE = new RegExp(String.raw`\n[^\S\n]*[Ff]or (?:and on behalf of )?(?:the )?(${CAPITALISED})[.,]?[^\S\n]*(?=\n|$)`, 'gu');
 /** Who they are is said at the beginning. */
 const REACH = 2000;
 
@@ -67,6 +69,12 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       continue;
     if (OCCASION.test(value.split(' ').at(-1) ?? '') && !ORG_WORDS.test(value)) continue;
     const start = found.index + found[0].length - value.length;
+    return { value, start, end: start + value.length };
+  }
+  for (const found of body.slice(-REACH).matchAll(FOR_LINE)) {
+    const value = found[1] ?? '';
+    if (!ORG_WORDS.test(value) || !value.includes(' ') || isTown(value)) continue;
+    const start = Math.max(0, body.length - REACH) + found.index + found[0].lastIndexOf(value);
     return { value, start, end: start + value.length };
   }
   for (const found of body.slice(0, REACH).matchAll(OF_TOWN)) {
