@@ -13,7 +13,8 @@ import { travelAfter, travelBefore } from './travel-days.ts';
 import { workOnTheDay, type Work } from './work.ts';
 
 const MINUTE = 60_000;
-const LONGEST_DUTY = 14 * 60 * MINUTE;
+/** In minutes. */
+export const LONGEST_DUTY = 14 * 60;
 
 type Span = { startAt: number; endAt: number; own: boolean; work: Work[] };
 
@@ -23,14 +24,14 @@ export function dutyFindings(candidate: BookJob, ink: readonly BookJob[], ground
   const work = workOnTheDay([...ink, candidate], candidate, ground);
   const long = work.filter((item) => item.own && !short(item)).map((item) => longWay(item, candidate));
   const spans = spansOf(work.filter(short), ground)
-    .filter((span) => span.own && span.endAt - span.startAt > LONGEST_DUTY)
+    .filter((span) => span.own && span.endAt - span.startAt > LONGEST_DUTY * MINUTE)
     .filter((span) => !before.some((old) => old.startAt <= span.startAt && old.endAt >= span.endAt));
   return [...long, ...spans.map((span) => longDuty(span, candidate, ground))];
 }
 
 /** A way of more than a day's length is never travelled in one go. */
 function short(work: Work): boolean {
-  return work.date !== null || work.endAt - work.startAt <= LONGEST_DUTY;
+  return work.date !== null || work.endAt - work.startAt <= LONGEST_DUTY * MINUTE;
 }
 
 function spansOf(sorted: readonly Work[], { restMinutes }: Ground): Span[] {
@@ -64,7 +65,7 @@ function longDuty({ startAt, endAt, work }: Span, candidate: BookJob, ground: Gr
     kind: 'duty',
     hardness: 'know',
     concerns: concerning(candidate),
-    numbers: { duty, limit: minutes(LONGEST_DUTY), driving },
+    numbers: { duty, limit: LONGEST_DUTY, driving },
     sentence: `From ${momentAt(startAt, first?.place ?? home, home)} to ${momentAt(endAt, last?.to ?? home, home)} there are ${lengthInWords(duty)} without a rest${road}. Over 14 h, nobody should be driving.`,
     lifts,
   };
@@ -76,7 +77,7 @@ function longWay({ startAt, endAt, place, to, estimated }: Work, candidate: Book
     kind: 'duty',
     hardness: 'know',
     concerns: concerning(candidate),
-    numbers: { duty, limit: minutes(LONGEST_DUTY), driving: duty },
+    numbers: { duty, limit: LONGEST_DUTY, driving: duty },
     sentence: `The way from ${place.name} to ${to.name} takes ${estimated ? 'up to an estimated ' : ''}${lengthInWords(duty)}: it needs nights of its own, or a flight.`,
     lifts: estimated ? [{ kind: 'type way', label: `Type the real time from ${place.name} to ${to.name}`, way: { from: place, to } }] : [],
   };

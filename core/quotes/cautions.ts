@@ -2,10 +2,12 @@
  * What a person should know before a quote goes out, and what must be known before it can be made.
  */
 import type { Scale, Section } from '../contract/quotes.ts';
+import { LONGEST_DUTY } from '../fit/duty.ts';
 import { exact } from '../money/exact.ts';
 import { formatMoney } from '../money/format.ts';
 import { compare, negate, subtract, type Money } from '../money/money.ts';
 import { stillPlanned } from '../trips/driven.ts';
+import { lengthInWords } from '../words/amounts.ts';
 import { dateInWords } from '../words/dates.ts';
 import type { Overrides } from './changes.ts';
 import { holidaysOn } from './holidays.ts';
@@ -28,7 +30,7 @@ export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides 
   const said: string[] = [];
   if (firstCallAt !== null && firstCallAt <= input.now) said.push('First call is past.');
   if (trip?.away && trip.source === 'estimated' && stillPlanned(trip.legs, trip.driven ?? []).length > 0)
-    said.push('The drive is estimated; type how long it takes and how far it is, and the quote follows.');
+    said.push(estimatedDrive(Math.max(trip.outMinutes, trip.backMinutes)));
   if (
     trip?.away &&
     trip.mode === 'drive' &&
@@ -53,6 +55,12 @@ export function cautionsOf({ input, lines, scale, firstCallAt, known, overrides 
   const lost = [...overrides.sets.keys(), ...overrides.dropped].filter((id) => !known.has(id));
   if (lost.length > 0) said.push(`Changes by hand no longer apply, because their lines are gone: ${[...new Set(lost)].join(', ')}.`);
   return said;
+}
+
+/** @param minutes of the longer way; one that nobody drives without a rest is rather flown */
+function estimatedDrive(minutes: number): string {
+  if (minutes <= LONGEST_DUTY) return 'The drive is estimated; type how long it takes and how far it is, and the quote follows.';
+  return `The drive is estimated at up to ${lengthInWords(minutes)} one way. If you fly, type the flight: travel days, mileage and nights follow.`;
 }
 
 /** A holiday that a list proposes is charged until somebody has looked at it. */

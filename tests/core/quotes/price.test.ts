@@ -105,7 +105,9 @@ describe('trip', () => {
   test('an estimate is marked as one', () => {
     const guessed = quoteOf({ trip: { ...drive, source: 'estimated', roadKnown: false }, job: { place: fargo } });
     expect(lineOf(guessed, 'travel/mileage')?.estimated).toBe(true);
-    expect(guessed.cautions.join(' ')).toContain('The drive is estimated');
+    expect(guessed.cautions.join(' ')).toContain('The drive is estimated; type how long it takes');
+    const far = quoteOf({ trip: { ...drive, source: 'estimated', roadKnown: false, outMinutes: 6856 }, job: { place: fargo } });
+    expect(far.cautions.join(' ')).toContain('The drive is estimated at up to 114 h 16 min one way. If you fly, type the flight:');
   });
   test('a year without a known rate says so', () => {
     const later = { ...drive, legs: drive.legs.map((leg) => ({ ...leg, date: '2027-01-07' })) };
