@@ -31,6 +31,7 @@ import { eventDays } from './settle/event.ts';
 import { isOneDay } from './settle/one-day.ts';
 import { heldAgainstHours } from './settle/hours-outside.ts';
 import { placeOfJob } from './settle/place.ts';
+import { likelyHours } from './settle/unlikely.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
@@ -127,7 +128,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     questions.push(question('start', 'On which dates is it?', dayChoices(daysNamed(scene), 'start')));
   }
 
-  const calls = agreedCalls(callsOf(scene, event), { ...page, scene }, input.learned);
+  const calls = likelyHours(agreedCalls(callsOf(scene, event), { ...page, scene }, input.learned), event.dates);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);

@@ -4,7 +4,7 @@
 import type { Where } from './scene.ts';
 import type { Day } from './walls.ts';
 
-type Moment = { wall: string; where: Where[] };
+export type Moment = { wall: string; where: Where[] };
 export type Calls = {
   firstCall?: Moment;
   lastWrap?: Moment;
