@@ -64,6 +64,8 @@ const MOST_SIGNED = 6;
 /** A name without its rank, its degrees and what stands in brackets behind it: "Sqn Ldr (retd) Derek Haworth", "Gan Siew Ling (Ms)". */
 const bareName = (words: string): string =>
   words
+    .replace(/^\((\p{L}{2,5}\.?)\)(?= )/u, '$1')
+    .replace(/^\(([^()]+)\)$/u, '$1')
     .replace(FORM, '')
     .replace(/(?<=\p{L}) \([\p{L}'’ ./&-]{2,30}\)$/u, '')
     .replace(LETTERS_AFTER, '');

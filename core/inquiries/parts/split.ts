@@ -30,6 +30,8 @@ const CHAT_STAMP =
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
 /** A line beside "When: ..." and "Fee: ..." is one of a form, whomever it begins with. */
 const FORM_LABEL = /^\s*(?:when|where|dates?|day|days|fee|pay|rate|budget|venue|location|place|hours|times?|job|role|call|wrap|event)\s?:/i;
+const FORM_FIELD =
+  /^(?:(?:your |full |first |last )?name|e-?mail(?: address)?|(?:tele)?phone(?: number)?|tel|mobile|company|organi[sz]ation|message|your message|comments?|enquiry|inquiry|details)\s?:/i;
 const inForm = (lines: readonly Line[], index: number): boolean =>
   [lines[index - 1], lines[index + 1]].some((line) => FORM_LABEL.test(line?.text.slice(0, 20) ?? ''));
 
@@ -205,6 +207,8 @@ function headerBlock(lines: readonly Line[], from: number): number {
   const first = short(lines[from]);
   // "From: Winona Blackstock" and below it "Re: Pueblo"
   if (size === 1 && from === 0 && FROM_ONE.test(first) && /^re\s?:/i.test(short(lines[1]))) return 1;
+  // "Name:", "Email:", "Subject:", "Message:" are the fields of one form.
+  if (size === 1 && SUBJECT.test(first) && [lines[from - 1], lines[from + 1]].some((line) => FORM_FIELD.test(short(line)))) return 0;
   if (size === 1) return SUBJECT.test(first) || (/^(?:from|von|de|van|da)\s?:/i.test(first) && first.includes('@')) ? 1 : 0;
   return mailOnly >= 2 || /@/.test(first) ? size : SUBJECT.test(first) ? 1 : 0;
 }

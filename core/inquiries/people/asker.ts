@@ -11,7 +11,7 @@ import { nameFrom, type PersonFact } from './words.ts';
 
 /** "Talk to her, not me", "please reply to Annika, she's the client", "over to you". */
 const NOT_ME =
-  /(?<!\p{L})(?:not (?:to )?me|(?<!you in )directly|direct to (?:her|him|them)|deal with|over to you|leave me out|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
+  /(?<!\p{L})(?:not (?:to )?me|(?<!you in |me |us )directly|direct to (?:her|him|them)|deal with|over to you|leave me out|be in touch with (?:her|him|them)|(?:client|customer|couple|bride|organi[sz]er) (?:wrote|sent|says)|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
 
 /** Who says what they want beside what they pass on is who asks, and so is who asks for an answer. */
 const WANTS =
@@ -23,6 +23,8 @@ const FORM_NAME = /^[ \t]*(?:your |full |client |customer |contact )?name\s?:[ \
 /** "On Tue, Nov 24, 2026 at 4:15 PM Annelise Brodeur <annelise@maplefair.example> wrote:" */
 const ATTRIBUTED = /(?<=^|[\s,])(?!(?:AM|PM)\s)(\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L}'.-]*){0,3})\s?[<(]\S{3,60}@\S{3,60}[>)]/u;
 
+/** The title of the mail stands among its words. */
+const TITLE = /^[ \t]*(?:fwd?|re|aw|wg|tr|rv)\s?:[^\n]*/gim;
 /** Who wrote a mail, by the line that names its writer with an address. */
 function attributed(head: string): People {
   const found = ATTRIBUTED.exec(head);
@@ -94,7 +96,7 @@ function partyOf(text: string, parts: readonly Part[], isTown: (name: string) =>
     while (end < parts.length && HEADS.includes((parts[end - 1] as Part).kind)) end--;
     const asks = WANTS.test(above);
     const client =
-      NOT_ME.test(above) || !(/\d/.test(above) || asks)
+      NOT_ME.test(above) || !(/\d/.test(above.replace(TITLE, '')) || asks)
         ? { ...(asks ? {} : attributed(below)), ...peopleIn(layers(parts.slice(from, end)), isTown) }
         : {};
     if (client.name) return client;

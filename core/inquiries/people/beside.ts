@@ -13,14 +13,14 @@ const CLAUSE =
 const GOES_ON = /\s(?:and|but|so|because|who|which|that|to|about|regarding|re)\s\p{Ll}.*$/su;
 /** Who has a verb or speaks of somebody else does not say who they are. */
 const SPEAKS =
-  /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays?|runs?)(?!\p{L})|\d/u;
+  /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays|runs)(?!\p{L})|\d/u;
 /** "off Ward 12", "from Year 9 netball": a room or a form by its number. */
 const NUMBERED =
   /(?<=(?:Ward|Year|Grade|Room|Class|Form|Unit|Floor|Level|Block|Gate|Bay|Studio|Stage|Lodge|Local|Platoon|Troop|Squad|Watch|Team|Station) )\d{1,4}\p{L}?(?= |[.,!)]|$)/gu;
 const HERE =
   /^(?: \((?:she|he|they)\/\p{L}+\)(?= (?:from|at|of|with|here)(?!\p{L}))|,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side|à l'appareil|al (?:habla|aparato)|am Apparat)(?!\p{L}))/u;
 const LEADS =
-  /^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
+  /^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the(?= \p{Ll})|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
 /** "Torben von der Brandwache Medien.", "Maëlle de Studio Corail.": words that lead to much else, so only to a body in full. */
 const LEADS_ABROAD = /^ (?:vo[nm] de[rm]|vo[nm]|van (?:de|het)|van|bij|bei|chez|de la|de l(?=')|de|du|del|della|di)[ '](?=\S)/u;
 const ENDS = /^(?: hier)?(?:[.,!;)]|$)/u;
@@ -66,7 +66,7 @@ export function besideName(text: string, end: number, isTown: (name: string) => 
   if (from > 0 && !sure) return undefined;
   return {
     here,
-    led: lead !== undefined && !lead.endsWith('for ') && (abroad === undefined || sure === true),
+    led: lead !== undefined && !lead.endsWith('for ') && (abroad === undefined || sure === true || tail.endsWith(' hier')),
     marked: lead === undefined && joint !== undefined,
     rest,
     ...(sure ? { organisation: found } : {}),

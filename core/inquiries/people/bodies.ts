@@ -15,7 +15,7 @@ import {
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|committee)$/iu;
+  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
 /** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
 export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;

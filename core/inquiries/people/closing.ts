@@ -8,7 +8,7 @@ import { NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } fr
 /** Farewells of the languages that are read. */
 const FAREWELL = new RegExp(
   String.raw`^(?:${[
-    'thank(?:s|\\s?you|ing you)(?: (?:so|very) much| a (?:lot|million|bunch)| again| in advance| and [\\p{L} ]{2,20})?',
+    'thank(?:s|\\s?you|ing you)(?: (?:so|very) much| a (?:lot|million|bunch|ton|heap|bundle)| heaps| tons| again| in advance| and [\\p{L} ]{2,20})?',
     'thx|tx|ta|cheers|love|kh|gr(?:u|ue|ü)ess(?:li)?|ngā mihi(?: nui)?|(?:with |in )?(?:kind |friendly |warm |best |many )?greetings|respectfully|sincerely|warmly|ciao|servus|l\\.?g\\.?|v\\.?g\\.?|mfg|mvg|mvh|hilsen|br|kr|rgds|x{1,3}|xo',
     '(?:(?:with |kind |kindest |best |warm |warmest |many |all (?:the|my) )+)?(?:regards|wishes|best|thanks)',
     'yours(?: \\p{L}+)?|(?:talk|speak) soon|take care|looking forward(?: to [\\p{L} ]{2,30})?',

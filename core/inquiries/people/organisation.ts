@@ -36,7 +36,7 @@ const DOES_FOR = new RegExp(
 );
 /** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
 const ACTS = new RegExp(
-  String.raw`(?:^|[,.!?\n-]\s{0,3})(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate)|(?:is|are) (?:making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
+  String.raw`(?:^|[,.!?\n-]\s{0,3}|\b(?:confirm|say|write|that)\s(?=the\s))(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate)|(?:is|are) (?:making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
   'gmu',
 );
 const CERTAIN = new RegExp(
@@ -115,7 +115,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
       if (OFFICE.test(fact.value)) continue;
       if (/behalf/i.test(found[0]) ? isPerson(fact.value, body.slice(found.index + found[0].length)) : isTitled(fact.value)) continue;
       // "Anneliese & Rob here"
-      if (/ here$/.test(found[0]) && TWO.test(fact.value)) continue;
+      if (found[0].endsWith(' here') && TWO.test(fact.value)) continue;
       if (TITLE_WORDS.test(fact.value) && !ORG_WORDS.test(fact.value)) continue;
       // Two names are a person's unless something makes them a body's.
       if (!ORG_WORDS.test(fact.value) && !BODY.test(found[0])) continue;

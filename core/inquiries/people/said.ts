@@ -84,7 +84,10 @@ const LAST_AND_TITLE = new RegExp(
   String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20}),\s(?:\p{L}+\s){0,3}(?:${TITLE_WORDS.source})\s*$`,
   'u',
 );
-const LAST_AND_MAIL = new RegExp(String.raw`(?:[.!?:]|\s(?:to|or))\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`, 'u');
+const LAST_AND_MAIL = new RegExp(
+  String.raw`(?:[.!?:]|\s(?:to|or)|[Tt]hank(?:s| you)[\p{L} ]{0,20},)\s+(${NAME_HERE}),?\s\(?[\w.+-]{1,60}@[\w.-]{3,80}\)?\s*$`,
+  'u',
+);
 /** "Sandra Micklethwaite, Ward 12, ext. 2230, sandra@..." */
 const LAST_AND_DETAILS = new RegExp(
   String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20})(?:,\s[^,\n!?]{2,30}){1,3},\s(?:[\w.+-]{1,60}@[\w.-]{3,80}|\(?\+?\d[\d\s().-]{6,18})\s*$`,

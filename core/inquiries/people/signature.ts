@@ -4,19 +4,34 @@
 import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { foldName } from '../../places/fold.ts';
-import { FORM, mayBeOrganisation, NAME, nameFrom, ORG_FOR_CERTAIN, ORG_OF, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import {
+  FORM,
+  RANK,
+  mayBeOrganisation,
+  NAME,
+  nameFrom,
+  ORG_FOR_CERTAIN,
+  ORG_OF,
+  ORG_WORDS,
+  TITLE_WORDS,
+  type PersonFact,
+} from './words.ts';
 
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
 const NAME_LINE = new RegExp(
-  `^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s@\\s|\\s(?:from|at)\\s|\\s\\(?\\+?\\d|[.!]?$|\\sx{1,3}$))`,
+  `^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s@\\s|\\s(?:from|at)\\s|\\s\\(?\\+?\\d|[.!)]?$|\\sx{1,3}$))`,
   'u',
 );
 const FAREWELL =
   /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]x|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roet(?:en|jes)?|[hH]erzlich(?:st)?|(?:[kK]ind |[wW]arm |[nN]ice )?[gG]reetings|[fF]aithfully|[\p{L}]{3,14}ly(?=,)|[pP]eace|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|uß|üße|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
 /** "Brightwater Communications": a firm by its last word; "Corporate Communications" is a department. */
 const FIRM =
-  /^(?!(?:corporate|internal|external|marketing|brand|digital|media|public|events?|community|member|sales|strategic|global|group|head|director)(?!\p{L}))\p{Lu}[\p{L}'&-]+(?: (?:& )?\p{Lu}[\p{L}'&-]+)? (?:Communications|Marketing|Relations|Design|Consulting)$/iu;
+  /^(?!(?:leit(?:er|erin|ung)|responsable|chef|hoofd|corporate|internal|external|marketing|brand|digital|media|public|events?|community|member|sales|strategic|global|group|head|director)(?!\p{L}))\p{Lu}[\p{L}'&-]+(?: (?:& )?\p{Lu}[\p{L}'&-]+){0,2} (?:Communications|Marketing|Relations|Design|Consulting)$/iu;
+
+/** Bodies whose names hold a word of an office. */
+const FIRM_IN_TITLE =
+  /(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$|\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i;
 
 /** "Contact: ", "Jobs contact.....", "Questions to " before a name. */
 const LABEL =
@@ -27,18 +42,27 @@ const ANY_FAREWELL = new RegExp(
   'u',
 );
 const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
+/** "(Mrs) Beryl Cattermole", "(Dr. Prabhakar Deshmane)" */
+const IN_BRACKETS = new RegExp(String.raw`^\s*\((?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\)|\s)\s?(`)})?(?=\p{Lu})`, 'u');
 /** A longer foot is no signature. */
 const MOST_LINES = 14;
 
+/** Whether a mail box or a name begins as a name does: "cat@" and "Catriona Nicolson". */
+const isOf = (where: string, name: string): boolean =>
+  foldName(name)
+    .split(/[^a-z]+/)
+    .some((word) => word.length > 2 && foldName(where).includes(word.slice(0, 3)));
+
 /** "Sincèrement," "Kh": a farewell in any language, told by the name of somebody below it. */
-const leaves = (text: string, below: string | undefined): boolean =>
+const leaves = (text: string, below: string | undefined, mail: string): boolean =>
   below !== undefined &&
   /^\s*\P{N}{1,40}$/u.test(text) &&
   !/[@|:]/.test(text) &&
   /^\s*\p{Lu}[\p{L}'-]+\s+\p{L}/u.test(below) &&
   NAME_LINE.test(below) &&
   !ORG_WORDS.test(below) &&
-  /^\s*(?:\p{L}{1,3}[,.!]?|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text);
+  ((isOf(mail, below) && !text.trim().includes(' ') && !isOf(mail, text) && !isOf(below, text)) ||
+    /^\s*(?:\p{L}{1,3}[,.!]?|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text));
 
 const afterComma = (text: string): string => text.slice(text.indexOf(',') + 1).trim();
 
@@ -101,16 +125,9 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     const single =
       !words.includes(' ') &&
       ((isSoleBody(words) && !/\)\s*$/.test(line.slice(0, from))) || wordsOf(words).some((word) => domain.includes(word)));
-    if (!known && !single && !mayBeOrganisation(words)) continue;
-    if (
-      TITLE_WORDS.test(words) &&
-      !ORG_FOR_CERTAIN.test(words) &&
-      !/(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$|\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i.test(
-        words,
-      ) &&
-      !FIRM.test(words)
-    )
-      continue;
+    const firm = FIRM_IN_TITLE.test(words) || FIRM.test(words);
+    if (!known && !single && !firm && !mayBeOrganisation(words)) continue;
+    if (TITLE_WORDS.test(words) && !ORG_FOR_CERTAIN.test(words) && !firm) continue;
     const lead = piece.indexOf(words);
     found.push({ fact: { value: words, start: start + from + lead, end: start + from + lead + words.length }, known });
   }
@@ -129,10 +146,11 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   let named = -1;
   /** Whether a line below the name says what somebody is, and not where. */
   let titled = false;
-  const domain = foldName(emailIn(signature)?.value.split('@')[1] ?? '');
+  const [mail = '', host = ''] = (emailIn(signature)?.value ?? '').split('@');
+  const domain = foldName(host);
   const lines = linesOf(signature);
   for (const [index, line] of lines.entries()) {
-    if (people.name === undefined && leaves(line.text, lines[index + 1]?.text)) continue;
+    if (people.name === undefined && leaves(line.text, lines[index + 1]?.text, mail)) continue;
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
     const labelled = LABEL.exec(line.text);
     const skip = labelled
@@ -142,7 +160,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
         : people.name === undefined && !isTown(afterComma(line.text)) && !TITLE_WORDS.test(afterComma(line.text))
           ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
           : 0;
-    const rank = FORM.exec(line.text.slice(skip))?.[0].length ?? 0;
+    const rank = (FORM.exec(line.text.slice(skip)) ?? IN_BRACKETS.exec(line.text.slice(skip)))?.[0].length ?? 0;
     const text = line.text.slice(skip + rank);
     const start = line.start + skip + rank;
     if (text.trim() === '') continue;
