@@ -48,7 +48,9 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   if (dated) return { ...dated, ...weekdayPart, ...comma, first: index, next: after?.next ?? dated.next };
   const day = sameLine ? dayAt(tokens, at) : undefined;
   if (weekday) {
-    const close = day && at <= weekday.next + 1 && tokens[at - 1]?.text !== ',';
+    // "Freitag, den 17."
+    const close =
+      day && ((at <= weekday.next + 1 && tokens[at - 1]?.text !== ',') || /^(?:den|dem|le|el|il)$/.test(tokens[at - 1]?.lower ?? ''));
     if (day && (day.ordinal || close)) return { first: index, next: day.next, weekday: weekday.weekday, day: day.day, ...comma };
     return { first: index, next: weekday.next, weekday: weekday.weekday };
   }

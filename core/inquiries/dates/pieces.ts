@@ -3,6 +3,7 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { doubtfulWeekdays, monthWord, ordinalWord, weekdayWord } from '../words.ts';
+import { shortMonth, shortWeekday } from './short-names.ts';
 
 export type Relative =
   | { kind: 'days'; days: number }
@@ -148,9 +149,14 @@ export function yearAt(tokens: Tokens, index: number): { year: number; next: num
 
 export function monthAt(tokens: Tokens, index: number): { month: number; next: number } | undefined {
   const token = tokens[index];
-  const month = token && monthWord(token.lower);
+  const whole = token && monthWord(token.lower);
+  const month = whole ?? shortMonth(tokens, index);
   if (!token || month === undefined) return undefined;
-  const dot = tokens[index + 1]?.text === '.' && tokens[index + 1]?.tight && token.lower.length <= 4 && token.lower !== 'may';
+  const dot =
+    tokens[index + 1]?.text === '.' &&
+    tokens[index + 1]?.tight &&
+    (whole === undefined || token.lower.length <= 4) &&
+    token.lower !== 'may';
   return { month, next: dot ? index + 2 : index + 1 };
 }
 
@@ -169,7 +175,7 @@ const GERMAN_SHORT = ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'];
 
 export function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
   const token = tokens[index];
-  const weekday = token && (weekdayWord(token.lower) ?? germanShort(tokens, index));
+  const weekday = token && (weekdayWord(token.lower) ?? germanShort(tokens, index) ?? shortWeekday(tokens, index));
   if (!token || weekday === undefined || tokens[index + 1]?.lower === 'gras') return undefined;
   if (doubtfulWeekdays.has(token.lower) && !plainly(token)) {
     const beside = tokens[index + 1];

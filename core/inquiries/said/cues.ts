@@ -28,7 +28,7 @@ const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(latin(`(?:${
 
 const reply = oneOf(
   String.raw`
-    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:je )?(?:het )?(?:me |ons )?weten|hit me (?:back|up)|sing out|holler|give (?:me|us) a (?:shout|ring|bell|buzz)|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|(?<!\b(?:be|is|are|been|being|get|gets|'re) )release\b(?! (?:you|the crew)\b)|lmk|tell (?:me|us|her|him|them)|\bhear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
+    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:je )?(?:het )?(?:me |ons )?weten|hit me (?:back|up)|sing out|holler|(?:gimme|give (?:me|us)) an? (?:shout|ring|bell|buzz|yell|tinkle|call|text|\p{L}{2,12}(?= (?:by|before|until|till)\b))|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|(?<!\b(?:be|is|are|been|being|get|gets|'re) )release\b(?! (?:you|the crew)\b)|lmk|tell (?:me|us|her|him|them)|\bhear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by|before|until|till|no later than|not later than|latest|at the latest|within)
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
@@ -53,7 +53,7 @@ const call = oneOf(
     \bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
     \bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b
     \barriv(?:e|al|ing)\b
-    \baccess\b|\bbe (?:there|here|set|ready|in place|in position|on deck|\w+side)\b
+    \baccess\b|\bbe (?:(?:up|out|down|over|back|round) )?(?:there|here)\b|\bbe (?:set|ready|in place|in position|on deck|\w+side)\b
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
     (?=[bp])(?<=(?:^|[,;.])\s{0,2})(?:please )?be (?:at|on|in)\b(?! \d)|\bb (?:there|here)\b|\bmeet(?= \d)|\bon (?:deck|location)\b(?= (?:at |by |from |for )?\d)|\bwelcome (?:any ?time )?(?:from|after)\b(?= \d)|\bgates? for crew opens?\b|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
     \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in(?=\s?[:=]|\s?(?:at |by |from |for )?\d)|from|access|arriv\w*)\b
@@ -86,7 +86,7 @@ const wrap = oneOf(
     \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
     \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
     \bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)
-    \bconcludes?\b|\baway by\b
+    \bconcludes?\b|(?<!\b(?:hidden|tucked|hiding|stowed|locked|put|safely) )\baway by\b
     \b(?:ende|abbau(?: fertig)?|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
   `,
 );
@@ -211,6 +211,9 @@ const WE_SAY = /\b(?:we'd|i'd|would|let's|shall we)\s$/i;
 /** "not to ring before ten" */
 const NOT_TO = /\b(?:not(?: to)?|don't|never|do not)\s$/i;
 
+/** "he said he'd let me know by Friday" */
+const THEY_WILL = /\b(?:he|she|they)(?:'d|'ll| would| will| was going to| were going to| promised to)\s$/i;
+
 /** "set-up would begin at", "load-in starts": what begins is the call. */
 const BEGUN =
   /^s?(?:(?: (?:would|will|should|to|can))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
@@ -231,9 +234,11 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
       const guessed = cue === 'reply' && /^say/i.test(match[0]) && WE_SAY.test(piece.slice(Math.max(0, match.index - 12), match.index));
+      if (guessed) continue;
       const refused = cue === 'reply' && !/^hear/i.test(match[0]) && NOT_TO.test(piece.slice(Math.max(0, match.index - 16), match.index));
+      const promised = cue === 'reply' && THEY_WILL.test(piece.slice(Math.max(0, match.index - 24), match.index));
       const things = ofHours && (cue === 'wrap' || cue === 'call') && ofOwnHours(text, from + match.index);
-      hits.push({ cue: things || refused || guessed ? 'other' : others ? 'show' : cue, start: match.index, end });
+      hits.push({ cue: things || refused || guessed || promised ? 'other' : others ? 'show' : cue, start: match.index, end });
     }
   }
   const begun = (show: CueHit): boolean =>

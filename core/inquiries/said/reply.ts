@@ -36,7 +36,11 @@ const cutOff = String.raw`(?:^|[\n.!?] ?)\s*(?:(?:the|my|our) )?cut-?off(?: date
 /** "Let me know before our AGM, Thursday 21 January" */
 const beforeWhat = String.raw`\b(?:let (?:me|us) know|repl(?:y|ies)|respond|answer|confirm|hear|know|decide|word)\b[^.;?!]{0,30}\bbefore (?:the|our|my|their|her|his) [a-z' ]{2,30}(?:,|,? which is|,? on|,? that's|,? this)(?=\s)`;
 
+/** "The client needs a name by 19 May, so get back to me on the 18th" */
+const soOn = String.raw`\bso (?:please )?(?:let (?:me|us) know|tell (?:me|us)|reply|respond|answer|(?:get|come) back to (?:me|us))(?: \w+){0,2} on(?= )`;
+
 export const replyWanted = [
+  soOn,
   beforeWhat,
   cutOff,
   labels,

@@ -8,11 +8,11 @@ import type { Where } from './scene.ts';
 /** What is wanted of me by a closing date: to say something, to name a price, to be settled. */
 const ANSWERED = anyOf(
   `
-  know | knowing | thoughts | send ... something | appreciate it | sms | need # | submission | submissions | tu me dis | hear | heard | word | yes | no | ok | okay | yay or nay | yea or nay | y/n | y or n | nod | thumbs up | say | says | tell | told | shout | holler | ans | answer* | repl* | respon* | revert* | confirm* | acknowledg* | accept* | declin* | advise* | inform* | notif* | communicat* | feedback | decid* | decision* | commit* | interest* | availab* | apply | applications
+  know | knowing | thoughts | send ... something | appreciate it | sms | submission | submissions | tu me dis | hear | heard | word | yes | no | ok | okay | yay or nay | yea or nay | y/n | y or n | nod | thumbs up | say | says | tell | told | shout | holler | ans | answer* | repl* | respon* | revert* | confirm* | acknowledg* | accept* | declin* | advise* | inform* | notif* | communicat* | feedback | decid* | decision* | commit* | interest* | availab* | apply | applications
   hmu | hit me/us | ring | call | phone | text | txt | msg | message* | mail | email | e-mail | whatsapp | wa | dm | ping | write | contact | drop me/us | drop a line | line | get back | come back | get in touch | reach | touch base | be in touch
   quote* | quotation* | price* | pricing | figure* | charge* | fee | fees | rate | rates | costs | costing* | estimate* | offer* | bid | bids | tender* | proposal* | terms | number | numbers | ballpark
-  finalise* | finalize* | settle* | sort | sorted | sorting | lock in | lock you/this/it/crew/the_crew in? | close this/it/that off/out/down? | wrap this up | crew confirmed | crew | team | name | names | melde* | meldung | bescheid | zusag* | angebot | dire | dites-moi/nous | dis-moi/nous | répon* | répond* | savoir | devis | contest* | contést* | dime | dinos | avísa* | respóndenos/respóndeme | respuesta | hoor | weten | offerte | sapere | risposta
-  can wait | wait is | book you/crew/someone/somebody/this/it/a | booking | pencil* | hold* | wait | waiting | grab | snap | want it | want this | take it | hoping
+  finalise* | finalize* | settle* | firm* up | tied/pinned/nailed down | sort | sorted | sorting | lock in | lock you/this/it/crew/the_crew in? | close this/it/that off/out/down? | wrap this up | crew confirmed | crew | team | name | names | melde* | meldung | bescheid | zusag* | angebot | dire | dites-moi/nous | dis-moi/nous | répon* | répond* | savoir | devis | contest* | contést* | dime | dinos | dice* | dici* | deci* | diga* | avísa* | respóndenos/respóndeme | respuesta | hoor | weten | offerte | sapere | risposta
+  can wait | wait is | book you/crew/someone/somebody/this/it/a | booking | pencil* | hold* | wait | waiting | grab | snap | you/u want it/this | take it | hoping
 `,
   {},
   'gi',
@@ -20,9 +20,10 @@ const ANSWERED = anyOf(
 /** What the sender promises, or others have to do, by a day. */
 const PROMISED = anyOf(
   `
-  {they} ... {tell} ... | {they} know | and/but/will will? know/hear/learn | we'd/they'd know | i/we won't/don't/can't/cannot/shan't ... know/say/tell/confirm ... | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
+  {they} ... {tell} ... | they/he/she/it would/will/must/should/could have/get/need/receive ... | {they} know | and/but/will will? know/hear/learn | we'd/they'd know | i/we won't/don't/can't/cannot/shan't ... know/say/tell/confirm ... | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
   tell/let/ring/call/email/inform/ask the? caterers/caterer/hotel/venue/council/airline/florist/band/landlord/printers ...
   caterers/caterer/hotel/venue/council/airline/florist/landlord/printers/printer/insurers/authority/police ... need/needs/want/wants/answer/answers/decide/decides/reply/replies/tell/tells/confirm/confirms
+  hall/church/kitchen/venue/hotel/school_office/restaurant ... need/needs/want/wants to know ... |
   speakers/guests/delegates/exhibitors/attendees/members/players/teams/parents/sponsors/artists/bands/entrants/participants/runners/students/pupils/volunteers/traders/stallholders ... must/have/has/need/needs/should/will/are/is
 `,
   {

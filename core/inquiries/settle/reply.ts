@@ -4,37 +4,13 @@
 import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { dayOfHour, thenMeant } from './by-then.ts';
+import { earlierThan } from './days-earlier.ts';
 import { inMonthOf } from './days-among.ts';
 import { UNKNOWN_ZONE } from '../times/zones.ts';
 import { wallOf } from './walls.ts';
+import { later, OFFICE_CLOSES, withinOf } from './within.ts';
 
 export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };
-
-const WITHIN =
-  /\b(?:within|in|over) (?:the )?(?:next )?(\d{1,3}|an?|one|two|three|four|six|twelve|twenty-four|couple of|half an) ?(?:-)?(hours?|hrs?|h|minutes?|mins?|days?)\b/gi;
-const WORDS: Record<string, number> = {
-  a: 1,
-  an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  six: 6,
-  twelve: 12,
-  'twenty-four': 24,
-  'couple of': 2,
-  'half an': 0.5,
-};
-const REPLY_NEAR =
-  /\b(?:let (?:me|us) know|get back|hear (?:back )?from|repl(?:y|ies)|respond|response|answer|confirm|rsvp|decide|decision|quote|yes or no|need to know|know|come back to|book someone|lock)\b/i;
-const END_OF_DAY = /\b(?:eod|end of (?:the )?(?:day|play)|tonight|this evening|end of today)\b/i;
-const CLOSE = /\b(?:cob|close of (?:business|play)|eob|end of business|close of day|end of (?:the )?working day)\b/i;
-
-/** Half past five, when offices close, is no rule: it is asked. */
-const OFFICE_CLOSES = 17 * 60;
-
-const later = (scene: Scene, minutes: number): string =>
-  scene.received.add({ minutes }).toPlainDateTime().toString({ smallestUnit: 'minute', roundingMode: 'floor' });
 
 function converted(scene: Scene, wall: string, zone: string | undefined): string {
   const home = scene.received.timeZoneId;
@@ -60,14 +36,30 @@ function nextOf(scene: Scene, { start, end }: Where): string | undefined {
     .find((on) => on !== undefined && on > today.toString());
 }
 
+const CLOSE = /\b(?:cob|close of (?:business|play)|eob|end of business|close of day|end of (?:the )?working day)\b/i;
+
+/** The one of these that is still to come; asked about where more are or none is. */
+function stated(scene: Scene, where: Where[], walls: readonly string[]): ReplyBy {
+  const now = later(scene, 0);
+  const ahead = [...new Set(walls)].filter((wall) => wall > now);
+  return ahead.length === 1 ? { wall: ahead[0] as string, where, choices: [] } : { where, choices: ahead };
+}
+
+/** The home wall times that an hour on a day may be. */
+const hoursAt = (scene: Scene, time: SaidTime, on: string): string[] =>
+  hoursOf(time, scene.text).flatMap((minutes) => wallsOf(scene, wallOf(Temporal.PlainDate.from(on), minutes), time.zone));
+
 const PART_REACH = 16;
+const PART_AFTER = /^(?: in the)? (morning|afternoon|arvo|evening|night)\b/i;
 
 /** A time without morning or evening: the one that is still to come on that day; both where both are. */
 function hoursOf(time: SaidTime, text: string): number[] {
   const { minutes, open, bare } = time.from;
-  const part = /\b(?:morning|afternoon|arvo|evening|night|tonight)\b/i.exec(
-    text.slice(Math.max(0, Math.min(time.date?.start ?? time.start, time.start - PART_REACH)), time.start),
-  )?.[0];
+  const lead = text.slice(Math.max(0, Math.min(time.date?.start ?? time.start, time.start - PART_REACH)), time.start);
+  const after = Math.max(time.end, time.date?.end ?? 0);
+  // "by 10 tomorrow morning"
+  const part =
+    /\b(?:morning|afternoon|arvo|evening|night|tonight)\b/i.exec(lead)?.[0] ?? PART_AFTER.exec(text.slice(after, after + PART_REACH))?.[1];
   if (open && part !== undefined && minutes < 720) return [/morning/i.test(part) ? minutes : minutes + 720];
   // "by 10:00" is written as clocks show it; "by 10" may be either.
   if (!open || (!bare && minutes >= 7 * 60 && minutes % 60 === 0)) return [minutes];
@@ -78,17 +70,21 @@ function hoursOf(time: SaidTime, text: string): number[] {
 const LATEST =
   /^[\s,(]*(?:please|pls|thanks|if (?:you can|possible))?[\s,(]*(?:at (?:the )?)?(?:latest|by|before|no later than)(?: at)?\s$/i;
 const LATEST_REACH = 36;
+/** "by Friday dark. Well, say 6 PM" */
+const SAY_THEN =
+  /^[^.;!?\n\d]{0,14}[.,;]? (?:well|or|ok|okay|let's|so|maybe|make (?:it|that)|call it)?,? ?(?:say|make (?:it|that)|call it) $/i;
+/** "on the 18th, same time" */
+const SAME_TIME = /^,? (?:at )?(?:the )?same (?:time|hour)\b/i;
 
 /** "Tuesday 4 May at 18", "Sunday evening (23 May), 6pm" */
 const TO_TIME =
   /^[\s,()]*(?:(?:in the )?(?:morning|afternoon|arvo|evening|night)\b[\s,()]*)?(?:(?:at|by|before|latest|alle|ore|à|a las?|om|um|kl\.?)\s)?$/i;
 /** "by the 18th, which is today, so let's say the 25th" */
 const RATHER = /\b(?:let's say|let us say|shall we say|so say|make (?:it|that)|call it|better)\s(?:by |on )?(?:the )?$/i;
-/** "We choose on 21 January, so I need it the day before." */
-const DAY_BEFORE = /^[^.?!;\n]{0,60}\b(?:the day before|a day earlier|one day before)\b/i;
 /** "before Friday", "before the committee meets, which is Thursday" */
 const BEFORE =
-  /(?<!\bon or )\bbefore\s+(?:(?:the|our|my|their|her|his)\s(?!end |close )[\p{L}' ]{2,30}(?:,|,? which is|,? on|,? that's|,? this)\s)?(?:the\s+)?$/iu;
+  /(?<!\p{L})(?:avant(?: le)?|antes del?(?: día)?|prima del?|voor|vor(?: dem)?)\s+$|(?<!\bon or )\bbefore\s+(?:(?:the|our|my|their|her|his)\s(?!end |close )[\p{L}' ]{2,30}(?:,|,? which is|,? on|,? that's|,? this)\s)?(?:the\s+)?$/iu;
+const INCLUSIVE = /^,? ?\(?(?:inclus|includ|compris|einschl|tot en met)/i;
 /** "by the Friday before, 3 December" */
 const NAMED_AGAIN = /^(?: before| morning| afternoon| evening| night)?[\s,(–-]{1,3}(?:the |i\.e\. )?$/i;
 /** "today or tomorrow": the later of them will do. */
@@ -119,6 +115,9 @@ function toldBy(scene: Scene, date: DateMention | undefined): DateMention | unde
 const PUT_TO_ME =
   /\b(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|answer|(?:get|come) back to (?:me|us)|(?:like|need|want) to (?:know|hear)|hear (?:back )?from you)\b[^.?!;,\n]{0,24}\b(?:by|before|not? later than|until|latest) (?:(?:noon|midnight|\d{1,2}(?:[.:]\d\d)?\s?(?:[ap]m)?) (?:on )?)?(?:the )?$/i;
 const PUT_REACH = 70;
+/** "The client needs a name by 19 May, so get back to me on the 18th" */
+const SO_PUT =
+  /\bso (?:please )?(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|answer|(?:get|come) back to (?:me|us))\b[^.?!;,\n]{0,24}\bon (?:the )?$/i;
 /** "by the 3rd if you can, the 4th at the very latest" */
 const AT_LATEST = /^,?\sat the (?:very )?latest\b/i;
 
@@ -126,15 +125,17 @@ const AT_LATEST = /^,?\sat the (?:very )?latest\b/i;
 export function replyOf(scene: Scene): ReplyBy {
   const today = scene.received.toPlainDate();
   const nowWall = later(scene, 0);
+  const earlier = earlierThan(scene);
+  if (earlier) return stated(scene, earlier.where, earlier.time ? hoursAt(scene, earlier.time, earlier.on) : [`${earlier.on}T23:59`]);
   const within = withinOf(scene);
   const asked = scene.dates.filter((mention) => mention.said === 'reply' && !mention.past);
   // "I'm confirming crew on Friday, so let me know by Thursday": the closing date is mine.
   const closing = asked.filter(({ by }) => by);
   const near = closing.length > 0 ? closing : asked;
-  const put = near.filter(
-    ({ start, end }) =>
-      PUT_TO_ME.test(scene.text.slice(Math.max(0, start - PUT_REACH), start)) || AT_LATEST.test(scene.text.slice(end, end + 24)),
-  );
+  const put = asked.filter(({ start, end, by }) => {
+    const lead = scene.text.slice(Math.max(0, start - PUT_REACH), start);
+    return (by ? PUT_TO_ME : SO_PUT).test(lead) || (by && AT_LATEST.test(scene.text.slice(end, end + 24)));
+  });
   const mine = new Set(put.map(({ readings }) => readings.join())).size === 1 ? put : near;
   // "by next Friday, the 16th": the second says which of two is meant.
   const which = mine.find(
@@ -165,8 +166,11 @@ export function replyOf(scene: Scene): ReplyBy {
           one.date === undefined &&
           one.start >= date.end &&
           one.start - date.end <= LATEST_REACH &&
-          LATEST.test(scene.text.slice(date.end, one.start))),
-    );
+          (LATEST.test(scene.text.slice(date.end, one.start)) || SAY_THEN.test(scene.text.slice(date.end, one.start)))),
+    ) ??
+    (date !== undefined && SAME_TIME.test(scene.text.slice(date.end, date.end + LATEST_REACH))
+      ? scene.times.findLast(({ end }) => end <= date.start)
+      : undefined);
   if (!date && !time) return within ?? { where: [], choices: [] };
   if (time?.zone === UNKNOWN_ZONE) return { where: [time], choices: [] };
   const around = date ?? time;
@@ -188,8 +192,8 @@ export function replyOf(scene: Scene): ReplyBy {
   }
   if (!date) return { where, choices: [] };
   if (!time && EARLIER_THAT_DAY.test(scene.text.slice(date.end, date.end + 60))) return { where, choices: [] };
-  const before = BEFORE.test(scene.text.slice(Math.max(0, date.start - 60), date.start));
-  const dayBefore = DAY_BEFORE.test(scene.text.slice(date.end, date.end + 80));
+  const before =
+    BEFORE.test(scene.text.slice(Math.max(0, date.start - 60), date.start)) && !INCLUSIVE.test(scene.text.slice(date.end, date.end + 20));
   const walls: string[] = [];
   // "today or tomorrow": the later of them will do.
   const either = /\sor\s/i.test(scene.text.slice(date.start, date.end));
@@ -199,8 +203,8 @@ export function replyOf(scene: Scene): ReplyBy {
   for (const reading of that ? [[that]] : either ? date.readings.slice(-1) : [...sooner, ...date.readings]) {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
-    const plain = Temporal.PlainDate.from(on).subtract({ days: dayBefore ? 1 : 0 });
-    if (time && !time.to) walls.push(...hoursOf(time, scene.text).flatMap((minutes) => wallsOf(scene, wallOf(plain, minutes), time.zone)));
+    const plain = Temporal.PlainDate.from(on);
+    if (time && !time.to) walls.push(...hoursAt(scene, time, on));
     else if (CLOSE.test(clause)) walls.push(wallOf(plain, OFFICE_CLOSES), wallOf(plain, 23 * 60 + 59));
     else if (partOf(scene.text, date.end) !== undefined)
       walls.push(wallOf(plain, partOf(scene.text, date.end) as number), wallOf(plain, 23 * 60 + 59));
@@ -227,32 +231,4 @@ function thatWeekday({ text, dates }: Scene, { weekdayOnly, sequence: { items },
 function partOf(text: string, end: number): number | undefined {
   const word = /^\s(?:in the )?(morning|lunchtime|lunch|afternoon)\b/i.exec(text.slice(end, end + 24))?.[1]?.toLowerCase();
   return word === undefined ? undefined : word === 'afternoon' ? 18 * 60 : 12 * 60;
-}
-
-/** "let me know within 24 hours", "by end of day", "by tonight" */
-function withinOf(scene: Scene): ReplyBy | undefined {
-  for (const match of scene.text.matchAll(WITHIN)) {
-    const { start, end } = sentenceAround(scene.text, match.index, match.index + match[0].length);
-    if (!REPLY_NEAR.test(scene.text.slice(Math.max(start, match.index - 90), Math.min(end, match.index + match[0].length + 40)))) continue;
-    const count = WORDS[(match[1] ?? '').toLowerCase()] ?? Number(match[1]);
-    const unit = (match[2] ?? '').toLowerCase();
-    if (!Number.isFinite(count)) continue;
-    const where = [{ start: match.index, end: match.index + match[0].length }];
-    if (unit.startsWith('day')) {
-      if (/^in\b/i.test(match[0])) continue;
-      return { wall: later(scene, count * 1440), where, choices: [] };
-    }
-    return { wall: later(scene, unit.startsWith('m') ? count : count * 60), where, choices: [] };
-  }
-  const match =
-    /\b(?:by|before|until)\s(?:the\s)?(eod|end of (?:the )?day|end of play|cob|close of (?:business|play)|end of business)\b(?!\s+(?:on\s)?(?:mon|tue|wed|thu|fri|sat|sun|tom|\d))/i.exec(
-      scene.text.slice(0, 20_000),
-    );
-  if (match && REPLY_NEAR.test(scene.text.slice(Math.max(0, match.index - 90), match.index + match[0].length + 40))) {
-    const today = scene.received.toPlainDate();
-    const where = [{ start: match.index, end: match.index + match[0].length }];
-    if (END_OF_DAY.test(match[0])) return { wall: wallOf(today, 23 * 60 + 59), where, choices: [] };
-    return { where, choices: [wallOf(today, OFFICE_CLOSES), wallOf(today, 23 * 60 + 59)] };
-  }
-  return undefined;
 }

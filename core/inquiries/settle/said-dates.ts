@@ -7,6 +7,7 @@ import { CUE_REACH, type Cue } from '../said/cues.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { dueBy } from './answer-by.ts';
 import { inMonthOf } from './days-among.ts';
+import { fromAnother } from './from-another.ts';
 import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
@@ -158,7 +159,7 @@ export function sayDates(
       before,
     };
   });
-  return monthOfMoved(corrected(text, beside(text, said)));
+  return fromAnother(text, monthOfMoved(corrected(text, beside(text, said))));
 }
 
 /** The first day of a night that runs into the next one, in every reading. */
