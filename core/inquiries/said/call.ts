@@ -18,7 +18,7 @@ const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(
 export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrases(
   `
   come from/for # | come in_the morning/afternoon/evening from/at # | rolling/we_roll at/from/by # | video/camera dept/department/people/team/crew # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
-  open/opens/open_up/opened for you/crew # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
+  open/opens/open_up/opened/unlocks/unlocked for/to/up_for you/us/crew # | get/gets/have/has/getting/collect/pick_up the keys ... at/from/by # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
   shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #
   work starts/begins # | enter from/at/by # | ready to shoot/film/record/roll/go by/at/for #

@@ -216,7 +216,7 @@ const THEY_WILL = /\b(?:he|she|they)(?:'d|'ll| would| will| was going to| were g
 
 /** "set-up would begin at", "load-in starts": what begins is the call. */
 const BEGUN =
-  /^s?(?:(?: (?:would|will|should|to|can))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
+  /^s?(?:(?: (?:would|will|should|to|can|may|might|must|could))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
 
 /** "figure on being out by 9": a word for the end of a day is nearer to its hour than one for an answer that begins before it. */
 const nearer = (a: CueHit, b: CueHit): number =>

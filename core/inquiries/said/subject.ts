@@ -63,7 +63,7 @@ export function ofOwnHours(text: string, at: number): boolean {
     /\b(?:over|ends?|done|finish\w*|starts?|begins?)\b/i.test(`${rest} ${text.slice(at, at + 16)}`)
   )
     return false;
-  return !/\b(?:you|u|crew|we|us|everyone|everybody)\b/i.test(rest);
+  return !/\b(?:you|u|crew|we|us|everyone|everybody|vendors?|suppliers?|contractors?|cameras?|video\w*)\b/i.test(rest);
 }
 
 /** "be at the hotel by 5": a place, not what opens and closes. */
@@ -91,7 +91,14 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   const verb = IN.test(deed) ? /([\p{L}']+)\s*$/u.exec(clause) : null;
   const word = verb?.[1] ?? '';
   if (verb && (word === '' || whole(MINE, word.replace(SHORTENED, '')) || whole(NO_SUBJECT, word))) return false;
-  if (SPOKEN_TO.test(clause)) return false;
+  // "she says come at 8", "whoever does it should turn up at 5"
+  if (
+    SPOKEN_TO.test(clause) ||
+    /\bwhoever\b|\b(?:says?|said|asks?|asked|told|thinks?|reckons?|suggests?)(?: (?:to|you|me|us|that))*\s*$/i.test(clause)
+  )
+    return false;
+  // "lines in at noon"
+  if (verb && clause.slice(0, verb.index).trim() === '' && /\p{L}{3}s$/u.test(word)) return true;
   const { subject, lead, modal } = subjectOf(verb ? clause.slice(0, verb.index) : clause);
   // "the room is for the timing crew you can come at 6"
   if (subject !== undefined && /^(?:you|u)$/i.test(subject)) return false;

@@ -6,9 +6,10 @@ import { phrases } from '../phrases.ts';
 /** Short words that end a day only at the beginning of their clause: "come 9, go 3", "in at 9, out at 5". */
 const short = String.raw`(?=[glhaosy])(?<=(?:^|[,;.:\n|]|\band)\s{0,2})(?:go|leave|home|away|out|off|stop|you stop|you finish|you leave|you go)\b(?=\s?[:=]?\s?(?:(?:at|by|around|about|for|is)\s)?~?(?:\d|noon|midnight|half))`;
 
-export const wrapNamed = `${short}|${phrases(`
+export const wrapNamed = `${short}|${phrases(
+  `
   last day # | final day # | packed/packing up/down/away # | adjourn* # | gets/get/got over # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
-  end of the? day # | down by # | comes down # | free/gone/away by/from # | on your way by # | on your way home by # | need/want you after/beyond/past # | back by/at/for/around # | back # | we/you stop at # | stop filming at # | everyone/everybody finishes/leaves # | everything done # | cut loose # | cut at # | kit off # | all off # | out again by # | finito #
+  end of the? day # | down by # | comes down # | free/gone/away by/from/for # | on your way by # | on your way home by # | need/want/keep/keeping you after/beyond/past # | {goes} at/by/around/about/after/from # | {back} back at/by # | {return} back ... at/by # | {return} ... back at/by # | back by/at/for/around # | back # | we/you stop at # | stop filming at # | everyone/everybody finishes/leaves # | everything done # | cut loose # | cut at # | kit off # | all off # | out again by # | finito #
   end of day/shift/show is? # | hard stop/finish/end # | wind/winds/winding/wound up/down # | lock/locks/locked/locking up? the? doors? # | lock-up # | empty # | on the road # | done and dusted #
   de-rig complete/done/over/finished? # | strike/load-out/get-out/derig/teardown/tear-down/pack-down/packdown complete/done/over/finished? # | down tools # | call it a day # | calling it a day # | off-site # | let you/u/us go # | letting you go # | be let go #
   keep/keeping/have/need/want/got/get you/u there/here? until/till/til/to # | runs/run/goes/go/lasts/last/carries/carry on? to/until/till/til # | finish-time # | finishing/finished # | est/estimated/expected/planned/latest finish/wrap/end #
@@ -19,8 +20,14 @@ export const wrapNamed = `${short}|${phrases(`
   turn/turns out/off the lights at # | lights out # | in the van by/at/for # | sweep up at # | we/you/u/everyone rise/rises at # | shut_up_shop at # | take/takes/taking/get/gets/getting you/us to #| dark by/at # | empty by/at # | must be empty by/at # |
   music/band/dancing/disco/bar stops/ends/finishes at # | head/heads/heading home/off/away/out at/by/around # | hit/hits the road at/by/around # | kit out by/at # | be back there/at_the_hotel/in_town/home by/at/for # | down at/by # | through the gate again by/at # |
   you/u are/'re/r free after # | you're/youre/ur free after # | be through at/by # | struck by/at # | you out # | you off # | stay past/beyond/after # |
-  leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back? at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
+  leave # | be away by/for/at/before/around/from # | away for/by # | on your way at/by/from/around/after # | departure # | relieved/excused/discharged at/by/from # | gets/get/will_get/be over by/at/around # | keys back at/by # | shut by/at # | close # | last shot # | cameras/camera down # | packed at/by #
   clear/clears/clearing the building/site/house/place/premises/ground/field/park # | close/closes/closing it/up/everything at/by # | say/saying/said goodnight/good_night/goodbye/farewell to? you? on? at # | turns/turn over at # | ready to leave/go # |
   hall/room/church/stage/venue/place/house/floor bare/empty/vacated/clear/cleared by/at # | everybody/everyone/everything home/out/off/gone by/at # | stay/stays/staying until/till/til/to # | back on land/shore/dry_land/the_quay/the_pier by/at # |
-  relieved/excused/discharged/relieving # | tear-down/strike/load-out/get-out/packing shall/must/to/should be complete/completed/done by # | pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
-`)}`;
+  relieved/excused/discharged/relieving # | out/off/away/gone/clear/done/finished/packed no_later_than/before #  | tear-down/strike/load-out/get-out/packing shall/must/to/should be complete/completed/done by # | pens down # | house closed # | all clear # | shut/shuts/shutting the? doors?/up/down # | call time on it #
+`,
+  {
+    goes: `you/u/you'd/we can/could/may/might/will/'ll just? bail/split/scoot/slip_away/slip_off/slip_out/push_off/clear_off/shoot_off/head/head_off/head_home/head_out/head_back/run/disappear/vanish/duck_out/bow_out/clock_off/make_tracks/be_gone/be_off/be_away/get_away/get_off/sneak_off/drop_out/drive_home/set_off/go/leave`,
+    back: `want/wants/need/needs/have/get/gets/take/takes/has the/their/its room/hall/venue/space/building/keys/church/stage/studio/theatre/place`,
+    return: `hand/handing/give/giving/hand_over/return/returning`,
+  },
+)}`;

@@ -13,7 +13,7 @@ const CREW = anyOf(
 );
 const NOT_ME = /\b(?:not you|no (?:video|filming|camera)|without (?:video|you)|ohne video|sans vidéo|sin vídeo|not filmed)\b/i;
 const ENDS = anyOf(
-  `released | release | wrap | wraps | out | off | done | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | everyone gone | everybody gone | all gone`,
+  `released | release | wrap | wraps | out | off | done | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | leave | may leave | can leave | dark | everyone gone | everybody gone | all gone`,
 );
 const DAY_ENDS =
   /^\W*(?:fin de la jornada|fin de journée|end of (?:the )?day|crew wrap|wrap|all out|everybody out|ende|feierabend|einde)\b/i;
@@ -60,7 +60,7 @@ export function rowsOf<T extends Where>(text: string, times: readonly T[]): Map<
   if (rows.length < FEWEST_ROWS) return said;
   const named = ({ label }: Row<T>): boolean => ME.test(label) && !NOT_ME.test(label);
   const crews = ({ label }: Row<T>): boolean => CREW.test(label) && !NOT_ME.test(label);
-  const ends = ({ label }: Row<T>): boolean => ENDS.test(label);
+  const ends = ({ label }: Row<T>): boolean => ENDS.test(label.replace(/\([^()]*\)/g, ''));
   const mine = rows.some((row) => named(row) && !ends(row)) ? named : (row: Row<T>): boolean => named(row) || crews(row);
   if (!rows.some((row) => mine(row) && !ends(row))) return said;
   const told = rows.some((row) => mine(row) && ends(row));

@@ -16,7 +16,7 @@ const NOT_FILMED =
   /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|(?:labou?r|stage ?hands|riggers|rigging|local crew|hall crew|house crew|lighting|sound|audio|staging|set) (?:crew )?only|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
-  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
+  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
@@ -36,6 +36,9 @@ const NOT_UNTIL =
 /** "last tune at", "last bull about", "carriages at" */
 const LAST_OF =
   /\b(?:last|final) (?!is |are |at |on |in |day|morning|night|evening|year|time|week|month|bus|train|ferry|boat|flight|tram|tube|orders|minute|edition|chance|one is|thing is|session starts|rehears)[\p{L}'’]+(?: [\p{L}'’]+){0,2}?(?: (?:is|are|ends?|finish\w*|off|out|read|done))?,? (?:(?:at|about|around|by|is|till|til|ca|gegen|um|is at) ){0,2}~?$|\bcarriages?:? (?:(?:at|around|about|are|are at) )?$/iu;
+/** "you needn't stay beyond the raffle which is at" */
+const NO_LONGER =
+  /\b(?:not|n't|no need to|needn't|n[o']t have to)\b[^.;\d]{0,24}\b(?:stay|keep you|need you|want you|hang (?:on|around)|be (?:there|here))\b[^.;\d]{0,12}\b(?:beyond|past|after|longer than)\s(?:[^\s.;:?!]+ ){0,7}$/iu;
 /** "so", "say", "call it": the hour is that of which the words before it speak. */
 const REFINES =
   /(?:^|[\s,;(-])(?:so|say|call it|let's say|let us say|lets say|let's call it|make (?:it|that)|let's put|we'd say|i'd say|zeg|sagen wir|disons|digamos|diciamo)(?: (?:that's|it's|be|maybe|about|around|at|by|for|from))?\s$/i;
@@ -96,7 +99,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
         .slice(0, refines?.index ?? lead.length)
         .split(/[,;]/)
         .findLast((one) => one.trim() !== '') ?? '';
-    if (/\b(?:stay|until|till|til)\b/i.test(clause)) return { cue: 'wrap', strong: true };
+    if (/\b(?:stay|until|till|til)\b/i.test(clause) && !NOT_UNTIL.test(clause)) return { cue: 'wrap', strong: true };
     if (FOR_ME.test(after) && (GOES.test(clause) || LAST_ONE.test(clause))) return { cue: 'wrap', strong: true };
     if (told === 'call' || told === 'wrap') return { cue: told, strong: true };
     if (FOR_ME.test(after)) return { cue: GOES.test(lead) || AT_LATEST_FOR_ME.test(after) ? 'wrap' : 'call', strong: true };
@@ -115,6 +118,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     lastTold(text, time.start - near.length + until.index, time.start) !== 'call'
   )
     return { cue: 'wrap', strong: /\d|\b(?:noon|half)\b/.test(lead.slice(0, lead.length - near.length + until.index)) };
+  if (NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
   if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
   return undefined;
 }

@@ -23,6 +23,8 @@ const MOST_DAYS_AHEAD = 6;
 function openCall(time: SaidTime, scene: Scene): number | undefined {
   const minutes = time.from.minutes;
   if (!time.from.open) return minutes % 1440;
+  const beside = besideCall(time, scene);
+  if (beside !== undefined) return beside;
   if (time.evening || time.dayBefore)
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
@@ -34,12 +36,21 @@ function openCall(time: SaidTime, scene: Scene): number | undefined {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
     // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
     const half = halfOfShow(minutes, scene);
+    if (endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
     if (evening && half !== undefined) return minutes + half;
-    if (endsLate(minutes, scene, evening ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene) ? undefined : minutes;
   }
   return undefined;
+}
+
+/** "set by 5, so get there 3.30am": an hour of the dial a little after another call. */
+function besideCall({ from, date, start }: SaidTime, { times }: Scene): number | undefined {
+  const calls = times.filter((one) => one.said === 'call' && !one.from.open && one.start !== start && one.date === date);
+  const halves = [from.minutes % 720, (from.minutes % 720) + 720].filter((minutes) =>
+    calls.some((one) => minutes > one.from.minutes && minutes - one.from.minutes <= LONGEST_SET_UP),
+  );
+  return halves.length === 1 ? halves[0] : undefined;
 }
 
 /** An hour of the evening before the doors of the same evening. */
@@ -112,7 +123,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const toldHours = scene.times.some(
     (time) => time.said === 'call' && time.to && (settledPair(time.from, time.to) ?? eveningPair(time, scene)),
   );
-  const laterCall = scene.times.some(({ said, from }) => said === 'call' && from.minutes >= SMALL_CALL);
+  const laterCall = scene.times.some(({ said, from }) => said === 'call' && !from.open && from.minutes >= 720);
   for (const time of scene.times) {
     if (OF_ELSE.has(time.said) || (time.date && (OF_ELSE.has(time.date.said) || time.date.past))) continue;
     if (onDropped(time, event)) continue;

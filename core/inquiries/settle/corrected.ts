@@ -21,6 +21,9 @@ const STAMP = /\n\s*\[\d{1,2}:\d\d(?::\d\d)?\][^:\n]{0,30}:/g;
 /** "8am (was 9am)", "corrected from 9am", "instead of 9": the second is the one that no longer holds. */
 const FORMERLY =
   /^\W*(?:(?:and|which|it|that) )?(?:(?:has |have )?(?:been |is |are )?(?:corrected|changed|moved|up|brought forward|pushed back|put back|down|back|amended|altered) from|was|were|previously|formerly|originally|used to be|instead of|rather than|not|no longer|und nicht|nicht|statt|et non|et pas|pas|au lieu de|y no|no|en lugar de|e non|invece (?:di|delle)|niet|in plaats van)\s(?:(?:at|the|um|à|a|las|alle|om)\s){0,2}$/iu;
+const AT_ONCE =
+  /^\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
+const LONGEST_TAKING_BACK = 90;
 const LONGEST = 48;
 const LEAD = 24;
 
@@ -29,6 +32,9 @@ type Change = 'instead' | 'end' | 'formerly' | undefined;
 /** Whether a time takes the place of the one before it: of all of it, or only of its end. */
 function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
   const between = text.slice(old.end, time.start).replace(STAMP, '\n');
+  // "at 9, no sorry, the gate isn't open till half past"
+  if (AT_ONCE.test(between) && MINE.has(old.said) && time.said === old.said && !old.to && !time.to && between.length <= LONGEST_TAKING_BACK)
+    return 'instead';
   if (between.length > LONGEST || /\n\s*\n/.test(between)) return undefined;
   // "from 10am until 4pm. Correction: until 5pm"
   const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);

@@ -62,8 +62,12 @@ export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undef
   if (!latest) return undefined;
   const owner = ownerIn(scene);
   if (owner(latest) === 'mine') return latest;
+  // "we'd like you to stream the briefing, 9 to 1 ... all out by 2": hours of the occasion do not end mine before an end that is told.
+  const told = ({ where: [hour] }: Point): boolean =>
+    hour !== undefined && 'said' in hour && (hour.said === 'wrap' || hour.said === 'call');
   return (
-    others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine') ?? (owner(latest) === 'theirs' ? undefined : latest)
+    others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine' && (told(point) || !told(latest))) ??
+    (owner(latest) === 'theirs' ? undefined : latest)
   );
 }
 

@@ -26,7 +26,7 @@ const DONE_THEN =
   /^(?:,? (?:and |so )?(?:(?:then )?(?:you're|you are|ur|u r|you'll be) |(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you ))(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b(?!,? (?:at|by|around|about|from|for|in|no later)\b|,? \d)|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
-  /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
+  /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken(?! care)|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
 /** "29 April and our usual person is off": the person, not the date. */
 const SOMEBODY_ELSE = /\b(?:and|but|as|because|since) (?:our|my|his|her|their|the|one of (?:our|my|the))\b.*$/is;
 /** "would you have the 24th free", "is the 5th free": asked, not told. */
@@ -68,7 +68,7 @@ const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b
 
 /** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
 export const TO_NUMBER =
-  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|verso|le|partir|de|da|dalle|kan|possible|circa|etwa|ongeveer|sobre|\p{L}{2,9}(?:enica|ingo|ado|ato)|night|tonight|today|tomorrow|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
+  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|verso|le|partir|de|da|dalle|kan|possible|circa|etwa|ongeveer|sobre|\p{L}{2,9}(?:enica|ingo|ado|ato)|night|afternoon|arvo|lunchtime|tues|weds|thurs?|tonight|today|tomorrow|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
 /** An hour and a comma between a cue and another hour: "get in two pm, on air seven". */
 const OTHER_HOUR =

@@ -19,7 +19,7 @@ import { nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
 const DAY_BEFORE =
-  /\b(?:(?:day|night|evening|afternoon) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
+  /\b(?:(?:day|night|evening|afternoon|arvo) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon|arvo)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
 const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
 
 /** "Scratch that, 7:30" takes back what stands before it. */
@@ -102,7 +102,7 @@ export function sayTimes(
       dateOfLine(text, time, dates) ??
       (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
-      thatDay(before, time, dates);
+      thatDay(text, before, time, dates);
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
     const label = labelOf(text, time);
     const owned =
@@ -123,7 +123,11 @@ export function sayTimes(
     }
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
-    if ((/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) || TRAVELS.test(before)) continue;
+    if (
+      (/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) ||
+      (TRAVELS.test(before) && !/^,? and (?:then )?(?:finished|done|free|home)\b/i.test(text.slice(time.end, time.end + 20)))
+    )
+      continue;
     const toldSo = built && (built.strong || hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show') ? built.cue : undefined;
     // "be there from 15:00 and film until 22:00"
     const spanned = previous !== undefined && previous.end > sentence.start && !NOT_YET.test(before);
@@ -203,11 +207,25 @@ function dateBetween(from: number, time: TimeMention, dates: readonly DateMentio
 }
 
 /** "You fly up on the 1st, rig check that evening from 8pm": the day that was named last. */
-function thatDay(before: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
-  if (!/\bthat (?:same )?(?:evening|night|afternoon)\b/i.test(before)) return undefined;
-  const last = dates.findLast(({ end, past, readings }) => end <= time.start && !past && readings.length === 1);
+function thatDay(text: string, before: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
+  if (
+    !THAT_DAY.test(before) &&
+    !/^,? (?:on )?that (?:same )?(?:evening|night|afternoon|day|morning)\b/i.test(text.slice(time.end, time.end + 24))
+  )
+    return undefined;
+  const last = dates.findLast(
+    ({ end, past, readings, said, weekdayOnly }) =>
+      end <= time.start &&
+      !past &&
+      said !== 'past' &&
+      !weekdayOnly &&
+      readings.length === 1 &&
+      !/[.!?\n]/.test(text.slice(end, time.start)),
+  );
   return last && time.start - last.end <= CUE_REACH ? { ...last, said: undefined } : undefined;
 }
+
+const THAT_DAY = /\bthat (?:same )?(?:evening|night|afternoon)\b/i;
 
 /** Only the date that stands nearest counts. */
 const lastOf = (dates: readonly DateMention[]): DateMention | undefined => {
@@ -254,7 +272,7 @@ function dateBeside(text: string, time: TimeMention, dates: readonly DateMention
     if (between.length > 40) continue;
     const beforeIt = date.end <= time.start;
     const small = beforeIt
-      ? /^[\s,:()@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|tot|bis|until|till|til|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|,|:|-)[\s,:]*){0,4}$/i.test(
+      ? /^[\s,:()@-]*(?:(?:at|from|by|around|about|the|in|starting|no later than|ab|um|gegen|à|a las|vers|dès|alle|om|kl|tot|bis|until|till|til|morning|afternoon|evening|arvo|night|before|call|load-in|call time|time|is|set-up|setup|arrive|wrap|actually|please|ideally|preferably|already|,|:|-)[\s,:]*){0,4}$/i.test(
           between,
         )
       : /^[\s,(-]*(?:(?:on|the|el|le|il|am|op|de|den|del|in|morning|evening|of|local|this|next|time|call|load-in|sharp|prompt|start|finish|end|wrap|release|out|done|,)[\s,]*){0,3}$/i.test(

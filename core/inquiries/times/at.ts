@@ -41,6 +41,14 @@ function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: n
   if (!token || token.breaks > 0) return undefined;
   // "07:00 am 25.", "9:30 am Samstag": a German preposition.
   const after = tokens[index + 1];
+  // "um 12:30 am Standesamt"
+  if (
+    token.text === 'am' &&
+    !token.tight &&
+    /^\p{Lu}\p{Ll}/u.test(after?.text ?? '') &&
+    tokens.slice(Math.max(0, index - 4), index).some(({ text }) => /^(?:um|gegen|ab|ca|etwa|bis)$/.test(text))
+  )
+    return undefined;
   if (
     token.text === 'am' &&
     after &&
@@ -58,6 +66,17 @@ function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: n
   return undefined;
 }
 
+/** "until 1 in the night" */
+const LATEST_OF_NIGHT = 4;
+/** "quarter past four (yes, am)" */
+function halfInBracket(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
+  if (tokens[index]?.text !== '(') return undefined;
+  const end = tokens.slice(index, index + LONGEST_BRACKET).findIndex(({ text }) => text === ')');
+  const half = end < 1 ? undefined : tokens.slice(index, index + end).find(({ lower }) => lower === 'am' || lower === 'pm')?.lower;
+  return half === 'am' || half === 'pm' ? { half, next: index + end + 1 } : undefined;
+}
+const LONGEST_BRACKET = 7;
+
 /** "in the morning", "this evening", "tonight", "at night" */
 function dayPartAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
@@ -67,6 +86,8 @@ function dayPartAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: nu
   if (/^(?:following|next)$/.test(word(led)) && word(led + 1) === 'morning') return { half: 'am', next: index + led + 2 };
   const skip = word(0) === 'in' && word(1) === 'the' ? 2 : word(0) === 'at' || word(0) === 'this' ? 1 : 0;
   const half = partOfDay.get(word(skip));
+  if (half && word(skip) === 'night' && (tokens[index - 1]?.num ?? numberWord(tokens[index - 1]?.lower ?? '') ?? 12) <= LATEST_OF_NIGHT)
+    return { half: 'am', next: skip === 0 ? index : index + skip + 1 };
   return half ? { half, next: skip === 0 ? index : index + skip + 1 } : undefined;
 }
 
@@ -84,7 +105,7 @@ function made(
   bare: boolean,
 ): ClockTime | undefined {
   if (hour > 24 || minute > 59 || (hour === 24 && minute > 0)) return undefined;
-  const half = meridiemAt(tokens, next) ?? dayPartAt(tokens, next) ?? halfElsewhere(tokens, next);
+  const half = meridiemAt(tokens, next) ?? dayPartAt(tokens, next) ?? halfElsewhere(tokens, next) ?? halfInBracket(tokens, next);
   if (half && hour >= 1 && hour <= 12)
     return { first, next: half.next, minutes: settle(hour, minute, half.half), open: false, bare: false };
   const settled = sure || hour > 12 || hour === 0;
@@ -96,6 +117,13 @@ const wholeHour = new Map([
   ['noon', 720],
   ['midday', 720],
   ['midnight', 0],
+]);
+
+/** Minutes that are spoken after an hour; forty only with a five. */
+const spelledMinutes = new Map([
+  ['thirty', 30],
+  ['fifteen', 15],
+  ['forty', 40],
 ]);
 
 function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
@@ -159,9 +187,14 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
   // "one night", "two evening panels"
   if (hour !== undefined && !/^(?:morning|evening|afternoon|night)s?$/.test(word(1))) {
     const clock = word(1) === "o'clock" || word(1) === 'oclock' ? 1 : 0;
-    const thirty = word(1) === 'thirty' ? 1 : word(1) === 'fifteen' ? 1 : 0;
-    const minute = word(1) === 'thirty' ? 30 : word(1) === 'fifteen' ? 15 : 0;
-    const time = made(tokens, index, index + 1 + clock + thirty, hour, minute, false, clock + thirty === 0);
+    // "seven-thirty", "eight forty-five"
+    const dash = word(1) === '-' && tokens[index + 1]?.tight ? 1 : 0;
+    const spelled = spelledMinutes.get(word(1 + dash));
+    const five =
+      word(1 + dash) === 'forty' ? (word(2 + dash) === '-' && word(3 + dash) === 'five' ? 2 : word(2 + dash) === 'five' ? 1 : 0) : 0;
+    const minute = spelled === 40 && five === 0 ? 0 : (spelled ?? 0) === 40 ? 45 : (spelled ?? 0);
+    const length = minute === 0 ? clock : dash + 1 + five;
+    const time = made(tokens, index, index + 1 + length, hour, minute, false, length === 0);
     if (time && (!time.bare || !counts.test(word(1)))) return time;
   }
   return undefined;

@@ -55,3 +55,27 @@ test('half past is of the hour told last', () => {
     lastWrap: '2026-12-12T17:30',
   });
 });
+
+describe('the half of the day, where it is written apart or in other words', () => {
+  test.each([
+    ['Be with us at quarter past four (yes, am); over at 9am.', '2026-12-12T04:15', '2026-12-12T09:00'],
+    ['Du solltest um 12:30 am Standesamt sein, um 22:00 Uhr ist Feierabend.', '2026-12-12T12:30', '2026-12-12T22:00'],
+    ['Have to be set by 5 so get there 3.30am, and you are off by 8.30am.', '2026-12-12T03:30', '2026-12-12T08:30'],
+    ['Could you be there at seven-thirty? All out by 1pm.', '2026-12-12T07:30', '2026-12-12T13:00'],
+    ['You would be there from 5pm until 1 in the night.', '2026-12-12T17:00', '2026-12-13T01:00'],
+  ])('%s', (way, firstCall, lastWrap) => expect(facts(message(way))).toMatchObject({ firstCall, lastWrap }));
+});
+
+describe('how I may leave before it is over, and what is given back then', () => {
+  const ways = lines(`
+    Load-in 3pm, they are kicked out at midnight but you can bail at 10:30 pm.
+    Load-in 3pm, guests stay till midnight but you could slip away at 10:30pm.
+    Be there at 3pm; we must hand back the hall at 10:30 pm.
+    Be there at 3pm; the venue wants the room back by 10:30pm.
+    Call 3pm. You needn't stay beyond the raffle, which is at 10:30pm.
+    Call 3pm. It's chucking out at midnight but I'd not keep you past 10:30pm.
+  `);
+  test.each(ways)('%s', (way) =>
+    expect(facts(message(way))).toMatchObject({ firstCall: '2026-12-12T15:00', lastWrap: '2026-12-12T22:30' }),
+  );
+});
