@@ -55,6 +55,7 @@ const sure = new Map<string, string>([
   ['€', 'EUR'],
   ['EURO', 'EUR'],
   ['EUROS', 'EUR'],
+  ['EU', 'EUR'],
   ['£', 'GBP'],
   ['POUND', 'GBP'],
   ['POUNDS', 'GBP'],
@@ -122,7 +123,16 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
 /** "we pay in US dollars", "all figures are in CAD" */
 const SAID_TO_BE =
   /\b(?:pay|pays|paid|paying|payable|invoice[sd]?|rates?|fees?|figures?|prices?|amounts?|budget|quote|that's|it's|all)\b[^.?!;\n]{0,30}?\b(?:in|are|is)\s(?:(us|u\.s\.|american|canadian|australian|aussie|nz|new zealand|singapore|hong kong) (?:dollars?|funds|currency|money)|(usd|cad|aud|nzd|sgd|hkd))\b/i;
-const dollarsOf: Record<string, string> = { us: 'USD', am: 'USD', ca: 'CAD', au: 'AUD', nz: 'NZD', ne: 'NZD', si: 'SGD', ho: 'HKD' };
+const dollarsOf: Record<string, string> = {
+  us: 'USD',
+  am: 'USD',
+  ca: 'CAD',
+  au: 'AUD',
+  nz: 'NZD',
+  ne: 'NZD',
+  si: 'SGD',
+  ho: 'HKD',
+};
 
 /** Which dollars a message says that its amounts are in. */
 export function dollarsSaid(text: string): string | undefined {

@@ -15,7 +15,7 @@ const OLD_LINE =
 /** "from £400 to", "it was 900, I got it up to", "£400 should have read" */
 const LED_OLD = /\b(?:from|not|instead of|rather than|was|were|had been|used to be|told (?:you|me)|said)[:,]?(?: \w+){0,2}\s?$/i;
 const THEN_NEW =
-  /^[^?!;\n]{0,60}?(?:\b(?:to|now|is now|it's now|up to|down to|read|make (?:it|that)|call it|they said|(?:is|was|been|went|gone|moved|got it|raised|bumped|put) (?:up|down) to|but (?:it's|it is|we can do|now|i can do))|(?:correct(?:ion|ed)|sorry|actually|rather|no)[,:]?(?: (?:it's|that's|make it))?)\s(?:about |around )?$/i;
+  /^[^?!;\n]{0,60}?(?:\b(?:to|now|is now|it's now|up to|down to|read|make (?:it|that)|call it|they said|(?:is|was|been|went|gone|moved|got it|raised|bumped|put) (?:up|down) to|but (?:[\w']+ ){0,4}(?:it's|it is|we can do|now|i can do))|(?:correct(?:ion|ed)|sorry|actually|rather|no)[,:]?(?: (?:it's|that's|make it))?)\s(?:about |around )?$/i;
 /** "We had said $1,700. For one day it's", "your rate of 20,000 is high; we can offer": the next one holds. */
 const PLANNED =
   /(?:\b(?:had|have)|'d) (?:\w+ )?(?:budgeted|promised|said|agreed|planned|pencilled|thought)\b[^.?!;\n]{0,40}$|\byour (?:usual |normal |day )?(?:rate|quote|price|fee|quotation)(?: of| is| was)?\s$/i;
@@ -27,12 +27,17 @@ const CONCLUDES =
   /(?:\bso|\bdus|\balso|\bdonc|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
 /** "Final answer is": it holds, whatever was said before. */
 /** "that leaves £400 for film" */
-const LEAVES = /\b(?:leaves|leaving|left with)(?: us| me| you)?(?: with)?(?: about| around| only| just)?\s$/i;
+const LEAVES =
+  /\b(?:leaves|leaving|left with)(?: us| me| you)?(?: with)?(?: about| around| only| just)?\s$|\b(?:of|out of|from) (?:which|that|this|it),? (?:[\w']+ ){0,3}(?:you|give|offer|pay|spare)(?: (?:you|is|gets?))?\s$/i;
 const FINAL =
   /\b(?:final|definitive|agreed) (?:answer|offer|figure|number|rate|amount|word|price)(?: is|:| stands at| now)?(?: now)?:?\s$/i;
 const SETTLES = /\b(?:so|call) it(?:'s| is)?\s$/i;
 const SUM_SAID =
   /^[^.?!;\n]{0,24}?\b(?:altogether|in total|total|in all|samen|zusammen|ensemble|en tout|all told|together|overall|for (?:both|all|everything|the lot))\b/i;
+/** "It cost 900 euros then, this time it may be 1,300": a number behind an amount is money, too. */
+const THIS_TIME =
+  /\b(?:now|this (?:time|year)|diesmal|jetzt|heuer|dieses jahr|cette (?:fois|année)|esta vez|este año|stavolta|quest'anno|dit (?:keer|jaar)|nu)\b[^.?!;\d]{0,40}$/i;
+const ALL_SAID = /^\s*(?:[.,;!?)]|$|(?:sein|zahlen|bieten|ausgeben|geben|anbieten|drin|möglich|payer|betalen)\b)/i;
 /** "$550, plus $200 for holding": what comes on top of the offer. */
 const ON_TOP =
   /(?:\b(?:plus|and (?:another|a further|up to)|with (?:another|a further)|another|a further|an extra)|\+)\s(?:up to |about |around )?$/i;
@@ -43,6 +48,12 @@ const MY_SHARE =
 /** "a half day at $300", "paid at half, $400": beside the pay of a whole day. */
 const HALF = /\bhalf(?:[- ]?days?| rates?| pay)?\b[^.;!?\d]{0,14}$/i;
 const FULL = /\bfull\b/i;
+/** "ignore the £450", "not £450 as I wrote" */
+const IGNORED =
+  /\b(?:ignore|forget|disregard|scrap|scratch)\s(?:about )?(?:the |that |my )?(?:\w+ ){0,2}$|(?:^|[.!?;:,(]\s?)not (?:the )?$/i;
+/** "$2,700 rather than $2,000" */
+const INSTEAD_OF =
+  /\b(?:rather than|instead of|and not|not|up from|down from|compared (?:to|with)|as against|in place of)\s(?:the (?:\w+ )?)?$/i;
 /** The row or line that is mine: by me, by a gap in it, by its work. */
 const MY_ROW = [
   /(?<!\p{L})(?:you|yours?|kit(?! (?:fee|hire|rental|allowance|money|charge)))(?!\p{L})/iu,
@@ -98,6 +109,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       amounts.some((other) => other.mark !== undefined && other.amount === amount.amount * 2)
     )
       return 'aside';
+    if (IGNORED.test(lead.slice(-NEAR * 2))) return 'aside';
     if (OLD_LINE.test(text.slice(Math.max(0, amount.start - LONGEST_ROW), amount.start))) return 'aside';
     if (
       after !== undefined &&
@@ -112,8 +124,12 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       const many = before.per === 'other' && one > 0 && amount.amount > one && amount.amount % one === 0;
       if (many && CONCLUDES.test(near)) return 'sum';
       if (two > 0 && one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
+      const bare = amount.mark === undefined && amount.per === undefined;
+      if (bare && before.mark !== undefined && THIS_TIME.test(lead.slice(before.end - amount.start)) && ALL_SAID.test(behind))
+        return 'meant';
       if (OF_VIDEO.test(near) || SETTLES.test(near) || LEAVES.test(near) || FINAL.test(near)) return 'meant';
       if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount && part.per === undefined)) return 'meant';
+      if (INSTEAD_OF.test(near) && before.end > amount.start - NEAR * 2) return 'aside';
       if (ON_TOP.test(near) && !SUM_SAID.test(behind)) return 'aside';
     }
     return lines[index]?.quoted && someNew ? 'aside' : undefined;

@@ -5,19 +5,21 @@ import type { Amount } from '../money/find.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
 const JOB_WORDS =
-  /\b(?:pauschal|forfait|budget(?:ed)?|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside)\b/i;
+  /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
+/** What is set aside for a job whose days nobody knows is for all of it; beside several days it may be for each. */
+const PURSE = /\bbudget(?:ed)?\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
   /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
 /** "Liverpool, two days, £1,060" */
-const DAYS_THEN = /[,:(–-]\s(?:two|three|four|five|[2-5]) days(?: (?:in all|total))?[,:=–-]{1,2}\s?$/i;
+const DAYS_THEN = /(?:[,:(–-]\s|^\s?)(?:two|three|four|five|[2-5]) days(?: (?:in all|total))?[,:=–-]{1,2}\s?$/i;
 const JOB_AFTER =
-  /^(?:\/-)?(?:\s?\([^()]{0,60}\))?[^.;?!]{0,30}?\b(?:not (?:per|a) day|pour l'ensemble|por todo el (?:trabajo|evento|encargo)|per tutto il (?:lavoro|servizio)|für (?:den ganzen|das ganze|die ganze) \p{L}+|voor (?:de|het) hele \p{L}+|(?:for )?the whole (?:night|day|thing|weekend|event|job)|for the (?:festival|conference|congress|retreat|summit|tournament|camp|tour|run)|budget|total|flat|buy-?out|fee|all[- ]in|in all|all up|inclusive|set aside|budgeted|altogether|honorarium|package|zusammen|insgesamt|for the (?:whole|entire|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings)|(?:for|cover(?:s|ing)?) (?:both|everything|the lot|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both|job)\b|^[.,]\s(?:for both|in total|total|all in|flat|all told|altogether)[.,;!]/iu;
+  /^(?:\/-)?(?:\s?\([^()]{0,60}\))?[^.;?!]{0,30}?\b(?:overall|not (?:per|a) day|pour l'ensemble|por todo el (?:trabajo|evento|encargo)|per tutto il (?:lavoro|servizio)|für (?:den ganzen|das ganze|die ganze) \p{L}+|voor (?:de|het) hele \p{L}+|(?:for )?the whole (?:night|day|thing|weekend|event|job)|for the (?:festival|conference|congress|retreat|summit|tournament|camp|tour|run)|total|flat|buy-?out|all[- ]in|in all|all up|inclusive|altogether|honorarium|fee|set aside|as a whole|for the week|package|zusammen|insgesamt|for (?:the )?(?:whole|entire|complete|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings|attendances|sessions|concerts|performances|dates)|(?:for|cover(?:s|ing)?) (?:both|everything|the lot|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both|job)\b|^[.,]\s(?:for both|in total|total|all in|flat|all told|altogether)[.,;!]/iu;
 /** "$1,400? That's flat": what the next sentence says of the amount. */
 const JOB_NEXT =
   /^\s?[.,?!]\s(?:and )?(?:(?:that|this|it)(?:'s| is|s)|das ist) (?:a )?(?:flat|total|the total|all[- ]in|pauschal|for (?:everything|both|all|the (?:lot|whole|job|two|three|weekend)))\b/i;
 const RATE_WORDS =
-  /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera|(?:pay|paid|paying|charge|charged|billed) by the day|(?:10|12|8|9|11|ten|twelve|eight)[- ]hour day)\b|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
+  /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ](?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera|(?:pay|paid|paying|charge|charged|billed) by the day|(?:10|12|8|9|11|ten|twelve|eight)[- ]hour day)\b|\bdaily:? ?$|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
 const DAY_AFTER =
   /^\s(?:as (?:a|the|your|our) )?(?:day|daily) (?:rate|fee)|^,? for each (?:day|of the)\b|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
 /** "Show days £425", "£650 for shoot days": each of them. */
@@ -34,9 +36,10 @@ const HOUR_WORDS =
 /** "2 days at", "3 x"; and after the amount "x 2 days" */
 export const TIMES_DAYS =
   /(?:\b(?:zwei|drei|vier|fünf)mal|\b(?:two|three|four|five|2|3|4|5) times|\b(?:deux|trois|quatre) fois|\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
-const DAYS_TIMES = /^\s?[x×]\s?(?:\d|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
+const DAYS_TIMES = /^\s?[x×]\s?(?:\d(?!\d)|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
 const SEVERAL_NIGHTS =
   /\b(?:both|all|two|three|four|five|six|2|3|4|5|6|each|every) (?:of the |the )?(?:nights?|nites?|evenings?|shifts?|times?|shows?|gigs?|performances?|concerts?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?)\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day (?:and|&) (?:mon|tues|wednes|thurs|fri|satur|sun)day (?:nights?|evenings?)\b/i;
+const PURSE_BEHIND = 30;
 const BEFORE = 60;
 const LED = 140;
 const AFTER = 80;
@@ -65,6 +68,7 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
+  if (days === undefined && (PURSE.test(around) || PURSE.test(after.slice(0, PURSE_BEHIND)))) return 'job';
   return JOB_WORDS.test(around) || DAYS_THEN.test(around) || JOB_LED.test(led) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1
     ? 'job'
     : undefined;

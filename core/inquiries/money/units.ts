@@ -1,0 +1,38 @@
+/**
+ * How money and what it is paid for are written: signs and words of currencies, "a day", "per hour", "for the whole job".
+ */
+
+export const MARK = String.raw`US\$|USD|U\.S\.|CA\$|CAD|CDN\$?|C\$|AU\$|AUD|A\$|NZ\$|NZD|HK\$|HKD|S\$|SGD|R\$|BRL|N\$|NAD|FJ\$|FJD|RM(?=\s?\d)|P(?=\d{1,3}[ ,]\d{3})|Pula(?=\s?\d)|BWP|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|HUF|JPY|CNY|INR|Rs\.?|R(?=\s?\d{1,3}[ ,]\d{3}|\s?\d{3}|\d{1,3}k\b)|ZAR|MYR|IDR|PHP|KRW|TWD|SAR|QAR|ISK|RON|BGN|UAH|PEN|NGN|KES|EGP|VND|PKR|LKR|MXN|AED|ILS|THB|kr\.?(?=\s?\d)|\$|£|€|¥|₹|fr\.`;
+export const WORD = String.raw`(?:canadian|american|australian|aussie)(?: dollars?| bucks)?|us (?:dollars?|bucks)|sing(?:apore)? dollars?|d[oó]lares|dollari|sterline|pfund\b|livres\b|libras|balles|baht|(?:danish|norwegian|swedish) (?:kroner?|kronor|crowns)|dollars?|bucks|pounds?(?! of\b)|quid|euros?|eu(?=\s?[+.,;]|\s|$)|francs?|franchi|franken|kronor|kroner|kr\b\.?|yen|rupees|rand|pula|ringgit|ft(?=[.,;!?)]|\s|$)|forint`;
+const UNIT = String.raw`day|date|hour|hr|nite|night|evening|shift|service|(?:mon|tues|wednes|thurs|fri|satur|sun)day|soirée|show|person|head|guest|ticket|mile|km|month|week|year|seat|plate|camera|video|clip|minute|photo|table|player|team|member|session|event|job|gig|shoot|talk`;
+export const PER = String.raw`(?:(?:for )?(?:a|an|per|each|every|par|pro|je|al|por|am|(?:die|la|il|het|de|el|the)(?= (?:stunde|hora|heure|uur|ora|hour|hr)\b))\s(?:(?:shoot(?:ing)?|working|camera|show|event|film(?:ing)?|sitting|lecture|conference|match|race|game|rehearsal|concert|recording)[ -](?=day|evening|night)|(?:\d{1,2}|eight|nine|ten|eleven|twelve)[- ]?h(?:ou)?rs?[- ])?(?<unit>${UNIT}|(?:veranstaltungs|dreh|arbeits|einsatz|messe)?tag|jour|journée|jornada|giornata|día|dia|giorno|dag|abend|avond|serata|noche|stunde|heure|hora|ora|uur|talk|vortrag|stuk|stück)\b|(?:de |all')?(?:l'|all')?(?<hourly>(?<=l'|all')(?:heure|ora))\b|(?:\/|p\/)\s?(?:(?:show|event|shoot|shift)\s(?=day))?(?<slash>${UNIT}|tag|jour|journée|jornada|giornata|día|dia|giorno|dag|stunde|std\b|heure|hora|ora|uur|soirée|abend|avond|d\b|h\b|u\b)|(?<pd>p\.?d\b|per (?:8|9|10|11|12|eight|ten|twelve)[- ]?h(?:(?:ou)?rs?)?\b|\/\s?(?:8|9|10|11|12)(?:\s?h(?:ou)?rs?)?(?![\d\/]))|(?<ph>p\/?h\b)|(?<adverb>daily|hourly)\b|(?<phrase>day rate|(?:for (?:the |t')?|the |t')day\b(?! (?:before|after|of|we|you|i)\b)|flat|all[- ](?:in(?:clusive)?|up)|pauschal|forfait|(?:voor|für|pour|por|per) (?:de (?:hele )?(?:klus|opdracht)|den (?:ganzen )?(?:job|auftrag|einsatz)|die veranstaltung|la mission|la prestation|el trabajo|el evento|il lavoro)|all told|total|in total|(?:as )?a? ?lump sum|fixed|in all\b|the lot\b|insgesamt|in tutto|todo incluido|tutto compreso|alles inbegrepen|alles in allem|(?:für|voor|pour|por) (?:den abend|de avond|la soirée|la noche)|,? everything included|inclusive\b|au total|en tout|für alles|(?:pour|por) tout|en total|in totaal|(?:(?:pour|für|por|per|voor) )?(?:la journée|den tag|el día|la jornada|la giornata|de dag)|tages(?:satz|gage|pauschale|honorar)|dagtarief|for (?:the|this) (?:whole |entire |complete )?(?:job|project|gig|event|lot|thing|shoot|weekend|evening|night|morning|afternoon|edit|set|pair|series|run|season|package|two days|three days|four days|five days|both days|full \w+)(?![ -]days?\b)|for (?:both|all \w+|the whole|(?:two|three|four|five|[2-5])(?!\s?h(?:ou)?rs?\b|\s?h\b)) ?(?:days|thing|job|weekend|lot)?|for everything|for it all|altogether))`;
+
+/** What an amount is paid for. A night or a shift is a day of the job, unless a bed is paid for; what an event is depends on how many there are. */
+export type Per = 'day' | 'job' | 'hour' | 'night' | 'event' | 'other';
+
+/** Words for a day and an hour in the languages that are read. */
+const DAY = /^(?:day|d|\p{L}*tag|jour|journée|jornada|giornata|día|dia|giorno|dag)$/iu;
+const DAY_PHRASE =
+  /^(?:day rate|for day|(?:for )?(?:the |t')day|voor de dag|tages(?:satz|gage|pauschale|honorar)|dagtarief|.*\b(?:la journée|den tag|el día|la jornada|la giornata|de dag))$/i;
+const HOUR = /^(?:hour|hr|h|stunde|std|heure|hora|ora|uur|u)$/i;
+const units = [
+  ['day', DAY],
+  ['hour', HOUR],
+  ['job', /^job$/i],
+  ['night', /^(?:nite|date|night|evening|shift|service|(?:mon|tues|wednes|thurs|fri|satur|sun)day|soirée|abend|avond|serata|noche)$/iu],
+  ['event', /^(?:event|gig|shoot|show|session)$/i],
+] as const;
+
+/** The unit of time that a match of `PER` names. */
+export function perOf(groups: Record<string, string | undefined>): Per | undefined {
+  const unit = groups['unit'] ?? groups['slash'];
+  if (unit !== undefined) return units.find(([, pattern]) => pattern.test(unit))?.[0] ?? 'other';
+  if (groups['pd'] !== undefined) return 'day';
+  if (groups['ph'] !== undefined || groups['hourly'] !== undefined) return 'hour';
+  if (groups['adverb'] !== undefined) return groups['adverb'].toLowerCase() === 'daily' ? 'day' : 'hour';
+  if (groups['phrase'] === undefined) return undefined;
+  return DAY_PHRASE.test(groups['phrase']) ? 'day' : 'job';
+}
+
+/** The currency sign or word of an amount, folded to one writing. */
+export const folded = (mark: string | undefined): string | undefined => mark?.toUpperCase().replace(/\.$/, '');
