@@ -4,16 +4,25 @@
 import type { Role } from '../../contract/parts.ts';
 import type { Where } from '../settle/scene.ts';
 import { isChoice, isRefused } from '../work/role.ts';
+import { workWords } from '../work/role-words.ts';
 import { wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
 
 type Asked = Where & { role: Role };
 
-/** A role below this chance is asked about beside one from there on. */
+/** A role below this chance is asked about beside one from there on; sooner where it is one that is often only named beside the work. */
 const HARDLY = 0.2;
-const RIVAL = 0.4;
-/** From here on the weights are believed where rules find none or several. */
+const RIVAL = 0.7;
+const RIVAL_OF_NAMED = 0.4;
+const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];
+/** From here on the weights are believed where rules find none or several, and where a message names no other work than filming. */
 const BELIEVED = 0.7;
+const MEANT = 0.5;
+const SURE = 0.9;
+const onlyFilmed = (text: string): boolean => workWords(text).every(({ role }) => role === 'shoot');
+
+/** Without any of these nobody asks for an edit. */
+const EDITS = /edit|cut|footage|schn[ie]tt|schneid|mont|rushes|post|grad|trim|splic|tapes?|clips|material|digit/i;
 
 const TOGETHER = /^s? ?(?:and|&|\+|plus|und|et|y|e|en) ?(?:an? |some )?$/i;
 
@@ -26,17 +35,24 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const own = found.find((hit) => hit.role === role);
   const [first] = found;
   const single = first !== undefined && found.length === 1;
-  if (single ? own || (chances[first.role] ?? 0) >= HARDLY || chance < RIVAL : chance < BELIEVED) return found;
+  const { text } = page.scene;
+  // "We don't want the stream any more": what is refused is no rival.
+  if (single && (isRefused(text, role) || (role === 'edit only' && chance < SURE && !EDITS.test(text)))) return found;
+  if (
+    single
+      ? own || (chances[first.role] ?? 0) >= HARDLY || chance < (OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL)
+      : chance < (role === 'shoot' && first === undefined && onlyFilmed(text) ? MEANT : BELIEVED)
+  )
+    return found;
   // "photo and video": both are asked for in one breath.
   const [, second] = found;
   if (
     first &&
     second &&
-    (isChoice(page.scene.text, found) ||
-      TOGETHER.test(page.scene.text.slice(Math.min(first.end, second.end), Math.max(first.start, second.start))))
+    (isChoice(text, found) || TOGETHER.test(text.slice(Math.min(first.end, second.end), Math.max(first.start, second.start))))
   )
     return found;
-  if (first === undefined && role !== 'shoot' && isRefused(page.scene.text, role)) return found;
+  if (first === undefined && role !== 'shoot' && isRefused(text, role)) return found;
   const told = own ?? wordFor(role, page, learned.role);
   if (!told) return found;
   return single ? [first, told] : [told];

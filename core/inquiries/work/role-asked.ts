@@ -16,7 +16,7 @@ const LACKED =
   /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have|(?:are|am|is|'re|'m) not having|not yet(?: got| have)?|haven't got|hasn't got|(?:have|has|'ve) not(?: yet)? got)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
 /** What an owner does or has: "we've already got", "our own", "Wilf does the", "his brother is doing". */
 const OTHERS_BEFORE =
-  /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)? with|meet(?:ing)?(?= (?:the|our|my|a|an|your) )|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?:our|their|her|his|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:(?:my|our|his|her|their|the)|(?:someone|somebody|a friend|a mate|\p{Lu}\p{Ll}+)'s) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
+  /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)? with|meet(?:ing)?(?= (?:the|our|my|a|an|your) )|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?<!(?:wants?|needs?|likes?|loves?|wish(?:es)?|requires?|have to have) )(?:our|their|her|his|its|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:(?:my|our|his|her|their|the)|(?:someone|somebody|a friend|a mate|\p{Lu}\p{Ll}+)'s) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
 /** "Bex is shooting", "Dale's on": somebody with a name who is not addressed. */
 const NAMED_BEFORE =
   /(?<![\p{L}])(?!(?:You|U|What|It|That|This|There|Who|Where|When|Here|We|I|Kit|Role|Job|Position|Call|Gig|Need|Sound|Audio|Video|Photo|Stream|Camera|So|And|But|The|Mine|Ours)(?!\p{L}))\p{Lu}[\p{L}'-]{1,14}(?:'s| is| are| does| did| will do|'ll do| takes| handles| runs| has| shoots| films)(?: (?:doing|on|the|our|handling|taking|running|shooting|do|got|his|her))+ $/u;
@@ -28,8 +28,12 @@ const NAMED_DOING =
 /** "Switcher: Yuki." in a list of who is there. */
 const NAMED_BESIDE =
   /^ ?[:=] ?(?!(?:Yes|No|Needed|Required|Wanted|One|Two|Three|Open|You|Kit|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)[a-z]*(?!\p{L}))\p{Lu}\p{Ll}+ ?(?:$|[.,;(])/u;
-/** "Photographer needed? No" */
-const ANSWERED_NO = /^(?: \p{L}{2,12}){0,2} ?[?:] ?(?:no|none|nein|non|nee)(?!\p{L})/iu;
+/** "(audio only, Sandy)", "| Switcher | Huda |": whose it is. */
+const NAMED_IN_ROW =
+  /^,? (?!(?:You|Kit)\))\p{Lu}\p{Ll}+\)|^ ?\| ?(?!(?:You|Kit|Open|Needed|Tba|Tbc|Vacant|One|Two|Mon|Tue|Wed|Thu|Fri|Sat|Sun|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)[a-z]*(?!\p{L}))\p{Lu}\p{Ll}+(?: \p{Lu}\S{0,14})? ?\|/u;
+/** "Photographer needed? No", "a second camera; I said no" */
+const ANSWERED_NO =
+  /^(?:(?: \p{L}{2,12}){0,2} ?[?:] ?(?:no|none|nein|non|nee)|[;,.:]? (?:but |and )?(?:i|we) (?:said|told \p{L}+) (?:no|not|never|ask me|maybe|next year))(?!\p{L})/iu;
 /** A form's boxes: what is ticked is wanted, what is not is not; they stand before the words or after them. */
 const TICKED = /\[ ?x ?\]|[☑☒✓✔✅]/iu;
 const BOX = /\[ ?x? ?\]|[☐□☑☒✓✔✅]/giu;
@@ -46,13 +50,17 @@ const NEVER_BEFORE = /(?<!\p{L})(?:never|not|haven't|hasn't|n't)(?: \p{L}+){0,2}
 const BEFORE_NOW = /^[^.;!?\n,]{0,24}(?<!\p{L})(?:before|yet|until now|till now|so far)(?!\p{L})/iu;
 /** "so no streaming": the deed is not wanted, where "so no streamer" lacks one. */
 const SO_NO = /(?<!\p{L})so no $/iu;
+/** "we lost all the sound to the wind": a thing that failed, and nobody who is lacking. */
+const NOBODY_DID = /(?<!\p{L})(?:nobody|no one|no-one|none of us) (?:ever |even |really )?$/iu;
+const ONCE_LOST = /(?<!\p{L})(?:lost|losing|missed)(?: (?:all|most|some|half|of|the|our|any)){0,4} $/iu;
 /** "unser Tonmeister", "unsere eigene Kamera" */
 const THEIRS_ABROAD = /(?<!\p{L})(?:unser(?:e[nmr]?)?|eigene[rn]?|notre|nuestr[oa]|nostr[oa]|onze)(?: \p{L}+)? $/iu;
 const PERSON_ABROAD =
   /(?:mann|frau|meister(?:in)?|techniker(?:in)?|graf(?:in)?|mischer(?:in)?|pilot(?:in)?|ingénieur|técnico|tonico|fonico|technicus)$/iu;
 /** "in a studio with teleprompter": what stands in the room. */
-const EQUIPMENT = /^(?:teleprompters?|prompters?|autocue|playback|graphics|slides|led.*|encoder|boom|multitrack.*)$/i;
-const EQUIPPED = /(?<!help )(?<!deal )(?<!\p{L})(?:with|has|plus|including|own|own the)(?: (?:a|an|the|our|their|its))? $/iu;
+const EQUIPMENT = /^(?:teleprompters?|prompters?|drones?|autocue|playback|graphics|slides|led.*|encoder|boom|multitrack.*)$/i;
+const EQUIPPED =
+  /(?<!help )(?<!deal )(?<!\p{L})(?:with|has|plus|including|own|own the|do you (?:also )?(?:have|own|bring|carry|use|fly)|have you (?:also )?(?:got )?|you got)(?: (?:a|an|the|our|your|their|its))? $/iu;
 /** "I'm stills only" */
 const SENDER_IS = /(?<!\p{L})(?:i'm|i am|he's|she's|they're) $/iu;
 /** "the drone myself" */
@@ -82,7 +90,7 @@ const NAMED_AFTER =
   /^ is \p{Lu}\p{Ll}+(?=[.,;]|$|\s(?:and|who|but)\s)|^(?: and already (?:has|have|got)(?!\p{L}))|^ \(\p{Lu}\p{Ll}+,? (?:who |is |has |'s )*(?:already|said|confirmed|booked|on board|doing|in)(?!\p{L})|^(?: as well| too)?,? but [^.;!?\n]{0,40}(?:different|separate|another|other) (?:person|people|job|firm|company|photographer)(?!\p{L})|^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
 /** "our op is ill", "the streamer took a staff job": lost, so wanted. */
 const LOST =
-  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|parental leave|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off))(?!\p{L})/iu;
+  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in(?! (?:front|line|the (?:way|back|middle|road)))|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|parental leave|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off)|krank|ausgefallen|abgesagt|verhindert|abgesprungen|malade|désisté|enferm[oa]|de baja|ziek|uitgevallen|malat[oa])(?!\p{L})/iu;
 /** A thing or a deed of the past, or another's: "last year's", "the video you did", "we filmed". */
 const PAST_BEFORE =
   /(?<!\p{L})(?:thinks?|thought|last (?:year|time|month|week|spring|summer|autumn|fall|winter)(?:'s)?|previous|old|earlier|loved|liked|saw|seen|watched|enjoyed|thanks for|thank you for|remember|resend|existing|you(?:'ve| have)?(?: \p{L}+)? (?:did|made|shot|filmed|recorded|covered|took|sent|photographed|streamed)|on your (?:site|website)|your (?:\p{L}+ )?(?:showreel|portfolio|website|work on))(?: [\p{L}']+){0,4} $/iu;
@@ -107,7 +115,7 @@ const YOU =
 const YOU_WITH =
   /(?<!\p{L})you(?:'d|'ll|'re| would| will| are)?(?: be)?(?: [\p{L}\d.:]+){0,3} (?:with|on|behind|doing|running|operating|as)(?: (?:a|an|the|our|your|your own))? $/iu;
 const YOU_LABEL =
-  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your role|your job|role|position|position needed|leistung|angebot|anfrage|dienst|aufgabe|service needed|crew position|job title|requirement|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
+  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your role|your job|role|position|position needed|leistung|angebot|anfrage|dienst|aufgabe|service needed|crew position|job title|requirement|requirements|scope|scope of work|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
 const YOU_AFTER =
   /^[^.;!?\n(]{0,12}(?:\(|,\s?|\s?[=-]+>?\s?|\s?:\s?|\bis |\bwould be |\bwhich is |\bthat's |\bthat would be )\s?(?:you|u|yourself|kit|toi|dich|usted|your (?:job|role|part))(?:\)|[,.!?;]|$|\s(?:if|please|at|from|on))/iu;
 /** Nothing but it: "stills only", "audio rather than", "photos, not film" */
@@ -123,14 +131,14 @@ const IT_IS =
 /** Words of wanting somebody or something, up to the word that is wanted. */
 const WANT = anyOf(`
   need/needs/needed/needing/require/requires/required/want/wants/wanted/wanting/seek/seeks/seeking/looking_for/look_for/looking_to/looking_at/after/hunting/hunting_for/searching/searching_for/search_for/trying_to_find/find/hire/hiring/book/booking/get/getting/have/having | would/'d/should like | like/love/prefer/hope/hoping/keen/wish/wishing to/for/you/someone/somebody/it/our/the/a/an/some | 'd/would love/prefer/like/want/need | could do with | could use | short of | missing | lacking | lack | in need of | quote/quotation/price/cost/estimate/rate/fee/rates/costs/bid/tender/proposal/figure for/on/to | available for/to/as/on | availability for/to/as/check | free to/for/as | open to/for | able to | interested in | up for | fancy | fancy a/some | keen on/to | can/could/would/will/might/may you/u/ye/ya | are you | do you | would/do you? mind | be/as our/the/a/an/my | someone/somebody/person/anyone/one/people/who/operator to/for/who/on/can/at | inquiry/enquiry/enquire/request/call/job/gig/work/shift/vacancy/opening/slot/spot/role/position/seat/booking | hold for | wanted | ask/asked/asking/asks | offer/offering
-  suchen | suche | sucht | brauchen | brauche | braucht | benötigen | gesucht | hätten | hätte | möchten | bräuchten | fehlt | fehlen | jemand/jemanden | cherche | cherchons | recherchons | recherche | recherchent | besoin | voudrions | aimerions | souhaitons | manque | cherchent | necesitamos | necesito | buscamos | busco | falta | querríamos | queremos | quisiéramos | zoek | zoeken | nodig | willen | graag | cerchiamo | cerco | serve | bisogno | vorremmo | procuramos | preciso | precisamos | podrías | puedes | pourriez | peux | können | könntest | kannst | kun | kunt | potresti
+  suchen | suche | sucht | brauchen | brauche | braucht | benötigen | gesucht | hätten | hätte | möchten | bräuchten | fehlt | fehlen | jemand/jemanden | cherche | cherchons | recherchons | recherche | recherchent | besoin | voudrions | aimerions | souhaitons | manque | cherchent | necesitamos | necesito | buscamos | busco | falta | querríamos | queremos | quisiéramos | il nous/me? faut/faudrait | nos hace/haría falta | ci serve/servirebbe | zoek | zoeken | nodig | willen | graag | cerchiamo | cerco | serve | bisogno | vorremmo | procuramos | preciso | precisamos | podrías | puedes | pourriez | peux | können | könntest | kannst | kun | kunt | potresti
 `);
 const WANT_AFTER =
   /^(?:s|es)?(?: (?:op|operator|person|job|gig|position|role|work|side))?(?:, ?(?=wanted|needed|please|pls|plz|required))?(?: (?:is|are|we|i|we're|they|they're|i'm|gesucht|requis|that|what|so|still|being|also|who|urgently|badly))* ?(?:needed|wanted|required|sought|missing|please|pls|plz|lacking|lack|need|want|short|short of|gesucht|nodig|gezocht|request(?:ed)?|recherché|buscado|qui manque|fehlt|falta|open|vacant|free|available|tba|tbc|\?)(?!\p{L})/iu;
 
 /** What follows makes another thing of the word: "camera gear", "photo booth", "sound check", "video call". */
 const OTHER_THING =
-  /^(?:-(?:free|friendly|ready)| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|partners?|platforms?|of (?:messages|mails?|emails|consciousness|questions)|rights|id|opportunit\w*|pit|competition|contest|exhibition|store|shop|rental|hire|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
+  /^(?:-(?:free|friendly|ready)| from (?:him|her|them|his|whoever)(?!\p{L})| ?(?:restoration|banks?|rentals?|gear|kit(?: hire)?|bag|calls? (?:with|about|to)|meetings?|conferenc\w*|games?|walls?|links?|cards?|booths?|partners?|platforms?|of (?:messages|mails?|emails|consciousness|questions)|rights|ids?|identification|credentials?|passes|permits?|releases?|consents?|ops?(?= )|opportunit\w*|pit|competition|contest|exhibition|store|shop|rental|hire|equipment|feed from|cable|release|album|clip|angles?|numbers?|positions? (?:at|in|by|on)))(?!\p{L})/iu;
 /** "film festival", "camera club": an occasion or a body named after its subject. */
 const SUBJECT = /^(?:film|video|camera|photo|photograph|photography|sound|audio|stream|livestream)s?$/i;
 const NAMED_AFTER_IT =
@@ -142,6 +150,8 @@ const SECOND_PRICE = /(?<!\p{L})(?:quot|price|option|opinion|estimate|bids?|tend
 const OTHER_SOUND =
   /^ ?(?:checks?|bites?|system|stage|of|good|great|ok|okay|fun|fair|like|alright|interesting|doable|feasible|right|as|desk is|engineer's|from|comes|and lights?|at \d)(?!\p{L})/iu;
 const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|for) $/iu;
+/** "you can switch off", "switch dates" */
+const OTHER_SWITCH = /^(?:ing)? (?:off|out|over|back|around|up|gears?|dates?|days?|weekends?|places|venues?|plans?)(?!\p{L})/iu;
 /** "photos at 4" is a line of the programme. */
 const SCHEDULED = /^ at \d/i;
 /** "The photo call is at two": press come to it. */
@@ -162,6 +172,9 @@ const WORKS_WITH =
 /** "if you're licensed", "isn't essential": asked for beside the work. */
 const OPTIONAL =
   /^[^.;!?\n]{0,24}(?<!\p{L})(?:if you(?:'re| have| can| do| own| also| happen)|(?:isn't|not|is not|aren't) (?:essential|necessary|vital|crucial)|optional|a bonus|nice to have|would be (?:nice|lovely|great|a plus|handy) (?:if|but|too|as well))/iu;
+/** "a videographer who can also do a few photos" */
+const ALSO_DOES =
+  /(?<!\p{L})(?:who|that) (?:can|could|will|would|does|is able to|might)(?: \p{L}+)? (?:also|as well) (?:\p{L}+ ){0,3}$|(?<!\p{L})who also (?:\p{L}+ ){0,3}$/iu;
 const BUT = /\s(?:but|while|whereas|aber|mais|pero|maar)\s/i;
 /** Words right before a thing that is wanted. */
 const WANT_NEAR =
@@ -185,22 +198,26 @@ export function standingOf(text: string, word: Word): number {
     (sounds && !WANT_NEAR.test(clause) && (OTHER_SOUND.test(after) || NOT_SOUND.test(clause))) ||
     (/second$/i.test(word.text) &&
       (OTHER_SECOND.test(after) || SECOND_PRICE.test(text.slice(Math.max(0, word.start - REACH), word.start)))) ||
-    (role === 'photo' && SCHEDULED.test(after))
+    (role === 'photo' && SCHEDULED.test(after)) ||
+    (role === 'vision mixing' && weight === 'loose' && OTHER_SWITCH.test(after))
   )
     return Standing.none;
   const box = ticked(text, word);
   if (box !== undefined) return box ? Standing.only : Standing.not;
   if (/^(?:photo|picture|portrait|foto)s?$/i.test(word.text) && BY_PROGRAMME.test(clause)) return Standing.none;
   const deed = /(?:ing|video|photos|pictures|stream)$/i.test(word.text);
+  // "We lost all the sound", "nobody filmed it": what went wrong once.
+  const ended = (sounds && ONCE_LOST.test(clause)) || (/[^e]ed$/i.test(word.text) && NOBODY_DID.test(clause));
   const lacked =
-    (LACKED.test(clause) && !NEED_NOT.test(clause) && !(deed && SO_NO.test(clause))) ||
+    (LACKED.test(clause) && !NEED_NOT.test(clause) && !(deed && SO_NO.test(clause)) && !ended) ||
     CANNOT.test(clause + (DOES.exec(word.text)?.[0] ?? '')) ||
     BUT_NO.test(sentence) ||
     (NEVER_BEFORE.test(clause) && BEFORE_NOW.test(after));
   const beyond = after.split(BUT)[0] ?? '';
-  if (lacked || LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)) return Standing.lacked;
+  if (lacked || (!ended && (LOST.test(sentence.split(BUT).at(-1) ?? '') || LOST.test(beyond)))) return Standing.lacked;
   if (
     (sentence.trim() === '' && NAMED_BESIDE.test(after)) ||
+    NAMED_IN_ROW.test(after) ||
     ANSWERED_NO.test(text.slice(word.end, word.end + AFTER)) ||
     (MYSELF.test(after) && !/(?<!\p{L})(?:was|were)(?!\p{L})/iu.test(clause)) ||
     SENDER_IS.test(clause) ||
@@ -212,7 +229,12 @@ export function standingOf(text: string, word: Word): number {
   if ((NEGATED.test(sentence) && !POLITELY.test(sentence)) || NEED_NOT.test(sentence)) return Standing.not;
   if (/(?<!\p{L})(?:only|nur|just|purely)(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause))
     return Standing.only;
-  if (OPTIONAL.test(after) || (role === 'photo' && PRESS_CALL.test(after)) || (EQUIPMENT.test(word.text) && EQUIPPED.test(clause)))
+  if (
+    OPTIONAL.test(after) ||
+    ALSO_DOES.test(clause) ||
+    (role === 'photo' && PRESS_CALL.test(after)) ||
+    (EQUIPMENT.test(word.text) && EQUIPPED.test(clause))
+  )
     return Standing.context;
   if (WORKS_WITH.test(sentence)) return Standing.not;
   if (YOU_AFTER.test(after)) return Standing.mine;

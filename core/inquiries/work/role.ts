@@ -29,7 +29,10 @@ export function isChoice(text: string, hits: readonly { end: number }[]): boolea
 const CHOICE_REACH = 120;
 /** "Actually no, scratch that": what stands before it is taken back. */
 const TAKEN_BACK =
-  /(?<!\p{L})(?:scratch that|strike that|ignore that|forget that|no wait|actually no|change of plan|correction|on second thoughts?)(?!\p{L})/giu;
+  /(?<!\p{L})(?:scra(?:tch|p) that|strike that|make that|ignore that|forget that|no wait|actually no|change of plan|correction|on second thoughts?)(?!\p{L})/giu;
+/** "a drone... no, scrap that" */
+const JUST_TAKEN_BACK =
+  /^[\s.,–—-]{1,6}(?:(?:no|oh|actually|sorry|wait|well),? ){0,3}(?:scra(?:tch|p)|strike|ignore|forget) that(?!\p{L})/iu;
 const WHERE =
   /^ ?(?:for|at|on|during|while|für|pour|para|per|voor) (?:a|an|our|the|my|their|his|her|one|two|\d+|un|une|una|eine|einen|een|unsere|unseren|notre)(?: [^.;!?\n]{0,50})?$/i;
 
@@ -68,7 +71,9 @@ function standings(text: string): Asked[] {
   const back = [...text.matchAll(TAKEN_BACK)].at(-1)?.index ?? -1;
   const hits = new Map<string, Asked>();
   for (const hit of named) {
-    const retracted = hit.start < back && stands.some((one) => one.start > back && one.role === hit.role && one.standing === Standing.not);
+    const retracted =
+      JUST_TAKEN_BACK.test(text.slice(hit.end, hit.end + 40)) ||
+      (hit.start < back && stands.some((one) => one.start > back && one.role === hit.role && one.standing === Standing.not));
     if (retracted || (refused.has(hit.role) && hit.role !== 'shoot' && hit.role !== 'second camera' && hit.standing < Standing.mine))
       continue;
     const key = `${hit.role} ${hit.general}`;
@@ -102,6 +107,11 @@ const CAMERA_AND =
   /(?<!\p{L})(?:cam(?:era)?s?|videographers?),? (?:(?:and|&|\+|plus|with|mit|et|y) )?(?:\d |an? |one |ein(?:e|er)? |une? |the )?$/iu;
 /** To record is to record sound where sound is what is asked for. */
 const RECORDS = /^record/i;
+/** "one more camera operator", "an extra shooter" */
+const MORE = /^(?:an? )?(?:extra|additional|spare|(?:one|1) more)[ -]/iu;
+/** Whoever films asks for one beside them. */
+const SENDER_FILMS =
+  /(?<!\p{L})(?:i(?:'m| am|'ll be| will be)?(?: \p{L}+)? (?:main|lead|a-?cam|shooting|filming|shoot|film|cover)|my (?:own |main )?(?:camera|a-?cam)|(?:second|2nd|b) (?:camera|cam|shooter|angle)|multi-?cam|you'd be (?:the|our|an?) (?:extra|additional)|(?:next to|alongside|beside|with) (?:me|us|our|my)|join (?:me|us|our|my))(?!\p{L})/iu;
 /** "two fixed" cameras */
 const COUNTED = /(?<![\p{L}\d])(?:\d|one|two|three|four|five|single|eine|zwei|drei|vier|une|deux|trois)(?:[ -]fixed)?[ -]$/iu;
 
@@ -142,6 +152,9 @@ export function roleAsked(message: string): RoleHit[] {
   };
   const first = most(others);
   const strong = first.filter(({ role }) => role === 'vision mixing' || role === 'second camera');
+  // "one more camera": the second one or any.
+  const [more] = strong;
+  if (more && strong.length === 1 && MORE.test(more.text) && !SENDER_FILMS.test(text)) return [more, { ...more, role: 'shoot' }];
   if (strong.length > 0) return strong;
   const best = most(plain.length > 0 ? plain : asked);
   // "Livestream (1 camera)": how large it is.

@@ -149,6 +149,7 @@ const said: Record<string, string[]> = {
     "Need you as second op, I'm lead.",
     'B camera, 2 days, interviews',
     'Hi, looking for a 2nd videographer to assist me at a wedding',
+    "Band wants multicam so you'd be 2nd to my A cam.",
   ],
   shoot: [
     'Can you be at the quay at six with a camera and catch the boats leaving?',
@@ -207,6 +208,14 @@ const said: Record<string, string[]> = {
     'Please advise cost for filming one day training session.',
     'My boss wants the warehouse opening recorded.',
     'Just need the speeches filmed, an hour tops.',
+    'Looking for a videographer who can also do a few photos.',
+    "We'd like to have a drone... no, scrap that, just a regular camera operator.",
+    "You'd be recording the talks. Everyone needs photo identification. The minister has its own photographer, who tends to stand in front.",
+    'They asked for a second camera; I said no. One camera, you.',
+    'Mom of the bride here. Looking for video from 2pm. Also, do you have a drone?',
+    'Last year we lost all the sound to the wind. You would be the only camera.',
+    'Plan: talks in Room 1, filmed by you; sessions in Room 2 (audio only, Sandy).',
+    'Unser Kameramann ist krank. Kannst du einspringen?',
   ],
   other: [
     'Drone pilot for a golf course flyover, half day.',
@@ -218,6 +227,9 @@ const said: Record<string, string[]> = {
     'Need a projectionist for a film night.',
   ],
 };
+
+test('one more camera is the second one or any', () =>
+  expect(roleAsked('We need one more camera operator in Inverness.').map((hit) => hit.role)).toEqual(['second camera', 'shoot']));
 
 describe.each(Object.entries(said))('%s', (role, texts) => {
   test.each(texts)('%s', (text) => expect(roleAsked(text).map((hit) => hit.role)).toEqual([role]));
