@@ -32,7 +32,7 @@ export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrase
   you'd/you_would/you'll/you_will/you have ... chapel/hall/room/church/venue/stage/place/space/theatre from # | the verger/caretaker/janitor opens/unlocks for_you at/from # | somebody/someone there/here/in at/by/from # | muster is/at # |
   first thing is/we/i/you ... # | first thing # | join/joining/joins at/from/by # | met us/me # | met us/me at/in/by/outside/on ... at/by/for # | getting/gets there/here at/by/for/before # |
   ask/asking/asks for? you/u for? at/from/by/to_be_there # | site/safety/health_and_safety induction is? # | caretaker/janitor/verger/porter/custodian/sexton/steward unlocks/opens/lets_us_in up? at/from/by #
-  come/came/coming for # | be/get in/at the/our/your ... for # | meet/meeting *day/us/you at/for # | be there/here/on_site for # | show/turn up for # | dock at/by/for # |
+  come/came/coming/arriving for # | coming/arriving at/by/from # | be/get in/at the/our/your ... for # | meet/meeting *day/us/you at/for # | be there/here/on_site for # | show/turn up for # | dock at/by/for # |
   meet/board/catch/join the bus/coach/boat/ferry/train/van at/by # | accessible at/from/by # | meet the ... at/by # | meet hotel/venue/stage ... # | meeting in/at the ... at # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,

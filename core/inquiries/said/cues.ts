@@ -86,7 +86,7 @@ const wrap = oneOf(
     \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
     \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
     \bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)
-    \bconcludes?\b|(?<!\b(?:hidden|tucked|hiding|stowed|locked|put|safely) )\baway by\b
+    \bconcludes?\b|\baway by\b
     \b(?:ende|abbau(?: fertig)?|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
   `,
 );
@@ -115,7 +115,7 @@ const other = oneOf(
     \bannounc\w*|\b(?:tickets|album|film|video|results) (?:are |is )?released\b|\bapprov\w*|\bline-?up\b
     \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|(?<!\b(?:bank|public|long|national) )\bholiday\b(?! (?!(?:is|are|was|from|until|till|on|in|for|at|and|but|so|then|with|to|the|this|next|week|that|when|if|by|after|before)\b)[a-z])|\bis (?:a|the) (?:public|bank) holiday\b
     \bvacation\b|\bannual leave\b|\bon leave\b
-    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
+    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:(?!(?:stream|film|broadcast|record|work|play|perform)ing )\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
     \bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
     \b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b
@@ -135,7 +135,7 @@ const other = oneOf(
 const past = oneOf(
   String.raw`
     \b(?:previous|old|former|original(?:ly)?|earlier) (?:dates?|days?|run|plan|booking|schedule|slot|version)\b|\bhaving been\b|\bused to be\b|\bformerly\b
-    \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b|\byears? ago\b|\bin the past\b
+    \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b(?! (?:day|night|evening|afternoon|arvo|morning)\b)|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
     \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|(?<!\b(?:could|can|may|shall|should|might|would|do|did) )\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
     \bthat was\b|\bour \d{4}\b|(?<!\b(?:be|is|are|being|gets?|'s|been) )\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
@@ -193,7 +193,7 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
 /** Words for a call that say what somebody does, and so may be said of somebody else. */
 const LEAVES = /^(?:leave|can leave|go home|home|depart|off|check)/i;
 const DOES =
-  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access(?!ible)|come|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
+  /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access(?!ible)|com(?:e|ing)|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
 
 const ofHour: typeof cues = [...cues, ['call', you], ['call', new RegExp(callOfHours, 'gi')]];
 
@@ -207,6 +207,9 @@ const LOOK_AHEAD = 14;
 
 /** "we'd say till 2": about then. */
 const WE_SAY = /\b(?:we'd|i'd|would|let's|shall we)\s$/i;
+
+/** "hidden away by 5" */
+const HIDDEN = /\b(?:hidden|hid|tucked|stowed|put|locked|safely|packed) $/i;
 
 /** "not to ring before ten" */
 const NOT_TO = /\b(?:not(?: to)?|don't|never|do not)\s$/i;
@@ -234,7 +237,8 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
       const guessed = cue === 'reply' && /^say/i.test(match[0]) && WE_SAY.test(piece.slice(Math.max(0, match.index - 12), match.index));
-      if (guessed) continue;
+      const hidden = cue === 'wrap' && /^away/i.test(match[0]) && HIDDEN.test(piece.slice(Math.max(0, match.index - 12), match.index));
+      if (guessed || hidden) continue;
       const refused = cue === 'reply' && !/^hear/i.test(match[0]) && NOT_TO.test(piece.slice(Math.max(0, match.index - 16), match.index));
       const promised = cue === 'reply' && THEY_WILL.test(piece.slice(Math.max(0, match.index - 24), match.index));
       const things = ofHours && (cue === 'wrap' || cue === 'call') && ofOwnHours(text, from + match.index);

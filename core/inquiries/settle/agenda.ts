@@ -3,6 +3,7 @@
  * where none does, those that name the cameras, the crew or a call.
  */
 import { anyOf } from '../phrases.ts';
+import { inlineRows, type Row } from './agenda-inline.ts';
 import type { Where } from './scene.ts';
 
 const ME = anyOf(
@@ -19,10 +20,11 @@ const DAY_ENDS =
   /^\W*(?:fin de la jornada|fin de journée|end of (?:the )?day|crew wrap|wrap|all out|everybody out|ende|feierabend|einde)\b/i;
 /** "14:01 <ann> are you there" */
 const CHAT = /^\s?[\]>]|^\s*<[^<>\n]{1,30}>|^\s*(?:-\s)?[\p{L} ]{2,24}:\s/u;
+/** "Staging crew in", "talent call" */
+const OTHERS =
+  /\b(?:talent|cast|band|artists?|speakers?|staging|stage|rigging|director|make-?up|catering|kitchen|sound|audio|av|lighting|photo\w*|dj)(?: (?:crew|team|call|in|out|load-?in|access|wrap))+\b/i;
 const FEWEST_ROWS = 3;
 const LONGEST_ROW = 150;
-
-type Row<T> = { times: T[]; label: string; from: number; end: number };
 
 /** Lines that begin with their hour or end with it, each beside another such line. */
 function rowsIn<T extends Where>(text: string, times: readonly T[]): Row<T>[] {
@@ -55,11 +57,15 @@ const dayEnds = ({ label }: { label: string }): boolean => DAY_ENDS.test(label.r
 
 /** For each hour of a list whether it is my call, my wrap or somebody else's; hours that stand in no list are left out. */
 export function rowsOf<T extends Where>(text: string, times: readonly T[]): Map<T, 'call' | 'wrap' | 'show'> {
+  const lines = rowsIn(text, times);
+  return saidOf(lines.length < FEWEST_ROWS ? inlineRows(text, times) : lines);
+}
+
+function saidOf<T extends Where>(rows: readonly Row<T>[]): Map<T, 'call' | 'wrap' | 'show'> {
   const said = new Map<T, 'call' | 'wrap' | 'show'>();
-  const rows = rowsIn(text, times);
   if (rows.length < FEWEST_ROWS) return said;
   const named = ({ label }: Row<T>): boolean => ME.test(label) && !NOT_ME.test(label);
-  const crews = ({ label }: Row<T>): boolean => CREW.test(label) && !NOT_ME.test(label);
+  const crews = ({ label }: Row<T>): boolean => CREW.test(label) && !NOT_ME.test(label) && !OTHERS.test(label);
   const ends = ({ label }: Row<T>): boolean => ENDS.test(label.replace(/\([^()]*\)/g, ''));
   const mine = rows.some((row) => named(row) && !ends(row)) ? named : (row: Row<T>): boolean => named(row) || crews(row);
   if (!rows.some((row) => mine(row) && !ends(row))) return said;

@@ -16,7 +16,7 @@ const NOT_FILMED =
   /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|(?:labou?r|stage ?hands|riggers|rigging|local crew|hall crew|house crew|lighting|sound|audio|staging|set) (?:crew )?only|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
-  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
+  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
@@ -45,6 +45,8 @@ const REFINES =
 /** "curtain down for you at", "Schluss für dich um" */
 const YOUR_END =
   /\b(?:down|over|out|done|off|end|finish(?:ed)?|stop|schluss|feierabend|ende|fertig|fini|klaar) (?:for|für|pour|voor) (?:you|u|dich|sie|toi|vous|jou|u)(?: (?:at|by|is|um|à|om|gegen|at about))?\s$/i;
+/** "give it half an hour to coil cable, so" */
+const DURATION = /\b(?:half an hour|(?:an|one|two) hours?|quarter of an hour|\d{2} min(?:ute)?s?)\b[^.;!?\d]{0,40}$/i;
 /** "then you're free, let's say" */
 const DONE_BEFORE = new RegExp(
   String.raw`\b${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack up|pack down|head off|head home))\b[^.;\d]{0,40}$`,
@@ -93,7 +95,8 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
       lastTold(text, start, start + (refines?.index ?? lead.length)) ??
       (refines?.index === 0 || /^\W*$/.test(lead.slice(0, refines?.index ?? 0))
         ? lastTold(text, Math.max(0, start - LEAD), start)
-        : undefined);
+        : undefined) ??
+      (DURATION.test(lead.slice(0, refines?.index ?? 0)) ? lastTold(text, Math.max(0, time.start - LEAD), time.start) : undefined);
     const clause =
       lead
         .slice(0, refines?.index ?? lead.length)

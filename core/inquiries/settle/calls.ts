@@ -13,7 +13,7 @@ import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
 import { endOfHours, wrapPoint } from './wraps.ts';
 
 const EVENING_EVENT =
-  /\b(?:evening|tonight|night|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
+  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
 /** Evenings by which an answer is wanted, and days that are over. */
 const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
@@ -94,14 +94,15 @@ function eveningPair({ from, to }: SaidTime, { text }: Scene): { from: number; t
 const [EVENING_FROM, EVENING_TO, LATE] = [5 * 60, 8 * 60, 9 * 60];
 
 /** An hour of a day on which the camera is not wanted. */
-const onDropped = ({ date, dayBefore, nthDay }: SaidTime, { dates, dropped }: EventDays): boolean =>
+const onDropped = ({ date, dayBefore, nthDay, to }: SaidTime, { dates, dropped }: EventDays): boolean =>
   date !== undefined &&
   dropped !== undefined &&
   nthDay === undefined &&
   !dayBefore &&
   date.explicit &&
   date.readings.length === 1 &&
-  (date.readings[0] ?? []).every((one) => dropped.includes(one) && !dates.includes(one));
+  // A call within a run that is named as one is of its first day.
+  (to ? (date.readings[0] ?? []) : (date.readings[0] ?? []).slice(0, 1)).every((one) => dropped.includes(one) && !dates.includes(one));
 
 /** Decide on both; a time of doors or of the show alone is a question, not a call. */
 export function callsOf(scene: Scene, event: EventDays): Calls {
@@ -205,7 +206,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   if (earliest && days.length > 1 && Temporal.PlainDate.compare(earliest.date, first) > 0)
     answer.callChoices ??= { walls: [wallOf(first, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
   const either = earliest && orElse(scene, earliest, false);
-  if (either) answer.callChoices ??= either;
+  if (either) answer.callChoices = either;
   const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);
   if (rivals.length > 0 && undated.some((point) => point === earliest))
     answer.callChoices ??= {

@@ -39,7 +39,7 @@ function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
   // "from 10am until 4pm. Correction: until 5pm"
   const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);
   if ((old.to !== undefined) !== (time.to !== undefined) && !end) return undefined;
-  if (!time.to && MINE.has(old.said) && FORMERLY.test(between)) return 'formerly';
+  if (!time.to && FORMERLY.test(between)) return 'formerly';
   const lead = text.slice(Math.max(0, old.start - LEAD), old.start);
   const rest = between.replace(TAKES_BACK, '');
   if (BUT.test(between) ? !NOT_THE_FIRST.test(lead) : rest === between) return undefined;
@@ -79,6 +79,12 @@ export function withCorrections(
     }
     if (change === 'formerly') {
       times.push(left.has(time) ? time : { ...time, said: 'past' });
+      // It may have been told before.
+      times.forEach((one, index) => {
+        if (one.start >= old.start) return;
+        if (one.to?.minutes === time.from.minutes) times[index] = { ...one, to: old.from };
+        else if (!one.to && MINE.has(one.said) && one.from.minutes === time.from.minutes) times[index] = { ...one, said: 'past' };
+      });
       continue;
     }
     left.delete(time);

@@ -49,7 +49,9 @@ export function earlierCall(scene: Scene): Earlier | undefined {
     const unit = (match[2] ?? 'h').toLowerCase();
     const minutes = unit.startsWith('m') ? count : count * 60;
     if (!(minutes > 0) || minutes > LONGEST_AHEAD) continue;
-    const base = hourMeant(scene, where, sentence);
+    const hour = hourMeant(scene, where, sentence);
+    // "two hours before doors (7pm)": of the doors or the call itself.
+    const base = hour && hour.start >= where.end && scene.text[hour.start - 1] === '(' ? undefined : hour;
     // "half an hour before the final, so 12:30": the hour is the call itself.
     const itself = base !== undefined && base.start >= where.end && SO.test(scene.text.slice(where.end, base.start));
     return { where, minutes: itself ? 0 : minutes, base };
@@ -57,7 +59,7 @@ export function earlierCall(scene: Scene): Earlier | undefined {
   return undefined;
 }
 
-const SO = /(?:\b(?:so|i\.?e\.?|that is|that's|meaning|which is|which makes it)\b[^.;]{0,12}|, at |[=(] ?)$/i;
+const SO = /(?:\b(?:so|i\.?e\.?|that is|that's|meaning|which is|which makes it)\b[^.;]{0,12}|, at |= ?)$/i;
 const AFTER_REACH = 48;
 
 /** The hour right after the words, else the only hour of the sentence, else the only hour of the occasion. */

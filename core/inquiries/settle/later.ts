@@ -6,6 +6,10 @@ import type { Scene, Where } from './scene.ts';
 
 const AFTER =
   /\b(a quarter of an|three quarters of an|half an|an hour and a half|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(?:good |full )?(hours?|hrs?|minutes?|mins?)? (?:later|after(?:wards)?\b(?! (?:the|we|you|that|lunch))|for (?:the |your )?(?:get-?out|de-?rig|strike|pack(?:ing)?(?:[- ](?:up|down))?|load-?out|tear-?down|clear(?:ing)?[- ]?up)|to (?:pack|strike|coil|de-?rig|clear|load out|get out|tear down|wrap up)\b)/gi;
+/** "pack up an hour after we close at" */
+const BEFORE_END =
+  /\b(a quarter of an|three quarters of an|half an|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(hours?|hrs?|minutes?|mins?)? (?:after|past|from when|later than) (?:(?:it|we|they|that|everything|(?:the )?(?:\p{L}+ ){1,3})(?: \p{L}+)? ?){0,2}(?:at|about|around) $/iu;
+const LEAD = 80;
 const sizes = new Map([
   ['a quarter of an', 0.25],
   ['half an', 0.5],
@@ -30,7 +34,8 @@ export function laterBy({ text, times }: Scene, end: Where): number | undefined 
   const sentence = sentenceAround(text, end.start, end.end);
   if (times.some((time) => time.start > end.start && time.start < sentence.end && (time.said === 'wrap' || time.said === undefined)))
     return undefined;
-  for (const [, size = '', unit = ''] of text.slice(end.end, sentence.end).matchAll(AFTER)) {
+  const lead = BEFORE_END.exec(text.slice(Math.max(sentence.start, end.start - LEAD), end.start));
+  for (const [, size = '', unit = ''] of [...(lead ? [lead] : []), ...text.slice(end.end, sentence.end).matchAll(AFTER)]) {
     const count = sizes.get(size.toLowerCase()) ?? Number(size);
     if (unit === '' && !/hal[fv]|hour/i.test(size)) continue;
     const minutes = /^m/i.test(unit) ? count : count * 60;

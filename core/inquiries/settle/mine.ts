@@ -49,7 +49,7 @@ const before = ({ text }: Scene, { where }: Point): string =>
 const LEAD = 50;
 /** "we can be in from 1 but you wouldn't need to come before 3" */
 const NEED_NOT =
-  /\b(?:not|\p{L}+n't) (?:need|have|be needed|required?)\b[^,]{0,24}\b(?:before|until|till|til) $|\bneedn't\b[^,]{0,24}\b(?:before|until|till|til) $/iu;
+  /\b(?:not|\p{L}+n't) (?:need|have|be needed|required?)\b[^,]{0,24}\b(?:before|until|till|til) $|\b(?:needn't|no need)\b[^,]{0,24}\b(?:before|until|till|til) $/iu;
 /** "The church is open from 9 and you'd want to be there by 10" */
 const OPEN =
   /\b(?:church|hall|building|room|venue|school|gym|theat(?:re|er)|chapel|barn|marquee|doors?|gates?|aula|halle|saal|kirche|tür(?:en)?|house|club|centre|center)(?:'s| is| are| ist| sind| will be)? (?:open|unlocked|ab|opens?)\b[^,]{0,12}$/i;

@@ -6,14 +6,17 @@ import { OTHER_CREW } from '../said/subject.ts';
 import type { Where } from './scene.ts';
 
 const MINE = anyOf(`
-  you | u | your | yours | you'd | you're | you'll | youd | ur | kit | only camera | a camera is | camera is | cameras | cam 3 | videographer | for video | vous | tu | te | toi | sie | dich | du | ihnen | usted | tú | jij | je | jou
+  you | u | your | yours | you'd | you're | you'll | youd | ur | only camera | a camera is | camera is | cameras | cam 3 | videographer | for video | vous | tu | te | toi | sie | dich | du | ihnen | usted | tú | jij | je | jou
 `);
 /** "please come", "be there": what I am told to do. */
 const TOLD =
   /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me))\b/i;
+/** "video out", "cameras" */
+const MY_PART =
+  /^\s*(?:the )?(?:video|filming|(?:film|camera) crew|cameras?(?! (?:\d|one|two|[a-d]\b)))\b(?! (?:is|runs|of|about|should|will|by|due|to be))/i;
 /** A department at the beginning of its clause. */
 const OTHERS =
-  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
+  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|av|a\/v|pa|catering|kitchen|dj|security|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
 /** "Our videographer will be there" */
 const OUR_OWN =
   /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
@@ -45,6 +48,7 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const clause = clauses.findLast((one) => one.trim() !== '') ?? '';
   if (OUR_OWN.test(clause)) return 'theirs';
-  if (MINE.test(clause) || TOLD.test(clause)) return 'mine';
+  if (MINE.test(clause) || TOLD.test(clause) || MY_PART.test(clause)) return 'mine';
+  if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';
   return OTHERS.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause) ? 'theirs' : undefined;
 }

@@ -40,11 +40,11 @@ function pastBefore(text: string, from: number, to: number): boolean {
 
 /** Hours in which a place is open or ours, at the end of what stands before them. */
 const OPEN_HOURS =
-  /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
+  /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved|we have|we've got) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
 /** Hours of trains and flights are nobody's call. */
 const TRAVELS = /(?<!\b(?:meet|board|catch|join) (?:the |our )?)\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
 /** "nothing to rig until 8" */
-const NOT_YET = /\b(?:not|nothing|nobody|no[- ]one|dont|wont|\p{L}+n't)\b[^.;,]*$/iu;
+const NOT_YET = /\b(?:not|nothing|nobody|no[- ](?:one|need)|dont|wont|\p{L}+n't)\b[^.;,]*$/iu;
 /** What may stand between two hours of two days that are said of the same: "wrap 5 pm Thursday, 2 pm Friday". */
 const AND_ALSO = /^[\s,/&+-]*(?:(?:and|then|on|at|by|und|et|y|e|en)[\s,]*)*$/i;
 
@@ -124,7 +124,7 @@ export function sayTimes(
     if (hit.after) consumed = time.end + hit.end;
     // "the 6:05 from YVR" is a train or a flight.
     if (
-      (/\bthe\s$/i.test(before) && !time.to && time.from.minutes % 30 !== 0) ||
+      (/\bthe\s$/i.test(before) && !time.to && (time.from.minutes % 30 !== 0 || /o ?'?clock$/i.test(text.slice(time.start, time.end)))) ||
       (TRAVELS.test(before) && !/^,? and (?:then )?(?:finished|done|free|home)\b/i.test(text.slice(time.end, time.end + 20)))
     )
       continue;
@@ -151,7 +151,10 @@ export function sayTimes(
         ((hit.cue === undefined || hit.cue === 'event' || (end === 'wrap' && hit.cue === 'call')) && end ? end : hit.cue));
     const also = cue === undefined ? alsoSaid(text, time, date, said.at(-1)) : undefined;
     // "the museum is open from 10 to 5", "we have booked the hall from 8 to 11"
-    const open = time.to !== undefined && (cue === undefined || cue === 'event') && OPEN_HOURS.test(text.slice(sentence.start, time.start));
+    const open =
+      time.to !== undefined &&
+      (cue === undefined || cue === 'event' || cue === 'call') &&
+      OPEN_HOURS.test(text.slice(sentence.start, time.start));
     const ofReply =
       date?.said === 'reply' && cue !== 'call' && cue !== 'wrap' && /^[\s,(]*(?:at |by )?$/i.test(text.slice(date.end, time.start));
     const over =

@@ -6,8 +6,8 @@ import { ownerOf } from './owner.ts';
 import type { SaidTime, Scene } from './scene.ts';
 import { day, dayBeside, wallOf, type Day } from './walls.ts';
 
-/** A wrap at or before this is the small hours of the next date. */
-const SMALL_HOURS = 6 * 60;
+/** A wrap at or before this is the small hours of the next date, and one at or before the other where the day begins after it. */
+const [SMALL_HOURS, LATEST_END] = [6 * 60, 9 * 60];
 /** A shorter stay than this is no working day, a longer one is not meant by an hour without morning or evening. */
 const SHORTEST_STAY = 60;
 const LONGEST_PACKING = 3 * 60;
@@ -36,8 +36,11 @@ export function wrapPoint(
   const { minutes, open, midnight } = time.from;
   const nextDate = time.date !== undefined && Temporal.PlainDate.compare(on, last) > 0;
   if (midnight) wraps.push({ date: on, minutes: 1440, where: [time] });
-  else if (!open) wraps.push({ date: on, minutes: minutes < SMALL_HOURS && !nextDate ? minutes + 1440 : minutes, where: [time] });
-  else {
+  else if (!open) {
+    const small =
+      called === undefined || called >= minutes ? minutes <= SMALL_HOURS || (called !== undefined && minutes <= LATEST_END) : false;
+    wraps.push({ date: on, minutes: small && !nextDate ? minutes + 1440 : minutes, where: [time] });
+  } else {
     const base = minutes % 720;
     const options = [base, base + 720, base + 1440].filter(
       (end) => (called === undefined || (end - called >= SHORTEST_STAY && end - called < LONGEST_STAY)) && end <= 1440 + SMALL_HOURS,

@@ -132,3 +132,21 @@ describe('days that are not mine', () => {
     expect(facts('Hi Kit, can you film our fair in Fargo on 12 December, which is a Saturday, and the Sunday too?').end).toBe('2026-12-13');
   });
 });
+
+describe('of a row of hours of several people mine, from half past four until eleven', () => {
+  const ways = lines(`
+    Kitchen 2pm, AV 3pm, video 4.30pm, guests 7pm, video out 11pm, AV out midnight.
+    14:00 staging, 15:00 lighting, 16:30 cameras, 19:00 doors, 23:00 camera out.
+    The band loads in at 3pm and sound checks at 5pm. You're in at 4:30pm, band finishes at midnight but you can leave at 11pm.
+    The AV firm loads in at 1pm and out at 1am. You: 4:30pm-11pm.
+    We have the hall from 1pm to midnight. Please be there at 4:30pm; all over by 11pm.
+    Talent call is 2pm; please come at 4:30pm; our usual crew derigs until 1am but you're free at 11pm.
+  `);
+  test.each(ways)('%s', (way) =>
+    expect(facts(message(way))).toMatchObject({ firstCall: '2026-12-12T16:30', lastWrap: '2026-12-12T23:00' }),
+  );
+});
+
+test('an hour before doors in brackets is of the doors or of the call, and asked about', () => {
+  expect(facts(message('Load-in 3 hours prior to doors (7pm). Out by midnight.')).firstCall).toBeUndefined();
+});
