@@ -54,7 +54,8 @@ export function isSomebody(
   best: GazetteerPlace,
 ): boolean {
   const after = tokens[next]?.text ?? '';
-  if (after === ':' && setting.sentenceStart && SPEAKERS.test(text.slice(0, LOOKED_THROUGH))) return true;
+  const head = text.slice(0, LOOKED_THROUGH);
+  if (SPEAKERS.test(head) && head.includes(`\n${tokens[index]?.text.replace(/['’]s$/, '')}:`)) return true;
   const people = best.people ?? 0;
   if (nearHome || setting.labelled) return false;
   if (setting.housed) return people < VILLAGE;

@@ -12,7 +12,7 @@ const OR_NEAR = 8;
 const AHEAD = 110;
 const NAME = String.raw`\p{Lu}[\p{L}'’-]+(?: \p{Lu}[\p{L}'’-]+){0,2}`;
 /** "or we hire a hall in", "oder, falls es regnet, in", "or in": what leads from one town to the other; no figure stands in it. */
-const LINK = String.raw`(?:\s?\([^()\d]{1,40}\))?[\s,.?–-]{1,3}(?:or|oder|ou|of|o|bzw\.?|versus|vs\.?)(?: else| maybe| possibly| perhaps| even)?(?:,\s[^.?!;\n\d]{2,60}?,\s|,?\s(?:\(?[A-D1-4]\)\s)?)(?:(?:[^.?!;\n\d]{0,60}?[\s,])?(?:in|at|to|near|à|bei|nach|te)\s)?`;
+const LINK = String.raw`(?:\s?\([^()\d]{1,40}\))?[\s,.?–-]{1,3}(?:or|oder|ou|of(?! (?:the|our|a|this|that)\b)|o|bzw\.?|versus|vs\.?)(?: else| maybe| possibly| perhaps| even)?(?:,\s[^.?!;\n\d]{2,60}?,\s|,?\s(?:\(?[A-D1-4]\)\s)?)(?:(?:[^.?!;\n\d]{0,60}?[\s,])?(?:in|at|to|near|à|bei|nach|te)\s)?`;
 const MIGHT = String.raw`[\s,]{1,3}(?:or )?(?:(?:it |we )?(?:could|might|may|can)(?: also| well| just as well)? (?:be|go)|maybe|perhaps|possibly|vielleicht|peut-être|misschien)(?: in| at| to)?\s`;
 const AFTER = new RegExp(`^(?:${LINK}|${MIGHT})(?:the )?(?<name>${NAME})`, 'u');
 const BEFORE = new RegExp(String.raw`(?<![\p{L}'’-])(?<name>${NAME})${LINK}$`, 'u');

@@ -11,6 +11,7 @@ const aliases: Record<string, string> = {
   america: 'US',
   'united states of america': 'US',
   'the states': 'US',
+  nz: 'NZ',
   uk: 'GB',
   'u k': 'GB',
   england: 'GB',

@@ -15,6 +15,7 @@ import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
 import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf } from './setting.ts';
 import { namedAt, type Named } from './towns.ts';
+import { isCasual, isRomance, leadsInRomance } from './typing.ts';
 import { HYPHENED, unlistedAt } from './unlisted.ts';
 
 type Tokens = readonly Token[];
@@ -27,21 +28,7 @@ const MOVED_AWAY = 4;
 /** What a large town scores of which nothing tells that it is meant. */
 const BY_SIZE = 0.5;
 const NEAR_HOME_KM = 600;
-/** Messages typed without capitals name towns without them, too. */
-const isCasual = (text: string): boolean => {
-  const head = text.slice(0, CASUAL_REACH);
-  return (head.match(/(?<![\p{L}])\p{Lu}\p{Ll}/gu)?.length ?? 0) <= 2 + head.length / 200;
-};
-/** How a message is typed shows in its beginning. */
-const CASUAL_REACH = 4000;
-
-/** Italian, Spanish and Portuguese say "a Lugano"; English says "a Leeds firm". */
-const isRomance = (text: string): boolean =>
-  (text.match(
-    /(?<![\p{L}'])(?:il|lo|di|del|della|che|una|con|per|para|el|los|las|por|sei|nostro|nostra|nuestra|nuestro|um|uma|não|são|está|estás|cerchiamo|buscamos)(?![\p{L}'])/giu,
-  )?.length ?? 0) >= 3;
-const leadsInRomance = (tokens: Tokens, at: number): boolean => tokens[at]?.text === 'a' && /^\p{Lu}/u.test(tokens[at + 1]?.text ?? '');
-
+const CITY_NEAR_HOME = 50_000;
 /** Towns that a text names, and regions or countries that it names alone. */
 export function placesIn(
   text: string,
@@ -75,7 +62,7 @@ export function placesIn(
     tried++;
     const found = namedAt(gazetteer, text, tokens, index, hints.home);
     const hit = found
-      ? townAt(text, tokens, index, found, hints, taken, capital)
+      ? townAt(text, tokens, index, found, hints, taken, capital, casual)
       : capital
         ? unlistedAt(text, tokens, index, taken, hints.homeCountry)
         : undefined;
@@ -107,7 +94,15 @@ export function placesIn(
       index = hit.next - 1;
       continue;
     }
-    const area = areaAt(text, tokens, index, led);
+    // Victoria is a city where one is near, and else a state.
+    const city = found?.places.some(
+      (place) =>
+        hints.home &&
+        (place.people ?? 0) >= CITY_NEAR_HOME &&
+        place.country === hints.homeCountry &&
+        distanceKm(hints.home, place) <= NEAR_HOME_KM,
+    );
+    const area = city ? undefined : areaAt(text, tokens, index, led);
     if (!area || NOT_THE_JOB.test(text.slice(Math.max(0, token.start - 60), token.start))) continue;
     areas.push(area.hit);
     index = area.next - 1;
@@ -164,6 +159,7 @@ function townAt(
   hints: Hints,
   taken: Taken,
   capital: boolean,
+  casual: boolean,
 ): { hit: PlaceHit; next: number } | undefined {
   const folded = foldName(found.name);
   const single = found.next - index === 1;
@@ -195,10 +191,12 @@ function townAt(
   if (qualified.length === 0 && isSomebody(text, tokens, index, found.next, setting, nearHome, best)) return undefined;
   const common =
     commonWords.has(folded) || (wordsAbroad.has(folded) && best.country !== hints.homeCountry) || (single && folded.length <= 2);
+  // Who types nothing with a capital means the city nearby: "in buffalo, dec 12".
+  const meant = casual && setting.strongly && setting.openAfter && nearHome && (best.people ?? 0) >= SMALL_TOWN;
   const score = scoreOf(setting, {
     single,
     common,
-    capital,
+    capital: capital || meant,
     people: best.people ?? 0,
     nearHome,
     qualified: qualified.length > 0,
@@ -243,7 +241,8 @@ function townAt(
 
 /** "Shepherd of the Pines" */
 const OF_SOMETHING = /^of (?:the |our )?\p{Lu}\p{Ll}/u;
-const LONGER_NAME = /^(?:West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island)$/;
+const LONGER_NAME =
+  /^(?:Street|Road|Avenue|Lane|Square|Crescent|Terrace|Close|Drive|Boulevard|West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island)$/;
 
 /** "in Ontario", "in Belgium": the region at home or the country, not the town somewhere that is named after it. */
 function isRatherArea(folded: string, written: string, best: GazetteerPlace, { homeCountry }: Hints): boolean {

@@ -37,8 +37,9 @@ const PUT_RIGHT =
 /** "Knaresborough, isn't it? - No" */
 const DENIED =
   /^(?:,? (?:isn't it|is it|right|no|again))?\?\s{0,3}(?:\n\[?[^\n\]:]{0,30}(?::\d\d)?\]?[^\n:]{0,30}:\s?)?(?:no|nope|nah|nein|non)(?=[.,!;\n]|$|\s(?:it|that|this|they|we|not|i)\b|\s(?:it|that)'?s\b)/i;
-/** "Leeds -> Wakefield", "in Duluth (no camera)" */
-const GIVEN_UP = /^\s?(?:(?:->|=>|→)|[(–-]\s?(?:no (?:camera|filming|video|film|need)|not (?:you|filmed|needed|for you)|without you)\b)/i;
+/** "doncaster thursday? client's pulled it", "Leeds -> Wakefield", "in Duluth (no camera)" */
+const GIVEN_UP =
+  /^(?: [^.?!,\n]{0,16})?[?,.]\s(?:(?:they|the client|client|it|that)(?:'s|'ve| has| have| is| was| got)? (?:been )?(?:pulled|cancelled|canceled|off|dropped|scrapped|binned|fallen through)\b)|^\s?(?:(?:->|=>|→)|[(–-]\s?(?:no (?:camera|filming|video|film|need)|not (?:you|filmed|needed|for you)|without you)\b)/i;
 /** "(you needn't come)" */
 const NOT_COMING =
   /^[^.?!\n]{0,20}\(?\byou (?:needn't|don't (?:need|have) to|do not (?:need|have) to|won't (?:need|have) to) (?:come|be there|attend|travel)\b/i;

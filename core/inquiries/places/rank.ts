@@ -25,6 +25,15 @@ const LEAD_AT_HOME = 0.9;
 /** Namesakes within this distance are one place in two lists. */
 const SAME_PLACE_KM = 30;
 
+/** A town of the home country within a day's drive, where its namesake abroad lies much farther off and is no city of the world. */
+const isNearer = (place: GazetteerPlace, other: GazetteerPlace, { home, homeCountry }: Hints): boolean =>
+  home !== undefined &&
+  place.country === homeCountry &&
+  distanceKm(home, place) <= A_DRIVE_KM &&
+  distanceKm(home, other) >= 2 * distanceKm(home, place) &&
+  (other.people ?? 0) < WORLD_CITY;
+const A_DRIVE_KM = 400;
+
 type Ranked = { candidates: GazetteerPlace[]; sure: boolean; countrySure: boolean };
 
 export function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked {
@@ -37,7 +46,7 @@ export function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked 
   const apart = weighed.slice(1).filter(({ place }) => distanceKm(first.place, place) > SAME_PLACE_KM);
   const inside = apart.find(({ place }) => place.country === first.place.country);
   const abroad = apart.find(({ place }) => place.country !== first.place.country);
-  const countrySure = abroad === undefined || first.weight - abroad.weight >= CLEAR_LEAD;
+  const countrySure = abroad === undefined || first.weight - abroad.weight >= CLEAR_LEAD || isNearer(first.place, abroad.place, hints);
   // A small town abroad is as likely a nearer one that the list does not have, unless its name is borne by no other.
   const people = first.place.people ?? 0;
   const plausible =

@@ -3,6 +3,7 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { monthWord, weekdayWord } from '../words.ts';
+import { isHeldThere, isOnTheWay } from './of-the-job.ts';
 import { isOrigin, isTakenBack } from './origin.ts';
 
 type Tokens = readonly Token[];
@@ -11,21 +12,21 @@ export const near =
   /^(?:in|near|behind|beyond|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 const NAMED_SO =
-  /(?:\b(?:the|this year's|our) (?:town|place|location|city|village|venue) (?:is|will be|would be|'s)|\b(?:in the end|now|finally|actually|instead|so|but)(?: now)?,? (?:it's|it is|it'll be|it will be)(?: now)?(?: in| at)?|\bjetzt (?:ist es|wird es|doch)(?: in)?|(?:->|=>|→)) ?$/i;
+  /(?:\b(?:the|this year's|our) (?:town|place|location|city|village|venue) (?:is|will be|would be|'s)|\b(?:in the end|now|finally|actually|instead|so|but)(?: now)?,? (?:it's|it is|it'll be|it will be)(?: now)?(?: in| at)?|\bjetzt (?:ist es|wird es|doch)(?: in)?|(?:->|=>|→)|[,;(] ?(?:that's|that is|namely|i\.e\.)) ?$/i;
 /** "We only need you in Hamburg", "it's the Amherst one" */
 const ONLY_THERE = /\b(?:only|just) (?:(?:need|want|require|book|hire|film|record|filming|after)\w* )(?:\w+ ){0,2}(?:in|at|for) $/i;
 const THAT_ONE = /\b(?:it's|it is|only|just|that's|mean|want|need|for|cover|do|film|shoot|take) (?:only |just )?the $/i;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
-  /\b(?:i(?: have|'ve)(?: got)? (?:an?|another)(?: [\w-]+)? (?:shoot|job|gig|booking) in|(?:produc|operat|work|film|shoot)\w*(?: [\w-]+){0,4} out of|(?:i|we) (?:was|were|came|went) (?:over |up |down )?(?:at|in|to)(?: the| your)?|(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|trains?|ferry|bus|drive|coach) from|(?:recommended|someone|somebody|cousin|contact|guy|fella|fellow|bloke|chap|another one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|(?:was|were) (?:originally )?(?:meant|supposed|going|due|planned|scheduled|booked|pencilled)(?: in)?(?: to (?:be|happen|go|take place))?(?: in| at| for)?|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|(?<!\bof (?!our|my|their|the|your)[\w-]+ )(?:people|parents)|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? (?:is |are |based |over )?in|greetings from|hello from|writing from|nicht(?: in| nach)?|pas à|no en|non a|niet in|not (?:in|to)|rather than|instead of|not(?: the)?|no es en|n'est (?:pas|plus) (?:à|en)|(?:forget|scrap|scratch|ditch|bin|drop|cancel|ignore|never mind)(?: about)?|\bcob|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|(?:you|kit|he|she|they) (?:did|shot|filmed|covered) (?:\w+ ){0,5}(?:in|at))\s?$/i;
+  /\b(?:i(?: have|'ve)(?: got)? (?:an?|another)(?: [\w-]+)? (?:shoot|job|gig|booking) in|(?:produc|operat|work|film|shoot)\w*(?: [\w-]+){0,4} out of|(?:i|we) (?:was|were|came|went) (?:over |up |down )?(?:at|in|to)(?: the| your)?|(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|trains?|ferry|bus|drive|coach) from|(?:recommended|someone|somebody|cousin|contact|guy|fella|fellow|bloke|chap|another one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|(?:was|were) (?:originally )?(?:meant|supposed|going|due|planned|scheduled|booked|pencilled)(?: in)?(?: to (?:be|happen|go|take place))?(?: in| at| for)?|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|(?<!\bof (?!our|my|their|the|your)[\w-]+ |\b(?:needs?|wants?|after|for|with) (?:\w+ )?(?:one|two|three|four|\d) )(?:people|parents)|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)s?(?: of (?:ours|mine))?(?:'s| is| are|,?) (?:(?:is|are|sits?|lives?|works?|based|over) )(?:over |here )?in|(?:client|customer)(?:'s| is| are) in|(?:boss|planner|agency|producer|organiser|organizer|director)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? in|nicht(?: in| nach)?|pas à|no en|non a|niet in|not (?:in|to)|rather than|instead of|not(?: the)?|no es en|n'est (?:pas|plus) (?:à|en)|(?:forget|scrap|scratch|ditch|bin|drop|cancel|ignore|never mind)(?: about)?|\bcob|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|head office is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|(?:you|kit|he|she|they) (?:did|shot|filmed|covered) (?:\w+ ){0,5}(?:in|at))\s?$/i;
 
 /** Where the sender is at home: where the job is, unless another town is named. */
 const AT_HOME =
-  /\b(?:(?:wir sind|ich leite|ich bin|ich führe|nous sommes|je suis|je dirige|soy|somos|sono|siamo)(?:,? [\p{L}'’-]+){1,9},? (?:in|aus|von|de|à|di)|(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters|firm) )(?:in|near|at)|(?:gran\p{L}*|nan\p{L}*|mum|mom|dad|mother|father|parents|uncle|aunt\p{L}*|cousins?|sister|brother|son|daughter|grand\p{L}+|famil(?:y|ies)|folks?|lads|friends?|relatives?|guy|bloke|nephews?|nieces?|he|she|they|i|we|client|couple|speakers?|care home|head office)(?:'s|'re|'m| is| are| am)?(?: (?:still|back|over|out|away|up|down|now|currently|all|coming))? (?:in|from)|(?:train|bus|ferry|flight|fly|coach|land|ferry)(?:s|ing)?(?: \w+)? (?:in|up|down|over|across)?(?:to|in|at)|(?:writing|greetings|hello|hi|hallo|grüße) (?:you )?from)\s?$/iu;
+  /\b(?:(?:wir sind|ich leite|ich bin|ich führe|nous sommes|je suis|je dirige|soy|somos|sono|siamo)(?:,? [\p{L}'’-]+){0,9},? (?:in|aus|von|de|à|di)|(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters|firm|clients?(?: of (?:ours|mine))?|customer) )(?:in|near|at)|\blives (?:in|near)|(?:gran\p{L}*|nan\p{L}*|mum|mom|dad|mother|father|parents|uncle|aunt\p{L}*|cousins?|sister|brother|son|daughter|grand\p{L}+|famil(?:y|ies)|folks?|lads|friends?|relatives?|guy|bloke|nephews?|nieces?|he|she|they|i|we|client|couple|speakers?|care home|head office)(?:'s|'re|'m| is| are| am)?(?: (?:still|back|over|out|away|up|down|now|currently|all|coming))? (?:in|from)|(?:train|bus|ferry|flight|fly|coach|land|ferry)(?:s|ing)?(?: \w+)? (?:in|up|down|over|across)?(?:to|in|at)|(?:writing|greetings|hello|hi|hallo|grüße) (?:you )?from)\s?$/iu;
 
 /** "in Bristol last year", "in Ardmore, no, wait" */
 const AFTERWARDS =
-  /^(?:[\s,.\u2026-]{1,5}(?:no\b(?! \w+ needed)|actually|scratch|scrap|make that|i mean|correction|tell a lie|sorry,? (?:it's|its|i mean|make))|,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|(?:(?:\w+|a few|a couple of) )?(?:years?|months?) (?:ago|back)|back in|in 20\d\d\b(?=.{0,3}$))|(?: on [^.,;\n]{3,20}?)?,? (?:that |which )?(?:you can (?:forget|ignore)|is (?:off|cancelled|sorted|covered|done)\b))/i;
+  /^(?: away\b(?! from)|[\s,.\u2026-]{1,5}(?:no\b(?! \w+ needed)|actually|scratch|scrap|make that|i mean|correction|tell a lie|sorry,? (?:it's|its|i mean|make))|,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|(?:(?:\w+|a few|a couple of) )?(?:years?|months?) (?:ago|back)|back in|in 20\d\d\b(?=.{0,3}$))|(?: on [^.,;\n]{3,20}?)?,? (?:that |which )?(?:you can (?:forget|ignore)|is (?:off|cancelled|sorted|covered|done)\b))/i;
 
 /** What stands around a name, as far as it tells whether a town is meant. */
 export type Setting = {
@@ -42,10 +43,14 @@ export type Setting = {
   beforeDate: boolean;
   /** Between two commas of a list, behind something else and beside a figure: "second camera, York, 7 June". */
   listed: boolean;
+  /** Its clause says that the job is there: "the party's in Lewes". */
+  held: boolean;
   away: boolean;
   atHome: boolean;
   /** It says whose somebody is: "a Boston publisher". */
   origin: boolean;
+  /** Somebody is picked up there, or it is on the way. */
+  onTheWay: boolean;
   afterCapital: boolean;
   /** That word is "The", "Our", "Still". */
   afterSmall: boolean;
@@ -95,12 +100,14 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     /^[,.):;?!/-]$|^(?:again|as|like|please|pls)$/.test(after.lower) ||
     taken(next) ||
     after.num !== undefined;
-  const origin = isOrigin(lead, behind, taken(next) || taken(next + 1));
+  const held = isHeldThere(lead);
+  const onTheWay = isOnTheWay(lead);
+  const origin = !held && isOrigin(lead, behind, taken(next) || taken(next + 1));
   // "Lewes is Thursday 8 July", "and Amherst on Friday, July 23"
   const onDay =
     /^(?:is|on)$/.test(after?.lower ?? '') &&
     (taken(next + 1) || taken(next + 2)) &&
-    (openBefore || /^(?:and|then|or)$/.test(before.lower));
+    (openBefore || led || /^(?:and|then|or|play|plays|playing|doing|visit|visiting)$/.test(before.lower));
   return {
     led,
     housed,
@@ -121,12 +128,14 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       /^\p{Ll}/u.test(tokens[index - 2]?.text ?? '') &&
       after?.text === ',' &&
       (taken(next + 1) || isDateWord(tokens[next + 1])),
+    held,
     away:
-      (NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
+      (!held && NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
       AFTERWARDS.test(behind.slice(0, 48)) ||
       /^ (?:standard |daylight |local )?time\b/.test(behind) ||
       isTakenBack(lead, behind),
-    atHome: AT_HOME.test(lead) || origin,
+    atHome: !held && (AT_HOME.test(lead) || onTheWay || origin),
+    onTheWay,
     origin,
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
     afterSmall: before !== undefined && NO_NAME.test(before.lower),
@@ -152,9 +161,10 @@ export function scoreOf(
 ): number {
   const { led, strongly, labelled, slot } = setting;
   // "in Hull", "at Bath": a large town near home, led as towns are.
-  const large = (strongly || setting.listed) && name.capital && name.nearHome && name.people >= 50_000;
+  const large = (strongly || setting.listed || (led && setting.beforeDate)) && name.capital && name.nearHome && name.people >= 50_000;
   let score = strongly ? 3 : led ? 1 : 0;
   if (labelled) score += 4;
+  if (setting.held) score += 1.5;
   if (name.qualified) score += 4;
   if (!led && !labelled && !name.qualified) {
     score += name.people >= 100_000 ? 0.5 : name.people >= 20_000 ? 0 : -0.5;
@@ -162,7 +172,7 @@ export function scoreOf(
     if (slot && name.capital && (setting.afterDate || ((setting.beforeDate || setting.listed) && (!name.common || large)))) score += 1.5;
     if (setting.sentenceStart && name.single && !slot) score -= 0.5;
   }
-  if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 2 : 0.5;
+  if (!name.capital) score -= name.common || (name.people < 20_000 && !name.nearHome) ? 3 : 0.5;
   // "in Welsh": a village far away that bears a word is not meant at all.
   const plausible = name.nearHome || name.people >= 20_000;
   if (name.common && !name.qualified) score -= large ? 0.5 : plausible ? 2.5 : 3;
@@ -170,5 +180,5 @@ export function scoreOf(
     score -=
       (setting.afterCapital && !(setting.afterSmall && (name.nearHome || name.people >= LARGE_CITY)) ? 2 : 0) +
       (setting.beforeCapital ? (led ? 1 : 2) : 0);
-  return score - (setting.away ? 6 : setting.atHome ? 1 : 0);
+  return score - (setting.away ? 6 : setting.onTheWay ? 2 : setting.atHome ? 1 : 0);
 }

@@ -106,7 +106,9 @@ function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): 
   if (
     !dated &&
     (settingOf(text, tokens, index, next, taken).atHome ||
-      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|that|which|who|where)$/.test(tokens[next]?.lower ?? '.'))
+      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|takes?|happens?|will|would|runs?|starts?|begins?|on|that|which|who|where)$/.test(
+        tokens[next]?.lower ?? '.',
+      ))
   )
     return undefined;
   return {
