@@ -7,7 +7,7 @@ import { placesNamed } from '../places/search.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
 import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
-import { monthBeside, strayMonth } from './dates/stray-month.ts';
+import { monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
 import { amountsIn, type Amount } from './money/find.ts';
@@ -89,7 +89,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const sequences = found.map((sequence) => {
     const start = tokens[sequence.first]?.start ?? 0;
     const end = tokens[sequence.next - 1]?.end ?? 0;
-    const near = monthBeside(body, tokens, sequence, found, today) ?? month;
+    const near = monthBeside(body, tokens, sequence, found, today) ?? monthOfWeek(body, tokens, sequence, found) ?? month;
     const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
     return { sequence, resolved: resolve(sequence, seen), start, end };
   });

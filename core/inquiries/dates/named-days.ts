@@ -24,7 +24,7 @@ const namedDays: readonly (readonly [string, number, number])[] = [
 ];
 const LONGEST_DAY_NAME = 4;
 /** What is named for one of these is held on it; a Halloween party is not. */
-const PARTY_ON_IT = /^(?:hogmanay|nye|silvester|nochevieja|boxing day|new year'?s eve|christmas eve)$/;
+const PARTY_ON_IT = /^(?:hogmanay|nye|silvester|nochevieja|boxing day|new year'?s (?:eve|day)|christmas (?:eve|day))$/;
 /** A greeting or a day that is over, or that only parts one time from another. */
 const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 

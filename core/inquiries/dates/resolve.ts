@@ -41,6 +41,13 @@ function comingOf(month: number, day: number, today: PlainDate): PlainDate | und
   return undefined;
 }
 
+/** A day of the month on a weekday, this month or the next; nothing where it is neither. */
+function comingOn(day: number, weekday: number, today: PlainDate): PlainDate | undefined {
+  return [today, today.with({ day: 1 }).add({ months: 1 })]
+    .map(({ year, month }) => dateOf(year, month, day))
+    .find((date) => date && !before(date, today) && date.dayOfWeek === weekday);
+}
+
 /** The date nearest to a numbered one that falls on the weekday that was said. */
 function onWeekday(date: PlainDate, weekday: number): PlainDate {
   const ahead = (weekday - date.dayOfWeek + 7) % 7;
@@ -83,6 +90,9 @@ function resolveOrdinal(atom: Atom, seen: Seen): Choices {
   }
   // "the check for November": a month that is nearly a year away is not that of a day.
   const named = seen.month === undefined ? undefined : comingOf(seen.month, day, today);
+  // "in March ... by Friday the 28th": a weekday that is not that month's tells the nearest day that it is of.
+  const near = atom.weekday === undefined || named?.dayOfWeek === atom.weekday ? undefined : comingOn(day, atom.weekday, today);
+  if (near) return one(near);
   if (seen.month !== undefined && !(named && today.until(named).days > LONGEST_AHEAD))
     return resolveDay({ ...atom, month: seen.month }, { today, order: seen.order });
   // "the Saturday of the May long weekend (the 22nd)": a month that is named elsewhere may be that of the day.
@@ -137,8 +147,13 @@ function filled(items: readonly Item[]): Atom[] {
     if (atom.year !== undefined) [year, yearMonth] = [atom.year, atom.month ?? yearMonth];
   }
   month = undefined;
-  for (const atom of atoms) {
-    if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
+  for (const [at, atom] of atoms.entries()) {
+    if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) {
+      // "29 April to Monday the 1st": a run that goes back goes into the next month.
+      const back = items[at]?.join === 'range' && atom.day < (atoms[at - 1]?.day ?? 0);
+      atom.month = back ? (month % 12) + 1 : month;
+      if (back && month === 12 && atom.year !== undefined) atom.year++;
+    }
     month = atom.month ?? month;
   }
   return atoms;

@@ -42,3 +42,12 @@ export function monthBeside(
   });
   return fits ? month : undefined;
 }
+
+/** The month of the week that is named before a day in its sentence: "the week of June 7, on the Wednesday and Thursday (the 9th and 10th)". */
+export function monthOfWeek(text: string, tokens: Tokens, { first, items }: Sequence, found: readonly Sequence[]): number | undefined {
+  const start = tokens[first]?.start ?? 0;
+  if (items.length === 0 || items.some(({ atom }) => atom.day === undefined || atom.month !== undefined)) return undefined;
+  const week = found.findLast((one) => one.first < first && one.around === 'week');
+  const named = tokens[week?.first ?? 0]?.start ?? 0;
+  return week && sentenceAround(text, start, start).start <= named ? week.items[0]?.atom.month : undefined;
+}

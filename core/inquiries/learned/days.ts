@@ -2,13 +2,14 @@
  * The days of the job held against what the learned weights make of each date: where they differ plainly, both are asked.
  */
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from '../settle/days-among.ts';
+import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
 import { dateFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 import { otherParts } from './part.ts';
 
 /** A date is weighed as a day of the job from this chance on. */
-const EVENT = 0.5;
+const EVENT = 0.6;
 /** From here on the weights are heard against the rules, and from there on believed alone. */
 const HEARD = 0.5;
 const BELIEVED = 0.97;
@@ -16,10 +17,12 @@ const BELIEVED = 0.97;
 const EITHER = 0.4;
 /** Below this a date is hardly a day of the job. */
 const HARDLY = 0.2;
+/** "nothing on the" */
+const NOT_REACH = 60;
 
 /** The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked. */
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
-  if (page.scene.dates.length > MOST_MENTIONS) return event;
+  if (page.scene.dates.length > MOST_MENTIONS || event.counted) return event;
   const agreed = likelierDays(event, page, learned);
   const parts = otherParts(agreed, page, learned);
   return parts.length > 0 ? openDays(agreed, ...parts) : agreed;
@@ -29,7 +32,14 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
   const { scene } = page;
   const today = scene.received.toPlainDate().toString();
   const ahead = scene.dates.filter(
-    ({ past, said, readings }) => !past && !OF_ELSE.has(said) && readings.some((reading) => (reading.at(-1) ?? '') >= today),
+    ({ past, said, readings, by, weak, start }) =>
+      // What has words of a delivery counts where rules take it.
+      !(weak && event.dates.length > 0 && !event.where.some((one) => one.start === start)) &&
+      !past &&
+      !(by && said !== 'event') &&
+      !OF_ELSE.has(said) &&
+      !NOT_THE.test(scene.text.slice(Math.max(0, start - NOT_REACH), start)) &&
+      readings.some((reading) => (reading.at(-1) ?? '') >= today),
   );
   const weighed = ahead.map((mention) => {
     // "Sat and Sun the 9th and 10th": weekdays of the days that were found say them again.

@@ -28,7 +28,7 @@ const latest = phrases(`
 `);
 
 /** Labels of a form: "Closing: ", "Reply wanted: ", "When do I need to know: ". */
-const labels = String.raw`(?:^|[\n.] ?)\s*(?:clos(?:ing|es|ed)|close date|(?:(?:return|send|latest|final|last|your|our) (?:of )?)?(?:reply|response|answer|decision|deadline|rsvp|quotes?|bids?|cut-?off)\b[\w /]{0,24}|(?:hold|option|pencil|offer)s? (?:expires?|ends?|lapses?|closes?|runs? out)|(?:when|how soon) (?:do |must |would )?(?:i|we|you) (?:need|have|want) (?:to know|an answer|to hear|to decide|it|a reply)(?: by)?)\s?[:=-]`;
+const labels = String.raw`(?:^|[\n.] ?)\s*(?:clos(?:ing|es|ed)|close date|(?:(?:return|send|latest|final|last|your|our) (?:of )?)?(?:reply|response|answer|decision|deadline|rsvp|quotes?(?! (?:request|requested|inquiry|enquiry|for)\b)|bids?|cut-?off)\b[\w /]{0,24}|(?:hold|option|pencil|offer)s? (?:expires?|ends?|lapses?|closes?|runs? out)|(?:when|how soon) (?:do |must |would )?(?:i|we|you) (?:need|have|want) (?:to know|an answer|to hear|to decide|it|a reply)(?: by)?)\s?[:=-]`;
 
 /** "Cutoff is Friday noon." */
 const cutOff = String.raw`(?:^|[\n.!?] ?)\s*(?:(?:the|my|our) )?cut-?off(?: date| time)? (?:is|will be|for this is)(?: on| at| by)?\b`;

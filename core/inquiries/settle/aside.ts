@@ -14,11 +14,11 @@ const endsIn = (list: string, lists: Readonly<Record<string, string>> = {}): Reg
     'i',
   );
 
-const people = `committee | board | council | owners | trustees | governors | panel | directors | heads | court | trust | client | boss | chair | members | group | rector | stage manager | vestry | i | we | he | she | they`;
+const people = `committee | board | director | manager | head | secretary | treasurer | council | owners | trustees | governors | panel | directors | heads | court | trust | client | boss | chair | members | group | rector | stage manager | vestry | i | we | he | she | they`;
 /** Those who decide meet or decide. */
 const DECIDE = endsIn(
   `
-  {people} ... meet/meets/sit/sits/vote/votes/decide/decides/choose/chooses/pick/picks | {people} must/have_to/will/to decide/choose/report | present/presents/presenting/submit/put/take ... {people} | signs/sign off ... | report back | our/their/the next meeting | after their/our/the meeting | meeting's | decision | to report | have a name for
+  {people} ... meet/meets/sit/sits/vote/votes/decide/decides/choose/chooses/pick/picks | {people} must/have_to/will/to decide/choose/report | present/presents/presenting/submit/put/take ... {people} | signs/sign off ... | report back | our/their/the next meeting | meeting of | after their/our/the meeting | meeting's | decision | to report | have a name for
 `,
   { people },
 );

@@ -15,6 +15,9 @@ export const OF_ELSE: ReadonlySet<SaidTime['said']> = new Set(['reply', 'deliver
 export const consecutive = (dates: readonly string[]): boolean =>
   dates.every((date, at) => at === 0 || Temporal.PlainDate.from(dates[at - 1] as string).until(Temporal.PlainDate.from(date)).days === 1);
 
+/** The days of several lists, each once, in order. */
+export const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
+
 /** The date of a day's number in the month of another date; undefined where that month has no such day. */
 export function inMonthOf(date: string, number: number): string | undefined {
   const month = Temporal.PlainDate.from(date);

@@ -12,7 +12,7 @@ const NEEDED =
   /\b(?:you(?:'d|'ll|'re| would| will| are)? (?:be )?(?:needed|wanted|required|filming|film|on camera|with us)|(?:need|want|like) you)\b[^.;!?\n]*$/i;
 /** Who comes the day before to set up, to rehearse or to sleep there works on no more days. */
 const PREPARES =
-  /\b(?:set(?:ting)?[- ]?up|load(?:ing)?[- ]?in|rig(?:s|ging)?|build|install\w*|prep\w*|rehears\w*|run-?through|dress|get-?in|fit-?up|bump-?in|pack-?in|pre-?light\w*|recce|walk-?through|sound ?check|tech|test\w*|line-?up|travel\w*|fly|flight|flights|drive|train|ferry|arriv\w*|check(?:ing)? in|hotel|bed|stay|sleep|night's|briefing|collect|deliver\w*|mount|cables?|gear)\b|\b(?:aufbau\p{L}*|anreise|montage|montaje|allestimento|opbouw|installation)(?!\p{L})/iu;
+  /\b(?:set(?:ting)?[- ]?up|load(?:ing)?[- ]?in|rig(?:s|ging)?|build|install\w*|prep\w*|rehears\w*|run-?through|dress|get-?in|fit-?up|bump-?in|pack-?in|pre-?light\w*|recce|walk-?through|sound ?check|tech|test\w*|checks?|line-?up|travel\w*|fly|flight|flights|drive|train|ferry|arriv\w*|check(?:ing)? in|hotel|bed|stay|sleep|night's|briefing|collect|deliver\w*|mount|cables?|gear)\b|\b(?:aufbau\p{L}*|anreise|montage|montaje|allestimento|opbouw|installation)(?!\p{L})/iu;
 
 /** "the dinner on Friday evening should be filmed as well", "a brunch the next morning that we'd also want filmed" */
 const FILMED_TOO =

@@ -15,11 +15,19 @@ const PART_OF = /\b(two|three|four|five|six|\d) (?:out )?of (?:the|those|these|o
 const NOT_THE_SHOOT =
   /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|through|later|ago|next|last|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
 const AFTER =
-  /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt)|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
+  /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt|(?:the )?(?:date|invoice|delivery|end))|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
+
+/** "last year (March 2025, three days": how long it was then. */
+const LAST_TIME =
+  /\b(?:last|previous) (?:year|time|spring|summer|autumn|fall|winter|edition|one)(?:'s)?\b(?![^.;!?\n]*\b(?:this|now|we(?:'d| would| need| want))\b)[^.;!?\n]{0,60}$/i;
+const LONGEST_LEAD = 90;
 
 /** "from 5 May for four nights": as many days, right behind their first. */
 const NIGHTS =
   /(?<=(?:\d(?:st|nd|rd|th)?|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}{0,6}|day),?\s)(?:for|over) (two|three|four|five|six|[2-6]) (?:nights|evenings|mornings|afternoons)(?!\p{L})(?! (?:of )?(?:hotel|accommodation|lodging|b&b))/giu;
+
+/** More days than these are those of a bill or of an answer. */
+const LONGEST = 14;
 
 /** Every count of event days that is said. */
 export function daysSaid(text: string): DaysSaid[] {
@@ -31,7 +39,9 @@ export function daysSaid(text: string): DaysSaid[] {
     const lead = text.slice(Math.max(0, match.index - 30), match.index);
     if (
       !days ||
+      days > LONGEST ||
       NOT_THE_SHOOT.test(`${lead.split(/[.;!?\n]/).at(-1)}`) ||
+      LAST_TIME.test(text.slice(Math.max(0, match.index - LONGEST_LEAD), match.index)) ||
       AFTER.test(text.slice(match.index + match[0].length, match.index + match[0].length + 30))
     )
       continue;

@@ -1,7 +1,6 @@
 /**
  * The days of the event: the dates that no cue gives to anything else. Two that cannot both be meant are a question.
  */
-import { lineStart } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { leftOpen } from './alternatives.ts';
 import { allAside, withoutAsides } from './aside.ts';
@@ -9,14 +8,14 @@ import { boundsIt, ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
-import { askedDays, consecutive, inMonthOf, MOST_MENTIONS } from './days-among.ts';
+import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union } from './days-among.ts';
+import { allCounted, joinedUp } from './joined-up.ts';
 import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 import { weekdaysAgainst } from './weekdays-against.ts';
 
 const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
-const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
 
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
@@ -27,11 +26,15 @@ export function eventDays(scene: Scene): EventDays {
       (mention) =>
         isEvent(mention) &&
         !mention.past &&
-        (mention.readings.length > 0 || mention.doubt === 'impossible') &&
+        (mention.readings.length > 0 || mention.doubt !== undefined) &&
         !mention.by &&
         !boundsIt(scene.text, mention),
     );
-  const loose = all.filter((mention) => mention.said !== 'event' && ofSomethingElse(scene.text, mention));
+  // "Provincials are Nov 20, 21 and 22 ... all three days"
+  const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
+  const counted = ({ readings: [days = [], ...more] }: DateMention): boolean =>
+    more.length === 0 && days.length > 1 && counts.has(days.length);
+  const loose = all.filter((mention) => mention.said !== 'event' && !counted(mention) && ofSomethingElse(scene.text, mention));
   const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
   if (loose.length === all.length && loose.length > 0 && roughly)
     return askedDays(
@@ -60,7 +63,12 @@ export function eventDays(scene: Scene): EventDays {
   const main = tiers[0];
   if (!main) return lengthened(scene, dayOfCall(scene));
   // "sometime in March, a Saturday": a weekday alone is not the date where a month is named without one.
-  if (main === weekdays && scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past))
+  const bare = ({ sequence: { items } }: DateMention): boolean => items.every(({ atom }) => atom.relative === undefined);
+  if (
+    main === weekdays &&
+    weekdays.some(bare) &&
+    scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past)
+  )
     return askedDays(
       [],
       weekdays.flatMap(({ readings }) => readings),
@@ -86,9 +94,12 @@ export function eventDays(scene: Scene): EventDays {
     markedOf(scene, plain, candidates) ??
     narrowedOf(scene, plain, candidates) ??
     leftOpen(scene, plain, main, candidates) ??
-    plain;
+    (plain.doubt === 'several' && allCounted(scene.text, main)
+      ? { dates: union(...plain.choices), where: plain.where, choices: [] }
+      : plain);
   if (settled.dates.length === 0 || settled.dropped) return settled;
-  return wholeRun(scene, lengthened(scene, settled));
+  const whole = wholeRun(scene, lengthened(scene, settled));
+  return whole.dates.length > 1 && whole.dates.length === main.length && allCounted(scene.text, main) ? { ...whole, counted: true } : whole;
 }
 
 /** The days that are pointed at, where fewer or others are than those that were settled. */
@@ -252,41 +263,4 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
     return { dates: all, where, choices: [] };
   if (joinedUp(scene.text, sets)) return { dates: all, where, choices: [] };
   return { dates: [], where, choices: sets.map((mention) => mention.readings[0] ?? []).slice(0, 4), doubt: 'several' };
-}
-
-/** "DAY 1 | Fri 18 June | ...", one line for each day: what stands before the dates is the same but for its numbers. */
-function inTable(text: string, sets: readonly DateMention[]): boolean {
-  const lines = sets.map(({ start }) => text.slice(lineStart(text, start), start).toLowerCase());
-  const rows = new Set(sets.map(({ start }) => lineStart(text, start)));
-  const shapes = new Set(lines.map((line) => line.replace(/\d+|\b(?:one|two|three|four|five)\b/g, '#').replace(/\s+/g, ' ')));
-  return rows.size === sets.length && shapes.size === 1 && !/\b(?:or|option|either|choice|alternative)\b/.test(lines.join(' '));
-}
-
-/** "a birthday on the 3rd and an anniversary on the 10th": two things, of which one may be asked. */
-const TWO_OCCASIONS = /\band (?:an?|the|his|her|their|our) (?:[\p{L}'-]+\s){1,4}on (?:the )?$/iu;
-const AN_OCCASION = /\ban? (?:[\p{L}'-]+\s){1,3}on (?:the )?$/iu;
-
-/** "we open on 1 June and the party is": what has a verb of its own is another thing. */
-const OWN_CLAUSE = /\band (?:the|our|my|a|an|its|their)\s[^.;,]{1,40}\b(?:is|are|will be|starts?|begins?|opens?|falls|on)\b/i;
-
-/** Dates in one list, one below the other or with their own labels: all of them are meant. */
-function joinedUp(text: string, sets: readonly DateMention[]): boolean {
-  if (inTable(text, sets) && !/\b(?:or|either|option|options)\b/i.test(text.slice(sets[0]?.start ?? 0, sets.at(-1)?.start ?? 0)))
-    return true;
-  return sets.every((mention, at) => {
-    const previous = sets[at - 1];
-    if (!previous) return true;
-    const between = text.slice(previous.end, mention.start);
-    return (
-      between.length <= 160 &&
-      (mention.readings[0]?.[0] ?? '') >= (previous.readings[0]?.[0] ?? '') &&
-      !(TWO_OCCASIONS.test(between) && AN_OCCASION.test(previous.before)) &&
-      !/\b(?:or|options?|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
-      (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
-        /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
-        /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||
-        (/\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between) &&
-          (!OWN_CLAUSE.test(between) || consecutive(union(previous.readings[0] ?? [], mention.readings[0] ?? [])))))
-    );
-  });
 }

@@ -10,11 +10,11 @@ export const NOT_MINE = new RegExp(
   no video/filming/camera/cameras/recording/film/footage/coverage | not filmed/recorded/needed/required/wanted/yours/covered/streamed/you | not be/to_be/being filmed/recorded/needed/required/covered/streamed | nil | nothing for_you/to_film | nobody wants ... filmed
   isn't/aren't/is_not/are_not/won't/needn't to? be? filmed/recorded/covered/needed/required/yours/streamed | don't/do_not/won't/needn't/wouldn't/wouldn't_be need/want/require/needed/wanted it/that/this/you/video/filming/filmed/a_camera/anything | you don't/won't/needn't need/have to? come/film/do | not need/want/require filmed
   which ... don't/do_not need/want | filmed/recorded/covered/done/shot/handled/streamed/video/filming/recording/footage/cameras by the/our/a/an/another/their/his/her/its/somebody/someone/staff | has/have his/her/its/their own camera/crew/team/gopro/photographer/film* | arrival/arrivals/departure/travel/departures/setup/set-up/rehearsal/registration/socials/networking/staff/private/members only | own crew/team/media/photographer/press | on a/the/her/his phone | a crew from
-  audio/photo/photos/stills/photographer only | only photo/photos/audio/stills | rain/reserve/backup date | off, you're released | you rest | see gord | is a maybe | is off | are off | been taken | taken by | we've got ... camera/crew/team/operator | we have ... crew
+  audio/photo/photos/stills/photographer only | only photo/photos/audio/stills | rain/reserve/backup date | off, you're released | you rest | you may/can/could/will/would rest/relax/sightsee/be_off/have_off/visit | see gord | is a maybe | been taken | taken by | we've got ... camera/crew/team/operator | we have ... crew
   no ... allowed | is/was/were private | closed to_us/cameras/the_public/press | is/are closed | different crew
   kein/keine/ohne film/video/kamera/medien/foto/aufnahme/aufzeichnung | nur foto | nichts für sie/dich | frei für sie/dich | nicht gefilmt | sans/pas_de captation/vidéo/tournage/caméra | no hace falta | sin vídeo/grabación/cámara | la graba nuestro/nuestra/la/el | geen video/opname/camera
 `).source,
-    String.raw`:\s?(?:none|nil|no|blank|nothing|off)\b|\bno cameras?\b|[(|,\u2013-]\s?no(?:ne)?\s?(?:[,|)]|$)|\bV: blank|\bnot you\b|\bNo (?:Kits?|video)\b|"blank"`,
+    String.raw`\b(?:is|are) off\b(?! limits)|:\s?(?:none|nil|no|blank|nothing|off)\b|\bno cameras?\b|[(|,\u2013-]\s?no(?:ne)?\s?(?:[,|)]|$)|\bV: blank|\bnot you\b|\bNo (?:Kits?|video)\b|"blank"`,
   ].join('|'),
   'im',
 );

@@ -147,6 +147,10 @@ export function byTown(text: string, mentions: readonly Named[]): Named[] {
 }
 const TOWN_REACH = 32;
 
+/** "last set ends 11pm on the Saturday and that's you": done, not wanted. */
+const THAT_IS_YOU = /^,? (?:and )?that(?:'s| is) you\b/i;
+const ENDS = /\b(?:ends?|finish(?:es)?|over|done|wraps?|out|off|until|till|last|clear)\b/i;
+
 /** The marks of every day that is named, in the order in which they are named. */
 export function marksOf(scene: Scene, mentions: readonly Named[], known: readonly string[]): Marks {
   const { text } = scene;
@@ -191,7 +195,7 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
       LABEL.test(text.slice(Math.max(0, mention.start - 60), mention.start)) ||
       LEFT.test(lead) ||
       LEAD_WANTED.test(lead) ||
-      TAIL_WANTED.test(tail) ||
+      (TAIL_WANTED.test(tail) && !(THAT_IS_YOU.test(tail) && ENDS.test(lead))) ||
       (FOR_DAY.test(lead) && WE_NEED.test(tail));
     const add = (set: Set<string>): void => {
       for (const day of days) set.add(day);

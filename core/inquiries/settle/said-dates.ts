@@ -7,6 +7,7 @@ import { CUE_REACH, type Cue } from '../said/cues.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { dueBy } from './answer-by.ts';
 import { inMonthOf } from './days-among.ts';
+import { JUST_ASKED } from './within.ts';
 import { fromAnother } from './from-another.ts';
 import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
@@ -15,7 +16,7 @@ const BY =
   /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:)]|:\d){0,28}$/i;
 /** "opened by the Lord Mayor on": who does it, not till when. */
 const BY_SOMEBODY =
-  /\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
+  /\bbefore an? (?:\p{L}+ ){1,3}on (?:the )?$|\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
 /** "in der Nacht von Freitag auf Samstag": one night that runs over midnight. */
 const NIGHT_OF =
   /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
@@ -34,7 +35,7 @@ const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
-  /\b(?:moved|moving|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?: \w+){0,3} from\s*$/i;
+  /\b(?:moved|moving|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?:,? \w+){0,3},? from\s*(?:the )?$/i;
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
@@ -43,6 +44,8 @@ const VOID =
 /** "WRONG: Sat 11 March", "Used to be: two days, Sept 11-12", "November 25 > no" */
 const VOID_ROW =
   /^\s*(?:[-+]\s?)?(?:wrong|old|was|not|before|previously|formerly|used to be|cancelled|first version|out)\b[^:=>\n]{0,12}[:=>-]\s[^\n]{0,40}$/i;
+/** "on 12 June last year" */
+const LAST_YEAR = /^,? (?:of )?last (?:year|spring|summer|autumn|fall|winter|season|month)\b(?!')/i;
 const VOID_LABEL = /\b(?:wrong|old|used to be|previously)\s?[:=]\s[^.;\n]{0,40}$/i;
 const VOID_AFTER = /^\s?(?:[>:=-]{1,2})\s?(?:no|not|cancelled|off|taken|gone|filled)\b/i;
 
@@ -79,19 +82,8 @@ export function sayDates(
     const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH, previous?.end ?? 0), item.start);
     const row = text.slice(lineStart(text, item.start), item.start);
     const after = text.slice(item.end, item.end + 16);
-    if (VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after))
-      return {
-        ...item.resolved,
-        past: true,
-        start: item.start,
-        end: item.end,
-        sequence: item.sequence,
-        said: 'past',
-        weak: false,
-        by: false,
-        before,
-      };
-    if (VOID.test(lead) && !/\b(?:now|but|instead|to)\b/i.test(VOID.exec(lead)?.[0] ?? ''))
+    const told = VOID.test(lead) && !/\b(?:now|but|instead|to)\b/i.test(VOID.exec(lead)?.[0] ?? '');
+    if (told || VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after) || LAST_YEAR.test(after))
       return {
         ...item.resolved,
         past: true,
@@ -149,11 +141,13 @@ export function sayDates(
       said:
         answer || (latest && (hit.cue === undefined || hit.cue === 'event'))
           ? 'reply'
-          : hint
-            ? undefined
-            : by
-              ? closing(text, item, hit.cue)
-              : (rowKind(text, item) ?? cue),
+          : inDays(item, lead)
+            ? 'reply'
+            : hint
+              ? undefined
+              : by
+                ? closing(text, item, hit.cue)
+                : (rowKind(text, item) ?? cue),
       weak: hit.weak === true,
       by,
       before,
@@ -161,6 +155,10 @@ export function sayDates(
   });
   return fromAnother(text, monthOfMoved(corrected(text, beside(text, said))));
 }
+
+/** "let me know in two days" */
+const inDays = ({ sequence: { items } }: { sequence: Sequence }, lead: string): boolean =>
+  items.length === 1 && items[0]?.atom.relative?.kind === 'days' && JUST_ASKED.test(lead);
 
 /** The first day of a night that runs into the next one, in every reading. */
 function overnight(
@@ -182,6 +180,7 @@ function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefin
 /** "We talked about the 17th of April, but can you do the 24th instead": a number that stands for a day that holds no more is of its month; of that or the next where it goes back. */
 function monthOfMoved(said: readonly DateMention[]): DateMention[] {
   return said.map((mention, index) => {
+    if (mention.by || mention.said === 'reply') return mention;
     const gone = said[index - 1];
     const [from, told] = [gone?.readings[0]?.[0], mention.readings[0]?.[0]];
     const [item, ...more] = mention.sequence.items;
@@ -232,7 +231,7 @@ const A_WEEKDAY = /(?:\b(?:which|that|it|this|being|the day)(?:'s| is| will be|)
 
 /** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23". */
 const SUPERSEDES =
-  /\b(?:oops|whoops|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|sorry|apologies|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
+  /\b(?:oops|whoops|jk|kidding|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|sorry|apologies|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
 const ALSO = /\b(?:also|as well|too|and|or|plus|by|before|until|till)\b/i;
 const LONGEST_CORRECTION = 160;
 

@@ -60,6 +60,8 @@ export type EventDays = {
   doubt?: DateMention['doubt'] | 'several' | 'open';
   /** Days of the occasion on which the camera is not wanted. */
   dropped?: string[];
+  /** The sender counts them: nothing learned is held against them. */
+  counted?: true;
   /** How many days it will be, where it is open which. */
   count?: number;
 };

@@ -26,7 +26,8 @@ const WORDS: Record<string, number> = {
 };
 const REPLY_NEAR =
   /\b(?:let (?:me|us) know|tell (?:me|us)|get back|hear (?:back )?from|repl(?:y|ies)|respond|response|answer|confirm|rsvp|decide|decision|quote|yes or no|need to know|know|come back to|book someone|lock)\b/i;
-const JUST_ASKED =
+/** What asks for an answer right before "in two days". */
+export const JUST_ASKED =
   /\b(?:let (?:me|us) know|tell (?:me|us)|(?:get|come) back to (?:me|us)|repl(?:y|ies)|respond|response|answer|decide|confirm)(?: please)? $/i;
 const END_OF_DAY = /\b(?:eod|end of (?:the )?(?:day|play)|tonight|this evening|end of today)\b/i;
 

@@ -1,0 +1,76 @@
+/**
+ * Dates that are told one after another and are all of the job: in one list, in rows, or as many of them as are counted.
+ */
+import { lineStart, sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import { numberWord } from '../words.ts';
+import { consecutive, union } from './days-among.ts';
+import type { DateMention } from './scene.ts';
+
+/** "DAY 1 | Fri 18 June | ...", one line for each day: what stands before the dates is the same but for its numbers. */
+function inTable(text: string, sets: readonly DateMention[]): boolean {
+  const lines = sets.map(({ start }) => text.slice(lineStart(text, start), start).toLowerCase());
+  const rows = new Set(sets.map(({ start }) => lineStart(text, start)));
+  const shapes = new Set(lines.map((line) => line.replace(/\d+|\b(?:one|two|three|four|five)\b/g, '#').replace(/\s+/g, ' ')));
+  return rows.size === sets.length && shapes.size === 1 && !/\b(?:or|option|either|choice|alternative)\b/.test(lines.join(' '));
+}
+
+/** "a birthday on the 3rd and an anniversary on the 10th": two things, of which one may be asked. */
+const TWO_OCCASIONS = /\band (?:an?|the|his|her|their|our) (?:[\p{L}'-]+\s){1,4}on (?:the )?$/iu;
+const AN_OCCASION = /\ban? (?:[\p{L}'-]+\s){1,3}on (?:the )?$/iu;
+
+/** "we open on 1 June and the party is": what has a verb of its own is another thing. */
+const OWN_CLAUSE = /\band (?:the|our|my|a|an|its|their)\s[^.;,]{1,40}\b(?:is|are|will be|starts?|begins?|opens?|falls|on)\b/i;
+
+/** Dates in one list, one below the other or with their own labels: all of them are meant. */
+export function joinedUp(text: string, sets: readonly DateMention[]): boolean {
+  if (inTable(text, sets) && !/\b(?:or|either|option|options)\b/i.test(text.slice(sets[0]?.start ?? 0, sets.at(-1)?.start ?? 0)))
+    return true;
+  return sets.every((mention, at) => {
+    const previous = sets[at - 1];
+    if (!previous) return true;
+    const between = text.slice(previous.end, mention.start);
+    return (
+      between.length <= 160 &&
+      (mention.readings[0]?.[0] ?? '') >= (previous.readings[0]?.[0] ?? '') &&
+      !(TWO_OCCASIONS.test(between) && AN_OCCASION.test(previous.before)) &&
+      !/\b(?:or|options?|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
+      (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
+        /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
+        /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||
+        (/\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between) &&
+          (!OWN_CLAUSE.test(between) || consecutive(union(previous.readings[0] ?? [], mention.readings[0] ?? [])))))
+    );
+  });
+}
+
+const COUNTED = anyOf(
+  `{count} ... {things} | all {count} {things} | both {things}`,
+  {
+    count: `two | three | four | five | six | 2 | 3 | 4 | 5 | 6`,
+    things: `days | dates | evenings | nights | mornings | afternoons | events | things | gigs | jobs | shoots | concerts | shows | sessions | ceremonies | visits | occasions | matches | keynotes | talks | weddings | functions | performances | lectures | parties | filmed | recorded | covered | streamed`,
+  },
+  'gi',
+);
+/** What is counted is asked of me. */
+const ASKED = anyOf(`
+  film* | record* | stream* | livestream* | shoot | cover | covered | camera* | videographer | you free/available | are you ... free/available | both/all filmed/recorded/covered/streamed | needed/wanted for
+`);
+const OPEN =
+  /\b(?:or|either|option|options|alternatively|otherwise|instead|not|backup|reserve|rain|only|just|one of|could be|depends|sorted|already|haven't)\b/i;
+
+/** "two things filmed: on Tuesday 4 May ..., then on Thursday 6 May": single days of which there are as many as are counted. */
+export function allCounted(text: string, sets: readonly DateMention[]): boolean {
+  const [first, last] = [sets[0], sets.at(-1)];
+  if (!first || !last || sets.length < 2 || sets.some(({ readings: [days = [], ...more] }) => days.length !== 1 || more.length > 0))
+    return false;
+  if (OPEN.test(text.slice(Math.max(0, first.start - LEAD), last.end + LEAD))) return false;
+  return [...text.slice(0, LOOKED_THROUGH).matchAll(COUNTED)].some(({ index, 0: words }) => {
+    const [, count = ''] = /^(?:all )?(\w+)/i.exec(words) ?? [];
+    const number = /^both$/i.test(count) ? 2 : (numberWord(count.toLowerCase()) ?? Number(count));
+    const { start, end } = sentenceAround(text, index, index + words.length);
+    return number === sets.length && ASKED.test(text.slice(start, end));
+  });
+}
+const LEAD = 40;
+const LOOKED_THROUGH = 6000;
