@@ -11,7 +11,7 @@ import { hoursOf } from './hours.ts';
 import { chancesIn, likeliest, type Learned } from './models.ts';
 
 /** From these chances on the weights are believed where no rule speaks, and against the rules: found by leaving out one writer's messages at a time. */
-const SURE = { date: 0.85, half: 0.95 };
+const SURE = { date: 0.85, half: 0.9 };
 /** The chance from which a message asks for work, by what the rules say of it. */
 const ASKS: Record<Ruled, number> = { certain: 0, plain: 0.1, note: 0.15, request: 0.5, none: 0.75, refused: 0.9 };
 
