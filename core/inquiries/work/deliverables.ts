@@ -11,7 +11,7 @@ const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|
 const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|Min\.?|Sek\.?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
 /** How many, one by one or in a list: "3 x", "one", "a couple of". */
 const COUNT = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)(?:\s?x)?\s|a (?:few|couple of)\s|some\s|several\s)`;
-const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
+const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|little|wee|tiny|brief|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
 /** A word that may stand between how long and what. */
 const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|et|un|une|und|ein|eine|y|e|en|een|de|des|con|mit|pour|für|para|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
 const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts|chapters?|episodes?|vignettes?|segments?|tributes?|profiles?|instal?lments?)`;
@@ -19,7 +19,7 @@ const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückb
 const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer|zo'n|so)\s)?`;
 const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
 const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
-const MEDIA = String.raw`(?:footage|files?|rushes|recordings?|clips?|videos?|photos?|photographs|pictures|images|stills|selects|mp4s?|cards)`;
+const MEDIA = String.raw`(?:footage|material|data|files?|rushes|recordings?|clips?|videos?|photos?|photographs|pictures|images|stills|selects|mp4s?|cards)`;
 const SHOWN = String.raw`(?:ceremony|service|show|speech(?:es)?|vows|talks?|concert|performance|programme|play|recital|interviews?|sessions?|set|waltz|liturgy|gala|mass|match|game|dances?|toasts|debate|panel|keynotes?|lectures?|musical)`;
 const OWN_FILE = String.raw`(?:a|an|its|their|one|own|separate|individual|single)(?: (?:own|separate|single|individual))* (?:files?|clips?|videos?|links?|recordings?)`;
 
@@ -40,7 +40,7 @@ const BEFORE = new RegExp(String.raw`${FROM}(?:${COUNT}(?:(?:${ADJECTIVE}|${WORD
 
 /** Told by an adjective: a short film, edited highlights. */
 const DESCRIBED = new RegExp(
-  String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
+  String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>(?<=(?:short|longer|little|wee|tiny|brief|edited|final|promo|promotional|social) )(?!(?:social|promo|highlights?|event|theatre|theater|doc\p{L}*|feature|student|music) )[\p{L}-]{3,12} (?:films?|videos?|reels?)|highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
   'giu',
 );
 /** Words that promise a thing by themselves; the rest need a count, a length or an adjective. */
@@ -48,14 +48,15 @@ const PLAIN =
   /^(?:videos?|films?|edits?|recordings?|footage|clips?|reels?|stories|gallery|trailers?|promos?|recaps?|highlights?|cut|montage|documentar(?:y|ies)|testimonials?|sizzles?)$/i;
 
 /** Said of anything that is filmed. */
-const VAGUE = /^(?:(?:nice|simple|cinematic|quick|clean) )+(?:videos?|films?|recordings?|footage|clips?|edits?)$/i;
+const VAGUE =
+  /^(?:(?:nice|simple|cinematic|quick|clean|little|wee|tiny|brief) )+(?:videos?|films?|documentar(?:y|ies)|recordings?|footage|clips?|edits?)$/i;
 
 /** So many of them, the whole of it, each by itself: things only where the sentence wants or promises them. */
 const PROMISED = [
   String.raw`(?:each|every|all(?: the)?|the)\s(?:[\p{L}'\d-]{2,14}\s){1,4}?(?:as|in|on) ${OWN_FILE}`,
   String.raw`(?:separate|individual|single|own) (?:unedited |edited |uncut )?(?:files?|clips?|videos?|recordings?|links?)(?: (?:for|of|per) (?:each|every)(?: of the)?(?: (?!by|on|in|and|within|at|before|after|as)[\p{L}'-]{2,14}){1,2})?`,
   String.raw`(?:(?:${ADJECTIVE})\s)?(?!(?:it|them|that|this|all|be|just|only|want|need|the|is|are|an?|or|filmed|recorded|and|plus)\s)[\p{L}'-]{3,14}(?:\s(?!filmed|recorded|and|or|an?\s|the\s)[\p{L}'-]{3,14})?\s(?:in full|uncut|unedited|in (?:its|their) entirety|topped and tailed)`,
-  String.raw`(?:full|whole|entire|complete|uncut|unedited)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: on an? (?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:full|whole|entire|complete|uncut|unedited)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
   String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:x\s)?(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
   String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d{1,2}) (?:\p{Ll}+e )?\p{L}{0,14}(?:[Vv]ideos|[Cc]lips|[Ff]ilme)`,
   String.raw`(?:one |single )?edited (?:version|copy|recording)(?: of the [\p{L}'-]{3,14})?`,
@@ -63,17 +64,18 @@ const PROMISED = [
   String.raw`(?:individual|separate) (?:audio )?tracks?`,
   String.raw`(?:gala|ceremonia|misa|función|boda|actuación|charla|conferencia|obra|ponencia|cérémonie|messe|pièce|conférence|cerimonia|messa|serata) (?:completa|entera|íntegra|complète|entière|intégrale|intera)(?: (?:editada|montada|montée|montata))?`,
   String.raw`(?:centaine|vingtaine|trentaine|cinquantaine|dizaine) de photos(?: \p{Ll}+ées)?`,
-  String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|${ADJECTIVE}\s${WORD})\s${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
-  String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|edited|iso|project)\s(?:${WORD}\s)?${MEDIA}(?: on an? (?:drive|stick|link|usb|disk|card))?`,
-  String.raw`(?:${WORD}\s)?(?:footage|rushes|recording|interview|files?|service|ceremony) on an? (?:drive|stick|link|usb|disk|card)`,
-  String.raw`(?:all (?:the |of the )?|les )rushes`,
+  String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|${ADJECTIVE}\s${WORD})\s${MEDIA}(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:all (?:the )?)?(?:raw|unedited|uncut|multitrack|single-file|edited|iso|project)\s(?:${WORD}\s)?${MEDIA}(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:${WORD}\s)?(?:footage|rushes|recording|interview|files?|service|ceremony) (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card)`,
+  String.raw`(?:all (?:the |of the )?|les )rushes|(?<=(?:just|only|simply) (?:take |need |want )?the )(?:rushes|footage|(?:raw|original) (?:footage|files|material))`,
+  String.raw`(?<=(?:wants?|needs?|like|love|deliver|after|get) (?:an?|one) )(?:recap|teaser|trailer|sizzle|aftermovie|montage|round-up|reel)(?! (?:of|from)(?!\p{L}))(?: for (?:the |our )?\p{L}{3,14})?`,
   String.raw`(?:short|edited|full-length) (?:${WORD} )?(?:films?|videos?|edit|recordings?|reels?)`,
   String.raw`(?:one )?mp4s?(?: of the [\p{L}'-]{3,14})?`,
   String.raw`(?:enregistrement|captation|mitschnitt|aufzeichnung|grabación|registrazione|opname) (?:intégrale?|íntegra|completa|complète|de la plénière|des interventions|der vorträge)(?: des [\p{L}'-]{3,16})?`,
 ].map((pattern) => new RegExp(`${FROM}${pattern}${TO}`, 'giu'));
 
 const NOT_ASKED =
-  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best(?! $)|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
+  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best(?! $)|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|(?<!(?:can|could|should|shall|if|that) )(?:we|i) (?:make|cut|edit|produce)|(?<!(?:who|that|which|also|and) )(?:makes|produces|handles)|(?:he|she|editor|firm|company|team|agency) (?:cuts|edits)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
 /** The sentence wants, promises or lists it. */
 const WANTED =
   /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|asks? for|asking for|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
@@ -84,9 +86,16 @@ const EXISTS =
   /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
 /** "A quote for two videos ... was": another's or the price of it. */
 const AFTER_NOT =
-  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|is (?:made|done|cut|edited) by|are (?:made|done|cut|edited) by|\(we make|\(not you|by (?:our|the) own|separately))/i;
+  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) by|\(we make|\(not you|by (?:our|the) own|separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)|unnecessary))/i;
 const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
+
+/** "a 5-minute film and our vows in full": what is joined to a thing is one too. */
+const AND = /^(?:,| and| &| \+| plus| as well as){1,2}(?: (?:an?|one|the|our|their|all|some|also))* ?$/i;
+const MOST_BETWEEN = 24;
+/** "to film the full show": what is to be filmed, and not what is handed over. */
+const FILMED =
+  /(?<!\p{L})(?:grabar|filmar|rodar|filmer|capter|riprendere|registrare|filmare|gravar)(?: (?:la|el|le|il|lo|a|o|toda|tutta|toute))? $/iu;
 
 const REACH = 90;
 const sentenceBefore = (text: string, start: number): string =>
@@ -100,7 +109,7 @@ export function deliverablesIn(text: string): Thing[] {
   const things: Thing[] = [];
   const listed = LIST.exec(text);
   const add = (from: number, written: string): void => {
-    const article = /^(?:an?|the|some|one(?= [\d\p{L}-]+ (?:[\p{L}-]+ )?\p{L}))\s/iu.exec(written)?.[0].length ?? 0;
+    const article = /^(?:an?|the|our|my|their|some|one(?= [\d\p{L}-]+ (?:[\p{L}-]+ )?\p{L}))\s/iu.exec(written)?.[0].length ?? 0;
     const whole = written.slice(article);
     const value = whole.trim();
     const start = from + article + whole.length - whole.trimStart().length;
@@ -120,14 +129,17 @@ export function deliverablesIn(text: string): Thing[] {
       const end = match.index + match[0].length;
       if (!refused(start, end)) add(start, text.slice(start, end));
     }
+  const joined = (start: number): boolean =>
+    things.some(({ end }) => end < start && start - end < MOST_BETWEEN && AND.test(text.slice(end, start)));
   for (const pattern of PROMISED)
     for (const match of text.matchAll(pattern)) {
       const [start, end] = [match.index, match.index + match[0].length];
       const before = sentenceBefore(text, start);
       if (
         refused(start, end) ||
-        EXISTS.test(before) ||
-        !(isListed(start) || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50)))
+        (EXISTS.test(before) && !joined(start)) ||
+        FILMED.test(before) ||
+        !(isListed(start) || joined(start) || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50)))
       )
         continue;
       add(start, match[0]);
@@ -135,7 +147,8 @@ export function deliverablesIn(text: string): Thing[] {
   for (const match of text.matchAll(DESCRIBED)) {
     const { size = '', noun = '', per = '' } = match.groups ?? {};
     const counted = /^(?:an?|one|two|three|four|five|six|\d{1,2})\s/i.test(match[0]) && isListed(match.index);
-    if (PLAIN.test(noun) && size === '' && per === '' && !counted) continue;
+    const beside = joined(match.index);
+    if (PLAIN.test(noun) && size === '' && per === '' && !counted && !beside) continue;
     if (
       /^(?:testimonial|talking|stor)/i.test(noun) &&
       /(?<!\p{L})(?:film|record|shoot|capture)(?:ing|ed)? $/iu.test(text.slice(Math.max(0, match.index - 10), match.index))
@@ -151,8 +164,21 @@ export function deliverablesIn(text: string): Thing[] {
   // A list under its own name says better what is wanted than the words before it.
   const named = listed ? things.filter(({ start }) => start > listed.index) : [];
   const all = named.length > 0 ? named : things;
-  return all.filter((thing) => !all.some((other) => other !== thing && saysMore(text, thing, other))).slice(0, 12);
+  const ours = EDITED_BY_THEM.test(text);
+  return all
+    .filter(
+      ({ value }) =>
+        !ours ||
+        !/(?:films?|videos?|reels?|clips?|edits?|recaps?|highlights?|trailers?|teasers?)$/i.test(value) ||
+        /raw|unedited|uncut/i.test(value),
+    )
+    .filter((thing) => !all.some((other) => other !== thing && saysMore(text, thing, other)))
+    .slice(0, 12);
 }
+
+/** "The cut's ours": what is made of it is none of mine. */
+const EDITED_BY_THEM =
+  /(?<!\p{L})(?:(?:the )?(?:cut|edit|editing|post)(?:'s| is| are| will be) (?:all )?(?:ours|in-house|on us|done (?:here|in-house|by us|by our)|handled (?:here|in-house|by us|by our))|we(?:'ll| will| do)?(?: do| handle)? (?:cut|edit|editing|(?:do|handle) the (?:cut|edit|editing)) (?:it |everything |them )?(?:ourselves|in-house|here)|our (?:own )?editor (?:cuts|edits|will cut|will edit|does|takes))(?!\p{L})/iu;
 
 /** What it is, whatever it is called. */
 const kindOf = (value: string): string =>
@@ -166,6 +192,7 @@ const countOf = (value: string): string =>
 /** Whether one thing is said in general and the other says how long or how many: "a short promo ... a 1-minute promo", "two edits: a 60-second cut". */
 function saysMore(text: string, thing: Thing, other: Thing): boolean {
   if (text[thing.end] === ':' && other.start > thing.end) return true;
+  if (other.value.toLowerCase().startsWith(`${thing.value.toLowerCase()} `)) return true;
   const measured = /\d[\s-]?(?:s|m)|minute|second|hour/i;
   if (measured.test(thing.value)) return false;
   if (/^final (?:cut|edit)$/i.test(thing.value)) return true;
