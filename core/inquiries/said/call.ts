@@ -7,7 +7,7 @@ import { phrases } from '../phrases.ts';
 const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|cameras?|you|you're|you'd be|we're|all) )?(?:on|at|in|aboard) the (?!\w*(?:day|morning|evening|night|end|start|moment|meantime|past|same|first|last|second|summer|winter|spring|autumn|event|afternoon|road|way|clock|dot|phone|hour|house|side|home)\b)[\w' -]{2,24}? (?:at|by|for|from)(?=\s(?:about |around )?(?:\d|half|quarter|noon))`;
 
 /** "nothing to rig until 07:45", "we don't roll till 9", but not "we're not done until 9". */
-const notBefore = String.raw`(?<![\w'])(?:nothing|nobody|no[- ]one|not|dont|wont|\w{2,8}n't)(?:(?! (?:let|go|leave|stop|finish|end|close|done|finished|over|out|home|free|away|clear|know|sure|decide|confirm|off|answer|reply|hear|call|ring)\b) [\w']{1,14}){0,5} (?:until|till|til|before)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
+const notBefore = String.raw`(?<![\w'])(?:nothing|nobody|no[- ]one|not|dont|wont|\w{2,8}n't)(?:(?! (?:happens?|starts?|begins?|opens?|kicks|let|go|leave|stop|finish|end|close|done|finished|over|out|home|free|away|clear|know|sure|decide|confirm|off|answer|reply|hear|call|ring)\b) [\w']{1,14}){0,5} (?:until|till|til|before)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
 /** "There for 9, starts 10" */
 const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?,\n])\s{0,2})there (?:for|by|from|at)(?=\s(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven|twelve|one|two|three|four|five))`;
 

@@ -17,7 +17,7 @@ const short = (list: string): string => listed(list, right);
 
 export const callElsewhere = `${words(`
   aufbau(?:beginn|zeit)? | arbeitsbeginn | einrichten | einrichtung | ankunft | eintreffen | treffen | treffpunkt | einsatz(?:beginn|zeit)? | dienstbeginn | beginn für (?:dich|sie|euch) | vor ort | da sein | dasein | (?:crew|kamera)?start | zutritt | einlass (?:für )?(?:die )?(?:crew|sie|dich|euch|video|technik) | anlieferung | drehbeginn | los geht's | du (?:solltest|müsstest) | zugang
-  soyez(?: là| sur place)? | sois là | équipe vidéo | vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b| à\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi
+  soyez(?: là| sur place)? | sois là | équipe vidéo | vous êtes attendue?s? | tu es attendue? | vous arrivez | tu arrives | vous commencez | tu commences | il faut être | venez | viens | du kommst | du fängst | sie kommen | kommen sie | début(?! d(?:u|e|es)\\b| à\\b) | inicio | comienzo | komm bitte | du bist da | kommst du | wir brauchen dich | wir brauchen sie | je komt | je begint | tu empiezas | empiezas | llegas | vienes | arrivi | inizi | (?:empezar|comenzar|llegar|entrar)[ií](?:as?|ais|amos)?s? | vendr[ií]as? | (?:empezar|comenzar)emos | (?:commencer|arriver)(?:iez|ais|ez|as) | viendr(?:iez|ais|ez|as) | iniziere(?:sti|mo) | arriveresti
   arrivée | (?:d')?arriver | arrivez | être présente? | rendez-vous | rdv | installation | mise en place | montage (?:du plateau|du matériel|technique|de la régie|régie) | accès(?: à la salle)? | sur place | être là | on se retrouve | on vous attend | on t'attend | présence | répétition | convocation(?! (?:on|in|at|of|is|for|day|ceremony|will) ) | prise de poste | appel(?= à) | toi(?= à) | vous(?= à) | tú(?= a las) | jij(?= om) | début de mission
   préparatifs(?= (?:à partir|dès|à)) | (?:tu peux|tu pourrais|vous pouvez|vous pourriez|il faudrait) (?:venir|être là|arriver|entrer|t'installer|vous installer) | (?:técnicos|tú|usted|ustedes)? ?(?:pued[eo]s?|pueden|podr[ií]as?|podéis) (?:entrar|venir|llegar|montar) | (?:può|puoi|potrebbe|potresti|possono) (?:arrivare|venire|entrare|montare) | apre (?:per|ai) (?:i )?(?:tecnici|voi|lei|te) | (?:ben|bent|kun|kunt|zou) (?:je|jij|u) (?:er|daar|hier)
   llegada | llegar | montaje | montamos | quedamos | quedada | convocatoria | citación | hay que estar | tienes que estar | debe estar | estar allí | acceso | ensayo | entrada del equipo | empezamos | comenzamos
@@ -33,6 +33,7 @@ export const wrapElsewhere = `${words(`
   acaba(?:mos)? | termina(?:mos)? | desmontaje | recogido | salida | salimos | se acaba
   si finisce | si smonta | se termina
   termine | finisce | finiamo | smontaggio | si chiude
+  (?:acabar|terminar|finir)[ií](?:as?|ais|amos)? | (?:acabar|terminar)(?:emos|[áa]n?|[áa]s) | (?:finir|terminer)(?:iez|ais|ez|as|ons|a) | s'arrêtent? | finire(?:sti|mo)
   klaar | afgelopen | afbouw | uitladen
 `)}|${short('ende | fin | fine | final(?! is\\b) | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`

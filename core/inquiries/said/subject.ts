@@ -94,7 +94,7 @@ export function doneByOthers(text: string, at: number, deed: string): boolean {
   // "she says come at 8", "whoever does it should turn up at 5"
   if (
     SPOKEN_TO.test(clause) ||
-    /\bwhoever\b|\b(?:says?|said|asks?|asked|told|thinks?|reckons?|suggests?)(?: (?:to|you|me|us|that))*\s*$/i.test(clause)
+    /\bwhoever\b|\b(?:says?|said|asks?|asked|told|thinks?|reckons?|suggests?|means|meaning)(?: (?:to|you|me|us|that))*\s*$/i.test(clause)
   )
     return false;
   // "lines in at noon"

@@ -14,6 +14,9 @@ const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re|
 /** "(no filming, it's nerves)", "(not you)" */
 const NOT_FILMED =
   /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|(?:labou?r|stage ?hands|riggers|rigging|local crew|hall crew|house crew|lighting|sound|audio|staging|set) (?:crew )?only|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
+/** "9 to 5 plus half an hour to rig either side": hours that are longer than they are told. */
+const EITHER_SIDE =
+  /^[^.;\n\d]{0,12}(?:\b(?:plus|with|and|allow)\b|\+)[^.;\n]{0,12}\b(?:hours?|hrs?|min(?:ute)?s?)\b[^.;\n]{0,24}\b(?:either side|each side|either end|each end|both ends|before and after|before & after|rig|de-?rig|set[- ]?up)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
   /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
@@ -75,7 +78,7 @@ type Built = { cue: 'call' | 'wrap' | 'other'; strong: boolean };
 /** The build of the sentence around an hour; `from` is where what was said of the hour before it ends. */
 export function builtOf(text: string, time: TimeMention, sentence: Where, from: number): Built | undefined {
   const after = tailOfTime(text, time);
-  if (NOT_FILMED.test(after)) return { cue: 'other', strong: true };
+  if (NOT_FILMED.test(after) || (time.to && EITHER_SIDE.test(after))) return { cue: 'other', strong: true };
   const start = Math.max(sentence.start, time.start - LEAD);
   const lead = text.slice(start, time.start);
   const near = text.slice(Math.max(from, start), time.start);

@@ -5,93 +5,15 @@ import { settledPair } from '../times/find.ts';
 import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
-import { endsLate, LONGEST_DAY, LONGEST_SHIFT, SMALL_CALL } from './ends-late.ts';
+import { SMALL_CALL } from './ends-late.ts';
+import { isEvening, openCall, pairOf } from './half-of-call.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
 import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
 import { endOfHours, wrapPoint } from './wraps.ts';
 
-const EVENING_EVENT =
-  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
-/** Evenings by which an answer is wanted, and days that are over. */
-const DEADLINE_EVENING =
-  /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
 const MOST_DAYS_AHEAD = 6;
-
-/** Minutes of a call that was said without morning or evening; undefined where it could be either. */
-function openCall(time: SaidTime, scene: Scene): number | undefined {
-  const minutes = time.from.minutes;
-  if (!time.from.open) return minutes % 1440;
-  const beside = besideCall(time, scene);
-  if (beside !== undefined) return beside;
-  if (time.evening || time.dayBefore)
-    return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
-  if (minutes >= 720) return minutes;
-  const evening = EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, ''));
-  // "doors at 5 AM so be there 4:15"
-  if (minutes >= 3 * 60 && beforeShow(minutes, scene) && !beforeShow(minutes + 720, scene)) return minutes;
-  if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
-  if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
-    if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
-    // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
-    const half = halfOfShow(minutes, scene);
-    if (endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
-    if (evening && half !== undefined) return minutes + half;
-    // "the children sing at 10am, we need you from 9"
-    return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene) ? undefined : minutes;
-  }
-  return undefined;
-}
-
-/** "set by 5, so get there 3.30am": an hour of the dial a little after another call. */
-function besideCall({ from, date, start }: SaidTime, { times }: Scene): number | undefined {
-  const calls = times.filter((one) => one.said === 'call' && !one.from.open && one.start !== start && one.date === date);
-  const halves = [from.minutes % 720, (from.minutes % 720) + 720].filter((minutes) =>
-    calls.some((one) => minutes > one.from.minutes && minutes - one.from.minutes <= LONGEST_SET_UP),
-  );
-  return halves.length === 1 ? halves[0] : undefined;
-}
-
-/** An hour of the evening before the doors of the same evening. */
-const beforeShow = (minutes: number, { times }: Scene): boolean =>
-  times.some(({ said, from, to }) => {
-    if (said !== 'show' && said !== 'event' && said !== undefined) return false;
-    const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
-    return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
-  });
-
-/** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
-function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
-  const shows = times.flatMap(({ said, from }) =>
-    (said === 'show' || said === undefined) && from.open && from.minutes > minutes && from.minutes - minutes <= LONGEST_SET_UP
-      ? [from.minutes]
-      : [],
-  );
-  const halves = new Set<0 | 720>(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
-  return halves.size === 1 ? [...halves][0] : undefined;
-}
-const MORNING_SHOW = 8 * 60 + 30;
-const LONGEST_SET_UP = 5 * 60;
-
-/** "nine o'clock start, home by six": a morning hour where its evening would come after the end of the day. */
-const beforeWrap = ({ from: { minutes }, date }: SaidTime, { times }: Scene): boolean =>
-  times.some((end) => {
-    if ((end.said !== 'wrap' && !end.until) || (end.date !== undefined && end.date !== date)) return false;
-    const [base, { open }] = [end.from.minutes, end.from];
-    const out = open && base < 720 ? (base >= 4 * 60 ? base + 720 : undefined) : base;
-    return out !== undefined && out > minutes && out <= minutes + 720;
-  });
-
-const clauseOf = (text: string, where: Where): string => text.slice(Math.max(0, where.start - 40), where.end + 30);
-
-/** "half six till ten" at a dinner. */
-function eveningPair({ from, to }: SaidTime, { text }: Scene): { from: number; to: number } | undefined {
-  if (!from.open || !to?.open || from.minutes < EVENING_FROM || from.minutes > EVENING_TO || to.minutes <= from.minutes) return undefined;
-  if (to.minutes < LATE || /\b(?:morning|breakfast|sunrise|dawn|am)\b/i.test(text)) return undefined;
-  return EVENING_EVENT.test(text.replace(DEADLINE_EVENING, '')) ? { from: from.minutes + 720, to: to.minutes + 720 } : undefined;
-}
-const [EVENING_FROM, EVENING_TO, LATE] = [5 * 60, 8 * 60, 9 * 60];
 
 /** An hour of a day on which the camera is not wanted. */
 const onDropped = ({ date, dayBefore, nthDay, to }: SaidTime, { dates, dropped }: EventDays): boolean =>
@@ -121,9 +43,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const toldCall = scene.times.some(
     ({ said, to, from }) => said === 'call' && !to && (!from.open || from.minutes < 5 * 60 + 30 || from.minutes >= 720),
   );
-  const toldHours = scene.times.some(
-    (time) => time.said === 'call' && time.to && (settledPair(time.from, time.to) ?? eveningPair(time, scene)),
-  );
+  const toldHours = scene.times.some((time) => time.said === 'call' && pairOf(time, scene));
   const laterCall = scene.times.some(({ said, from }) => said === 'call' && !from.open && from.minutes >= 720);
   for (const time of scene.times) {
     if (OF_ELSE.has(time.said) || (time.date && (OF_ELSE.has(time.date.said) || time.date.past))) continue;
@@ -136,7 +56,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
       continue;
     }
     if (time.to) {
-      const pair = settledPair(time.from, time.to) ?? eveningPair(time, scene);
+      const pair = pairOf(time, scene);
       // Where hours are said to be mine, others are those of the occasion.
       if (time.said === 'show' || (time.said !== 'call' && toldHours)) {
         shows.push(time);
@@ -247,7 +167,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     )
     .map(({ from }) => from.minutes)
     .toSorted((a, b) => a - b)[0];
-  const evening = EVENING_EVENT.test(scene.text.replace(DEADLINE_EVENING, ''));
+  const evening = isEvening(scene);
   const called = (on: Day): number | undefined => {
     if (!earliest || Temporal.PlainDate.compare(earliest.date, first) < 0) return days.length > 1 ? undefined : opens;
     const same = ordered.find(({ date }) => date.equals(on));
@@ -267,7 +187,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
   }
   if (answer.firstCall && !answer.lastWrap && !answer.wrapChoices && ends.length === 0 && days.length === 1) {
-    const end = endOfHours(scene, shows, last, (time) => settledPair(time.from, time.to ?? time.from) ?? eveningPair(time, scene));
+    const end = endOfHours(scene, shows, last, (time) => pairOf(time, scene));
     if (end && wallOf(end.date, end.minutes) > answer.firstCall.wall)
       answer.lastWrap = { wall: wallOf(end.date, end.minutes), where: end.where };
   }

@@ -17,7 +17,15 @@ function wrapDay(time: SaidTime, days: readonly string[]): Day | undefined {
   const [first, last] = [day(days[0] as string), day(days.at(-1) as string)];
   if (time.nthDay !== undefined)
     return time.nthDay < 0 ? last : days[time.nthDay - 1] === undefined ? undefined : day(days[time.nthDay - 1] as string);
-  return time.date ? dayBeside(time.date, first, last, days, 'wrap') : last;
+  if (!time.date) return last;
+  // "wrap 5am Sunday" of a Saturday
+  const next = last.add({ days: 1 });
+  const ofNight =
+    time.date.weekdayOnly &&
+    !time.from.open &&
+    time.from.minutes <= SMALL_HOURS &&
+    time.date.sequence.items.some(({ atom }) => atom.weekday === next.dayOfWeek);
+  return dayBeside(time.date, first, last, days, 'wrap') ?? (ofNight ? next : undefined);
 }
 
 /** One end of a day. `calledOn` tells the minutes at which a day begins, where that is known; settled ends come before open ones. */

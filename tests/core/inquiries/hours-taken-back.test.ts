@@ -79,3 +79,14 @@ describe('how I may leave before it is over, and what is given back then', () =>
     expect(facts(message(way))).toMatchObject({ firstCall: '2026-12-12T15:00', lastWrap: '2026-12-12T22:30' }),
   );
 });
+
+test('hours that go on past midnight or begin at dawn are told by what the job is', () => {
+  const job = (what: string): string => `Hi Kit,\nCan you film our ${what} on Saturday 12 December in Fargo?\nThanks,\nAnn Leverett`;
+  expect(facts(job('club night, 10 till 3,')).firstCall).toBeUndefined();
+  expect(facts(message('Call 11pm Saturday, wrap 5am Sunday.'))).toMatchObject({
+    firstCall: '2026-12-12T23:00',
+    lastWrap: '2026-12-13T05:00',
+  });
+  expect(facts(message('Hours are 9am to 5pm plus half an hour to rig either side.')).firstCall).toBeUndefined();
+  expect(facts(message('Gates open at 8am but nothing happens before 10am!')).firstCall).toBeUndefined();
+});

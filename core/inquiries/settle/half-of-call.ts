@@ -1,0 +1,107 @@
+/**
+ * In which half of the day a call is that was said without morning or evening: by what else begins and ends on that day, and by what the job is.
+ */
+import { settledPair } from '../times/find.ts';
+import { endsLate, LONGEST_DAY, LONGEST_SHIFT, SMALL_CALL } from './ends-late.ts';
+import type { SaidTime, Scene, Where } from './scene.ts';
+
+const EVENING_EVENT =
+  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
+/** Evenings by which an answer is wanted, and days that are over. */
+const DEADLINE_EVENING =
+  /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
+/** What begins before the day does. */
+const DAWN = /\b(?:sunrise|dawn|daybreak|first light)\b/i;
+/** What goes on past midnight. */
+const LATE_NIGHT = /\b(?:club|disco|rave|nightclub|night|dj|after-?party|hogmanay|karaoke|lock-in)\b/i;
+/** True for a job of an evening or a night, as far as its words tell. */
+export const isEvening = ({ text }: Scene): boolean => EVENING_EVENT.test(text.replace(DEADLINE_EVENING, ''));
+
+/** "10 till 3" of a club night may be either half of the day. */
+const lateNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
+  from.open &&
+  to?.open === true &&
+  from.minutes >= 8 * 60 &&
+  from.minutes < 720 &&
+  to.minutes < SMALL_CALL &&
+  LATE_NIGHT.test(text.replace(DEADLINE_EVENING, ''));
+
+/** Minutes of a call that was said without morning or evening; undefined where it could be either. */
+export function openCall(time: SaidTime, scene: Scene): number | undefined {
+  const minutes = time.from.minutes;
+  if (!time.from.open) return minutes % 1440;
+  const beside = besideCall(time, scene);
+  if (beside !== undefined) return beside;
+  if (time.evening || time.dayBefore)
+    return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
+  if (minutes >= 720) return minutes;
+  const evening = isEvening(scene);
+  if (!evening && minutes >= 3 * 60 && DAWN.test(scene.text)) return minutes;
+  // "doors at 5 AM so be there 4:15"
+  if (minutes >= 3 * 60 && beforeShow(minutes, scene) && !beforeShow(minutes + 720, scene)) return minutes;
+  if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
+  if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
+    if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
+    // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
+    const half = halfOfShow(minutes, scene);
+    if (endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
+    if (evening && half !== undefined) return minutes + half;
+    // "the children sing at 10am, we need you from 9"
+    return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene, evening) ? undefined : minutes;
+  }
+  return undefined;
+}
+
+/** "set by 5, so get there 3.30am": an hour of the dial a little after another call. */
+function besideCall({ from, date, start }: SaidTime, { times }: Scene): number | undefined {
+  const calls = times.filter((one) => one.said === 'call' && !one.from.open && one.start !== start && one.date === date);
+  const halves = [from.minutes % 720, (from.minutes % 720) + 720].filter((minutes) =>
+    calls.some((one) => minutes > one.from.minutes && minutes - one.from.minutes <= LONGEST_SET_UP),
+  );
+  return halves.length === 1 ? halves[0] : undefined;
+}
+
+/** An hour of the evening before the doors of the same evening. */
+const beforeShow = (minutes: number, { times }: Scene): boolean =>
+  times.some(({ said, from, to }) => {
+    if (said !== 'show' && said !== 'event' && said !== undefined) return false;
+    const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
+    return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
+  });
+
+/** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
+function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
+  const shows = times.flatMap(({ said, from }) =>
+    (said === 'show' || said === undefined) && from.open && from.minutes > minutes && from.minutes - minutes <= LONGEST_SET_UP
+      ? [from.minutes]
+      : [],
+  );
+  const halves = new Set<0 | 720>(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
+  return halves.size === 1 ? [...halves][0] : undefined;
+}
+const MORNING_SHOW = 8 * 60 + 30;
+const LONGEST_SET_UP = 5 * 60;
+
+/** "nine o'clock start, home by six": a morning hour where its evening would come after the end of the day. */
+const beforeWrap = ({ from: { minutes }, date }: SaidTime, { times }: Scene, evening: boolean): boolean =>
+  times.some((end) => {
+    if ((end.said !== 'wrap' && !end.until) || (end.date !== undefined && end.date !== date)) return false;
+    const [base, { open }] = [end.from.minutes, end.from];
+    // "come for seven, free to go at half twelve": of a ceilidh that is past midnight.
+    const out = open ? (base < 4 * 60 || (base >= 720 && evening) ? undefined : (base % 720) + 720) : base;
+    return out !== undefined && out > minutes && out <= minutes + 720;
+  });
+
+const clauseOf = (text: string, where: Where): string => text.slice(Math.max(0, where.start - 40), where.end + 30);
+
+/** "half six till ten" at a dinner. */
+function eveningPair({ from, to }: SaidTime, scene: Scene): { from: number; to: number } | undefined {
+  if (!from.open || !to?.open || from.minutes < EVENING_FROM || from.minutes > EVENING_TO || to.minutes <= from.minutes) return undefined;
+  if (to.minutes < LATE || /\b(?:morning|breakfast|sunrise|dawn|am)\b/i.test(scene.text)) return undefined;
+  return isEvening(scene) ? { from: from.minutes + 720, to: to.minutes + 720 } : undefined;
+}
+const [EVENING_FROM, EVENING_TO, LATE] = [5 * 60, 8 * 60, 9 * 60];
+
+/** Both ends of hours from and to; nothing where either half of the day may be meant. */
+export const pairOf = (time: SaidTime, scene: Scene): { from: number; to: number } | undefined =>
+  !time.to || lateNight(time, scene) ? undefined : (settledPair(time.from, time.to) ?? eveningPair(time, scene));
