@@ -21,6 +21,9 @@ const EITHER_SIDE =
 const THERE_THEN =
   /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
+/** What the verb of the clause before is said of, too. */
+const YOU_AT = /[,;] (?:and |but |though )?(?:you|u|yours)(?: (?:can|could|may|at the latest))?,? (?:at|by|around|about) $/i;
+const COMES = /\b(?:arriv\w+|comes?|starts?|begins?|in|set|rig|there|here|calls?|loads?)\b[^.;]*$/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
   String.raw`^(?:ish\b)?[^.?!\d\n(]{0,32}?(?:(?:,|;|\band|-)?\s?(?:then|after that|after which|whereupon|at which point|when)[, ]+(?:${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack|thaw|head|tap out)|to go)|(?:the )?(?:film\w*|camera\w*|shoot\w*) (?:stops?|ends?|(?:is|are) (?:over|done))|(?:it's|that's) (?:it|all|over|done)|home\b(?! for)|${CLOSES}\b|(?:ist )?(?:dann )?(?:ist )?schluss)|(?:,|;|\band)\s?(?:${YOU} (?:are |is )?(?:also )?(?:${CLOSES}|can (?:go|leave|stop))\b(?!\s(?:by|at|until|till|from|to|before|about|around|when)\b)|(?:so )?that's (?:it|that|your wrap|all|the end|you (?:done|finished))|(?:so )?home\b(?! for)|so do you|then we're done)|, (?:done|finished|home|finito|over)\s?(?:[.;!\n]|$))`,
@@ -124,6 +127,19 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     lastTold(text, time.start - near.length + until.index, time.start) !== 'call'
   )
     return { cue: 'wrap', strong: /\d|\b(?:noon|half)\b/.test(lead.slice(0, lead.length - near.length + until.index)) };
+  // "she'll leave at 6pm, you at 4pm"
+  const mine = YOU_AT.exec(lead);
+  if (
+    mine &&
+    GOES.test(
+      lead
+        .slice(0, mine.index)
+        .split(/[.;]\s/)
+        .at(-1) ?? '',
+    ) &&
+    !COMES.test(lead.slice(0, mine.index))
+  )
+    return { cue: 'wrap', strong: true };
   if (NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
   if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
   return undefined;

@@ -138,7 +138,9 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const ahead = earlierCall(scene);
   const told = earliest !== undefined && scene.times.some((time) => time.said === 'call' && earliest.where.includes(time));
   const base = ahead?.base;
-  if (ahead && (!told || (base?.said === 'call' && base.start >= ahead.where.end))) {
+  // "filming from 11 to 2, get there an hour ahead"
+  const ofHours = base?.to !== undefined && ahead !== undefined && base.end <= ahead.where.start;
+  if (ahead && (!told || ofHours || (base?.said === 'call' && base.start >= ahead.where.end))) {
     const on = base && callDay(base, days);
     const minutes = base && (base.to ? settledPair(base.from, base.to)?.from : openCall(base, scene));
     if (on && minutes !== undefined && minutes > ahead.minutes && (!told || earliest.where.includes(base))) {
@@ -151,6 +153,13 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
         why: 'day',
       };
   }
+  // "Start 10am. Set-up: an hour before."
+  else if (ahead && base && earliest?.where.includes(base) && /[.;\n]/.test(scene.text.slice(base.end, ahead.where.start)))
+    answer.callChoices ??= {
+      walls: [earliest.minutes - ahead.minutes, earliest.minutes].map((minutes) => wallOf(earliest.date, minutes)),
+      where: ahead.where,
+      why: 'day',
+    };
   if (answer.firstCall !== undefined) {
     // Told from another hour.
   } else if (earliest && !answer.callChoices) answer.firstCall = { wall: wallOf(earliest.date, earliest.minutes), where: earliest.where };

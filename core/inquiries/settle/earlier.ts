@@ -8,7 +8,7 @@ const AHEAD =
   /\b(a quarter of an|three quarters of an|an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance|(?:to|for) (?:set(?:ting)?[- ]?up|rig(?:ging)?))\b/gi;
 /** Said of the crew, not of the guests. */
 const OF_ME =
-  /\b(?:you|u|crew|cameras?|operators?|arrive|be there|be here|be in|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
+  /\b(?:you|u|crew|cameras?|operators?|arrive|arrival|be there|be here|be in|get there|get here|with us|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
 const OF_OTHERS =
   /\b(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|doors open|registration opens)\b[^.;,]{0,24}$/i;
 const counts = new Map([
@@ -31,6 +31,8 @@ const counts = new Map([
   ['sixty', 60],
   ['ninety', 90],
 ]);
+/** "Nepal is fifteen minutes ahead of you", "3:30 Newfoundland time, so half an hour earlier" */
+const OF_CLOCKS = /\b(?:ahead|behind|earlier) (?:of|than) (?:you|us|here|there|yours?|ours?)\b|\btime zones?\b|\p{Lu}\p{L}+ time\b/u;
 /** More before is another day's work, not an hour told from this one. */
 const LONGEST_AHEAD = 5 * 60;
 
@@ -44,6 +46,7 @@ export function earlierCall(scene: Scene): Earlier | undefined {
     const lead = scene.text.slice(sentence.start, where.start);
     if (!OF_ME.test(scene.text.slice(sentence.start, sentence.end)) || OF_OTHERS.test(lead)) continue;
     const count = counts.get((match[1] ?? '').toLowerCase()) ?? Number(match[1]);
+    if (OF_CLOCKS.test(scene.text.slice(sentence.start, Math.min(sentence.end, where.end + 16)))) continue;
     // "it's an early one" tells no hour.
     if (match[2] === undefined && !/hal[fv]/i.test(match[1] ?? '')) continue;
     const unit = (match[2] ?? 'h').toLowerCase();
