@@ -76,7 +76,11 @@ function hourMeant(scene: Scene, where: Where, sentence: Where): SaidTime | unde
       time.said !== 'wrap' &&
       !time.until,
   );
-  const next = free.find((time) => time.start >= where.end && time.start - where.end <= AFTER_REACH && time.end <= sentence.end + 1);
+  // "before we go live at 10"
+  const following = scene.times.find((time) => time.start >= where.end);
+  const next = [...free, ...scene.times.filter(({ said, date }) => said === 'delivery' && !date)].find(
+    (time) => time === following && time.start - where.end <= AFTER_REACH && time.end <= sentence.end + 1,
+  );
   if (next) return next;
   const same = free.filter((time) => time.start >= sentence.start && time.end <= where.start);
   if (same.length === 1) return same[0];

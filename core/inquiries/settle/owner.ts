@@ -36,7 +36,7 @@ const THEIRS_AFTER =
 const MY_ROW = /^[ \t]{1,3}(?:[-–:][ \t])?(?:the |our )?(?:videographer|video|camera|kit|you)\b/i;
 const CREW_ROW = new RegExp(`^[ \\t]{1,3}(?:[-–:][ \\t])?(?:the |our )?${OTHER_CREW.source}`, 'i');
 const AFTER =
-  /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that|this) (?:would be|is) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
+  /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that's|(?:that|this) (?:would be|is)) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
 /** `mine` where the clause of an hour names me, `theirs` where it names others; nothing where it names nobody. */
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
