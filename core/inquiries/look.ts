@@ -59,7 +59,7 @@ export type Sight = {
 };
 
 const inDollars = (amounts: readonly Amount[]): boolean =>
-  amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined, undefined)[0] === 'USD');
+  amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined)[0] === 'USD');
 
 /** Nobody tells a job further down than this, in characters. */
 const FARTHEST = 40_000;

@@ -30,7 +30,7 @@ import { heldAgainstDaysBeside } from './settle/days-beside.ts';
 import { eventDays } from './settle/event.ts';
 import { isOneDay } from './settle/one-day.ts';
 import { heldAgainstHours } from './settle/hours-outside.ts';
-import { placeOfJob } from './settle/place.ts';
+import { countriesOf, placeOfJob } from './settle/place.ts';
 import { likelyHours } from './settle/unlikely.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
@@ -205,7 +205,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     // An edit is one job, however many days it takes.
     days: fields.role === 'edit only' ? 1 : fields.start !== undefined ? fields.days : isOneDay(scene, event, fields.days) ? 1 : undefined,
     home: homeCurrency,
-    place: currencyOf(place.country) ?? (place.name === undefined ? homeCurrency : undefined),
+    places: countriesOf(place).flatMap((country) => currencyOf(country) ?? []),
   });
   const budget = agreedPay(offer, { ...page, scene }, input.learned);
   if (budget.budget) fields.budget = budget.budget;

@@ -75,7 +75,6 @@ const sure = new Map<string, string>([
   ['₹', 'INR'],
   ['YEN', 'JPY'],
   ['RAND', 'ZAR'],
-  ['BALLES', 'EUR'],
   ['BAHT', 'THB'],
   ['STERLINE', 'GBP'],
   ['PFUND', 'GBP'],
@@ -100,9 +99,9 @@ export function currencyOf(country: string | undefined): string | undefined {
  * The currencies that an amount can be in.
  * @param mark sign or word, folded; undefined for a bare number
  * @param home currency of the house
- * @param place currency where the job is; undefined where that is not known
+ * @param places currencies where the job can be; none where that is not known
  */
-export function currenciesFor(mark: string | undefined, home: string | undefined, place: string | undefined): string[] {
+export function currenciesFor(mark: string | undefined, home: string | undefined, places: readonly string[] = []): string[] {
   if (mark !== undefined) {
     const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS|KRONER?|KRONOR|CROWNS)$/, ''));
     if (known) return [known];
@@ -111,13 +110,14 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
   const fits = (currency: string): boolean => {
     if (mark === undefined) return true;
     if (mark === '$' || /^(?:DOLLARS?|BUCKS|D[OÓ]LARES|DOLLARI)$/.test(mark)) return dollars.has(currency);
+    if (mark === 'BALLES') return currency === 'EUR' || currency === 'CHF';
     if (mark === 'QUID') return currency === 'GBP' || currency === 'EUR';
     if (mark === '¥') return currency === 'JPY' || currency === 'CNY';
     if (/^(?:KRONOR|KRONER|KR)$/.test(mark)) return krona.has(currency);
     if (/^(?:RS|RUPEES)$/.test(mark)) return rupee.has(currency);
     return false;
   };
-  return [...new Set([home, place].filter((currency) => currency !== undefined && fits(currency)))] as string[];
+  return [...new Set([home, ...places].filter((currency) => currency !== undefined && fits(currency)))] as string[];
 }
 
 /** "we pay in US dollars", "all figures are in CAD" */
@@ -160,10 +160,10 @@ const WHICH_MONEY = /^[^?\n]{0,80}\bwhich (?:kind of |sort of |type of )?(?:doll
  */
 export function currenciesSaid(before: string, after: string, mark: string | undefined): string[] | undefined {
   const kind = ONES.exec(after)?.groups?.['kind']?.toUpperCase();
-  if (kind !== undefined) return currenciesFor(kind, undefined, undefined);
+  if (kind !== undefined) return currenciesFor(kind, undefined);
   const { one, two } = (ONE_OF_TWO.exec(after) ?? ONE_OF_TWO_BEFORE.exec(before))?.groups ?? {};
   if (two === undefined) return WHICH_MONEY.test(after) ? [] : undefined;
-  const named = [one ?? mark, two].flatMap((word) => currenciesFor(word?.toUpperCase(), undefined, undefined));
+  const named = [one ?? mark, two].flatMap((word) => currenciesFor(word?.toUpperCase(), undefined));
   return new Set(named).size === 2 || one !== undefined || mark !== undefined ? [...new Set(named)] : undefined;
 }
 

@@ -40,7 +40,7 @@ export function budgetOf(
   text: string,
   amounts: readonly Amount[],
   taken: (where: Where) => boolean,
-  { days, ...currencies }: { days: number | undefined; home: string | undefined; place: string | undefined },
+  { days, ...currencies }: { days: number | undefined; home: string | undefined; places: readonly string[] },
 ): BudgetRead {
   if (amounts.length > MOST_AMOUNTS) return { where: [], choices: [] };
   let previous = 0;
@@ -94,7 +94,7 @@ export function budgetOf(
     text.slice(amount.end, amount.end + MONEY_REACH),
     amount.mark,
   );
-  const found = left ?? (said === undefined ? currenciesFor(amount.mark, currencies.home, currencies.place) : [said]);
+  const found = left ?? (said === undefined ? currenciesFor(amount.mark, currencies.home, currencies.places) : [said]);
   const shaped = (value: number, currency: string | undefined): Budget => ({
     amount: value,
     ...(currency ? { currency } : {}),
@@ -119,7 +119,7 @@ export function budgetOf(
     return {
       where,
       choices: [amount, ...rivals.map((rival) => rival.amount)].slice(0, 4).map((one) => ({
-        ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.place)[0]),
+        ...shaped(one.amount, currenciesFor(one.mark, currencies.home, currencies.places)[0]),
         ...perPart(text, one, days),
       })),
       ask: 'amount',

@@ -6,8 +6,6 @@ import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
 const JOB_WORDS =
   /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
-/** What is set aside for a job whose days nobody knows is for all of it; beside several days it may be for each. */
-const PURSE = /\bbudget(?:ed)?\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
   /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
@@ -39,7 +37,6 @@ export const TIMES_DAYS =
 const DAYS_TIMES = /^\s?[x×]\s?(?:\d(?!\d)|two|three|four|five)(?:\s(?:days|nights|shifts|evenings))?\b/i;
 const SEVERAL_NIGHTS =
   /\b(?:both|all|two|three|four|five|six|2|3|4|5|6|each|every) (?:of the |the )?(?:nights?|nites?|evenings?|shifts?|times?|shows?|gigs?|performances?|concerts?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?)\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day (?:and|&) (?:mon|tues|wednes|thurs|fri|satur|sun)day (?:nights?|evenings?)\b/i;
-const PURSE_BEHIND = 30;
 const BEFORE = 60;
 const LED = 140;
 const AFTER = 80;
@@ -68,7 +65,6 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
-  if (days === undefined && (PURSE.test(around) || PURSE.test(after.slice(0, PURSE_BEHIND)))) return 'job';
   return JOB_WORDS.test(around) || DAYS_THEN.test(around) || JOB_LED.test(led) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1
     ? 'job'
     : undefined;

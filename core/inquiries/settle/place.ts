@@ -22,6 +22,10 @@ export type PlaceRead = {
 const RIVAL = 0.9;
 const MOST_CHOICES = 4;
 
+/** The countries that the place can be in: one where it is sure, else those of all that bear its name. */
+export const countriesOf = ({ name, country, ask }: PlaceRead): string[] =>
+  country === undefined ? (ask?.choices ?? []).flatMap(({ value, place }) => (value === name ? (place?.country ?? []) : [])) : [country];
+
 function placeLabel(place: GazetteerPlace, called: string): string {
   const region = regionCode(place.country, place.region) ?? place.region;
   return [placeOf(place, called).name, region, countryInWords(place.country)].filter((part) => part !== '').join(', ');

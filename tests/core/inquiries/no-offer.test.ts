@@ -83,3 +83,16 @@ describe('for how long', () => {
     ['We can offer 350 dollars for day.', 'day'],
   ])('%s', (words, per) => expect(budget(words, TWO_DAYS)?.per).toBe(per));
 });
+
+describe('in which money', () => {
+  const at = (words: string, home: string) => readAt(words, undefined, home);
+  test('of a name that is borne in several countries, any of their dollars may be meant', () => {
+    const { fields, questions } = at('Can you film a birthday in Queenstown on 12 December, 3pm to 11pm? We have $1,400 for it.', 'sydney');
+    expect(fields.budget).toEqual({ amount: 1400, per: 'job' });
+    expect(questions.some(({ field }) => field === 'budget')).toBe(true);
+  });
+  test('a word for money is that of the place', () => {
+    const said = 'Film notre course le 12 décembre à Martigny, de 7h à 17h. 500 balles la journée.';
+    expect(at(said, 'zurich').fields.budget).toEqual({ amount: 500, currency: 'CHF', per: 'day' });
+  });
+});
