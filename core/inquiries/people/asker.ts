@@ -25,6 +25,8 @@ const ATTRIBUTED = /(?<=^|[\s,])(?!(?:AM|PM)\s)(\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L
 
 /** The title of the mail stands among its words. */
 const TITLE = /^[ \t]*(?:fwd?|re|aw|wg|tr|rv)\s?:[^\n]*/gim;
+/** A message within a message. */
+const IN_QUOTES = /"(?=[^"]{0,400}\d)[^"]{60,1500}"/;
 /** Who wrote a mail, by the line that names its writer with an address. */
 function attributed(head: string): People {
   const found = ATTRIBUTED.exec(head);
@@ -37,6 +39,8 @@ function attributed(head: string): People {
   };
 }
 
+/** The last words of a mail are so long. */
+const MOST_SIGNED = 40;
 /** A line that names who wrote a mail, in a thread of any depth. */
 const WROTE = /^[> \t]{0,12}(?:(?:on|am|le|el|op|il|em)\b[^\n]{4,160}|(?:from|von|de|van|da)\s?:[^\n]{2,160})$/gim;
 
@@ -49,11 +53,22 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
     .replace(/[^\n]+/g, (line) => (line.length < 190 && line.match(WROTE) ? line : ' '.repeat(line.length)));
   const asker = other ? other.name : name;
   const fuller = asker && elsewhereInFull(heads, asker.value, () => false);
+  // Who signs with less below signed the mail before in full.
+  const before = only(text, parts, 'quoted').slice(0, FIRST_PAGES).trimEnd();
+  const signedInFull = asker && elsewhereInFull(before.slice(-MOST_SIGNED), asker.value, isTown);
+  const whole =
+    fuller ??
+    (signedInFull && {
+      ...signedInFull,
+      start: signedInFull.start + Math.max(0, before.length - MOST_SIGNED),
+      end: signedInFull.end + Math.max(0, before.length - MOST_SIGNED),
+    }) ??
+    asker;
   // Who sends a mail again stands at the head of the first one.
-  const email = reach.email ?? (other ? undefined : writtenBy(heads, (fuller ?? asker)?.value));
+  const email = reach.email ?? (other ? undefined : writtenBy(heads, whole?.value));
   return {
     ...reach,
-    ...(asker ? { name: fuller ?? asker } : {}),
+    ...(whole ? { name: whole } : {}),
     ...(email ? { email } : {}),
     ...(organisation && !other ? { organisation } : {}),
   };
@@ -80,6 +95,14 @@ function partyOf(text: string, parts: readonly Part[], isTown: (name: string) =>
   const own = only(text, parts, 'own').slice(0, FIRST_PAGES);
   if (FORM_NAME.test(own) && NOT_ME.test(own) && CAME_IN.test(own))
     return peopleIn(layers(parts.filter(({ kind }) => kind !== 'signature')), isTown);
+  // "Over to you. From the boss: '...'": who is quoted asks.
+  const words = NOT_ME.test(own) ? IN_QUOTES.exec(own) : null;
+  if (words) {
+    const [from, to] = [words.index + 1, words.index + words[0].length - 1];
+    const body = own.slice(0, to).replace(/[^\n]/g, (mark, at: number) => (at < from ? ' ' : mark));
+    const quoted = peopleIn({ body, signature: '', header: '', stamp: '' }, isTown);
+    if (quoted.name) return quoted;
+  }
   // Below the head that the message itself begins with stands what its writer wrote.
   const begun = parts.findIndex(({ kind, start, end }) => !HEADS.includes(kind) && text.slice(start, end).trim() !== '');
   const head = parts.findIndex(({ kind }, at) => at > begun && HEADS.includes(kind));

@@ -5,7 +5,8 @@ import { OCCASION } from '../occasions.ts';
 import { bodyIn } from './bodies.ts';
 import { ORG_WORDS, type PersonFact } from './words.ts';
 
-const STRETCH = /^(?:[^.!?;\n\p{Extended_Pictographic}-]|\.(?=\S)|(?<=\b(?:St|Dr|Mt))\.|-(?=\S)|(?<=\S)-| -(?= ))*/u;
+const STRETCH =
+  /^(?:[^.!?;\n\p{Extended_Pictographic}-]|\.(?=\S)|(?<=\b(?:St|Dr|Mt|Asst|Dept|Hon|Mgr))\.|-(?=\S)|(?<=\S)-|(?<= )-(?= \p{Lu}))*/u;
 const REACH = 110;
 /** A clause of its own begins. */
 const CLAUSE =
@@ -61,7 +62,7 @@ export function besideName(text: string, end: number, isTown: (name: string) => 
     found &&
     (abroad === undefined || ENDS.test(text.slice(found.end, found.end + 6))) &&
     (lead === undefined
-      ? ORG_WORDS.test(found.value) || !OCCASION.test(found.value.replace(/^.* of /, ''))
+      ? ORG_WORDS.test(found.value) || found.value.includes('&') || !OCCASION.test(found.value.replace(/^.* of /, ''))
       : worksAt || found.value.includes(' '));
   if (from > 0 && !sure) return undefined;
   return {

@@ -34,7 +34,10 @@ const DOES =
 /** "Kammertonfilm", "PebbleHack": one word beside a name that is long or has a capital within, and is nobody's trade. */
 export const isSoleBody = (word: string): boolean =>
   HOUSE.test(word) ||
-  (/^(?:\p{Lu}[\p{Ll}'-]{7,24}|\p{Lu}\p{Ll}{2,12}\p{Lu}[\p{L}]{1,12})$/u.test(word) && !DOES.test(word) && !TITLE_WORDS.test(word));
+  (/^(?:\p{Lu}[\p{Ll}'-]{7,24}|\p{Lu}\p{Ll}{2,12}\p{Lu}[\p{L}]{1,12})$/u.test(word) &&
+    !DOES.test(word) &&
+    !TITLE_WORDS.test(word) &&
+    !WHOLLY_PART.test(word));
 
 /** "Frau Direktor", "Mr Dube": a person. */
 const FORMS = new RegExp(`^${RANK}`, 'u');

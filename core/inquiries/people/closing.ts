@@ -17,7 +17,7 @@ const FAREWELL = new RegExp(
     '(?:un |des |i miei |cordiali |distinti |cari )?salut[io]|grazie(?: mille)?|merci(?: (?:d.avance|beaucoup|bien))?|(?:bien )?cordialement|bien à vous|à bientôt|(?:bonne|belle) journée',
     'herzlich(?:st)?|hochachtungsvoll|ahoi|besos|bussi|busserl|tschüss|lekker|cheerio|toodles|(?:muchas )?gracias|(?:un )?saludos?(?: cordial(?:es)?)?|(?:un )?abrazos?|atentamente',
     '(?:mit |mit den )?(?:vielen? |lieben? |besten? |schönen? |herzlichen? |freundlichen? )*(?:dank|grü(?:ß|ss)en?|gru(?:ß|ss))(?: aus \\p{Lu}\\p{L}+)?|danke(?: und [\\p{L} ]{2,20})?',
-    '(?:met )?(?:vriendelijke |hartelijke )?groet(?:en|jes)?|(?:alvast )?bedankt|ng[āa] mihi(?: nui)?|le meas|sláinte|obrigad[oa]|abraços?',
+    '(?:met )?(?:\\p{Ll}{4,14}e )?groet(?:en|jes)?|(?:alvast )?bedankt|ng[āa] mihi(?: nui)?|le meas|sláinte|obrigad[oa]|abraços?',
   ].join('|')})[\s,.!:-]{1,3}`,
   'iu',
 );

@@ -10,16 +10,19 @@ import { emailIn } from './reach.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
-import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, RANK, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
-const HERE = new RegExp(String.raw`${start}(?<!(?<!\p{L})(?:to|of|for) (?:\p{Lu}\p{L}+ )?)(${NAME_HERE}) (?:here|speaking)\b`, 'gu');
+const HERE = new RegExp(
+  String.raw`${start}(?<!(?<!\p{L})(?:to|of|for) (?:\p{Lu}\p{L}+ )?)(${NAME_HERE})(?: (?:here|speaking)|(?:'s| is) (?:my|the) name)\b`,
+  'gu',
+);
 /** "a quick one from Monica at Pipe Rock Road", "Voicemail from Pania, Sunday" */
 const FROM = new RegExp(
   String.raw`(?:[Oo]ne|[Vv]oice ?mail|VOICEMAIL|[Mm]essage|[Cc]all|[Nn]ote|[Rr]equest|[Ee]nquiry|[Ii]nquiry|[Ll]ine|[Hh]ello) from (${NAME_HERE})(?=[,.:;!]|\s(?:at|from|of|with|on)\s|\s?\(|$)`,
@@ -118,7 +121,7 @@ const LAST_WORD = new RegExp(
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?: person)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?:o|person| person)?|[Kk]ontakt|[Cc]ontatto|[Aa]nsprechpartner(?:in)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
   'gmu',
 );
 /** A form with a field for each part of a name. */

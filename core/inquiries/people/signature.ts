@@ -146,6 +146,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   let named = -1;
   /** Whether a line below the name says what somebody is, and not where. */
   let titled = false;
+  /** Whether an office stands where a name is expected. */
+  let headed = false;
   const [mail = '', host = ''] = (emailIn(signature)?.value ?? '').split('@');
   const domain = foldName(host);
   const lines = linesOf(signature);
@@ -174,12 +176,15 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     if ((!people.name || fuller) && !/\S@\S/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
       const match = NAME_LINE.exec(text);
       const name = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
-      if (match && name && !TITLE_WORDS.test(name.value)) {
+      // "Under Secretary (Programmes)" and below it a house: no name stands between.
+      const house = headed && name !== undefined && name.value.split(' ').length > 2;
+      if (match && name && !house && !TITLE_WORDS.test(name.value)) {
         people.name = name;
         rest = match[0].length + (/^\s(?:from|at)\s/.exec(text.slice(match[0].length))?.[0].length ?? 0);
         named = index;
       }
     }
+    headed ||= people.name === undefined && farewell === null && TITLE_WORDS.test(text) && !text.includes(',');
     if (LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
     const near = named >= 0 && index - named <= (titled ? 2 : 1);
     found.push(...organisationsIn(text.slice(rest), start + rest, isTown, domain).filter(({ known }) => known || near));

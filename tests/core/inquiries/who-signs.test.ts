@@ -61,6 +61,20 @@ describe('name', () => {
       'Mhairi Abernethy',
       'New message from your website:\n\nName: Mhairi Abernethy\nEmail: m@fleet.example\nSubject: Ceilidh\nMessage: Hi, can you film our ceilidh on 14 May? £150.',
     ],
+    [
+      'Tamara Rusk',
+      'Hi Kit! It is Sunday June 14, not the 13th. Can you still film it?\n\nTamara\n\n> Film our final on June 13? What would it cost? Tamara Rusk',
+    ],
+    [undefined, 'Film our day on 14 May? £250.\n\nUnder Secretary (Programmes)\nMadhya Sahitya Mandal'],
+    ['Wiremu', 'Film our day on 14 May? £250. Reply to Wiremu please, wiremu@tui.example. Thanks, Hana'],
+    ['Irene Vidal', 'Departamento de Prensa. ¿Puedes grabar el 14 de mayo? 250 €. Contacto: Irene Vidal, 600 555 017'],
+    ['Anneke', "Hi Kit, Anneke's my name. Film our run on 14 May? £250."],
+    ['Piet Jacobs', 'Kun je ons concert op 14 mei filmen? 250 euro. Met muzikale groet, Piet Jacobs, secretaris'],
+    ['Hazel Thorne', 'Kit - Hazel Thorne, Thorne & Daughters Funeral Directors. Film a service on 14 May? £180.'],
+    [
+      'Shawn',
+      'Over to you, can you do it? From the boss: "Camera 2 for the Iron Range awards, Fri 14 May, 11:30 to 10pm. £600. Let us know by Monday - Shawn, Portage Screen Services"\n\nxx Becca',
+    ],
     ['Col Dwyer', 'Film our muster on 14 May? £500. Ta, Col Dwyer'],
     ['Kayleigh', 'film a party 14 may? £60. its a surprise for my sister Chantelle so dont message her. ta, Kayleigh'],
   ])('%s: %s', (name, text) => expect(read(text).contactName).toBe(name));
@@ -90,6 +104,10 @@ describe('organisation', () => {
     ['Red Clay Public Relations', 'Film our day on 14 May? £250.\n\nCheers\nWinnifred Gallant\nRed Clay Public Relations'],
     [undefined, 'Hello Kit, Anneliese & Rob here. Film our wedding on 14 May? £250.'],
     [undefined, 'Hi Kit, Mirko hier, Kollege von Jana. Zweite Kamera am 14. Mai? 380 Euro.'],
+    ['Royal Saffron Hotels', 'This is Neha Bhandari, Asst. Manager - Events, Royal Saffron Hotels. Film our day on 14 May? £250.'],
+    ['Fondation Érable', 'Geneviève Roy de la Fondation Érable. Pouvez-vous filmer le gala du 14 mai ? 600 €.'],
+    ['Marble Hill Productions', "I've started at Marble Hill Productions. Film our day on 14 May? £250."],
+    ['Northmoor Building Supplies', 'Film our day on 14 May? £250.\nBest,\nChloe Barnes\nTemp, Facilities\nNorthmoor Building Supplies'],
     [undefined, "Hi, this is Raymond (Jia Min's dad). Film our lunch on 14 May? £250."],
     [
       'Hollis School',
