@@ -58,6 +58,10 @@ export function otherParts(event: EventDays, page: Page, learned: Learned): stri
   const least = event.dropped ? SURE : HEARD;
   const heard = weighed.filter(({ chance }) => chance >= least);
   const whole = event.dates[0] === known[0] && event.dates.at(-1) === known.at(-1);
+  // "Arrive Thursday by 11, the last set ends on the Sunday": both ends of the run.
+  const ends = (cue: string, day: string | undefined): boolean =>
+    named.some(({ mention, days }) => mention.said === cue && days[0] === day);
+  if (whole && ends('call', known[0]) && ends('wrap', known.at(-1)) && !heard.some(({ is }) => is === 'not')) return [];
   if (!whole) return heard.length === weighed.length && heard.every(({ is }) => is === 'all') ? [known] : [];
   if (heard.every(({ is }) => is === 'all')) return [];
   // A mention that speaks for all of the days speaks for its own.

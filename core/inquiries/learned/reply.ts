@@ -1,7 +1,7 @@
 /**
  * The time by which an answer is wanted held against what the learned weights make of its day and its hour: where one of them is hardly said of an answer, it is asked.
  */
-import type { ReplyBy } from '../settle/reply.ts';
+import type { ReplyBy } from '../settle/scene.ts';
 import { dateFeatures, timeFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 

@@ -2,6 +2,7 @@
  * The day before or after the days that were settled, where it is told for me and for nothing that only prepares them: both are asked.
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { daysSaid } from './days.ts';
 import { askedDays, MOST_MENTIONS, OF_ELSE } from './days-among.ts';
 import type { EventDays, Scene, Where } from './scene.ts';
 
@@ -44,6 +45,10 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
   const found = BESIDE.exec(text.slice(0, LOOKED_THROUGH));
   if (!found) return event;
   const sentence = saidAround(text, { start: found.index, end: found.index + found[0].length });
+  // "a brunch the day after ... just the two days": the count tells that it is mine as well.
+  const counts = new Set(daysSaid(text).map(({ days }) => days));
+  if (counts.size === 1 && counts.has(event.dates.length + 1) && !NOT.test(sentence) && !PREPARES.test(sentence))
+    return { ...event, dates: found[1] === 'before' ? [eve.toString(), ...event.dates] : [...event.dates, next.toString()], counted: true };
   if (!FILMED_TOO.test(sentence) || NOT.test(sentence) || PREPARES.test(sentence)) return event;
   return found[1] === 'before' ? withEve : withNext;
 }

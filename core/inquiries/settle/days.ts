@@ -40,7 +40,8 @@ export function daysSaid(text: string): DaysSaid[] {
     if (
       !days ||
       days > LONGEST ||
-      NOT_THE_SHOOT.test(`${lead.split(/[.;!?\n]/).at(-1)}`) ||
+      // "coverage of all three days"
+      (NOT_THE_SHOOT.test(`${lead.split(/[.;!?\n]/).at(-1)}`) && !(/^all\b/i.test(match[0]) && /\bof\s$/i.test(lead))) ||
       LAST_TIME.test(text.slice(Math.max(0, match.index - LONGEST_LEAD), match.index)) ||
       AFTER.test(text.slice(match.index + match[0].length, match.index + match[0].length + 30))
     )

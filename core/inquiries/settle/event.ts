@@ -162,12 +162,34 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     const again = ofRun && AGAIN.test(lead);
     return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, again, where: { start, end } }] : [];
   });
-  if (more.length === 0) return settled;
+  if (more.length === 0) return functionsBeside(scene, settled, numbered) ?? settled;
   const all = union(settled.dates, ...more.map(({ days }) => days));
   const where = [...settled.where, ...more.map((one) => one.where)];
   const sure = consecutive(all) || more.every(({ again }) => again);
   return sure && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
 }
+
+/** "the wedding is on 27 November, the mehndi on the 25th and the sangeet on the 26th": functions of other days of the same run, taken where they are counted and else asked about. */
+function functionsBeside({ text }: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays | undefined {
+  const [day] = settled.dates;
+  if (day === undefined || settled.dates.length > 1) return undefined;
+  const others = numbered.flatMap(({ start, end, sequence: { items } }) => {
+    const near = items.length === 1 ? inMonthOf(day, items[0]?.atom.day ?? 0) : undefined;
+    const told = near !== undefined && near !== day && A_FUNCTION.test(text.slice(Math.max(0, start - 60), start));
+    return told ? [{ near, where: { start, end } }] : [];
+  });
+  const all = union(
+    settled.dates,
+    others.map(({ near }) => near),
+  );
+  if (others.length === 0 || !consecutive(all)) return undefined;
+  const where = [...settled.where, ...others.map((one) => one.where)];
+  return daysSaid(text).some(({ days }) => days === all.length)
+    ? { dates: all, where, choices: [], counted: true }
+    : askedDays(where, [settled.dates, all]);
+}
+const A_FUNCTION =
+  /(?:^|[,;.]|\b(?:and|with|plus|then))\s(?:there's |there is |we have )?(?:an?|the|our|his|her|their) (?!(?:hotel|train|flight|deposit|balance|bill|invoice|payment|hall|venue|van|kit|gear|rest)\b)(?:[\p{L}'-]+ ){1,4}(?:is |are |will be )?on (?:the )?$|(?:^|[,;]|\b(?:and|with|plus|then))\s\p{L}{4,} (?:is |are |will be )?on (?:the )?$/iu;
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
 function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): EventDays | undefined {

@@ -47,7 +47,7 @@ export const STILL_MINE = /\(video\)|\bYOU\b|\bfilmed\b|\brecord it\b|\bvideo (?
 export const ONLY_LEAD =
   /(?<!\bnot )\b(?:only|just|solely|merely|nur|lediglich|uniquement|seulement|s[oó]lo|solamente|únicamente|alleen|enkel|namely)\b[^.;:!?\n]{0,70}$/iu;
 export const ONLY_OF_ME =
-  /\b(?:you|you'd|yours?|part|bit|we|video|camera|film\w*|record\w*|need\w*|want\w*|please|sie|dich|brauchen|gebraucht|vidé\w+|cherchons|necesitamos|videógrafo|jij|kit|room|dinner|for us)\b|^\s*(?:and |so |but )?(?:it's |that's |makes it )?(?:only|just|nur|solo|alleen)\b/iu;
+  /\b(?:you|you'd|yours?|part|bit|we|video|camera|film\w*|record\w*|need\w*|want\w*|please|sie|dich|brauchen|gebraucht|vidé\w+|cherchons|necesitamos|videógrafo|jij|kit|room|dinner|for us|short|stuck|missing)\b|^\s*(?:and |so |but )?(?:it's |that's |makes it )?(?:only|just|nur|solo|alleen)\b/iu;
 export const ONLY_AFTER =
   /^\)?,?\s?(?:(?:the|am|le|el)\s)?(?:(?!(?:is|are|will|has|being|=)\s)\p{L}+\s){0,2}?(?:only|alone|uniquement|seulement|solamente|alleen)\b(?! (?:on |for |the )*(?:mon|tue|wed|thu|fri|sat|sun|\d))(?! (?:with|if|when|because|to|from|at|until|till)\b)|^\.? only that\b/iu;
 /** "£450 for the Sunday" */

@@ -1,7 +1,7 @@
 /**
  * By when an answer is wanted: wall time in the home zone. Midnight after a day is 00:00 of the next date; a day alone lasts to 23:59.
  */
-import type { DateMention, SaidTime, Scene, Where } from './scene.ts';
+import type { DateMention, ReplyBy, SaidTime, Scene, Where } from './scene.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { dayOfHour, thenMeant } from './by-then.ts';
 import { earlierThan } from './days-earlier.ts';
@@ -9,8 +9,6 @@ import { inMonthOf } from './days-among.ts';
 import { UNKNOWN_ZONE } from '../times/zones.ts';
 import { wallOf } from './walls.ts';
 import { later, OFFICE_CLOSES, withinOf } from './within.ts';
-
-export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };
 
 function converted(scene: Scene, wall: string, zone: string | undefined): string {
   const home = scene.received.timeZoneId;

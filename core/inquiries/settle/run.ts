@@ -3,7 +3,8 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { daysSaid } from './days.ts';
-import { askedDays, inMonthOf } from './days-among.ts';
+import { askedDays, inMonthOf, union } from './days-among.ts';
+import { allCounted } from './joined-up.ts';
 import { isEvent } from './pointed.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
@@ -91,6 +92,13 @@ export function wholeRun({ dates, text }: Scene, settled: EventDays): EventDays 
 export function dayOfCall({ dates, text }: Scene): EventDays {
   const ahead = dates.filter(({ past, said, vague }) => !past && !vague && (isEvent({ said }) || said === 'call' || said === 'wrap'));
   const [only, ...more] = ahead.filter(({ weekdayOnly, readings, doubt }) => !weekdayOnly && readings.length === 1 && !doubt);
+  const called = ahead.filter(({ explicit, readings, said, doubt }) => explicit && said === 'call' && readings.length === 1 && !doubt);
+  // "Wed 7 July is the rehearsal (you on site 2pm) and Thurs 8 July is the awards itself ... both days"
+  if (
+    called.length === ahead.filter(({ explicit }) => explicit).length &&
+    (allCounted(text, called) || (called.length === 2 && BOTH_DAYS.test(text)))
+  )
+    return { dates: union(...called.flatMap(({ readings }) => readings)), where: called, choices: [], counted: true };
   const reading = only?.readings[0];
   if (!only || !reading || ahead.length > 1 + more.length || only.said !== 'call') return { dates: [], where: [], choices: [] };
   const same = more.every(({ readings }) => readings[0]?.join() === reading.join());
@@ -102,5 +110,6 @@ export function dayOfCall({ dates, text }: Scene): EventDays {
 }
 const SET_UP =
   /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep|rehears\w*|get-?in|bump-?in|sound ?check|recce)\b/i;
+const BOTH_DAYS = /\bboth (?:days|dates|nights|evenings)\b/i;
 const BE_THERE = /\b(?:you|crew|arrive|come|be (?:in|at|there|here|on)|report)\b/i;
 const LONGEST_LEAD = 60;

@@ -65,3 +65,6 @@ export type EventDays = {
   /** How many days it will be, where it is open which. */
   count?: number;
 };
+
+/** By when an answer is wanted, or what it may be. */
+export type ReplyBy = { wall?: string; where: Where[]; choices: string[] };

@@ -8,7 +8,7 @@ import { NOT_THE } from './mark-words.ts';
 import { numberOf } from './marks.ts';
 import type { EventDays, Scene } from './scene.ts';
 
-const NTH = 'first|second|third|fourth|fifth|middle|last|final';
+const NTH = 'first|opening|second|third|fourth|fifth|middle|last|final|closing';
 const ONE = '(?:night|day|evening|one|show|date|performance|session)';
 const ONLY = new RegExp(
   [
@@ -22,7 +22,7 @@ const ONLY = new RegExp(
 );
 /** "only on the first and last days", "just the first two days", "could you do the opening day and the closing day?" */
 const SOME = new RegExp(
-  String.raw`\b(?:only|just|want you|need you|like you|have you|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH}|opening)(?: ${ONE})? and (?:the |on the )?(${NTH}|closing) (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
+  String.raw`\b(?:only|just|want you|need you|like you|have you|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH}) (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
   'i',
 );
 /** The same by a number as a noun: "nur am zweiten", "seulement le deuxième", "solo el segundo". */
@@ -57,11 +57,11 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   const day =
     word === undefined
       ? abroad && settled.dates.at(elsewhere(abroad))
-      : /last|final/.test(word)
+      : /last|final|closing/.test(word)
         ? settled.dates.at(-1)
         : word === 'middle'
           ? middle(settled.dates)
-          : settled.dates[nth.indexOf(word)];
+          : settled.dates[word === 'opening' ? 0 : nth.indexOf(word)];
   if (day) return narrowed(settled, [day]);
   return ONE_IS_TAKEN.test(text)
     ? askedDays(
@@ -92,6 +92,9 @@ export function inTheirPlace(scene: Scene, settled: EventDays): EventDays | unde
 const COUNT_OF =
   /\b(two|three|four|five|[2-5]) of (?:those|these|them|the (?:\w+ )?(?:days|dates|nights|evenings|mornings|sessions))\b|\bonly (?:be able to )?(?:afford|need|want|pay for|use|run to|stretch to|cover|have (?:the )?(?:money|budget|funds) for)(?: you for)? (two|three|four|five|[2-5])(?= (?:of|days|nights)\b|[.,;:\n])/i;
 
+/** "i.e. the 27th and the 29th" */
+const NAMELY = /\b(?:i\.?e\.?|namely|that is|viz\.?),? (?:on )?(?:the )?$/i;
+
 /** "17 to 25 October, you on three of those: Sat 17, Wed 21 and Sun 25", "5 to 9 July, the lectures are on the 5th, 7th and 9th": days of a run that are told one by one, with others between them. */
 function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): EventDays | undefined {
   const { dates } = settled;
@@ -105,7 +108,12 @@ function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): Event
   const after = [...new Set(told.flatMap(({ mention, days }) => (mention.start > (found?.index ?? 0) ? days : [])))].toSorted();
   if (found && after.length === numberOf(found[1] ?? found[2] ?? '')) return narrowed(settled, after);
   // "on the Friday at 8, and on Sunday we end at 5" names both ends of the run.
-  const lists = told.filter(({ mention, days }) => (days.length > 2 || (days.length === 2 && mention.explicit)) && !consecutive(days));
+  const lists = told.filter(
+    ({ mention, days }) =>
+      (days.length > 2 ||
+        (days.length === 2 && (mention.explicit || NAMELY.test(text.slice(Math.max(0, mention.start - 14), mention.start))))) &&
+      !consecutive(days),
+  );
   const [list] = lists;
   return list && new Set(lists.map(({ days }) => days.join())).size === 1 && after.every((day) => list.days.includes(day))
     ? narrowed(settled, list.days)

@@ -2,8 +2,7 @@
  * An answer within so many hours or days of now, or by the end of a day without its name: "let me know within 24 hours", "by close of play".
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import type { ReplyBy } from './reply.ts';
-import type { Scene } from './scene.ts';
+import type { ReplyBy, Scene } from './scene.ts';
 import { wallOf } from './walls.ts';
 
 const WITHIN =

@@ -2,7 +2,7 @@
  * Days that are all of the job because they are counted, and days that are beside it: past ones, closing dates, what is counted on a bill.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, readAt } from './reading.ts';
 
 const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 
@@ -58,4 +58,57 @@ test('the end of the last day is no day by itself', () => {
   const message =
     'Hi Kit, festival in Fargo, 30 Dec to 2 Jan inclusive, second camera. Arrive Wednesday by 11am, last set ends 11pm on the Saturday and that is you.';
   expect(facts(message)).toMatchObject({ start: '2026-12-30', end: '2027-01-02', days: 4 });
+});
+
+describe('the days beside the one that has a month, where they are counted: the 10th to the 12th of December', () => {
+  const ways = lines(`
+    My brother's wedding is on 12th December in Fargo, the mehndi on the 10th and the sangeet on the 11th. We'd like video coverage of all three days.
+    Both evenings and the day: the wedding is on 12 December in Fargo, our supper on the 10th and the rehearsal party on the 11th, three days filmed please.
+  `);
+  test.each(ways)('%s', (way) => expect(facts(way)).toMatchObject({ start: '2026-12-10', end: '2026-12-12', days: 3 }));
+});
+
+test('where nobody counts them, they are asked about', () => {
+  const message = `My brother's wedding is on 12th December in Fargo, the mehndi on the 10th and the sangeet on the 11th. What would you charge to film?`;
+  expect(facts(message).start).toBeUndefined();
+});
+
+describe('the day before or after that is counted in', () => {
+  test.each([
+    [
+      'The awards are on Friday 11 December in Fargo and there is a brunch the day after. Just the two days for you as videographer.',
+      '2026-12-11',
+    ],
+    [
+      'The ceremony is on Saturday 12 December in Fargo, with a dinner the night before. Both evenings filmed please, so two days.',
+      '2026-12-11',
+    ],
+    [
+      'Both days please! Fri 11 December is the rehearsal (you on site 2pm) and Sat 12 December is the awards itself, in Fargo, camera op.',
+      '2026-12-11',
+    ],
+  ])('%s', (message, start) => expect(facts(message)).toMatchObject({ start, end: '2026-12-12', days: 2 }));
+});
+
+describe('some days of a run from the 10th to the 13th of December', () => {
+  test.each([
+    [
+      `The show in Fargo runs 10 to 13 December. It's just the closing day we'd want you for as camera op.`,
+      ['2026-12-13', '2026-12-13', 1],
+    ],
+    [`The show in Fargo runs 10 to 13 December. I'm only short on the Saturday. Camera op, $280.`, ['2026-12-12', '2026-12-12', 1]],
+    [
+      'Our festival in Fargo is 10 to 13 December. We hope to engage you as cameraman for the opening night and the finale, i.e. the 10th and the 13th.',
+      ['2026-12-10', '2026-12-13', 2],
+    ],
+  ])('%s', (message, days) => {
+    const { start, end, days: count } = facts(message);
+    expect([start, end, count]).toEqual(days);
+  });
+});
+
+test('a quote that is sent to me asks for nothing', () => {
+  const message =
+    'Good morning Kit, please find attached our quotation for hire of 2 radio mics, Friday 11 December to Monday 14 December, $286.';
+  expect(readAt(message).isInquiry).toBe(false);
 });
