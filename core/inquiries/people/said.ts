@@ -6,17 +6,34 @@ import { introducedAbroad } from './elsewhere.ts';
 import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
 import { houseOf, NO_ORG, organisation, organisationSaid } from './organisation.ts';
+import { withoutDoorkeepers } from './doorkeepers.ts';
 import { emailIn } from './reach.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
-import { mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, RANK, TITLE_WORDS, type PersonFact } from './words.ts';
+import {
+  KIN_WORDS,
+  mayBeOrganisation,
+  namesArea,
+  NAME,
+  nameFrom,
+  ORG_NAME,
+  ORG_WORDS,
+  RANK,
+  TITLE_WORDS,
+  type PersonFact,
+} from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
   String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  'gu',
+);
+/** "I'm the bride's sister Naomi", "I'm their press person, Tess Wynn" */
+const AS_KIN = new RegExp(
+  String.raw`(?<!\p{L})[Ii](?:'m| am) (?:[\p{L}'-]+ ){1,3}?(?:${KIN_WORDS}|person),? (${NAME_HERE})(?=[.,!;]| (?:here|from)(?!\p{L}))`,
   'gu',
 );
 const HERE = new RegExp(
@@ -32,20 +49,6 @@ const REACH = new RegExp(
   String.raw`${start}(?<!(?<!\p{L})(?:I|[Ww]e|I'll|I'd|[Ww]e'll|I will|[Hh]e|[Ss]he|[Tt]hey) )(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
   'gmu',
 );
-/** Whom to ring when one is there is not who asks. */
-const ON_THE_DAY =
-  /(?<!\p{L})(?:on the day|on (?:arrival|site)|when you(?:'re| are)? (?:get|arrive|here|there|park)|for (?:parking|access|keys|the keys|entry|the gate)|at the (?:door|venue|gate)|to be let in|lets? you in)(?!\p{L})/giu;
-const NEAR = 80;
-/** The text without the clauses that say whom to ring there. */
-function withoutDoorkeepers(body: string): string {
-  let text = body;
-  for (const { index, 0: words } of body.matchAll(ON_THE_DAY)) {
-    const before = /[^.!?\n]*$/.exec(body.slice(Math.max(0, index - NEAR), index))?.[0].length ?? 0;
-    const after = /^[^.!?\n]*/.exec(body.slice(index, index + words.length + NEAR))?.[0].length ?? 0;
-    text = text.slice(0, index - before) + ' '.repeat(before + after) + text.slice(index + after);
-  }
-  return text;
-}
 /** "Sally from Koala Lane Childcare here" */
 const FROM_HERE = new RegExp(
   String.raw`${start}(\p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20})?)\s(?:from|at|of|with)\s(${ORG_NAME})\shere\b`,
@@ -178,7 +181,6 @@ function withInitials(body: string, name: PersonFact): PersonFact {
   return { value: initials + name.value, start: name.start - initials.length, end: name.end };
 }
 const LONGEST_GREETING = 200;
-
 /**
  * What the text says of its writer.
  * @param isTown true for a name that is a town's: a last word may be where the job is
@@ -224,6 +226,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     inTwo(body),
     match(LABEL_NAME, body),
     introducedIn(body, isTown),
+    match(AS_KIN, body.slice(0, LONGEST_GREETING * 2)),
     match(FROM_HERE, body),
     opening?.name,
     hereIn(body),

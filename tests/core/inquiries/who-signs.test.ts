@@ -75,6 +75,8 @@ describe('name', () => {
       'Shawn',
       'Over to you, can you do it? From the boss: "Camera 2 for the Iron Range awards, Fri 14 May, 11:30 to 10pm. £600. Let us know by Monday - Shawn, Portage Screen Services"\n\nxx Becca',
     ],
+    ['Naomi', "Hi Kit! I'm the bride's sister Naomi. Film the wedding on 14 May? £250. The bride is Leah."],
+    ['Tess Wynn', "Oak & Anvil need someone filming on 14 May. £350. I'm their PR person, Tess Wynn."],
     ['Col Dwyer', 'Film our muster on 14 May? £500. Ta, Col Dwyer'],
     ['Kayleigh', 'film a party 14 may? £60. its a surprise for my sister Chantelle so dont message her. ta, Kayleigh'],
   ])('%s: %s', (name, text) => expect(read(text).contactName).toBe(name));
