@@ -37,6 +37,8 @@ const OTHER_FEE =
 /** "Members pay a", "each guest is charged". */
 const OTHERS_PAY =
   /\b(?:members|guests|students|pupils|parents|players|famil(?:y|ies)|visitors|attendees|delegates|teams?|participants|exhibitors|customers|stallholders|vendors|kids|children|adults|people|everyone|everybody|runners|riders|entrants|residents|locals|non-members|fans|viewers|subscribers|each (?:person|couple|team|family|guest|one))\s(?:(?:all|each|usually|normally|just|only|also)\s)?(?:pays?|paying|(?:are|is) (?:charged|paying)|gives?|chips? in|contributes?)(?:\s\w+){0,2}\s$/i;
+/** "I'm charging them $1,200" */
+const CHARGED_ON = /\b(?:i|we)(?:'m|'re| am| are)? (?:charg|bill|invoic)(?:e|ing) (?:them|him|her|the \p{L}+)\s(?:about )?$/iu;
 /** "Parents would pay $25 each" */
 const MIGHT_PAY = /\b(?:would|will|can|could|must|should|might|have to) (?:each )?(?:pay|give|chip in|contribute) (?:about |around )?$/i;
 const FOR_THE_FILM = /^[^.?!;]{0,30}\b(?:video\w*|film\w*|camera\w*|you|stream\w*|crew)\b/i;
@@ -99,7 +101,7 @@ export function isNoOffer(before: string, after: string, others: boolean): boole
   if (PRICED.test(before) && !HAS_IN_FRENCH.test(before) && !NAMES_NOTHING.test(after)) return true;
   if ((DIFFERENCE.test(after) && !GIVEN_ME.test(before)) || ANOTHER_WAY.test(before) || (SAVED.test(before) && SAVED_ON.test(after)))
     return true;
-  if (OTHER_FEE.test(before) || (OTHERS_PAY.test(before) && !FOR_THE_FILM.test(after))) return true;
+  if (OTHER_FEE.test(before) || CHARGED_ON.test(before) || (OTHERS_PAY.test(before) && !FOR_THE_FILM.test(after))) return true;
   if (FROM_THERE_ON.test(before) || MY_PRICES.test(before) || HEARSAY.test(before) || COSTS.test(before)) return true;
   if (MIGHT_PAY.test(before) && /^ each\b/.test(after)) return true;
   if (MY_QUOTE.test(before)) {

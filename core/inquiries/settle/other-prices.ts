@@ -42,9 +42,9 @@ const ALL_SAID = /^\s*(?:[.,;!?)]|$|(?:sein|zahlen|bieten|ausgeben|geben|anbiete
 const ON_TOP =
   /(?:\b(?:plus|and (?:another|a further|up to)|with (?:another|a further)|another|a further|an extra)|\+)\s(?:up to |about |around )?$/i;
 /** "They're paying me $3,200, you take": what the one who passes it on gets, beside what is mine. */
-const PAYS_ME = /\bpa(?:y|ys|ying|id) (?:me|us)(?: about| around)?\s$/i;
+const PAYS_ME = /\b(?:pa(?:y|ys|ying|id) (?:me|us)|client(?:'s| is)? pay(?:s|ing))(?: about| around)?\s$/i;
 const MY_SHARE =
-  /\b(?:you(?:'ll|'d| would| will| can)? (?:get|take|keep|have|pocket)|pay you|your (?:share|cut) (?:is|would be))\b[^.;!?]{0,20}$/i;
+  /\b(?:you(?:'ll|'d| would| will| can)? (?:get|take|keep|have|pocket)|you(?:'re| are) (?:on|getting|looking at)|pay you|your (?:share|cut) (?:is|would be))\b[^.;!?]{0,20}\d/i;
 /** "a half day at $300", "paid at half, $400": beside the pay of a whole day. */
 const HALF = /\bhalf(?:[- ]?days?| rates?| pay)?\b[^.;!?\d]{0,14}$/i;
 const FULL = /\bfull\b/i;
@@ -101,7 +101,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
     const [before, after] = [amounts[index - 1], amounts[index + 1]];
     const between = after === undefined ? '' : text.slice(amount.end, Math.min(after.start, amount.end + REACH));
     if (rows[index] !== undefined) return rows[index];
-    if (PAYS_ME.test(lead.slice(-NEAR)) && MY_SHARE.test(between)) return 'aside';
+    if (PAYS_ME.test(lead.slice(-NEAR)) && MY_SHARE.test(text.slice(amount.end, amount.end + REACH))) return 'aside';
     if (
       HALF.test(lead.slice(-NEAR)) &&
       amount.per !== 'day' &&
