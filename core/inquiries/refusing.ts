@@ -84,6 +84,7 @@ const FIRM = anyOf(`
   your/ihr ... appointment/termin/check-up | your mot | we have slots | debriefing sessions | awarded to another | factura | facture | rechnung | uw bestelling | tu próximo pedido | ihre bestellung
   thanks for locking in | recap of the booking | nothing to do until | danke für die zusage | vertrag ist unterwegs | merci pour votre confirmation | re-upload | still have the recording/video/film/footage | usb sticks | de download | won't open | sure thing | thanks all, sorted | klar mach ich | ya no hay que
   please find attached/enclosed our/the/your? quote/quotation/estimate | attached is our/the/your quote/quotation/estimate | your quote/quotation q-* | quotes/quotation/quote are/is valid for | here's/here_is/attached_is your/our/the quote/quotation/estimate for | hire desk |
+  can/could/would you use me | reel attached |
   you're a guest | bring yourself and | buy in | don't bring work | at mine in
 `);
 /** "Ich bin Kameramann", "I'm a sound recordist based in": somebody of the trade who looks for work. */

@@ -122,7 +122,7 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
     const led = ledAsDay(tokens, index);
     if (led !== undefined) return { day: token.num, next: led, ordinal: true };
     if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;
-    if (ending?.text === '.' && ending.tight && /^(?:-|\/|bis|und|oder|u|et|ou|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
+    if (ending?.text === '.' && ending.tight && /^(?:-|\/|\+|&|bis|und|oder|u|et|ou|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
       return { day: token.num, next: index + 2, ordinal: false };
     if (ending?.tight && /^\p{L}/u.test(ending.text) && monthWord(ending.lower) === undefined) return undefined;
     return { day: token.num, next: index + 1, ordinal: false };

@@ -44,7 +44,7 @@ const reply = oneOf(
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
-    (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
+    (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till?)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
   `,
 );
 const call = oneOf(

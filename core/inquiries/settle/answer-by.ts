@@ -24,6 +24,7 @@ const PROMISED = anyOf(
   tell/let/ring/call/email/inform/ask the? caterers/caterer/hotel/venue/council/airline/florist/band/landlord/printers ...
   caterers/caterer/hotel/venue/council/airline/florist/landlord/printers/printer/insurers/authority/police ... need/needs/want/wants/answer/answers/decide/decides/reply/replies/tell/tells/confirm/confirms
   hall/church/kitchen/venue/hotel/school_office/restaurant ... need/needs/want/wants to know ... |
+  guests/delegates/speakers/members/players/teams/parents/exhibitors/runners/pupils/volunteers rsvp/reply/respond/register/confirm/sign/book |
   speakers/guests/delegates/exhibitors/attendees/members/players/teams/parents/sponsors/artists/bands/entrants/participants/runners/students/pupils/volunteers/traders/stallholders ... must/have/has/need/needs/should/will/are/is
 `,
   {

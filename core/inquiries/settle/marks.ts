@@ -180,7 +180,9 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     const lead = text.slice(Math.max(sentence.start, mention.start - 120, previous?.end ?? 0), mention.start);
     // "5 July. We would only need you": what begins a new sentence is not said of the day before it.
     const over = text[mention.end - 1] === '.' && /^\s\p{Lu}/u.test(text.slice(mention.end, mention.end + 2));
-    const tail = over ? '' : text.slice(mention.end, Math.min(text.length, mention.end + 60));
+    // "Saturday's covered"
+    const stem = text.slice(mention.start, mention.end).endsWith("'s") ? mention.end - 2 : mention.end;
+    const tail = over ? '' : text.slice(stem, Math.min(text.length, stem + 60));
     const { said, row } = beside(text, mention, previous, mentions[at + 1]);
     const refused = NOT_MINE.test(said) || TAKEN.test(tail) || (row && OF_THE_DAY.test(text.slice(mention.end, mention.end + 80)));
     const rest = refused ? said.replace(REFUSAL, ' ') : said;

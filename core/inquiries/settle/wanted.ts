@@ -22,7 +22,7 @@ const ONLY = new RegExp(
 );
 /** "only on the first and last days", "just the first two days", "could you do the opening day and the closing day?" */
 const SOME = new RegExp(
-  String.raw`\b(?:only|just|want you|need you|like you|have you|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH}) (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
+  String.raw`\b(?:only|just|wants?|needs?|like you|have you|looking for|after|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH}) (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
   'i',
 );
 /** The same by a number as a noun: "nur am zweiten", "seulement le deuxième", "solo el segundo". */
@@ -159,7 +159,9 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
     if (RUN.test(text.slice(start, end)) || mention.readings.some((reading) => dates.every((date) => reading.includes(date)))) continue;
     const sentence = sentenceAround(text, start, end);
     const lead = text.slice(Math.max(sentence.start, start - 80), start);
-    if (!WANTED_TO.test(lead) && !WANTED_AFTER.test(text.slice(end, Math.min(end + 44, text.length)))) continue;
+    // "Saturday's covered" tells that somebody else is there.
+    const after = text.slice(start, end).endsWith("'s") ? '' : text.slice(end, Math.min(end + 44, text.length));
+    if (!WANTED_TO.test(lead) && !WANTED_AFTER.test(after)) continue;
     const chosen = namedAmong(mention, dates);
     const others = scene.dates.some(
       (other) =>

@@ -39,6 +39,7 @@ describe('no answer is wanted by then', () => {
     Our regular chap said he'd let me know by Friday but he has broken his arm.
     The talks go online on Monday 31 May so I'd want them by the Friday before.
     Invoices are paid within 14 days.
+    Guests RSVP by 10 December and we'll have a headcount then.
     Laat je het voor 10 december weten?
     Merci de me répondre avant le 10 décembre.
   `);

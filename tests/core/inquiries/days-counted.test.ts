@@ -96,6 +96,11 @@ describe('some days of a run from the 10th to the 13th of December', () => {
       `The show in Fargo runs 10 to 13 December. It's just the closing day we'd want you for as camera op.`,
       ['2026-12-13', '2026-12-13', 1],
     ],
+    [
+      `The show in Fargo is Saturday 12 and Sunday 13 December. Saturday's covered. Sunday isn't. Roving camera, $280.`,
+      ['2026-12-13', '2026-12-13', 1],
+    ],
+    [`Trade show in Fargo, December 10-13. We need a camera op for the first and last days.`, ['2026-12-10', '2026-12-13', 2]],
     [`The show in Fargo runs 10 to 13 December. I'm only short on the Saturday. Camera op, $280.`, ['2026-12-12', '2026-12-12', 1]],
     [
       'Our festival in Fargo is 10 to 13 December. We hope to engage you as cameraman for the opening night and the finale, i.e. the 10th and the 13th.',
