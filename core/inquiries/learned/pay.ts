@@ -2,7 +2,7 @@
  * Whether an offer is for a day, an hour or the whole job, held against what the learned weights make of the words around it.
  */
 import type { Budget } from '../../contract/inquiries.ts';
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 import type { BudgetRead } from '../settle/budget.ts';
 import { around, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';

@@ -3,20 +3,7 @@
  */
 
 import { spokenIn } from './spoken.ts';
-import { folded, MARK, PER, perOf, WORD, type Per } from './units.ts';
-
-export type Amount = {
-  start: number;
-  end: number;
-  amount: number;
-  /** The other end of "800 to 900 a day". */
-  upTo?: number;
-  /** The sign or word as written, folded; undefined where there is none. */
-  mark?: string;
-  per?: Per;
-  /** Its words say that it is money, though no sign does: "two eighty for it". */
-  paid?: true;
-};
+import { folded, MARK, PER, perOf, WORD, type Amount } from './units.ts';
 
 /** "til 6 400 a day" is an hour and an amount. */
 const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))`;

@@ -2,8 +2,7 @@
  * Amounts in words: "nine hundred a day", "a grand and a half", "hundred and eighty pound", "two-fifty for the night".
  */
 import { numberWord } from '../words.ts';
-import type { Amount } from './find.ts';
-import { folded, PER, perOf, WORD } from './units.ts';
+import { folded, PER, perOf, WORD, type Amount } from './units.ts';
 
 const ONE = '(?:one|two|three|four|five|six|seven|eight|nine)';
 const TEEN = '(?:ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)';

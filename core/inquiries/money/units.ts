@@ -10,6 +10,20 @@ export const PER = String.raw`(?:(?:for )?(?:a|an|per|each|every|par|pro|je|al|p
 /** What an amount is paid for. A night or a shift is a day of the job, unless a bed is paid for; what an event is depends on how many there are. */
 export type Per = 'day' | 'job' | 'hour' | 'night' | 'event' | 'other';
 
+/** An amount as it stands in a text. */
+export type Amount = {
+  start: number;
+  end: number;
+  amount: number;
+  /** The other end of "800 to 900 a day". */
+  upTo?: number;
+  /** The sign or word as written, folded; undefined where there is none. */
+  mark?: string;
+  per?: Per;
+  /** Its words say that it is money, though no sign does: "two eighty for it". */
+  paid?: true;
+};
+
 /** Words for a day and an hour in the languages that are read. */
 const DAY = /^(?:day|d|\p{L}*tag|jour|journée|jornada|giornata|día|dia|giorno|dag)$/iu;
 const DAY_PHRASE =

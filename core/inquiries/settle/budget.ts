@@ -4,7 +4,7 @@
 import type { z } from 'zod';
 import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
 import { currenciesFor, currenciesSaid, dollarsSaid } from '../money/currency.ts';
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 import { weighedOffer } from './offered.ts';
 import { standings } from './other-prices.ts';
 import { isEither, isOr } from './price-choices.ts';

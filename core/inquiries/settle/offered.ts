@@ -1,7 +1,7 @@
 /**
  * Whether an amount is what they offer or the price of something else: by the words of its sentence.
  */
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { phrases } from '../phrases.ts';
 import { isNoOffer } from './no-offer.ts';

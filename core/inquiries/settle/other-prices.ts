@@ -1,7 +1,7 @@
 /**
  * Amounts that another amount sets aside: a rate that was put right, the rows of other people in a table, parts of a sum, a quoted older mail.
  */
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 import { anyOf } from '../phrases.ts';
 
 /** What amounts tell of one of them: it stands aside, it is the one that is meant, it is what the others come to. */

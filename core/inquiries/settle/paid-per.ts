@@ -1,7 +1,7 @@
 /**
  * What an amount is paid for: a day, an hour or the whole job. Where its words do not tell, it is for the job of one day and open for more.
  */
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
 const JOB_WORDS =

@@ -1,7 +1,7 @@
 /**
  * Two amounts of which one will hold: "$500, or $800 if the sponsor helps", "$500 without the edit, $800 with it".
  */
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 
 /** So far apart two amounts are told in one breath. */
 const REACH = 120;

@@ -1,7 +1,7 @@
 /**
  * What all the deciders look at: the text, its words, the dates, times and amounts in it, and what each date and time is said of.
  */
-import type { Amount } from '../money/find.ts';
+import type { Amount } from '../money/units.ts';
 import type { Cue } from '../said/cues.ts';
 import type { Resolved } from '../dates/resolve.ts';
 import type { Sequence } from '../dates/sequences.ts';
