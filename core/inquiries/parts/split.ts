@@ -250,7 +250,7 @@ function endsHere(lines: readonly Line[], from: number): boolean {
 export function only(text: string, parts: readonly Part[], ...kinds: PartKind[]): string {
   let at = 0;
   const pieces: string[] = [];
-  const blanked = (from: number, to: number) => text.slice(from, to).replace(/[^\n]/g, ' ');
+  const blanked = (from: number, to: number) => text.slice(from, to).replace(/[^\n]+/g, (line) => ' '.repeat(line.length));
   for (const part of parts) {
     pieces.push(blanked(at, part.start));
     pieces.push(kinds.includes(part.kind) ? text.slice(part.start, part.end) : blanked(part.start, part.end));
