@@ -15,13 +15,13 @@ import {
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
+  /^(?:service|pôle|direction|cellule|referat|sachgebiet|fachbereich|área|ufficio|servizio|dienst) \p{L}|(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|coordination|resourc(?:e|es|ing)|scheduling|staffing|crewing|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
 /** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
 export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
 /** Nothing but words for parts of a house: "Fundraising & Events", "Nursing Education". */
 export const WHOLLY_PART =
-  /^(?:(?:student|staff|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services)(?: (?:&|and) | |$))+$/iu;
+  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|teams?|desk|department|dept|office)(?: (?:&|and|\+) |, | |$))+$/iu;
 /** A part of a house in two words; a firm does not end so. */
 export const OFFICE =
   /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
@@ -51,16 +51,18 @@ const OF_SOMEBODY = new RegExp(
   String.raw`^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?(?:'s|(?<=s)') (?:\p{Ll}+ )?(?:${KIN_WORDS}|teacher|coach)(?!\p{L})`,
   'iu',
 );
+/** "Zeb and Aisling" beside a name: more of those who sign. */
+export const TWO_PEOPLE = /^\p{Lu}\p{Ll}+ (?:and|und|et|y|e|en|i) \p{Lu}\p{Ll}+$/u;
 /** What leads to a body after a name: "de Azahar Bodas", "on behalf of the Fiddlers". */
 const LED =
-  /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
+  /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'&-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
 
 /** The body among the pieces after a name: a title or a part of the house stands before it or not at all. */
 export function bodyIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
   const found: PersonFact[] = [];
   let at = start;
   for (const piece of rest.split(/(\s*[,|/()]\s*|\s[-@]\s)/)) {
-    const fact = trimmed(piece.replace(/(?<!St|Dr|Mt)\.\s.*$|[.!?]+$/s, ''), at);
+    const fact = trimmed(piece.replace(/(?<!St|Dr|Mt|(?<= )e)\.\s.*$|[.!?]+$/s, ''), at);
     at += piece.length;
     // "Priscilla (Prissy) Vandermark"
     if (
@@ -70,7 +72,7 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
         .endsWith(')')
     )
       continue;
-    if (KIN.test(fact.value) || OF_SOMEBODY.test(fact.value)) continue;
+    if (KIN.test(fact.value) || OF_SOMEBODY.test(fact.value) || TWO_PEOPLE.test(fact.value)) continue;
     // "Keel & Co crewing"
     const words = fact.value
       .replace(LED, '')
@@ -94,6 +96,6 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
     found.find(({ value }) => ORG_FOR_CERTAIN.test(value)) ??
     // "Early Careers, Wessex Rail Signalling": of names that nothing tells for certain the last is the house.
     found.findLast(({ value }) => !DEPARTMENT.test(value) && !PART_OF.test(value)) ??
-    found.find(({ value }) => !WHOLLY_PART.test(value))
+    found.find(({ value }) => !WHOLLY_PART.test(value) && !OFFICE.test(value))
   );
 }

@@ -54,8 +54,8 @@ export function houseOf(body: string, part: PersonFact, isTown: (name: string) =
   return { value, start, end: start + value.length };
 }
 
-/** "Pvt. Ltd.", ", LLC": what a firm is by law. */
-const BY_LAW = /^(?:\.|,)? ?(?:(?:Pvt|Pte|Pty|Sdn|Co)\.? )?(?:Ltd|Limited|Bhd|Inc|LLC|LLP|GmbH)(?!\p{L})\.?/u;
+/** "Pvt. Ltd.", "(Pty) Ltd", ", LLC": what a firm is by law. */
+const BY_LAW = /^(?:\.|,)? ?(?:\(?(?:Pvt|Pte|Pty|Sdn|Co)\)?\.? )?(?:Ltd|Limited|Bhd|Inc|LLC|LLP|GmbH)(?!\p{L})\.?/u;
 /** The name of a firm with its legal form. */
 export function withForm(text: string, fact: PersonFact): PersonFact {
   const form = BY_LAW.exec(text.slice(fact.end, fact.end + 20))?.[0] ?? '';
@@ -124,12 +124,17 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
   for (const found of body.matchAll(CERTAIN)) {
     const written = found[2] ?? '';
     if (!ORG_FOR_CERTAIN.test(written) && !ORG_OF.test(written)) continue;
-    return organisation(written, found.index + found[0].length - written.length);
+    const at = found.index + found[0].length - written.length;
+    if (TOLD_BY.test(body.slice(Math.max(0, at - 70), at))) continue;
+    return organisation(written, at);
   }
   return undefined;
 }
 /** Two that are named in one breath. */
 export const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;
+/** "Got your name from the", "recommended by": who told of me is not who asks. */
+const TOLD_BY =
+  /(?<!\p{L})(?:your (?:name|number|details|contact|card|email)|recommended|referred|passed on|heard (?:of|about) you|(?:found|met|saw) you|put (?:me|us) (?:on|in touch)|(?:your|the) (?:film|video|work))(?: \p{L}+){0,5} (?:from|by|through|via|at|of|for|with) (?:\p{L}+ (?:at|from|of) )?(?:[Tt]he )?$/u;
 /** An article, a joining word, three capitals or "at" and "from" before it. */
 const BODY =
   /(?<!\p{L})(?:[Tt]he|[Dd]ie|[Dd]er|[Dd]as|[Oo]ur|at|from|[Ww]e,)\s(?:\p{Lu}|the)|(?:\s(?:of|and|&)\s\p{Lu})|\p{Lu}[\p{L}'-]+ \p{Lu}[\p{L}'-]+ \p{Lu}\p{L}+/u;

@@ -60,7 +60,7 @@ const ANSWER_TO = new RegExp(
   'gmu',
 );
 const CALLED = new RegExp(
-  String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:called|rang|phoned|emailed|texted|wants|needs|asked|left|is looking)\b`,
+  String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:(?:called|rang|phoned|emailed|texted|asked)(?! (?:me|us)(?!\p{L}))|wants|needs|left|is looking)\b`,
   'gu',
 );
 const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(${ORG_NAME})(?=[.!,])`, 'gu');
@@ -160,9 +160,9 @@ function introducedIn(body: string, isTown: (name: string) => boolean): PersonFa
     // "I am Sub-Librarian at" says what somebody is.
     if (!name || TITLE_WORDS.test(name.value)) continue;
     if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
-    const loosely = /(?:[Ii]t'?s|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
+    const loosely = /(?:[Ii]t(?:'?s| is)|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
     if (/name(?:'s| is)\s*$/i.test(body.slice(Math.max(0, name.start - 9), name.start))) return name;
-    if (!isTown(name.value) && (!loosely || name.start < begins)) return name;
+    if (!isTown(name.value) && (!loosely || (name.start < begins && !/^\p{Lu}{3,}$/u.test(name.value)))) return name;
   }
   return undefined;
 }

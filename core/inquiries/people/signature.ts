@@ -1,7 +1,7 @@
 /**
  * The lines of a signature: name, title, organisation, mail, phone.
  */
-import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
+import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, TWO_PEOPLE, WHOLLY_PART } from './bodies.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { foldName } from '../../places/fold.ts';
 import {
@@ -31,7 +31,7 @@ const FIRM =
 
 /** Bodies whose names hold a word of an office. */
 const FIRM_IN_TITLE =
-  /(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$|\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i;
+  /(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$|(?<!\s(?:of|for|de|du|di|del|in|to))\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i;
 
 /** "Contact: ", "Jobs contact.....", "Questions to " before a name. */
 const LABEL =
@@ -98,6 +98,9 @@ const spells = (initials: string, line: string): boolean =>
     .map((word) => word.charAt(0))
     .join('') === initials.replaceAll('.', '');
 
+/** "Referat Öffentlichkeitsarbeit", "Departamento de Eventos": the house stands below. */
+const isPart = (text: string): boolean => [DEPARTMENT, PART_OF, WHOLLY_PART].some((pattern) => pattern.test(text.trim()));
+
 type Found = { fact: PersonFact; known: boolean };
 
 /** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
@@ -119,7 +122,8 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
       !ORG_WORDS.test(head) && (ORG_WORDS.test(written) || /^\p{L}{5,}$/u.test(head.trim())) ? written.slice(head.length) : written;
     const part = PART_BEFORE.exec(whole)?.[0] ?? '';
     const words = domain.startsWith(foldName(whole.slice(part.length))) ? whole.slice(part.length) : whole;
-    if ((/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) || KIN.test(words)) continue;
+    if ((/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) || KIN.test(words) || TWO_PEOPLE.test(words))
+      continue;
     if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
     const known = (ORG_WORDS.test(words) || ORG_OF.test(words)) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
     const single =
@@ -144,8 +148,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   const people: People = {};
   const found: Found[] = [];
   let named = -1;
-  /** Whether a line below the name says what somebody is, and not where. */
-  let titled = false;
+  /** How many lines below the name say what somebody is, and not where. */
+  let titled = 0;
   /** Whether an office stands where a name is expected. */
   let headed = false;
   const [mail = '', host = ''] = (emailIn(signature)?.value ?? '').split('@');
@@ -173,7 +177,12 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       (text.trim().startsWith(`${people.name.value} `) || spells(people.name.value, text)) &&
       !ORG_WORDS.test(text.split(/[|,(/@]/)[0] ?? '');
     let rest = 0;
-    if ((!people.name || fuller) && !/\S@\S/.test(text.split(/[,|(\d]/)[0] ?? '') && !/^\s*\d/.test(text)) {
+    if (
+      (!people.name || fuller) &&
+      !/\S@\S/.test(text.split(/[,|(\d]/)[0] ?? '') &&
+      !/^\s*\d/.test(text) &&
+      !WHOLLY_PART.test(text.trim())
+    ) {
       const match = NAME_LINE.exec(text);
       const name = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
       // "Under Secretary (Programmes)" and below it a house: no name stands between.
@@ -186,9 +195,9 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     }
     headed ||= people.name === undefined && farewell === null && TITLE_WORDS.test(text) && !text.includes(',');
     if (LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
-    const near = named >= 0 && index - named <= (titled ? 2 : 1);
+    const near = named >= 0 && index - named <= 1 + Math.min(titled, 2);
     found.push(...organisationsIn(text.slice(rest), start + rest, isTown, domain).filter(({ known }) => known || near));
-    if (named >= 0 && index > named && (TITLE_WORDS.test(text) || /^\s*\S+\s*$/.test(text))) titled = true;
+    if (named >= 0 && index > named && (TITLE_WORDS.test(text) || /^\s*\S+\s*$/.test(text) || isPart(text))) titled++;
   }
   const houses = found.filter(
     ({ fact }) => !DEPARTMENT.test(fact.value) && !PART_OF.test(fact.value) && !fact.value.startsWith(`${people.name?.value} `),

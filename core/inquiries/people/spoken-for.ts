@@ -25,6 +25,10 @@ const PATTERNS = [
   String.raw`(?:[Dd]er|[Dd]ie|[Dd]as|[Dd]em|[Dd]es|[Bb]eim|[Vv]om|[Uu]nser\p{L}{0,2}) (\p{Lu}\p{Ll}{2,16}(?:verein|klub|schule|museum|gymnasium|bühne|musik|verband|chor|ensemble|orchester|genossenschaft|gesellschaft|stiftung|kantorei|akademie|bund|komitee|werk)(?: \p{Lu}[\p{L}-]+){1,3})`,
 ].map((pattern) => new RegExp(String.raw`(?<!\p{L})${pattern}`, 'gu'));
 
+/** What stands behind an adjective is a part of a house, and the adjective no name of it. */
+const PART_BEHIND =
+  /^ (?:\p{Ll}+ )?(?:office|arm|branch|team|division|wing|side|chapter|subsidiary|unit|desk|department|section|end|part|operation|business|region|sister)s?(?!\p{L})/u;
+
 /** Who holds or heads it. */
 const RUNS =
   /^(?:(?:I|We|we|And|and) (?:help(?:ed)? (?:to )?)?(?:chair|run|head|manage|coordinate|co-ordinate|organi[sz]e)|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)) /u;
@@ -57,6 +61,8 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       )
         continue;
       if (!known && !mayBeOrganisation(value.replace(/ \d{4}$/, '')) && !isSoleBody(value)) continue;
+      // "the European office of a university"
+      if (!known && !value.includes(' ') && PART_BEHIND.test(body.slice(found.index + found[0].length))) continue;
       // "We run the Goldfields Banjo Muster": who holds it every year is called so.
       const runs = RUNS.test(found[0]) && value.split(' ').length > 2;
       if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last) && !runs)) continue;

@@ -22,9 +22,9 @@ export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{
 export const CAPITALISED = String.raw`\p{Lu}[\p{L}'&-]*(?:\s(?:(?:de|del|della|di|da|do|du|des|der|la|las|le|les|los|van|of|the|and|for|und|et|y|en|e|na|&)\s){0,2}(?:[dl]')?\p{Lu}[\p{L}'&-]*){0,6}`;
 
 const orgWords =
-  'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta video sports live kettles catering television tv radio polytechnic growers farms coop ensemble choir troupe players clinic parish diocese congregation bookshop roastery vineyard winery outfitters rentals realty creative pictures imaging broadcast av communications reporting circle school club institut instituto istituto agentur verlag kanzlei genossenschaft musikverein gesellschaft stiftung schule hochschule universität akademie theater vereinigung agence association cie compagnie société mairie mutuelle fédération théâtre école université asociación fundación estudio agencia escuela universidad ayuntamiento associazione fondazione agenzia scuola comune stichting vereniging bureau gemeente hogeschool winery lyceum gymnasium collegiate eisteddfod astronomers';
+  'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op co-operative charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta video sports live kettles catering television tv radio polytechnic growers farms coop ensemble choir troupe players clinic parish diocese congregation bookshop roastery vineyard winery outfitters rentals realty creative pictures imaging broadcast av communications reporting circle school club institut instituto istituto agentur verlag kanzlei genossenschaft musikverein gesellschaft stiftung schule hochschule universität akademie theater vereinigung agence association cie compagnie société mairie mutuelle fédération théâtre école université asociación fundación estudio agencia escuela universidad ayuntamiento associazione fondazione agenzia scuola comune stichting vereniging bureau gemeente hogeschool winery lyceum gymnasium collegiate eisteddfod astronomers';
 export const ORG_WORDS = new RegExp(
-  String.raw`(?<![\p{L}'])(?:${orgWords.replaceAll(' ', '|')}|[&+] (?:sons|söhne|fils|figli|hijos|zonen)|and sons)(?![\p{L}])`,
+  String.raw`(?<![\p{L}'])(?:${orgWords.replaceAll(' ', '|')}|[&+] (?:sons|söhne|fils|figli|hijos|zonen)|and sons)(?![\p{L}]|-\p{Ll})`,
   'iu',
 );
 /** Words that make a capitalised phrase an organisation wherever it stands. */
@@ -53,10 +53,13 @@ export const mayBeOrganisation = (words: string): boolean =>
   (words.includes('&') || !STREET_WORDS.test(words)) &&
   !namesArea(words);
 
+/** "Asia Pacific", "EMEA", "UK & Ireland": for what part of the world somebody works. */
+const WORLD_PART =
+  /^(?:the )?(?:(?:north(?:ern)?|south(?:ern)?|east(?:ern)?|west(?:ern)?|central|latin|middle|southeast|south-east) )?(?:asia|europe|africa|americas?|east|oceania|australasia|scandinavia|nordics?|benelux|apac|emea|anz|dach|mena|uk|u\.k\.)(?:[ -](?:pacific|wide))?(?:,? (?:&|and) (?:ireland|africa|asia|europe|pacific|new zealand))?$/iu;
 /** "Ontario", "North Dakota", "Germany" */
 export const namesArea = (words: string): boolean => {
   const folded = foldName(words);
-  return countryNamed(folded) !== undefined || areaNamed(folded, words) !== undefined;
+  return countryNamed(folded) !== undefined || areaNamed(folded, words) !== undefined || WORLD_PART.test(words);
 };
 
 export function trimmed(text: string, start: number): PersonFact {
@@ -121,6 +124,6 @@ export function nameFrom(written: string, start: number): PersonFact | undefined
     (monthWord(first.toLowerCase()) !== undefined && !MONTH_NAMED.test(fact.value))
   )
     return undefined;
-  if (ORG_WORDS.test(fact.value) && fact.value.includes(' ')) return undefined;
+  if (ORG_WORDS.test(fact.value) && /[ -]/.test(fact.value)) return undefined;
   return fact;
 }

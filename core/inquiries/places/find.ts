@@ -11,6 +11,7 @@ import { amongTowns, eitherOf } from './among.ts';
 import { countryNamed } from './countries.ts';
 import type { AreaHit, PlaceHit } from './hits.ts';
 import { areaNamed, commonWords, wordsAbroad } from './names.ts';
+import { isWhose } from './origin.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
 import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf } from './setting.ts';
@@ -103,7 +104,8 @@ export function placesIn(
         distanceKm(hints.home, place) <= NEAR_HOME_KM,
     );
     const area = city ? undefined : areaAt(text, tokens, index, led);
-    if (!area || NOT_THE_JOB.test(text.slice(Math.max(0, token.start - 60), token.start))) continue;
+    const before = text.slice(Math.max(0, token.start - 60), token.start);
+    if (!area || NOT_THE_JOB.test(before) || isWhose(before)) continue;
     areas.push(area.hit);
     index = area.next - 1;
   }

@@ -7,6 +7,8 @@ const BEFORE_KIND = /(?<![\p{L}'])(?:an?|the|some|another|my|his|her|their|this|
 const KIND = new RegExp(String.raw`^(?:-based\b|\s(?:\p{Ll}[\p{L}&-]{0,15}\s){0,2}?${WHO}s?(?![\p{L}-]))`, 'u');
 /** "a crowd from", "the firm out of" */
 const WHO_FROM = new RegExp(String.raw`(?<!\p{L})${WHO}s?,? (?:is |are |come |comes |all )?(?:from|out of)\s$`, 'u');
+/** True where a land or a region tells only whose somebody is: "our couple from Texas". */
+export const isWhose = (lead: string): boolean => WHO_FROM.test(lead);
 /** "mileage from Toronto, whatever it is", "from Zurich main station": where a way begins; "live from Tralee" is where it is. */
 const FROM = /(?<!\p{L})from\s$/u;
 const SENT_FROM =

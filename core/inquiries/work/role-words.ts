@@ -86,6 +86,7 @@ const FROM_AFAR =
   /(?<!\p{L})(?:can'?t|cannot|unable to|not able to) (?:come|be there|travel|make it|attend|fly)[^.;!?\n]{0,50}(?<!\p{L})live(?!,? (?:by|from|in|at|here|there|abroad|far|too|music|band)(?!\p{L}))(?!\p{L})/giu;
 
 const patterns: readonly (readonly [Role, Weight, RegExp])[] = [
+  ['shoot', 'plain', /(?<!\p{L})moving (?:images?|pictures?)(?!\p{L})/giu],
   ...plain.map(([role, list]) => [role, 'plain', anyOf(list, lists, 'gi')] as const),
   ['second camera', 'plain', SECOND],
   ['livestream', 'plain', FROM_AFAR],

@@ -216,6 +216,12 @@ const said: Record<string, string[]> = {
     'Last year we lost all the sound to the wind. You would be the only camera.',
     'Plan: talks in Room 1, filmed by you; sessions in Room 2 (audio only, Sandy).',
     'Unser Kameramann ist krank. Kannst du einspringen?',
+    "Single camera on sticks, feeding their own video call so you don't touch the stream.",
+    'Cam op (long lens). Crew call 1pm. Lachie is TD.',
+    'We need a videographer. A friend is doing photos already.',
+    'We want it filmed. One of our members takes care of photos, a cousin is doing the photos of the couple.',
+    'They want some moving images for their socials.',
+    "You'd be the one on camera with good sound; you won't be near the vision desk.",
   ],
   other: [
     'Drone pilot for a golf course flyover, half day.',

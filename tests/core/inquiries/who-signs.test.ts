@@ -138,3 +138,32 @@ describe('where to reach the one who asks', () => {
       'jo@oak.example',
     ));
 });
+
+describe('a part of a house is not the house', () => {
+  test.each([
+    ['Broadland Water Services', 'Oluchi Bannerman (she/her)\nPeople Team, Broadland Water Services'],
+    ['Paddlestone Events', 'Saffron Ibbotson\nCrew & Logistics, Paddlestone Events'],
+    ['Limestone Show Services', 'Noor Haddad\nLabour Coordination – Limestone Show Services'],
+    ['Landesverband Muldental e. V', 'Henrike Aßmann\nReferat Öffentlichkeitsarbeit\nLandesverband Muldental e. V.'],
+    ['Almenara Congresos S.L', 'Nuria Ferrandis\nDepartamento de Eventos\nAlmenara Congresos S.L.'],
+    ['Atelier des Quais', 'Maud Lefranc-Petit\nChargée de production\nService Événementiel\nAtelier des Quais'],
+    ['Marlstone College', 'Hugo Penhallow MA\nDeputy Head (Pastoral & Co-curricular)\nMarlstone College'],
+    ['Harcourt Bligh', 'Saskia Delacroix\nSenior Events Advisor, Asia Pacific\nHarcourt Bligh'],
+    ['Drakenstein Crew Agency (Pty) Ltd', 'Zanele Khumalo\nBookings | Drakenstein Crew Agency (Pty) Ltd'],
+    [undefined, 'Rhona, Zeb and Aisling\nlibrary@studentbox.example'],
+  ])('%s', (organisation, signature) => {
+    const found = facts(`Hi Kit,\n\nCan you film our day in York on 14 May? £250.\n\nThanks\n${signature}`).organisation;
+    expect(found?.replace(/\.$/, '')).toBe(organisation);
+  });
+  test.each([
+    "I'm with the European office of a US university. Can you film our day in York on 14 May? £250.",
+    'Got your name from the Northside Film Collective. Can you film our day in York on 14 May? £250.',
+    'Marloes from Bureau Kade asked me to contact you. Can you film our day in York on 14 May? £250.',
+  ])('nobody asks by what is named: %s', (text) => expect(facts(text).organisation).toBeUndefined());
+});
+
+test('a word in capitals late in a message is no name', () =>
+  expect(
+    facts('Film our gig in York on 14 May? £250, bring a fast lens because it is DARK. I forgot. Answer me until Wednesday. Luca')
+      .contactName,
+  ).toBe('Luca'));
