@@ -60,7 +60,7 @@ const ANSWER_TO = new RegExp(
   'gmu',
 );
 const CALLED = new RegExp(
-  String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:(?:called|rang|phoned|emailed|texted|asked)(?! (?:me|us)(?!\p{L}))|wants|needs|left|is looking)\b`,
+  String.raw`${start}(${NAME})\s(?:from|at|of|with)\s(${ORG_NAME})\s(?:called|rang|phoned|emailed|texted|wants|needs|asked(?! (?:me|us) to (?:contact|ring|call|e-?mail|write|get|reach|message|try|ask|text|approach)(?!\p{L}))|left|is looking)\b`,
   'gu',
 );
 const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(${ORG_NAME})(?=[.!,])`, 'gu');
