@@ -10,6 +10,8 @@ import { isEvening, openCall, pairOf } from './half-of-call.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
+import { eachOnItsDay } from './row-of-hours.ts';
+import { ofJourney } from './journeys.ts';
 import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
 import { endOfHours, wrapPoint } from './wraps.ts';
 
@@ -27,9 +29,10 @@ const onDropped = ({ date, dayBefore, nthDay, to }: SaidTime, { dates, dropped }
   (to ? (date.readings[0] ?? []) : (date.readings[0] ?? []).slice(0, 1)).every((one) => dropped.includes(one) && !dates.includes(one));
 
 /** Decide on both; a time of doors or of the show alone is a question, not a call. */
-export function callsOf(scene: Scene, event: EventDays): Calls {
+export function callsOf(read: Scene, event: EventDays): Calls {
   const days = event.dates;
   if (days.length === 0) return {};
+  const scene = { ...read, times: eachOnItsDay(read, days).filter((time) => !ofJourney(read.text, time)) };
   const first = day(days[0] as string);
   const last = day(days.at(-1) as string);
   const calls: Point[] = [];
@@ -99,7 +102,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
     if (time.said === 'call') {
       const on = callDay(time, days);
       if (!on) continue;
-      const minutes = openCall(time, scene);
+      const minutes = openCall(time, scene, days.length);
       if (minutes === undefined) {
         const base = time.from.minutes % 720;
         answer.callChoices ??= { walls: [wallOf(on, base), wallOf(on, base + 720)], where: time, why: 'open' };
@@ -142,7 +145,7 @@ export function callsOf(scene: Scene, event: EventDays): Calls {
   const ofHours = base?.to !== undefined && ahead !== undefined && base.end <= ahead.where.start;
   if (ahead && (!told || ofHours || (base?.said === 'call' && base.start >= ahead.where.end))) {
     const on = base && callDay(base, days);
-    const minutes = base && (base.to ? settledPair(base.from, base.to)?.from : openCall(base, scene));
+    const minutes = base && (base.to ? settledPair(base.from, base.to)?.from : openCall(base, scene, days.length));
     if (on && minutes !== undefined && minutes > ahead.minutes && (!told || earliest.where.includes(base))) {
       delete answer.callChoices;
       answer.firstCall = { wall: wallOf(on, minutes - ahead.minutes), where: [ahead.where, base] };

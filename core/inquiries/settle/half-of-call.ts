@@ -26,8 +26,8 @@ const lateNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
   to.minutes < SMALL_CALL &&
   LATE_NIGHT.test(text.replace(DEADLINE_EVENING, ''));
 
-/** Minutes of a call that was said without morning or evening; undefined where it could be either. */
-export function openCall(time: SaidTime, scene: Scene): number | undefined {
+/** Minutes of a call that was said without morning or evening; undefined where it could be either. Of several days an end that names none is of the last. */
+export function openCall(time: SaidTime, scene: Scene, days: number): number | undefined {
   const minutes = time.from.minutes;
   if (!time.from.open) return minutes % 1440;
   const beside = besideCall(time, scene);
@@ -44,7 +44,8 @@ export function openCall(time: SaidTime, scene: Scene): number | undefined {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
     // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
     const half = halfOfShow(minutes, scene);
-    if (endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
+    const sameDay = days === 1 || !time.date?.sequence.items.some(({ atom }) => atom.day !== undefined);
+    if (sameDay && endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
     if (evening && half !== undefined) return minutes + half;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene, evening) ? undefined : minutes;
