@@ -6,6 +6,7 @@ import { asksForWork } from './asking.ts';
 import { OCCASION } from './occasions.ts';
 import { anyOf } from './phrases.ts';
 import { asksAnotherTrade, asksForNothing, firmlyNot, asksPlainly, offersOrDeclines, wantsOthers } from './refusing.ts';
+import { sellsToMe } from './selling.ts';
 import { rolesIn } from './work/role.ts';
 
 /** A machine or a mailing list wrote it, whatever else it says. */
@@ -91,11 +92,15 @@ const SHORTEST_PLAIN = 160;
 const ENGAGES =
   /\b(?:wish|propose|like|want|love|hoping|intend) to (?:engage|hire|book|commission|retain) (?:you|your services)\b|\b(?:request|invite|seek|solicit|would appreciate|would welcome) your (?:kind |best |competitive )?(?:quotation|quote|proposal|tender|bid|estimate)\b/i;
 
-/** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request, in a few words or in more; it asks for none; it is of a machine or for another trade, whatever its words. */
-export type Ruled = 'certain' | 'plain' | 'note' | 'request' | 'none' | 'refused';
+/** A sheet that tells the reader what he does on the day: "Your role: roaming cam". */
+const MY_PART = /\byour (?:role|position|post|camera|job) ?[:=–-]|\byou(?:'re| are) on (?:cam|camera|sound|vision|switcher|desk)\b/i;
+
+/** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request, in a few words or in more; it asks for none; it is of a machine or for another trade, whatever its words; it sells to me, whatever the weights say. */
+export type Ruled = 'certain' | 'plain' | 'note' | 'request' | 'none' | 'refused' | 'sold';
 
 /** What the rules say of a message, and how plainly. */
 export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
+  if (sellsToMe(body, asksPlainly(body) || seen.details >= ENOUGH_DETAILS)) return 'sold';
   if (!isInquiry(body, whole, seen))
     return MACHINE.test(whole) || firmlyNot(body) || (rolesIn(body).length === 0 && (wantsOthers(body) || asksAnotherTrade(body)))
       ? 'refused'
@@ -104,7 +109,12 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
   const few = body.trim().length <= SHORTEST_PLAIN;
   const short = few && (asksPlainly(body) || prompted);
   if (seen.dated && (work || film || short) && (short || ENGAGES.test(body))) return 'certain';
-  return seen.dated && (time || work || film || ABROAD.test(body) || asksPlainly(body)) ? 'plain' : few ? 'note' : 'request';
+  return seen.dated &&
+    (time || work || film || ABROAD.test(body) || asksPlainly(body) || (seen.details >= ENOUGH_DETAILS && MY_PART.test(body)))
+    ? 'plain'
+    : few
+      ? 'note'
+      : 'request';
 }
 
 /**

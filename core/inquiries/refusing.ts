@@ -58,8 +58,8 @@ const TO_MANY =
   /^\s*(?:dear|hello|hi|good (?:morning|afternoon|evening)),? (?:all|everyone|everybody|members?|speakers?|contributors?|exhibitors?|presenters?|panellists?|delegates?|guests?|participants?|entrants?|parents?|patrons?|supporters?|subscribers?|customers?|residents?|neighbou?rs?|colleagues?|friends?|volunteers?|stallholders?|traders?|players?|team|applicants?|shareholders?|tenants?|alumni)\b/i;
 
 /** A plain request to work, which stands against a word that elsewhere means none. */
-const DEED = `can/could/would/will/might you/u ... film/shoot/record/stream/livestream/cover/photograph/operate/edit/run/mix/switch/do/make`;
-const WANTED = `need/needs/looking_for/want/wants/seeking/after/require/requires ... videographer/cameraman/camera/cameras/operator/op/shooter/switcher/streamer/livestream/filming/coverage/photographer/recordist/filmed/recorded/streamed/editor/crew | book you | hire you | like you to | have you ... film/shoot/record/back/again`;
+const DEED = `can/could/would/will/might you/u ... film/shoot/record/stream/livestream/cover/photograph/operate/edit/run/mix/switch/do/make/take_it/take_this/take_one/step_in/fill_in/jump_in`;
+const WANTED = `need/needs/looking_for/want/wants/seeking/after/require/requires ... videographer/cameraman/camera/cameras/operator/op/shooter/switcher/streamer/livestream/filming/coverage/photographer/recordist/filmed/recorded/streamed/editor/crew | book you | hire you | can/could/may i/we pencil you | like you to | have you ... film/shoot/record/back/again`;
 const ASKS_DEED = anyOf(`${DEED} | ${WANTED}`);
 const ASKS_PLAINLY = anyOf(`
   ${DEED} | ${WANTED} | are you ... free/available/around/open/able/booked | you free/available/avail

@@ -1,0 +1,45 @@
+/**
+ * Who sells to the reader of a message: an offer of wares, rooms, seats, courses or help for which the reader would pay.
+ * It has dates, prices and questions as an inquiry has; but the writer would do the booking, and the reader pays by the month, the night or the piece.
+ */
+import { anyOf } from './phrases.ts';
+
+const BOOKS = `book/reserve/save/order/set_it_up/set_this_up/go_ahead/proceed/put_one/keep_one/keep_it/send_you`;
+/** The writer would book, hold or send something for the reader. */
+const WOULD_BOOK = anyOf(`
+  would/do you like/want me/us to ${BOOKS}/hold/pencil_you_in/put_your_name_on | want us to ${BOOKS}/hold/put_your_name_on | shall i/we ${BOOKS}
+  can/could/may i/we book/sell/show/save/reserve you a/an/some/our | can/may i/we send you a/some/three/our ... ideas/sample/samples/brochure/audit/proposal | we can do you a/an | we/i can give you a quote | i/we give you a quote
+`);
+/** What a buyer would have to do. */
+const TO_BUY = anyOf(`
+  if you'd/you_would like to book_a/book_it/book_one/order/buy | to go ahead/proceed/book/order just/please/simply? reply/ring/call/click/pay/sign | reply yes to book/go_ahead/order | ring/call/email us to book | would you like to book/order/exhibit | deposit secures/holds/reserves it/your | confirm if you'd like to book | let me/us know if you'd like the/a/one/to_book/to_order
+  spot's/space_is/stand_is/place_is yours | we've/we_have/have/got ... spaces/places/seats/stands/pitches/desks left | would you ... like one/a_place/a_sample/a_trial/a_free/a_demo/to_come_for_a_tour | free trial/sample/demo/audit/consultation | per post/sqm/seat/user | two/three/few/'ve spaces/places left
+`);
+/** What is paid for as long as it is used, or by the piece. */
+const BY_THE_PIECE =
+  /[$£€]\s?\d[\d,.]{0,8}\s?(?:\+ ?vat |plus vat )?(?:per|a|an|each|\/)\s?(?:month|mo|night|set|user|seat|stand|post|word|album|page|copy|licen[cs]e|sq ?m|m2)\b/i;
+/** A short talk that a stranger would like to have. */
+const PITCH_TALK =
+  /\b(?:\d\d|ten|fifteen|twenty|thirty)[- ]?min(?:ute)?s? (?:\w+ )?(?:call|chat|demo|walk-?through|zoom|intro)\b|\b(?:quick|short|free) (?:demo|walk-?through|audit|consultation)\b/i;
+/** People like the reader, whom somebody says he serves. */
+const FOR_PEOPLE_LIKE_ME = anyOf(
+  `i/we/we've help/helped/sell/print/manufacture/build/produce/write/supply/advance/represent/insure/edit/design ... {peers} | for {peers} | most of our {peers}`,
+  {
+    peers: `videographers | filmmakers | photographers | freelancers | creatives | studios | video/production/film companies | production houses | event videographers/filmmakers | wedding videographers/suppliers/vendors`,
+  },
+);
+/** Somebody parts with kit of their own, asks the reader to come as a patient or a guest, or wants to be taken along: no word of a day's work makes it one. */
+const NEVER = anyOf(`
+  i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | able to come in on | service/boiler due | tried to deliver | having people round/over | do me a favour and | been nominated | you have been shortlisted | take me on a/your shoot/job | stand down and | client's/client_has/they've pulled the | needed at school | edit is coming along | edit coming along
+`);
+
+/**
+ * True for what is offered to the reader for money, or asked of the reader as a customer, a guest or a friend.
+ * @param asked whether the message asks in plain words for filming, or tells several details of a job: then only what can be no job counts
+ */
+export function sellsToMe(body: string, asked: boolean): boolean {
+  if (NEVER.test(body)) return true;
+  if (asked) return false;
+  const signs = [WOULD_BOOK, TO_BUY, BY_THE_PIECE, PITCH_TALK, FOR_PEOPLE_LIKE_ME].filter((sign) => sign.test(body)).length;
+  return signs >= 2 || WOULD_BOOK.test(body) || TO_BUY.test(body);
+}
