@@ -28,18 +28,18 @@ const FOR_PEOPLE_LIKE_ME = anyOf(
     peers: `videographers | filmmakers | photographers | freelancers | creatives | studios | video/production/film companies | production houses | event videographers/filmmakers | wedding videographers/suppliers/vendors`,
   },
 );
-/** Somebody parts with kit of their own, asks the reader to come as a patient or a guest, or wants to be taken along: no word of a day's work makes it one. */
+/** Somebody parts with kit of their own, asks the reader to come as a customer, or wants to be taken along. */
 const NEVER = anyOf(`
-  i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | able to come in on | service/boiler due | tried to deliver | having people round/over | do me a favour and | been nominated | you have been shortlisted | take me on a/your shoot/job | stand down and | client's/client_has/they've pulled the | needed at school | edit is coming along | edit coming along
+  i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | service/boiler due | tried to deliver | you have been shortlisted | take me on a/your shoot/job
 `);
 
 /**
  * True for what is offered to the reader for money, or asked of the reader as a customer, a guest or a friend.
- * @param asked whether the message asks in plain words for filming, or tells several details of a job: then only what can be no job counts
+ * @param asked whether the message asks in plain words for filming, or tells several details of a job
  */
 export function sellsToMe(body: string, asked: boolean): boolean {
-  if (NEVER.test(body)) return true;
   if (asked) return false;
+  if (NEVER.test(body)) return true;
   const signs = [WOULD_BOOK, TO_BUY, BY_THE_PIECE, PITCH_TALK, FOR_PEOPLE_LIKE_ME].filter((sign) => sign.test(body)).length;
   return signs >= 2 || WOULD_BOOK.test(body) || TO_BUY.test(body);
 }
