@@ -4,6 +4,7 @@
 import type { Role } from '../../contract/parts.ts';
 import type { Where } from '../settle/scene.ts';
 import { isChoice, isRefused } from '../work/role.ts';
+import { changesArranged } from '../work/arranged.ts';
 import { workWords } from '../work/role-words.ts';
 import { wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
@@ -52,7 +53,8 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
     (isChoice(text, found) || TOGETHER.test(text.slice(Math.min(first.end, second.end), Math.max(first.start, second.start))))
   )
     return found;
-  if (first === undefined && role !== 'shoot' && isRefused(text, role)) return found;
+  if (first === undefined && (role === 'shoot' ? workWords(text).length === 0 && changesArranged(text) : isRefused(text, role)))
+    return found;
   const told = own ?? wordFor(role, page, learned.role);
   if (!told) return found;
   return single ? [first, told] : [told];

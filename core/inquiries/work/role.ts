@@ -1,6 +1,7 @@
 /**
  * What is asked of me: cameras, second camera, mixing, streaming, photographs, sound, an edit of pictures that exist.
  */
+import { changesArranged } from './arranged.ts';
 import { OCCASION } from '../occasions.ts';
 import { anyOf } from '../phrases.ts';
 import { editAsked } from './edit.ts';
@@ -213,7 +214,14 @@ const OTHER_MAYBE = anyOf(`edit* | cut | subtitle* | sound | rig | rigging | des
  */
 export function filmedUnsaid(text: string, whole: string): RoleHit[] {
   const occasion = OCCASION.exec(text);
-  if (!occasion || OTHER_WORK.test(whole) || SOMEBODY.test(whole) || workWords(whole).some(({ role }) => role !== 'shoot')) return [];
+  if (
+    !occasion ||
+    changesArranged(text) ||
+    OTHER_WORK.test(whole) ||
+    SOMEBODY.test(whole) ||
+    workWords(whole).some(({ role }) => role !== 'shoot')
+  )
+    return [];
   if (OTHER_MAYBE.test(text) && !ASKED_FOR.test(text)) return [];
   return [{ role: 'shoot', start: occasion.index, end: occasion.index + occasion[0].length, text: occasion[0] }];
 }

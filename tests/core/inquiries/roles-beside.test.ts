@@ -3,6 +3,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { roleAsked } from '../../../core/inquiries/work/role.ts';
+import { facts } from './reading.ts';
 
 const said: Record<string, string[]> = {
   audio: [
@@ -240,3 +241,12 @@ test('one more camera is the second one or any', () =>
 describe.each(Object.entries(said))('%s', (role, texts) => {
   test.each(texts)('%s', (text) => expect(roleAsked(text).map((hit) => hit.role)).toEqual([role]));
 });
+
+// The weights take an occasion for filming where a message names no work; one that changes what was arranged does not name it.
+test.each([
+  ['shoot', 'Our quiz night in Fargo is on Friday 12 March, from 6pm to 10pm. $400. Are you free? Ann Lee'],
+  [
+    undefined,
+    'A small change for the quiz night in Fargo: it is moved to Friday 12 March, set-up at 5pm. Still the $400. Are you free? Ann Lee',
+  ],
+])('%s: %s', (role, text) => expect(facts(text).role).toBe(role));
