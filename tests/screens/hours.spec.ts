@@ -8,6 +8,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from 'playwright/test';
 import type { Job } from '../../core/contract/jobs.ts';
 import type { Place } from '../../core/contract/parts.ts';
+import { wallInWords } from '../../core/words/dates.ts';
 import { startHost, type TestHost } from '../host.ts';
 import { goTo, setUp, watch } from './stage.ts';
 import { pressEnter } from './keys.ts';
@@ -18,6 +19,9 @@ test.slow();
 let host: TestHost;
 let job: Job;
 const today = Temporal.Now.plainDateISO('America/Chicago');
+/** Planned for today, whenever the test runs: a day that is not over yet. */
+const isLate = Temporal.Now.plainTimeISO('America/Chicago').hour >= 17;
+const [callToday, wrapToday] = isLate ? [`${today}T15:00`, `${today.add({ days: 1 })}T00:00`] : [`${today}T09:00`, `${today}T18:00`];
 const before = (days: number): string => today.subtract({ days }).toString();
 const inWords = (date: string): string =>
   Temporal.PlainDate.from(date)
@@ -35,12 +39,8 @@ test.beforeEach(async () => {
   const hand = { email: '', phone: '', home: null, ownKit: '', taxForm: true, insuredUntil: null, payDays: 14, backup: false, notes: '' };
   const rates = [{ role: 'shoot', dayRate: '400', currency: 'USD', from: before(60) }];
   await host.call('people.saveHand', { fields: { ...hand, name: 'Mara Quill', rates } });
-  const days = [before(2), before(1), today.toString()].map((date) => ({
-    date,
-    kind: 'shoot',
-    call: `${date}T09:00`,
-    wrap: `${date}T18:00`,
-  }));
+  const past = [before(2), before(1)].map((date) => ({ date, kind: 'shoot', call: `${date}T09:00`, wrap: `${date}T18:00` }));
+  const days = [...past, { date: today.toString(), kind: 'shoot', call: callToday, wrap: wrapToday }];
   const facts = { title: 'Clinic opening', organisation: 'Harbour clinic', place: setup.home, days };
   const { job: inquiry } = (await host.call('jobs.add', { facts })) as { job: Job };
   const { job: quoted } = (await host.call('quotes.make', {
@@ -81,7 +81,7 @@ test('on site: one large thing to press, called and wrapped on the clock of the 
   expect(box?.width).toBeGreaterThanOrEqual(190);
   await sign.click();
   await expect(page.getByText(/^On the clock since \d\d:\d\d, 0 min$/)).toBeVisible();
-  await expect(page.getByText('Wrap planned at 18:00.')).toBeVisible();
+  await expect(page.getByText(`Wrap planned at ${isLate ? wallInWords(wrapToday) : '18:00'}.`)).toBeVisible();
   await page.getByRole('button', { name: 'Wrap now' }).click();
   await expect(page.getByText('The call began this very minute.')).toBeVisible();
 
