@@ -21,8 +21,8 @@ let job: Job;
 const today = Temporal.Now.plainDateISO('America/Chicago');
 /** Planned for today, whenever the test runs: a day that is not over yet. */
 const isLate = Temporal.Now.plainTimeISO('America/Chicago').hour >= 17;
-const [callToday, wrapToday] = isLate ? [`${today}T15:00`, `${today.add({ days: 1 })}T00:00`] : [`${today}T09:00`, `${today}T18:00`];
 const before = (days: number): string => today.subtract({ days }).toString();
+const [callToday, wrapToday] = isLate ? [`${before(0)}T15:00`, `${before(-1)}T00:00`] : [`${before(0)}T09:00`, `${before(0)}T18:00`];
 const inWords = (date: string): string =>
   Temporal.PlainDate.from(date)
     .toLocaleString('en-GB', { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' })
@@ -40,7 +40,7 @@ test.beforeEach(async () => {
   const rates = [{ role: 'shoot', dayRate: '400', currency: 'USD', from: before(60) }];
   await host.call('people.saveHand', { fields: { ...hand, name: 'Mara Quill', rates } });
   const past = [before(2), before(1)].map((date) => ({ date, kind: 'shoot', call: `${date}T09:00`, wrap: `${date}T18:00` }));
-  const days = [...past, { date: today.toString(), kind: 'shoot', call: callToday, wrap: wrapToday }];
+  const days = [...past, { date: before(0), kind: 'shoot', call: callToday, wrap: wrapToday }];
   const facts = { title: 'Clinic opening', organisation: 'Harbour clinic', place: setup.home, days };
   const { job: inquiry } = (await host.call('jobs.add', { facts })) as { job: Job };
   const { job: quoted } = (await host.call('quotes.make', {
