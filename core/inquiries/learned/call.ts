@@ -22,7 +22,7 @@ const UNSAID = 0.5;
 /** Below this an hour is hardly a call or a wrap. */
 const HARDLY = 0.1;
 /** From this chance on the other half of the day makes it a question. */
-const OTHER_HALF = 0.6;
+const OTHER_HALF = 0.7;
 
 /** The calls as rules settled them, the first call and the last wrap asked about where the weights plainly speak against them. */
 export function agreedCalls(calls: Calls, page: Page, learned: Learned): Calls {

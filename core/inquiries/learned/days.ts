@@ -8,8 +8,9 @@ import { dateFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 import { otherParts } from './part.ts';
 
-/** A date is weighed as a day of the job from this chance on. */
-const EVENT = 0.6;
+/** A date is weighed as a day of the job from this chance on; one that rules did not find needs more. */
+const EVENT = 0.5;
+const UNFOUND = 0.6;
 /** From here on the weights are heard against the rules, and from there on believed alone. */
 const HEARD = 0.5;
 const BELIEVED = 0.97;
@@ -48,10 +49,11 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
     const { event: chance = 0, either = 0 } = chancesIn(learned.date, dateFeatures(page, mention));
     return { date, chance, either };
   });
-  const likely = weighed.filter(({ chance }) => chance > EVENT);
+  const isFound = ({ start }: DateMention): boolean => event.where.some((one) => one.start === start);
+  const likely = weighed.filter(({ date, chance }) => chance > (isFound(date) ? EVENT : UNFOUND));
   const sure = Math.min(...likely.map(({ chance }) => chance));
   // A number or a weekday that rules have put into the run is not of its own month.
-  const placed = ({ start, explicit }: DateMention): boolean => !explicit && event.where.some((one) => one.start === start);
+  const placed = (date: DateMention): boolean => !date.explicit && isFound(date);
   const theirs = [
     ...new Set(
       likely.flatMap(({ date }) =>

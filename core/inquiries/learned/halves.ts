@@ -10,7 +10,7 @@ import { wordAt } from './words.ts';
 /** One end of a time: where it begins, or where it ends. */
 export type End = 'from' | 'to';
 
-const DIAL = 720;
+export const DIAL = 720;
 const BEFORE = 5;
 const AFTER = 4;
 /** Words of a message from here on tell nothing of its hours. */

@@ -4,6 +4,7 @@
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import type { SaidTime } from '../settle/scene.ts';
 import { NUMBER, timeFeatures, type Page } from './features.ts';
+import { DIAL } from './halves.ts';
 import { chancesIn, type Learned } from './models.ts';
 
 /**
@@ -66,8 +67,9 @@ function corrected(one: Weighed, oneDay: boolean): SaidTime {
   return cue ? said(one, cue) : oneDay ? { ...time, said: 'show' } : time;
 }
 
-/** A few hours before another on the dial. */
+/** A few hours before another: on the dial, where one of them does not say in which half of the day it is. */
 function isAhead({ from }: SaidTime, other: SaidTime): boolean {
-  const minutes = (other.from.minutes - from.minutes + 1440) % 720;
+  const around = from.open || other.from.open ? DIAL : 2 * DIAL;
+  const minutes = (other.from.minutes - from.minutes + 2 * DIAL) % around;
   return minutes > 0 && minutes <= LONGEST_SET_UP;
 }

@@ -3,6 +3,7 @@
  */
 import type { Role } from '../../contract/parts.ts';
 import type { Where } from '../settle/scene.ts';
+import { OCCASION } from '../occasions.ts';
 import { isChoice, isRefused } from '../work/role.ts';
 import { changesArranged } from '../work/arranged.ts';
 import { workWords } from '../work/role-words.ts';
@@ -16,11 +17,15 @@ const HARDLY = 0.2;
 const RIVAL = 0.7;
 const RIVAL_OF_NAMED = 0.4;
 const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];
-/** From here on the weights are believed where rules find none or several, and where a message names no other work than filming. */
+/** From here on the weights are believed where rules find none or several, and sooner for filming where a message can mean that. */
 const BELIEVED = 0.7;
 const MEANT = 0.5;
 const SURE = 0.9;
-const onlyFilmed = (text: string): boolean => workWords(text).every(({ role }) => role === 'shoot');
+/** Whether a message can mean filming that finds no other word for it: its words of work are of filming, or it names an occasion and does not change what was arranged. */
+function meansFilming(text: string): boolean {
+  const named = workWords(text);
+  return named.length > 0 ? named.every(({ role }) => role === 'shoot') : OCCASION.test(text) && !changesArranged(text);
+}
 
 /** Without any of these nobody asks for an edit. */
 const EDITS = /edit|cut|footage|schn[ie]tt|schneid|mont|rushes|post|grad|trim|splic|tapes?|clips|material|digit/i;
@@ -39,12 +44,12 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const { text } = page.scene;
   // "We don't want the stream any more": what is refused is no rival.
   if (single && (isRefused(text, role) || (role === 'edit only' && chance < SURE && !EDITS.test(text)))) return found;
-  if (
-    single
-      ? own || (chances[first.role] ?? 0) >= HARDLY || chance < (OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL)
-      : chance < (role === 'shoot' && first === undefined && onlyFilmed(text) ? MEANT : BELIEVED)
-  )
-    return found;
+  if (single) {
+    const rival = OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL;
+    if (own || (chances[first.role] ?? 0) >= HARDLY || chance < rival) return found;
+  } else if (first === undefined && role === 'shoot') {
+    if (!meansFilming(text) || chance < MEANT) return found;
+  } else if (chance < BELIEVED || (first === undefined && isRefused(text, role))) return found;
   // "photo and video": both are asked for in one breath.
   const [, second] = found;
   if (
@@ -52,8 +57,6 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
     second &&
     (isChoice(text, found) || TOGETHER.test(text.slice(Math.min(first.end, second.end), Math.max(first.start, second.start))))
   )
-    return found;
-  if (first === undefined && (role === 'shoot' ? workWords(text).length === 0 && changesArranged(text) : isRefused(text, role)))
     return found;
   const told = own ?? wordFor(role, page, learned.role);
   if (!told) return found;

@@ -9,7 +9,8 @@ const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|aroun
 const DUE = /\b(?:by|before|due|within|until|deadline|no later|ready|latest|wants?|needed)\b/i;
 const DUE_OR_ON = /\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest)\b/i;
 const DELIVERS = /^(?:deliver|publish|upload|post|go|premier|air)/i;
-const CALLED_AFTER = /^[\s(]*(?:(?:crew |is |a )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
+const CALLED_AFTER =
+  /^[\s(]*(?:(?:(?:is|was|will be|would be) )?(?:(?:your|the|our|a) )?(?:crew )?calls?\b(?!\s(?:me|you|us|him|her|back)))/i;
 /** "9:15 am for you", "5:30 pm crew", "1:15, that's when you should arrive" */
 const MINE_AFTER =
   /^[\s(]*(?:for (?:you|crew|the crew|us)\b(?!\sto)|(?:crew|in)\b(?=\s?(?:[,.;)]|$))|(?:mit|für) (?:dem|den) aufbau|,? ?(?:(?:local(?: time)?|sharp|prompt),? ?)?(?:\(|, |- )?(?:(?:so |and )?that's|(?:so |and )?that is|which is) (?:(?:when|the time|what time) (?:you(?!'re (?:done|free|off|finished|released)| are (?:done|free|finished)|(?:'d|'ll| would| will| can| could)? (?:stop|finish|leave|go|be (?:done|free|finished|off))\b)|we'd (?:need|want|like)|we (?:need|want)|i'd (?:need|want|ask|suggest|expect)|we'd (?:ask|suggest|expect)|the (?:camera|crew|videographer))|your (?:call|time|start|slot|cue))\b)/i;

@@ -2,27 +2,13 @@
  * An answer within so many hours or days of now, or by the end of a day without its name: "let me know within 24 hours", "by close of play".
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { numberWord } from '../words.ts';
 import type { ReplyBy, Scene } from './scene.ts';
 import { wallOf } from './walls.ts';
 
 const WITHIN =
   /\b(?:within|in|over) (?:the )?(?:next )?(\d{1,3}|an?|one|two|three|four|five|six|seven|ten|twelve|twenty-four|couple of|half an) ?(?:-)?(hours?|hrs?|h|minutes?|mins?|days?|weeks?)\b/gi;
-const WORDS: Record<string, number> = {
-  a: 1,
-  an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  ten: 10,
-  twelve: 12,
-  'twenty-four': 24,
-  'couple of': 2,
-  'half an': 0.5,
-};
+const MORE_WORDS: Record<string, number> = { 'twenty-four': 24, 'couple of': 2, 'half an': 0.5 };
 const REPLY_NEAR =
   /\b(?:let (?:me|us) know|tell (?:me|us)|get back|hear (?:back )?from|repl(?:y|ies)|respond|response|answer|confirm|rsvp|decide|decision|quote|yes or no|need to know|know|come back to|book someone|lock)\b/i;
 /** What asks for an answer right before "in two days". */
@@ -42,7 +28,8 @@ export function withinOf(scene: Scene): ReplyBy | undefined {
   for (const match of scene.text.matchAll(WITHIN)) {
     const { start, end } = sentenceAround(scene.text, match.index, match.index + match[0].length);
     if (!REPLY_NEAR.test(scene.text.slice(Math.max(start, match.index - 90), Math.min(end, match.index + match[0].length + 40)))) continue;
-    const count = WORDS[(match[1] ?? '').toLowerCase()] ?? Number(match[1]);
+    const said = (match[1] ?? '').toLowerCase();
+    const count = MORE_WORDS[said] ?? numberWord(said) ?? Number(said);
     const unit = (match[2] ?? '').toLowerCase();
     if (!Number.isFinite(count)) continue;
     const where = [{ start: match.index, end: match.index + match[0].length }];
@@ -52,7 +39,7 @@ export function withinOf(scene: Scene): ReplyBy | undefined {
       const on = scene.received.toPlainDate().add({ days: count * (unit.startsWith('w') ? 7 : 1) });
       const wall = wallOf(on, 23 * 60 + 59);
       // A couple is two or a few.
-      return /^couple/i.test(match[1] ?? '') ? { where, choices: [wall] } : { wall, where, choices: [] };
+      return said === 'couple of' ? { where, choices: [wall] } : { wall, where, choices: [] };
     }
     return { wall: later(scene, unit.startsWith('m') ? count : count * 60), where, choices: [] };
   }

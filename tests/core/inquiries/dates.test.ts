@@ -35,6 +35,7 @@ describe('dates as they are written', () => {
     ['fri + sat (4th/5th)', '2026-12-04 2026-12-05 2'],
     ['from August twentieth to the twenty-second', '2027-08-20 2027-08-22 3'],
     ['on Dec 4, 5, and Jan 8, 9', '2026-12-04 2027-01-09 4'],
+    ['on 6 December (Superior), 7 December (Ashland), 8 December (Hayward)', '2026-12-06 2026-12-08 3'],
     ['Dec 12 to 14', '2026-12-12 2026-12-14 3'],
     ['from 30 Nov to 2 Dec', '2026-11-30 2026-12-02 3'],
     ['between Dec 5 and 8', '2026-12-05 2026-12-08 4'],

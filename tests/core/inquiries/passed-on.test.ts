@@ -15,6 +15,11 @@ describe('passed on', () => {
     ['a mail with marks of quoting', `Kit, can you? My knee again.\nRavi\n\n${marked([...head, '', asked])}`],
     ['marks of any depth', `Kit, can you? My knee again.\nRavi\n\n${marked([...head, '', asked], '>'.repeat(40) + ' ')}`],
     [
+      'by one who stays out of it, whatever week that is',
+      `Kit, I'm slammed that week. All yours if you want it, talk to her straight. Ravi\n\n${marked([...head, '', asked])}`,
+    ],
+    ['of which nobody here is', `Kit, this came to our inbox and isn't ours. Would you write her? Ravi\n\n${marked([...head, '', asked])}`],
+    [
       'below a line that names its writer',
       `Hi Kit, you are better at this than me so here. – Ravi\n\nOn Tue, Nov 24, 2026 at 4:15 PM Annelise Brodeur <annelise@maplefair.example> wrote:\n${marked([asked])}`,
     ],
@@ -36,6 +41,11 @@ describe('only answered', () => {
   test.each([
     ['who asks for another job', `Can you film our gala in Duluth? The date is open yet.\nRavi\n\n${old}`, undefined],
     ['who names another day', `Hi Kit, can you film our gala in Duluth on 19 December?\nRavi\n\n${old}`, '2026-12-19'],
+    [
+      'who asks to have it back',
+      `Hi Kit, can you film our gala in Duluth on 19 December? Do call them if need be.\nRavi\n\n${old}`,
+      '2026-12-19',
+    ],
     ['whose own mail it is', `Hi Kit, any news?\nAnnelise\n\n${old}`, undefined],
   ])('by one %s', (_, text, start) => expect(facts(text).start).toBe(start));
 });

@@ -22,7 +22,7 @@ describe('first call', () => {
     ['Load-in the day before, 4 pm.', '2026-12-11T16:00'],
     ['Be there at half eight in the morning.', '2026-12-12T08:30'],
     ['Call at noon.', '2026-12-12T12:00'],
-    ['On site at quarter to seven.', '2026-12-12T06:45'],
+    ['On site by quarter to seven.', '2026-12-12T06:45'],
     ['9-5 both days.', '2026-12-12T09:00'],
     ['We film from 6 to 10pm.', '2026-12-12T18:00'],
     ['Day one call 9am, day two 8am.', '2026-12-12T09:00'],

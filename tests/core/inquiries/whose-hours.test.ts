@@ -151,6 +151,13 @@ test('an hour before doors in brackets is of the doors or of the call, and asked
   expect(facts(message('Load-in 3 hours prior to doors (7pm). Out by midnight.')).firstCall).toBeUndefined();
 });
 
+test('what is told of others and then of me in short is the same for me', () => {
+  expect(facts(message("You'd be with our MC from 8am; she'll leave at 6pm, you at 4pm."))).toMatchObject({
+    firstCall: '2026-12-12T08:00',
+    lastWrap: '2026-12-12T16:00',
+  });
+});
+
 test('an hour ahead of the hours of the filming is the call; an hour ahead of me by the clock is not', () => {
   expect(facts(message('Filming 11am-2pm; get there an hour ahead.')).firstCall).toBe('2026-12-12T10:00');
   expect(facts(message('Start 10am. Set-up time needed: 1 hour before.')).firstCall).toBeUndefined();
