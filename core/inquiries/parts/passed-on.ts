@@ -18,9 +18,9 @@ const HANDS_ON =
 /** "Over to you", "I'm swamped, client's in copy": whoever says so hands on what a stranger to these words asks for. */
 const LEAVES =
   /(?<!\p{L})(?:over to you|(?:mail|message|e-?mail|note|thread|details?|it)(?: is|'s| are)? underneath|(?:passing|handing|giving|sending) (?:you|over|on) (?:my|this|the|a|one)|take over (?:from|for) me|(?:client|customer|she|he|they)(?:'s|'re| is| are)? (?:cc'?e?d|copied|in copy|on cc|in cc)|instead of me|in my place|i(?:'m| am) (?:swamped|double-booked|booked|away|abroad)|i (?:can't|cannot) (?:do|make|take)(?: it| this| that)?|kun jij|kannst du|hättest du|könntest du|ich kann (?:da )?nicht|ik kan (?:dan )?niet|peux-tu|tu peux|je ne peux pas|te interesa|puedes tú|yo no puedo)(?!\p{L})/iu;
-/** "This one's all yours, talk to her straight", "pray write to her and not to me", "it isn't ours": theirs, whatever day the words name. */
+/** "This one's all yours, talk to her straight", "pray write to her and not to me", "it isn't ours": theirs, whatever week the words name. */
 const HANDS_OVER =
-  /(?<!\p{L})(?:(?:talk|write|speak|reply|answer|respond|ring|call|e-?mail|text|get back|reach out)(?: (?:straight|directly|back))?(?: (?:to|with))? (?:her|him|them)(?! (?:know|that|your|the))|all yours|yours if you|(?:isn't|is not|not) (?:one )?(?:for us|ours|mine|our thing)|recommended you)(?!\p{L})/iu;
+  /(?:(?:^|[.!?,;\n]\s*)(?:(?:please|pray|just|so|do) )?|\b(?:would|could|can|will) you (?:please |just )?)(?:talk|write|speak|reply|answer|respond|ring|call|e-?mail|text|get back|reach out)(?: (?:straight|directly|back))?(?: (?:to|with))? (?:her|him|them)(?! (?:know|that|your|the)\b)(?!\p{L})|(?<!\p{L})(?:all yours|yours if you|(?:isn't|is not) (?:for us|ours|mine|our thing)|recommended you)(?!\p{L})/iu;
 /** A few words that name no day are about the mail below them. */
 const MOST_ABOVE = 250;
 const NAMES_DAY =
@@ -53,8 +53,9 @@ const isParty = (words: string, name: string): boolean =>
  * somebody who is neither greeted nor signs in them asks for work in it or tells of an occasion.
  * @param above what is written above the mail, heads of mails in it too
  * @param mail the mail with its head
+ * @param isFirst whether no mail above it was passed on: who stays out of one says so of that one
  */
-export function passedOn(above: string, mail: string): boolean {
+export function passedOn(above: string, mail: string, isFirst: boolean): boolean {
   const lead = above.slice(0, MOST_READ);
   if (POINTS_BELOW.test(lead)) return true;
   const words = lead
@@ -63,7 +64,7 @@ export function passedOn(above: string, mail: string): boolean {
     .join('\n')
     .trim();
   const here = asksForWork(words);
-  const over = HANDS_OVER.test(words) && !here.film;
+  const over = isFirst && HANDS_OVER.test(words) && !here.film && !/\d/.test(words);
   if (words.length > MOST_ABOVE || (!over && NAMES_DAY.test(words.replace(NOT_WHEN, '')))) return false;
   if (HANDS_ON.test(words)) return true;
   const whole = mail.slice(0, MOST_READ).replace(/^[>\t ]+/gm, '');

@@ -55,7 +55,7 @@ export function split(text: string): Part[] {
   let unquoted = { first: -1, next: Infinity, around: 'own' as Flow };
   const pointsBelow = (mail = index) => {
     const from = lines[mail]?.start ?? text.length;
-    return passedOn(text.slice(above, from), text.slice(from));
+    return passedOn(text.slice(above, from), text.slice(from), !kinds.includes('forwarded'));
   };
   while (index < lines.length) {
     const line = lines[index] as Line;
