@@ -20,7 +20,10 @@ export function plainText(text: string): string {
 
 /** `St. Moritz-Dorf` as `saint moritz dorf`, `Québec` as `quebec`. "St", "Ft" and "Mt" are spelled out where a word follows. */
 export function foldName(text: string): string {
-  return plainText(text)
+  const plain = plainText(text);
+  // Most names are one plain word, and a list of all towns is folded at once.
+  if (/^[a-z\d]+$/.test(plain)) return plain;
+  return plain
     .replace(/[.'’`ʻ]/g, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()

@@ -1,6 +1,7 @@
 /**
  * What every door begins with: the store opened, the context made, the log at hand.
  */
+import './engine.ts';
 import { readFileSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Store } from '../../db/store.ts';

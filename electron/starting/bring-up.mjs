@@ -80,7 +80,8 @@ const commands = {
 };
 
 function openWindow() {
-  runAs(electronBinary(), [program('main.mjs'), ...args]);
+  // See engine.ts: what the engine is told must stand on the command line of a window.
+  runAs(electronBinary(), ['--js-flags=--no-regexp-tier-up', program('main.mjs'), ...args]);
 }
 
 function whyNoWindow() {

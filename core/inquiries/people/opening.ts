@@ -5,7 +5,7 @@ import { OCCASION } from '../occasions.ts';
 import { numberWord } from '../words.ts';
 import { besideName } from './beside.ts';
 import type { Closing } from './closing.ts';
-import { NAME, nameFrom, namesArea, ORG_WORDS, TITLE_WORDS } from './words.ts';
+import { NAME, nameFrom, namesArea, ORG_WORDS, TITLE_WORDS, withoutBody } from './words.ts';
 
 const BEGINS = /(?<=^\s*["']?|[\n,.!?;"]\s{0,3}|\s-{1,2}\s|\]\s)(?=\p{Lu})/gu;
 /** How far in somebody still says who they are; with a comma alone only right behind whom they greet. */
@@ -29,9 +29,9 @@ export function openingOf(body: string, isTown: (name: string) => boolean): Clos
   const begin = body.length - body.trimStart().length;
   const head = body.slice(0, begin + REACH);
   for (const { index } of head.matchAll(BEGINS)) {
-    const written = FIRST.exec(body.slice(index, index + LONGEST_NAME))?.[1];
-    const name = written ? nameFrom(written, index) : undefined;
-    if (!written || !name || namesArea(name.value) || NOBODY.test(name.value) || OCCASION.test(name.value)) continue;
+    const written = withoutBody(FIRST.exec(body.slice(index, index + LONGEST_NAME))?.[1] ?? '');
+    const name = nameFrom(written, index);
+    if (!name || namesArea(name.value) || NOBODY.test(name.value) || OCCASION.test(name.value)) continue;
     if (
       TITLE_WORDS.test(name.value) ||
       ORG_WORDS.test(name.value) ||

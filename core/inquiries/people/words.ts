@@ -3,23 +3,27 @@
  */
 
 import { foldName } from '../../places/fold.ts';
+import { CAPITAL, LETTER } from '../letters.ts';
 import { monthWord } from '../words.ts';
 import { countryNamed } from '../places/countries.ts';
 import { areaNamed } from '../places/names.ts';
 
 export type PersonFact = { value: string; start: number; end: number };
 
-/** "Malte von Förde Events", "Maëlle de Studio Corail": what follows is for whom somebody works, and no part of the name. */
-const OF_BODY = String.raw`(?:(?:von|vom|van)\s(?:(?:der|dem|den|het|de)\s)?\p{Lu}[\p{L}'-]+[^\S\n]\p{Lu}|(?:von|vom|van|de|du|da|do|di|del|della)\s(?:la\s|l')?(?:Studios?|Estudios?|Agence|Agencia|Agenzia|Agentur|Agência|Compagnie|Compañía|Compagnia|Companhia|Collectif|Colectivo|Productora|Produtora|Club|Clube|Teatro|Théâtre|Theater|Grupo|Groupe|Gruppo|Fondation|Fundación|Fundação|Association|Asociación|Associazione|Fédération|Federación|École|Escuela|Mairie|Ayuntamiento|Universidad|Université|Museo|Musée|Instituto|Institut|Orquesta|Orchestre|Ensemble|Harmonie|Société|Bureau|Stichting|Verein|Casa|Radio|Festival|Cine|Ciné|Banda|Coro)\s)`;
-/** Little words within a name. */
-const WITHIN = String.raw`(?:(?!${OF_BODY})(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac)\s){0,2}`;
-/** One to four capitalised words, with particles between them. */
-export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s(?:\p{Lu}\s)?)?(?:(?:\p{Lu}\.\s?){1,2}${WITHIN})?\p{Lu}[\p{L}'-]{1,20}(?:\s${WITHIN}(?:[dlDL]')?\p{Lu}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|$)|[\p{L}'-]{1,20})){0,3}`;
+const CAP = `[${CAPITAL}]`;
+/** Little words within a name; "von Förde Events" is for whom somebody works. */
+const WITHIN = String.raw`(?:(?!vo[nm]\s${CAP}[${LETTER}'-]+[^\S\n]${CAP})(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac)\s){0,2}`;
+/** One to four capitalised words, with particles between them. It stands in many patterns, so it is kept small. */
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s(?:${CAP}\s)?)?(?:(?:${CAP}\.\s?){1,2}${WITHIN})?${CAP}[${LETTER}'-]{1,20}(?:\s${WITHIN}(?:[dlDL]')?${CAP}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|$)|[${LETTER}'-]{1,20})){0,3}`;
+const OF_BODY =
+  /\s(?:(?:von|vom|van)\s(?:(?:der|dem|den|het|de)\s)?\p{Lu}[\p{L}'-]+[^\S\n]\p{Lu}|(?:von|vom|van|de|du|da|do|di|del|della)\s(?:la\s|l')?(?:Studios?|Estudios?|Agence|Agencia|Agenzia|Agentur|Agência|Compagnie|Compañía|Compagnia|Companhia|Collectif|Colectivo|Productora|Produtora|Club|Clube|Teatro|Théâtre|Theater|Grupo|Groupe|Gruppo|Fondation|Fundación|Fundação|Association|Asociación|Associazione|Fédération|Federación|École|Escuela|Mairie|Ayuntamiento|Universidad|Université|Museo|Musée|Instituto|Institut|Orquesta|Orchestre|Ensemble|Harmonie|Société|Bureau|Stichting|Verein|Casa|Radio|Festival|Cine|Ciné|Banda|Coro)\s).*$/u;
+/** A written name without " von Förde Events", " de Studio Corail" behind it: for whom somebody works is no part of the name. */
+export const withoutBody = (written: string): string => written.replace(OF_BODY, '');
 /** Capitalised words with "of", "and" or "&" between them. */
-export const ORG_NAME = String.raw`(?:the\s)?(?:\p{Lu}[\p{L}\p{N}'&.-]{0,30}|\p{Lu}&\p{Lu})(?:\s(?:(?:of|and|&|for|the|de|la|du|des|van|der|und|et|y|für|du|für|und)\s){0,2}(?:\p{Lu}[\p{L}\p{N}'&-]{0,30}|\d{2,4})){0,6}(?:\.\s(?:Ltd|Inc|Limited)(?!\p{L}))?`;
+export const ORG_NAME = String.raw`(?:the\s)?(?:${CAP}[${LETTER}\d'&.-]{0,30}|${CAP}&${CAP})(?:\s(?:(?:of|and|&|for|the|de|la|du|des|van|der|und|et|y|für)\s){0,2}(?:${CAP}[${LETTER}\d'&-]{0,30}|\d{2,4})){0,6}(?:\.\s(?:Ltd|Inc|Limited)(?![${LETTER}]))?`;
 
 /** Words with capitals and the little ones of any language between them. */
-export const CAPITALISED = String.raw`\p{Lu}[\p{L}'&-]*(?:\s(?:(?:de|del|della|di|da|do|du|des|der|la|las|le|les|los|van|of|the|and|for|und|et|y|en|e|na|&)\s){0,2}(?:[dl]')?\p{Lu}[\p{L}'&-]*){0,6}`;
+export const CAPITALISED = String.raw`${CAP}[${LETTER}'&-]*(?:\s(?:(?:de|del|della|di|da|do|du|des|der|la|las|le|les|los|van|of|the|and|for|und|et|y|en|e|na|&)\s){0,2}(?:[dl]')?${CAP}[${LETTER}'&-]*){0,6}`;
 
 const orgWords =
   'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op co-operative charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta video sports live kettles catering television tv radio polytechnic growers farms coop ensemble choir troupe players clinic parish diocese congregation bookshop roastery vineyard winery outfitters rentals realty creative pictures imaging broadcast av communications reporting circle school club institut instituto istituto agentur verlag kanzlei genossenschaft musikverein gesellschaft stiftung schule hochschule universität akademie theater vereinigung agence association cie compagnie société mairie mutuelle fédération théâtre école université asociación fundación estudio agencia escuela universidad ayuntamiento associazione fondazione agenzia scuola comune stichting vereniging bureau gemeente hogeschool winery lyceum gymnasium collegiate eisteddfod astronomers';
@@ -105,7 +109,7 @@ export const LETTERS_AFTER =
 export function nameFrom(written: string, start: number): PersonFact | undefined {
   const form = FORM.exec(written)?.[0].length ?? 0;
   const fact = trimmed(
-    written
+    withoutBody(written)
       .slice(form)
       .replace(LETTERS_AFTER, '')
       .replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$|(?<=\p{Ll})\s\p{Lu}{2,3}$/gu, ''),

@@ -31,6 +31,8 @@ function airportTown(gazetteer: Gazetteer, folded: string): GazetteerPlace[] {
 }
 
 const shortNames = new WeakMap<Gazetteer, Map<string, GazetteerPlace[]>>();
+/** What may have a short name: the whole list is looked through, so it is folded only where one of the little words stands. */
+const MAY_BE_LONG = /[ -](?:an der|am|im|in der|ob der|bei|on|upon|sur|sous|under|by|next)[ -]/i;
 const LONG_NAME = /^(\p{L}{4,}) (?:an der|am|im|in der|ob der|bei|on|upon|sur|sous|under|by|next) \p{L}/u;
 
 /** Towns by what they are called for short: Krems for "Krems an der Donau". */
@@ -39,7 +41,7 @@ function shortTown(gazetteer: Gazetteer, folded: string): GazetteerPlace[] {
   if (!towns) {
     towns = new Map();
     for (const place of gazetteer) {
-      const short = place.kind === 'airport' ? undefined : LONG_NAME.exec(foldName(place.name))?.[1];
+      const short = place.kind === 'airport' || !MAY_BE_LONG.test(place.name) ? undefined : LONG_NAME.exec(foldName(place.name))?.[1];
       if (short !== undefined) towns.set(short, [...(towns.get(short) ?? []), place]);
     }
     shortNames.set(gazetteer, towns);
