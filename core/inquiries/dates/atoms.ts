@@ -77,6 +77,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   return { first: index, next: day.next, day: day.day, bare: true };
 }
 
+const JOINS = /^(?:and|&|\+|to|through|thru|-|\/|until|till|or)$/;
+
 /** "12 December (Saturday)", "12/12, a Saturday" */
 function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
   const open = tokens[index]?.text;
@@ -84,6 +86,9 @@ function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next
   const beside = tokens[index]?.breaks === 0 && (tokens[index - 1]?.text.length ?? 9) <= 4 ? weekdayAt(tokens, index) : undefined;
   const ends = beside && tokens[beside.next];
   if (beside && (ends === undefined || ends.breaks > 0 || /^[,.;:)]$/.test(ends.text))) return beside;
+  // "Mar 18 thurs and 19 fri"
+  if (beside && JOINS.test(ends?.lower ?? '') && dayAt(tokens, beside.next + (tokens[beside.next + 1]?.lower === 'the' ? 2 : 1)))
+    return beside;
   if (open === '(') {
     const weekday = weekdayAt(tokens, index + 1);
     return weekday && tokens[weekday.next]?.text === ')' ? { weekday: weekday.weekday, next: weekday.next + 1 } : undefined;

@@ -62,12 +62,20 @@ const suffixes = new Set(['st', 'nd', 'rd', 'th', 'er']);
 export const units =
   /^(?:am|pm|a|p|h|hr|hrs|hours?|mins?|minutes?|sec|secs|seconds?|k|km|kg|mi|miles?|m|mm|people|persons?|pax|guests?|attendees|delegates|speakers?|cams?|cameras?|ops?|operators?|days?|weeks?|weeknights?|months?|years?|nights?|sessions?|talks?|rooms?|floors?|percent|usd|cad|eur|gbp|aud|nzd|chf|o'clock|oclock|uhr|x|of us|teams?|tables?|staff|clips?|videos?|bands?|acts?|crew|kids|students|children|seats|minute)$/;
 
+/** "7,8 May", "7,8,9 May" */
+function daysOfMonth(tokens: Tokens, index: number): boolean {
+  let at = index;
+  while (tokens[at + 1]?.text === ',' && isDay(tokens[at + 2]?.num) && (tokens[at + 2]?.text.length ?? 9) <= 2) at += 2;
+  const month = tokens[at + 1];
+  return at > index && month?.breaks === 0 && monthWord(month.lower) !== undefined;
+}
+
 export function isTime(tokens: Tokens, index: number): boolean {
   const after = tokens[index + 1];
   if (!after) return false;
   if (after.text === ':' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;
   if (after.text === '%' || (after.text === ',' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined))
-    return true;
+    return after.text === '%' || !daysOfMonth(tokens, index);
   if (after.text === '.' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;
   // "10 a.m."
   if (/^[ap]$/.test(after.lower) && tokens[index + 2]?.text === '.' && tokens[index + 3]?.lower === 'm') return true;
@@ -173,6 +181,9 @@ function germanShort(tokens: Tokens, index: number): number | undefined {
 }
 const GERMAN_SHORT = ['Mo', 'Di', 'Mi', 'Do', 'Fr', 'Sa', 'So'];
 
+/** "wed night", "sat noon" */
+const PART_OF_DAY = /^(?:morning|afternoon|evening|eve|night|nite|arvo|noon|midday|lunchtime|am|pm)$/;
+
 export function weekdayAt(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
   const token = tokens[index];
   const weekday = token && (weekdayWord(token.lower) ?? germanShort(tokens, index) ?? shortWeekday(tokens, index));
@@ -182,7 +193,11 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
     const before = tokens[index - 1]?.lower ?? '';
     const dated =
       beside &&
-      (beside.num !== undefined || monthWord(beside.lower) !== undefined || beside.lower === 'the' || /^[-/&]$/.test(beside.text));
+      ((beside.breaks === 0 && PART_OF_DAY.test(beside.lower) && tokens[index + 2]?.lower !== 'after') ||
+        beside.num !== undefined ||
+        monthWord(beside.lower) !== undefined ||
+        beside.lower === 'the' ||
+        /^[-/&]$/.test(beside.text));
     // "just the sat"
     const named = before === 'the' && /^(?:just|only|on|for)$/.test(tokens[index - 2]?.lower ?? '') && token.lower !== 'sun';
     // "wrapped by 5p sun"

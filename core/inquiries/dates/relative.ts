@@ -52,6 +52,8 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     return atom(2, { kind: 'days', days: word(1).startsWith('m') ? 1 : 0 });
   if (/^(?:tomorrow|tmrw|tmr|tmw|tmrow|tmorrow|tomo|tomorow|tommorow|tommorrow|tmoz|tomoz|tomorrow's)$/.test(word(0))) {
     if (word(1) === 'week') return undefined;
+    // "tomorrow's tomorrow"
+    if (word(0).endsWith("'s") && word(1).startsWith('tom')) return atom(2, { kind: 'days', days: 2 });
     return atom(1, { kind: 'days', days: 1 });
   }
   if (word(0) === 'the' && word(1) === 'day' && word(2) === 'after' && word(3) === 'tomorrow') return atom(4, { kind: 'days', days: 2 });

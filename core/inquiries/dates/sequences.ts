@@ -6,6 +6,7 @@ import { timeAt } from '../times/at.ts';
 import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
+import { bracketedDays, numbersWeekdays, RANGE_WORDS, weekdayOf, withItsWeekday } from './their-weekdays.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
 
 export type Sequence = {
@@ -21,7 +22,6 @@ export type Sequence = {
 
 type Tokens = readonly Token[];
 
-const rangeWords = new Set(['to', 'through', 'thru', 'until', 'till', 'til', '-', '>', 'bis', 'au', 'al', 'tot']);
 const andWords = new Set(['and', '&', '+', ',', '/', 'plus', 'then', 'und', 'et', 'y', 'e', 'en', 'og', 'och', 'n', "n'"]);
 /** A number after one of these counts rooms or cameras, not days. */
 const counters = new Set(
@@ -61,7 +61,7 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
       next: tokens[at + 2]?.lower === 'and' && tokens[at + 3]?.lower === 'including' ? at + 4 : at + 2,
       comma: false,
     };
-  if (rangeWords.has(word)) {
+  if (RANGE_WORDS.has(word)) {
     const two = (word === '-' && tokens[at + 1]?.text === '>') || (/^(?:through|thru)$/.test(word) && tokens[at + 1]?.lower === 'to');
     return { join: 'range', next: two ? at + 2 : at + 1, comma: false };
   }
@@ -133,37 +133,6 @@ function known(atom: Atom): boolean {
   );
 }
 
-/** "Fri-Sun, June 18-20", "Mon-Wed Jan 11-13", "Sunday to Thursday 6-10 December": the second weekday belongs to the first, not to the date after it. */
-function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[]): Atom | undefined {
-  if (
-    atom?.afterWeekday === undefined ||
-    atom.weekday === undefined ||
-    !items.every((item) => item.atom.weekday !== undefined && item.atom.day === undefined)
-  )
-    return atom;
-  const firstOfRun = atom.monthFirst === true || (atom.day !== undefined && atom.month === undefined);
-  const joins = tokens[atom.next]?.lower ?? '';
-  const more = tokens[atom.next + 1]?.lower === 'the' ? atom.next + 2 : atom.next + 1;
-  const runs = firstOfRun && (rangeWords.has(joins) || /^(?:and|&|\+|und|et|y|en)$/.test(joins)) && tokens[more]?.num !== undefined;
-  const bracketed = tokens[atom.afterWeekday]?.text === '(';
-  return atom.comma || runs || bracketed ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
-}
-
-/** "fri + sat (22nd/23rd)" */
-function numbersWeekdays(tokens: Tokens, index: number, items: readonly Item[]): boolean {
-  const before = tokens[index - 2];
-  return (
-    tokens[index - 1]?.text === '(' &&
-    before !== undefined &&
-    weekdayWord(before.lower) !== undefined &&
-    items.every(({ atom }) => atom.ordinal)
-  );
-}
-
-/** "Saturdays in September (5th, 12th, 19th)" */
-const bracketedDays = (tokens: Tokens, index: number, items: readonly Item[]): boolean =>
-  items.length > 1 && /^[(:]$/.test(tokens[index - 1]?.text ?? '') && items.every(({ atom }) => atom.ordinal);
-
 /** The longest run of joined dates that begins at a token. */
 function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence | { skipTo: number } | undefined {
   const first = atomAt(tokens, index);
@@ -187,7 +156,12 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (join.join === 'range' && !parted) from = afterHour(tokens, from);
     // "until the afternoon of 13 December"
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[from + 1]?.lower ?? '') && tokens[from + 2]?.lower === 'of') from += 3;
-    const atom = weekdayOf(tokens, atomAt(tokens, from) ?? ordinalAfter(tokens, from, join.join, items.at(-1)?.atom), items);
+    const last = items.at(-1)?.atom;
+    const atom = weekdayOf(
+      tokens,
+      withItsWeekday(tokens, atomAt(tokens, from) ?? ordinalAfter(tokens, from, join.join, last), last),
+      items,
+    );
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
     // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.
@@ -211,7 +185,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
   if (numbersWeekdays(tokens, index, items) || bracketedDays(tokens, index, items)) for (const { atom } of items) delete atom.bare;
   if (items.every(({ atom }) => atom.bare)) return items.length > 1 ? { skipTo: at } : undefined;
   trimEnd(tokens, items, commas);
-  trimStart(items, commas);
+  trimStart(tokens, items, commas);
   const begin = items[0]?.atom;
   const end = items.at(-1)?.atom;
   if (!begin || !end || !items.some(({ atom }) => known(atom))) return undefined;

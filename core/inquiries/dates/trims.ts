@@ -53,14 +53,20 @@ function rises(items: readonly Item[]): boolean {
 const inARow = (items: readonly Item[]): boolean =>
   items.length > 2 && items.every(({ atom }, at) => at === 0 || atom.day === (items[at - 1]?.atom.day ?? 0) + 1);
 
+const goesUp = (items: readonly Item[]): boolean =>
+  items.every(({ atom }, at) => at === 0 || (atom.day ?? 0) > (items[at - 1]?.atom.day ?? 0));
+
+const LEADS_TO_DAYS = /^(?:on|are|is|for|dates?|days|:|\(|from|of|between|both|film|filming|shoot|am|vom|les|los|el|le)$/;
+
 /** Leading numbers that are no days: "room 4, 12 December". */
-export function trimStart(items: Item[], commas: boolean[]): void {
+export function trimStart(tokens: readonly Token[], items: Item[], commas: boolean[]): void {
   while (items.length > 1 && items[0]?.atom.bare) {
     const dated = items.findIndex(({ atom }) => !atom.bare);
     const next = items[dated];
     const dayFirst = next?.atom.month !== undefined && !next.atom.monthFirst && !next.atom.iso;
-    // "11, 12, 13 December": days in a row need no more than a comma.
-    const joinedWell = dayFirst && (inARow(items) || !(commas[dated] && !items[0].atom.ordinal));
+    // "11, 12, 13 December": days in a row need no more than a comma; two of them a word before them that leads to days.
+    const led = LEADS_TO_DAYS.test(tokens[items[0].atom.first - 1]?.lower ?? '') && goesUp(items.slice(0, dated + 1));
+    const joinedWell = dayFirst && (inARow(items) || led || !(commas[dated] && !items[0].atom.ordinal));
     if (joinedWell) return;
     items.shift();
     commas.shift();

@@ -1,6 +1,7 @@
 /**
  * Dates in names and numbers: "12 December 2026", "Dec 12th", "12/12/2026", "12.12.", "2026-12-12".
  */
+import { openPointAt } from './open-point.ts';
 import { dayAt, isDay, isTime, isYear, monthAt, units, yearAt, type Atom, type Tokens } from './pieces.ts';
 
 /** "12 December 2026", "12th of Dec", "December 12th, 2026", "Dec. 12" */
@@ -119,6 +120,8 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (mark === '.') {
     // "12.12." needs its closing point, else it is as well a time or a price.
     const point = tokens[index + 3];
+    const open = openPointAt(tokens, index);
+    if (open) return { first: index, next: open.next, day: open.day, month: open.month, dotted: true };
     if (!(point?.tight && point.text === '.') || (tokens[index + 4]?.tight && tokens[index + 4]?.num !== undefined)) return undefined;
     return pair(index, index + 4, a.num, b.num, mark, undefined);
   }

@@ -23,6 +23,16 @@ describe('dates as they are written', () => {
     ['on 2026-12-12', '2026-12-12 2026-12-12 1'],
     ['on 12.12.2026', '2026-12-12 2026-12-12 1'],
     ['on 12-Dec-26', '2026-12-12 2026-12-12 1'],
+    ['on 12, 13 December', '2026-12-12 2026-12-13 2'],
+    ['on 7,8 May 2027', '2027-05-07 2027-05-08 2'],
+    ['on Dec 11 fri and 12 sat', '2026-12-11 2026-12-12 2'],
+    ['Dec 11th Friday to 13th Sunday', '2026-12-11 2026-12-13 3'],
+    ['from Thursday 3.12 to Saturday 5.12', '2026-12-03 2026-12-05 3'],
+    ['on 16.04 at 19.30', '2027-04-16 2027-04-16 1'],
+    // The ninth of October 2027 is a Saturday.
+    ['on Friday 9.10 to 16.00', 'asked'],
+    ["tomorrow's tomorrow", '2026-11-27 2026-11-27 1'],
+    ['sat night', '2026-11-28 2026-11-28 1'],
     ['12-13 December', '2026-12-12 2026-12-13 2'],
     ['Sunday to Thursday 6-10 December', '2026-12-06 2026-12-10 5'],
     // The twelfth of June 2027 is a Saturday.
