@@ -3,6 +3,7 @@
  * one where the sender is at home.
  */
 import { lineStart } from '../parts/sentences.ts';
+import type { Token } from '../parts/tokens.ts';
 import type { PlaceHit } from './hits.ts';
 
 const BEHIND = 130;
@@ -41,11 +42,51 @@ export type Either = {
   open: boolean;
 };
 
-/** Names beside a town that it stands against. */
-export function eitherOf(text: string, towns: readonly PlaceHit[]): Either[] {
+/** What stands for a day where the days of several towns are looked past. */
+const DAY = '\uE000';
+const ON = '(?:(?:on|am|le|the|den|op|el|this|next) ){0,2}';
+const ITS_DAY = `[ ,(]{0,2}${ON}${DAY}+\\)?`;
+/** "Dunedin on 18 dec or Nelson on 19 dec", "am 12. Juni in Potsdam oder am 13. Juni in Cottbus": each with a day of its own. */
+const OR_ANOTHER = String.raw`,? (?:or|oder|ou|of|o)(?: else| maybe| possibly| perhaps)? `;
+const IN = '(?:in |at |à |te |en )?';
+const OTHER_DAY_AFTER = [
+  `^${ITS_DAY}${OR_ANOTHER}${IN}(?<name>${NAME})(?=${ITS_DAY})`,
+  `^(?:${ITS_DAY})?${OR_ANOTHER}${ON}${DAY}+,? ${IN}(?<name>${NAME})`,
+].map((pattern) => new RegExp(pattern, 'u'));
+const OTHER_DAY_BEFORE = new RegExp(String.raw`(?<![\p{L}'’-])(?<name>${NAME})${ITS_DAY}${OR_ANOTHER}(?:${ON}${DAY}+,? )?${IN}$`, 'u');
+function onOtherDay(masked: string, { start, end }: PlaceHit): { name: string; at: number } | undefined {
+  const ahead = masked.slice(end, end + BEHIND);
+  const [after] = OTHER_DAY_AFTER.map((pattern) => pattern.exec(ahead)).filter((match) => match !== null);
+  const from = Math.max(0, start - AHEAD);
+  const before = after ? null : OTHER_DAY_BEFORE.exec(masked.slice(from, start));
+  const name = (after ?? before)?.groups?.['name'];
+  if (name === undefined) return undefined;
+  return { name, at: after ? end + after[0].lastIndexOf(name) : from + (before?.index ?? 0) };
+}
+
+/** The text with its days made alike. */
+export function withoutDays(text: string, tokens: readonly Token[], taken: (index: number) => boolean): string {
+  const parts: string[] = [];
+  let at = 0;
+  tokens.forEach(({ start, end }, index) => {
+    if (!taken(index)) return;
+    const from = index > 0 && taken(index - 1) ? at : start;
+    parts.push(text.slice(at, from), DAY.repeat(end - from));
+    at = end;
+  });
+  return parts.join('') + text.slice(at);
+}
+
+/**
+ * Names beside a town that it stands against.
+ * @param masked the text as `withoutDays` gives it
+ */
+export function eitherOf(text: string, masked: string, towns: readonly PlaceHit[]): Either[] {
   return towns.flatMap((town) => {
     const [from, ahead] = [Math.max(0, town.start - AHEAD), text.slice(town.end, town.end + BEHIND)];
     const lead = text.slice(from, town.start);
+    const other = onOtherDay(masked, town);
+    if (other) return [{ town, ...other, open: true }];
     const orIf = OR_IF.exec(ahead);
     const both = (OF_TWO.test(lead) ? AND_THE_OTHER.exec(ahead) : null) ?? THE_OTHER_AND.exec(lead);
     const [after, before] = [
@@ -81,6 +122,9 @@ const FIRST_PAGE = 6000;
 const MOVES =
   /\bor (?:else )?(?:we|they|it)(?:'d|'ll)? (?:(?:could|may|might|would|will|can) )?(?:moves?|shifts?|goes|go|relocates?|switch(?:es)?|takes?|holds?|have|has|do|does|run|runs)(?: it| the \w+)?(?: over| across| up| down)? (?:to|in|at) $/i;
 
+/** "The final may shift to Haridwar" */
+const MAY_MOVE = /\b(?:may|might|could)(?: yet| still| also)? (?:be )?(?:shift|mov|switch|swap|relocat)\w*(?: \w+){0,2}? to $/i;
+
 /** How far a town falls behind that is only in a quoted mail, or where only the sender is; and how surely the other must be led. */
 const BEHIND_OTHERS = 4;
 const BEHIND_OWN = 1.5;
@@ -98,7 +142,7 @@ export function amongTowns(text: string, towns: readonly PlaceHit[]): PlaceHit[]
   });
   const best = Math.max(...moved.map(({ score }) => score));
   if (inOptions(text, towns)) return moved.map((town) => ({ ...town, score: best, option: true as const }));
-  const moves = towns.map(({ start }) => MOVES.test(text.slice(Math.max(0, start - AHEAD), start)));
+  const moves = towns.map(({ start }) => [MOVES, MAY_MOVE].some((words) => words.test(text.slice(Math.max(0, start - AHEAD), start))));
   if (!moves.includes(true)) return moved;
   return moved.map((town, index) => (moves[index] || town.score === best ? { ...town, score: best, open: true } : town));
 }

@@ -24,23 +24,12 @@ const aliases: Record<string, string> = {
   'the netherlands': 'NL',
   'czech republic': 'CZ',
   uae: 'AE',
-  deutschland: 'DE',
-  osterreich: 'AT',
-  schweiz: 'CH',
-  suisse: 'CH',
-  espana: 'ES',
-  italia: 'IT',
-  brasil: 'BR',
   'south korea': 'KR',
   korea: 'KR',
   turkey: 'TR',
   'hong kong': 'HK',
   eire: 'IE',
   'republic of ireland': 'IE',
-  belgique: 'BE',
-  danmark: 'DK',
-  sverige: 'SE',
-  norge: 'NO',
   polska: 'PL',
 };
 /** Counties that are written after a town: they tell the country. */
@@ -49,7 +38,20 @@ const counties: Record<string, string> = {
   IE: 'county cork,county kerry,county galway,county mayo,county clare,county donegal,county sligo,county wexford,county waterford,county kilkenny,county wicklow,county meath,county louth,co cork,co kerry,co galway,co mayo,co clare,co donegal,co sligo,co wexford,co waterford,co kilkenny,co wicklow,co meath,co louth',
 };
 /** Names of countries that are more often something else in an English message. */
-const otherThings = new Set(['georgia', 'jordan', 'chad', 'jersey', 'guinea', 'mali', 'niger', 'togo', 'cuba', 'malta street', 'oman']);
+const otherThings = new Set([
+  'georgia',
+  'jordan',
+  'chad',
+  'jersey',
+  'guinea',
+  'mali',
+  'niger',
+  'togo',
+  'cuba',
+  'malta street',
+  'oman',
+  'island',
+]);
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 const byName = new Map<string, string>(Object.entries(aliases));
@@ -71,6 +73,17 @@ for (const first of letters) {
     const folded = foldName(name);
     if (!otherThings.has(folded) && !byName.has(folded)) byName.set(folded, code);
     for (const zone of new Intl.Locale(`und-${code}`).getTimeZones?.() ?? []) if (!zoneCountry.has(zone)) zoneCountry.set(zone, code);
+  }
+}
+
+/** Countries that are written about in the languages that are read, and those languages. */
+const WRITTEN_ABROAD = 'DE AT CH LI FR IT ES PT NL BE LU GB IE DK NO SE FI IS PL CZ SK HU SI HR RO GR TR MA ZA US CA MX BR AR AU NZ IN JP';
+const LANGUAGES = 'de fr es it nl pt da nb sv';
+for (const language of LANGUAGES.split(' ')) {
+  const names = new Intl.DisplayNames(language, { type: 'region', fallback: 'none' });
+  for (const code of WRITTEN_ABROAD.split(' ')) {
+    const folded = foldName(names.of(code) ?? '');
+    if (!otherThings.has(folded) && !byName.has(folded)) byName.set(folded, code);
   }
 }
 

@@ -7,16 +7,16 @@ import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
 import { addressed, isSomebody, PHONE_NEXT, standsAlone } from './alone.ts';
-import { amongTowns, eitherOf } from './among.ts';
-import { countryNamed } from './countries.ts';
+import { amongTowns, eitherOf, withoutDays } from './among.ts';
+import { areaAt, isRatherArea, SMALL_TOWN } from './areas.ts';
 import type { AreaHit, PlaceHit } from './hits.ts';
-import { areaNamed, commonWords, wordsAbroad } from './names.ts';
+import { commonWords, wordsAbroad } from './names.ts';
 import { isWhose } from './origin.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
 import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf } from './setting.ts';
 import { namedAt, type Named } from './towns.ts';
-import { isCasual, isRomance, leadsInRomance } from './typing.ts';
+import { countriesSpeaking, isCasual, isRomance, leadsInRomance } from './typing.ts';
 import { HYPHENED, unlistedAt } from './unlisted.ts';
 
 type Tokens = readonly Token[];
@@ -35,13 +35,14 @@ export function placesIn(
   text: string,
   written: Tokens,
   gazetteer: Gazetteer,
-  hints: Hints,
+  known: Hints,
   taken: (index: number) => boolean,
 ): { towns: PlaceHit[]; areas: AreaHit[] } {
   const towns: PlaceHit[] = [];
   const areas: AreaHit[] = [];
   const faint: PlaceHit[] = [];
   const casual = isCasual(text);
+  const hints = { ...known, spoken: countriesSpeaking(text) };
   const plain = written.map((token) =>
     // "la ville d'Angers"
     /^[dl]'\p{Lu}/u.test(token.text) ? { ...token, text: token.text.slice(2), lower: token.lower.slice(2), start: token.start + 2 } : token,
@@ -117,12 +118,20 @@ export function placesIn(
   const best = Math.max(...towns.map(({ score }) => score));
   if (others.length === 0 && best <= BY_SIZE)
     towns.push(...faint.filter(({ candidates }) => candidates.length > 0).map((town) => ({ ...town, score: best })));
-  return { towns: withRivals(text, tokens, amongTowns(text, towns), gazetteer, hints), areas };
+  return { towns: withRivals(text, tokens, amongTowns(text, towns), gazetteer, hints, taken), areas };
 }
 
 /** Towns and what stands beside one of them as the other of two that it may be: as likely as that one, whatever is said of it. */
-function withRivals(text: string, tokens: Tokens, towns: readonly PlaceHit[], gazetteer: Gazetteer, hints: Hints): PlaceHit[] {
-  const eithers = eitherOf(text, towns);
+function withRivals(
+  text: string,
+  tokens: Tokens,
+  towns: readonly PlaceHit[],
+  gazetteer: Gazetteer,
+  hints: Hints,
+  taken: Taken,
+): PlaceHit[] {
+  if (towns.length === 0) return [];
+  const eithers = eitherOf(text, withoutDays(text, tokens, taken), towns);
   const either = eithers.flatMap(({ town, name, at }): [PlaceHit, PlaceHit][] => {
     const index = tokens.findIndex(({ start }) => start === at);
     if (index < 0 || isDateWord(tokens[index])) return [];
@@ -165,8 +174,9 @@ function townAt(
 ): { hit: PlaceHit; next: number } | undefined {
   const folded = foldName(found.name);
   const single = found.next - index === 1;
-  const qualifier = qualifierAt(text, tokens, found.next);
-  const qualified = qualifier ? found.places.filter((place) => fits(place, qualifier)) : [];
+  const told = qualifierAt(text, tokens, found.next);
+  const qualified = told ? found.places.filter((place) => fits(place, told)) : [];
+  const qualifier = told?.beyond && qualified.length === 0 ? undefined : told;
   // "Goa, India" is no Goa elsewhere; "Bayfield, WI" is none of those that the list has.
   if (qualifier && qualified.length === 0 && (qualifier.comma || qualifier.coded))
     return unlistedAt(text, tokens, index, taken, hints.homeCountry);
@@ -191,8 +201,11 @@ function townAt(
   if (!nearHome && !setting.led && setting.sentenceStart && qualified.length === 0 && index > 0 && text.slice(last.end).trim().length < 2)
     return undefined;
   if (qualified.length === 0 && isSomebody(text, tokens, index, found.next, setting, nearHome, best)) return undefined;
+  // "KL job"
   const common =
-    commonWords.has(folded) || (wordsAbroad.has(folded) && best.country !== hints.homeCountry) || (single && folded.length <= 2);
+    commonWords.has(folded) ||
+    (wordsAbroad.has(folded) && best.country !== hints.homeCountry) ||
+    (single && folded.length <= 2 && !AS_JOB.test(text.slice(last.end, last.end + 12)));
   // Who types nothing with a capital means the city nearby: "in buffalo, dec 12".
   const meant = casual && setting.strongly && setting.openAfter && nearHome && (best.people ?? 0) >= SMALL_TOWN;
   const score = scoreOf(setting, {
@@ -224,7 +237,7 @@ function townAt(
     )
   )
     return undefined;
-  const name = found.name.toLowerCase() === best.name.toLowerCase() ? best.name : titled(found.name);
+  const name = found.name.toLowerCase() === best.name.toLowerCase() || isShort(found.name, best) ? best.name : titled(found.name);
   return {
     hit: {
       start: (tokens[index] as Token).start,
@@ -246,40 +259,13 @@ const OF_SOMETHING = /^of (?:the |our )?\p{Lu}\p{Ll}/u;
 const LONGER_NAME =
   /^(?:Street|Road|Avenue|Lane|Square|Crescent|Terrace|Close|Drive|Boulevard|West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island)$/;
 
-/** "in Ontario", "in Belgium": the region at home or the country, not the town somewhere that is named after it. */
-function isRatherArea(folded: string, written: string, best: GazetteerPlace, { homeCountry }: Hints): boolean {
-  const state = countryNamed(folded);
-  const area = written.length > 3 || written !== written.toUpperCase() ? areaNamed(folded, written) : undefined;
-  const people = best.people ?? 0;
-  if (people >= GREAT_CITY) return false;
-  if (state !== undefined) return state !== best.country;
-  if (area === undefined || (area.country === best.country && foldName(best.region) === folded)) return false;
-  return area.country === homeCountry || (best.country !== homeCountry && people < SMALL_TOWN);
-}
-const SMALL_TOWN = 100_000;
-const GREAT_CITY = 500_000;
+const AS_JOB = /^ (?:job|gig|shoot|booking|leg)\b/;
+/** "KL" for Kuala Lumpur, "Vegas" for Las Vegas: said of a town, but not its name. */
+const isShort = (said: string, { name, others = [] }: GazetteerPlace): boolean =>
+  others.some((other) => foldName(other) === foldName(said) && (!/\p{Ll}/u.test(other) || `las ${foldName(other)}` === foldName(name)));
 
 const titled = (name: string): string =>
   /\p{Lu}/u.test(name) ? name : name.replace(/(?<![\p{L}'])\p{Ll}/gu, (letter) => letter.toUpperCase());
-
-/** "in Canada", "Wisconsin": a country or region named without a town. */
-function areaAt(text: string, tokens: Tokens, index: number, led: boolean): { hit: AreaHit; next: number } | undefined {
-  const first = tokens[index];
-  if (!first || !led) return undefined;
-  const the = first.lower === 'the' ? 1 : 0;
-  const start = tokens[index + the];
-  if (!start || !/^\p{Lu}/u.test(start.text)) return undefined;
-  for (let length = 4; length >= 1; length--) {
-    const last = tokens[index + the + length - 1];
-    if (!last || !/^\p{L}/u.test(last.text)) continue;
-    const written = text.slice(start.start, last.end);
-    if (written.length < 4 && !/^(?:USA|US|UK|UAE|BC|Goa)$/.test(written)) continue;
-    const folded = foldName(written);
-    const country = countryNamed(folded) ?? areaNamed(folded, written)?.country;
-    if (country) return { hit: { start: start.start, end: last.end, country }, next: index + the + length };
-  }
-  return undefined;
-}
 
 /** A place as the contract has it, by the name of its own that it was called by: "Galway" for the listed Gaillimh. */
 export function placeOf(place: GazetteerPlace, called: string): Place {

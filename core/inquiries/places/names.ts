@@ -96,7 +96,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   paypal zoom teams live stream cloud data web net link mail email phone cell fax tel
   budget rate rates quote fee fees cost costs total contact details location venue role dates time times type name subject notes
   delivery edit edits photo photos audio sound light lights lighting grip gear kit van truck car bus train plane flight hotel
-  essen surprise
+  essen surprise bell
   wedding party birthday anniversary graduation reunion festival concert workshop meeting seminar symposium congress championship tournament final finals match race
   ideal normal central eden joy bliss harmony concord unity friendship freedom providence
   marathon sparta troy athens rome carthage corinth

@@ -42,10 +42,22 @@ const DENIED =
 /** "doncaster thursday? client's pulled it", "Leeds -> Wakefield", "in Duluth (no camera)" */
 const GIVEN_UP =
   /^(?: [^.?!,\n]{0,16})?[?,.]\s(?:(?:they|the client|client|it|that)(?:'s|'ve| has| have| is| was| got)? (?:been )?(?:pulled|cancelled|canceled|off|dropped|scrapped|binned|fallen through)\b)|^\s?(?:(?:->|=>|→)|[(–-]\s?(?:no (?:camera|filming|video|film|need)|not (?:you|filmed|needed|for you)|without you)\b)/i;
-/** "(you needn't come)" */
-const NOT_COMING =
-  /^[^.?!\n]{0,20}\(?\byou (?:needn't|don't (?:need|have) to|do not (?:need|have) to|won't (?:need|have) to) (?:come|be there|attend|travel)\b/i;
+/** "(you needn't come)", "but you don't need to bother with that", "(pas besoin de vous)", "den brauchen wir nicht": what is there is not my job. */
+const THAT = String.raw`(?: (?:it|that|this|them|those|there|for that|for those|for it))`;
+const NOT_NEEDED = new RegExp(
+  String.raw`^[^.?!\n(]{0,24}?(?:[(,;–-]| but| and| though) ?(?:so |which |where |that |those )?(?:` +
+    [
+      String.raw`(?:there's |that's )?no (?:need|call) (?:for|of) you|no need to (?:(?:film|shoot|cover|record)${THAT}|(?:come|attend|travel|be there))`,
+      String.raw`you(?:'re| are|'ll be| won't be)? not (?:needed|wanted|required)|you (?:aren't|won't be) (?:needed|wanted|required)`,
+      String.raw`you (?:needn't|(?:don't|do not|won't|needn't)(?: need to| have to)?) (?:(?:come|be there|attend|travel)(?! (?:before|until|till|earlier|at|for|by|alone|with))|(?:film|shoot|cover|record|bother with|worry about|do)${THAT})`,
+      String.raw`(?:we )?(?:don't|won't|do not) (?:need|want)(?: you| it)?(?: (?:filmed|covered|there)|${THAT}(?: (?:filmed|covered))?(?= ?[.,;!)]))`,
+      String.raw`not (?:filmed|to be filmed|covered|needed|your (?:job|problem))(?= ?[.,;!)])`,
+      String.raw`(?:l[àa] )?(?:pas|aucun) besoin (?:de vous|que vous|d'y)|(?:den|die|das|dort|da) (?:brauchen wir|brauchst du|müssen sie|musst du) [^.,;!)\n]{0,16}?nicht|daar (?:hoef|hoeft) (?:je|u) niet|no hace falta (?:que vengas|ir)|non serve`,
+    ].join('|') +
+    ')',
+  'iu',
+);
 
 /** True where a town is named only to be taken back, or as a place to which nobody has to go. */
 export const isTakenBack = (lead: string, after: string): boolean =>
-  OLD.test(lead) || PUT_RIGHT.test(after) || DENIED.test(after) || GIVEN_UP.test(after) || NOT_COMING.test(after);
+  OLD.test(lead) || PUT_RIGHT.test(after) || DENIED.test(after) || GIVEN_UP.test(after) || NOT_NEEDED.test(after);

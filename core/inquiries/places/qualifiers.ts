@@ -22,6 +22,8 @@ export type Qualifier = {
   next: number;
   comma: boolean;
   coded: boolean;
+  /** A region that no list has stands between: ", Ogun State, Nigeria". */
+  beyond?: true;
 };
 
 /** ", ND", ", Ontario", "(Germany)", ", North Dakota, USA" after a name. */
@@ -59,8 +61,29 @@ export function qualifierAt(text: string, tokens: Tokens, index: number): Qualif
       ...(/^[A-Z]{2}$/.test(written) ? { code: written } : {}),
     };
   }
-  return undefined;
+  return mark === ',' ? beyondRegion(text, tokens, at) : undefined;
 }
+
+/** What a region consists of, whose own name no list has. */
+const REGION_WORDS = /^(?:of|the|de|del|della|di|da|du|des|région|province|provincia|departamento|estado|bezirk|landkreis|kreis)$/;
+/** Words that make the name before them a region's. */
+export const REGION =
+  /^(?:state|province|region|county|prefecture|district|department|governorate|canton|coast|valley|islands|oblast|voivodeship)$/i;
+
+/** ", Ogun State, Nigeria", ", Kanagawa, Japan" */
+function beyondRegion(text: string, tokens: Tokens, at: number): Qualifier | undefined {
+  let next = at;
+  while (
+    next - at < MOST_OF_REGION &&
+    (next === at || tokens[next]?.breaks === 0) &&
+    (/^\p{Lu}\p{Ll}/u.test(tokens[next]?.text ?? '') || REGION_WORDS.test(tokens[next]?.text ?? ''))
+  )
+    next++;
+  if (next === at || tokens[next]?.text !== ',') return undefined;
+  const state = qualifierAt(text, tokens, next);
+  return state?.comma && (state.country ?? state.region) !== undefined ? { ...state, beyond: true } : undefined;
+}
+const MOST_OF_REGION = 4;
 
 /** States whose codes are also those of a state or province elsewhere. */
 export const australian: Record<string, string> = { WA: 'western australia', SA: 'south australia', NT: 'northern territory' };

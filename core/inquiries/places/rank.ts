@@ -4,7 +4,14 @@
 import { distanceKm, type Position } from '../../places/distance.ts';
 import type { GazetteerPlace } from '../../places/gazetteer.ts';
 
-export type Hints = { home: Position | undefined; homeCountry: string | undefined; countries: ReadonlySet<string> };
+export type Hints = {
+  home: Position | undefined;
+  homeCountry: string | undefined;
+  /** Where the money is paid in that the message names. */
+  countries: ReadonlySet<string>;
+  /** Where the language of the message is spoken. */
+  spoken?: ReadonlySet<string>;
+};
 
 /** Size weighed with nearness: what a person at this home most likely means. A city known all over the world is meant from afar, too. */
 function weightOf(place: GazetteerPlace, hints: Hints): number {
@@ -51,6 +58,8 @@ export function ranked(places: readonly GazetteerPlace[], hints: Hints): Ranked 
   const people = first.place.people ?? 0;
   const plausible =
     first.place.country === hints.homeCountry ||
+    (hints.countries.size === 1 && hints.countries.has(first.place.country)) ||
+    (abroad === undefined && hints.spoken?.has(first.place.country) === true) ||
     (people >= 200_000 && (people >= 1_000_000 || !hints.home || distanceKm(hints.home, first.place) <= 2500)) ||
     (people >= 50_000 && apart.length === 0) ||
     !hints.home ||

@@ -23,3 +23,29 @@ export const isRomance = (text: string): boolean =>
 /** True where "a" leads to a name. */
 export const leadsInRomance = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === 'a' && /^\p{Lu}/u.test(tokens[at + 1]?.text ?? '');
+
+/** Little words of a language that no other of these has, and the countries where it is spoken. */
+const SPOKEN: readonly (readonly [words: string, countries: string])[] = [
+  ['il|di|un|la|della|che|per|sono|siamo|è|una|nel|alle|dalle|cerchiamo|vorremmo', 'IT CH SM'],
+  ['der|und|das|wir|für|mit|ist|eine|einen|sie|nicht|zum|suchen|den|bei', 'DE AT CH LI LU'],
+  ['le|la|un|les|des|nous|pour|avec|est|une|vous|du|au|notre|cherchons', 'FR BE CH LU MC'],
+  ['wij|het|een|voor|zijn|niet|onze|graag|zoeken|jullie|aan', 'NL BE'],
+  ['el|la|un|los|las|para|una|con|somos|nuestra|nuestro|por|buscamos|que|del', 'ES MX AR CL CO PE'],
+  ['um|uma|não|para|nossa|nosso|são|procuramos|dos|você|em', 'PT BR'],
+];
+const LEAST_WORDS = 4;
+const LEAST_SHARE = 0.1;
+/** The countries whose language a message is written in; none for English. */
+export function countriesSpeaking(text: string): ReadonlySet<string> {
+  const words =
+    text
+      .slice(0, CASUAL_REACH)
+      .toLowerCase()
+      .match(/[\p{L}']+/gu) ?? [];
+  const counted = SPOKEN.map(([own, countries]) => {
+    const little = new Set(own.split('|'));
+    return { countries, count: words.filter((word) => little.has(word)).length };
+  });
+  const most = counted.reduce((best, one) => (one.count > best.count ? one : best));
+  return new Set(most.count >= LEAST_WORDS && most.count >= words.length * LEAST_SHARE ? most.countries.split(' ') : []);
+}

@@ -6,7 +6,7 @@ import type { Token } from '../parts/tokens.ts';
 import { countryNamed } from './countries.ts';
 import type { PlaceHit } from './hits.ts';
 import { areaNamed, commonWords } from './names.ts';
-import { australian, qualifierAt } from './qualifiers.ts';
+import { australian, qualifierAt, REGION } from './qualifiers.ts';
 import { isDateWord, NOT_THE_JOB, properName, settingOf, VENUE } from './setting.ts';
 
 type Tokens = readonly Token[];
@@ -33,8 +33,11 @@ export function unlistedAt(
       words.some((token, at) => !/^\p{Lu}\p{Ll}/u.test(token.text) || isDateWord(token) || (at > 0 && token.breaks > 0))
     )
       continue;
-    if (INSTITUTION.test(last.text)) return undefined;
+    const written = text.slice(first.start, last.end);
+    if (INSTITUTION.test(last.text) || REGION.test(last.text) || areaNamed(foldName(written), written) !== undefined) return undefined;
     const qualifier = qualifierAt(text, tokens, index + length);
+    // "at Casa Luna, Oaxaca, Mexico" is a house; "in Ubud, Bali, Indonesia" is a town.
+    if (qualifier?.beyond && !/^(?:in|near|à|en)$/.test(tokens[index - 1]?.lower ?? '')) continue;
     // "Kambalda, WA" is Western Australia there.
     const country =
       homeCountry === 'AU' && qualifier?.code !== undefined && qualifier.code in australian
@@ -56,7 +59,7 @@ export function unlistedAt(
       hit: {
         start: first.start,
         end: last.end,
-        name: text.slice(first.start, last.end),
+        name: written,
         candidates: [],
         sure: true,
         countrySure: true,
