@@ -3,7 +3,8 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { numberWord } from '../words.ts';
-import { CLOCK, halfElsewhere, spokenElsewhere } from './elsewhere.ts';
+import { minutesIn, partAfter, partElsewhere, type PartAt } from './day-parts.ts';
+import { CLOCK, spokenElsewhere } from './elsewhere.ts';
 
 export type ClockTime = {
   first: number;
@@ -28,15 +29,8 @@ const NUMBERED =
 const numbered = (before: Token | undefined): boolean => NUMBERED.test(before?.lower ?? '') || before?.text === 'U';
 const counts =
   /^(?:%|people|persons?|pax|guests?|days?|weeks?|hours?|hrs?|minutes?|mins?|cameras?|cams?|ops?|operators?|speakers?|sessions?|rooms?|k|usd|cad|eur|gbp|per|x|of|years?|months?|miles?|km|stage|th|st|nd|rd|seconds?|secs?|nights?|clips?|videos?)$/;
-const partOfDay = new Map<string, 'am' | 'pm'>([
-  ['morning', 'am'],
-  ['evening', 'pm'],
-  ['afternoon', 'pm'],
-  ['night', 'pm'],
-]);
-
 /** "am", "a.m.", "a", "p" after an hour. */
-function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
+function meridiemAt(tokens: Tokens, index: number): PartAt | undefined {
   const token = tokens[index];
   if (!token || token.breaks > 0) return undefined;
   // "07:00 am 25.", "9:30 am Samstag": a German preposition.
@@ -56,43 +50,20 @@ function meridiemAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: n
       /^\p{Lu}\p{Ll}+(?:tag|woch|abend|morgen)$/u.test(after.text))
   )
     return undefined;
-  if (token.lower === 'am' || token.lower === 'pm') return { half: token.lower, next: index + 1 };
+  if (token.lower === 'am' || token.lower === 'pm') return { part: token.lower, next: index + 1 };
   if ((token.lower === 'a' || token.lower === 'p') && tokens[index + 1]?.text === '.' && tokens[index + 2]?.lower === 'm')
     return {
-      half: token.lower === 'a' ? 'am' : 'pm',
+      part: token.lower === 'a' ? 'am' : 'pm',
       next: tokens[index + 3]?.text === '.' && tokens[index + 3]?.tight ? index + 4 : index + 3,
     };
-  if ((token.lower === 'a' || token.lower === 'p') && token.tight) return { half: token.lower === 'a' ? 'am' : 'pm', next: index + 1 };
+  if ((token.lower === 'a' || token.lower === 'p') && token.tight) return { part: token.lower === 'a' ? 'am' : 'pm', next: index + 1 };
   return undefined;
 }
 
-/** "until 1 in the night" */
-const LATEST_OF_NIGHT = 4;
-/** "quarter past four (yes, am)" */
-function halfInBracket(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
-  if (tokens[index]?.text !== '(') return undefined;
-  const end = tokens.slice(index, index + LONGEST_BRACKET).findIndex(({ text }) => text === ')');
-  const half = end < 1 ? undefined : tokens.slice(index, index + end).find(({ lower }) => lower === 'am' || lower === 'pm')?.lower;
-  return half === 'am' || half === 'pm' ? { half, next: index + end + 1 } : undefined;
-}
-const LONGEST_BRACKET = 7;
-
-/** "in the morning", "this evening", "tonight", "at night" */
-function dayPartAt(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
-  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
-  if (word(0) === 'tonight') return { half: 'pm', next: index };
-  // "till 2 the following morning"
-  const led = word(0) === 'the' ? 1 : 0;
-  if (/^(?:following|next)$/.test(word(led)) && word(led + 1) === 'morning') return { half: 'am', next: index + led + 2 };
-  const skip = word(0) === 'in' && word(1) === 'the' ? 2 : word(0) === 'at' || word(0) === 'this' ? 1 : 0;
-  const half = partOfDay.get(word(skip));
-  if (half && word(skip) === 'night' && (tokens[index - 1]?.num ?? numberWord(tokens[index - 1]?.lower ?? '') ?? 12) <= LATEST_OF_NIGHT)
-    return { half: 'am', next: skip === 0 ? index : index + skip + 1 };
-  return half ? { half, next: skip === 0 ? index : index + skip + 1 } : undefined;
-}
-
-function settle(hour: number, minute: number, half: 'am' | 'pm'): number {
-  return ((hour % 12) + (half === 'pm' ? 12 : 0)) * 60 + minute;
+/** An hour of which words after it tell the part of the day. */
+function inPart(first: number, { part, next }: PartAt, hour: number, minute: number): ClockTime {
+  const minutes = minutesIn(hour, minute, part);
+  return { first, next, minutes, open: false, bare: false, ...(minutes === 1440 ? { midnight: true } : {}) };
 }
 
 function made(
@@ -105,9 +76,8 @@ function made(
   bare: boolean,
 ): ClockTime | undefined {
   if (hour > 24 || minute > 59 || (hour === 24 && minute > 0)) return undefined;
-  const half = meridiemAt(tokens, next) ?? dayPartAt(tokens, next) ?? halfElsewhere(tokens, next) ?? halfInBracket(tokens, next);
-  if (half && hour >= 1 && hour <= 12)
-    return { first, next: half.next, minutes: settle(hour, minute, half.half), open: false, bare: false };
+  const half = meridiemAt(tokens, next) ?? partAfter(tokens, next);
+  if (half && hour >= 1 && hour <= 12) return inPart(first, half, hour, minute);
   const settled = sure || hour > 12 || hour === 0;
   return { first, next, minutes: hour * 60 + minute, open: !settled && hour <= 12, bare };
 }
@@ -237,13 +207,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
     const hours = mark?.lower === 'h' || mark?.lower === 'hrs' || mark?.lower === 'hours' || mark?.lower === 'hr';
     const half = meridiemAt(tokens, index + 1);
     if (half && Math.floor(token.num / 100) <= 12 && token.num >= 100)
-      return {
-        first: index,
-        next: half.next,
-        minutes: settle(Math.floor(token.num / 100), token.num % 100, half.half),
-        open: false,
-        bare: false,
-      };
+      return inPart(index, half, Math.floor(token.num / 100), token.num % 100);
     return {
       first: index,
       next: index + (hours ? 2 : 1),
@@ -256,7 +220,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
   if (token.text.length === 3 && token.num >= 100 && token.num % 100 < 60) {
     const [hour, minute] = [Math.floor(token.num / 100), token.num % 100];
     const half = meridiemAt(tokens, index + 1);
-    if (half) return { first: index, next: half.next, minutes: settle(hour, minute, half.half), open: false, bare: false };
+    if (half) return inPart(index, half, hour, minute);
     // "be there 130": only beside a word for a call, and no count.
     return minute % 15 === 0 && !counts.test(mark?.lower ?? '')
       ? { first: index, next: index + 1, minutes: hour * 60 + minute, open: true, bare: true }
@@ -282,9 +246,9 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
     const minute = !marked && second?.breaks === 0 && second.text.length === 2 ? second.num : undefined;
     if (minute !== undefined && minute < 60 && !GERMAN_COUNTS.test(tokens[index + 3]?.lower ?? ''))
       return made(tokens, index, index + 3, token.num, minute, true, false);
-    const half = token.num <= 12 ? halfElsewhere(tokens, index + 2) : undefined;
-    const minutes = half ? settle(token.num, 0, half.half) : token.num * 60;
-    return { first: index, next: half?.next ?? index + 2, minutes, open: false, bare: false };
+    const part = token.num >= 1 && token.num <= 12 ? partElsewhere(tokens, index + 2) : undefined;
+    if (part) return inPart(index, part, token.num, 0);
+    return { first: index, next: index + 2, minutes: token.num * 60, open: false, bare: false };
   }
   if (mark?.lower === "o'clock" || mark?.lower === 'oclock') return made(tokens, index, index + 2, token.num, 0, false, false);
   const time = made(tokens, index, index + 1, token.num, 0, token.text.startsWith('0') && token.text.length === 2, true);

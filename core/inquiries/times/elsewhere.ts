@@ -10,7 +10,7 @@ type Spoken = { hour: number; minute: number; next: number };
 
 const hourWords = new Map(
   [
-    'eins',
+    'eins una',
     'zwei deux dos due twee',
     'drei trois tres tre drie',
     'vier quatre cuatro quattro vier',
@@ -72,40 +72,4 @@ export function spokenElsewhere(tokens: Tokens, index: number): Spoken | undefin
   if (word(1 + clock) === 'menos' && part === 'cuarto') return { hour: hour === 1 ? 12 : hour - 1, minute: 45, next: after + 2 };
   if (word(1 + clock) === 'moins' && part === 'le') return { hour: hour - 1, minute: 45, next: after + 3 };
   return spelled && (led || clock === 1) ? { hour, minute: 0, next: after } : undefined;
-}
-
-const parts: readonly (readonly [words: string, half: 'am' | 'pm'])[] = [
-  ['de la mañana', 'am'],
-  ['de la madrugada', 'am'],
-  ['por la mañana', 'am'],
-  ['de la tarde', 'pm'],
-  ['por la tarde', 'pm'],
-  ['de la noche', 'pm'],
-  ['du matin', 'am'],
-  ['du soir', 'pm'],
-  ["de l'après", 'pm'],
-  ['di mattina', 'am'],
-  ['del mattino', 'am'],
-  ['di sera', 'pm'],
-  ['del pomeriggio', 'pm'],
-  ['morgens', 'am'],
-  ['in der früh', 'am'],
-  ['in der nacht', 'am'],
-  ['früh', 'am'],
-  ['vormittags', 'am'],
-  ['nachmittags', 'pm'],
-  ['abends', 'pm'],
-  ["' s ochtends", 'am'],
-  ["' s morgens", 'am'],
-  ["' s middags", 'pm'],
-  ["' s avonds", 'pm'],
-];
-
-/** The half of the day that words after an hour tell, and the index after them. */
-export function halfElsewhere(tokens: Tokens, index: number): { half: 'am' | 'pm'; next: number } | undefined {
-  for (const [words, told] of parts) {
-    const wanted = words.split(' ');
-    if (wanted.every((word, at) => tokens[index + at]?.lower === word)) return { half: told, next: index + wanted.length };
-  }
-  return undefined;
 }

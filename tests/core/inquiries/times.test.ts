@@ -57,6 +57,11 @@ describe('last wrap', () => {
     ['Call 8am, wrap by 11pm.', '2026-12-13T23:00'],
     ['Call 4pm, wrap 1am.', '2026-12-14T01:00'],
     ['Call 4pm, out by midnight.', '2026-12-14T00:00'],
+    // The night goes on past midnight.
+    ['Call 4pm, out by 12 at night.', '2026-12-14T00:00'],
+    ['Llegada a las 17:00, acabamos a la 1:00 de la noche.', '2026-12-14T01:00'],
+    ['Llegada a las 17:00, hasta las 11 de la noche.', '2026-12-13T23:00'],
+    ['Beginn um 17 Uhr, Ende um 12 Uhr nachts.', '2026-12-14T00:00'],
     ['Call 7am, done by 6.', '2026-12-13T18:00'],
     ['Call 8am Saturday, wrap Sunday 2pm.', '2026-12-13T14:00'],
     ['9am Sat to 5pm Sun.', '2026-12-13T17:00'],
