@@ -15,7 +15,7 @@ const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|u
 /** A word that may stand between how long and what. */
 const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|et|un|une|und|ein|eine|y|e|en|een|de|des|con|mit|pour|für|para|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
 const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts|chapters?|episodes?|vignettes?|segments?|tributes?|profiles?|instal?lments?)`;
-const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilms?|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
+const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilms?|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Bb]est-?of|[Ff]ilmat[oi]|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
 const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer|zo'n|so)\s)?`;
 const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
 const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
@@ -30,13 +30,17 @@ const MEASURED = [
   String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?\)?`,
   String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)${TO}`,
   // "40 edited photos", "individual tracks for each speaker"
-  String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|stills)${TO}`,
+  String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|pics|stills)${TO}`,
   String.raw`(?:individual|separate) (?:audio )?tracks? (?:for|of|per) (?:each|every) [\p{L}'-]{2,14}`,
   String.raw`(?:(?:\p{L}{3,12}|\d{1,3}[- ]?)minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
 ].map((pattern) => new RegExp(FROM + pattern, 'giu'));
 
+const COUNT_ABROAD = String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|deux|trois|quatre|cinq|dix|dos|tres|cuatro|cinco|due|tre|quattro|cinque|twee|drie|vijf|tien)\s`;
 /** How many and of what kind, right before what is measured. */
-const BEFORE = new RegExp(String.raw`${FROM}(?:${COUNT}(?:(?:${ADJECTIVE}|${WORD})\s){0,2}|(?:${ADJECTIVE}\s){1,2})$`, 'iu');
+const BEFORE = new RegExp(
+  String.raw`${FROM}(?:${COUNT_ABROAD}|${COUNT}(?:(?:${ADJECTIVE}|${WORD})\s){0,2}|(?:${ADJECTIVE}\s){1,2})$`,
+  'iu',
+);
 
 /** Told by an adjective: a short film, edited highlights. */
 const DESCRIBED = new RegExp(
@@ -56,7 +60,7 @@ const PROMISED = [
   String.raw`(?:each|every|all(?: the)?|the)\s(?:[\p{L}'\d-]{2,14}\s){1,4}?(?:as|in|on) ${OWN_FILE}`,
   String.raw`(?:separate|individual|single|own) (?:unedited |edited |uncut )?(?:files?|clips?|videos?|recordings?|links?)(?: (?:for|of|per) (?:each|every)(?: of the)?(?: (?!by|on|in|and|within|at|before|after|as)[\p{L}'-]{2,14}){1,2})?`,
   String.raw`(?:(?:${ADJECTIVE})\s)?(?!(?:it|them|that|this|all|be|just|only|want|need|the|is|are|an?|or|filmed|recorded|and|plus)\s)[\p{L}'-]{3,14}(?:\s(?!filmed|recorded|and|or|an?\s|the\s)[\p{L}'-]{3,14})?\s(?:in full|uncut|unedited|in (?:its|their) entirety|topped and tailed)`,
-  String.raw`(?:full|whole|entire|complete|uncut|unedited)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:full|whole|entire|complete|uncut|unedited|raw)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
   String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:x\s)?(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
   String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d{1,2}) (?:\p{Ll}+e )?\p{L}{0,14}(?:[Vv]ideos|[Cc]lips|[Ff]ilme)`,
   String.raw`(?:one |single )?edited (?:version|copy|recording)(?: of the [\p{L}'-]{3,14})?`,
@@ -86,7 +90,7 @@ const EXISTS =
   /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
 /** "A quote for two videos ... was": another's or the price of it. */
 const AFTER_NOT =
-  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) by|\(we make|\(not you|by (?:our|the) own|separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)|unnecessary))/i;
+  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) by|\(we make|\(not you|by (?:our|the) own|separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)(?! (?:un)?til)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)(?! (?:un)?til)|unnecessary))/i;
 const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
 
@@ -182,8 +186,13 @@ const EDITED_BY_THEM =
 
 /** What it is, whatever it is called. */
 const kindOf = (value: string): string =>
-  (/(films?|videos?|promos?|clips?|edits?|cuts?|reels?)(?![\p{L}-])/giu.exec(value)?.[1] ?? '')
+  (
+    /(films?|filme|filmat[oi]|filmpje|zusammenschnitt|rückblick|montage|v[ií]d[eéè]os?|promos?|clips?|edits?|cuts?|reels?)(?![\p{L}-])/iu.exec(
+      value,
+    )?.[1] ?? ''
+  )
     .toLowerCase()
+    .replace(/^(?:film\p{L}+|zusammenschnitt|rückblick|montage|v[ií]d[eéè]os?)$/u, 'film')
     .replace(/s$/, '')
     .replace('video', 'film');
 const countOf = (value: string): string =>
@@ -193,12 +202,15 @@ const countOf = (value: string): string =>
 function saysMore(text: string, thing: Thing, other: Thing): boolean {
   if (text[thing.end] === ':' && other.start > thing.end) return true;
   if (other.value.toLowerCase().startsWith(`${thing.value.toLowerCase()} `)) return true;
-  const measured = /\d[\s-]?(?:s|m)|minute|second|hour/i;
+  const measured = /\d[\s-]?(?:s|m)|minut|second|sekunde|hour/i;
   if (measured.test(thing.value)) return false;
   if (/^final (?:cut|edit)$/i.test(thing.value)) return true;
   if (kindOf(thing.value) === '' || kindOf(thing.value) !== kindOf(other.value)) return false;
   if (countOf(thing.value) !== '') return countOf(thing.value) === countOf(other.value) && measured.test(other.value);
   return (
-    /^(?:(?:short|quick|couple of|few|simple|promo) )+/i.test(thing.value) && (measured.test(other.value) || countOf(other.value) !== '')
+    /^(?:(?:short|quick|couple of|few|simple|promo|kurze[rs]?|petite?|korte?|breve|corto) )+|^(?:films?|v[ií]d[eéè]os?) (?:corto|breve|récap)/i.test(
+      thing.value,
+    ) &&
+    (measured.test(other.value) || countOf(other.value) !== '')
   );
 }
