@@ -1,7 +1,8 @@
 /**
  * Who signs without a word of farewell: last lines of a name, an office, a house, an address or a number.
  */
-import { FORM, LETTERS_AFTER, mayBeOrganisation, ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
+import { LETTERS_AFTER, mayBeOrganisation, NUMBERED_BODY, ORG_WORDS, TITLE_WORDS } from '../people/words.ts';
+import { FORM } from '../people/ranks.ts';
 import { blank, reaches, short, type Line, type PartKind } from './lines.ts';
 
 /** "Head of People", "Production Coordinator | Fable & Crane Productions": a line that says who somebody is. */
@@ -16,9 +17,9 @@ const ADDRESS =
   /^\d{1,5}[a-z]?\s.{3,60}\b(?:st|street|ave|avenue|rd|road|blvd|lane|ln|drive|dr|way|suite|square|court|ct|place|highway|hwy)\b|\b[A-Z]{2}\.?,?\s\d{5}(?:-\d{4})?$|\b[A-Z]{1,2}\d[\dA-Z]?\s\d[A-Z]{2}$|\b[A-Z]\d[A-Z]\s?\d[A-Z]\d$|^p\.?o\.? box/i;
 const SENTENCE =
   /\b(?:is|are|was|we|i|you|need|needs|have|has|will|would|can|could|please|film|shoot|looking|starts?|call|wrap|load-in|doors|budget)\b/i;
-const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,20}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
+const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,28}\s?){1,4}(?:,|\s[|/-]|\s\()\s?(.{2,60})$/u;
 export const NAME_ONLY =
-  /^[-–—\s]{0,3}(?:(?:[dlDL]['’])?\p{Lu}[\p{L}'.-]{0,20}\s?(?:(?:[&+]|and|et|und|y|e|en|ap|ab|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
+  /^[-–—\s]{0,3}(?:(?:[dlDL]['’])?\p{Lu}[\p{L}'.-]{0,28}\s?(?:(?:[&+]|[ds]\/o|a\/[lp]|bte?|binti?|ibn|and|et|und|y|e|en|ap|ab|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
 /** "Colm Gallen, Assistant Secretary": a name and what its bearer is. */
 function isTitled(words: string): boolean {
   const beside = NAME_AND_MORE.exec(words)?.[1]
@@ -49,7 +50,7 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
     const apart = kinds[first - 1] !== flow || blank(lines[first - 1]);
     const ended = apart || /[.!?),]\s*$/.test((lines[first - 1]?.text ?? '').slice(-4));
     const named = (NAME_ONLY.test(name) && !ORG_WORDS.test(name) && (apart || FULL_NAME.test(name))) || isTitled(name);
-    const below = lines.slice(first + 1, last + 1).map(short);
+    const below = lines.slice(first + 1, last + 1).map((line) => short(line).replace(NUMBERED_BODY, ''));
     if (
       ended &&
       name.length <= 40 &&
@@ -62,7 +63,7 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
 }
 const MOST_SIGNED = 6;
 /** A name without its rank, its degrees and what stands in brackets behind it: "Sqn Ldr (retd) Derek Haworth", "Gan Siew Ling (Ms)". */
-const bareName = (words: string): string =>
+export const bareName = (words: string): string =>
   words
     .replace(/^\((\p{L}{2,5}\.?)\)(?= )/u, '$1')
     .replace(/^\(([^()]+)\)$/u, '$1')

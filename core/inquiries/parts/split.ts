@@ -5,7 +5,7 @@
 import { ORG_WORDS } from '../people/words.ts';
 import { blank, HEADER, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
 import { passedOn } from './passed-on.ts';
-import { NAME_ONLY, signUnannounced } from './signing.ts';
+import { bareName, NAME_ONLY, signUnannounced } from './signing.ts';
 
 const QUOTED_LINE = /^\s{0,3}>/;
 const QUOTE_MARKS = /^\s{0,3}>[>\s]*/;
@@ -150,7 +150,7 @@ export function split(text: string): Part[] {
     }
     if (
       !signing &&
-      (SIGN_OFF.test(words) || SIGN_OFF_AND_NAME.test(words) || (begun && takesLeave(lines, index))) &&
+      (words.split(' / ').some((half) => SIGN_OFF.test(half)) || SIGN_OFF_AND_NAME.test(words) || (begun && takesLeave(lines, index))) &&
       endsHere(lines, index)
     )
       signing = true;
@@ -217,7 +217,7 @@ function headerBlock(lines: readonly Line[], from: number): number {
 function takesLeave(lines: readonly Line[], at: number): boolean {
   const words = short(lines[at]);
   if (words.length > 40 || /[\d@:?/|]/.test(words) || !/^\p{Lu}[^.]*$/u.test(words) || words.split(/\s+/).length > 5) return false;
-  const below = short(lines[at + 1]) || (words.endsWith(',') ? short(lines[at + 2]) : '');
+  const below = bareName(short(lines[at + 1]) || (words.endsWith(',') ? short(lines[at + 2]) : ''));
   if (!NAME_ONLY.test(below) || below.length > 40 || !below.includes(' ') || ORG_WORDS.test(below)) return false;
   if (/[,!]$/.test(words)) return !words.includes(' ') || !NAME_ONLY.test(words.slice(0, -1));
   return blank(lines[at - 1]) && /^\P{Lu}*$/u.test(words.slice(1));

@@ -1,17 +1,8 @@
 /**
  * For whom somebody is, in the few words beside a name: "Keel & Co crewing", "Procurement, Straitsward Lines", "Kammertonfilm".
  */
-import {
-  KIN_WORDS,
-  mayBeOrganisation,
-  namesArea,
-  ORG_FOR_CERTAIN,
-  ORG_WORDS,
-  RANK,
-  TITLE_WORDS,
-  trimmed,
-  type PersonFact,
-} from './words.ts';
+import { KIN_WORDS, mayBeOrganisation, namesArea, ORG_FOR_CERTAIN, ORG_WORDS, TITLE_WORDS, trimmed, type PersonFact } from './words.ts';
+import { RANK } from './ranks.ts';
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
@@ -21,7 +12,7 @@ export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
 /** Nothing but words for parts of a house: "Fundraising & Events", "Nursing Education". */
 export const WHOLLY_PART =
-  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|teams?|desk|department|dept|office)(?: (?:&|and|\+) |, | |$))+$/iu;
+  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|programs?|organi[sz]ing|social|committee|teams?|desk|department|dept|office)(?: (?:&|and|\+) |, | |$))+$/iu;
 /** A part of a house in two words; a firm does not end so. */
 export const OFFICE =
   /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
@@ -34,6 +25,7 @@ const DOES =
 /** "Kammertonfilm", "PebbleHack": one word beside a name that is long or has a capital within, and is nobody's trade. */
 export const isSoleBody = (word: string): boolean =>
   HOUSE.test(word) ||
+  /^\p{Lu}\p{Ll}+-(?:e|i|ul|al)-\p{Lu}\p{Ll}+$/u.test(word) ||
   (/^(?:\p{Lu}[\p{Ll}'-]{7,24}|\p{Lu}\p{Ll}{2,12}\p{Lu}[\p{L}]{1,12})$/u.test(word) &&
     !DOES.test(word) &&
     !TITLE_WORDS.test(word) &&

@@ -6,12 +6,13 @@ import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
 import { DEPARTMENT } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
-import { withForm } from './organisation.ts';
+import { withForm } from './legal-forms.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
 import { smallName } from './small.ts';
-import { nameFrom, RANK, type PersonFact } from './words.ts';
+import { RANK } from './ranks.ts';
+import { nameFrom, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */
 export type Layers = { body: string; signature: string; header: string; stamp: string };

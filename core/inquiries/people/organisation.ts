@@ -4,18 +4,17 @@
 import { DEPARTMENT, OFFICE, PART_OF, WHOLLY_PART } from './bodies.ts';
 import {
   CAPITALISED,
-  FORM,
   mayBeOrganisation,
   namesArea,
   ORG_FOR_CERTAIN,
   ORG_NAME,
   ORG_OF,
   ORG_WORDS,
-  RANK,
   TITLE_WORDS,
   trimmed,
   type PersonFact,
 } from './words.ts';
+import { FORM, RANK } from './ranks.ts';
 
 /** "We are Kestrel Adventure Playground" */
 const THREE = /^(?:[Tt]he )?\p{Lu}\p{Ll}[\p{L}'-]+(?: \p{Lu}\p{Ll}[\p{L}'-]+){2,4}$/u;
@@ -52,14 +51,6 @@ export function houseOf(body: string, part: PersonFact, isTown: (name: string) =
   if (!found || !mayBeOrganisation(value) || isTown(value) || NO_ORG.test(value)) return part;
   const start = part.end + found[0].lastIndexOf(value);
   return { value, start, end: start + value.length };
-}
-
-/** "Pvt. Ltd.", "(Pty) Ltd", ", LLC": what a firm is by law. */
-const BY_LAW = /^(?:\.|,)? ?(?:\(?(?:Pvt|Pte|Pty|Sdn|Co)\)?\.? )?(?:Ltd|Limited|Bhd|Inc|LLC|LLP|GmbH)(?!\p{L})\.?/u;
-/** The name of a firm with its legal form. */
-export function withForm(text: string, fact: PersonFact): PersonFact {
-  const form = BY_LAW.exec(text.slice(fact.end, fact.end + 20))?.[0] ?? '';
-  return form === '' ? fact : { value: fact.value + form, start: fact.start, end: fact.end + form.length };
 }
 
 /** A day, a place in the house, a greeting or a trade with capitals is no body of people. */

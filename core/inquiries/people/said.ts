@@ -8,21 +8,11 @@ import { besideName } from './beside.ts';
 import { houseOf, NO_ORG, organisation, organisationSaid } from './organisation.ts';
 import { withoutDoorkeepers } from './doorkeepers.ts';
 import { emailIn } from './reach.ts';
+import { RANK } from './ranks.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
-import {
-  KIN_WORDS,
-  mayBeOrganisation,
-  namesArea,
-  NAME,
-  nameFrom,
-  ORG_NAME,
-  ORG_WORDS,
-  RANK,
-  TITLE_WORDS,
-  type PersonFact,
-} from './words.ts';
+import { KIN_WORDS, mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */

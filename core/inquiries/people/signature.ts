@@ -2,14 +2,16 @@
  * The lines of a signature: name, title, organisation, mail, phone.
  */
 import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, TWO_PEOPLE, WHOLLY_PART } from './bodies.ts';
+import { withForm, withoutForms } from './legal-forms.ts';
+import { withoutOffice } from './offices.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
+import { FORM, IN_BRACKETS } from './ranks.ts';
 import { foldName } from '../../places/fold.ts';
 import {
-  FORM,
-  RANK,
   mayBeOrganisation,
   NAME,
   nameFrom,
+  NUMBERED_BODY,
   ORG_FOR_CERTAIN,
   ORG_OF,
   ORG_WORDS,
@@ -41,9 +43,10 @@ const ANY_FAREWELL = new RegExp(
   `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}\\p{Ll}{2,13}(?:ly|ty|ment|ings?)(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
   'u',
 );
-const LINK_LINE = /^\s*(?:tel|phone|mob|cell|www|http|m|t|p|e|w|o|c)\b[\s.:]|www\.|https?:/i;
-/** "(Mrs) Beryl Cattermole", "(Dr. Prabhakar Deshmane)" */
-const IN_BRACKETS = new RegExp(String.raw`^\s*\((?:${RANK.replace(String.raw`\.?\s(`, String.raw`\.?(?:\)|\s)\s?(`)})?(?=\p{Lu})`, 'u');
+const LINK = /www\.|https?:/i;
+const REACH_LINE = /^\s*(?:tel|phone|mob|cell|m|t|p|e|w|o|c)\b[\s.:]|^\P{L}*\d{3}\P{L}*$/iu;
+/** "Ruben @ Foxglove Crewing 213-555-0136" */
+const ENDING_PHONE = /(?<=\p{L}),? \(?\+?\d[\d\s().-]{6,18}$/u;
 /** A longer foot is no signature. */
 const MOST_LINES = 14;
 
@@ -98,6 +101,12 @@ const spells = (initials: string, line: string): boolean =>
     .map((word) => word.charAt(0))
     .join('') === initials.replaceAll('.', '');
 
+/** "Macca" and below it "(Lachlan Purcell, Rusty Hinge Pictures)" */
+function isCalledInFull(name: string, line: string, isTown: (name: string) => boolean): boolean {
+  const of = /^\s*\(\p{Lu}[\p{L}'-]+(?: \p{Ll}{1,3}){0,2} \p{Lu}[\p{L}'-]+, ([^()]{3,60})\)/u.exec(line)?.[1];
+  return of !== undefined && !name.includes(' ') && !isTown(of) && (mayBeOrganisation(of) || TITLE_WORDS.test(of));
+}
+
 /** "Referat Öffentlichkeitsarbeit", "Departamento de Eventos": the house stands below. */
 const isPart = (text: string): boolean => [DEPARTMENT, PART_OF, WHOLLY_PART].some((pattern) => pattern.test(text.trim()));
 
@@ -113,7 +122,7 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     const from = start + named.index;
     return [{ fact: { value: named[0], start: from, end: from + named[0].length }, known: true }];
   }
-  for (const piece of line.split(/(\s*(?:[|/]|,(?!\s?(?:Ltd|Inc|LLC|LLP|GmbH|Pty)(?!\p{L})))\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
+  for (const piece of withoutForms(line).split(/(\s*[|/,]\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
     const from = at;
     at += piece.length;
     const written = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
@@ -121,19 +130,34 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     const whole =
       !ORG_WORDS.test(head) && (ORG_WORDS.test(written) || /^\p{L}{5,}$/u.test(head.trim())) ? written.slice(head.length) : written;
     const part = PART_BEFORE.exec(whole)?.[0] ?? '';
-    const words = domain.startsWith(foldName(whole.slice(part.length))) ? whole.slice(part.length) : whole;
-    if ((/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) || KIN.test(words) || TWO_PEOPLE.test(words))
+    const housed = domain.startsWith(foldName(whole.slice(part.length))) ? whole.slice(part.length) : whole;
+    const last = from + piece.indexOf(housed) + housed.length;
+    const formed = withForm(line, { value: '', start: last, end: last }).value !== '';
+    const words = withoutOffice(housed, formed);
+    if (
+      (/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) ||
+      KIN.test(words) ||
+      (TWO_PEOPLE.test(words) && !/director|president|secretary|chair|manager|coordinator/i.test(line.slice(0, from)))
+    )
       continue;
-    if (words.length < 2 || words.length > 60 || /[@\d?!:]/.test(words) || !/^\p{Lu}|^the /u.test(words) || isTown(words)) continue;
+    if (
+      words.length < 2 ||
+      words.length > 60 ||
+      /[@\d?!:]/.test(words.replace(NUMBERED_BODY, '')) ||
+      !/^\p{Lu}|^the /u.test(words) ||
+      isTown(words)
+    )
+      continue;
     const known = (ORG_WORDS.test(words) || ORG_OF.test(words)) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
     const single =
       !words.includes(' ') &&
       ((isSoleBody(words) && !/\)\s*$/.test(line.slice(0, from))) || wordsOf(words).some((word) => domain.includes(word)));
     const firm = FIRM_IN_TITLE.test(words) || FIRM.test(words);
-    if (!known && !single && !firm && !mayBeOrganisation(words)) continue;
-    if (TITLE_WORDS.test(words) && !ORG_FOR_CERTAIN.test(words) && !firm) continue;
-    const lead = piece.indexOf(words);
-    found.push({ fact: { value: words, start: start + from + lead, end: start + from + lead + words.length }, known });
+    const lead = piece.lastIndexOf(words);
+    const fact = withForm(line, { value: words, start: from + lead, end: from + lead + words.length });
+    if (!known && !single && !firm && !formed && !mayBeOrganisation(words.replace(NUMBERED_BODY, ''))) continue;
+    if (TITLE_WORDS.test(words) && !ORG_FOR_CERTAIN.test(words) && !firm && !formed) continue;
+    found.push({ fact: { ...fact, start: start + fact.start, end: start + fact.end }, known: known || formed });
   }
   // "Early Careers, Wessex Rail Signalling": of names that nothing tells for certain the last is the house.
   const unsure = found.every(({ known, fact }) => !known && fact.value.includes(' ') && !fact.value.includes('&'));
@@ -150,13 +174,16 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   let named = -1;
   /** How many lines below the name say what somebody is, and not where. */
   let titled = 0;
+  /** How many say how to reach somebody. */
+  let reaching = 0;
   /** Whether an office stands where a name is expected. */
   let headed = false;
   const [mail = '', host = ''] = (emailIn(signature)?.value ?? '').split('@');
   const domain = foldName(host);
   const lines = linesOf(signature);
   for (const [index, line] of lines.entries()) {
-    if (people.name === undefined && leaves(line.text, lines[index + 1]?.text, mail)) continue;
+    if (people.name === undefined && line.text.split(' / ', 3).some((half) => half.trim() === FAREWELL.exec(half)?.[0].trim())) continue;
+    if (people.name === undefined && leaves(line.text, lines[index + 1]?.text.replace(FORM, ''), mail)) continue;
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
     const labelled = LABEL.exec(line.text);
     const skip = labelled
@@ -174,7 +201,9 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     const fuller =
       people.name &&
       index === named + 1 &&
-      (text.trim().startsWith(`${people.name.value} `) || spells(people.name.value, text)) &&
+      (text.trim().startsWith(`${people.name.value} `) ||
+        spells(people.name.value, text) ||
+        isCalledInFull(people.name.value, line.text, isTown)) &&
       !ORG_WORDS.test(text.split(/[|,(/@]/)[0] ?? '');
     let rest = 0;
     if (
@@ -194,9 +223,19 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       }
     }
     headed ||= people.name === undefined && farewell === null && TITLE_WORDS.test(text) && !text.includes(',');
-    if (LINK_LINE.test(text) || (rest === 0 && withoutEmails(text) !== text)) continue;
+    if (LINK.test(text) || (rest === 0 && (REACH_LINE.test(text) || withoutEmails(text) !== text))) {
+      if (named >= 0) reaching++;
+      continue;
+    }
     const near = named >= 0 && index - named <= 1 + Math.min(titled, 2);
-    found.push(...organisationsIn(text.slice(rest), start + rest, isTown, domain).filter(({ known }) => known || near));
+    // Below a number may as well stand where somebody lives.
+    const below = named >= 0 && index - named - reaching <= 1 + Math.min(titled, 2);
+    found.push(
+      ...organisationsIn(rest > 0 ? text.slice(rest).replace(ENDING_PHONE, '') : text, start + rest, isTown, domain).filter(
+        ({ known, fact }) =>
+          known || near || (below && (fact.value.split(' ').length > 2 || wordsOf(fact.value).some((word) => domain.includes(word)))),
+      ),
+    );
     if (named >= 0 && index > named && (TITLE_WORDS.test(text) || /^\s*\S+\s*$/.test(text) || isPart(text))) titled++;
   }
   const houses = found.filter(
