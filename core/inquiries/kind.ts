@@ -2,11 +2,13 @@
  * Whether a message asks for work at all, or is a newsletter, a reminder, a thank-you or a machine's answer.
  */
 import { ABROAD } from './abroad.ts';
+import { takesMeOn } from './agreeing.ts';
 import { asksForWork } from './asking.ts';
 import { OCCASION } from './occasions.ts';
 import { anyOf } from './phrases.ts';
 import { asksAnotherTrade, asksForNothing, firmlyNot, asksPlainly, offersOrDeclines, wantsOthers } from './refusing.ts';
 import { sellsToMe } from './selling.ts';
+import { goesToMany } from './to-many.ts';
 import { rolesIn } from './work/role.ts';
 
 /** A machine or a mailing list wrote it, whatever else it says. */
@@ -61,6 +63,9 @@ const WORKING_HARD =
 const HIRES =
   /\b(?:(?:need|could use) (?:you|u)(?! to (?:sign|pay|send|fill|return|confirm|check))|free|available|availability|quote|rates?|hold|open|book|pay|budget|paying|pays|fee|(?:need|want|after|looking for|seeking) (?:someone|somebody|a person|one person|another pair of hands)|(?:can|could) (?:you|u) (?:still |also |maybe )?(?:do|make|work))\b/i;
 const WANTS_ME = /\b(?:need|want|could use) (?:you|u)\b(?! to (?:sign|pay|send|fill|return|confirm|check))/i;
+/** "Video the service and the potluck.": told as one tells somebody who is taken on already. */
+const BIDS =
+  /(?:^|[.!?\n])[ \t]*(?:please |pls )?(?:film|record|video|videotape|tape|livestream|photograph)[ \t](?:the|our|my|all|both|everything)\b/i;
 /** Words of a booking in a note that asks nothing: who keeps it writes them down, who announces an evening does not. */
 const TRADE = anyOf(`
   inquiry | enquiry | gig | voicemail | caller | called re/about | client/client's | quote | quotation | day-rate | call-time | crew | chasing | hiring | lmk | flat | all in | pencil | b-cam | op | ops | operator | videographer | requested
@@ -74,9 +79,10 @@ const count = (text: string, pattern: RegExp): number => [...text.matchAll(patte
  * What the finders saw before it is known whether the message asks for work.
  * @property dated a date still to come is named for the work; false also when every date is of something else
  * @property elsewhere dates are named and all of them are of something else
+ * @property timed an hour is named
  * @property details how many of these are said: an hour of call or wrap, an offer for a day, an hour or the job, a time to answer by
  */
-export type Seen = { dated: boolean; elsewhere: boolean; details: number };
+export type Seen = { dated: boolean; elsewhere: boolean; timed: boolean; details: number };
 
 /** So many details of a job beside its date make crew shorthand a request, whatever its words. */
 const ENOUGH_DETAILS = 2;
@@ -95,12 +101,14 @@ const ENGAGES =
 /** A sheet that tells the reader what he does on the day: "Your role: roaming cam". */
 const MY_PART = /\byour (?:role|position|post|camera|job) ?[:=–-]|\byou(?:'re| are) on (?:cam|camera|sound|vision|switcher|desk)\b/i;
 
-/** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request, in a few words or in more; it asks for none; it is of a machine or for another trade, whatever its words; it sells to me, whatever the weights say. */
-export type Ruled = 'certain' | 'plain' | 'note' | 'request' | 'none' | 'refused' | 'sold';
+/** What the rules say of a message: it asks in plain words on a date of the work; it reads as a request, in a few words or in more; it asks for none; it is of a machine or for another trade, whatever its words; it sells to me or goes to many, whatever the weights say. */
+export type Ruled = 'certain' | 'plain' | 'note' | 'request' | 'none' | 'refused' | 'never';
 
 /** What the rules say of a message, and how plainly. */
 export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
-  if (sellsToMe(body, asksPlainly(body) || seen.details >= ENOUGH_DETAILS)) return 'sold';
+  const plain = asksPlainly(body);
+  if (sellsToMe(body, plain || seen.details >= ENOUGH_DETAILS) || goesToMany(body, plain)) return 'never';
+  if ((seen.dated || seen.elsewhere) && !MACHINE.test(whole) && !firmlyNot(body) && takesMeOn(body, seen.timed)) return 'certain';
   if (!isInquiry(body, whole, seen))
     return MACHINE.test(whole) || firmlyNot(body) || (rolesIn(body).length === 0 && (wantsOthers(body) || asksAnotherTrade(body)))
       ? 'refused'
@@ -110,7 +118,13 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
   const short = few && (asksPlainly(body) || prompted);
   if (seen.dated && (work || film || short) && (short || ENGAGES.test(body))) return 'certain';
   return seen.dated &&
-    (time || work || film || ABROAD.test(body) || asksPlainly(body) || (seen.details >= ENOUGH_DETAILS && MY_PART.test(body)))
+    (time ||
+      work ||
+      film ||
+      BIDS.test(body) ||
+      ABROAD.test(body) ||
+      asksPlainly(body) ||
+      (seen.details >= ENOUGH_DETAILS && MY_PART.test(body)))
     ? 'plain'
     : few
       ? 'note'
@@ -130,7 +144,13 @@ function isInquiry(body: string, whole: string, { dated, elsewhere, details }: S
   const paid = MONEY.test(body);
   // What is told of a film that exists or a day that is settled only names a thing to film.
   const settled = THANKS.test(body) || SETTLED.test(body) || AGREED.test(body);
-  const asks = asked.time || asked.work || (asked.film && !settled) || ABROAD.test(body) || (ASKS.test(body) && (said > 0 || paid));
+  const asks =
+    asked.time ||
+    asked.work ||
+    (asked.film && !settled) ||
+    (paid && BIDS.test(body)) ||
+    ABROAD.test(body) ||
+    (ASKS.test(body) && (said > 0 || paid));
   const roles = rolesIn(body);
   const work =
     detailed ||

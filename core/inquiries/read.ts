@@ -62,7 +62,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
 
   const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
-  const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, details: detailsOf(scene) };
+  const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, timed: times.length > 0, details: detailsOf(scene) };
   // Whoever chose days has said that it asks for work.
   if (!input.chosenDays && !asks(page, input.learned, ruledBy(front, whole, details)))
     return { isInquiry: false, fields: {}, questions: [], spans: [] };
