@@ -32,7 +32,7 @@ const reply = oneOf(
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
-    (?:quotations?|quotes?|bids?|proposals?|tenders?|submissions?|offers?|answers?|replies)\s(?:close|closing|(?:are |is )?(?:to be|must be) (?:in|received|submitted|lodged|with us)|must reach us|accepted until)(?: at| by| on| before)?
+    (?:quotations?|quotes?|bids?|proposals?|tenders?|submissions?|offers?|answers?|replies|rf[pq]s?)\s(?:closes?|closing|(?:are |is )?(?:to be|must be) (?:in|received|submitted|lodged|with us)|must reach us|accepted until)(?: at| by| on| before)?
     (?:proposal|bid|submission|response|rsvp|quotation|tender|answer)s?(?: submission)? (?:deadline|due)(?: date)?(?: is|:)?|(?:^\s*|[\n.;]\s*)(?:deadline|due)\s?:|(?<=[.!?]\s)by(?=\s\w+(?: \w+)? please)
     (?:quote|reply|answer|response|confirm) deadline(?: is|:)?
     (?:rückmeldung|bescheid|meld(?:en sie|e|et|t)? (?:sich|dich|euch)|antwort\w*|confirmar?|confirmer|réponse|répond\w*|réponds-moi|respuesta|responde\w*|risposta|antwoord|laat (?:je |u )?(?:het )?(?:me|mij|ons))[^.;?!]{0,40}?\b(?:bis|avant|jusqu'au?|d'ici|pour le|antes|entro|vor|voor|hasta|até|spätestens|uiterlijk)
@@ -44,7 +44,7 @@ const reply = oneOf(
     (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
-    (?:hold|holding|keep)[^.;]{0,30}\b(?:until|till?)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
+    (?:hold|holding|keep(?! (?:you|u|us|\p{L}+ing|on)\b))[^.;]{0,30}\b(?:until|till?)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
   `,
 );
 const call = oneOf(
@@ -81,7 +81,7 @@ const wrap = oneOf(
     \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
     \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bleave(?= (?:on )?(?:mon|tue|wed|thu|fri|sat|sun)\p{L}* (?:at |by )?\d)|(?<!\b(?:clips?|edits?|videos?|files?|photos?|reels?|posts?|content|cuts?|stories|footage|pics|pictures|images) )\bout (?:at|by)\b
-    \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|\bcloses\b
+    \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|(?<!\b(?:quotations?|quotes?|bids?|tenders?|bidding|rf[pq]s?) )\bcloses\b
     \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
     \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
     \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
@@ -156,7 +156,7 @@ const event = oneOf(
 /** Words that make an hour my call, but say nothing of a date: "we need you from 9:30", "need a videographer from 10". */
 const you = oneOf(
   String.raw`
-    \b(?:want|need|like|love|have|start|get) (?:you|u)\b(?! (?:\w+ )?(?:out|away|off|gone|done|finished|home|released)\b)[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
+    \b(?:want|need|like|love|have|start|get) (?:you|u)\b(?! (?:\w+ )?(?:out|away|off|gone|done|finished|home|released|on (?:the|your) (?:road|way))\b)[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
     (?=[yugco])(?<=(?:^|[,;.:(\n]|\b(?:and|but|so))\s{0,2})(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew|on(?= (?:at|from)\b))(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
     (?=i)(?<=(?:^|[\n|])\s{0,2})in\s?[:=](?=\s?\d)
@@ -208,6 +208,9 @@ const LOOK_AHEAD = 14;
 /** "we'd say till 2": about then. */
 const WE_SAY = /\b(?:we'd|i'd|would|let's|shall we)\s$/i;
 
+/** "film through the toasts, say until 8:30" */
+const SAY_UNTIL = /^say (?:until|till)$/i;
+
 /** "hidden away by 5" */
 const HIDDEN = /\b(?:hidden|hid|tucked|stowed|put|locked|safely|packed) $/i;
 
@@ -236,7 +239,10 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
       const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
-      const guessed = cue === 'reply' && /^say/i.test(match[0]) && WE_SAY.test(piece.slice(Math.max(0, match.index - 12), match.index));
+      const guessed =
+        cue === 'reply' &&
+        /^say/i.test(match[0]) &&
+        (SAY_UNTIL.test(match[0]) || WE_SAY.test(piece.slice(Math.max(0, match.index - 12), match.index)));
       const hidden = cue === 'wrap' && /^away/i.test(match[0]) && HIDDEN.test(piece.slice(Math.max(0, match.index - 12), match.index));
       if (guessed || hidden) continue;
       const refused = cue === 'reply' && !/^hear/i.test(match[0]) && NOT_TO.test(piece.slice(Math.max(0, match.index - 16), match.index));

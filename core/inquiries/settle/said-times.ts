@@ -27,7 +27,7 @@ const VOID = /\b(?:ignore|disregard|forget|scratch|never ?mind)(?: about)?\b(?!(
 /** "1 PM, not 11 AM" */
 const NOT_THEN = /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$/i;
 const LAST_TIME =
-  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)(?! (?:is|are|will|would|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
+  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)(?!(?: [a-z]+){0,4}? (?:is|are|will|would|should|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
 const THIS_TIME =
   /\b(?:this (?:year|time|month|week|spring|summer|autumn|fall|winter|one)|now|again|same|today|but|though|whereas|need|want|like)\b/i;
 
