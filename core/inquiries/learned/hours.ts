@@ -1,6 +1,7 @@
 /**
  * What the hours of a message are with the weights beside the rules: they speak where rules are silent, and against the rules where they are sure.
  */
+import { ofOthers } from '../said/subject.ts';
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import type { SaidTime } from '../settle/scene.ts';
 import { NUMBER, timeFeatures, type Page } from './features.ts';
@@ -43,7 +44,7 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
   const cued = (one: Weighed, sure: number): SaidTime | undefined => {
     const cue = cueOf[one.is];
     if (!cue || one.chance < (one.time.said === 'show' ? SURE.show : told.has(cue) ? SURE.against : sure)) return undefined;
-    return cue === 'call' && rivalled(one) ? undefined : said(one, cue);
+    return cue === 'call' && (rivalled(one) || ofOthers(page.scene.text, one.time.start)) ? undefined : said(one, cue);
   };
   return [
     ...hours.map((one) => (UNDECIDED.has(one.time.said) && cued(one, SURE.hour)) || one.time),

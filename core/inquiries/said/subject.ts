@@ -41,6 +41,16 @@ const PEOPLE = anyOf(`${one(`
   audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman entrant angler archer gymnast skater skier curler bowler
 `)} | people | children | men | women | ladies | gentlemen | everyone | everybody | family | families | public | they | he | she | who | press | media | attorney | cast | staff | coaches | buses | lorries | photo booth | lighting | stage | sound | av
   the rest | the others | others | dignitaries | judges panel | emcee | talent | hair and make-up | make-up | makeup | hmu | congregation | faculty | board | trustees | committee | council`);
+/** "Riders sign on at": what stands before an hour is said of others from the beginning of its clause. */
+export function ofOthers(text: string, at: number): boolean {
+  const clause =
+    text
+      .slice(Math.max(0, at - REACH), at)
+      .split(/[.;:!?\n(]|,\s|\s-+\s/)
+      .at(-1) ?? '';
+  const found = PEOPLE.exec(clause);
+  return found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index)) && !MINE.test(clause);
+}
 /** What has hours of its own, which are neither the occasion's nor mine. */
 const THINGS = anyOf(`
   bar/bars/kitchen/kitchens/café/cafe/restaurant/pub/buffet/canteen/shop/shops/store/office/offices/reception/desk/pool/gym/spa/lift/lifts/library/post_office/bank/pharmacy/supermarket/garage | car park | parking | box office | phone line/lines | phones

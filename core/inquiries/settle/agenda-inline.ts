@@ -15,7 +15,9 @@ const FEWEST = 3;
 const LONGEST_LABEL = 32;
 /** "you're free at": a sentence, which is read as one. */
 const SAID =
-  /(?<!\p{L})(?:your?|u|you'\p{L}+|we|our|is|are|was|but|until|till?|please|come|be|i|they|their)(?!\p{L})(?! ?(?:in|out|at|from|on)?\s*$)/iu;
+  /(?<!\p{L})(?:you|u|you'\p{L}+|we|is|are|was|but|until|till?|please|come|be|i|they)(?!\p{L})(?! ?(?:in|out|at|from|on)?\s*$)/iu;
+/** "you are free 21h00": the end of a list may be a sentence. */
+const MY_END = /^\s*(?:you|you're) (?:are |can |may )?(?:be )?(?:free|done|finished|released|off|out|go|leave)(?: at| by)?\s*$/i;
 /** More than this between two hours is no list. */
 const LONGEST_GAP = 48;
 
@@ -58,7 +60,10 @@ function listOf<T extends Where>(text: string, run: readonly T[]): Row<T>[] {
   const before = [lead, ...between.map(([, , ahead = '']) => ahead)];
   const alone = (labels: readonly string[]): boolean => labels.every((label) => label.trim() === '');
   const labels = alone(behind.slice(0, -1)) ? before : alone(before.slice(1)) ? behind : [];
-  if (labels.length === 0 || labels.some((label) => label.length > LONGEST_LABEL || !PLAIN_LABEL.test(label) || SAID.test(label)))
+  if (
+    labels.length === 0 ||
+    labels.some((label) => label.length > LONGEST_LABEL || !PLAIN_LABEL.test(label) || (SAID.test(label) && !MY_END.test(label)))
+  )
     return [];
   if (
     !labels.some((label) => MINE.test(label)) ||

@@ -7,14 +7,14 @@ import { inlineRows, type Row } from './agenda-inline.ts';
 import type { Where } from './scene.ts';
 
 const ME = anyOf(
-  `you | your | yours | you're | you'd | kit | video | videographer | vidéaste | videógrafo | videograaf | videograf | vision mixer | vision mixing | stream crew | streamer | stream op | livestream op | b-camera | b cam | cam 2 | camera 2 | be there | be here | also sie | sie | vous | video crew`,
+  `you | your | yours | you're | you'd | kit | video | videographer | vidéaste | videógrafo | videograaf | videograf | vision mixer | vision mixing | stream crew | streamer | stream op | livestream op | b-camera | b cam | cam 2 | camera 2 | be there | be here | also sie | sie | vous | video crew | kameramann | kamerafrau | caméraman | cadreur | cadreuse | cameraman | camarógrafo | operatore | videomaker`,
 );
 const CREW = anyOf(
-  `camera | cameras | cam | cams | crew | all crew | filming | film crew | stream | streaming | photo | photographer | operator | operators | load-in | get-in | bump-in | rig | call | crew call | access | everybody | everyone | wrap`,
+  `kamera | kameras | kamerateam | caméra | caméras | cámara | cámaras | telecamera | camera | cameras | cam | cams | crew | all crew | filming | film crew | stream | streaming | photo | photographer | operator | operators | load-in | get-in | bump-in | rig | call | crew call | access | everybody | everyone | wrap`,
 );
 const NOT_ME = /\b(?:not you|no (?:video|filming|camera)|without (?:video|you)|ohne video|sans vidéo|sin vídeo|not filmed)\b/i;
 const ENDS = anyOf(
-  `released | release | wrap | wraps | out | off | done | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | leave | may leave | can leave | dark | everyone gone | everybody gone | all gone`,
+  `released | release | wrap | wraps | out | off | done | free | depart | departs | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | ende | schluss | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | leave | may leave | can leave | dark | everyone gone | everybody gone | all gone`,
 );
 const DAY_ENDS =
   /^\W*(?:fin de la jornada|fin de journée|end of (?:the )?day|crew wrap|wrap|all out|everybody out|ende|feierabend|einde)\b/i;

@@ -13,13 +13,13 @@ const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re|
 
 /** "(no filming, it's nerves)", "(not you)" */
 const NOT_FILMED =
-  /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|(?:labou?r|stage ?hands|riggers|rigging|local crew|hall crew|house crew|lighting|sound|audio|staging|set) (?:crew )?only|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|(?:our|their|my) time\b)|^ (?:ours|our end|over here|for us here)\b/i;
+  /^\s?[([](?:you(?:'re| are) (?:not (?:needed|wanted|required)|off)|you (?:don't|needn't|won't)|no (?:film\w*|video|camera\w*|coverage|need)|(?:labou?r|stage ?hands|riggers|rigging|local crew|hall crew|house crew|lighting|sound|audio|staging|set) (?:crew )?only|not (?:you|yours|filmed|needed|for you|us|to be filmed)|without (?:film\w*|video|you)|pas besoin de (?:vous|toi)|sans (?:vous|toi)|ohne (?:sie|dich|video|kamera)|sin (?:ti|usted)|(?:our|their|my) time\b)|^,? (?:ohne (?:sie|dich)|without you|not you|no need(?: for you)?|sans (?:vous|toi)|sin ti)\b(?=\s?(?:[.,;:!)\n]|$))|^ (?:ours|our end|over here|for us here)\b/i;
 /** "9 to 5 plus half an hour to rig either side": hours that are longer than they are told. */
 const EITHER_SIDE =
   /^[^.;\n\d]{0,12}(?:\b(?:plus|with|and|allow)\b|\+)[^.;\n]{0,12}\b(?:hours?|hrs?|min(?:ute)?s?)\b[^.;\n]{0,24}\b(?:either side|each side|either end|each end|both ends|before and after|before & after|rig|de-?rig|set[- ]?up)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
-  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
+  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come|(?:need|want|expect|like|have) you(?: to be)?) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** What the verb of the clause before is said of, too. */
 const YOU_AT = /[,;] (?:and |but |though )?(?:you|u|yours)(?: (?:can|could|may|at the latest))?,? (?:at|by|around|about) $/i;
@@ -42,6 +42,9 @@ const NOT_UNTIL =
 /** "last tune at", "last bull about", "carriages at" */
 const LAST_OF =
   /\b(?:last|final) (?!is |are |at |on |in |day|morning|night|evening|year|time|week|month|bus|train|ferry|boat|flight|tram|tube|orders|minute|edition|chance|one is|thing is|session starts|rehears)[\p{L}'’]+(?: [\p{L}'’]+){0,2}?(?: (?:is|are|ends?|finish\w*|off|out|read|done))?,? (?:(?:at|about|around|by|is|till|til|ca|gegen|um|is at) ){0,2}~?$|\bcarriages?:? (?:(?:at|around|about|are|are at) )?$/iu;
+/** "we'll have you on the road by" */
+const HAVE_GONE =
+  /\b(?:have|get|see) you (?:all )?(?:on (?:the |t'|your )?(?:road|way)|home|away|out|off|gone|done|finished|packed)\b[^.;,\d]{0,16}$/i;
 /** "you needn't stay beyond the raffle which is at" */
 const NO_LONGER =
   /\b(?:not|n't|no need to|needn't|n[o']t have to)\b[^.;\d]{0,24}\b(?:stay|keep you|need you|want you|hang (?:on|around)|be (?:there|here))\b[^.;\d]{0,12}\b(?:beyond|past|after|longer than)\s(?:[^\s.;:?!]+ ){0,7}$/iu;
@@ -140,7 +143,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     !COMES.test(lead.slice(0, mine.index))
   )
     return { cue: 'wrap', strong: true };
-  if (NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
+  if (HAVE_GONE.test(lead) || NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
   if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
   return undefined;
 }

@@ -10,8 +10,8 @@ const EVENING_EVENT =
 /** Evenings by which an answer is wanted, and days that are over. */
 const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
-/** What begins before the day does. */
-const DAWN = /\b(?:sunrise|dawn|daybreak|first light)\b/i;
+/** What begins before the day does; Dawn is also a name. */
+const DAWN = /\b(?:[Ss]unrise|dawn|[Dd]aybreak|[Ff]irst light|Dawn [Ss]ervice)\b/;
 /** What goes on past midnight. */
 const LATE_NIGHT = /\b(?:club|disco|rave|nightclub|night|dj|after-?party|hogmanay|karaoke|lock-in)\b/i;
 /** True for a job of an evening or a night, as far as its words tell. */

@@ -31,7 +31,7 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   }
   if (!mine || mine.minutes === earliest.minutes || owner(earliest) === 'mine') return earliest;
   const lead = before(scene, mine);
-  if (NEED_NOT.test(lead) || OPEN.test(before(scene, earliest))) return mine;
+  if (NEED_NOT.test(lead) || ONLY_THEN.test(lead) || OPEN.test(before(scene, earliest))) return mine;
   if (READY.test(lead)) return earliest;
   answer.callChoices ??= {
     walls: [earliest, mine].map((point) => wallOf(point.date, point.minutes)),
@@ -50,6 +50,8 @@ const LEAD = 50;
 /** "we can be in from 1 but you wouldn't need to come before 3" */
 const NEED_NOT =
   /\b(?:not|\p{L}+n't) (?:need|have|be needed|required?)\b[^,]{0,24}\b(?:before|until|till|til) $|\b(?:needn't|no need)\b[^,]{0,24}\b(?:before|until|till|til) $/iu;
+/** "I need you at the hall only, call 12:30" */
+const ONLY_THEN = /\b(?:need|want|like|have) you\b[^.;\d]{0,40}\bonly\b/i;
 /** "The church is open from 9 and you'd want to be there by 10" */
 const OPEN =
   /\b(?:church|hall|building|room|venue|school|gym|theat(?:re|er)|chapel|barn|marquee|doors?|gates?|aula|halle|saal|kirche|tür(?:en)?|house|club|centre|center)(?:'s| is| are| ist| sind| will be)? (?:open|unlocked|ab|opens?)\b[^,]{0,12}$/i;

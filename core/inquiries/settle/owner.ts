@@ -28,6 +28,8 @@ const NAMED =
   /^\s*(?!(?:Call|Crew|Camera|Load|Day|Doors?|Set|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
+/** "I need you at the hall only, call 12:30": whose call it is stands in the clause before. */
+const CALL_ALONE = /^\s*(?:crew )?call(?: time)?(?: is)?(?: at)?:?\s*$/i;
 const REACH = 70;
 /** "6 AM, that's the riggers" */
 const THEIRS_AFTER =
@@ -46,7 +48,7 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
-  const clause = clauses.findLast((one) => one.trim() !== '') ?? '';
+  const clause = clauses.findLast((one) => one.trim() !== '' && !CALL_ALONE.test(one)) ?? '';
   if (OUR_OWN.test(clause)) return 'theirs';
   if (MINE.test(clause) || TOLD.test(clause) || MY_PART.test(clause)) return 'mine';
   if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';
