@@ -11,9 +11,9 @@ const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))
 const GROUPED = String.raw`${NO_HOUR}\d{1,2}(?:,\d{2}){1,2},\d{3}(?!\d)|${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 /** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
-const WITH_TAX = String.raw`(?:\.-|\/-|\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst|btw|iva|tva|moms|mva)|\s(?:ht|ttc|netto|net|gross|brutto))?`;
+const WITH_TAX = String.raw`(?:\.-|\/-|\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst|btw|iva|tva|moms|mva)|(?:\s|(?<=\s))(?:ht|ttc|netto|net|gross|brutto)(?!\p{L}))?`;
 const AMOUNT = new RegExp(
-  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k\b|grand\b|lakhs?\b)?(?:\s?(?:-|to|or|and)\s?(?<mark2>${MARK})?\s?(?<num2>${NUMBER})(?![.,]\d)\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|\s?(?:-|to|or)\s?(?<mark4>${MARK})\s?(?<num4>${NUMBER})(?![.,]\d)|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>(?:${MARK}|US)(?!\p{L})|(?:${WORD})\b))?(?:,- ?(?<late>€|EUR|Euro)?)?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k(?!\p{L})|grand\b|lakhs?\b)?(?:\s?(?:-|to|or|and)\s?(?<mark2>${MARK})?\s?(?<num2>${NUMBER})(?![.,]\d)\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|\s?(?:-|to|or)\s?(?<mark4>${MARK})\s?(?<num4>${NUMBER})(?![.,]\d)|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>(?:${MARK}|US)(?!\p{L})|(?:${WORD})\b))?(?:,- ?(?<late>€|EUR|Euro)?)?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
 );
 

@@ -125,7 +125,7 @@ export function budgetOf(
       ask: 'amount',
     };
   const budget = shaped(amount.amount, single);
-  if (found.length > 1 || left)
+  if (found.length > 1 || (left && single === undefined))
     return {
       budget,
       where,

@@ -62,7 +62,7 @@ const MY_QUOTE =
 const ACCEPTED =
   /^[^.?!;\d]{0,50}?\b(?:fine|ok|okay|good|great|accept\w*|approv\w*|agree[ds]?|confirm\w*|perfect|acceptable|in order|doable|all ?right|suits?|signed off|passt|angenommen|einverstanden|convient|accepté|aceptad\w*|akkoord|within (?:our )?budget)\b(?! (?:only|just|less))/i;
 const ACCEPTING =
-  /\b(?:accept\w*|approv\w*|agreed?|agrees|confirm\w*|happy|fine|go with|going with|go ahead|pleased|take|match|meet|honou?r|pay) (?:\w+ ){0,4}?your\b/i;
+  /(?<!\p{L})(?:(?:accept\w*|approv\w*|agreed?|agrees|confirm\w*|happy|fine|go with|going with|go ahead|pleased|take|match|meet|honou?r|pay) (?:\w+ ){0,4}?your|(?:valid|accept|approuv|nehm|annehm|akzeptier|bestätig|acept|aprob|aprueb|confirm|aanvaard|accett|approv)\p{L}* (?:\p{L}+ ){0,3}?(?:ton|votre|dein|ihr|euer|tu|su|je|uw|jullie|il tuo|il suo)\p{L}{0,2})(?!\p{L})/iu;
 const REFUSED = /\b(?:not|n't|never|nicht|kein\w*|pas|no|niet)\b/i;
 
 /** "a bequest of $2,200, and part of it": more than what is mine. */
@@ -84,6 +84,12 @@ const NOW_AGAIN =
 /** "… gekostet", "… bezahlt": a verb of the past behind an amount. */
 const PAID_THEN =
   /^[^.?!;,\d]{0,24}?\b(?:gekostet|bezahlt|gezahlt|betaald|gekost|(?:two|three|four|five|some|a few|\d{1,2}|several|many) (?:years|months) ago|back then|at the time|(?<!(?:like|as|than|match|from) )last (?:year|time)|is what (?:we|i|they|he|she) (?:paid|spent|charged|gave|asked))\b(?!.{0,30}\b(?:same|again|this time)\b)/i;
+
+/** "ordered the transfer of", "has just wired": what is on its way for work that is done. */
+const SENT =
+  /(?<!\p{L})(?:(?:have|has|had|'ve|i|we|they|accounts|finance|treasurer|hemos|hic\p{L}+|hecho|han|he|ha|avons|ai|haben|habe|hat|wurde|abbiamo|ho|hebben|heb|sent|made|ordered|released)(?: \p{L}+){0,3} (?:transfer|payment|remittance|wire|virement|paiement|überweisung|zahlung|transferencia|pago|bonifico|pagamento|overboeking|betaling) (?:of|for|de|di|por|über|von|van)|(?:have|has|had|'ve|just|already|i|we|they|accounts|finance|treasurer) (?:just |already |now )?(?:transferred|wired|remitted|e-?transferred|reimbursed)(?: (?:you|over|across))*)(?: the| your| los| las| die| les| i)? $/iu;
+const SENT_AFTER =
+  /^[^.?!;,\d]{0,30}(?<!\p{L})(?:überwiesen|overgemaakt|bonificat[oi]|virée?s?|transferid[oa]s?|(?:has|have|was|were) (?:been )?(?:paid|transferred|wired|sent|settled|received)|(?:has |have )?(?:landed|cleared|gone out|went out|arrived|gone through|come through|came through))(?!\p{L})/iu;
 
 /** "deposit $150", "half up front": a part of a sum. */
 const PART_BEFORE =
@@ -109,7 +115,7 @@ export function isNoOffer(before: string, after: string, others: boolean): boole
     return !((accepted !== undefined && !REFUSED.test(accepted)) || ACCEPTING.test(before));
   }
   if (PART_BEFORE.test(before) || (PART_AFTER.test(after) && others)) return true;
-  if (OF_WHICH.test(after)) return true;
+  if (OF_WHICH.test(after) || SENT.test(before) || SENT_AFTER.test(after)) return true;
   const earlier = EARLIER.exec(before);
   if (earlier && !NOW_AGAIN.test(before.slice(earlier.index + earlier[0].length)) && !NOW_AGAIN.test(after)) return true;
   return PAID_THEN.test(after);

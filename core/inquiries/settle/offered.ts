@@ -57,7 +57,7 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
   /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\b(?:photographers?|stills|band|dj|florist|caterers?|celebrant|pianist|quartet|singer|stylist|baker|planner|marquee|organist|vicar|harpist|piper|speaker|sound ?(?:man|guy|engineer))(?:'s| is| are)? (?:getting|gets?|charging|charges?|asking|asks?|wants?|on|costing|costs?)(?: us| me)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
@@ -80,7 +80,7 @@ const ASKED_OF_ME = /\byou (?:still |usually |normally |now )?(?:charge|cost|ask
 
 /** What may follow a number that bears no sign of money: no noun that it would count. */
 const ENDS =
-  /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|auf|gegen|sur|op|con|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|max\w*|[a-z]+ rate)\b|ish\b)/i;
+  /^\s*(?:[.,;:!?)(-]|$|(?:for|in|all|total|flat|plus|inc\w*|but|cash|to|and|if|on|auf|gegen|sur|op|con|per|max|tops|do|cover|work|ok|okay|is|thanks|at|each|or|only|max\w*|[a-z]+ rate)\b|ish\b)/i;
 const SMALLEST_OFFER = 40;
 
 /** Where the last match of a pattern ends; -1 where there is none. */
@@ -92,6 +92,9 @@ function lastIndex(pattern: RegExp, text: string, but?: RegExp): number {
 
 /** "£850 inclusive of travel": what follows comes with it. */
 const INCLUSIVE = /inclusive$/i;
+
+/** "$2,750 flat for the event" */
+const OCCASION_AFTER = /^,? for (?:the|your) (?:event|wedding|party|project)\b/i;
 
 /** How surely an amount is what they offer; under 0 it is the price of something else. */
 export function weighedOffer(text: string, amount: Amount, previous: number): number {
@@ -112,7 +115,9 @@ export function weighedOffer(text: string, amount: Amount, previous: number): nu
   if ((past >= 0 && !still) || isNoOffer(before, after, others)) return -1;
   if (BESIDE_OFFER.test(before) && amount.mark !== undefined) return 2;
   if (
-    (ELSE_AFTER.test(after) && !INCLUSIVE.test(text.slice(amount.start, amount.end))) ||
+    (ELSE_AFTER.test(after) &&
+      !INCLUSIVE.test(text.slice(amount.start, amount.end)) &&
+      !(amount.per === 'job' && OCCASION_AFTER.test(after))) ||
     NOT_WANTED_AFTER.test(after) ||
     PAYS_OTHERS.test(before)
   )

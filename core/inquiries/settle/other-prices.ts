@@ -25,10 +25,13 @@ const MISWRITTEN =
 /** "…, so £250!": what follows from the amounts before it. */
 const CONCLUDES =
   /(?:\bso|\bdus|\balso|\bdonc|\bhence|\bcall it|\blet's say|\bmaking|\bmakes|\bthat's|\bi\.e\.|=|\btotal(?:ling)?:?|\bin total:?|\baltogether:?)\s(?:(?:it's|it is|that's|just|only|the|we're at)\s){0,2}$/i;
-/** "Final answer is": it holds, whatever was said before. */
 /** "that leaves £400 for film" */
 const LEAVES =
   /\b(?:leaves|leaving|left with)(?: us| me| you)?(?: with)?(?: about| around| only| just)?\s$|\b(?:of|out of|from) (?:which|that|this|it),? (?:[\w']+ ){0,3}(?:you|give|offer|pay|spare)(?: (?:you|is|gets?))?\s$/i;
+/** "30 quid each", "£40 a head" */
+const EACH = /^\s?(?:each|apiece|pp|p\.p\.|(?:a|per) (?:head|person|family|couple|member|team)|from each)\b/i;
+const SOLD = /\b(?:tickets?|entry|entries|raffle|seats?|plates?|sold|sells?|raised)\b/i;
+/** "Final answer is": it holds, whatever was said before. */
 const FINAL =
   /\b(?:final|definitive|agreed) (?:answer|offer|figure|number|rate|amount|word|price)(?: is|:| stands at| now)?(?: now)?:?\s$/i;
 const SETTLES = /\b(?:so|call) it(?:'s| is)?\s$/i;
@@ -121,7 +124,8 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       const [near, behind] = [lead.slice(-NEAR), text.slice(amount.end, amount.end + 40)];
       const [one, two] = [earlier.at(-1)?.amount ?? 0, earlier.at(-2)?.amount ?? 0];
       // "90 per talk, so 990 for all"
-      const many = before.per === 'other' && one > 0 && amount.amount > one && amount.amount % one === 0;
+      const each = before.per === 'other' || EACH.test(text.slice(before.end, before.end + NEAR));
+      const many = each && !SOLD.test(lead) && one > 0 && amount.amount > one && amount.amount % one === 0;
       if (many && CONCLUDES.test(near)) return 'sum';
       if (two > 0 && one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
       const bare = amount.mark === undefined && amount.per === undefined;
