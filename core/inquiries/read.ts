@@ -28,12 +28,14 @@ import { daysOf, daysSaid } from './settle/days.ts';
 import { consecutive } from './settle/days-among.ts';
 import { heldAgainstDaysBeside } from './settle/days-beside.ts';
 import { eventDays } from './settle/event.ts';
+import { heldAgainstRows } from './settle/rows-wanted.ts';
 import { isOneDay } from './settle/one-day.ts';
 import { heldAgainstHours } from './settle/hours-outside.ts';
 import { countriesOf, placeOfJob } from './settle/place.ts';
 import { likelyHours } from './settle/unlikely.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
+import { heldAgainstSomebodyElse } from './settle/somebody-else.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
@@ -88,7 +90,10 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   const called = times.some(({ said }) => said === 'call');
   const unfilmed = nothingToFilm(front);
   const atHome = role?.role === 'edit only' ? unfilmed || !called : role === undefined && unfilmed && !called;
-  const found = heldAgainstDaysBeside(scene, heldAgainstHours(scene, eventDays(scene)));
+  const found = heldAgainstSomebodyElse(
+    scene,
+    heldAgainstRows(scene, heldAgainstDaysBeside(scene, heldAgainstHours(scene, eventDays(scene)))),
+  );
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }
     : atHome

@@ -25,6 +25,9 @@ function partOfDay(tokens: Tokens, index: number): number {
 
 /** From here on an ordinal in words counts days of a month. */
 const CERTAIN_DAY = 13;
+/** "on the fifteenth at six", "the nineteenth and the twenty-first": behind a day stands no noun, as in "the fifteenth year". */
+const BEHIND_DAY =
+  /^(?:[,.;:!?)]|and|or|to|through|thru|until|till|at|from|is|was|will|we|you|i|it|in|for|but|only|please|if|with|as|too|because|so|then|when|plus)$/;
 
 /** The date written at a token, if there is one. */
 export function atomAt(tokens: Tokens, index: number): Atom | undefined {
@@ -59,7 +62,12 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   // "the 11th, sat,"
   const named = day.ordinal && tokens[day.next]?.text === ',' ? weekdayAt(tokens, day.next + 1) : undefined;
   const of = named && /^[,.;)]$/.test(tokens[named.next]?.text ?? '.') ? named : undefined;
-  if (day.ordinal && numeric)
+  const inWords =
+    at !== index &&
+    day.ordinal &&
+    day.day >= CERTAIN_DAY &&
+    (tokens[day.next]?.breaks !== 0 || BEHIND_DAY.test(tokens[day.next]?.lower ?? '.'));
+  if (day.ordinal && (numeric || inWords))
     return {
       first: index,
       next: of?.next ?? day.next,

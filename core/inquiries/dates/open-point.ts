@@ -32,10 +32,11 @@ function weekdayBefore(tokens: Tokens, index: number): boolean {
 
 /** The pair that another one is joined to, with no more than a weekday between. */
 function partner(tokens: Tokens, index: number, next: number): Pair | undefined {
-  if (JOIN.test(tokens[next]?.lower ?? '')) {
-    const from = weekdayAt(tokens, next + 1)?.next ?? next + 1;
-    return pairAt(tokens, from) ?? (tokens[from + 3]?.text === '.' ? closedAt(tokens, from) : undefined);
-  }
+  const from = JOIN.test(tokens[next]?.lower ?? '') ? (weekdayAt(tokens, next + 1)?.next ?? next + 1) : undefined;
+  const closed = from !== undefined && tokens[from + 3]?.text === '.';
+  const behind = from === undefined ? undefined : (pairAt(tokens, from) ?? (closed ? closedAt(tokens, from) : undefined));
+  // "till 6.06, please": a comma that joins nothing.
+  if (behind) return behind;
   const at = weekdayBefore(tokens, index) ? index - 1 : index;
   return JOIN.test(tokens[at - 1]?.lower ?? '') ? pairAt(tokens, at - 4) : undefined;
 }

@@ -1,7 +1,7 @@
 /**
  * The days of the job held against what the learned weights make of each date: where they differ plainly, both are asked.
  */
-import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from '../settle/days-among.ts';
+import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE, union } from '../settle/days-among.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
 import { dateFeatures, type Page } from './features.ts';
@@ -69,7 +69,12 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
       : undefined;
   // A date that is no date, or not on its weekday, is asked about whatever the words say.
   if (first === undefined)
-    return (event.doubt === undefined || event.doubt === 'several') && theirs.length > 0 ? (believed ?? event) : event;
+    return (event.doubt === undefined || event.doubt === 'several') &&
+      theirs.length > 0 &&
+      !besideNamed(event.choices, new Set(weighed.flatMap(({ date }) => date.readings.flat()))) &&
+      !besideThem(event.choices, theirs)
+      ? (believed ?? event)
+      : event;
   // Where only some days of a run are wanted, the rules know which.
   if (event.dropped) return event;
   const open = weighed
@@ -81,6 +86,15 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
   if (within || sure < HEARD) return event;
   return believed ?? openDays(event, theirs);
+}
+
+/** "The wedding, or the dinner of the evening before as well?": of a day that no date names the weights know nothing. */
+const besideNamed = (choices: readonly string[][], named: ReadonlySet<string>): boolean => choices.flat().some((date) => !named.has(date));
+
+/** "The wedding is on the 12th, the mehndi on the 10th and the sangeet on the 11th": days in a row, of which each may be mine. */
+function besideThem(choices: readonly string[][], theirs: readonly string[]): boolean {
+  const all = union(...choices, theirs);
+  return all.length > Math.max(2, theirs.length) && consecutive(all);
 }
 
 /** Days that are asked about, with others that they might be. */

@@ -9,7 +9,7 @@ import { likeliest, type Learned } from './models.ts';
 /** From this chance on a mention speaks for a part of the days, or for all of them. */
 const HEARD = 0.4;
 /** Where rules know which of the days are not mine, the weights are heard from here on. */
-const SURE = 0.8;
+const SURE = 0.82;
 /** More days than this are a season. */
 const MOST_DAYS = 14;
 

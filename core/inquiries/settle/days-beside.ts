@@ -13,7 +13,7 @@ const NEEDED =
   /\b(?:you(?:'d|'ll|'re| would| will| are)? (?:be )?(?:needed|wanted|required|filming|film|on camera|with us)|(?:need|want|like) you)\b[^.;!?\n]*$/i;
 /** Who comes the day before to set up, to rehearse or to sleep there works on no more days. */
 const PREPARES =
-  /\b(?:set(?:ting)?[- ]?up|load(?:ing)?[- ]?in|rig(?:s|ging)?|build|install\w*|prep\w*|rehears\w*|run-?through|dress|get-?in|fit-?up|bump-?in|pack-?in|pre-?light\w*|recce|walk-?through|sound ?check|tech|test\w*|checks?|line-?up|travel\w*|fly|flight|flights|drive|train|ferry|arriv\w*|check(?:ing)? in|hotel|bed|stay|sleep|night's|briefing|collect|deliver\w*|mount|cables?|gear)\b|\b(?:aufbau\p{L}*|anreise|montage|montaje|allestimento|opbouw|installation)(?!\p{L})/iu;
+  /\b(?:set(?:ting)?[- ]?up|load(?:ing)?[- ]?in|rig(?:s|ging)?|build|install\w*|prep\w*|rehears\w*\b(?! (?:dinner|supper|drinks|meal))|run-?through|dress|get-?in|fit-?up|bump-?in|pack-?in|pre-?light\w*|recce|walk-?through|sound ?check|tech|test\w*|checks?|line-?up|travel\w*|fly|flight|flights|drive|train|ferry|arriv\w*|check(?:ing)? in|hotel|bed|stay|sleep|night's|briefing|collect|deliver\w*|mount|cables?|gear)\b|\b(?:aufbau\p{L}*|anreise|montage|montaje|allestimento|opbouw|installation)(?!\p{L})/iu;
 
 /** "the dinner on Friday evening should be filmed as well", "a brunch the next morning that we'd also want filmed" */
 const FILMED_TOO =
@@ -39,7 +39,8 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
     const lead = text.slice(Math.max(0, start - LEAD), start);
     const needed = explicit && said === 'call' && readings.length === 1 && readings[0]?.join() === eve.toString() && NEEDED.test(lead);
     const too = weekdayOnly && FILMED_TOO.test(sentence) && !NOT.test(sentence);
-    if (needed || (weekdayOnly && weekday === eve.dayOfWeek && (too || DAY_BEFORE.test(lead)))) return withEve;
+    const eveToo = explicit && readings.length === 1 && readings[0]?.join() === eve.toString() && DAY_BEFORE.test(lead);
+    if (needed || eveToo || (weekdayOnly && weekday === eve.dayOfWeek && (too || DAY_BEFORE.test(lead)))) return withEve;
     if (too && weekday === next.dayOfWeek) return withNext;
   }
   const found = BESIDE.exec(text.slice(0, LOOKED_THROUGH));

@@ -48,7 +48,10 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
-  const clause = clauses.findLast((one) => one.trim() !== '' && !CALL_ALONE.test(one)) ?? '';
+  const told = clauses.filter((one) => one.trim() !== '');
+  const [near = '', earlier = ''] = told.toReversed();
+  // "The caterers arrive at 9am, call 10am": that clause has its own hour.
+  const clause = CALL_ALONE.test(near) && !/\d/.test(earlier) ? earlier : near;
   if (OUR_OWN.test(clause)) return 'theirs';
   if (MINE.test(clause) || TOLD.test(clause) || MY_PART.test(clause)) return 'mine';
   if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';

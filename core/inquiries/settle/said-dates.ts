@@ -13,7 +13,7 @@ import { nearest, tailOf } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
-  /\b(?:by|before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:)]|:\d){0,28}$/i;
+  /\b(?:by|(?<!\b(?:day|night|evening|afternoon|morning|eve) )before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:)]|:\d){0,28}$/i;
 /** "opened by the Lord Mayor on": who does it, not till when. */
 const BY_SOMEBODY =
   /\bbefore an? (?:\p{L}+ ){1,3}on (?:the )?$|\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
