@@ -1,7 +1,6 @@
 /**
  * What every door begins with: the store opened, the context made, the log at hand.
  */
-import './engine.ts';
 import { readFileSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Store } from '../../db/store.ts';

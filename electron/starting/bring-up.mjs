@@ -80,8 +80,7 @@ const commands = {
 };
 
 function openWindow() {
-  // See engine.ts: what the engine is told must stand on the command line of a window.
-  runAs(electronBinary(), ['--js-flags=--no-regexp-tier-up', program('main.mjs'), ...args]);
+  runAs(electronBinary(), [program('main.mjs'), ...args]);
 }
 
 function whyNoWindow() {

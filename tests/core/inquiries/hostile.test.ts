@@ -2,7 +2,6 @@
  * Texts that nobody writes: an answer in under a second or a clear refusal.
  */
 import { describe, expect, test } from 'vitest';
-import '../../../electron/starting/engine.ts';
 import { messages } from '../../reader/corpus.ts';
 import { readAt } from './reading.ts';
 
