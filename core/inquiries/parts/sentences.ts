@@ -14,6 +14,8 @@ const OF_A_DAY =
 /** Longest stretch that is looked through on either side. */
 const REACH = 240;
 const LONGEST_LINE = 1000;
+/** However many blank lines stand behind "9 pm.", the next paragraph is another sentence. */
+const MOST_BLANKS = 40;
 
 /** "am 13. Oktober" */
 const beforeMonth = (text: string, at: number): boolean =>
@@ -30,7 +32,10 @@ function endsAt(text: string, at: number): boolean {
     if (next !== undefined && !/\s/.test(next)) return false;
     if (beforeMonth(text, at)) return false;
     if (!ABBREVIATION.test(text.slice(Math.max(0, at - 8), at))) return true;
-    return /^\s+[\p{Lu}\d$£€("]/u.test(text.slice(at + 1, at + 4)) && /(?:^|[\s\d.])[ap]\.?m$/i.test(text.slice(Math.max(0, at - 5), at));
+    return (
+      /^\s+[\p{Lu}\d$£€("]/u.test(text.slice(at + 1, at + MOST_BLANKS)) &&
+      /(?:^|[\s\d.])[ap]\.?m$/i.test(text.slice(Math.max(0, at - 5), at))
+    );
   }
   if (mark !== '\n') return false;
   const lineStart = text.lastIndexOf('\n', at - 1) + 1;
