@@ -24,7 +24,12 @@ test.beforeAll(async () => {
   const facts = { title: 'Clinic opening', organisation: 'Harbour Clinic', role: 'shoot', place: setup.home, days };
   const added = (await host.call('jobs.add', { facts, received })) as { job: Job };
   const { id } = added.job;
-  await host.call('quotes.change', { jobId: id, draftVersion: 0, changes: [{ op: 'terms', terms: { depositPercent: '0' } }] });
+  // Whatever day yesterday was, no public holiday makes it dearer.
+  const changes = [
+    { op: 'terms', terms: { depositPercent: '0' } },
+    { op: 'holidays', dates: [] },
+  ];
+  await host.call('quotes.change', { jobId: id, draftVersion: 0, changes });
   const made = (await host.call('quotes.make', { jobId: id, jobVersion: added.job.version, draftVersion: 1, pencil: false })) as {
     job: Job;
   };
