@@ -118,13 +118,7 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
   const short = few && (asksPlainly(body) || prompted);
   if (seen.dated && (work || film || short) && (short || ENGAGES.test(body))) return 'certain';
   return seen.dated &&
-    (time ||
-      work ||
-      film ||
-      BIDS.test(body) ||
-      ABROAD.test(body) ||
-      asksPlainly(body) ||
-      (seen.details >= ENOUGH_DETAILS && MY_PART.test(body)))
+    (time || work || film || BIDS.test(body) || ABROAD.test(body) || plain || (seen.details >= ENOUGH_DETAILS && MY_PART.test(body)))
     ? 'plain'
     : few
       ? 'note'

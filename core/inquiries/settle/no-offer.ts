@@ -89,7 +89,7 @@ const PAID_THEN =
 const SENT =
   /(?<!\p{L})(?:(?:have|has|had|'ve|i|we|they|accounts|finance|treasurer|hemos|hic\p{L}+|hecho|han|he|ha|avons|ai|haben|habe|hat|wurde|abbiamo|ho|hebben|heb|sent|made|ordered|released)(?: \p{L}+){0,3} (?:transfer|payment|remittance|wire|virement|paiement|überweisung|zahlung|transferencia|pago|bonifico|pagamento|overboeking|betaling) (?:of|for|de|di|por|über|von|van)|(?:have|has|had|'ve|just|already|i|we|they|accounts|finance|treasurer) (?:just |already |now )?(?:transferred|wired|remitted|e-?transferred|reimbursed)(?: (?:you|over|across))*)(?: the| your| los| las| die| les| i)? $/iu;
 const SENT_AFTER =
-  /^[^.?!;,\d]{0,30}(?<!\p{L})(?:überwiesen|overgemaakt|bonificat[oi]|virée?s?|transferid[oa]s?|(?:has|have|was|were) (?:been )?(?:paid|transferred|wired|sent|settled|received)|(?:has |have )?(?:landed|cleared|gone out|went out|arrived|gone through|come through|came through))(?!\p{L})/iu;
+  /^[^.?!;,\d]{0,30}(?<!\p{L})(?:überwiesen|overgemaakt|bonificat[oi]|virée?s?|transferid[oa]s?|(?:has|have|was|were) (?:been )?(?:raised|collected|paid|transferred|wired|sent|settled|received)|(?:has |have )?(?:landed|cleared|gone out|went out|arrived|gone through|come through|came through))(?!\p{L})/iu;
 
 /** "deposit $150", "half up front": a part of a sum. */
 const PART_BEFORE =

@@ -1,6 +1,7 @@
 /**
  * A programme in rows and a sentence that names what of it is to be filmed: "We would like both concerts recorded", "video of the party only".
  * The days are then those of the rows that are named, where the sentence says "only" or "both"; otherwise whether only these are meant is asked.
+ * What a sentence names that says "not" or "apart from" may be the row that is left out: then the rows are asked about one by one.
  */
 import { lineAround, sentenceAround } from '../parts/sentences.ts';
 import { plainText } from '../../places/fold.ts';
@@ -13,6 +14,7 @@ const WISH =
 const WORD = /\p{L}{4,}/gu;
 /** So much of a word is compared: "concert" and "concerts", "lecture" and "lectures". */
 const STEM = 5;
+const BUT_NOT = /\b(?:not|no|never|nobody|nothing|without|except|apart|besides|but|skip|instead|rather)\b|n't\b/i;
 const ONLY = /\b(?:only|alone|nothing (?:else|more))\b/i;
 const LOOKED_THROUGH = 6000;
 const NOTHING_TOLD =
@@ -33,20 +35,25 @@ export function heldAgainstRows({ text, dates: mentions }: Scene, event: EventDa
       : [];
   });
   if (rows.length < 2 || new Set(rows.map(({ day }) => day)).size < 2) return event;
-  const named = new Set<string>();
-  let sure = false;
+  const [named, told] = [new Set<string>(), new Set<string>()];
+  let denied = false;
   for (const { index, 0: words } of text.slice(0, LOOKED_THROUGH).matchAll(WISH)) {
     if (rows.some(({ line }) => index >= line.start && index < line.end)) continue;
     const sentence = sentenceAround(text, index, index + words.length);
     const said = text.slice(sentence.start, sentence.end);
     const telling = [...stemsOf(said)].filter((stem) => rows.some(({ stems }) => !stems.has(stem)));
-    const days = rows.filter(({ stems }) => telling.some((stem) => stems.has(stem))).map(({ day }) => day);
-    for (const day of days) named.add(day);
-    sure ||= days.length > 0 && (ONLY.test(said) || (/\bboth\b/i.test(said) && new Set(days).size === 2));
+    const days = new Set(rows.filter(({ stems }) => telling.some((stem) => stems.has(stem))).map(({ day }) => day));
+    const sure = ONLY.test(said) || (/\bboth\b/i.test(said) && days.size === 2);
+    for (const day of days) (sure ? told : named).add(day);
+    denied ||= days.size > 0 && BUT_NOT.test(said);
   }
-  const some = event.dates.filter((day) => named.has(day));
-  if (some.length === 0 || some.length === event.dates.length) return event;
-  return sure
-    ? { dates: some, where: event.where, choices: [], dropped: event.dates.filter((day) => !named.has(day)) }
+  const some = event.dates.filter((day) => named.has(day) || told.has(day));
+  if (some.length === 0) return event;
+  // Of two sentences one may tell what is not for me.
+  if (denied || (told.size > 0 && some.length > told.size))
+    return askedDays(event.where, [...event.dates.map((day) => [day]), event.dates]);
+  if (some.length === event.dates.length) return event;
+  return told.size > 0
+    ? { dates: some, where: event.where, choices: [], dropped: event.dates.filter((day) => !told.has(day)) }
     : askedDays(event.where, [some, event.dates]);
 }

@@ -7,15 +7,15 @@ import { askedDays } from './days-among.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const WHO = String.raw`(?:camera\p{L}*(?: (?:man|woman|person|op\p{L}*))?|operator|op|videographer|shooter|filmmaker|editor|colleague|brother|sister|friend|mate|cousin|son|daughter|husband|wife|dad|someone|somebody|student|guy|lad)`;
-const DAY = String.raw`(?:on |for )?(?:the )?(first|second|last|mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?(?!\p{L})`;
+const DAY = String.raw`(?:the )?(first|second|last|mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?(?!\p{L})`;
 /** "we've an operator for the Tuesday" */
 const HAVE = new RegExp(
-  String.raw`\b(?:we|i)(?:'ve| have)(?: already)?(?: got)? (?:an?|my|our|another)?\s?(?:\p{L}+ )?${WHO} (?:on|for) ${DAY.replace('(?:on |for )?', '')}`,
+  String.raw`\b(?:we|i)(?:'ve| have)(?: already)?(?: got)? (?:an?|my|our|another)?\s?(?:\p{L}+ )?${WHO} (?:on|for) ${DAY}`,
   'giu',
 );
 /** "My brother is filming the Saturday", "our usual cameraman takes the first" */
 const TAKES = new RegExp(
-  String.raw`\b(?:my|our|their|his|her|the|an?) (?:\p{L}+ ){0,2}${WHO} (?:(?:is|was|will be) )?(?:film\p{L}*|tak(?:es|ing)|do(?:es|ing)|cover(?:s|ing)|shoot(?:s|ing)|has|handl\p{L}*|record\p{L}*) ${DAY}`,
+  String.raw`\b(?:my|our|their|his|her|the|an?) (?:\p{L}+ ){0,2}${WHO} (?:(?:is|was|will be) )?(?:film\p{L}*|tak(?:es|ing)|do(?:es|ing)|cover(?:s|ing)|shoot(?:s|ing)|has|handl\p{L}*|record\p{L}*) (?:on |for )?${DAY}`,
   'giu',
 );
 const WEEKEND =

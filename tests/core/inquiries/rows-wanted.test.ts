@@ -36,6 +36,17 @@ describe('rows that a sentence names', () => {
     expect(questions.find(({ field }) => field === 'start')?.choices.length).toBe(2);
   });
 
+  test.each([
+    'We only want the ceremony filmed, not the brunch. Are you free?',
+    'Could you film? No need to cover the brunch.',
+    'Could you film everything apart from the brunch?',
+    'Only the brunch needs filming; the ceremony is covered by my uncle. Are you free?',
+  ])('what is named beside a no is not taken for wanted: %s', (sentence) => {
+    const { fields, questions } = readAt(WEEKEND + sentence);
+    expect(fields.start).toBeUndefined();
+    expect(questions.find(({ field }) => field === 'start')?.choices.length).toBe(4);
+  });
+
   test('a sentence that names no row leaves all of them', () => {
     const { fields } = readAt(`${WEEKEND}Could you film all three days?`);
     expect([fields.start, fields.end]).toEqual(['2027-03-05', '2027-03-07']);
