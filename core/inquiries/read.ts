@@ -146,7 +146,13 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     fields.lastWrap = calls.lastWrap.wall;
     point('lastWrap', ...calls.lastWrap.where);
   } else if (calls.wrapChoices) {
-    questions.push(question('lastWrap', 'When is the wrap?', wallChoices(calls.wrapChoices.walls)));
+    questions.push(
+      question(
+        'lastWrap',
+        calls.wrapChoices.why === 'show' ? 'That is when it ends. When is your wrap?' : 'When is the wrap?',
+        wallChoices(calls.wrapChoices.walls),
+      ),
+    );
     point('lastWrap', calls.wrapChoices.where);
   }
 

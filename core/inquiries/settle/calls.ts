@@ -198,10 +198,12 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
   }
-  if (answer.firstCall && !answer.lastWrap && !answer.wrapChoices && ends.length === 0 && days.length === 1) {
+  if (!answer.lastWrap && !answer.wrapChoices && ends.length === 0 && days.length === 1) {
     const end = endOfHours(scene, shows, last, (time) => pairOf(time, scene));
-    if (end && wallOf(end.date, end.minutes) > answer.firstCall.wall)
-      answer.lastWrap = { wall: wallOf(end.date, end.minutes), where: end.where };
+    const wall = end && wallOf(end.date, end.minutes);
+    // "The dance is from 4 pm to midnight": when they end tells my wrap only beside a call of mine.
+    if (wall && !answer.firstCall) answer.wrapChoices = { walls: [wall], where: end.where[0] as Where, why: 'show' };
+    else if (wall && answer.firstCall && wall > answer.firstCall.wall) answer.lastWrap = { wall, where: end.where };
   }
   const show = shows[0];
   if (show && !answer.firstCall && !answer.callChoices) {

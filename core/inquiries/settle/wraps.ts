@@ -81,7 +81,8 @@ export function endOfHours(
   last: Day,
   pairOf: (time: SaidTime) => { from: number; to: number } | undefined,
 ): Point | undefined {
-  const [only, ...others] = shows.filter(({ to, until, date, nthDay }) => to && !until && !date && nthDay === undefined);
+  const ofLast = (date: SaidTime['date']): boolean => date === undefined || date.readings.every((days) => days.at(-1) === last.toString());
+  const [only, ...others] = shows.filter(({ to, until, date, nthDay }) => to && !until && ofLast(date) && nthDay === undefined);
   const pair = only && pairOf(only);
   if (!only || !pair || others.length > 0 || ownerOf(text, only) === 'theirs') return undefined;
   if (!STAYS.test(text.slice(Math.max(0, only.start - BESIDE), only.end + BESIDE))) return undefined;
