@@ -32,6 +32,8 @@ export function resolveRelative(relative: Relative, today: PlainDate): Choices {
     case 'weekday': {
       const monday = today.subtract({ days: today.dayOfWeek - 1 });
       const coming = nextWeekday(today.add({ days: 1 }), relative.weekday);
+      if (relative.ofYear !== undefined) return one(inWeekOfYear(relative.ofYear, relative.weekday, today));
+      if (relative.which === 'ahead') return weeksOn(relative, coming, monday, today);
       if (relative.which === 'last') return { dates: [[coming.subtract({ days: 7 })]], past: true };
       if (relative.which === 'this' && relative.weeks !== 0) return one(monday.add({ days: relative.weekday - 1 + 7 * relative.weeks }));
       if (relative.which === 'next') {
@@ -97,6 +99,24 @@ function easterOf(year: number): PlainDate {
   const late = Math.floor((golden + 11 * moon + 22 * sunday) / 451);
   const days = moon + sunday - 7 * late + 114;
   return Dates.from({ year, month: Math.floor(days / 31), day: (days % 31) + 1 });
+}
+
+/** A weekday of a week of the year as ISO 8601 counts them: of the next year where this year's is over. */
+function inWeekOfYear(week: number, weekday: number, today: PlainDate): PlainDate {
+  const [found] = [today.year, today.year + 1]
+    // 4 January is always in the first week.
+    .map((year) => Dates.from({ year, month: 1, day: 4 }))
+    .map((first) => first.add({ days: 7 * (week - 1) + weekday - first.dayOfWeek }))
+    .filter((date) => !before(date, today));
+  return found as PlainDate;
+}
+
+/** "Saturday in two weeks": so long after the coming one, or in the week so many ahead; a choice where these are two. */
+function weeksOn({ weekday, weeks }: Relative & { kind: 'weekday' }, coming: PlainDate, monday: PlainDate, today: PlainDate): Choices {
+  if (today.dayOfWeek === weekday) return one(today.add({ days: 7 * weeks }));
+  const after = coming.add({ days: 7 * weeks });
+  const within = monday.add({ days: 7 * weeks + weekday - 1 });
+  return after.equals(within) ? one(after) : { dates: [[within], [after]], doubt: 'which week' };
 }
 
 /** "the Monday after 12 March": never that day itself. */

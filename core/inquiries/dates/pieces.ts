@@ -7,7 +7,8 @@ import { shortMonth, shortWeekday } from './short-names.ts';
 
 export type Relative =
   | { kind: 'days'; days: number }
-  | { kind: 'weekday'; weekday: number; which: 'this' | 'next' | 'last' | 'plain' | 'coming'; weeks: number }
+  /** `ahead` is "Saturday in two weeks"; `ofYear` the number of a week in the year, instead of weeks from this one. */
+  | { kind: 'weekday'; weekday: number; which: 'this' | 'next' | 'last' | 'plain' | 'coming' | 'ahead'; weeks: number; ofYear?: number }
   | { kind: 'weekend'; which: 'this' | 'next' | 'last' | 'plain'; weeks: number }
   | { kind: 'week'; weeks: number }
   | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined }
@@ -196,7 +197,7 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
       ((beside.breaks === 0 && PART_OF_DAY.test(beside.lower) && tokens[index + 2]?.lower !== 'after') ||
         beside.num !== undefined ||
         monthWord(beside.lower) !== undefined ||
-        beside.lower === 'the' ||
+        (beside.breaks === 0 && /^(?:the|wk|week|fortnight)$/.test(beside.lower)) ||
         /^[-/&]$/.test(beside.text));
     // "just the sat"
     const named = before === 'the' && /^(?:just|only|on|for)$/.test(tokens[index - 2]?.lower ?? '') && token.lower !== 'sun';
@@ -206,7 +207,7 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
       !dated &&
       !named &&
       !afterHour &&
-      !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
+      !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|nxt|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
         before,
       )
     )

@@ -133,7 +133,11 @@ function filled(items: readonly Item[]): Atom[] {
   let week: Relative | undefined;
   for (const atom of atoms.toReversed()) {
     // "Thursday through Sunday of next week": the week is said once.
-    if (atom.relative?.kind === 'weekday' && atom.relative.which === 'this') week = atom.relative;
+    if (
+      atom.relative?.kind === 'weekday' &&
+      (atom.relative.which === 'this' || (atom.relative.which === 'plain' && atom.relative.weeks > 0))
+    )
+      week = atom.relative;
     else if (week?.kind === 'weekday' && atom.weekday !== undefined && atom.day === undefined && atom.relative === undefined)
       atom.relative = { ...week, weekday: atom.weekday };
     if (atom.month === undefined && atom.day !== undefined && month !== undefined && !atom.relative) atom.month = month;
@@ -242,6 +246,9 @@ export function resolve(sequence: Sequence, seen: Seen): Resolved {
     const { month, year } = sequence.month;
     return { ...roughly, explicit: true, past: year !== undefined && before(lastDay(year, month), seen.today) };
   }
+  // A week, or a day that only its country's custom tells: known roughly, and no slip.
+  if (atoms.length > 0 && atoms.every(({ relative }) => relative?.kind === 'week' || relative?.kind === 'unknown'))
+    return { ...roughly, past: atoms.every(({ relative }) => relative?.kind === 'week' && relative.weeks < 0) };
   const groups: Item[][] = [[]];
   const either = sequence.items.some(({ join }) => join === 'or') && !inPairs(sequence.items);
   for (const item of sequence.items) {

@@ -101,6 +101,15 @@ export function shortWeekday(tokens: Tokens, index: number): number | undefined 
 }
 const LONGEST = 5;
 
+/** Languages whose speakers count the weeks of the year in everyday life. */
+const COUNTS_WEEKS = /^(?:nl|da|sv|de)$/;
+/** "week 24" counts lessons or weeks of a season in English as well, the smaller the number the more. */
+const PLAINLY_OF_YEAR = 13;
+
+/** True where "week" and a number at a token tell a week of the year. */
+export const tellsWeeks = (tokens: Tokens, index: number): boolean =>
+  COUNTS_WEEKS.test(languageOf(tokens) ?? '') || [1, 2, 3].some((ahead) => (tokens[index + ahead]?.num ?? 0) >= PLAINLY_OF_YEAR);
+
 /** 1 for January, where a short name of the message's own language stands behind a day. */
 export function shortMonth(tokens: Tokens, index: number): number | undefined {
   const token = tokens[index];
