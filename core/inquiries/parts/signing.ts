@@ -21,7 +21,7 @@ const NAME_AND_MORE = /^[-\s]{0,3}(?:\p{Lu}[\p{L}'.-]{0,28}\s?){1,4}(?:,|\s[|/-]
 export const NAME_ONLY =
   /^[-–—\s]{0,3}(?:(?:[dlDL]['’])?\p{Lu}[\p{L}'.-]{0,28}\s?(?:(?:[&+]|[ds]\/o|a\/[lp]|bte?|binti?|ibn|and|et|und|y|e|en|ap|ab|van|von|de|du|der|den|da|di|del|della|dos|la|le|bin|al|el|ter|ten|af|av|zu|zum)\s){0,2}){1,4}[,.]?(?:\s?x{1,3})?$/u;
 /** "Colm Gallen, Assistant Secretary": a name and what its bearer is. */
-function isTitled(words: string): boolean {
+export function isTitled(words: string): boolean {
   const beside = NAME_AND_MORE.exec(words)?.[1]
     ?.replace(/\)$/, '')
     .replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());

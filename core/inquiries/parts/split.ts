@@ -2,10 +2,11 @@
  * A pasted message taken apart by lines: what the sender wrote now, what was forwarded, what is only quoted, and who signed.
  */
 
+import { onlyBids } from '../people/farewells.ts';
 import { ORG_WORDS } from '../people/words.ts';
 import { blank, HEADER, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
 import { passedOn } from './passed-on.ts';
-import { bareName, NAME_ONLY, signUnannounced } from './signing.ts';
+import { bareName, isTitled, NAME_ONLY, signUnannounced } from './signing.ts';
 
 const QUOTED_LINE = /^\s{0,3}>/;
 const QUOTE_MARKS = /^\s{0,3}>[>\s]*/;
@@ -213,9 +214,14 @@ function headerBlock(lines: readonly Line[], from: number): number {
   return mailOnly >= 2 || /@/.test(first) ? size : SUBJECT.test(first) ? 1 : 0;
 }
 
+/** Below a word of farewell a name of any kind is one. */
+const NAMED_THERE = /^\p{Lu}[^.?!:\d]{1,50}$/u;
+
 /** A farewell in any words and any language: a few of them on a line of their own, and the name of somebody below. */
 function takesLeave(lines: readonly Line[], at: number): boolean {
   const words = short(lines[at]);
+  const next = short(lines[at + 1]) || short(lines[at + 2]);
+  if (onlyBids(words) && blank(lines[at - 1]) && (NAMED_THERE.test(bareName(next)) || isTitled(next))) return true;
   if (words.length > 40 || /[\d@:?/|]/.test(words) || !/^\p{Lu}[^.]*$/u.test(words) || words.split(/\s+/).length > 5) return false;
   const below = bareName(short(lines[at + 1]) || (words.endsWith(',') ? short(lines[at + 2]) : ''));
   if (!NAME_ONLY.test(below) || below.length > 40 || !below.includes(' ') || ORG_WORDS.test(below)) return false;

@@ -3,6 +3,7 @@
  */
 import { OCCASION } from '../occasions.ts';
 import { bodyIn } from './bodies.ts';
+import { farewellAt } from './farewells.ts';
 import { NAME, namesArea, nameFrom, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 /** Farewells of the languages that are read. */
@@ -46,7 +47,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
   const foot = body.slice(from, end);
   for (const { index } of foot.matchAll(BOUNDARY)) {
     if (index === 0 && from > 0) continue;
-    const bye = FAREWELL.exec(foot.slice(index))?.[0].length ?? 0;
+    const bye = FAREWELL.exec(foot.slice(index))?.[0].length ?? farewellAt(foot.slice(index));
     const begin = index + bye;
     if (begin === 0 && from === 0) continue;
     const found = SIGNER.exec(foot.slice(begin));

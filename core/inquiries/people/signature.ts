@@ -2,6 +2,7 @@
  * The lines of a signature: name, title, organisation, mail, phone.
  */
 import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, TWO_PEOPLE, WHOLLY_PART } from './bodies.ts';
+import { farewellAt, onlyBids } from './farewells.ts';
 import { withForm, withoutForms } from './legal-forms.ts';
 import { withoutOffice } from './offices.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
@@ -183,6 +184,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   const lines = linesOf(signature);
   for (const [index, line] of lines.entries()) {
     if (people.name === undefined && line.text.split(' / ', 3).some((half) => half.trim() === FAREWELL.exec(half)?.[0].trim())) continue;
+    if (people.name === undefined && onlyBids(line.text)) continue;
     if (people.name === undefined && leaves(line.text, lines[index + 1]?.text.replace(FORM, ''), mail)) continue;
     const farewell = people.name === undefined ? FAREWELL.exec(line.text) : null;
     const labelled = LABEL.exec(line.text);
@@ -190,9 +192,11 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       ? labelled[0].length
       : farewell && /^\s*(?:$|\p{Lu})/u.test(line.text.slice(farewell[0].length))
         ? farewell[0].length
-        : people.name === undefined && !isTown(afterComma(line.text)) && !TITLE_WORDS.test(afterComma(line.text))
-          ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
-          : 0;
+        : people.name === undefined && farewellAt(line.text) > 0
+          ? farewellAt(line.text)
+          : people.name === undefined && !isTown(afterComma(line.text)) && !TITLE_WORDS.test(afterComma(line.text))
+            ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
+            : 0;
     const rank = (FORM.exec(line.text.slice(skip)) ?? IN_BRACKETS.exec(line.text.slice(skip)))?.[0].length ?? 0;
     const text = line.text.slice(skip + rank);
     const start = line.start + skip + rank;

@@ -7,6 +7,7 @@ import { CAPITAL, LETTER } from '../letters.ts';
 import { monthWord } from '../words.ts';
 import { countryNamed } from '../places/countries.ts';
 import { areaNamed } from '../places/names.ts';
+import { isFarewellWord } from './farewells.ts';
 import { FORM, isOfficeOrRank } from './ranks.ts';
 
 export type PersonFact = { value: string; start: number; end: number };
@@ -95,6 +96,11 @@ const MONTH_NAMED = /^(?:(?:Jan|April|June) \p{Lu}\p{Ll}[\p{L}'-]+|Dez(?: \p{Lu}
 export const LETTERS_AFTER =
   /(?<=\p{L}[\p{Ll}.] \p{Lu}[\p{L}'.-]*)(?:,?\s\(?(?:MBE|OBE|CBE|KBE|DBE|BEM|MVO|JP|DL|KC|QC|SC|RN|RGN|MD|PhD|Ph\.D\.?|DPhil|EdD|BA|BSc|BEd|BMus|MA|MSc|MEd|MPhil|MFA|MBA|LLB|LLM|CPA|CFA|mni|FCA|ACA|ACCA|CMP|PMP|DDS|DVM|PE|CEng|RIBA|FRIBA|Esq|[FMA]R[CISG][A-Z]{1,3}|FR[A-Z]{2})\.?\)?)+$/u;
 
+/** "I. Drummond" */
+const INITIAL = /^\p{Lu}\.\s?\p{Lu}/u;
+/** "Sister of the bride speaking": who somebody is, and no name. */
+const KIN_ALONE = new RegExp(String.raw`^(?:${KIN_WORDS})$`, 'iu');
+
 /** A name, unless it begins with a word that begins none or is too long for one. */
 export function nameFrom(written: string, start: number): PersonFact | undefined {
   const form = FORM.exec(written)?.[0].length ?? 0;
@@ -102,14 +108,15 @@ export function nameFrom(written: string, start: number): PersonFact | undefined
     withoutBody(written)
       .slice(form)
       .replace(LETTERS_AFTER, '')
-      .replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$|(?<=\p{Ll})\s\p{Lu}{2,3}$/gu, ''),
+      .replace(/[.,!]+$|\s(?:ON|AT|BY|OR)$|(?<=\p{Ll})\s(?!I{2,3}$|IV$)\p{Lu}{2,3}$/gu, ''),
     start + form,
   );
   const first = fact.value.split(/\s/)[0] ?? '';
   if (
     fact.value.length < 2 ||
     fact.value.length > 50 ||
-    (NOT_NAME.test(first.replace(/[.,]/g, '')) && !MONTH_NAMED.test(fact.value)) ||
+    ((NOT_NAME.test(first.replace(/[.,]/g, '')) || isFarewellWord(first)) && !MONTH_NAMED.test(fact.value) && !INITIAL.test(fact.value)) ||
+    KIN_ALONE.test(fact.value) ||
     /^\p{Lu}{2}\p{Ll}*ing$|'s$|(?:'s|s') \p{L}/u.test(fact.value) ||
     HAS_VERB.test(first) ||
     INITIALISM.test(fact.value) ||
