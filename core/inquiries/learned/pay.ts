@@ -33,8 +33,8 @@ export function agreedPay(read: BudgetRead, page: Page, learned: Learned): Budge
   const { budget, where } = read;
   const amount = budget && page.scene.amounts.find(({ start }) => start === where[0]?.start);
   if (!budget || read.ask || !amount) return read;
-  // "Tageshonorar", "day rate": a day is never taken for granted, words name it.
-  if (budget.per === 'day' && amount.per === undefined) return read;
+  // "Tageshonorar", "hour rate": a day or an hour is never taken for granted, words name it.
+  if (budget.per !== 'job' && amount.per === undefined) return read;
   const chances = chancesIn(learned.pay, payFeatures(page, amount));
   const [best] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
   if (!best || best[1] < RIVAL || (chances[budget.per ?? NO_UNIT] ?? 0) >= HARDLY) return read;

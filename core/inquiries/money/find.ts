@@ -11,9 +11,10 @@ const NO_HOUR = String.raw`(?<!\b(?:til|till|until|to|at|by|from)\s(?=\d{1,2} ))
 const GROUPED = String.raw`${NO_HOUR}\d{1,2}(?:,\d{2}){1,2},\d{3}(?!\d)|${NO_HOUR}\d{1,3}(?:[,. '](?=\d{3}(?!\d))\d{3}){1,3}(?:[.,]\d{1,2}(?!\d))?`;
 /** Up to seven digits; of a longer row none is taken, since a part of it is not what was written. */
 const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
-const WITH_TAX = String.raw`(?:\.-|\/-|\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:gst|vat|hst|tax|super|ust|ht|mwst|btw|iva|tva|moms|mva)|(?:\s|(?<=\s))(?:ht|ttc|netto|net|gross|brutto)(?!\p{L}))?`;
+const TAX = String.raw`gst|vat|hst|tax|super|ust|ht|mwst|btw|iva|tva|moms|mva`;
+const WITH_TAX = String.raw`(?:\.[-–—]|\/-)?(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:${TAX})(?!\p{L})|\s?(?:${TAX}) (?:compres[ao]|inclus[ao]?|incluid[ao]|inkl\w*|inbegrepen|included|esclus[ao]|excluid[ao]|exkl\w*|excluded)|(?:\s|(?<=\s))(?:ht|ttc|nett?o?|gross|brutt?o?)(?!\p{L}))?`;
 const AMOUNT = new RegExp(
-  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k(?!\p{L})|grand\b|lakhs?\b)?(?:\s?(?:-|to|or|and)\s?(?<mark2>${MARK})?\s?(?<num2>${NUMBER})(?![.,]\d)\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|\s?(?:-|to|or)\s?(?<mark4>${MARK})\s?(?<num4>${NUMBER})(?![.,]\d)|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>(?:${MARK}|US)(?!\p{L})|(?:${WORD})\b))?(?:,- ?(?<late>€|EUR|Euro)?)?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k(?!\p{L})|grand\b|lakhs?\b|thousand\b|hundred\b)?(?:\s?(?:-|to|or|and)\s?(?<mark2>${MARK})?\s?(?<num2>${NUMBER})(?![.,]\d)\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|\s?(?:-|to|or)\s?(?<mark4>${MARK})\s?(?<num4>${NUMBER})(?![.,]\d)|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>(?:${MARK}|US)(?!\p{L})|(?:${WORD})\b))?(?:,- ?(?<late>€|EUR|Euro)?)?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
 );
 
@@ -39,6 +40,8 @@ function markOf({ pre, post, late }: Record<string, string | undefined>): string
 /** Nobody offers from one amount to so many times that. */
 const UNLIKE = 8;
 const WEEKDAY = /day$/i;
+/** "1.2k", "12 hundred", "2 lakhs" */
+const timesOf = (size = ''): number => (/^l/i.test(size) ? 100_000 : /^h/i.test(size) ? 100 : 1000);
 const FROM = /\bfrom (?:about |around )?$/i;
 const MOVED = /\b(?:bump|rais|went|gone|go(?:es)? up|mov|increas|lift|up(?:ped)?|put|push|cut|dropp?|reduc|chang)\w*\b/i;
 
@@ -62,7 +65,7 @@ export function amountsIn(text: string): Amount[] {
       found.push({
         start: match.index + (/^\s/.exec(match[0])?.[0].length ?? 0),
         end: until,
-        amount: groups['k'] ? first * 1000 : first,
+        amount: groups['k'] ? first * timesOf(groups['k']) : first,
         mark,
       });
       found.push({ start: at, end: match.index + match[0].trimEnd().length, amount: second, mark: other, ...(per ? { per } : {}) });
@@ -81,7 +84,7 @@ export function amountsIn(text: string): Amount[] {
       continue;
     }
     const thousand = groups['k'] !== undefined || (groups['k2'] !== undefined && first < 100);
-    const times = /^l/i.test(groups['k'] ?? '') ? 100_000 : 1000;
+    const times = timesOf(groups['k']);
     const amount = thousand ? Math.round(first * times) : first;
     const upTo =
       second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;

@@ -7,6 +7,9 @@ import { phrases } from '../phrases.ts';
 /** "a $400 train ride": what has its price before it. Only a word for pay, or one that names nothing, makes it an offer. */
 const PRICED = /(?:^|[\s(])(?:an?|this|that|another|their|his|her)\s$/i;
 /** French has, and has no article: "on a 380 euros". */
+/** "Avevamo pensato a 900 euro", "wir dachten an": no article either. */
+const LEADS_TO =
+  /(?<!\p{L})(?:pens\p{L}+|gedacht|dacht\p{L}*|denk\p{L}*|arriv\p{L}+|lleg\p{L}+|fino|hasta|jusqu'|circa|intorno|disposti|(?:hab\p{L}*|hatten|hätten)(?:\s\p{L}+){0,2})\s(?:a|an)\s$/iu;
 const HAS_IN_FRENCH = /(?:^|\s)(?:on|il|elle|y|qui|(?:la|le|notre|l')\s?\p{L}+)\sa\s$/iu;
 const NAMES_NOTHING = new RegExp(
   String.raw`^(?:\s?(?:\+|plus|[-–])|[-\s]?ish\b|[-\s](?:${phrases(
@@ -33,7 +36,7 @@ const SAVED_ON = /^(?: \w+){0,2} (?:on|by|with|in|per|compared|against)\b/i;
 
 /** "entry fee", "the hall's hire charge": a fee that is not for the work. */
 const OTHER_FEE =
-  /\b(?:(?:photographer|dj|band|florist|caterer|speaker|singer|designer|planner)(?='s)|entry|entrance|admission|course|class|late|members?(?:hip)?|bookings?|registration|licen[cs]e|permit|parking|venue|hall|room|hire|rental|speakers?|application|service|cleaning|cancellation|kill|delivery|shipping|platform|tickets?|school|tuition|green|race|competition|exhibitors?|stall|table|pitch|sponsorship|legal|bank|transfer|transaction|handling|agency|agent's|finder'?s|referral|management|landing|mooring|camping?|court|joining|annual|audition|enrolment|enrollment|player|team|guest)(?:'s?)? (?:fees?|charges?|dues|subs|rates?|costs?|prices?)(?: (?:is|are|of|for \w+ (?:is|are)|per \w+(?: is)?|will be|would be|went up to|:))?:? (?:only |just |about )?$/i;
+  /\b(?:(?:photographer|dj|band|florist|caterer|speaker|singer|designer|planner)(?='s)|entry|entrance|admission|hotel|motel|inn|train|bus|ferry|exchange|group|press|mileage|course|class|late|members?(?:hip)?|bookings?|registration|licen[cs]e|permit|parking|venue|hall|room|hire|rental|speakers?|application|service|cleaning|cancellation|kill|delivery|shipping|platform|tickets?|school|tuition|green|race|competition|exhibitors?|stall|table|pitch|sponsorship|legal|bank|transfer|transaction|handling|agency|agent's|finder'?s|referral|management|landing|mooring|camping?|court|joining|annual|audition|enrolment|enrollment|player|team|guest)(?:'s?)? (?:fees?|charges?|dues|subs|rates?|costs?|prices?)(?: (?:is|are|of|for \w+ (?:is|are)|per \w+(?: is)?|will be|would be|went up to|:))?:? (?:only |just |about )?$/i;
 /** "Members pay a", "each guest is charged". */
 const OTHERS_PAY =
   /\b(?:members|guests|students|pupils|parents|players|famil(?:y|ies)|visitors|attendees|delegates|teams?|participants|exhibitors|customers|stallholders|vendors|kids|children|adults|people|everyone|everybody|runners|riders|entrants|residents|locals|non-members|fans|viewers|subscribers|each (?:person|couple|team|family|guest|one))\s(?:(?:all|each|usually|normally|just|only|also)\s)?(?:pays?|paying|(?:are|is) (?:charged|paying)|gives?|chips? in|contributes?)(?:\s\w+){0,2}\s$/i;
@@ -41,7 +44,7 @@ const OTHERS_PAY =
 const CHARGED_ON = /\b(?:i|we)(?:'m|'re| am| are)? (?:charg|bill|invoic)(?:e|ing) (?:them|him|her|the \p{L}+)\s(?:about )?$/iu;
 /** "Parents would pay $25 each" */
 const MIGHT_PAY = /\b(?:would|will|can|could|must|should|might|have to) (?:each )?(?:pay|give|chip in|contribute) (?:about |around )?$/i;
-const FOR_THE_FILM = /^[^.?!;]{0,30}\b(?:video\w*|film\w*|camera\w*|you|stream\w*|crew)\b/i;
+const FOR_THE_FILM = /^[^.?!;]{0,20}\b(?:for|to|towards?)\s(?:\w+ ){0,2}(?:video\w*|film\w*|camera\w*|you|stream\w*|crew)\b/i;
 
 /** "anything over £400", "if it's under £1,000": where a rule begins to hold. */
 const FROM_THERE_ON =
@@ -66,6 +69,11 @@ const ACCEPTING =
 const REFUSED = /\b(?:not|n't|never|nicht|kein\w*|pas|no|niet)\b/i;
 
 /** "a bequest of $2,200, and part of it": more than what is mine. */
+const GOES_ELSEWHERE =
+  /^[^.?!]{0,30}\b(?:most(?:ly)?|much|half|nearly all|almost all|the bulk)(?: of (?:it|that|this|which))? (?:goes|is|went|will go|has gone|for|gets)\b(?! (?:for |to )?(?:you|yours|the (?:video|film|camera))\b)/i;
+/** "the relay's whole budget", "the budget of the whole fair": what all of it costs. */
+const WHOLE_BUDGET =
+  /\b(?:\p{L}+'s (?:whole|entire|overall|full) budget|budget (?:of|for) the (?:whole|entire|full) \p{L}+)(?: is| of|:)?(?: about| around| only| just)?\s$/iu;
 const OF_WHICH = /^[^.?!]{0,40}\b(?:part|some|a bit|a slice) of (?:it|that|which|this)\b/i;
 
 /** When something else was paid: "two years ago", "back then", "the last one". */
@@ -80,7 +88,7 @@ const EARLIER = new RegExp(
   'i',
 );
 const NOW_AGAIN =
-  /\b(?:now|this (?:year|time)|today|again|same|match|still|diesmal|jetzt|heuer|heute|cette (?:fois|année)|esta vez|este año|ahora|stavolta|quest'anno|adesso|dit (?:keer|jaar)|nu|nun|we can|we could|i can|can you|could you|would you)\b/i;
+  /\b(?:now|this (?:year|time)|today|again|same|match|still|noch|encore|todavía|ancora|nog|diesmal|jetzt|heuer|heute|cette (?:fois|année)|esta vez|este año|ahora|stavolta|quest'anno|adesso|dit (?:keer|jaar)|nu|nun|we can|we could|i can|can you|could you|would you)\b/i;
 /** "… gekostet", "… bezahlt": a verb of the past behind an amount. */
 const PAID_THEN =
   /^[^.?!;,\d]{0,24}?\b(?:gekostet|bezahlt|gezahlt|betaald|gekost|(?:two|three|four|five|some|a few|\d{1,2}|several|many) (?:years|months) ago|back then|at the time|(?<!(?:like|as|than|match|from) )last (?:year|time)|is what (?:we|i|they|he|she) (?:paid|spent|charged|gave|asked))\b(?!.{0,30}\b(?:same|again|this time)\b)/i;
@@ -104,7 +112,7 @@ const PART_AFTER =
  * @param others whether the sentence names another figure
  */
 export function isNoOffer(before: string, after: string, others: boolean): boolean {
-  if (PRICED.test(before) && !HAS_IN_FRENCH.test(before) && !NAMES_NOTHING.test(after)) return true;
+  if (PRICED.test(before) && !HAS_IN_FRENCH.test(before) && !LEADS_TO.test(before) && !NAMES_NOTHING.test(after)) return true;
   if ((DIFFERENCE.test(after) && !GIVEN_ME.test(before)) || ANOTHER_WAY.test(before) || (SAVED.test(before) && SAVED_ON.test(after)))
     return true;
   if (OTHER_FEE.test(before) || CHARGED_ON.test(before) || (OTHERS_PAY.test(before) && !FOR_THE_FILM.test(after))) return true;
@@ -115,7 +123,14 @@ export function isNoOffer(before: string, after: string, others: boolean): boole
     return !((accepted !== undefined && !REFUSED.test(accepted)) || ACCEPTING.test(before));
   }
   if (PART_BEFORE.test(before) || (PART_AFTER.test(after) && others)) return true;
-  if (OF_WHICH.test(after) || SENT.test(before) || SENT_AFTER.test(after)) return true;
+  if (
+    OF_WHICH.test(after) ||
+    GOES_ELSEWHERE.test(after) ||
+    (WHOLE_BUDGET.test(before) && others) ||
+    SENT.test(before) ||
+    SENT_AFTER.test(after)
+  )
+    return true;
   const earlier = EARLIER.exec(before);
   if (earlier && !NOW_AGAIN.test(before.slice(earlier.index + earlier[0].length)) && !NOW_AGAIN.test(after)) return true;
   return PAID_THEN.test(after);

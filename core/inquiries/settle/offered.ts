@@ -4,6 +4,7 @@
 import type { Amount } from '../money/units.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { phrases } from '../phrases.ts';
+import { isBareOffer } from './bare-offers.ts';
 import { isNoOffer } from './no-offer.ts';
 import { TIMES_DAYS } from './paid-per.ts';
 
@@ -31,21 +32,26 @@ const STRONG = new RegExp(
   'i',
 );
 const STRONG_AFTER =
-  /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|is (?:what|all|as (?:much|far|high|good)) |day rate|(?:in )?cash\b|(?:auf|gegen) rechnung\b|on (?:an )?invoice\b|sur facture\b|op factuur\b|con factura\b|do\b|cover (?:it|that|this)|work\b)/i;
+  /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|is (?:what|all|as (?:much|far|high|good)) |day rate|(?:in )?cash\b|(?:for )?each (?:of|day|night|evening)\b|(?:auf|gegen) rechnung\b|on (?:an )?invoice\b|sur facture\b|op factuur\b|con factura\b|do\b|cover (?:it|that|this)|work\b)/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget für (?:die|das|den) (?:ganzen?|gesamten?) (?:feier|fest|veranstaltung|hochzeit|abend)|(?:event|festival|wedding|party|conference)(?:'s)? (?:spend|costs?|expenditure)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|(?<!(?:video|camera|crew|tech|media) )people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve|been|was|is|were|get|gets|got|are) )raised?|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget für (?:die|das|den) (?:ganzen?|gesamten?) (?:feier|fest|veranstaltung|hochzeit|abend)|(?:event|festival|wedding|party|conference)(?:'s)? (?:spend|costs?|expenditure)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|trains?|ferry|taxis?|fares?|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|(?<!(?:video|camera|crew|tech|media) )people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
   /^(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth|towards?|your)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|rooms?|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|(?:gift )?vouchers?|gift cards?|book tokens?|discount|refund|tips?\b|wedding|event|party|building|refurb\w*|campaign|appeal|project|scheme|extension|makeover|bonus|bar tab|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|(?:kit|gear|petrol|fuel|gas)(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|(?<!the )minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
 const PAST_PRICE =
-  /\b(?:last (?:year|time|month)(?!'s (?:rate|fee|level|price|money))|previous\w*|used to|(?:im )?letzte[ns] jahr|l'an(?:née)? (?:dernier|dernière|passée?)|el año pasado|l'anno scorso|vorig jaar|(?:price|rate|quote|fee) of the (?:guy|man|woman|firm|company|one|person|people|chap|lad|fellow|bloke)|costs? us|charged|charges us|(?:he|she|they) charges?|paid(?=[^,]*$)|spent|(?<!as )quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
+  /\b(?:last (?:year|time|month)(?!'s (?:rate|fee|level|price|money))|previous\w*|used to|(?:im )?letzte[ns] jahr|l'an(?:née)? (?:dernier|dernière|passée?)|el año pasado|l'anno scorso|vorig jaar|(?:price|rate|quote|fee) of the (?:guy|man|woman|firm|company|one|person|people|chap|lad|fellow|bloke)|costs? us|charged|charges us|(?:he|she|they) charges?|(?<!\b(?:is|are|be|being|gets?|getting|you're|'s) )paid(?=[^,]*$)|spent|(?<!as )quoted|(?:had|got|have|received|gave|one|other|another|first) (?:\w+ ){0,2}quotes? (?:\w+ ){0,3}?(?:of|at|for|is|was))\b/gi;
 const STILL_OFFERED =
   /\b(?:now|again|can (?:do|go|offer|pay)|(?:but|so|now|this (?:year|time)),? (?:\w+ ){0,2}(?:we|i|they|it|this|there|you)(?:'\w+)?)\b/i;
+/** "The same as last year", "unchanged from last time" */
+const STILL_THEN = /\b(?:now|again|same[^,.;]{0,30}|this year|(?:as|like|unchanged (?:from|since)) last (?:year|time|month))$/i;
 const STILL_OFFERED_AFTER =
   /^[^.?!;\d]{0,16}\b(?:now|this (?:year|time))\b(?![^.?!;]{0,50}\d{2})|^[^.?!;]{0,30}[.!;,]\s(?:and |so )?(?:the |it's )?same (?:again|for you|this|money|now)\b/i;
 /** "Last vendor took 18,000, we can pay the same" */
 const SAME_FOR_ME =
   /^[^?!;]{0,40}\b(?:we|i)(?:'d| can| could| will|'ll| would|'m| am|'re| are)(?: \w+){0,2}? (?:(?:be )?(?:happy|glad|willing|able|authori[sz]ed|allowed) to )?(?:pay|do|offer|give|match|go|manage|repeat|have(?: got)?|'ve got) (?:you )?(?:the )?(?:same|that|it)(?: again| too| as well)?\b/i;
+/** "We raised $260. Is that enough?": asked of me, so it is offered. */
+const ENOUGH_ASKED =
+  /^[^.?!\d]{0,50}[.?!,]?\s(?:and |so |but )?(?:is|would|will|does) (?:that|this|it) (?:be )?(?:enough|ok|okay|do|work|all ?right|fine|cover (?:it|you)|sufficient|acceptable|fair|suit)\b/i;
 /** "a motel on top of": what comes before the offer comes with it. */
 const BESIDE_OFFER =
   /\b(?:expenses (?:and|plus|&)|on top of|in addition to|as well as|over and above|besides|alongside) (?:the |our |a |your |that |a fee of )?\s?$/i;
@@ -57,10 +63,12 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:thinking|idea|thought|proposal|suggestion|guess|expectation|target|plan|frame(?:work)?|mandate|wages?|salary|numbers?|\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
+/** "The budget for" the video is */
+const PAY_FOR = /\b(?:budget|fee|offer|pay|rate|money|price|amount|sum|honorarium|payment)(?: \p{L}+){0,3} (?:for|of)\s$/iu;
 /** "We pay our stewards £15", "the fellow took £900" */
 const PAYS_OTHERS =
-  /\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\b(?:photographers?|stills|band|dj|florist|caterers?|celebrant|pianist|quartet|singer|stylist|baker|planner|marquee|organist|vicar|harpist|piper|speaker|sound ?(?:man|guy|engineer))(?:'s| is| are)? (?:getting|gets?|charging|charges?|asking|asks?|wants?|on|costing|costs?)(?: us| me)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
+  /\b(?!(?:you|u|can|could|would|will|to|i|we|may|please|normally|usually|also|just|and|or|always|still)\b)\p{L}{2,20} (?:charges?|(?:is|are) charging)(?: us| me)?(?: about| around)?\s$|\b(?:trains?|bus|ferry|hotels?|flights?|taxis?|petrol|parking|travel|rooms?|meals?|fares?) (?:we|i) (?:pay|cover|refund|settle)[^.?!;]{0,30}$|\b(?:he|she|they|fellow|guy|chap|lad|man|person|firm|crowd|company|people) (?:charge[sd]?|took|wants?|wanted|asks?|asked|did it)(?: for)?(?: about| around)?\s$|\b(?:photographers?|stills|band|dj|florist|caterers?|celebrant|pianist|quartet|singer|stylist|baker|planner|marquee|organist|vicar|harpist|piper|speaker|sound ?(?:man|guy|engineer))(?:'s| is| are)? (?:getting|gets?|charging|charges?|asking|asks?|wants?|on|costing|costs?)(?: us| me)?(?: about| around)?\s$|\bpay(?:s|ing)?\s(?:our|the|each|every|their)\s(?!(?:\w+ )?(?:camera\w*|cam|ops?|operators?|videographers?|photographers?|crew|shooters?|rate|same|going|usual|right|full|person)\b)(?:[\p{L}-]{1,20}\s){1,2}$/iu;
 
 /** "550 plus ferry", "€240 and breakfast", "450 and a bunk at the marae": what comes with a fee. */
 const WITH_IT =
@@ -107,11 +115,8 @@ export function weighedOffer(text: string, amount: Amount, previous: number): nu
   const others = /[$€£]\s?\d|\d{3}/.test(text.slice(sentence.start, amount.start) + after);
   const past = lastIndex(PAST_PRICE, before);
   const told = past >= 0 ? before.slice(0, past) : '';
-  const still =
-    STILL_OFFERED.test(before.slice(Math.max(past, 0))) ||
-    STILL_OFFERED_AFTER.test(after) ||
-    /\b(?:now|again|same[^,.;]{0,30}|this year)$/i.test(told);
-  if (SAME_FOR_ME.test(after)) return 2;
+  const still = STILL_OFFERED.test(before.slice(Math.max(past, 0))) || STILL_OFFERED_AFTER.test(after) || STILL_THEN.test(told);
+  if (SAME_FOR_ME.test(after) || ENOUGH_ASKED.test(text.slice(amount.end, amount.end + 90))) return 2;
   if ((past >= 0 && !still) || isNoOffer(before, after, others)) return -1;
   if (BESIDE_OFFER.test(before) && amount.mark !== undefined) return 2;
   if (
@@ -122,9 +127,9 @@ export function weighedOffer(text: string, amount: Amount, previous: number): nu
     PAYS_OTHERS.test(before)
   )
     return -1;
-  const [, named, many, subject] = HAS_PRICE.exec(before) ?? HAS_PRICE_SHORT.exec(before) ?? [];
-  const priced = named ?? many ?? subject;
-  if (priced !== undefined && !PRICE_OF_WORK.test(priced)) return -1;
+  const has = HAS_PRICE.exec(before) ?? HAS_PRICE_SHORT.exec(before);
+  const priced = has?.[1] ?? has?.[2] ?? has?.[3];
+  if (priced !== undefined && !PRICE_OF_WORK.test(priced) && !PAY_FOR.test(before.slice(0, has?.index))) return -1;
   const daily = amount.per !== undefined && amount.per !== 'job';
   // A price after a comma is told by its own part of the sentence: "hot lunch, $675/day".
   const part = before.split(amount.per === 'night' ? /\n/ : daily ? /,\s|\s(?:and|plus)\s/i : /,\s/).at(-1) ?? '';
@@ -137,8 +142,10 @@ export function weighedOffer(text: string, amount: Amount, previous: number): nu
   const taxed = TAXED.test(text.slice(amount.start, amount.end));
   const withIt = WITH_IT.test(after);
   const fee = withIt && (amount.mark !== undefined || ALONE.test(text.slice(Math.max(0, amount.start - 3), amount.start)));
-  const strong = mine || fee || amount.paid === true || taxed || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
-  if (amount.mark === undefined && amount.per === undefined && (!strong || !(withIt || taxed || ENDS.test(after)))) return -1;
+  const bare = isBareOffer(text, amount, sentence);
+  const strong =
+    bare || mine || fee || amount.paid === true || taxed || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
+  if (amount.mark === undefined && amount.per === undefined && (!strong || !(bare || withIt || taxed || ENDS.test(after)))) return -1;
   // Nobody works for the price of a ticket.
   if (!daily && amount.amount < SMALLEST_OFFER && !strong) return -1;
   let score = 0;

@@ -28,6 +28,9 @@ const CONCLUDES =
 /** "that leaves £400 for film" */
 const LEAVES =
   /\b(?:leaves|leaving|left with)(?: us| me| you)?(?: with)?(?: about| around| only| just)?\s$|\b(?:of|out of|from) (?:which|that|this|it),? (?:[\w']+ ){0,3}(?:you|give|offer|pay|spare)(?: (?:you|is|gets?))?\s$/i;
+/** "of which $900 is for the camera": a part of a larger sum, and mine. */
+const OUT_OF = /\b(?:of|out of|from) (?:which|that|this|it),?\s$/i;
+const FOR_ME = /^[^.?!;,\d]{0,30}\b(?:for (?:the |our |a )?(?:video\w*|film\w*|camera\w*|stream\w*)|for you|yours)\b/i;
 /** "30 quid each", "£40 a head" */
 const EACH = /^\s?(?:each|apiece|pp|p\.p\.|(?:a|per) (?:head|person|family|couple|member|team)|from each)\b/i;
 const SOLD = /\b(?:tickets?|entry|entries|raffle|seats?|plates?|sold|sells?|raised)\b/i;
@@ -132,6 +135,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       if (bare && before.mark !== undefined && THIS_TIME.test(lead.slice(before.end - amount.start)) && ALL_SAID.test(behind))
         return 'meant';
       if (OF_VIDEO.test(near) || SETTLES.test(near) || LEAVES.test(near) || FINAL.test(near)) return 'meant';
+      if (OUT_OF.test(near) && FOR_ME.test(behind)) return 'meant';
       if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount && part.per === undefined)) return 'meant';
       if (INSTEAD_OF.test(near) && before.end > amount.start - NEAR * 2) return 'aside';
       if (ON_TOP.test(near) && !SUM_SAID.test(behind)) return 'aside';

@@ -12,7 +12,7 @@ const JOB_LED =
 /** "Liverpool, two days, £1,060" */
 const DAYS_THEN = /(?:[,:(–-]\s|^\s?)(?:two|three|four|five|[2-5]) days(?: (?:in all|total))?[,:=–-]{1,2}\s?$/i;
 const JOB_AFTER =
-  /^(?:\/-)?(?:\s?\([^()]{0,60}\))?[^.;?!]{0,30}?\b(?:overall|not (?:per|a) day|pour l'ensemble|por todo el (?:trabajo|evento|encargo)|per tutto il (?:lavoro|servizio)|für (?:den ganzen|das ganze|die ganze) \p{L}+|voor (?:de|het) hele \p{L}+|(?:for )?the whole (?:night|day|thing|weekend|event|job)|for the (?:festival|conference|congress|retreat|summit|tournament|camp|tour|run)|total|flat|buy-?out|all[- ]in|in all|all up|inclusive|altogether|honorarium|fee|set aside|as a whole|for the week|package|zusammen|insgesamt|for (?:the )?(?:whole|entire|complete|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings|attendances|sessions|concerts|performances|dates|weekend)|(?:for|cover(?:s|ing)?) (?:both|everything|the lot|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both|job)\b|^[.,]\s(?:for both|in total|total|all in|flat|all told|altogether)[.,;!]/iu;
+  /^(?:\/-)?(?:\s?\([^()]{0,60}\))?(?:[^.;?!]|(?<=\b(?:excl?|incl?|inkl|exkl|zzgl|ca))\.){0,30}?\b(?:overall|in sum|all in all|that's (?:it|everything)|not (?:per|a) day|pour l'ensemble|por todo el (?:trabajo|evento|encargo)|per tutto il (?:lavoro|servizio)|für (?:den ganzen|das ganze|die ganze) \p{L}+|voor (?:de|het) hele \p{L}+|(?:for )?the whole (?:night|day|thing|weekend|event|job)|for the (?:festival|conference|congress|retreat|summit|tournament|camp|tour|run)|total|flat|buy-?out|all[- ]in|in all|all up|inclusive|altogether|honorarium|fee|set aside|as a whole|for the week|package|zusammen|insgesamt|for (?:the )?(?:whole|entire|complete|lot|job|edit|morning|afternoon|evening|night|weekend|set|pair|series|two|three|four|both)|(?:for|over|across|between|cover(?:s|ing)?) (?:all|both|the|these|those) (?:\w+ )?(?:days|shifts|nights|evenings|attendances|sessions|concerts|performances|dates|weekend)|(?:for|cover(?:s|ing)?) (?:both|everything|the lot|all (?:two|three|four|five))|for (?:shooting|filming|the shoot) and (?:the )?edit(?:ing)?|(?:für|voor|pour|por|per) (?:alle|beide|die|de|les|los|las|tutt[ie]|i|le|ambos|todos?)(?: \p{L}+){0,2} (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|(?:für|voor|pour|por|per) (?:zwei|drei|vier|twee|drie|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|\d) (?:tage|dagen|jours|días|giorni|abende|avonden|noches)|for (?:full|the full \w+))\b|^,? (?:for )?(?:the |a )?(?:pair|lot|both|job)\b|^[.,]\s(?:for both|in total|total|all in|flat|all told|altogether)[.,;!]/iu;
 /** "$1,400? That's flat": what the next sentence says of the amount. */
 const JOB_NEXT =
   /^\s?[.,?!]\s(?:and )?(?:(?:that|this|it)(?:'s| is|s)|das ist) (?:a )?(?:flat|total|the total|all[- ]in|pauschal|for (?:everything|both|all|the (?:lot|whole|job|two|three|weekend)))\b/i;
@@ -20,6 +20,20 @@ const RATE_WORDS =
   /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ]?(?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera|(?:pay|paid|paying|charge|charged|billed) by the day|(?:10|12|8|9|11|ten|twelve|eight)[- ]hour day)\b|\bdaily:? ?$|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
 const DAY_AFTER =
   /^\s(?:as (?:a|the|your|our) )?(?:day|daily) (?:rate|fee)|^,? for each (?:day|of the)\b|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
+/** "For the two days our parents propose", "für beide Tage haben wir": what follows is for all of them. */
+const LED_BY_DAYS =
+  /(?<!\p{L})(?:for|für|pour|por|per|voor) (?:all|both|the|these|those|our|alle|beide|die|les|los|las|i|le|de)(?: of)?(?: (?:the|these|our))?(?: (?:two|three|four|five|six|[2-6]|zwei|drei|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|twee|drie))? (?:days|nights|evenings|shifts|sessions|dates|sittings|weekend|week|tage|abende|jours|soirs|soirées|días|noches|giorni|serate|dagen|avonden)(?!\p{L})[^.;?!\d]{0,60}$/iu;
+/** "£300 for the 2", "850 € the two days", "$5,000 for filming the two days" */
+const DAYS_BEHIND =
+  /^,? (?:(?:is |are |goes )?for (?:the )?(?:\p{L}+ ){0,3})?(?:over |across )?(?:for |the |all |both |these ){1,2}(?:of the )?(?:(?:two|three|four|five|six|[2-6])(?=\s?(?:[.,;!?)\n]|$)| (?:days|nights|evenings|shifts|dates|sessions|of them)\b)|(?<=both )(?:days|nights|evenings|dates)\b)|^ (?:is |are )?for (?:the )?(?:\p{L}+ ){1,3}?\p{L}+, (?:all|both|the) (?:two |three |four |five |six |[2-6] )?(?:days|nights|evenings|dates)\b/iu;
+/** "$900 for the film": one thing that is made, however many days it takes. */
+const FOR_ONE_FILM =
+  /^ for (?:the|a|this|our) (?:\p{L}+ )?(?:film|video)\b(?! (?:crew|team|days?|side|person|coverage|work|shoot|part|guy|man|operator))/iu;
+/** "for the day plus the edit": more than a day's work. */
+const DAY_AND_EDIT =
+  /^[^.;?!]{0,60}?\bday,? (?:plus|and|including|incl\.?|with|\+|&) (?:the |a |an |your |some )?(?:edit\w*|cut\w*|post\b)/i;
+/** "The day is paid", "each day is worth" */
+const DAY_IS = /\b(?:the|a|each|every|one) (?:\w+ )?day (?:is|'s|gets?|will be|would be) (?:paid|worth|at|valued at)?(?: at| with)?\s?$/i;
 /** "Show days £425", "£650 for shoot days": each of them. */
 const DAYS_OF_WORK = String.raw`(?:show|shoot(?:ing)?|event|work(?:ing)?|film(?:ing)?|rehearsal|build|rig|camera|dreh|einsatz)[- ]?(?:days|tage)`;
 const DAYS_BEFORE = new RegExp(String.raw`\b${DAYS_OF_WORK}(?: are| at| @| is|:| -| paid(?: at)?)?\s?$`, 'i');
@@ -30,7 +44,7 @@ const FOR_THE_WEEKDAY =
 const DAY_COLUMN = /[|\t]\s?(?:day )?(?:fee|rate|pay|gage)\s?(?:\/|\(?per |a )\s?(?:day|tag)\b|[|\t]\s?day[- ]rate\b/i;
 const FOR_THE_JOB = /^[^.;?!]{0,42}?\bfor the (?:whole )?(?:job|gig)\b/i;
 const HOUR_WORDS =
-  /\b(?:hourly(?: rate)?|(?:pay|paid|paying) by the hour|(?:hours|hrs?|\d ?h|stunden|std\.?|heures|horas|ore|uur) (?:at|@|x|zu|à|a|de|van))\b/i;
+  /\b(?:hourly(?: rate)?|hour[- ]?(?:tariff|rate|fee|wage|price)|by the hour|stunden(?:satz|lohn|honorar|tarif)|(?:taux|tarif) (?:horaire|à l'heure)|tarifa (?:horaria|por hora)|tariffa oraria|uur(?:tarief|loon|prijs)|(?:pay|paid|paying) by the hour|(?:hours|hrs?|\d ?h|stunden|std\.?|heures|horas|ore|uur) (?:at|@|x|zu|à|a|de|van))\b/i;
 /** "2 days at", "3 x"; and after the amount "x 2 days" */
 export const TIMES_DAYS =
   /(?:\b(?:zwei|drei|vier|fünf)mal|\b(?:two|three|four|five|2|3|4|5) times|\b(?:deux|trois|quatre) fois|\b(?:days|nights|shifts|evenings)\s?(?:@|at|x|×|of)|\b\d\s?[x×])\s?$/i;
@@ -57,7 +71,8 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   if (amount.per === 'event') return days === 1 ? 'job' : undefined;
   if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
   if (days !== 1 && /^\seach\b/i.test(after) && !DAYS_BEFORE.test(around)) return undefined;
-  if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after)) return 'day';
+  if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after) || DAY_IS.test(around)) return 'day';
+  if (DAY_AND_EDIT.test(after)) return 'job';
   if (FOR_THE_JOB.test(after)) return 'job';
   if (DAYS_BEFORE.test(around) || DAYS_AFTER.test(after) || RATE_WORDS.test(around) || DAY_AFTER.test(next) || FOR_THE_WEEKDAY.test(after))
     return 'day';
@@ -65,7 +80,15 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const line = lineStart(text, amount.start);
   if (/[|\t]\s?$/.test(text.slice(line, amount.start)) && DAY_COLUMN.test(text.slice(Math.max(0, line - LOOKED_THROUGH), line)))
     return 'day';
-  return JOB_WORDS.test(around) || DAYS_THEN.test(around) || JOB_LED.test(led) || JOB_AFTER.test(after) || JOB_NEXT.test(next) || days === 1
+  return JOB_WORDS.test(around) ||
+    DAYS_THEN.test(around) ||
+    JOB_LED.test(led) ||
+    LED_BY_DAYS.test(led) ||
+    DAYS_BEHIND.test(after) ||
+    FOR_ONE_FILM.test(after) ||
+    JOB_AFTER.test(after) ||
+    JOB_NEXT.test(next) ||
+    days === 1
     ? 'job'
     : undefined;
 }

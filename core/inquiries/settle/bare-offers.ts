@@ -1,0 +1,44 @@
+/**
+ * Offers that bear no sign of money, as people write them in a chat: "350 ok?", "its 200 and a board", "he's got 500 for it".
+ */
+import type { Amount } from '../money/units.ts';
+import type { Where } from './scene.ts';
+
+/** What asks whether a sum will do. */
+const WILL_DO = String.raw`(?:ok(?:ay|ey)?|all ?right|alright|fine|cool|good|enough|fair|works?|do(?: it)?|possible|sounds? (?:ok|okay|good|fair|right|fine)|in (?:it|there) for you|cash|max|tops)`;
+/** What a sum is for, where it is for the work. */
+const FOR_IT = String.raw`for (?:it|that|this|you|u|the (?:\p{L}+ )?(?:day|job|lot|gig|night|evening|afternoon|morning|film|video|shoot|thing))`;
+/** What comes with a sum. */
+const WITH_IT = String.raw`(?:and|plus|\+|&|n) (?:(?:a|an|some|free|all|your|the) (?!(?:bit|half|few|lot|couple|quarter)\b))?\p{L}{3,12}`;
+/** A small word that leads up to a sum which is a sentence by itself. */
+const LEAD =
+  /^\s*(?:["'(–-]\s?)?(?:(?:so|and|but|maybe|say|i'd say|is|would|does|how about|what about|about|around|like|only|just)[ ,]+){0,3}$/i;
+const ALONE_AFTER = new RegExp(
+  String.raw`^(?:,? (?:${WILL_DO}|${FOR_IT})){0,2}(?:,? (?:${WILL_DO}))?(?: (?:with|for|by) (?:you|u))?\s*(?:[.?!;)]|$)`,
+  'iu',
+);
+const JUDGED_AFTER = new RegExp(String.raw`^,? (?:${WILL_DO}|${FOR_IT})\b`, 'iu');
+/** "its", "he's got", "pays": somebody who has or gives a sum. */
+const GIVES =
+  /(?:^|[\s,(])(?:it'?s|that'?s|it is|that is|it pays|pays|(?:(?:he|she|they|we|i|client|boss|band|couple)(?:'s|'ve|'d| has| have|ve)?(?: got)?))\s(?:only |just |about |around |like )?$/iu;
+const GIVEN_AFTER = new RegExp(String.raw`^(?:,? (?:${FOR_IT}|${WITH_IT})|\s(?:cash|max|tops)\b)`, 'iu');
+const IT_IS = /(?:^|[\s,(])(?:it'?s|that'?s|it pays|pays)\s(?:only |just |about )?$/i;
+const ENDS = /^\s*(?:[.?!;)]|$)/;
+
+/** Nobody offers less for a job, or more without saying of what. */
+const [LEAST, MOST] = [100, 5000];
+/** What people offer is a round sum; a number that is none is counted, not paid. */
+const ROUND = 5;
+
+/** Whether a number without a sign of money is told as what somebody will pay. */
+export function isBareOffer(text: string, { start, end, amount, mark, per }: Amount, sentence: Where): boolean {
+  if (mark !== undefined || per !== undefined || amount < LEAST || amount > MOST || amount % ROUND !== 0) return false;
+  const before = text.slice(sentence.start, start);
+  const after = text.slice(end, Math.min(sentence.end + 1, end + 80));
+  if (LEAD.test(before)) {
+    // A number that is a line by itself may be anything: a room, a row of a table.
+    const line = /(?:^|\n)[ \t]*$/.test(text.slice(0, start).slice(-3)) && /^[ \t.]*(?:\n|$)/.test(text.slice(end, end + 4));
+    return (!line && ALONE_AFTER.test(after)) || JUDGED_AFTER.test(after);
+  }
+  return (GIVES.test(before) && GIVEN_AFTER.test(after)) || (IT_IS.test(before) && ENDS.test(after));
+}
