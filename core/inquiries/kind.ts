@@ -4,16 +4,19 @@
 import { ABROAD } from './abroad.ts';
 import { takesMeOn } from './agreeing.ts';
 import { asksForWork } from './asking.ts';
+import { answersByMachine, handsOnForm, sentByMachine } from './machines.ts';
 import { OCCASION } from './occasions.ts';
 import { anyOf } from './phrases.ts';
 import { asksAnotherTrade, asksForNothing, firmlyNot, asksPlainly, offersOrDeclines, wantsOthers } from './refusing.ts';
 import { sellsToMe } from './selling.ts';
+import { standsAsItIs } from './standing.ts';
 import { goesToMany } from './to-many.ts';
 import { rolesIn } from './work/role.ts';
 
 /** A machine or a mailing list wrote it, whatever else it says. */
-const MACHINE =
+const MACHINE_ENGLISH =
   /\b(?:auto(?:matic)?[- ]?reply|automated (?:message|response|email)|out[- ]of[- ](?:the[- ])?office|i am currently (?:out|away)|i'm currently (?:out|away)|limited access to (?:e-?mail|my inbox)|will respond (?:to your (?:e-?mail|message) )?(?:when|upon|as soon)|do not reply to this|no-?reply|this mailbox is not|delivery (?:status notification|has failed)|undeliverable|mailer-daemon|unsubscribe|thank you for registering|your (?:registration|booking|reservation) (?:is|has|for)|a reader wrote|in this column|will be rebooked|dear neighbou?r|reply stop|leave this list|opt out|manage (?:your )?(?:email )?preferences|view (?:this email )?in (?:your )?browser|your (?:order|parcel|package|delivery) (?:#|has|number|is|will)|out for delivery|order confirmation|has shipped|tracking number|verification code|security code|one-time (?:code|password)|password reset|reset your password|your (?:\w+ )?(?:subscription|trial|plan|membership) (?:renews|expires|has|will)|you(?:'re| are) receiving this)\b/i;
+const isMachine = (whole: string): boolean => (MACHINE_ENGLISH.test(whole) || sentByMachine(whole)) && !handsOnForm(whole);
 /** Money that is owed, in either direction. */
 const MONEY_LETTER =
   /\b(?:(?:friendly |gentle |payment |second |final )reminder|past due|overdue|outstanding (?:balance|invoice|amount)|invoice (?:#|no\.?|number|attached|\d)|please (?:find|see) (?:attached|enclosed) (?:the |our |my |your )?(?:invoice|receipt|statement)|remittance|payment (?:received|has been|was|is due|confirmation|sent)|(?:got|received) your invoice|(?:check|cheque|payment) (?:went out|is in the|was mailed|has gone)|we have (?:paid|processed|received your (?:payment|invoice))|receipt for|your (?:invoice|statement|payslip) (?:is|for|#|was))\b/i;
@@ -108,9 +111,10 @@ export type Ruled = 'certain' | 'plain' | 'note' | 'request' | 'none' | 'refused
 export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
   const plain = asksPlainly(body);
   if (sellsToMe(body, plain || seen.details >= ENOUGH_DETAILS) || goesToMany(body, plain)) return 'never';
-  if ((seen.dated || seen.elsewhere) && !MACHINE.test(whole) && !firmlyNot(body) && takesMeOn(body, seen.timed)) return 'certain';
+  if (!plain && (answersByMachine(body) || standsAsItIs(body))) return 'never';
+  if ((seen.dated || seen.elsewhere) && !isMachine(whole) && !firmlyNot(body) && takesMeOn(body, seen.timed)) return 'certain';
   if (!isInquiry(body, whole, seen))
-    return MACHINE.test(whole) || firmlyNot(body) || (rolesIn(body).length === 0 && (wantsOthers(body) || asksAnotherTrade(body)))
+    return isMachine(whole) || firmlyNot(body) || (rolesIn(body).length === 0 && (wantsOthers(body) || asksAnotherTrade(body)))
       ? 'refused'
       : 'none';
   const { time, work, film, prompted } = asksForWork(body);
@@ -156,7 +160,7 @@ function isInquiry(body: string, whole: string, { dated, elsewhere, details }: S
   // A plain request on a date stands against a word of bills, tickets or thanks beside it.
   const plainly = dated && (asksPlainly(body) || (asks && said > 0 && roles.length > 0));
   if (
-    MACHINE.test(whole) ||
+    isMachine(whole) ||
     (NOTICE.test(body) && !ASKS_ME.test(body) && !(detailed && asks)) ||
     (TICKETS.test(body) && !ASKS_ME.test(body) && !plainly)
   )

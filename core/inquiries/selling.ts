@@ -30,7 +30,7 @@ const FOR_PEOPLE_LIKE_ME = anyOf(
 );
 /** Somebody parts with kit of their own, asks the reader to come as a customer, or wants to be taken along. */
 const NEVER = anyOf(`
-  i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | service/boiler due | tried to deliver | you have been shortlisted | take me on a/your shoot/job
+  i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | i/we/i've/we've sold my/mine/ours/our | service/boiler due | tried to deliver | you have been shortlisted | take me on a/your shoot/job
 `);
 
 /**

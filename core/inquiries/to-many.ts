@@ -19,12 +19,13 @@ const ROUND = /^[\s\W]*(?:[^\n.:]{0,40}[,:–-] ?)?(?:draft )?(?:minutes|newslet
 const ASKS_ONE = /\b(?:engage|hire|book|commission|kit|you)\b|\b(?:asked|approached) whether\b/i;
 /** I am to come. */
 const COME = anyOf(`
-  you're/you_are invited | invite you | you're/you_are coming to | come to our/my/the/mum's/dad's/*'s | come along | join us | getting married | please come | would/'d love you to come
+  you're/you_are invited | invite you | you're/you_are coming to | come to our/my/the/mum's/dad's/*'s | come along | join us | getting married | please come | would/'d love you to come | are you/u/ya coming/joining | you coming to/along/on/over | come to the | bring something/a_bottle/your_own/salad/cake/beers to? ...
 `);
-/** And not to work. */
+/** And not to work; "off duty at 17:30" is the end of a day's work. */
 const IDLE = anyOf(`
-  as a/our guest | you're a guest | with/and no camera* | leave the/your camera/cameras/kit/gear ... home/behind | no filming you're | off duty | day off | no gear | not working | no work | without the/your camera/cameras/kit
+  as a/our guest | you're a guest | with/and no camera* | leave the/your camera/cameras/kit/gear ... home/behind | no filming you're | off duty | day off | no gear | camera/cameras/cam/gear/kit can/may/should/must/has_to/stays/stay ... home/away | camera/cameras/gear/kit not needed/required | not working | no work | without the/your camera/cameras/kit
 `);
+const RELEASED = /(?<!\p{L})off duty (?:at|from|by|around|about|after|until|before|for|again|~?\d)/giu;
 
 /**
  * True for a letter to the press, minutes, a list of events and an invitation to come without a camera.
@@ -35,6 +36,6 @@ export function goesToMany(body: string, asked: boolean): boolean {
   return (
     (PRESS.test(body) && TO_EVERY_CREW.test(body)) ||
     (ROUND.test(body.slice(0, 200)) && !ASKS_ONE.test(body)) ||
-    (COME.test(body) && IDLE.test(body))
+    (COME.test(body) && IDLE.test(body.replace(RELEASED, '')))
   );
 }

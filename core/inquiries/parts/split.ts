@@ -29,6 +29,9 @@ const FOOTER =
 const CHAT_STAMP =
   /^\s*(?:\[[^\]\n]{4,30}\]|\d{1,2}[/.]\d{1,2}[/.]\d{2,4},? \d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[ap]\.?m\.?)?\s?-|\(?\d{1,2}:\d\d(?::\d\d)?(?:\s?[ap]m)?\)?(?=\s+[\p{Lu}][\p{L}' ]{0,30}:))\s{0,3}([\p{L}+][\p{L}\p{N}'. ()+-]{0,40}?):\s/iu;
 const CHAT_NAME = /^(me|you|myself)\s?:\s/i;
+/** "You: second camera", "You: 07:30 at the gate": my line of a crew list, and no talk. */
+const CREW_LINE =
+  /^(?:me|you|myself)\s?:\s+(?:[^\w\s]{0,3}\d|(?:on |the |our |a |one |main |lead |first |second |third |roving |roaming |wide |tight |static |live |sole ){0,4}(?:cam(?:era)?s?|video\w*|film\w*|shooter|operator|op|sound|audio|boom|stream\w*|live ?stream\w*|vision|mix\w*|switch\w*|photo\w*|stills|edit\w*|drone|director|producer|lights?|lighting|presenter|host|interview\w*|questions)\b(?!\s+(?:is|was|are|still|or|and me|\?)))/i;
 /** A line beside "When: ..." and "Fee: ..." is one of a form, whomever it begins with. */
 const FORM_LABEL = /^\s*(?:when|where|dates?|day|days|fee|pay|rate|budget|venue|location|place|hours|times?|job|role|call|wrap|event)\s?:/i;
 const FORM_FIELD =
@@ -160,7 +163,8 @@ export function split(text: string): Part[] {
     else if (signing) put('signature');
     else {
       const stamp =
-        CHAT_STAMP.exec(line.text.slice(0, LONGEST_MARK)) ?? (inForm(lines, index) ? null : CHAT_NAME.exec(line.text.slice(0, 20)));
+        CHAT_STAMP.exec(line.text.slice(0, LONGEST_MARK)) ??
+        (inForm(lines, index) || CREW_LINE.test(line.text.slice(0, LONGEST_MARK)) ? null : CHAT_NAME.exec(line.text.slice(0, 20)));
       if (stamp) {
         if (/^(?:me|you|myself)$/i.test(stamp[1]?.trim() ?? '')) {
           put('quoted');
