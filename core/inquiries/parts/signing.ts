@@ -24,6 +24,7 @@ export const NAME_ONLY =
 export function isTitled(words: string): boolean {
   const beside = NAME_AND_MORE.exec(words)?.[1]
     ?.replace(/\)$/, '')
+    .replace(/^\d{1,2}(?:st|nd|rd|th) /, '')
     .replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
   return beside !== undefined && (isCredential(beside) || mayBeOrganisation(beside));
 }
@@ -55,13 +56,25 @@ function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: P
       ended &&
       name.length <= 40 &&
       (named || PARTING_NAME.test(name)) &&
-      below.every((words, at) => fits(words) || (at === 0 && isOfWhom(words)))
+      (below.every((words, at) => fits(bareBody(words)) || (at === 0 && isOfWhom(words))) ||
+        (apart && FULL_NAME.test(name) && endsIn(below)))
     )
       return first;
   }
   return undefined;
 }
 const MOST_SIGNED = 6;
+/** "Verein Seeblick (gegr. 1901)" */
+const bareBody = (words: string): string => words.replace(/ \([^()]{2,40}\)$/u, '');
+const MOST_BELOW = 3;
+/** Below a name that begins a paragraph: any few lines that end in how to reach somebody, or what somebody is in small letters: "director / set / tea". */
+const endsIn = (below: readonly string[]): boolean =>
+  below.length <= MOST_BELOW &&
+  ((below.length > 1 && isReach(below.at(-1) ?? '') && below.every((words) => words.length <= 80 && !/[?!]$/.test(words))) ||
+    (below.length === 1 &&
+      below.every((words) => /^\p{Ll}[^.!?:@\d]{2,40}$/u.test(words) && words.split(/\s+/).length <= 6 && !SENTENCE.test(words))));
+/** Nothing but a number or an address. */
+const isReach = (words: string): boolean => reaches(words) && words.split(/\s+/).length <= 6 && !/\p{L}{4,} \p{L}{2,}/u.test(words);
 /** A name without its rank, its degrees and what stands in brackets behind it: "Sqn Ldr (retd) Derek Haworth", "Gan Siew Ling (Ms)". */
 export const bareName = (words: string): string =>
   words

@@ -23,6 +23,9 @@ const SIGN_OFF =
   /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|groete|atentamente|amitiés|amicalement|(?:viele |liebe |beste |schöne |freundliche |herzliche )*(?:gruss|grüsse|grüße)(?: aus [a-zà-ž]{2,12})?|servus|hälsningar|hilsen|terveisin|bises|bisous|(?:un )?abrazos?|beijos|slán|hwyl|mahalo|namaste|baci|cari saluti|saluti|cordialmente|cheers|kindly|(?:with |my |many |sincere )*apologies|hugs|blessings|bye(?: for now)?|ciao|until then|see you(?: soon)?|onwards|yours in \w+|warmest|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
 const SIGN_OFF_AND_NAME =
   /^(?:(?:[mM]any )?[tT]hanks(?: so much| again| a lot| in advance)?|[tT]hank you(?: so much)?|[cC]heers|[bB]est|(?:[kK]ind |[bB]est |[wW]arm )?[rR]egards|(?:[fF]riendly |[kK]ind |[wW]arm )?[gG]reetings|[gG]roet(?:en|jes)?|[aA]braços?|[tT]hx|[tT]a|[tT]alk soon|[sS]peak soon|[aA]ll the best|[sS]incerely|[wW]armly)\s?[,!.-]{1,2}\s?((?:\p{Lu}[\p{L}'-]{0,20}\.?\s?){1,4})[,.!]?\s*$/u;
+/** "Dear Sir or Madam:" before "Subject: ..." */
+const SALUTES =
+  /^(?:dear|to whom|hi|hello|hey|good \p{L}+|sehr geehrte\p{L}*|liebe\p{L}*|hallo|bonjour|madame|monsieur|beste|geachte|estimad\p{L}+|hola|gentile|egregio|caro|cara)(?= |,|:)[^.!?]{0,50}[,:!]?$/iu;
 const POSTSCRIPT = /^\s*(?:p\.?\s?p?\.?\s?s\b\.?|update\b|edit:|one more thing)/i;
 const FOOTER =
   /^(?:sent from (?:my|a)\b|confidential(?:[.:]|$)|get outlook\b|this (?:e-?mail|message|communication)\b.{0,60}\b(?:confidential|intended|privileged)|confidentiality notice|the information (?:contained )?in this|please consider the environment|unsubscribe|view (?:this email )?in (?:your )?browser|registered (?:office|in|company)|disclaimer\b|von meinem|envoyé de mon|company (?:no|number|registration))/i;
@@ -121,7 +124,7 @@ export function split(text: string): Part[] {
     if (block > 0) {
       // A word or two before it name the paper: "MEMO".
       const begins =
-        lines.slice(0, index).every((line) => line.text.trim().split(/\s+/).length <= 2) &&
+        lines.slice(0, index).every((line) => line.text.trim().split(/\s+/).length <= 2 || SALUTES.test(short(line))) &&
         lines.slice(0, index).filter((line) => !blank(line)).length <= 1;
       let before = index - 1;
       while (before >= 0 && blank(lines[before])) before--;

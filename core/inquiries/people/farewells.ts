@@ -4,7 +4,7 @@
 
 const WORDS = new Set(
   [
-    'thanks thanx thx regards wishes greetings sincerely faithfully respectfully cordially gratefully salutations blessings hugs cheers',
+    'thank thanks thanx thx regards wishes greetings sincerely faithfully respectfully cordially gratefully salutations blessings hugs cheers',
     'grüße grüsse gruesse gruß gruss grüßen grüssen grüßle grüessli grüezi gruess dank tschüss tschau bussi busserl herzlichst hochachtungsvoll befohlen',
     'groet groeten groetjes groetnis groete liefs kusjes knuffels doei bedankt dankie mvg',
     'cordialement salutations bises bisous bisou bise amitiés amicalement merci sincèrement respectueusement bientôt biz',
@@ -23,7 +23,7 @@ const WORD = /[\p{L}'’-]+/gu;
 /** A farewell is told by one of its first words. */
 const MOST_WORDS = 4;
 /** "aus Kiel,", "from all of us -": so far a farewell goes on. */
-const GOES_ON = /^(?: \p{Ll}{1,16}){1,5}(?:(?<= (?:from|aus|uit|de|da|fra|från|z|ze)) \p{Lu}[\p{L}-]{1,24})?(?=[,.!:;\n-]|$)/u;
+const GOES_ON = /^(?: \p{Ll}{1,16}){1,8}(?:(?<= (?:from|aus|uit|de|da|fra|från|z|ze)) \p{Lu}[\p{L}-]{1,24})?(?=[,.!:;\n-]|$)/u;
 const ENDS = /^[\s,.!:;*-]*/u;
 /** "A+" for "à plus" */
 const BY_SIGN = /^[AaÀà]\s?\+(?=[\s,!.]|$)[\s,!.]*/u;

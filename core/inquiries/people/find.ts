@@ -4,7 +4,7 @@
 import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
-import { DEPARTMENT } from './bodies.ts';
+import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
 import { withForm } from './legal-forms.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
@@ -80,6 +80,10 @@ export function elsewhereInFull(body: string, written: string, isTown: (name: st
   return undefined;
 }
 
+/** "Corporate Affairs"; a firm of three words or more may end like a part of a house: "Switchback Show Services". */
+const isOnlyPart = (name: string): boolean =>
+  DEPARTMENT.test(name) && (WHOLLY_PART.test(name) || OFFICE.test(name) || !/^(?:\p{Lu}\S* ){2,}\p{Lu}/u.test(name));
+
 /** The signature goes before the text, the text before the head; a fuller name wins over its first part or its initials. */
 export function peopleIn(layers: Layers, isTown: (name: string) => boolean): People {
   const [signature, header, said, stamp] = [
@@ -100,7 +104,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
         .find((name) => name !== undefined))
     : undefined;
   const name = fuller ?? first;
-  const department = signature.organisation && DEPARTMENT.test(signature.organisation.value);
+  const department = signature.organisation && isOnlyPart(signature.organisation.value);
   const email = signature.email ?? said.email ?? header.email;
   const organisation =
     (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? signed?.organisation ?? said.organisation)) ??

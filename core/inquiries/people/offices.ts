@@ -3,7 +3,7 @@
  * Salus Alpina".
  */
 import { isSoleBody } from './bodies.ts';
-import { ORG_WORDS } from './words.ts';
+import { ORG_WORDS, TITLE_WORDS } from './words.ts';
 
 /** Offices that clubs have: of whatever it is. */
 const OF_CLUB =
@@ -11,6 +11,8 @@ const OF_CLUB =
 /** Offices of firms: a part of the house may follow as well. */
 const OF_FIRM =
   /^\p{L}*(?:[Ll]eiter(?:in)?|[Ll]eitung|[Rr]eferent(?:in)?|[Gg]eschäftsführ(?:er|erin|ung)|[Ss]ekretär(?:in)?|[Ss]precher(?:in)?|[Bb]eauftragte[rn]?|[Aa]ssistenz|[Kk]oordinator(?:in)?|verantwoordelijke|[Mm]edewerk(?:er|ster)|[Cc]oördinator|leider|Responsabile|Segreteria|Direttore|Direttrice|Coordinat(?:ore|rice|eur)|Responsable|Chargée?|Directeur|Directrice|Coordinadora?|Directora?|Gerente|Manager|Producer)(?!\p{L})(?: \p{Ll}[\p{L}-]*){0,3}/u;
+/** "voorzitter ", "co-founder ", "technical director ": an office in small letters. */
+const IN_SMALL = /^(?:\p{Ll}[\p{L}.-]{1,20} (?:\d{1,2}, )?){1,4}(?=\p{Lu})/u;
 const JOINT = /^ (?:(?:of|to|for|at|der|des|du|del|della|van|de|von|vom) (?:(?:the|la|le|les|l|het|de) )?)?(?=\p{Lu})/u;
 
 /**
@@ -18,6 +20,9 @@ const JOINT = /^ (?:(?:of|to|for|at|der|des|du|del|della|van|de|von|vom) (?:(?:t
  * @param formed whether a legal form follows
  */
 export function withoutOffice(words: string, formed: boolean): string {
+  const small = IN_SMALL.exec(words)?.[0] ?? '';
+  const named = words.slice(small.length);
+  if (small !== '' && TITLE_WORDS.test(small) && (named.includes(' ') || isSoleBody(named))) return named;
   const club = OF_CLUB.exec(words)?.[0].length ?? 0;
   const lead = club || (OF_FIRM.exec(words)?.[0].length ?? 0);
   const joint = lead === 0 ? undefined : JOINT.exec(words.slice(lead))?.[0];

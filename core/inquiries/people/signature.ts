@@ -8,6 +8,7 @@ import { withoutOffice } from './offices.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
 import { FORM, IN_BRACKETS } from './ranks.ts';
 import { foldName } from '../../places/fold.ts';
+import { KIND } from './spoken-for.ts';
 import {
   mayBeOrganisation,
   NAME,
@@ -23,7 +24,7 @@ import {
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
 const NAME_LINE = new RegExp(
-  `^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/]|\\s[-&+]\\s|\\s@\\s|\\s(?:from|at)\\s|\\s\\(?\\+?\\d|[.!)]?$|\\sx{1,3}$))`,
+  `^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/·]|\\s[-&+]\\s(?!Cie|Co(?![\\p{L}])|Sons|Söhne|Fils|Partner)|\\s@\\s|\\s(?:from|at)\\s|\\s\\(?\\+?\\d|[.!)]?$|\\sx{1,3}$))`,
   'u',
 );
 const FAREWELL =
@@ -88,9 +89,26 @@ const wordsOf = (words: string): string[] =>
     .split(/[^\p{L}]+/u)
     .filter((word) => word.length > 4);
 
+/** "pour la Jeunesse" */
+const ON_BEHALF =
+  /^(?:pour|für|voor|por|per|pel|namens|im Auftrag) (?:(?:la|les?|die|den|das|der|de[rs]?|het|el|los|las|il|lo|gli) |l')?(?=\p{Lu})/u;
+/** "basisschool De Linde" is called so. */
+const SMALL_KIND = new RegExp(String.raw`^${KIND} (?:(?:de|la|le|les|het|el|los) )?\p{Lu}`, 'u');
+const BEGINS = new RegExp(String.raw`^\p{Lu}|^the |${SMALL_KIND.source}`, 'u');
+/** "au capital de 2 450 000 €" */
+const CAPITAL_STOCK = /,?\s+au capital .*$/u;
+/** The name of a house is not longer than so many words. */
+const MOST_HOUSED = 6;
 /** "For ", "D. MacAskill for ", "Rector of " before a body's name. */
 const FOR =
   /^(?:For|\p{Lu}[\p{L}. ]{1,30} (?:for|from)|(?:Rector|Court|Office|Dean|Head) of|Geschäftsstelle|Sekretariat|Secretariaat|Redaktion|Redactie|Büro|Vorstand|Bestuur|Pressestelle|Orgateam)(?: the)? (?=\p{Lu})/u;
+/** "Crew planning | Kanaal Producties | 020 555 0186": what stands between strokes, without numbers and addresses. */
+const withoutReach = (line: string): string => {
+  const left = /[|·]/.test(line)
+    ? line.replace(/[^|·]+/g, (piece) => (/\S@\S|\d{3}|www\.|https?:/i.test(piece) ? ' '.repeat(piece.length) : piece))
+    : line;
+  return /\p{L}{3}/u.test(left) ? left : line;
+};
 /** "Planning Polderstream" of polderstream.example: the part of the house before its name. */
 const PART_BEFORE = /^(?:planning|bookings?|events?|crewing|team|production|accounts|press|office) (?=\p{Lu}\S{5,}$)/iu;
 
@@ -123,10 +141,15 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     const from = start + named.index;
     return [{ fact: { value: named[0], start: from, end: from + named[0].length }, known: true }];
   }
-  for (const piece of withoutForms(line).split(/(\s*[|/,]\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
+  for (const piece of withoutForms(line).split(/(\s*[|/,·]\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
     const from = at;
     at += piece.length;
-    const written = piece.trim().replace(/^[(\s-]+|[)\s.]+$/g, '');
+    const written = piece
+      .trim()
+      .replace(/^[(\s-]+|[)\s.]+$/g, '')
+      .replace(ON_BEHALF, '')
+      .replace(CAPITAL_STOCK, '')
+      .trimEnd();
     const head = FOR.exec(written)?.[0] ?? '';
     const whole =
       !ORG_WORDS.test(head) && (ORG_WORDS.test(written) || /^\p{L}{5,}$/u.test(head.trim())) ? written.slice(head.length) : written;
@@ -145,14 +168,19 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
       words.length < 2 ||
       words.length > 60 ||
       /[@\d?!:]/.test(words.replace(NUMBERED_BODY, '')) ||
-      !/^\p{Lu}|^the /u.test(words) ||
+      !(formed ? /^\p{L}/u : BEGINS).test(words) ||
       isTown(words)
     )
       continue;
-    const known = (ORG_WORDS.test(words) || ORG_OF.test(words)) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words);
+    const known =
+      SMALL_KIND.test(words) || ((ORG_WORDS.test(words) || ORG_OF.test(words)) && words.includes(' ') && !/\s\p{Ll}{4,}$/u.test(words));
+    // "Chess federation Raven Square" of ravensquare.example
+    const housedThere =
+      words.includes(' ') && words.split(' ').length <= MOST_HOUSED && wordsOf(words).some((word) => domain.includes(word));
     const single =
-      !words.includes(' ') &&
-      ((isSoleBody(words) && !/\)\s*$/.test(line.slice(0, from))) || wordsOf(words).some((word) => domain.includes(word)));
+      housedThere ||
+      (!words.includes(' ') &&
+        ((isSoleBody(words) && !/\)\s*$/.test(line.slice(0, from))) || wordsOf(words).some((word) => domain.includes(word))));
     const firm = FIRM_IN_TITLE.test(words) || FIRM.test(words);
     const lead = piece.lastIndexOf(words);
     const fact = withForm(line, { value: words, start: from + lead, end: from + lead + words.length });
@@ -227,7 +255,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       }
     }
     headed ||= people.name === undefined && farewell === null && TITLE_WORDS.test(text) && !text.includes(',');
-    if (LINK.test(text) || (rest === 0 && (REACH_LINE.test(text) || withoutEmails(text) !== text))) {
+    const said = rest > 0 ? text : withoutReach(text);
+    if (said === text && (LINK.test(text) || (rest === 0 && (REACH_LINE.test(text) || withoutEmails(text) !== text)))) {
       if (named >= 0) reaching++;
       continue;
     }
@@ -235,7 +264,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
     // Below a number may as well stand where somebody lives.
     const below = named >= 0 && index - named - reaching <= 1 + Math.min(titled, 2);
     found.push(
-      ...organisationsIn(rest > 0 ? text.slice(rest).replace(ENDING_PHONE, '') : text, start + rest, isTown, domain).filter(
+      ...organisationsIn(rest > 0 ? text.slice(rest).replace(ENDING_PHONE, '') : said, start + rest, isTown, domain).filter(
         ({ known, fact }) =>
           known || near || (below && (fact.value.split(' ').length > 2 || wordsOf(fact.value).some((word) => domain.includes(word)))),
       ),
