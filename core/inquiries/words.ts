@@ -66,7 +66,7 @@ const months = table(monthWords);
 const weekdays = table(weekdayWords);
 
 /** Languages whose month and weekday names are known besides English; the names come from Unicode CLDR, which ships with the engine. */
-const otherLanguages = ['de', 'fr', 'es', 'it', 'nl', 'pt', 'da', 'nb', 'sv'] as const;
+const otherLanguages = ['de', 'fr', 'es', 'it', 'nl', 'pt', 'da', 'nb', 'sv', 'hu', 'pl', 'cs', 'sk', 'sl', 'fi'] as const;
 for (const language of otherLanguages) {
   const name = (options: Intl.DateTimeFormatOptions, month: number, day: number): string =>
     new Intl.DateTimeFormat(language, { ...options, timeZone: 'UTC' })
@@ -94,7 +94,9 @@ export function monthWord(lower: string): number | undefined {
   return months.get(lower);
 }
 
+/** "Freitagabend", "woensdagavond": a weekday with the part of it in one word. */
+const PART_OF_DAY = /(?<=tag|mittwoch|dag)(?:abend|morgen|vormittag|nachmittag|mittag|früh|nacht|avond|ochtend|middag)$/;
 /** 1 for Monday to 7 for Sunday, as ISO 8601 counts. */
 export function weekdayWord(lower: string): number | undefined {
-  return weekdays.get(lower.replace(/'s$/, ''));
+  return weekdays.get(lower.replace(/'s$/, '')) ?? weekdays.get(lower.replace(PART_OF_DAY, ''));
 }

@@ -94,6 +94,9 @@ function trailingWeekday(tokens: Tokens, index: number): { weekday: number; next
   const beside = tokens[index]?.breaks === 0 && (tokens[index - 1]?.text.length ?? 9) <= 4 ? weekdayAt(tokens, index) : undefined;
   const ends = beside && tokens[beside.next];
   if (beside && (ends === undefined || ends.breaks > 0 || /^[,.;:)]$/.test(ends.text))) return beside;
+  // "4 feb fri 12-3": the hours of that day, as no date follows.
+  if (beside && ends?.num !== undefined && ends.breaks === 0 && !namedAt(tokens, beside.next) && !numericAt(tokens, beside.next))
+    return beside;
   // "Mar 18 thurs and 19 fri"
   if (beside && JOINS.test(ends?.lower ?? '') && dayAt(tokens, beside.next + (tokens[beside.next + 1]?.lower === 'the' ? 2 : 1)))
     return beside;

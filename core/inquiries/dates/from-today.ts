@@ -23,7 +23,16 @@ export const nextWeekday = (from: PlainDate, weekday: number): PlainDate => from
 export type Choices = { dates: PlainDate[][]; doubt?: Doubt; past?: boolean };
 export const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
 
-export function resolveRelative(relative: Relative, today: PlainDate): Choices {
+/** "of next month" as a month of its year. */
+function ofItsMonth(relative: Relative, today: PlainDate): Relative {
+  if (relative.kind !== 'nth' && relative.kind !== 'nthDays' && relative.kind !== 'nthWeekend') return relative;
+  if (relative.ahead === undefined) return relative;
+  const { month, year } = today.with({ day: 1 }).add({ months: relative.ahead });
+  return { ...relative, month, year };
+}
+
+export function resolveRelative(said: Relative, today: PlainDate): Choices {
+  const relative = ofItsMonth(said, today);
   switch (relative.kind) {
     case 'days':
       return { dates: [[today.add({ days: relative.days })]], past: relative.days < 0 };

@@ -1,8 +1,10 @@
 /**
  * Days told by their place in a month: "last Friday in March", "every Tuesday in May", "the first weekend of April", "by the end of May".
  */
-import { numberWord, ordinalWord } from '../words.ts';
-import { dayAt, monthAt, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { monthWord, numberWord } from '../words.ts';
+import { monthSaidAt, placeAt, type MonthSaid } from './month-said.ts';
+import { monthAt, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { weekendWordAt } from './weeks.ts';
 
 /** "by the end of May", "before the end of this month": with a word for a closing date it is the last day; "at the end of May" is no day. */
 export function endOfMonth(tokens: Tokens, index: number): Atom | undefined {
@@ -44,56 +46,52 @@ export function everyAt(tokens: Tokens, index: number): Atom | undefined {
   };
 }
 
-/** "first Saturday of March", "last Friday in May 2027", "last day of February" */
+/** "first Saturday of March", "le dernier week-end d'août", "last Friday of next month", "last day of February" */
 export function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
-  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
-  let at = word(0) === 'the' ? 1 : 0;
-  let nth = word(at) === 'last' ? -1 : ordinalWord(word(at));
-  if (nth === undefined) {
-    const day = dayAt(tokens, index + at);
-    if (!day?.ordinal || day.day > 5) return undefined;
-    nth = day.day;
-    at = day.next - index;
-  } else at++;
-  if (nth > 5) return undefined;
-  const weekend = /^weekend$/.test(word(at)) && /^(?:of|in)$/.test(word(at + 1)) ? monthAt(tokens, index + at + 2) : undefined;
-  if (weekend) {
-    const year = yearAt(tokens, weekend.next);
-    return {
-      first: index,
-      next: year?.next ?? weekend.next,
-      relative: { kind: 'nthWeekend', nth, month: weekend.month, year: year?.year },
-    };
-  }
-  const weekday = weekdayAt(tokens, index + at);
-  const lastDay = nth === -1 && word(at) === 'day';
-  if (!weekday && !lastDay) return undefined;
-  const next = weekday ? weekday.next - index : at + 1;
+  const word = (at: number): string => tokens[at]?.lower ?? '';
+  const place = placeAt(tokens, word(index) === 'the' ? index + 1 : index);
+  if (!place || tokens[place.next]?.breaks !== 0) return undefined;
+  const { nth } = place;
+  const ends = weekendWordAt(tokens, place.next);
+  const weekend = ends === undefined ? undefined : monthSaidAt(tokens, ends);
+  if (weekend) return { first: index, next: weekend.next, relative: { kind: 'nthWeekend', nth, ...saidOf(weekend) } };
+  const compound = inOneWord(tokens, place.next);
+  if (compound)
+    return { first: index, next: compound.next, relative: { kind: 'nthWeekend', nth, month: compound.month, year: compound.year } };
+  const weekday = weekdayAt(tokens, place.next);
+  if (!weekday && !(nth === -1 && word(place.next) === 'day')) return undefined;
+  const next = weekday?.next ?? place.next + 1;
   // "the last Tuesday and Wednesday of October"
-  const second = weekday && /^(?:and|&|\+|,)$/.test(word(next)) ? weekdayAt(tokens, index + next + 1) : undefined;
-  const third = second && /^(?:and|&|\+)$/.test(tokens[second.next]?.lower ?? '') ? weekdayAt(tokens, second.next + 1) : undefined;
+  const second = weekday && /^(?:and|&|\+|,)$/.test(word(next)) ? weekdayAt(tokens, next + 1) : undefined;
+  const third = second && /^(?:and|&|\+)$/.test(word(second.next)) ? weekdayAt(tokens, second.next + 1) : undefined;
   const last = third ?? second;
-  if (weekday && second && last && /^(?:of|in)$/.test(tokens[last.next]?.lower ?? '')) {
-    const month = monthAt(tokens, last.next + 1);
-    const year = month && yearAt(tokens, month.next);
+  const of = last && monthSaidAt(tokens, last.next);
+  if (weekday && second && of) {
     const weekdays = [weekday, second, ...(third ? [third] : [])].map((one) => one.weekday);
-    if (month)
-      return {
-        first: index,
-        next: year?.next ?? month.next,
-        relative: { kind: 'nthDays', nth, weekdays, month: month.month, year: year?.year },
-      };
+    return { first: index, next: of.next, relative: { kind: 'nthDays', nth, weekdays, ...saidOf(of) } };
   }
-  if (word(next) !== 'of' && word(next) !== 'in') return undefined;
-  const month = monthAt(tokens, index + next + 1);
+  const month = monthSaidAt(tokens, next);
   if (!month) return undefined;
-  const year = yearAt(tokens, month.next);
   if (weekday)
     return {
       first: index,
-      next: year?.next ?? month.next,
+      next: month.next,
       weekday: weekday.weekday,
-      relative: { kind: 'nth', nth, weekday: weekday.weekday, month: month.month, year: year?.year },
+      relative: { kind: 'nth', nth, weekday: weekday.weekday, ...saidOf(month) },
     };
-  return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
+  return month.ahead === undefined
+    ? { first: index, next: month.next, relative: { kind: 'monthEnd', month: month.month, year: month.year } }
+    : { first: index, next: month.next, relative: { kind: 'monthEnd', ahead: month.ahead } };
+}
+
+const saidOf = ({ month, year, ahead }: MonthSaid): Omit<MonthSaid, 'next'> => ({ month, year, ...(ahead === undefined ? {} : { ahead }) });
+
+/** "am ersten Juni-Wochenende", "am letzten Augustwochenende" */
+function inOneWord(tokens: Tokens, index: number): MonthSaid | undefined {
+  const hyphen = tokens[index + 1]?.text === '-' && tokens[index + 2]?.lower === 'wochenende';
+  const name = hyphen ? tokens[index]?.lower : /^(\p{L}{3,9})wochenende$/u.exec(tokens[index]?.lower ?? '')?.[1];
+  const month = name === undefined ? undefined : monthWord(name);
+  const next = hyphen ? index + 3 : index + 1;
+  const year = yearAt(tokens, next);
+  return month === undefined ? undefined : { month, year: year?.year, next: year?.next ?? next };
 }

@@ -11,12 +11,13 @@ export type Relative =
   | { kind: 'weekday'; weekday: number; which: 'this' | 'next' | 'last' | 'plain' | 'coming' | 'ahead'; weeks: number; ofYear?: number }
   | { kind: 'weekend'; which: 'this' | 'next' | 'last' | 'plain'; weeks: number }
   | { kind: 'week'; weeks: number }
-  | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined }
+  /** Here and below `ahead` tells the month by those from this one: 1 for "of next month". */
+  | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined; ahead?: number }
   /** "every Tuesday in May", "the first three Saturdays in September": so many of them from its beginning, all where nothing is said. */
   | { kind: 'every'; weekday: number; month: number; year: number | undefined; most?: number }
   /** "the last Tuesday and Wednesday of October": days in a row. */
-  | { kind: 'nthDays'; nth: number; weekdays: number[]; month: number; year: number | undefined }
-  | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined }
+  | { kind: 'nthDays'; nth: number; weekdays: number[]; month: number; year: number | undefined; ahead?: number }
+  | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined; ahead?: number }
   | { kind: 'easter'; days: number }
   | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined }
   /** A day that only its country's custom tells. */
@@ -198,7 +199,8 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
         beside.num !== undefined ||
         monthWord(beside.lower) !== undefined ||
         (beside.breaks === 0 && /^(?:the|wk|week|fortnight)$/.test(beside.lower)) ||
-        /^[-/&]$/.test(beside.text));
+        /^[-/&+]$/.test(beside.text) ||
+        (beside.lower === 'and' && weekdayWord(tokens[index + 2]?.lower ?? '') !== undefined));
     // "just the sat"
     const named = before === 'the' && /^(?:just|only|on|for)$/.test(tokens[index - 2]?.lower ?? '') && token.lower !== 'sun';
     // "wrapped by 5p sun"

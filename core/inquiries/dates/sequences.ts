@@ -6,7 +6,8 @@ import { timeAt } from '../times/at.ts';
 import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
-import { bracketedDays, numbersWeekdays, RANGE_WORDS, weekdayOf, withItsWeekday } from './their-weekdays.ts';
+import { rangeAt } from './range-words.ts';
+import { bracketedDays, numbersWeekdays, weekdayOf, withItsWeekday } from './their-weekdays.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
 
 export type Sequence = {
@@ -49,25 +50,13 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
   }
   const word = tokens[at]?.lower ?? '';
   if (word === 'oder' || word === 'ou') return { join: 'or', next: at + 1, comma: false };
-  // "the night of Friday 11 into Saturday 12"
-  if (word === 'into' || (word === 'going' && tokens[at + 1]?.lower === 'into'))
-    return { join: 'range', next: word === 'into' ? at + 1 : at + 2, comma: false };
   if (word === 'or' || word === 'alternatively')
     return { join: 'or', next: tokens[at + 1]?.lower === 'else' ? at + 2 : at + 1, comma: false };
   if (word === 'and' && between) return { join: 'range', next: at + 1, comma: false };
-  if (word === 'up' && tokens[at + 1]?.lower === 'to')
-    return {
-      join: 'range',
-      next: tokens[at + 2]?.lower === 'and' && tokens[at + 3]?.lower === 'including' ? at + 4 : at + 2,
-      comma: false,
-    };
-  if (RANGE_WORDS.has(word)) {
-    const two = (word === '-' && tokens[at + 1]?.text === '>') || (/^(?:through|thru)$/.test(word) && tokens[at + 1]?.lower === 'to');
-    return { join: 'range', next: two ? at + 2 : at + 1, comma: false };
-  }
+  const range = rangeAt(tokens, at);
+  if (range !== undefined) return { join: 'range', next: range, comma: false };
   if (word === 'and' && (tokens[at + 1]?.lower === 'on' || tokens[at + 1]?.lower === 'then' || tokens[at + 1]?.lower === 'again'))
     return { join: 'and', next: at + 2, comma: false };
-  if (word === 't' && tokens[at + 1]?.text === '/' && tokens[at + 2]?.lower === 'm') return { join: 'range', next: at + 3, comma: false };
   // "and the final on 30/11"
   if (word === 'and' && tokens[at + 1]?.lower === 'the' && CLOSING.test(tokens[at + 2]?.lower ?? '') && tokens[at + 3]?.lower === 'on')
     return { join: 'and', next: at + 4, comma: false };
@@ -182,7 +171,11 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     at = atom.next;
   }
   // A run of numbers without a month anywhere is none, wherever one begins in it.
-  if (numbersWeekdays(tokens, index, items) || bracketedDays(tokens, index, items)) for (const { atom } of items) delete atom.bare;
+  if (numbersWeekdays(tokens, index, items) || bracketedDays(tokens, index, items))
+    for (const { atom } of items) {
+      delete atom.bare;
+      atom.ordinal = true;
+    }
   if (items.every(({ atom }) => atom.bare)) return items.length > 1 ? { skipTo: at } : undefined;
   trimEnd(tokens, items, commas);
   trimStart(tokens, items, commas);
@@ -206,7 +199,8 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
     month === undefined
   )
     return undefined;
-  const year = tokens[index + two + 1]?.num;
+  const dot = tokens[index + two + 1]?.text === '.' && tokens[index + two + 1]?.tight ? 1 : 0;
+  const year = tokens[index + two + 1 + dot]?.num;
   if (year !== undefined && year >= 1 && year <= 31) return undefined;
   const stated = year !== undefined && year >= 1800 && year < 2100 ? year : undefined;
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };

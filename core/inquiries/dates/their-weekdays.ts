@@ -3,23 +3,8 @@
  */
 import { weekdayWord } from '../words.ts';
 import { weekdayAt, type Atom, type Tokens } from './pieces.ts';
+import { RANGE_WORDS } from './range-words.ts';
 import type { Item } from './trims.ts';
-
-/** What joins the two ends of a run. */
-export const RANGE_WORDS: ReadonlySet<string> = new Set([
-  'to',
-  'through',
-  'thru',
-  'until',
-  'till',
-  'til',
-  '-',
-  '>',
-  'bis',
-  'au',
-  'al',
-  'tot',
-]);
 
 /** "Fri-Sun, June 18-20", "Mon-Wed Jan 11-13", "Sunday to Thursday 6-10 December": the second weekday belongs to the first, not to the date after it. */
 export function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonly Item[]): Atom | undefined {
@@ -32,7 +17,8 @@ export function weekdayOf(tokens: Tokens, atom: Atom | undefined, items: readonl
   const firstOfRun = atom.monthFirst === true || (atom.day !== undefined && atom.month === undefined);
   const joins = tokens[atom.next]?.lower ?? '';
   const more = tokens[atom.next + 1]?.lower === 'the' ? atom.next + 2 : atom.next + 1;
-  const runs = firstOfRun && (RANGE_WORDS.has(joins) || /^(?:and|&|\+|und|et|y|en)$/.test(joins)) && tokens[more]?.num !== undefined;
+  // "sat + sun the 24/25"
+  const runs = firstOfRun && (RANGE_WORDS.has(joins) || /^(?:and|&|\+|\/|und|et|y|en)$/.test(joins)) && tokens[more]?.num !== undefined;
   const bracketed = tokens[atom.afterWeekday]?.text === '(';
   return atom.comma || runs || bracketed ? { first: atom.first, next: atom.afterWeekday, weekday: atom.weekday } : atom;
 }
@@ -46,15 +32,18 @@ export function withItsWeekday(tokens: Tokens, atom: Atom | undefined, last: Ato
   return own && (bracket === 0 || tokens[own.next]?.text === ')') ? { ...atom, weekday: own.weekday, next: own.next + bracket } : atom;
 }
 
-/** "fri + sat (22nd/23rd)" */
+/** "fri + sat (22nd/23rd)", "sat & sun the 24/25", "Sat and Sun, 24 + 25": as many numbers in a row as weekdays right before them. */
 export function numbersWeekdays(tokens: Tokens, index: number, items: readonly Item[]): boolean {
-  const before = tokens[index - 2];
-  return (
-    tokens[index - 1]?.text === '(' &&
-    before !== undefined &&
-    weekdayWord(before.lower) !== undefined &&
-    items.every(({ atom }) => atom.ordinal)
-  );
+  const lead = /^(?:\(|the|,)$/.test(tokens[index - 1]?.lower ?? '') ? index - 2 : index - 1;
+  const last = tokens[lead];
+  if (last === undefined || weekdayWord(last.lower) === undefined || tokens[index]?.breaks !== 0) return false;
+  const ordinals = items.every(({ atom }) => atom.ordinal);
+  if (ordinals && tokens[index - 1]?.text === '(') return true;
+  const before = /^(?:and|&|\+|-|\/|,|to|und|et|y|en)$/.test(tokens[lead - 1]?.lower ?? '')
+    ? weekdayWord(tokens[lead - 2]?.lower ?? '')
+    : undefined;
+  const two = before !== undefined && items.length === 2;
+  return two && items.every(({ atom }, at) => atom.day !== undefined && (at === 0 || atom.day === (items[at - 1]?.atom.day ?? 0) + 1));
 }
 
 /** "Saturdays in September (5th, 12th, 19th)" */

@@ -2,7 +2,8 @@
  * Dates in names and numbers: "12 December 2026", "Dec 12th", "12/12/2026", "12.12.", "2026-12-12".
  */
 import { openPointAt } from './open-point.ts';
-import { dayAt, isDay, isTime, isYear, monthAt, units, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { spacedAt } from './spaced.ts';
+import { dayAt, isDay, isTime, isYear, monthAt, units, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 
 /** "12 December 2026", "12th of Dec", "December 12th, 2026", "Dec. 12" */
 export function namedAt(tokens: Tokens, index: number): Atom | undefined {
@@ -76,7 +77,7 @@ function shortYearAt(tokens: Tokens, index: number): { year: number; next: numbe
 /** "2026-12-12", "12/12/2026", "12.12.", "12-12-2026", "3/4" */
 export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   const [a, s1, b, s2, c] = [tokens[index], tokens[index + 1], tokens[index + 2], tokens[index + 3], tokens[index + 4]];
-  if (a?.num === undefined || b?.num === undefined || !s1?.tight || !b.tight || !/^[/.-]$/.test(s1.text)) return undefined;
+  if (a?.num === undefined || b?.num === undefined || !s1?.tight || !b.tight || !/^[/.-]$/.test(s1.text)) return spacedAt(tokens, index);
   const before = tokens[index - 1];
   // "(2/3)" at the beginning of a line counts the parts of a message.
   if (
@@ -116,6 +117,7 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
     if (!isYear(yearNumber) || a.text.length > 2 || b.text.length > 2) return undefined;
     return pair(index, index + 5, a.num, b.num, mark, yearNumber);
   }
+  if (mark === '-' && a.text.length <= 2 && b.text.length <= 2) return hyphened(tokens, index, trailing(index + 3));
   if (mark === '-' || a.text.length > 2 || b.text.length > 2) return undefined;
   if (mark === '.') {
     // "12.12." needs its closing point, else it is as well a time or a price.
@@ -129,6 +131,18 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (trailing(index + 3) || units.test(tokens[index + 3]?.lower ?? '') || monthAt(tokens, index + 3)) return undefined;
   return pair(index, index + 3, a.num, b.num, mark, undefined);
 }
+
+/** "27-2", as the Dutch write it: a day that is no hour and goes down to a month, behind a weekday or a word that leads to dates. */
+function hyphened(tokens: Tokens, index: number, trails: boolean): Atom | undefined {
+  const [day, month, after] = [tokens[index]?.num ?? 0, tokens[index + 2]?.num ?? 0, tokens[index + 3]];
+  if (trails || !isDay(day) || day <= LATEST_MONTH || month < 1 || month > LATEST_MONTH || tokens[index]?.tight) return undefined;
+  if (units.test(after?.lower ?? '') || monthAt(tokens, index + 3) || /^[-/]$/.test(after?.text ?? '')) return undefined;
+  const led =
+    /^(?:op|dd|datum|d|vanaf)$/.test(tokens[index - 1]?.lower ?? '') ||
+    [1, 2].some((back) => weekdayAt(tokens, index - back)?.next === index);
+  return led ? { first: index, next: index + 3, day, month } : undefined;
+}
+const LATEST_MONTH = 12;
 
 function pair(first: number, next: number, a: number, b: number, mark: string, year: number | undefined): Atom | undefined {
   const yearPart = year === undefined ? {} : { year };

@@ -1,0 +1,29 @@
+/**
+ * What joins the first and the last day of a run, in several words too: "up to and including", "tot en met", "fino a", "jusqu'au".
+ */
+import { weekdayAt, type Tokens } from './pieces.ts';
+
+/** What joins the two ends of a run in one word. */
+export const RANGE_WORDS: ReadonlySet<string> = new Set(
+  "to through thru until till til - > bis au al tot hasta até jusqu'au jusqu'à".split(' '),
+);
+
+/** Index behind the words between the first and the last day of a run. */
+export function rangeAt(tokens: Tokens, index: number): number | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  // "the night of Friday 11 into Saturday 12"
+  if (word(0) === 'into') return index + 1;
+  if (word(0) === 'going' && word(1) === 'into') return index + 2;
+  if (word(0) === 'up' && word(1) === 'to') return word(2) === 'and' && word(3) === 'including' ? index + 4 : index + 2;
+  if (word(0) === 't' && word(1) === '/' && word(2) === 'm') return index + 3;
+  if (word(0) === 'tot' && word(1) === 'en' && word(2) === 'met') return index + 3;
+  if (word(0) === 'fino' && /^(?:a|al)$/.test(word(1))) return index + 2;
+  if (word(0) === 'bis' && /^(?:einschließlich|inklusive|inkl|incl|zum|hin)$/.test(word(1))) return index + (word(2) === '.' ? 3 : 2);
+  // "da lunedì 19 a venerdì 23 giugno", "de lundi 19 à vendredi 23"
+  const named = /^(?:a|à)$/.test(word(0)) ? weekdayAt(tokens, index + 1) : undefined;
+  if (named && tokens[named.next]?.num !== undefined) return index + 1;
+  if (!RANGE_WORDS.has(word(0))) return undefined;
+  const two = (word(0) === '-' && word(1) === '>') || (/^(?:through|thru)$/.test(word(0)) && word(1) === 'to');
+  const including = /^(?:until|till|til|to)$/.test(word(0)) && word(1) === 'and' && word(2) === 'including';
+  return index + (including ? 3 : two ? 2 : 1);
+}
