@@ -8,6 +8,7 @@ import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
 import { withForm } from './legal-forms.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
+import { lastWordsOf } from './last-words.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
 import { smallName } from './small.ts';
@@ -92,7 +93,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     fromText(layers.body.slice(0, FIRST_PAGES), isTown),
     fromStamp(layers.stamp),
   ];
-  const signed = signature.name ? undefined : closingOf(layers.signature, isTown);
+  const signed = signature.name ? undefined : (closingOf(layers.signature, isTown) ?? lastWordsOf(layers.signature, isTown));
   const small = smallName(layers.signature, isTown);
   const names = [signature.name, signed?.name, said.name, header.name, stamp.name, small].filter((name) => name !== undefined);
   const first = names[0];

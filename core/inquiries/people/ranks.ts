@@ -17,6 +17,6 @@ export const IN_BRACKETS = new RegExp(String.raw`^\s*\((?:${RANKS}\.?(?:\)|\s)\s
 /** "Lt Col", "Rev Dr" */
 const ONLY_RANKS = new RegExp(String.raw`^(?:${RANKS}\.?(?:\s|$)){2,}$`, 'iu');
 const OFFICE =
-  /^(?:Esq|.*(?:secretary|secretariat|arbiter|manager|director|registrar|department|desk|section|division|team|committee|office|reception|dispatch|bookings|engagement|geschäftsstelle|büro)|events|operations|people|crewing|press|sales|finance|production|accounts)$/iu;
+  /^(?:Esq|.*(?:secretary|secretariat|arbiter|officer|coordinator|co-ordinator|administrator|planner|supervisor|executive|treasurer|prokurist|manager|director|registrar|department|desk|section|division|team|committee|office|reception|dispatch|bookings|engagement|geschäftsstelle|büro)|events|operations|people|crewing|press|sales|finance|production|accounts)$/iu;
 /** "Chief Arbiter", "Show Secretary", "Lt Col": what somebody is. */
 export const isOfficeOrRank = (words: string): boolean => OFFICE.test(words) || ONLY_RANKS.test(words);

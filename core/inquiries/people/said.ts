@@ -3,12 +3,14 @@
  */
 import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
+import { lastWordsOf } from './last-words.ts';
 import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
 import { houseOf, NO_ORG, organisation, organisationSaid } from './organisation.ts';
 import { withoutDoorkeepers } from './doorkeepers.ts';
 import { emailIn } from './reach.ts';
 import { RANK } from './ranks.ts';
+import { toWhom } from './to-whom.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
@@ -18,7 +20,7 @@ const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|out|up|down|hey|ja|hello|hi|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
 /** "I'm the bride's sister Naomi", "I'm their press person, Tess Wynn" */
@@ -36,7 +38,7 @@ const FROM = new RegExp(
   'gmu',
 );
 const REACH = new RegExp(
-  String.raw`${start}(?<!(?<!\p{L})(?:I|[Ww]e|I'll|I'd|[Ww]e'll|I will|[Hh]e|[Ss]he|[Tt]hey) )(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?$)`,
+  String.raw`${start}(?<!(?<!\p{L})(?:I|[Ww]e|I'll|I'd|[Ww]e'll|I will|[Hh]e|[Ss]he|[Tt]hey) )(?:[Cc]all|CALL|TEXT|PHONE|RING|DM|[Qq]uestions to|[Aa]nswers? to|[Qq]uotes to|[Rr]eply to|[Aa]sk(?= [\p{L} '-]{2,40} on \+?\d)|[Ww]rite to|[Rr]espond to|[Aa]pply to|[Tt]ell|[Cc]ontact|CONTACT|[Tt]ext|[Rr]ing|[Pp]hone|[Ee]-?mail|[Rr]each|[Aa]sk for|[Mm]essage|[Ss]ms|SMS)\s?:?\s(${NAME})(?=\s(?:at|on)\s|,?\s\(?\+?\d|\s?[,/|-]?\s\w[\w.+-]{0,60}@|,?\s?(?:\p{Extended_Pictographic}|$))`,
   'gmu',
 );
 /** "Sally from Koala Lane Childcare here" */
@@ -114,7 +116,7 @@ const LAST_WORD = new RegExp(
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?:o|person| person)?|[Kk]ontakt|[Cc]ontatto|[Aa]nsprechpartner(?:in)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(${NAME_HERE})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?:o|person| person)?|[Kk]ontakt|[Cc]ontatto|[Aa]nsprechpartner(?:in)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Aa]nrufer(?:in)?|[Aa]ppelante?|[Bb]eller|[Nn]ombre(?: (?:y apellidos?|completo))?|[Nn]om(?: et prénom)?|[Nn]aam|[Nn]ome(?: e cognome| completo)?|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(?:${RANK})?(${NAME_HERE})`,
   'gmu',
 );
 /** A form with a field for each part of a name. */
@@ -170,6 +172,9 @@ function withInitials(body: string, name: PersonFact): PersonFact {
     '';
   return { value: initials + name.value, start: name.start - initials.length, end: name.end };
 }
+/** "Gavin Ollerenshaw" of "Gav" */
+const isLongerForm = (name: string, less: string): boolean =>
+  name.startsWith(`${less} `) || (less.length > 2 && !less.includes(' ') && name.startsWith(less) && / \p{Lu}/u.test(name));
 const LONGEST_GREETING = 200;
 /**
  * What the text says of its writer.
@@ -208,6 +213,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
       : undefined;
   const lastWord = shift(match(LAST_WORD, foot));
   const closing = closingOf(body, isTown);
+  const signed = lastWordsOf(body, isTown);
   const abroad = introducedAbroad(body);
   const opening = openingOf(body, isTown);
   const noTown = (fact: PersonFact | undefined): PersonFact | undefined =>
@@ -216,6 +222,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     inTwo(body),
     match(LABEL_NAME, body),
     introducedIn(body, isTown),
+    toWhom(withoutDoorkeepers(body)),
     match(AS_KIN, body.slice(0, LONGEST_GREETING * 2)),
     match(FROM_HERE, body),
     opening?.name,
@@ -229,6 +236,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     shift(match(LAST_AND_TITLE, foot)),
     noTown(shift(match(LAST_AND_DETAILS, foot))),
     closing?.name,
+    signed?.name,
     match(OF_ORG, body.slice(0, LONGEST_GREETING)),
     shift(match(RING_ME, foot)),
     noTown(shift(match(BY_PHONE, foot))),
@@ -269,6 +277,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     byShort ??
     endingOrg ??
     closing?.organisation ??
+    signed?.organisation ??
     bodyAfter ??
     organisationSaid(body, isTown) ??
     spokenFor(body, isTown);
@@ -276,7 +285,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   // "Te Whare Kōrero (oral history trust) here": who is a body is nobody.
   const persons = said.filter(({ value }) => value !== org?.value || value.split(' ').length < 3);
   const [first] = persons;
-  const name = persons.find(({ value }) => value.startsWith(`${first?.value} `)) ?? first ?? smallName(body, isTown);
+  const name = persons.find(({ value }) => isLongerForm(value, first?.value ?? '')) ?? first ?? smallName(body, isTown);
   // "its doug again ... doug whitteker"
   const small =
     name && /^\p{Ll}+$/u.test(name.value)

@@ -39,7 +39,7 @@ const FIRM_IN_TITLE =
 
 /** "Contact: ", "Jobs contact.....", "Questions to " before a name. */
 const LABEL =
-  /^\s*(?:(?:p\.?\s?p\.?|i\.\s?[AV]\.)\s(?=\p{Lu})|(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
+  /^\s*(?:(?:p\.?\s?p\.?|i\.\s?[AV]\.)\s(?=\p{Lu})|(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to|enquiries|inquiries|queries|questions|rückfragen|kontakt|contacto|contatto|ansprechpartner(?:in)?)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|queries|enquiries|inquiries|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
 /** A farewell of any words and a name on one line: "Solidarity, Desmond". */
 const ANY_FAREWELL = new RegExp(
   `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}\\p{Ll}{2,13}(?:ly|ty|ment|ings?)(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
