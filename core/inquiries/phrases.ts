@@ -9,7 +9,7 @@
 /** Up to four words that do not matter. */
 const ANY_WORDS = String.raw`(?:\s[^\s.,;:!?()]{1,20}){0,4}`;
 /** Small words and then an hour: "at 7", "by about half past", "from noon". */
-const HOUR_FOLLOWS = String.raw`(?=,?\s?[:=-]?\s?(?:(?:is|are|at|by|from|for|around|about|like|maybe|roughly|approx|circa|ca|c|say|the|no later than|latest|time)\.?\s){0,3}~?(?:\d|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))`;
+const HOUR_FOLLOWS = String.raw`(?=,?\s?[:=-]?\s?(?:(?:is|are|at|by|from|for|around|about|like|maybe|roughly|approx|circa|ca|c|say|the|no later than|latest|time|please|pls|round|klo|kl|ab|um)\.?\s){0,3}~?(?:\d|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))`;
 /** Letters of the Latin scripts as ranges: classes of all letters make patterns of many phrases slow to build. */
 const LETTER = String.raw`[\w\u00c0-\u024f]`;
 const FROM_HERE = `(?<!${LETTER})`;

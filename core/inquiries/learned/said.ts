@@ -36,13 +36,16 @@ function halved(page: Page, learned: Learned): SaidTime[] {
   // One hour alone, beside nothing that it must come before or after: rules tell it, or it is asked.
   if (page.scene.times.length < 2) return [...page.scene.times];
   const ends = openEnds(page.scene);
+  const called = page.scene.times.find(({ said, from, to }) => said === 'call' && !to && !from.open)?.from.minutes;
   return page.scene.times.map((time) => {
     const settled = ends
       .filter((one) => one.time === time)
       .flatMap(({ end, minutes }) => {
         const { is, chance } = likeliest(learned.half, halfFeatures(page, time, end));
         const tooLong = time.said === 'call' && is === 'am' && endsLate(minutes % 720, page.scene, LONGEST_SHIFT);
-        return chance >= SURE.half && !tooLong
+        // "set up 20:00 and be done 4ish": no end of the day before its call.
+        const before = time.said === 'wrap' && is === 'pm' && !time.date && called !== undefined && called > (minutes % 720) + 720;
+        return chance >= SURE.half && !tooLong && !before
           ? [[end, { ...time[end], minutes: (minutes % 720) + (is === 'pm' ? 720 : 0), open: false }] as const]
           : [];
       });

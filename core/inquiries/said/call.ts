@@ -14,8 +14,11 @@ const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?,\n])\s{0,2})there (?:for|by|from
 /** "the driver picks you up at the hotel at 6:15" */
 const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(?:es)?) you(?: up)?(?: [\w']{1,14}){0,7} (?:at|from|by)(?=\s\d)`;
 
+/** "you'd be hiding with your camera by 3:30", "you'll be filming from 10", but not "you'll be leaving by 5". */
+const doingBy = String.raw`\b(?:you|u)(?:'d|d|'ll|ll| would| will| should| must)? be (?!leav|finish|pack|head|driv|go|wrap|driv|travel|eat|clear|coil|return)(?:\w{2,10}ing|hidden|set|ready|rigged)(?: [\w']{1,12}){0,4} (?:by|from|at)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
+
 /** What the hour of the crew is called, and who may be in then. */
-export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrases(
+export const callNamed = `${placed}|${notBefore}|${doingBy}|${thereFor}|${fetched}|${phrases(
   `
   come from/for # | come in_the morning/afternoon/evening from/at # | rolling/we_roll at/from/by # | video/camera dept/department/people/team/crew # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened/unlocks/unlocked for/to/up_for you/us/crew # | get/gets/have/has/getting/collect/pick_up the keys ... at/from/by # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
@@ -34,9 +37,12 @@ export const callNamed = `${placed}|${notBefore}|${thereFor}|${fetched}|${phrase
   ask/asking/asks for? you/u for? at/from/by/to_be_there # | site/safety/health_and_safety induction is? # | caretaker/janitor/verger/porter/custodian/sexton/steward unlocks/opens/lets_us_in up? at/from/by #
   come/came/coming/arriving for # | coming/arriving at/by/from # | be/get in/at the/our/your ... for # | meet/meeting *day/us/you at/for # | be there/here/on_site for # | show/turn up for # | dock at/by/for # |
   meet/board/catch/join the bus/coach/boat/ferry/train/van at/by # | accessible at/from/by # | meet the ... at/by # | meet hotel/venue/stage ... # | meeting in/at the ... at # |
+  {is} there/here/inside/in_place/in_position/on_site/on_set at/by/from # | be inside # | beginning/begin/begins/start for you # | presence ...? for? everybody/everyone/you/crew/all? # | bums on seats # | {has} to be ... at/by/from/for # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {
+    is: `you're | you are | youre | ur | u r | you were`,
+    has: `you've got | you have | you need | you'd have | you'd need | you would have | you would need | you'll have | you'll need | u need | u have | youd need`,
     door: 'door | doors | gate | gates | parking | car park | building | venue | hall | church | the hall | dock | loading dock | stage door',
   },
 )}`;

@@ -78,7 +78,7 @@ const call = oneOf(
 const wrap = oneOf(
   String.raw`
     \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b
-    \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
+    \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*(?! (?:from|line)\b)|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
     \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bleave(?= (?:on )?(?:mon|tue|wed|thu|fri|sat|sun)\p{L}* (?:at |by )?\d)|(?<!\b(?:clips?|edits?|videos?|files?|photos?|reels?|posts?|content|cuts?|stories|footage|pics|pictures|images) )\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|(?<!\b(?:quotations?|quotes?|bids?|tenders?|bidding|rf[pq]s?) )\bcloses\b
@@ -95,7 +95,7 @@ const show = oneOf(
     (?<!\b(?:stage|side|back|kitchen|front|loading|dock|vestry|rear|artists'|goods) )\bdoors?\b|\bstarts?\b|\bstarting\b|\bbegins?\b|\bkicks? off\b|\bkick-?off\b|\bopens?\b(?! (?:days?|evenings?|house|mic|air|nights?|studios?|gardens?|mornings?|afternoons?|weekend)\b)|\bopening\b|\bceremony\b|\bkeynote\b
     \bshow ?time\b|\bcurtain\b|\bguests\b|\bdinner\b|\blunch\b|\bbreakfast\b|\breception\b|\bspeeches\b|\bruns?\b|\brunning\b
     \bevent is\b|\bshow is\b|\bdrinks\b|\bparty is\b|\bprogram(?:me)?\b|\bmatch\b|\bfirst (?:act|game|talk|session|speaker)\b
-    \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\b(?:music|bands?|disco|dancing|racing|demos?|tastings?|stalls|speakers|choirs?|(?:we|they) play|playing|seminar|plenary|lecture|quiz|vernissage|cocktail)\b(?=,? (?:is |are |from |at )?\d)|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
+    \bgame\b|\bparade\b|\bawards? (?:are|at|is)\b|\bparty\b|\bregistration\b|\b(?:music|bands?|disco|dancing|racing|demos?|tastings?|stalls|speakers|choirs?|(?:we|they) play|playing|seminar|plenary|lecture|quiz|vernissage|cocktail|(?:general )?assembly|mass|banquet|hearing|on ?stage)\b(?=,? (?:is |are |from |at )?\d)|\bconference (?:is|goes)\b|\bit goes\b|\bgoes\b
     \bservice is\b|\bsessions?\b|\btalks?\b|\bshow\b(?! (?:days?|up)\b)|\bconference\b|\bmeeting\b|\bconcert\b|\brecital\b|\bworkshop\b
     \bagm\b|\bpanel\b|\bevent\b(?! days?\b)|\bservice\b|\bmeeting (?:is|at)\b
   `,

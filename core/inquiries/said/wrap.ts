@@ -8,7 +8,7 @@ const short = String.raw`(?=[glhaosy])(?<=(?:^|[,;.:\n|]|\band)\s{0,2})(?:go|lea
 
 export const wrapNamed = `${short}|${phrases(
   `
-  last day # | final day # | packed/packing up/down/away # | adjourn* # | gets/get/got over # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
+  last day # | all over by/at/around/about # | all over # | free man/woman/person # | liberated/dispensed at/by/from? # | final day # | packed/packing up/down/away # | adjourn* # | gets/get/got over # | locks/lock/locked # | ashore and finished # | coming off # | done and home #
   end of the? day # | down by # | comes down # | free/gone/away by/from # | gone/away for # | on your way by # | on your way home by # | need/want/keep/keeping you after/beyond/past # | {goes} at/by/around/about/after/from # | {back} back at/by # | {return} back ... at/by # | {return} ... back at/by # | back by/at/for/around # | back # | we/you stop at # | stop filming at # | everyone/everybody finishes/leaves # | everything done # | cut loose # | cut at # | kit off # | all off # | out again by # | finito #
   end of day/shift/show is? # | hard stop/finish/end # | wind/winds/winding/wound up/down # | lock/locks/locked/locking up? the? doors? # | lock-up # | empty # | on the road # | done and dusted #
   de-rig complete/done/over/finished? # | strike/load-out/get-out/derig/teardown/tear-down/pack-down/packdown complete/done/over/finished? # | down tools # | call it a day # | calling it a day # | off-site # | let you/u/us go # | letting you go # | be let go #

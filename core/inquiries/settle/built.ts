@@ -3,6 +3,7 @@
  * "prizes at 4 and then you're free", "you could pack up then; say 11", "the bus leaves at 10, so half nine for you".
  */
 import { cuesIn, type Cue } from '../said/cues.ts';
+import { builtAbroad } from './built-abroad.ts';
 import type { TimeMention } from '../times/find.ts';
 import type { Where } from './scene.ts';
 
@@ -19,7 +20,7 @@ const EITHER_SIDE =
   /^[^.;\n\d]{0,12}(?:\b(?:plus|with|and|allow)\b|\+)[^.;\n]{0,12}\b(?:hours?|hrs?|min(?:ute)?s?)\b[^.;\n]{0,24}\b(?:either side|each side|either end|each end|both ends|before and after|before & after|rig|de-?rig|set[- ]?up)\b/i;
 /** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
 const THERE_THEN =
-  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come|(?:need|want|expect|like|have) you(?: to be)?) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
+  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come|(?:need|want|expect|like|have) (?:you|ya|ye|u)(?: to be)?) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** What the verb of the clause before is said of, too. */
 const YOU_AT = /[,;] (?:and |but |though )?(?:you|u|yours)(?: (?:can|could|may|at the latest))?,? (?:at|by|around|about) $/i;
@@ -122,6 +123,8 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     return { cue: 'wrap', strong: true };
   if (/^,? you(?:,? (?:please|pls|plz)|,? at the|\s?[.,;\n])/i.test(after) || YOUR_END.test(near))
     return { cue: GOES.test(near) || YOUR_END.test(near) ? 'wrap' : 'call', strong: true };
+  const abroad = builtAbroad(after);
+  if (abroad) return { cue: abroad, strong: true };
   if (THERE_THEN.test(after)) return { cue: GOES.test(near) ? 'wrap' : 'call', strong: true };
   const until = LONG_UNTIL.exec(near) ?? LONG_UNTIL_COMMA.exec(near);
   if (

@@ -12,6 +12,7 @@ import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
 import { eachOnItsDay } from './row-of-hours.ts';
 import { ofJourney } from './journeys.ts';
+import { ofOccasion } from './of-occasion.ts';
 import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
 import { endOfHours, wrapPoint } from './wraps.ts';
 
@@ -61,7 +62,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     if (time.to) {
       const pair = pairOf(time, scene);
       // Where hours are said to be mine, others are those of the occasion.
-      if (time.said === 'show' || (time.said !== 'call' && toldHours)) {
+      if (time.said === 'show' || (time.said !== 'call' && (toldHours || ofOccasion(scene.text, time)))) {
         shows.push(time);
         continue;
       }
@@ -157,7 +158,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
       };
   }
   // "Start 10am. Set-up: an hour before."
-  else if (ahead && base && earliest?.where.includes(base) && /[.;\n]/.test(scene.text.slice(base.end, ahead.where.start)))
+  else if (ahead && base && earliest?.where.includes(base) && ANOTHER_DEED.test(scene.text.slice(base.end, ahead.where.start)))
     answer.callChoices ??= {
       walls: [earliest.minutes - ahead.minutes, earliest.minutes].map((minutes) => wallOf(earliest.date, minutes)),
       where: ahead.where,
@@ -213,6 +214,9 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   }
   return answer;
 }
+
+/** "The mass is at 11:30 ... you would have to arrive an hour before" */
+const ANOTHER_DEED = /[.;\n]|\b(?:you|u)\b[^,]{0,24}\b(?:arrive|come|be|get|start|set)\b/i;
 
 /** A call that is said of one day tells nothing of the others. */
 const ofOneDay = ({ where }: Point): boolean => where.length > 1 || (where[0] as SaidTime | undefined)?.nthDay !== undefined;

@@ -47,6 +47,8 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
     const sameDay = days === 1 || !time.date?.sequence.items.some(({ atom }) => atom.day !== undefined);
     if (sameDay && endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
     if (evening && half !== undefined) return minutes + half;
+    // "get there 10ish, out by 1am": fifteen hours are a wedding's.
+    if (sameDay && !evening && !LONG_DAYS.test(scene.text) && endsLate(minutes, scene, LONGEST_DAY)) return undefined;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene, evening) ? undefined : minutes;
   }
@@ -80,6 +82,9 @@ function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
   const halves = new Set<0 | 720>(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
   return halves.size === 1 ? [...halves][0] : undefined;
 }
+/** Of what goes on from the morning into the night. */
+const LONG_DAYS =
+  /\b(?:wedding|bride|bridal|groom|marry|married|prep|getting ready|morning|breakfast|all day|festival|shaadi|hochzeit|trauung|boda|mariage|matrimonio|bruiloft|trouw\w*)\b/i;
 const MORNING_SHOW = 8 * 60 + 30;
 const LONGEST_SET_UP = 5 * 60;
 

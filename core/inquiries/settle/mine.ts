@@ -30,6 +30,8 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
     return earliest;
   }
   if (!mine || mine.minutes === earliest.minutes || owner(earliest) === 'mine') return earliest;
+  // "you work 9-18h, first day please 8:30"
+  if (ofDay(earliest) && !ofDay(mine)) return earliest;
   const lead = before(scene, mine);
   if (NEED_NOT.test(lead) || ONLY_THEN.test(lead) || OPEN.test(before(scene, earliest))) return mine;
   if (READY.test(lead)) return earliest;
@@ -41,6 +43,8 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   return earliest;
 }
 
+/** An hour of one day alone. */
+const ofDay = ({ where: [hour] }: Point): boolean => hour !== undefined && 'nthDay' in hour && hour.nthDay !== undefined;
 const before = ({ text }: Scene, { where }: Point): string =>
   text
     .slice(Math.max(0, (where[0]?.start ?? 0) - LEAD), where[0]?.start ?? 0)
@@ -100,7 +104,7 @@ export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes
           one.said !== (ends ? 'call' : 'wrap') &&
           // "9 to 4 or 5": of the end.
           (ends || (own.to !== undefined) === (one.to !== undefined)) &&
-          OR_ELSE.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start))),
+          OR_ELSE.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start)).replace(BRACKET, '')),
       );
   if (!other) return undefined;
   const { minutes: told, open } = ((ends || window) && other.to) || other.from;
@@ -109,7 +113,9 @@ export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes
 }
 const OR_REACH = 64;
 const OR_ELSE =
-  /^[^.;!\n\d]*?(?:^|[\s,(])(?:or|otherwise|else|oder|sonst|ou(?: bien)?|sinon|o|si no|anders|oppure|altrimenti)[\s,]+(?:(?:else|maybe|perhaps|even|if not|for|at|by|from|around|about|as late as|um|ab|à|dès|a|las|alle|om|vanaf)\s){0,3}$/iu;
+  /^[^.;!\n\d]*?(?:^|[\s,(])(?:or|otherwise|else|oder|sonst|ou(?: bien)?|sinon|o|si no|anders|oppure|altrimenti)[\s,]+(?:(?:(?:else|maybe|perhaps|even|if not|first|erst|only|for|at|by|from|around|about|as late as|um|ab|à|dès|a|las|alle|om|vanaf)\s){0,4}|(?:[^\s.,;:!?\d]{1,14}\s){1,4}(?:at|from|um|ab|à|dès|a las|alle|dalle|om|vanaf)\s)$/iu;
+/** "(€500)": what a choice costs. */
+const BRACKET = /\([^()\n]{0,30}\)/g;
 /** An arrival in a window of time. */
 const ARRIVES_BETWEEN =
   /\b(?:arriv\w+|come|turn up|show up|get (?:there|here|in)|be (?:there|here|in|with us)|access|load[- ]?in|set(?:ting)?[- ]?up|check in|report|meet|call|start|any ?time|some(?:time|where)|done|finish\w*|wrap|out|leave|free|home)\b[^.;,\n]{0,12}\bbetween $/i;

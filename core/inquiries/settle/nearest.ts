@@ -4,7 +4,7 @@
 import { cuesIn, type Cue } from '../said/cues.ts';
 import type { Where } from './scene.ts';
 
-const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|about|approx|in|~)\s*){0,3}$/i;
+const CONNECTS = /^[\s,(:@-]*(?:(?:on|at|from|by|is|for|of|the|are|will be|around|round|about|approx|in|~)\s*){0,3}$/i;
 /** A thing has a due date only with a word for it; what is delivered or published may also be "on" a day. */
 const DUE = /\b(?:by|before|due|within|until|deadline|no later|ready|latest|wants?|needed)\b/i;
 const DUE_OR_ON = /\b(?:by|before|due|within|until|deadline|no later|end of|on|is|ready|live|latest)\b/i;
@@ -69,7 +69,7 @@ const ASKS_NOW = /\b(?:need|want|looking|would like|this year|hoping|plan|now)\b
 
 /** Words between a cue and a bare number that keep it a time: "call at 8", "wrap by about 6", "load-in Friday at 2". */
 export const TO_NUMBER =
-  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|verso|le|partir|de|da|dalle|kan|possible|circa|etwa|ongeveer|sobre|\p{L}{2,9}(?:enica|ingo|ado|ato)|night|afternoon|arvo|lunchtime|tues|weds|thurs?|tonight|today|tomorrow|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
+  /^[\s:=,(-]*(?:(?:is|are|at|by|from|for|of|on|will be|would be|around|round|about|approx|approximately|no later than|time|times|the|this|next|coming|day|before|evening|morning|early|starts?|starting|complete|completed|done|finished|over|\d{1,2}(?:st|nd|rd|th)?|\p{L}{3,9}day|mon|tue|wed|thu|fri|sat|sun|each|every|both|days|ab|um|ca|gegen|à|a las|las|alle|om|dès|vers|verso|le|partir|de|da|dalle|kan|possible|circa|etwa|ongeveer|sobre|\p{L}{2,9}(?:enica|ingo|ado|ato)|night|afternoon|arvo|lunchtime|tues|weds|thurs?|tonight|today|tomorrow|=|@|~|:|,|-)[\s:,]*){0,6}$/iu;
 
 /** An hour and a comma between a cue and another hour: "get in two pm, on air seven". */
 const OTHER_HOUR =

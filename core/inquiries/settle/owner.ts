@@ -3,6 +3,7 @@
  */
 import { anyOf } from '../phrases.ts';
 import { OTHER_CREW } from '../said/subject.ts';
+import { builtAbroad } from './built-abroad.ts';
 import type { Where } from './scene.ts';
 
 const MINE = anyOf(`
@@ -30,7 +31,7 @@ const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 /** "I need you at the hall only, call 12:30": whose call it is stands in the clause before. */
 const CALL_ALONE = /^\s*(?:crew )?call(?: time)?(?: is)?(?: at)?:?\s*$/i;
-const REACH = 70;
+const [REACH, AFTER_REACH] = [70, 90];
 /** "6 AM, that's the riggers" */
 const THEIRS_AFTER =
   /^["'\s]*,?\s?(?:that's|that is|which is) (?:for )?(?:the |our )?(?!you|u\b|your|when|my|what|fine|ok|right|correct|a\b|an\b|the (?:call|time|start))\p{L}+s\b/iu;
@@ -38,13 +39,13 @@ const THEIRS_AFTER =
 const MY_ROW = /^[ \t]{1,3}(?:[-–:][ \t])?(?:the |our )?(?:videographer|video|camera|kit|you)\b/i;
 const CREW_ROW = new RegExp(`^[ \\t]{1,3}(?:[-–:][ \\t])?(?:the |our )?${OTHER_CREW.source}`, 'i');
 const AFTER =
-  /^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that's|(?:that|this) (?:would be|is)) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
+  /^[^.;?!\d\n]{0,24}?(?:you|u|ya|ye)(?:'d|'ll| would| should| must| will)?(?: want| need| have| like)?(?: to be| be| there| here| in place| up| down| come| arrive){1,3} for (?:that|it|this)\b|^\s?(?:for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that's|(?:that|this) (?:would be|is)) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
 /** `mine` where the clause of an hour names me, `theirs` where it names others; nothing where it names nobody. */
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
-  const [before, after] = [text.slice(Math.max(0, start - 3), start), text.slice(end, end + 40)];
+  const [before, after] = [text.slice(Math.max(0, start - 3), start), text.slice(end, end + AFTER_REACH)];
   const row = /(?:^|\n)[ \t]*$/.test(before);
-  if (AFTER.test(after) || (row && MY_ROW.test(after))) return 'mine';
+  if (AFTER.test(after) || builtAbroad(after) || (row && MY_ROW.test(after))) return 'mine';
   if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.

@@ -10,6 +10,7 @@ import { rowsOf } from './agenda.ts';
 import { bareTime, UNTIL } from './bare-times.ts';
 import { hoursAsWritten } from './hours-written.ts';
 import { builtOf } from './built.ts';
+import { dayOfMeeting, thatDay } from './that-day.ts';
 import { columnsOf } from './columns.ts';
 import { withCorrections } from './corrected.ts';
 import { labelOf } from './labels.ts';
@@ -102,7 +103,8 @@ export function sayTimes(
       dateOfLine(text, time, dates) ??
       (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
-      thatDay(text, before, time, dates);
+      thatDay(text, before, time, dates) ??
+      dayOfMeeting(text, time, dates, previous, sentence);
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
     const label = labelOf(text, time);
     const owned =
@@ -171,7 +173,12 @@ export function sayTimes(
       said: over ? 'past' : ofReply ? 'reply' : open ? 'other' : (cue ?? also),
       until,
       date,
-      dayBefore: DAY_BEFORE.test(`${ownClause(before)} ${clause}`),
+      // "the evening before you dine with us and on Saturday we start at 7": the day that is named last counts.
+      dayBefore: DAY_BEFORE.test(
+        date && date.start >= from && date.end <= time.start
+          ? `${text.slice(date.start, time.start)} ${text.slice(tail.start, tail.end)}`
+          : `${ownClause(before)} ${clause}`,
+      ),
       nthDay: nthIn(
         before.split(/[,;]|\band\b/).at(-1) ?? '',
         text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
@@ -208,27 +215,6 @@ const ownClause = (before: string): string => before.split(/\b(?:so|but|though|b
 function dateBetween(from: number, time: TimeMention, dates: readonly DateMention[], after: boolean): DateMention | undefined {
   return after ? undefined : lastOf(dates.filter((date) => date.start >= from && date.end <= time.start));
 }
-
-/** "You fly up on the 1st, rig check that evening from 8pm": the day that was named last. */
-function thatDay(text: string, before: string, time: TimeMention, dates: readonly DateMention[]): DateMention | undefined {
-  if (
-    !THAT_DAY.test(before) &&
-    !/^,? (?:on )?that (?:same )?(?:evening|night|afternoon|day|morning)\b/i.test(text.slice(time.end, time.end + 24))
-  )
-    return undefined;
-  const last = dates.findLast(
-    ({ end, past, readings, said, weekdayOnly }) =>
-      end <= time.start &&
-      !past &&
-      said !== 'past' &&
-      !weekdayOnly &&
-      readings.length === 1 &&
-      !/[.!?\n]/.test(text.slice(end, time.start)),
-  );
-  return last && time.start - last.end <= CUE_REACH ? { ...last, said: undefined } : undefined;
-}
-
-const THAT_DAY = /\bthat (?:same )?(?:evening|night|afternoon)\b/i;
 
 /** Only the date that stands nearest counts. */
 const lastOf = (dates: readonly DateMention[]): DateMention | undefined => {

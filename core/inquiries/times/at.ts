@@ -3,8 +3,9 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { numberWord } from '../words.ts';
-import { minutesIn, partAfter, partElsewhere, type PartAt } from './day-parts.ts';
+import { minutesIn, ofThe, partAfter, partElsewhere, type PartAt } from './day-parts.ts';
 import { CLOCK, spokenElsewhere } from './elsewhere.ts';
+import { ledAsHour } from './led.ts';
 
 export type ClockTime = {
   first: number;
@@ -47,7 +48,7 @@ function meridiemAt(tokens: Tokens, index: number): PartAt | undefined {
     token.text === 'am' &&
     after &&
     ((after.num !== undefined && tokens[index + 2]?.text === '.' && tokens[index + 2]?.tight) ||
-      /^\p{Lu}\p{Ll}+(?:tag|woch|abend|morgen)$/u.test(after.text))
+      /^(?:\p{Lu}\p{Ll}*)?(?:tag|woch|abend|morgen|mittag)$/iu.test(after.text))
   )
     return undefined;
   if (token.lower === 'am' || token.lower === 'pm') return { part: token.lower, next: index + 1 };
@@ -120,7 +121,8 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
     const whole = past === 1 ? wholeHour.get(word(2)) : undefined;
     if (whole !== undefined) return { first: index, next: index + 3, minutes: whole + 30, open: false, bare: false };
     const hour = hourAt(1 + past);
-    if (hour !== undefined && !counts.test(word(2 + past))) return made(tokens, index, index + 2 + past, hour, 30, false, false);
+    if (hour !== undefined && (!counts.test(word(2 + past)) || ofThe(tokens, index + 2 + past)))
+      return made(tokens, index, index + 2 + past, hour, 30, false, false);
   }
   const quarter = word(0) === 'quarter' ? 0 : word(0) === 'a' && word(1) === 'quarter' ? 1 : undefined;
   if (quarter !== undefined) {
@@ -171,6 +173,9 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
 }
 
 const FIRST_FLEMISH = 7;
+/** Hours that are counted before or after another. */
+const LONGEST_BEFORE = 5;
+const AHEAD = /^(?:before|beforehand|earlier|prior|ahead|later|avant|plus|antes|después|prima|dopo|vorher|davor|vor|eerder|long)$/;
 const GERMAN_COUNTS = /^(?:gäste|leute|personen|teilnehmer|kinder|minuten|euro|fotos|kameras|€|%)/;
 
 /** The time of day written at a token, if there is one. A bare number up to 24 counts as one; its neighbours decide. */
@@ -199,7 +204,7 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       token.num,
       second.num as number,
       padded || /^[hu]$/.test(mark.lower) || suffix > 0,
-      mark.text === '.' && suffix === 0,
+      mark.text === '.' && suffix === 0 && !ledAsHour(tokens, index, index + 3),
     );
     return time;
   }
@@ -239,6 +244,8 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       bare: false,
     };
   }
+  // "1h before the mass"
+  if (mark?.lower === 'h' && token.num <= LONGEST_BEFORE && AHEAD.test(second?.lower ?? '')) return undefined;
   // "22u" is an hour in Belgium; "2u" is "to you".
   const marked = mark?.tight === true && (mark.lower === 'h' || (mark.lower === 'u' && token.num >= FIRST_FLEMISH));
   if (mark && (marked || CLOCK.test(mark.lower)) && token.num <= 24) {
@@ -260,5 +267,5 @@ export function timeAt(tokens: Tokens, index: number): ClockTime | undefined {
       (mark.tight && /^[/%.,]$/.test(mark.text) && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined))
   )
     return undefined;
-  return time;
+  return { ...time, bare: !ledAsHour(tokens, index, index + 1) };
 }

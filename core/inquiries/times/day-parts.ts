@@ -38,11 +38,16 @@ function inEnglish(tokens: Tokens, index: number): PartAt | undefined {
   // "till 2 the following morning"
   const led = word(0) === 'the' ? 1 : 0;
   if (/^(?:following|next)$/.test(word(led)) && word(led + 1) === 'morning') return { part: 'am', next: index + led + 2 };
-  const skip = word(0) === 'in' && word(1) === 'the' ? 2 : word(0) === 'at' || word(0) === 'this' ? 1 : 0;
+  // "five of the afternoon" of those who think in Spanish, Italian or French
+  const skip = /^(?:in|of)$/.test(word(0)) && word(1) === 'the' ? 2 : word(0) === 'at' || word(0) === 'this' ? 1 : 0;
   const part = partOfDay.get(word(skip));
   if (part === undefined) return undefined;
   return { part, next: skip === 0 ? index : index + skip + 1 };
 }
+
+/** "half past six of the afternoon": no count of anything. */
+export const ofThe = (tokens: Tokens, index: number): boolean =>
+  tokens[index]?.lower === 'of' && tokens[index + 1]?.lower === 'the' && partOfDay.has(tokens[index + 2]?.lower ?? '');
 
 /** "quarter past four (yes, am)" */
 function inBracket(tokens: Tokens, index: number): PartAt | undefined {
@@ -57,9 +62,12 @@ const elsewhere: readonly (readonly [words: string, part: DayPart])[] = (
   [
     [
       'am',
-      "de la madrugada|por la mañana|du matin|du mat|di mattina|del mattino|morgens|in der früh|früh|vormittags|' s ochtends|' s morgens",
+      "de la madrugada|por la mañana|du matin|du mat|di mattina|del mattino|morgens|am morgen|am vormittag|in der früh|früh|vormittags|' s ochtends|' s morgens",
     ],
-    ['pm', "de la tarde|por la tarde|du soir|de l'après|di sera|del pomeriggio|nachmittags|abends|' s middags|' s avonds"],
+    [
+      'pm',
+      "de la tarde|por la tarde|du soir|de l'après|di sera|del pomeriggio|nachmittags|abends|am abend|am nachmittag|' s middags|' s avonds",
+    ],
     ['night', "de la noche|de la nuit|di notte|in der nacht|nachts|' s nachts"],
     ['noon', 'del mediodía|de la mañana|mittags'],
   ] as const

@@ -25,7 +25,7 @@ const hourWords = new Map(
   ].flatMap((words, index) => words.split(' ').map((word) => [word, index + 1] as const)),
 );
 /** Words before which a number in words is an hour. */
-const LEADS = /^(?:um|gegen|ab|bis|à|vers|dès|las|la|alle|all'|om|rond|vanaf|tot)$/;
+const LEADS = /^(?:um|punkt|stipt|gegen|ab|bis|à|vers|dès|las|la|alle|all'|om|rond|vanaf|tot)$/;
 /** Words for an hour of the clock after its number. */
 export const CLOCK = /^(?:uhr|uur|heures?|horas?|ore)$/;
 
@@ -57,6 +57,8 @@ export function spokenElsewhere(tokens: Tokens, index: number): Spoken | undefin
     if (/^(?:nach|over)$/.test(word(1))) return { hour, minute: 15, next: index + 3 };
     return /^(?:vor|voor)$/.test(word(1)) ? { hour: hour === 1 ? 12 : hour - 1, minute: 45, next: index + 3 } : undefined;
   }
+  // "all'una" is one word
+  if (/^d?all'una$/.test(first)) return { hour: 1, minute: 0, next: index + 1 };
   const led = LEADS.test(word(-1));
   const hour = hourAt(tokens, index);
   if (hour === undefined) return undefined;

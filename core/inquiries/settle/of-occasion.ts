@@ -1,0 +1,26 @@
+/**
+ * Hours from and to that are told of the occasion alone: "brunch 11 til 2", "gallery opening on Friday, 5-8", "free ice cream for the kids from 2 to 5".
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import type { Where } from './scene.ts';
+
+const OCCASION =
+  /(?<!\p{L})(?:brunch|lunch|luncheon|dinner|supper|opening|formal|prom|vernissage|reception|banquet|barbecue|bbq|picnic|cocktails|drinks|open house|open day|for (?:the |our )?(?:kids|children|guests|public|families|visitors|members))(?!\p{L})/iu;
+/** Who films, or what is wanted of me. */
+const OF_ME =
+  /(?<!\p{L})(?:you|u|your|shoot\w*|film\w*|video\w*|cam|cameras?|camera\w*|cover\w*|operator|need\w*|want\w*|looking|someone|somebody|coverage|book|hire|stream\w*)(?!\p{L})/iu;
+const REACH = 70;
+/** A question or a remark that stands between belongs to another thought. */
+const LAST_CLAUSE = /[?!]\s|:\s/;
+
+/** True where what leads to the hours names an occasion and nothing of my work. */
+export function ofOccasion(text: string, { start, end }: Where): boolean {
+  const sentence = sentenceAround(text, start, end);
+  const lead =
+    text
+      .slice(Math.max(sentence.start, start - REACH), start)
+      .split(LAST_CLAUSE)
+      .at(-1) ?? '';
+  return OCCASION.test(lead) && !OF_ME.test(lead) && !OF_ME.test(text.slice(end, Math.min(sentence.end, end + AFTER)));
+}
+const AFTER = 16;
