@@ -55,6 +55,9 @@ export function daysSaid(text: string): DaysSaid[] {
   return found;
 }
 
+/** Why days are open of which one is as long as the other. */
+const ONE_OF_THEM: ReadonlySet<NonNullable<EventDays['doubt']>> = new Set(['choice', 'weekday', 'order', 'open']);
+
 export type DaysRead = { days?: number; where: Where[]; choices: number[] };
 
 /** Decide on the count; a length said without dates stands by itself. */
@@ -62,10 +65,17 @@ export function daysOf(text: string, { dates, where: dateWhere, dropped, count, 
   // "A three day retreat, we want you on the last": the count is the occasion's.
   if (dropped) return dates.length > 0 ? { days: dates.length, where: [...dateWhere], choices: [] } : { where: [], choices: [] };
   if (dates.length === 0 && count !== undefined) return { days: count, where: [...dateWhere], choices: [] };
-  // "12 or 19 November": whichever it is, it is one day.
+  // "12 or 19 November", "Friday, October 9" that is a Saturday, "06/05": whichever it is, it is one day.
   const lengths = new Set(sets.map((set) => set.length));
   const said = daysSaid(text);
-  if (doubt === 'choice' && sets.length > 1 && lengths.size === 1 && said.length === 0 && (sets[0] ?? []).length > 0)
+  if (
+    doubt !== undefined &&
+    ONE_OF_THEM.has(doubt) &&
+    sets.length > 1 &&
+    lengths.size === 1 &&
+    said.length === 0 &&
+    (sets[0] ?? []).length > 0
+  )
     return { days: (sets[0] ?? []).length, where: [...dateWhere], choices: [] };
   const numbers = [...new Set(said.map(({ days }) => days))];
   const first = said[0];

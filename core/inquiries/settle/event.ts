@@ -8,9 +8,11 @@ import { boundsIt, ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { daysSaid } from './days.ts';
+import { stillAhead } from './still-ahead.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union } from './days-among.ts';
 import { allCounted, joinedUp } from './joined-up.ts';
 import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
+import { toldParts } from './told-parts.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 import { weekdaysAgainst } from './weekdays-against.ts';
@@ -20,11 +22,12 @@ const within = (inner: readonly string[], outer: readonly string[]): boolean => 
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
   const today = scene.received.toPlainDate().toString();
+  const spoken = stillAhead(scene);
   const all = scene.dates
     .slice(0, MOST_MENTIONS)
     .filter(
       (mention) =>
-        isEvent(mention) &&
+        (isEvent(mention) || mention === spoken) &&
         !mention.past &&
         (mention.readings.length > 0 || mention.doubt !== undefined) &&
         !mention.by &&
@@ -90,6 +93,7 @@ export function eventDays(scene: Scene): EventDays {
   if (clash) return clash;
   const plain = continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []);
   const settled =
+    toldParts(scene, plain) ??
     inTheirPlace(scene, plain) ??
     markedOf(scene, plain, candidates) ??
     narrowedOf(scene, plain, candidates) ??
@@ -98,7 +102,8 @@ export function eventDays(scene: Scene): EventDays {
       ? { dates: union(...plain.choices), where: plain.where, choices: [] }
       : plain);
   if (settled.dates.length === 0 || settled.dropped) return settled;
-  const whole = wholeRun(scene, lengthened(scene, settled));
+  const run = wholeRun(scene, lengthened(scene, settled));
+  const whole = toldParts(scene, run) ?? run;
   return whole.dates.length > 1 && whole.dates.length === main.length && allCounted(scene.text, main) ? { ...whole, counted: true } : whole;
 }
 
