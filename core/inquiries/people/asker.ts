@@ -17,6 +17,9 @@ const NOT_ME =
 const WANTS =
   /\b(?:we|i)(?:'d| would) (?:like|love|want)\b|\b(?:we|i) (?:need|want)\b|\b(?:can|could|would|will) you (?:please |pls )?(?:send|let|tell|give|hold|confirm|quote|reply)\b/i;
 /** "what came in through our form": a form's own name goes before the name of who passes it on. */
+/** "Please answer me, not the client", "can you take this over from us" */
+const ANSWER_ME =
+  /\b(?:answer|reply|write|respond|ring|call|come back|get back|let)(?: back)?(?: to)? (?:me|us)(?:,| directly| and)? not\b|\bnot (?:to )?(?:the )?(?:client|customer)\b|\btake (?:it|this|that) (?:over|on|off) (?:from|for|our|my)?/i;
 const CAME_IN =
   /\bforward(?:ing|ed)?\b|\bcame (?:in|through)\b|\bpass(?:ing|ed)\b[^.!?\n]{0,30}\b(?:on|along)\b|\b(?:web|contact|enquiry|inquiry) ?form\b/i;
 const FORM_NAME = /^[ \t]*(?:your |full |client |customer |contact )?name\s?:[ \t]*\p{Lu}/imu;
@@ -117,7 +120,7 @@ function partyOf(text: string, parts: readonly Part[], isTown: (name: string) =>
     const older = parts.findIndex(({ kind }, at) => at > passed && kind === 'quoted');
     let end = older === -1 ? parts.length : older;
     while (end < parts.length && HEADS.includes((parts[end - 1] as Part).kind)) end--;
-    const asks = WANTS.test(above);
+    const asks = WANTS.test(above) || ANSWER_ME.test(above);
     const client =
       NOT_ME.test(above) || !(/\d/.test(above.replace(TITLE, '')) || asks)
         ? { ...(asks ? {} : attributed(below)), ...peopleIn(layers(parts.slice(from, end)), isTown) }

@@ -17,14 +17,16 @@ const SPEAKS =
   /(?<!\p{L})(?:you|your|u|ur|me|us|my|I|i|is|are|was|were|has|have|had|says?|said|gave|told|will|would|can|could|needs?|wants?|asked|does|did|recommended|mentioned|suggested|called|rang|plays|runs)(?!\p{L})|\d/u;
 /** "off Ward 12", "from Year 9 netball": a room or a form by its number. */
 const NUMBERED =
-  /(?<=(?:Ward|Year|Grade|Room|Class|Form|Unit|Floor|Level|Block|Gate|Bay|Studio|Stage|Lodge|Local|Platoon|Troop|Squad|Watch|Team|Station) )\d{1,4}\p{L}?(?= |[.,!)]|$)/gu;
+  /(?<=(?:Ward|Year|Grade|Room|Class|Form|Unit|Floor|Level|Block|Gate|Bay|Studio|Stage|Lodge|Local|Platoon|Troop|Squad|Watch|Team|Station) )\d{1,4}\p{L}?(?= |[.,!)]|$)|(?<=(?<!\p{L})\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+ )\d{1,4}(?= \()/gu;
 const HERE =
   /^(?: \((?:she|he|they)\/\p{L}+\)(?= (?:from|at|of|with|here)(?!\p{L}))|,? (?:here|hier(?= ?(?:[,!]|$))|again|speaking|calling|typing|writing|this side|à l'appareil|al (?:habla|aparato)|am Apparat)(?!\p{L}))/u;
 const LEADS =
-  /^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the(?= \p{Ll})|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
+  /^,? ?@ ?(?=\p{Lu})|^,? (?:over at|out at|from|at|with|of(?! an? )|for|w\/|off|fae|frae|(?:in|on)(?= (?:the(?= \p{Ll})|crew|bookings?|production|events|accounts|operations|ops) )|in(?= (?:\p{Lu}\p{L}+ ){1,2}(?:Media|Productions?|Events|Films?|Studios?|Agency|Group|Communications|Pictures)(?!\p{L})))\s(?=\S)/u;
 /** "Torben von der Brandwache Medien.", "Maëlle de Studio Corail.": words that lead to much else, so only to a body in full. */
 const LEADS_ABROAD = /^ (?:vo[nm] de[rm]|vo[nm]|van (?:de|het)|van|bij|bei|chez|de la|de l(?=')|de|du|del|della|di)[ '](?=\S)/u;
 const ENDS = /^(?: hier)?(?:[.,!;)]|$)/u;
+/** ":) The client was happy" */
+const SMILE = /\s[:;]-?[)D(].*$/su;
 /** How to reach somebody follows. */
 const REACHED = /,?\s(?:\(?\+?\d[\d\s().-]{6,}|\S+@\S+).*$/su;
 const MARK = /^(?:, ?| ?\(| - | ?\/ ?)(?=\S)/u;
@@ -44,7 +46,7 @@ type Beside = {
 export function besideName(text: string, end: number, isTown: (name: string) => boolean): Beside | undefined {
   const whole = STRETCH.exec(text.slice(end, end + REACH))?.[0] ?? '';
   const here = HERE.exec(whole)?.[0] ?? '';
-  const tail = whole.slice(here.length).replace(REACHED, '').replace(CLAUSE, '').replace(GOES_ON, '');
+  const tail = whole.slice(here.length).replace(REACHED, '').replace(CLAUSE, '').replace(GOES_ON, '').replace(SMILE, '');
   const abroad = LEADS_ABROAD.exec(tail)?.[0];
   const lead = LEADS.exec(tail)?.[0] ?? abroad;
   const joint = lead ?? MARK.exec(tail)?.[0];
@@ -57,7 +59,7 @@ export function besideName(text: string, end: number, isTown: (name: string) => 
     return here !== '' && MARK.test(tail) ? { here, led: false, marked: false, rest: '' } : undefined;
   const found = joint === undefined ? undefined : bodyIn(rest, end + here.length + joint.length, isTown);
   // "Lana from Doringkloof": one word may be where somebody is from; "Danny at Fernhollow" works there.
-  const worksAt = found && /\bat (?:the )?$/.test(text.slice(end, found.start));
+  const worksAt = found && /(?:\bat (?:the )?|@ ?)$/.test(text.slice(end, found.start));
   const sure =
     found &&
     (abroad === undefined || ENDS.test(text.slice(found.end, found.end + 6))) &&

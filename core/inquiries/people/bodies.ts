@@ -45,6 +45,8 @@ const OF_SOMEBODY = new RegExp(
 );
 /** "Zeb and Aisling" beside a name: more of those who sign. */
 export const TWO_PEOPLE = /^\p{Lu}\p{Ll}+ (?:and|und|et|y|e|en|i) \p{Lu}\p{Ll}+$/u;
+/** "St. Hedwig's", "Mt. Tabor Chapel": a church or a school by its saint or its hill. */
+const SAINT = /^(?:St|Ste|Mt)\.? \p{Lu}[\p{L}-]+(?:'s|s')$|^(?:St|Ste|Mt)\.? (?:\p{Lu}[\p{L}'-]+ ){1,3}\p{Lu}[\p{L}-]+$/u;
 /** What leads to a body after a name: "de Azahar Bodas", "on behalf of the Fiddlers". */
 const LED =
   /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'&-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
@@ -68,7 +70,7 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
     // "Keel & Co crewing"
     const words = fact.value
       .replace(LED, '')
-      .replace(/(?:(?<=s)'|'s) \p{Ll}.*$/u, '')
+      .replace(/(?<!^(?:St|Mt|Ste)\.? \S{3,24})(?:(?<=s)'|'s) \p{Ll}.*$/u, '')
       .replace(/ (?:in|near|here)(?: .*)?$/u, '')
       .replace(/(?<=\p{Lu}\S* (?:& )?\p{Lu}\S*) \p{Ll}+$/u, '');
     const from = fact.start + fact.value.indexOf(words);
@@ -76,6 +78,7 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
       continue;
     if (
       mayBeOrganisation(words) ||
+      SAINT.test(words) ||
       (isSoleBody(words) && from <= fact.start + 4) ||
       (ORG_WORDS.test(words) &&
         words.includes(' ') &&

@@ -14,6 +14,8 @@ const TO = [
   String.raw`(?<!\p{L})${DIRECTLY}(?: (?:to|with|at|a|con|à|an|aan))?:? (${NAMED})(?=[,.:;!\n]| (?:at|on|via|en|al|unter|op|au)(?!\p{L})| ?[(+\d]|$)`,
   // "Reply to Annika (she's the client)", "answer Moira, not me"
   String.raw`(?<!\p{L})(?:${ANSWER})(?: back)?(?: to| with)? (${NAMED})(?:,? (?:please )?\(?(?:[Ss]he|[Hh]e|[Tt]hey)(?:'s|'re| is| are) (?:the|our|your) (?:client|customer|one|boss|organi[sz]er)|,? (?:and )?not (?:to |with )?me(?!\p{L}))`,
+  // "ring her, not me: Bernadette Quill"
+  String.raw`(?<!\p{L})(?:her|him|them),? (?:and )?not me(?:,? please)?[:,-]{1,2} (?:it's |that's )?(${NAMED})(?=[,.:;!\n(]| (?:at|on)(?!\p{L})| ?[(+\d]|$)`,
   // "Reply to Wiremu please, wiremu@..."
   String.raw`(?<!\p{L})(?:(?:[Rr]eply|[Rr]espond|[Aa]nswers?|[Rr]eplies|RSVP)(?: back)? to|[Mm]eld dich bei|[Aa]ntwort an) (${NAMED})(?: please| bitte)?(?:,|:| at| on| -)? (?:at |on )?[(<]?(?:[\w.+-]+@|\+?\d[\d ().-]{6})`,
 ].map((pattern) => new RegExp(pattern, 'gu'));

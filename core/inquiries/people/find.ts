@@ -6,13 +6,13 @@ import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
 import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
-import { withForm } from './legal-forms.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { lastWordsOf } from './last-words.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
 import { smallName } from './small.ts';
 import { RANK } from './ranks.ts';
+import { wholeBody } from './whole-body.ts';
 import { nameFrom, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */
@@ -118,7 +118,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     name,
     email,
     phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !anothersPhone(layers.body, phone, signature.name && mine)),
-    organisation: organisation && text ? withForm(text, organisation) : organisation,
+    organisation: organisation && text ? wholeBody(text, organisation) : organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

@@ -63,7 +63,7 @@ export function phonesIn(text: string, labelled: boolean): PersonFact[] {
 
 const NAMED = /(?<!\p{L})\p{Lu}\p{Ll}[\p{L}'-]*/gu;
 const NO_NAMES =
-  /^(?:call|text|ring|phone|ph|tel|mob|mobile|cell|whatsapp|number|my|me|mine|i|i'm|we|our|us|kit|please|contact|or|and|reach|thanks|thank|cheers|ta|best|regards|hi|hey|hello|on|at|is|the|this|it|if|to|just|give|drop|any|questions|reply|answer|sms|message|direct|office|email|mail|yes|no|from|by|you|transcribed|transcript|voicemail|missed|incoming|caller|received|can|could|would|will|for|let|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|m|móvil|tél|number's|natel|handy)$/i;
+  /^(?:call|text|ring|phone|ph|tel|mob|mobile|cell|whatsapp|number|my|me|mine|i|i'm|we|our|us|kit|please|pls|plz|kindly|also|just|so|then|contact|or|and|reach|thanks|thank|cheers|ta|best|regards|hi|hey|hello|on|at|is|the|this|it|if|to|just|give|drop|any|questions|reply|answer|sms|message|direct|office|email|mail|yes|no|from|by|you|transcribed|transcript|voicemail|missed|incoming|caller|received|can|could|would|will|for|let|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|may|june|july|august|september|october|november|december|m|móvil|tél|number's|natel|handy)$/i;
 
 /**
  * Whose a number is: of another, where a name or an office that is not the writer's stands before it in its sentence and nothing leads back to the writer.

@@ -3,6 +3,7 @@
  */
 import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
+import { inTwo } from './form-name.ts';
 import { lastWordsOf } from './last-words.ts';
 import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
@@ -14,13 +15,24 @@ import { toWhom } from './to-whom.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
-import { KIN_WORDS, mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
+import {
+  KIN_WORDS,
+  mayBeOrganisation,
+  namesArea,
+  NAME,
+  nameFrom,
+  ORG_NAME,
+  ORG_WORDS,
+  TITLE_WORDS,
+  trimmed,
+  type PersonFact,
+} from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!] )[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|out|up|down|hey|ja|hello|hi|in|again|and|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!]\s{1,3})[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|out|up|down|hey|ja|hello|hi|in|again|and|&|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
 /** "I'm the bride's sister Naomi", "I'm their press person, Tess Wynn" */
@@ -29,7 +41,7 @@ const AS_KIN = new RegExp(
   'gu',
 );
 const HERE = new RegExp(
-  String.raw`${start}(?<!(?<!\p{L})(?:to|of|for) (?:\p{Lu}\p{L}+ )?)(${NAME_HERE})(?: (?:here|speaking)|(?:'s| is) (?:my|the) name)\b`,
+  String.raw`${start}(?<!(?<!\p{L})(?:to|of|for) (?:\p{Lu}\p{L}+ )?|\p{Lu}\p{L}+ \/ )(${NAME_HERE})(?: (?:here|speaking)|(?:'s| is) (?:my|the) name)\b`,
   'gu',
 );
 /** "a quick one from Monica at Pipe Rock Road", "Voicemail from Pania, Sunday" */
@@ -119,16 +131,6 @@ const LABEL_NAME = new RegExp(
   String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?:o|person| person)?|[Kk]ontakt|[Cc]ontatto|[Aa]nsprechpartner(?:in)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Aa]nrufer(?:in)?|[Aa]ppelante?|[Bb]eller|[Nn]ombre(?: (?:y apellidos?|completo))?|[Nn]om(?: et prénom)?|[Nn]aam|[Nn]ome(?: e cognome| completo)?|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(?:${RANK})?(${NAME_HERE})`,
   'gmu',
 );
-/** A form with a field for each part of a name. */
-const IN_TWO = new RegExp(
-  String.raw`^[^\S\n]*(?:first name|given name|forename|vorname|prénom|voornaam|nombre)\s?:[^\S\n]*(\p{Lu}[\p{L}' -]{1,24})\n[^\S\n]*(?:last name|family name|surname|nachname|familienname|nom(?: de famille)?|achternaam|apellidos?)\s?:[^\S\n]*(\p{Lu}[\p{L}' -]{1,30}?)[^\S\n]*$`,
-  'imu',
-);
-function inTwo(body: string): PersonFact | undefined {
-  const found = IN_TWO.exec(body);
-  return found ? { value: `${found[1]?.trim()} ${found[2]}`, start: found.index, end: found.index + found[0].length } : undefined;
-}
-
 function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined {
   for (const found of pattern.global ? text.matchAll(pattern) : [pattern.exec(text)].filter((one) => one !== null)) {
     const written = found[group];
@@ -140,6 +142,9 @@ function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined
 }
 
 const GOES_ON = /^\s(?:here|from|at|with|again|speaking|calling|of|off|in (?:crew|booking|bookings|production|events))(?!\p{L})/u;
+/** "It's Mei from Pear Tree Nursery": who is called as a month. */
+const MONTH = /^(?:Mei|May|April|June|Avril|Abril|Mai|Marzia|Augusta|Juni|Julij?)$/u;
+const IS_SOMEBODY = /^ (?:speaking|calling|here,? (?:from|at|with)|from \p{Lu}\p{Ll}+ \p{Lu})/u;
 /** The first words of a message or of the paper that it is typed on. */
 const OPENING = 120;
 
@@ -148,7 +153,9 @@ function introducedIn(body: string, isTown: (name: string) => boolean): PersonFa
   const begins = body.length - body.trimStart().length + OPENING;
   for (const found of body.matchAll(INTRODUCED)) {
     const written = found[1] ?? '';
-    const name = nameFrom(written, found.index + found[0].lastIndexOf(written));
+    const at = found.index + found[0].lastIndexOf(written);
+    const month = MONTH.test(written) && IS_SOMEBODY.test(body.slice(at + written.length)) ? trimmed(written, at) : undefined;
+    const name = nameFrom(written, at) ?? month;
     // "I am Sub-Librarian at" says what somebody is.
     if (!name || TITLE_WORDS.test(name.value)) continue;
     if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
