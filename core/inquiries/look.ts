@@ -4,10 +4,11 @@
 import type { Place } from '../contract/parts.ts';
 import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
+import { aroundFeasts } from './dates/around-feasts.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
 import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
-import { monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
+import { monthAhead, monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
@@ -87,13 +88,21 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   );
   const month = months.size === 1 ? [...months][0] : undefined;
   const stray = strayMonth(tokens, found);
-  const sequences = found.map((sequence) => {
-    const start = tokens[sequence.first]?.start ?? 0;
-    const end = tokens[sequence.next - 1]?.end ?? 0;
-    const near = monthBeside(body, tokens, sequence, found, today) ?? monthOfWeek(body, tokens, sequence, found) ?? month;
-    const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
-    return { sequence, resolved: resolve(sequence, seen), start, end };
-  });
+  const sequences = aroundFeasts(
+    tokens,
+    found.map((sequence) => {
+      const start = tokens[sequence.first]?.start ?? 0;
+      const end = tokens[sequence.next - 1]?.end ?? 0;
+      const near =
+        monthBeside(body, tokens, sequence, found, today) ??
+        monthOfWeek(body, tokens, sequence, found) ??
+        monthAhead(body, tokens, sequence, today) ??
+        month;
+      const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
+      return { sequence, resolved: resolve(sequence, seen), start, end };
+    }),
+    (sequence, from) => resolve(sequence, { today: from, order }),
+  );
   const phones = phonesIn(body, true);
   const dates = sayDates(body, sequences.slice(0, MOST_SAID));
   const priced = amounts.filter(

@@ -2,7 +2,8 @@
  * Weekdays that are told from a feast or from another date: "Good Friday", "Ostermontag", "the Monday after 12 March", "Black Friday".
  */
 import type { Atom, Tokens } from './pieces.ts';
-import { weekdayAt } from './pieces.ts';
+import { dayAt, weekdayAt } from './pieces.ts';
+import { weekendWordAt } from './weeks.ts';
 import { namedAt, numericAt } from './written.ts';
 
 /** Days from Easter Sunday, by the words in which a feast is written. */
@@ -28,6 +29,12 @@ const feasts = new Map<string, number>(
     ostersonntag: 0,
     ostermontag: 1,
     'christi himmelfahrt': 39,
+    himmelfahrt: 39,
+    auffahrt: 39,
+    hemelvaartsdag: 39,
+    hemelvaart: 39,
+    ascensione: 39,
+    "l'ascension": 39,
     pfingstsonntag: 49,
     pfingstmontag: 50,
     fronleichnam: 60,
@@ -72,7 +79,20 @@ export function feastAt(tokens: Tokens, index: number): Atom | undefined {
     if (namedAt(tokens, at) || numericAt(tokens, at)) return undefined;
     return { first: index, next, relative: { kind: 'easter', days } };
   }
-  return NAMED_FOR.test(tokens[index]?.lower ?? '') ? namedWeekday(tokens, index) : undefined;
+  return longWeekend(tokens, index) ?? (NAMED_FOR.test(tokens[index]?.lower ?? '') ? namedWeekday(tokens, index) : undefined);
+}
+
+/** "may long wknd, the saturday", "bank holiday weekend": which one it is only its country's custom tells. */
+function longWeekend(tokens: Tokens, index: number): Atom | undefined {
+  const word = tokens[index]?.lower;
+  const length = word === 'long' ? 1 : word === 'bank' && tokens[index + 1]?.lower === 'holiday' ? 2 : 0;
+  const ends = length > 0 ? weekendWordAt(tokens, index + length) : undefined;
+  if (ends === undefined) return undefined;
+  const open = /^[,(]$/.test(tokens[ends]?.text ?? '') ? ends + 1 : ends;
+  const at = tokens[open]?.lower === 'the' ? open + 1 : open;
+  const weekday = (tokens[at]?.breaks ?? 1) === 0 && !namedAt(tokens, at) ? weekdayAt(tokens, at) : undefined;
+  const dated = weekday && (namedAt(tokens, weekday.next) ?? numericAt(tokens, weekday.next) ?? dayAt(tokens, weekday.next));
+  return { first: index, next: weekday && !dated ? weekday.next : ends, relative: { kind: 'unknown' } };
 }
 
 /** "Black Friday", "bank holiday Monday", without the date beside it. */

@@ -81,6 +81,8 @@ export function isTime(tokens: Tokens, index: number): boolean {
   if (after.text === '.' && after.tight && tokens[index + 2]?.tight && tokens[index + 2]?.num !== undefined) return true;
   // "10 a.m."
   if (/^[ap]$/.test(after.lower) && tokens[index + 2]?.text === '.' && tokens[index + 3]?.lower === 'm') return true;
+  // "Thursday 12 noon"
+  if (tokens[index]?.num === 12 && after.breaks === 0 && /^(?:noon|midday|midnight)$/.test(after.lower)) return true;
   return units.test(after.lower) && after.breaks === 0 && !(after.lower === 'a' && !after.tight) && !(after.lower === 'p' && !after.tight);
 }
 
@@ -203,13 +205,16 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
         (beside.lower === 'and' && weekdayWord(tokens[index + 2]?.lower ?? '') !== undefined));
     // "just the sat"
     const named = before === 'the' && /^(?:just|only|on|for)$/.test(tokens[index - 2]?.lower ?? '') && token.lower !== 'sun';
+    // "want it on video. sat, Two Harbors"
+    const begins = token.lower !== 'sun' && beside?.text === ',' && (before === '' || token.breaks > 0 || /^[.!?;-]$/.test(before));
     // "wrapped by 5p sun"
     const afterHour = /^[ap]$/.test(before) && tokens[index - 2]?.num !== undefined;
     if (
       !dated &&
       !named &&
+      !begins &&
       !afterHour &&
-      !/^(?:on|open|free|around|available|for|this|next|by|until|from|to|-|nxt|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
+      !/^(?:on|open|free|around|available|for|this|next|by|before|b4|lmk|back|until|from|to|-|nxt|and|or|&|\+|coming|till|thru|through|call|out|wrap|done|finish|start|,|\/|every|last|am|pm|\d+)$/.test(
         before,
       )
     )

@@ -7,7 +7,7 @@ import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
 import { rangeAt } from './range-words.ts';
-import { bracketedDays, numbersWeekdays, weekdayOf, withItsWeekday } from './their-weekdays.ts';
+import { bracketedDays, numbersWeekdays, ofThisMonth, weekdayOf, withItsWeekday } from './their-weekdays.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
 
 export type Sequence = {
@@ -171,7 +171,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     at = atom.next;
   }
   // A run of numbers without a month anywhere is none, wherever one begins in it.
-  if (numbersWeekdays(tokens, index, items) || bracketedDays(tokens, index, items))
+  if (numbersWeekdays(tokens, index, items) || bracketedDays(tokens, index, items) || ofThisMonth(tokens, index, items))
     for (const { atom } of items) {
       delete atom.bare;
       atom.ordinal = true;

@@ -51,3 +51,13 @@ export function monthOfWeek(text: string, tokens: Tokens, { first, items }: Sequ
   const named = tokens[week?.first ?? 0]?.start ?? 0;
   return week && sentenceAround(text, start, start).start <= named ? week.items[0]?.atom.month : undefined;
 }
+
+/** "next month, the 10th and 11th": the month of numbers right behind it. */
+export function monthAhead(text: string, tokens: Tokens, { first, items }: Sequence, today: Temporal.PlainDate): number | undefined {
+  if (items.length === 0 || items.some(({ atom }) => atom.day === undefined || atom.month !== undefined)) return undefined;
+  const start = tokens[first]?.start ?? 0;
+  return NEXT_MONTH.test(text.slice(Math.max(0, start - LEAD), start)) ? today.with({ day: 1 }).add({ months: 1 }).month : undefined;
+}
+const LEAD = 40;
+const NEXT_MONTH =
+  /(?<!\p{L})(?:(?:next|nxt) month|nächsten monat|kommenden monat|le mois prochain|el mes que viene|el próximo mes|il mese prossimo|volgende maand)(?!\p{L}|'s)[^.;!?\n\d]{0,20}$/iu;

@@ -49,3 +49,11 @@ export function numbersWeekdays(tokens: Tokens, index: number, items: readonly I
 /** "Saturdays in September (5th, 12th, 19th)" */
 export const bracketedDays = (tokens: Tokens, index: number, items: readonly Item[]): boolean =>
   items.length > 1 && /^[(:]$/.test(tokens[index - 1]?.text ?? '') && items.every(({ atom }) => atom.ordinal);
+
+/** "end of the month, 27 28 29", "later this month, 27 + 28": numbers in a row that are no hours. */
+export const ofThisMonth = (tokens: Tokens, index: number, items: readonly Item[]): boolean =>
+  items.length > 1 &&
+  /^[,(:]$/.test(tokens[index - 1]?.text ?? '') &&
+  /^(?:month|monats?|mois|mes|mese|maand)$/.test(tokens[index - 2]?.lower ?? '') &&
+  items.every(({ atom }, at) => (atom.day ?? 0) > LATEST_HOUR && (at === 0 || atom.day === (items[at - 1]?.atom.day ?? 0) + 1));
+const LATEST_HOUR = 12;

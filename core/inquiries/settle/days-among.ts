@@ -29,7 +29,12 @@ export const askedDays = (
   where: readonly Where[],
   choices: readonly string[][],
   doubt: NonNullable<EventDays['doubt']> = 'several',
-): EventDays => ({ dates: [], where: [...where], choices: choices.slice(0, MOST_CHOICES), doubt });
+): EventDays => ({
+  dates: [],
+  where: [...where],
+  choices: [...new Map(choices.map((days) => [days.join(), days])).values()].slice(0, MOST_CHOICES),
+  doubt,
+});
 
 /** The days that a mention means among the known ones: by its date, by its number or by its weekday, where that is of one day. */
 export function namedAmong({ sequence, readings, explicit, doubt }: DateMention, known: readonly string[]): string[] {

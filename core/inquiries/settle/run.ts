@@ -91,7 +91,10 @@ export function wholeRun({ dates, text }: Scene, settled: EventDays): EventDays 
 /** "Be in Goa by 8 on 24 June": where no other day is told, that of the call is the day; setting up alone may be the day before. */
 export function dayOfCall({ dates, text }: Scene): EventDays {
   const ahead = dates.filter(({ past, said, vague }) => !past && !vague && (isEvent({ said }) || said === 'call' || said === 'wrap'));
-  const [only, ...more] = ahead.filter(({ weekdayOnly, readings, doubt }) => !weekdayOnly && readings.length === 1 && !doubt);
+  const single = ahead.filter(({ readings, doubt }) => readings.length === 1 && !doubt);
+  const dated = single.filter(({ weekdayOnly }) => !weekdayOnly);
+  // "thurs, Perth, arrive 1500": a weekday is the day where none but weekdays are told.
+  const [only, ...more] = dated.length > 0 ? dated : single;
   const called = ahead.filter(({ explicit, readings, said, doubt }) => explicit && said === 'call' && readings.length === 1 && !doubt);
   // "Wed 7 July is the rehearsal (you on site 2pm) and Thurs 8 July is the awards itself ... both days"
   if (

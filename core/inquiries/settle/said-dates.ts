@@ -10,6 +10,7 @@ import { inMonthOf } from './days-among.ts';
 import { JUST_ASKED } from './within.ts';
 import { fromAnother } from './from-another.ts';
 import { nearest, tailOf } from './nearest.ts';
+import { theirsToDecide } from './theirs-to-decide.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
@@ -17,6 +18,9 @@ const BY =
 /** "opened by the Lord Mayor on": who does it, not till when. */
 const BY_SOMEBODY =
   /\bbefore an? (?:\p{L}+ ){1,3}on (?:the )?$|\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
+/** "arrives by boat on the 11th": how, not till when; "by noon on the 11th" is till when. */
+const BY_MEANS =
+  /\bby (?!(?:noon|midday|midnight|mid|lunch\w*|close|end|eod|eob|cob|evening|morning|afternoon|night|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|tea\w*|dinner|breakfast|the|latest|no|now|tomorrow|today|tonight|early|late|about|around|then|\p{L}+day|sat|sun|mon|tues?|weds?|thurs?|fri)\b)\p{L}[^,;:\d]{1,26} on (?:the )?$/iu;
 /** "in der Nacht von Freitag auf Samstag": one night that runs over midnight. */
 const NIGHT_OF =
   /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
@@ -28,7 +32,7 @@ const INTO = /\s(?:to|into|going into|au|auf(?: den)?|al|op|on)\s|[-\u2013/]/i;
 /** "Graag voor 1 november een reactie" */
 const BEFORE_DATE = /(?<!\p{L})(?:voor|vóór|tegen|avant(?: le)?|antes del?|bis(?: zum)?|prima del?|entro(?: il)?|until|till)\s$/iu;
 const ANSWER_AFTER =
-  /^[^.;!?\n]{0,24}(?<!\p{L})(?:een reactie|reactie|antwoord|weten|hören|bescheid|rückmeldung|antwort|une réponse|votre réponse|una respuesta|una risposta|een antwoord|laten weten|te horen|an answer|a reply)(?!\p{L})/iu;
+  /^[^.;!?\n]{0,24}(?<!\p{L})(?:een reactie|reactie|antwoord(?:en)?|reageren|antworten|répondre|responder|contestar|rispondere|weten|hören|bescheid|rückmeldung|antwort|une réponse|votre réponse|una respuesta|una risposta|een antwoord|laten weten|te horen|an answer|a reply)(?!\p{L})/iu;
 
 /** "the 12th at the very latest" */
 const AT_LATEST =
@@ -39,7 +43,7 @@ const MOVED =
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
-  /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|scrap|scratch|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|it|that|this|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
+  /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|(?:scrap|scratch)(?! (?:that|it|this)\s?[,.;:!-])|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|it|that|this|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
 
 /** "WRONG: Sat 11 March", "Used to be: two days, Sept 11-12", "November 25 > no" */
 const VOID_ROW =
@@ -131,7 +135,7 @@ export function sayDates(
         : hit.cue;
     const answer = BEFORE_DATE.test(lead) && ANSWER_AFTER.test(text.slice(item.end, item.end + 60));
     const night = overnight(text, item);
-    const by = latest || answer || (BY.test(before) && !BY_SOMEBODY.test(before) && hit.cue !== 'call');
+    const by = latest || answer || (BY.test(before) && !BY_SOMEBODY.test(before) && !BY_MEANS.test(before) && hit.cue !== 'call');
     return {
       ...item.resolved,
       ...(night ? { readings: night } : {}),
@@ -147,13 +151,13 @@ export function sayDates(
               ? undefined
               : by
                 ? closing(text, item, hit.cue)
-                : (rowKind(text, item) ?? cue),
+                : (rowKind(text, item) ?? ((cue === undefined || cue === 'show') && theirsToDecide(text, item) ? 'other' : cue)),
       weak: hit.weak === true,
       by,
       before,
     };
   });
-  return fromAnother(text, monthOfMoved(corrected(text, beside(text, said))));
+  return fromAnother(text, monthOfMoved(corrected(text, hinted(text, beside(text, said)))));
 }
 
 /** "let me know in two days" */
@@ -174,7 +178,7 @@ function overnight(
 function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefined {
   if (cue !== undefined && cue !== 'event' && cue !== 'show' && cue !== 'reply') return cue;
   const due = dueBy(text, item);
-  return due === 'answer' ? 'reply' : due === 'theirs' && cue === 'reply' ? 'other' : cue;
+  return due === 'answer' ? 'reply' : due === 'theirs' && (cue === 'reply' || cue === undefined) ? 'other' : cue;
 }
 
 /** "We talked about the 17th of April, but can you do the 24th instead": a number that stands for a day that holds no more is of its month; of that or the next where it goes back. */
@@ -232,18 +236,42 @@ const A_WEEKDAY = /(?:\b(?:which|that|it|this|being|the day)(?:'s| is| will be|)
 /** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23". */
 const SUPERSEDES =
   /\b(?:oops|whoops|jk|kidding|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|sorry|apologies|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
+/** The same where a sentence of its own takes back, with what was wrong between: "wait no thats grand final day. oct 2", "I must correct myself, I had the wrong calendar: it's the 15th". */
+const TAKES_BACK =
+  /\b(?:wait,? no|no,? wait|hang on|hold on|correct (?:myself|this|that)|wrong (?:calendar|dates?|day|week|month|year|one)|mixed (?:\w+ )?up|got (?:it|that|the dates?) wrong|scrap (?:that|it)|scratch that|strike that|i misspoke|typed the wrong|ich korrigiere|muss mich korrigieren|falsche[sn]? (?:datum|tag)|me corrijo|je corrige|je me suis trompée?|mi correggo|verkeerde (?:datum|dag))\b/i;
+const BESIDES = /\b(?:also|as well|too|plus|before|until|till)\b/i;
 const ALSO = /\b(?:also|as well|too|and|or|plus|by|before|until|till)\b/i;
 const LONGEST_CORRECTION = 160;
 
 function corrected(text: string, said: readonly DateMention[]): DateMention[] {
   const ofWork = ({ said: cue, past }: DateMention): boolean => !past && (cue === undefined || cue === 'event' || cue === 'show');
-  return said.map((mention, index) => {
+  const goneAt = said.map((mention, index) => {
     const next = said[index + 1];
-    if (!next || !ofWork(mention) || !ofWork(next) || next.start - mention.end > LONGEST_CORRECTION) return mention;
+    if (!next || !ofWork(mention) || !ofWork(next) || next.start - mention.end > LONGEST_CORRECTION) return false;
+    if (mention.sequence.items.length > next.sequence.items.length) return false;
     const between = text.slice(mention.end, next.start);
     const found = SUPERSEDES.exec(between);
-    return found && !ALSO.test(found[0]) && mention.sequence.items.length <= next.sequence.items.length
-      ? { ...mention, past: true, said: 'past' }
+    return (TAKES_BACK.test(between) && !BESIDES.test(between)) || (found !== null && !ALSO.test(found[0]));
+  });
+  return said.map((mention, index) => {
+    if (goneAt[index]) return { ...mention, past: true, said: 'past' };
+    // What takes its place is said of the same.
+    return goneAt[index - 1] && mention.said === undefined ? { ...mention, said: said[index - 1]?.said } : mention;
+  });
+}
+
+/** "The family comes over for Halloween, so maybe Saturday 28 and Sunday 29 October?": the name of a day only leads to the dates behind it. */
+function hinted(text: string, said: readonly DateMention[]): DateMention[] {
+  return said.map((mention, index) => {
+    const next = said[index + 1];
+    const named = mention.said === undefined && mention.explicit && !/\d/.test(text.slice(mention.start, mention.end));
+    if (!named || mention.sequence.items.some(({ atom }) => atom.month === undefined) || !next?.explicit || next.by) return mention;
+    const leads = FOR_A_DAY.test(text.slice(Math.max(0, mention.start - 40), mention.start));
+    const told = next.sequence.items.some(({ atom }) => atom.month !== undefined) && /\d/.test(text.slice(next.start, next.end));
+    const other = !next.readings.some((days) => days.includes(mention.readings[0]?.[0] ?? ''));
+    return leads && told && other && next.said !== 'reply' && next.start < sentenceAround(text, mention.start, mention.end).end
+      ? { ...mention, said: 'other' }
       : mention;
   });
 }
+const FOR_A_DAY = /\b(?:for|around|near|round|over|at)\s$/i;
