@@ -3,6 +3,11 @@
  */
 import type { Atom, Tokens } from './pieces.ts';
 
+/** "St. David's Day" and "St David's Day" */
+function saints(days: readonly (readonly [string, number, number])[]): (readonly [string, number, number])[] {
+  return days.flatMap(([name, month, day]) => ['st . ', 'st ', 'saint '].map((led) => [`${led}${name}`, month, day] as const));
+}
+
 /** Days of the calendar that bear a name: with them a month and a day are said. */
 const namedDays: readonly (readonly [string, number, number])[] = [
   ["new year's eve", 12, 31],
@@ -14,24 +19,68 @@ const namedDays: readonly (readonly [string, number, number])[] = [
   ['boxing day', 12, 26],
   ["valentine's day", 2, 14],
   ['valentines day', 2, 14],
-  ["st . patrick's day", 3, 17],
-  ["st patrick's day", 3, 17],
+  ["valentine's", 2, 14],
+  ['valentines', 2, 14],
+  ['freedom day', 4, 27],
+  ...saints([
+    ["david's day", 3, 1],
+    ["patrick's day", 3, 17],
+    ["george's day", 4, 23],
+    ["andrew's day", 11, 30],
+    ["nicholas' day", 12, 6],
+    ["stephen's day", 12, 26],
+  ]),
+  ["stephen's day", 12, 26],
+  ["paddy's day", 3, 17],
+  ['burns night', 1, 25],
+  ['leap day', 2, 29],
+  ['groundhog day', 2, 2],
+  ['may day', 5, 1],
+  ['juneteenth', 6, 19],
+  ['canada day', 7, 1],
+  ['bastille day', 7, 14],
+  ["hallowe'en", 10, 31],
   ['halloween', 10, 31],
+  ['bonfire night', 11, 5],
+  ['guy fawkes night', 11, 5],
+  ['remembrance day', 11, 11],
+  ['armistice day', 11, 11],
+  ['veterans day', 11, 11],
+  ["veterans' day", 11, 11],
+  ['australia day', 1, 26],
+  ['waitangi day', 2, 6],
+  ['anzac day', 4, 25],
+  ['gandhi jayanti', 10, 2],
+  ['ferragosto', 8, 15],
+  ['koningsdag', 4, 27],
+  ["king's day", 4, 27],
+  ['sinterklaasavond', 12, 5],
+  ['heiligabend', 12, 24],
+  ['neujahr', 1, 1],
   ['hogmanay', 12, 31],
   ['nye', 12, 31],
   ['silvester', 12, 31],
   ['nochevieja', 12, 31],
 ];
+/** Holidays of the United States that fall on a weekday of a month: title 5 of the United States Code, section 6103. */
+const mondays: readonly (readonly [string, number, number])[] = [
+  ['mlk day', 3, 1],
+  ["presidents' day", 3, 2],
+  ['memorial day', -1, 5],
+  ['labor day', 1, 9],
+];
 const LONGEST_DAY_NAME = 4;
 /** What is named for one of these is held on it; a Halloween party is not. */
 const PARTY_ON_IT = /^(?:hogmanay|nye|silvester|nochevieja|boxing day|new year'?s (?:eve|day)|christmas (?:eve|day))$/;
+/** What may stand behind the name of a day that is meant, not a thing that is named for it. */
+const BEHIND = /^(?:in|at|from|for|and|or|to|with|near|we|this|so|if|that|please|because|but|thanks)$/;
 /** A greeting or a day that is over, or that only parts one time from another. */
 const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 
 /** The named day at a token. */
 export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
   if (NOT_THEN.test(tokens[index - 1]?.lower ?? '')) return undefined;
-  const led = /^(?:on|for|is|by|until|till|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
+  const led = /^(?:on|for|is|by|until|till|entro|bis|than|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
   for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
     const words = tokens
       .slice(index, index + length)
@@ -42,13 +91,16 @@ export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
     if (
       found &&
       (led || PARTY_ON_IT.test(found[0])) &&
-      (after === undefined ||
-        PARTY_ON_IT.test(found[0]) ||
-        after.breaks > 0 ||
-        !/^\p{L}/u.test(after.text) ||
-        /^(?:in|at|from|for|and|to|with|near|we|this)$/.test(after.lower))
+      (after === undefined || PARTY_ON_IT.test(found[0]) || after.breaks > 0 || !/^\p{L}/u.test(after.text) || BEHIND.test(after.lower))
     )
       return { first: index, next: index + length, month: found[1], day: found[2], monthFirst: true };
+    const monday = led && mondays.find(([name]) => name === words);
+    if (monday && (after === undefined || after.breaks > 0 || !/^\p{L}/u.test(after.text) || BEHIND.test(after.lower)))
+      return {
+        first: index,
+        next: index + length,
+        relative: { kind: 'nth', nth: monday[1], weekday: 1, month: monday[2], year: undefined },
+      };
   }
   return undefined;
 }

@@ -25,6 +25,8 @@ const GIVEN_AFTER = new RegExp(String.raw`^(?:,? (?:${FOR_IT}|${WITH_IT})|\s(?:c
 const IT_IS = /(?:^|[\s,(])(?:it'?s|that'?s|it pays|pays)\s(?:only |just |about )?$/i;
 const ENDS = /^\s*(?:[.?!;)]|$)/;
 
+/** So many blanks are looked at before a number for the beginning of its line. */
+const LINE_LEAD = 3;
 /** Nobody offers less for a job, or more without saying of what. */
 const [LEAST, MOST] = [100, 5000];
 /** What people offer is a round sum; a number that is none is counted, not paid. */
@@ -37,7 +39,8 @@ export function isBareOffer(text: string, { start, end, amount, mark, per }: Amo
   const after = text.slice(end, Math.min(sentence.end + 1, end + 80));
   if (LEAD.test(before)) {
     // A number that is a line by itself may be anything: a room, a row of a table.
-    const line = /(?:^|\n)[ \t]*$/.test(text.slice(0, start).slice(-3)) && /^[ \t.]*(?:\n|$)/.test(text.slice(end, end + 4));
+    const line =
+      /(?:^|\n)[ \t]*$/.test(text.slice(Math.max(0, start - LINE_LEAD), start)) && /^[ \t.]*(?:\n|$)/.test(text.slice(end, end + 4));
     return (!line && ALONE_AFTER.test(after)) || JUDGED_AFTER.test(after);
   }
   return (GIVES.test(before) && GIVEN_AFTER.test(after)) || (IT_IS.test(before) && ENDS.test(after));

@@ -18,10 +18,10 @@ export function dayOfHour({ text, dates }: Scene, { start, end }: SaidTime): Dat
   return last && !last.past && start - last.end < NEAR && UP_TO.test(text.slice(last.end, start)) ? last : undefined;
 }
 
-const ASKED = String.raw`(?:let (?:me|us) know|repl(?:y|ies)|respond|response|answer|confirm\w*|ok(?:ay)?|hear|know|decide|decision|quote|yes|word|shout|holler|ring|call|text|message)`;
+const ASKED = String.raw`(?:let (?:me|us) know|tell (?:me|us)|repl(?:y|ies)|respond|response|answer|confirm\w*|ok(?:ay)?|hear|know|decide|decision|quote|yes|word|shout|holler|ring|call|text|message)`;
 /** "so I'd need to hear by then", "an answer before that would be helpful" */
 const BY_THEN = new RegExp(
-  String.raw`\b(?:${ASKED}\b[^.?!;\n]{0,40}?|so,? (?:ideally |hopefully |please )?)(?<!\p{L})(?:(by then|by that (?:date|day))|before (?:then|that)|beforehand)(?!\p{L})`,
+  String.raw`\b(?:${ASKED}\b[^.?!;\n]{0,40}?|so,? (?:ideally |hopefully |please )?)(?<!\p{L})(?:((?:by|until|till) then|by that (?:date|day)|(?:on )?that (?:same )?(?:day|date))|before (?:then|that|it(?=[.,;!?)\n]|$))|beforehand)(?!\p{L})`,
   'giu',
 );
 const REACH = 160;

@@ -5,6 +5,7 @@ import type { Resolved } from '../dates/resolve.ts';
 import type { Sequence } from '../dates/sequences.ts';
 import { CUE_REACH, type Cue } from '../said/cues.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
+import { answersAsked } from './answer-asked.ts';
 import { dueBy } from './answer-by.ts';
 import { inMonthOf } from './days-among.ts';
 import { JUST_ASKED } from './within.ts';
@@ -157,7 +158,7 @@ export function sayDates(
       before,
     };
   });
-  return fromAnother(text, monthOfMoved(corrected(text, hinted(text, beside(text, said)))));
+  return answersAsked(text, fromAnother(text, monthOfMoved(corrected(text, hinted(text, beside(text, said))))));
 }
 
 /** "let me know in two days" */

@@ -7,8 +7,8 @@ import type { ReplyBy, Scene } from './scene.ts';
 import { wallOf } from './walls.ts';
 
 const WITHIN =
-  /\b(?:within|in|over) (?:the )?(?:next )?(\d{1,3}|an?|one|two|three|four|five|six|seven|ten|twelve|twenty-four|couple of|half an) ?(?:-)?(hours?|hrs?|h|minutes?|mins?|days?|weeks?)\b/gi;
-const MORE_WORDS: Record<string, number> = { 'twenty-four': 24, 'couple of': 2, 'half an': 0.5 };
+  /\b(?:within|in|over) (?:the )?(?:next )?(\d{1,3}|(?<=next |the )(?=hour)|an?|one|two|three|four|five|six|seven|ten|twelve|twenty-four|couple of|half an) ?(?:-)?(hours?|hrs?|h|minutes?|mins?|days?|weeks?)\b/gi;
+const MORE_WORDS: Record<string, number> = { an: 1, 'twenty-four': 24, 'couple of': 2, 'half an': 0.5 };
 const REPLY_NEAR =
   /\b(?:let (?:me|us) know|tell (?:me|us)|get back|hear (?:back )?from|repl(?:y|ies)|respond|response|answer|confirm|rsvp|decide|decision|quote|yes or no|need to know|know|come back to|book someone|lock)\b/i;
 /** What asks for an answer right before "in two days". */
@@ -29,7 +29,7 @@ export function withinOf(scene: Scene): ReplyBy | undefined {
     const { start, end } = sentenceAround(scene.text, match.index, match.index + match[0].length);
     if (!REPLY_NEAR.test(scene.text.slice(Math.max(start, match.index - 90), Math.min(end, match.index + match[0].length + 40)))) continue;
     const said = (match[1] ?? '').toLowerCase();
-    const count = MORE_WORDS[said] ?? numberWord(said) ?? Number(said);
+    const count = MORE_WORDS[said === '' ? 'an' : said] ?? numberWord(said) ?? Number(said);
     const unit = (match[2] ?? '').toLowerCase();
     if (!Number.isFinite(count)) continue;
     const where = [{ start: match.index, end: match.index + match[0].length }];

@@ -41,6 +41,10 @@ const zoneWords = new Map<string, string>([
   ['jst', 'Asia/Tokyo'],
   ['sgt', 'Asia/Singapore'],
   ['hkt', 'Asia/Hong_Kong'],
+  ['sast', 'Africa/Johannesburg'],
+  ['pht', 'Asia/Manila'],
+  ['wib', 'Asia/Jakarta'],
+  ['brt', 'America/Sao_Paulo'],
 ]);
 
 /** Zones of countries and regions before "time". IANA time zone database. */
@@ -51,6 +55,7 @@ const areaZones = new Map<string, string>([
   ['german', 'Europe/Berlin'],
   ['french', 'Europe/Paris'],
   ['spanish', 'Europe/Madrid'],
+  ['spain', 'Europe/Madrid'],
   ['central european', 'Europe/Paris'],
   ['newfoundland', 'America/St_Johns'],
   ['atlantic', 'America/Halifax'],
@@ -60,6 +65,7 @@ const areaZones = new Map<string, string>([
   ['indian', 'Asia/Kolkata'],
   ['india', 'Asia/Kolkata'],
   ['japan', 'Asia/Tokyo'],
+  ['gulf', 'Asia/Dubai'],
   ['nz', 'Pacific/Auckland'],
   ...(
     [
@@ -116,7 +122,11 @@ function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: strin
     const name = words.map((token) => token.text).join(' ');
     const area = areaZones.get(name.toLowerCase());
     if (area !== undefined) return { zone: area, next: index + length + 1 };
-    if (/^(?:my|our)$/i.test(name)) return { zone: UNKNOWN_ZONE, next: index + length + 1 };
+    if (/^(?:my|our)$/i.test(name)) {
+      // "our time (SAST)"
+      const said = tokens[index + length + 1]?.text === '(' ? zoneWords.get(tokens[index + length + 2]?.lower ?? '') : undefined;
+      return said === undefined ? { zone: UNKNOWN_ZONE, next: index + length + 1 } : { zone: said, next: index + length + 3 };
+    }
     const zone = words.every((token) => /^\p{Lu}/u.test(token.text)) ? zoneOf(name) : undefined;
     if (zone !== undefined) return { zone, next: index + length + 1 };
     if (length === 1 && /^\p{Lu}\p{Ll}{3,}$/u.test(name) && !NO_ZONE.test(name) && !zoneWords.has(name.toLowerCase()))
@@ -128,9 +138,17 @@ function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: strin
 /** "heure de Montréal", "hora de Madrid", "ora di Roma" */
 function zoneElsewhere(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
   const at = tokens[index]?.text === ',' ? index + 1 : index;
-  if (!/^(?:heure|hora|ora)$/.test(tokens[at]?.lower ?? '') || !/^(?:de|di|d')$/.test(tokens[at + 1]?.lower ?? '')) return undefined;
+  // "12h00 of Lisbon"
+  if (/^(?:of|de|di)$/.test(tokens[index]?.lower ?? '') && /^\p{Lu}/u.test(tokens[index + 1]?.text ?? '')) {
+    const zone = zoneOf(tokens[index + 1]?.text ?? '');
+    const behind = tokens[index + 2];
+    if (zone !== undefined && (behind === undefined || behind.breaks > 0 || /^[.,;?!)]$/.test(behind.text)))
+      return { zone, next: index + 2 };
+  }
+  if (!/^(?:heure|hora|ora|hours?)$/.test(tokens[at]?.lower ?? '') || !/^(?:de|di|d'|of)$/.test(tokens[at + 1]?.lower ?? ''))
+    return undefined;
   const name = tokens[at + 2]?.text ?? '';
-  return /^\p{Lu}/u.test(name) ? { zone: zoneOf(name) ?? UNKNOWN_ZONE, next: at + 3 } : undefined;
+  return /^\p{Lu}/u.test(name) ? { zone: areaZones.get(name.toLowerCase()) ?? zoneOf(name) ?? UNKNOWN_ZONE, next: at + 3 } : undefined;
 }
 
 /** "UTC-8", "GMT+5:30": an hour's distance from universal time. */

@@ -1,0 +1,145 @@
+/**
+ * Dates by which an answer is wanted where no word for a closing date leads to them: "your answer I need until Friday", "lmk wed", "Friday latest", "so until the 20th please".
+ *
+ * Between what is asked for and its date stand none but small words; a date of which something else is told is left alone.
+ */
+import { sentenceAround } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import { dueBy } from './answer-by.ts';
+import { MOST_MENTIONS } from './days-among.ts';
+import type { DateMention } from './scene.ts';
+
+/** What is asked of me: an answer by its name, or to give one. */
+const ANSWER = anyOf(
+  `
+  answer/reply/response/word/yes/decision/acceptance/verdict/thoughts/replies/estimate/quote/quotation | nod | yes or no | yes/no | first refusal/dibs | job/gig/slot/date/place/it is/'s yours
+  antworten | antwoorden | rückmeldung | antwort | rückruf | bescheid | zusage | angebot | réponse | devis | respuesta | presupuesto | risposta | preventivo | offerta | antwoord | reactie | offerte
+`,
+  {},
+  'gi',
+);
+const TO_GIVE = anyOf(
+  `
+  let me/us/her/him/them know | lmk | lemme know | tell me/us/her/him something? | answer me/us | say yes/no/something | no news | not/haven't heard | wants/want/needs/need it/this/that locked/settled/sorted/confirmed/fixed/decided/done_and_dusted/nailed_down/finalised/finalized in? | hear from? you? | i/we hear it? gladly? | need/needs/want/wants/like/have/has/must to? know for? sure? | give me/us a? bell/shout/ring/buzz/call/text/answer
+  text/txt/msg/message/ring/call/phone/write/mail/email/ping/get/come/dm/buzz me/us/her/him? back to? me/us? | wants/want a call/ring/text back? | close me this | melde dich | meld dich | melden sie sich | sag mir/uns/mal? bescheid | sag mal | bittet um rückruf
+  dime/dinos algo? | contésta/contéstame/contéstanos | avísame/avísanos | me dices algo | dis-moi | dites-moi | réponds/répondez | réponds/répondez-moi | me/nous dire | me/nous répondre | fammi/fateci sapere | ci/mi fa sapere qualcosa? | mi dica | scrivimi | mi dia una risposta
+  laat het? me/ons even? weten | laat het | laat me | hoor het? graag | ik hoor het? graag
+`,
+  {},
+  'gi',
+);
+/** Small words that may stand between what is asked for and its date. */
+const SMALL = new Set(
+  "a an and are as asap at b4 back be been before by can could due end even f for from gladly have hear i ideally if in is it its latest later least like may maybe me must need needed no not of off on or please pls plz possible preferably received required requested reply sent should soon sometime start thanks than the then there this till til to until up us want wanted we will wish with within would yes you your yours 's you'd i'd sms text phone mail whatsapp graag uiterlijk voor vóór op tegen van de het even bis spätestens zum am vor bitte ja entro il al la dal al'el antes del de hasta aquí avant le d'ici au pour svp possibile se morning afternoon evening noon midday lunchtime lunch early end hand week next".split(
+    ' ',
+  ),
+);
+/** Words that close a time; without one of them a date may be what the answer is about. */
+const CLOSING =
+  /(?<!\p{L})(?:by|before|b4|until|till?|latest|later|within|up to|bis|spätestens|vor|avant|d'ici|antes|hasta|al|entro|uiterlijk|voor|vóór|tegen)(?!\p{L})/iu;
+/** What calls back and is told its day bare: "lmk wed", "ring back Thurs latest". */
+const TOLD_BARE =
+  /^(?:lmk|(?:text|txt|msg|message|ring|call|phone|write|mail|email|ping|get|come|dm|buzz) (?:me |us )?back|let (?:me|us) know|wants? a (?:call|ring|text)|txt|no news|not heard|haven't heard|(?:wants?|needs?) (?:it|this|that)|sag mal|melde? dich)/i;
+const MOST_SMALL = 9;
+const REACH = 110;
+
+/** A piece of a sentence that is no more than a closing date: "By the 15th if you would.", "so until the 20th please." */
+const BARE_BY =
+  /(?:^|[.!?\n;:,(–-]\s{0,2})(?:(?:so|then|and|or|but|well|say|better|anyway|ideally|preferably|even better|sorry|no|actually|i mean|rather|in any (?:event|case)|at any rate),? ){0,2}(?:by|before|until|till?|no later than|not later than|bis|avant|antes del?|entro|voor)\s(?:(?:the|le|el|il|dem|zum|de)\s)?$/i;
+const BARE = /(?:^|[.!?\n]\s{0,2})(?:(?:say|preferably|ideally|on|this|next) ){0,2}$/i;
+const HOUR = String.raw`(?:(?:at |by )?(?:\d{1,2}(?:[.:h]\d{2})?\s?(?:[ap]\.?m\.?|h|hrs|uhr)?|noon|midday|lunchtime|teatime|morning|evening|afternoon|eod|cob|close of play)\b)?`;
+const WISHED = String.raw`(?:please|pls|plz|thanks|thx|ta|bitte|svp|por favor|graag|latest|at (?:the )?(?:very )?latest|if (?:you|u|that's|possible)[^.?!\n]{0,20}|would be (?:\p{L}+ )?(?:good|great|fine|ideal|lovely|perfect|super|best|helpful|nice|brilliant)|(?:is|be) (?:fine|ok|okay|good|great|ideal|perfect))`;
+const WISHED_AFTER = new RegExp(String.raw`^[\s,(]{0,2}${HOUR}[\s,)]{0,2}${WISHED}\b[^.?!\n]{0,30}(?:[.?!\n)]|$)`, 'iu');
+const ENDS_AFTER = new RegExp(
+  String.raw`^[\s,(]{0,2}${HOUR}[\s,)]{0,2}(?:then)?\s{0,2}(?:x{1,3}(?!\p{L})|\p{Extended_Pictographic}|[.?!\n)]|$)`,
+  'iu',
+);
+/** What is due by a day and is no answer. */
+const DUE_ELSE =
+  /\b(?:edit\w*|cut|film back|footage|files?|deliver\w*|finished|ready|upload\w*|clips?|reels?|invoice\w*|register\w*|registration|entries|forms?|deposit|pay|paid|payment|tickets?|drafts?|version|(?:an?|the|our|minute|short|second|\d) (?:\p{L}+ )?(?:film|video|movie))\b/iu;
+const ASKED_BEFORE = 170;
+/** "A response for Wednesday would be super", not "thanks for your reply of Monday". */
+const WISHES =
+  /^(?![^.?!]*\b(?:thank\w*|was|were|had|yesterday|got your|have your)\b)[^]*\b(?:would|could|can|please|pls|needs?|want|wish|like|expect|await|hope|appreciate|obliged|ask|must|suit|requested|required|due|wanted|souhait\w*|souhaitée?)\b/i;
+
+const lastOf = (pattern: RegExp, text: string): RegExpMatchArray | undefined => [...text.matchAll(pattern)].at(-1);
+
+/** "Quotations received after 17:00 on": what comes later is too late. */
+const RECEIVED_AFTER =
+  /\b(?:quotations?|quotes?|bids?|tenders?|offers?|proposals?|replies|submissions?|applications?|answers?)(?: that are)? (?:received|submitted|sent|arriving|coming)(?: in)? (?:after|later than)\b[^.;?!]{0,24}$/i;
+/** "Deadline on our end is", "Avail check only, closes" */
+const CLOSES_ON =
+  /(?:^|[.!?\n]\s{0,2})(?:(?:my|our|the|your) )?(?:deadline|cut-?off|closing date)(?: (?:on|at|from) (?:our|my) (?:end|side))?(?: (?:is|for us is|will be))?:? (?:on )?(?:the )?$|\b(?:avail\w*|check|request|casting|enquiry|inquiry|call|search|crew list|hold|offer)\b[^.;?!\d]{0,20}\b(?:closes?|closing|shuts|ends|expires)(?: on| at)? $/i;
+
+/** The last sentence of a piece but for the one in which the piece ends. */
+const sentenceBefore = (piece: string): string =>
+  piece
+    .split(/[.!?\n]\s/)
+    .filter((one) => one.trim() !== '')
+    .slice(-2)
+    .join(' ');
+
+/** "He said he'd let me know by Friday": somebody else answers. */
+const THEY_WILL =
+  /\b(?:he|she|they|who|chap|man|lady|client|committee|council|board|venue|club|team|boss)(?:'ll|'d| will| should| can| would| was going to| were going to| promised to| has to| have to)\s$/i;
+
+/** Whether words ask for an answer with no more than small words behind them. */
+function askedRightBefore(lead: string): { bare: boolean; closing: boolean; named: boolean } | undefined {
+  const [name, verb] = [lastOf(ANSWER, lead), lastOf(TO_GIVE, lead)];
+  const hit = (name?.index ?? -1) > (verb?.index ?? -1) ? name : verb;
+  if (!hit) return undefined;
+  if (THEY_WILL.test(lead.slice(0, hit.index))) return undefined;
+  const between = lead.slice((hit.index ?? 0) + hit[0].length);
+  if (/[;?!]|\d{3}|\.\s/.test(between)) return undefined;
+  const words = between.toLowerCase().match(/[\p{L}'’]+/gu) ?? [];
+  if (words.length > MOST_SMALL || words.some((word) => !SMALL.has(word))) return undefined;
+  if (words.some((word) => word === 'if' || word === 'and') && !/\bif possible\b/.test(between)) return undefined;
+  return { bare: TOLD_BARE.test(hit[0]), closing: CLOSING.test(between), named: hit === name };
+}
+
+/** The last day on which work may begin, as far as dates tell: an answer is wanted before it. */
+function lastOfWork(dates: readonly DateMention[]): string {
+  return dates.reduce((last, { past, said, readings }) => {
+    const work = said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap';
+    const first = past || !work ? '' : (readings.map((days) => days[0] ?? '').toSorted()[0] ?? '');
+    return first > last ? first : last;
+  }, '');
+}
+
+/** Say `reply` of the dates by which words around them ask for an answer. */
+export function answersAsked(text: string, dates: readonly DateMention[]): DateMention[] {
+  if (dates.length > MOST_MENTIONS) return [...dates];
+  const work = lastOfWork(dates);
+  return dates.map((mention, index) => {
+    const { said, past, start, end, readings } = mention;
+    if (past || said === 'reply' || said === 'call' || said === 'past' || readings.some(({ length }) => length > 1)) return mention;
+    const sentence = sentenceAround(text, start, end);
+    const before = dates[index - 1];
+    const lead = text.slice(Math.max(sentence.start, start - REACH, before?.end ?? 0), start);
+    const asked = askedRightBefore(lead);
+    const on = readings[0]?.at(-1);
+    const early = on !== undefined && on < work;
+    // "until noon on Thursday" may be when I am released.
+    if (said === 'wrap' && !early) return mention;
+    if (asked?.closing && dueBy(text, mention) !== 'theirs') return { ...mention, said: 'reply', by: true };
+    if (asked && early && (asked.bare || (asked.named && WISHES.test(text.slice(sentence.start, sentence.end)))))
+      return { ...mention, said: 'reply', by: asked.closing };
+    if (!early) return mention;
+    const piece = text.slice(Math.max(0, start - ASKED_BEFORE), start);
+    const after = text.slice(end, end + REACH);
+    const context = piece.slice(-ASKED_BEFORE);
+    if (RECEIVED_AFTER.test(lead) || CLOSES_ON.test(piece)) {
+      if (!DUE_ELSE.test(lead)) return { ...mention, said: 'reply', by: true };
+    }
+    if (DUE_ELSE.test(sentenceBefore(context))) return mention;
+    const answer = lastOf(ANSWER, context) ?? lastOf(TO_GIVE, context) ?? (/\?/.test(context) ? true : undefined);
+    const by = BARE_BY.test(piece);
+    const wished = WISHED_AFTER.test(after);
+    if (
+      (by && (wished || (answer !== undefined && ENDS_AFTER.test(after)))) ||
+      (BARE.test(piece) && wished && answer !== undefined && answer !== true)
+    )
+      return { ...mention, said: 'reply', by };
+    return mention;
+  });
+}
