@@ -10,7 +10,7 @@ import { workWords } from '../work/role-words.ts';
 import { wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
 
-type Asked = Where & { role: Role };
+type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean };
 
 /** A role below this chance is asked about beside one from there on; sooner where it is one that is often only named beside the work. */
 const HARDLY = 0.2;
@@ -21,10 +21,13 @@ const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];
 const BELIEVED = 0.7;
 const MEANT = 0.5;
 const SURE = 0.9;
+/** Where only an occasion is named, "are you free?" says nothing of what: the weights must speak plainly for filming. */
+const OF_OCCASION = 0.8;
 /** Whether a message can mean filming that finds no other word for it: its words of work are of filming, or it names an occasion and does not change what was arranged. */
-function meansFilming(text: string): boolean {
+function meansFilming(text: string, chance: number): boolean {
   const named = workWords(text);
-  return named.length > 0 ? named.every(({ role }) => role === 'shoot') : OCCASION.test(text) && !changesArranged(text);
+  if (named.length > 0) return chance >= MEANT && named.every(({ role }) => role === 'shoot');
+  return chance >= OF_OCCASION && OCCASION.test(text) && !changesArranged(text);
 }
 
 /** Without any of these nobody asks for an edit. */
@@ -41,14 +44,17 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const own = found.find((hit) => hit.role === role);
   const [first] = found;
   const single = first !== undefined && found.length === 1;
+  if (first?.unsaid && (chances['shoot'] ?? 0) < OF_OCCASION) return [];
   const { text } = page.scene;
   // "We don't want the stream any more": what is refused is no rival.
+  // "You'd be second cameraman": said in so many words, no weight speaks against it.
+  if (first && found.every(({ plainly }) => plainly)) return found;
   if (single && (isRefused(text, role) || (role === 'edit only' && chance < SURE && !EDITS.test(text)))) return found;
   if (single) {
     const rival = OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL;
     if (own || (chances[first.role] ?? 0) >= HARDLY || chance < rival) return found;
   } else if (first === undefined && role === 'shoot') {
-    if (!meansFilming(text) || chance < MEANT) return found;
+    if (!meansFilming(text, chance)) return found;
   } else if (chance < BELIEVED || (first === undefined && isRefused(text, role))) return found;
   // "photo and video": both are asked for in one breath.
   const [, second] = found;

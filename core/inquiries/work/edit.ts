@@ -41,6 +41,8 @@ const EXISTS = anyOf(
 const ALONE = anyOf(`
   no shoot/shooting/filming/new_filming/camera_work | nothing to film/shoot | edit/editing only | only ... edit/editing/edited/editor | just ... edit/editing/edited/editor | post-only | edit/editing on its own | to just cut/edit
 `);
+/** The job is called so. */
+const EDIT_ONLY = anyOf(`edit/editing only | post only | only the/an? edit/editing`);
 /** One who films and edits. */
 const FILMED_TOO = anyOf(`film/shoot/record/capture/filming/shooting/recording and/& edit/editing/cut`);
 const EDITED_TOO = anyOf(`
@@ -65,6 +67,11 @@ const MADE = anyOf(
 const MEASURED = /\d\s?-?(?:s|sec|secs|seconds?|m|mins?|minutes?)(?!\p{L})/iu;
 /** "our own editing", "editing ourselves": theirs. */
 const OWN_BEFORE = /(?<!\p{L})(?:own|in-house|(?:our|my) editors?)(?!\p{L})[^.;!?\n]{0,24}$/iu;
+const THEY_EDIT =
+  /(?<!\p{L})(?:i|we|they|he|she)(?:'ll| will|'m| am|'re| are)(?: \p{L}+)? (?:do(?:ing)?|handl(?:e|ing)|tak(?:e|ing) care of|edit(?:ing)?|cut(?:ting)?)(?: (?:all|the|my|our|it|own)){0,3}(?: edit(?:ing)?| cut(?:ting)?)?$/iu;
+/** "shooter/editor": one who films and edits. */
+const SHOOTS_TOO =
+  /(?<!\p{L})(?:shooter|videographer|camera(?:man|person| op)?|filmmaker|shoot|film) ?(?:\/|&|\+|-) ?edit(?:or|s)?(?!\p{L})/iu;
 const OWN_AFTER = /^[^.;!?\n]{0,12} (?:ourselves|myself|in-house)(?!\p{L})/iu;
 
 /**
@@ -78,14 +85,24 @@ export function editAsked(text: string): { hit: RoleHit; alone: boolean; filmed:
   const filmed = THEY_FILMED.test(text) && !FILMED_TOO.test(text);
   const hits = [...text.matchAll(EDIT)].filter(({ index, 0: { length } }) => {
     const end = index + length;
-    return !OWN_BEFORE.test(text.slice(Math.max(0, end - 60), end)) && !OWN_AFTER.test(text.slice(end, end + 40));
+    return (
+      !OWN_BEFORE.test(text.slice(Math.max(0, end - 60), end)) &&
+      !THEY_EDIT.test(text.slice(Math.max(0, end - 60), end)) &&
+      !OWN_AFTER.test(text.slice(end, end + 40))
+    );
   });
   const said = hits.find(({ 0: hit }) => unshot || exists || filmed || !MEASURED.test(hit));
   const found = said ?? (unshot || filmed ? MADE.exec(text) : null);
   if (!found) return undefined;
-  const too = EDITED_TOO.test(text);
+  const too = EDITED_TOO.test(text) || SHOOTS_TOO.test(text);
   const alone = unshot || ALONE.test(text) || (!too && exists);
   if (!alone && !filmed && too) return undefined;
   const [start, end] = [found.index, found.index + found[0].length];
-  return { hit: { role: 'edit only', start, end, text: found[0] }, alone, filmed, plainly: PLAINLY.test(text), unsaid: !said };
+  return {
+    hit: { role: 'edit only', start, end, text: found[0], plainly: EDIT_ONLY.test(text) },
+    alone,
+    filmed,
+    plainly: PLAINLY.test(text),
+    unsaid: !said,
+  };
 }

@@ -2,6 +2,7 @@
  * How a word for work stands in its sentence: asked of me, wanted of somebody, only named, or another's and not wanted.
  */
 import { anyOf } from '../phrases.ts';
+import { isMyHabit, isOnlyOthers, isOnlyTold, isToBeDone } from './only-told.ts';
 import type { Word } from './role-words.ts';
 
 /** From nothing that counts to what is asked of me by name. */
@@ -9,7 +10,7 @@ export const Standing = { not: -1, none: 0, context: 1, named: 2, wanted: 3, lac
 
 /** "no video", "don't need a", "rather than" */
 const NEGATED =
-  /(?:(?<!\p{L})(?:no|not|never|non|statt|niente|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|than|rather than|instead of|less than|more than|in place of|over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
+  /(?:(?<!\p{L})(?:no|not|never|non|statt|niente|nicht|kein|keine|keinen|pas|pas de|sin|geen|nor|than|rather than|instead of|less than|more than|in place of|(?<!(?:com(?:e|ing)|go(?:ing)?|pop|nip|head(?:ing)?|driv(?:e|ing)|travel|fly(?:ing)?|hop|get(?:ting)?) )over|except|apart from|besides|niet)|n't)(?: (?:need(?:ed|ing)?|have|having|want(?:ed)?|require|do|doing|be|be doing|take|taking|looking for|after|asking for|asking you to|about|for|really|bother(?:ing)? with|to be))*(?: to| to be)?(?: the| a| an| any| our| your| more| just| un| une| la| le| ein| eine| einen)? $/iu;
 /** "you don't touch the", "you won't be near the": what I keep off. */
 const KEPT_OFF =
   /(?<!\p{L})(?:you|u|ya)(?: (?:do not|don't|dont|won't|wont|will not|wouldn't|never|needn't|aren't|are not)|'re not|'ll not|'ll never)(?! (?:just|only|mind|simply|merely|also|have (?:an?|any)|get|know)(?!\p{L}))(?: \p{L}+){1,4} (?:the|our|their|any|any of the) $/iu;
@@ -120,7 +121,7 @@ const YOU =
 const YOU_WITH =
   /(?<!\p{L})you(?:'d|'ll|'re| would| will| are)?(?: be)?(?: [\p{L}\d.:]+){0,3} (?:with|on|behind|doing|running|operating|as)(?: (?:a|an|the|our|your|your own))? $/iu;
 const YOU_LABEL =
-  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your role|your job|role|position|position needed|leistung|angebot|anfrage|dienst|aufgabe|service needed|crew position|job title|requirement|requirements|scope|scope of work|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
+  /(?:^|[\n(,;.]|\p{L} )\s*(?:you\??|your (?:role|job|part|share|bit|side|task|work|function|duty|duties)|role|position|position needed|leistung|angebot|anfrage|dienst|aufgabe|service needed|crew position|job title|requirement|requirements|scope|scope of work|service|services|service required|task|job|gig|need|needs|needed|looking for|wanted|want|seeking|skill|discipline|department|dept|funktion|poste|puesto|functie|rol|work|trade|crew needed|craft|duties|capacity|kind of work|type of work|what we need|what|request|for|re|ask|slot|role required|roles needed)\s?(?:[:=|]|->|=>|\s-)\s?(?:[\p{L}\d/()&+' -]{0,24} )?$/iu;
 const YOU_AFTER =
   /^[^.;!?\n(]{0,12}(?:\(|,\s?|\s?[=-]+>?\s?|\s?:\s?|\bis |\bwould be |\bwhich is |\bthat's |\bthat would be )\s?(?:you|u|yourself|kit|toi|dich|usted|your (?:job|role|part))(?:\)|[,.!?;]|$|\s(?:if|please|at|from|on))/iu;
 /** Nothing but it: "stills only", "audio rather than", "photos, not film" */
@@ -175,7 +176,7 @@ const CLAUSE = /,\s|\s(?:and|but|so|while|und|aber|et|mais|y|pero|en|maar)\s(?=\
 
 /** "working to a director and", "liaise with the caterer and": all of these are others. */
 const WORKS_WITH =
-  /(?<!\p{L})(?:(?:work(?:ing)?|liais\p{L}+|report(?:ing)?|coordinat\p{L}+|share|sharing) (?:with|alongside|under|next to)(?: [^,.;:]{0,40})?|(?:work(?:ing)?|report(?:ing)?) to (?:a|an|the|our|my|their|his|her)(?: [^,.;:]{0,40})?) $/iu;
+  /(?<!\p{L})(?:(?:work(?:ing)?|liais\p{L}+|report(?:ing)?|coordinat\p{L}+|share|sharing) (?:with|alongside|under|next to)(?! you(?!\p{L}))(?: [^,.;:]{0,40})?|(?:work(?:ing)?|report(?:ing)?) to (?:a|an|the|our|my|their|his|her)(?: [^,.;:]{0,40})?) $/iu;
 /** "if you're licensed", "isn't essential": asked for beside the work. */
 const OPTIONAL =
   /^[^.;!?\n]{0,24}(?<!\p{L})(?:if you(?:'re| have| can| do| own| also| happen)|(?:isn't|not|is not|aren't) (?:essential|necessary|vital|crucial)|optional|a bonus|nice to have|would be (?:nice|lovely|great|a plus|handy) (?:if|but|too|as well))/iu;
@@ -200,6 +201,7 @@ export function standingOf(text: string, word: Word): number {
   const { role, weight } = word;
   const sounds = role === 'audio' && weight === 'loose';
   if (
+    isOnlyTold(word, clause, after) ||
     OTHER_THING.test(after) ||
     (SUBJECT.test(word.text) && NAMED_AFTER_IT.test(after)) ||
     (sounds && OF_QUALITY.test(sentence)) ||
@@ -237,7 +239,7 @@ export function standingOf(text: string, word: Word): number {
     return Standing.not;
   if ((NEGATED.test(sentence) && !POLITELY.test(sentence)) || NEED_NOT.test(sentence) || KEPT_OFF.test(sentence)) return Standing.not;
   if (/(?<!\p{L})(?:only|nur|just|purely)(?!\p{L})/iu.test(word.text) || ONLY_AFTER.test(after) || ONLY_BEFORE.test(clause))
-    return Standing.only;
+    return isOnlyOthers(clause) ? Standing.not : Standing.only;
   if (
     OPTIONAL.test(after) ||
     ALSO_DOES.test(clause) ||
@@ -247,7 +249,7 @@ export function standingOf(text: string, word: Word): number {
     return Standing.context;
   if (WORKS_WITH.test(sentence)) return Standing.not;
   if (YOU_AFTER.test(after)) return Standing.mine;
-  if (PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;
+  if (isMyHabit(word, clause) || PAST_BEFORE.test(clause) || PAST_AFTER.test(after) || USED_TO.test(sentence)) return Standing.context;
   if (YOU.test(sentence) || YOU_WITH.test(sentence) || YOU_AND.test(sentence) || YOU_LABEL.test(sentence)) return Standing.mine;
   if (
     /^(?:live[ -]?stream|webcast)s?$/i.test(word.text) &&
@@ -256,7 +258,7 @@ export function standingOf(text: string, word: Word): number {
   )
     return Standing.wanted;
   if (OTHERS_BEFORE.test(clause) || NAMED_BEFORE.test(clause) || OTHERS_AFTER.test(after) || NAMED_AFTER.test(after)) return Standing.not;
-  if (IT_IS.test(clause) || WANT_AFTER.test(after)) return Standing.wanted;
+  if (IT_IS.test(clause) || isToBeDone(word, clause) || WANT_AFTER.test(after)) return Standing.wanted;
   if (weight === 'loose') {
     const alone =
       role === 'audio' &&

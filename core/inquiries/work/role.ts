@@ -23,10 +23,17 @@ const BOTH =
 const EITHER =
   /(?<!\p{L})(?:which(?:ever)?(?: (?:one|of (?:them|these|those|the two)))? (?:you'd|would you|you would|do you|you) (?:rather|prefer|like|fancy|want)|take your pick|(?:your choice|you choose)|(?:have|take|do) either)(?!\p{L})/iu;
 /** Between several of them the reader may choose, as it is said right behind them. */
-export function isChoice(text: string, hits: readonly { end: number }[]): boolean {
+export function isChoice(text: string, hits: readonly { start: number; end: number }[]): boolean {
   const end = Math.max(...hits.map((hit) => hit.end));
-  return hits.length > 1 && EITHER.test(text.slice(end, end + CHOICE_REACH));
+  const start = Math.min(...hits.map((hit) => hit.start));
+  return (
+    hits.length > 1 &&
+    (EITHER.test(text.slice(end, end + CHOICE_REACH)) || EITHER_OF.test(text.slice(Math.max(0, start - EITHER_REACH), start)))
+  );
 }
+/** "either vision mixing or camera 2" */
+const EITHER_OF = /(?<!\p{L})(?:either|entweder|soit|ofwel|o bien)(?: \p{L}+){0,4} $/iu;
+const EITHER_REACH = 40;
 const CHOICE_REACH = 120;
 /** "Actually no, scratch that": what stands before it is taken back. */
 const TAKEN_BACK =
@@ -47,7 +54,13 @@ function standings(text: string): Asked[] {
     const said = standingOf(text, word);
     const lost = said === Standing.lacked;
     const standing = lost ? Standing.wanted : said;
-    stands.push({ ...word, standing, lost, general: word.weight !== 'plain' && !(word.weight === 'loose' && standing >= Standing.wanted) });
+    stands.push({
+      ...word,
+      plainly: word.role !== 'shoot' && word.weight === 'plain' && said >= Standing.mine,
+      standing,
+      lost,
+      general: word.weight !== 'plain' && !(word.weight === 'loose' && standing >= Standing.wanted),
+    });
   }
   stands.sort((a, b) => a.start - b.start);
   // "Our mixer is ill ... the mixer's desk": what was asked for first is not taken back by what is said of it later.
@@ -112,7 +125,7 @@ const RECORDS = /^record/i;
 const MORE = /^(?:an? )?(?:extra|additional|spare|(?:one|1) more)[ -]/iu;
 /** Whoever films asks for one beside them. */
 const SENDER_FILMS =
-  /(?<!\p{L})(?:i(?:'m| am|'ll be| will be)?(?: \p{L}+)? (?:main|lead|a-?cam|shooting|filming|shoot|film|cover)|my (?:own |main )?(?:camera|a-?cam)|(?:second|2nd|b) (?:camera|cam|shooter|angle)|multi-?cam|you'd be (?:the|our|an?) (?:extra|additional)|(?:next to|alongside|beside|with) (?:me|us|our|my)|join (?:me|us|our|my))(?!\p{L})/iu;
+  /(?<!\p{L})(?:i(?:'m| am|'ll be| will be)?(?: \p{L}+)? (?:main|lead|a-?cam|shooting|filming|shoot|film|cover)|my (?:own |main )?(?:camera|a-?cam)|(?:second|2nd|b) (?:camera|cam|shooter|angle)|multi-?cam|you'd be (?:the|our|an?) (?:extra|additional)|(?:next to|alongside|beside|with) (?:me|us|our|my)|join (?:me|us|our|my)|already (?:have |has |got )?(?:a|an|our|the) [^.;!?\n]{0,30}(?:doing|on|covering|filming|shooting)|main (?:video|camera|cam|film))(?!\p{L})/iu;
 /** "two fixed" cameras */
 const COUNTED = /(?<![\p{L}\d])(?:\d|one|two|three|four|five|single|eine|zwei|drei|vier|une|deux|trois)(?:[ -]fixed)?[ -]$/iu;
 
@@ -223,5 +236,5 @@ export function filmedUnsaid(text: string, whole: string): RoleHit[] {
   )
     return [];
   if (OTHER_MAYBE.test(text) && !ASKED_FOR.test(text)) return [];
-  return [{ role: 'shoot', start: occasion.index, end: occasion.index + occasion[0].length, text: occasion[0] }];
+  return [{ role: 'shoot', start: occasion.index, end: occasion.index + occasion[0].length, text: occasion[0], unsaid: true }];
 }

@@ -242,9 +242,9 @@ describe.each(Object.entries(said))('%s', (role, texts) => {
   test.each(texts)('%s', (text) => expect(roleAsked(text).map((hit) => hit.role)).toEqual([role]));
 });
 
-// The weights take an occasion for filming where a message names no work; one that changes what was arranged does not name it.
+// An occasion and "are you free?" say nothing of what, unless the weights speak plainly; one that changes what was arranged does not name it either.
 test.each([
-  ['shoot', 'Our quiz night in Fargo is on Friday 12 March, from 6pm to 10pm. $400. Are you free? Ann Lee'],
+  [undefined, 'Our quiz night in Fargo is on Friday 12 March, from 6pm to 10pm. $400. Are you free? Ann Lee'],
   [
     undefined,
     'A small change for the quiz night in Fargo: it is moved to Friday 12 March, set-up at 5pm. Still the $400. Are you free? Ann Lee',
