@@ -109,6 +109,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   portrait landscape vertical horizontal prores log raw mono stereo colour color slow progress tandem parallel rehearsal rehearsals room rooms suite level floor block
   building gate zone tent marquee barn stand booth foyer lobby reception pencil ink writing person people god jesus lent advent ramadan eid diwali easter christmas
   come came hills serra sierra tarifa vila villa margaret pilar carmen lourdes dolores mercedes susan barbara angela monica veronica
+  una uno sola sala hora ora tanto nuestra nuestro onze unser unsere
   hanukkah passover michaelmas trinity hilary term semester phase part parts sections chapter act round leg
   `
     .split(/\s+/)

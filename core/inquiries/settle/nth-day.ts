@@ -32,3 +32,18 @@ export function nthIn(before: string, after: string): number | undefined {
   const word = match?.[1] ?? match?.[2];
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
 }
+
+/** "Last day, Sunday, is an exception: start 10:00, you come at 9:00, all finished 15:00", "Am letzten Tag ist um 15 Uhr Schluss" */
+const HEADING =
+  /^\s*(?:(?:on|for|but|only|and|am|aan|op|nur|solo|sólo) )*(?:the |der |le |el |il |l'|de )?(first|last|final|opening|closing|ersten?|letzten?|premier|dernier|primer|último|primo|ultimo|eerste|laatste) (?:day|evening|night|morning|tag|abend|jour|soir|día|giorno|dag|avond)(?!\p{L})/iu;
+const LAST_WORDS = /^(?:last|final|closing|letzt|dernier|últim|ultim|laatst)/i;
+/** Words that lead on to other days. */
+const OTHER_DAYS =
+  /(?<!\p{L})(?:others?|rest|second|third|next|following|then|every|each|remaining|both|andere[nr]?|übrige[nr]?|autres?|suivants?|otros?|altri|dann|puis|luego|poi)(?!\p{L})/iu;
+
+/** The number of the day that heads a sentence, for the hours in it; `lead` is the sentence up to an hour. */
+export function nthHeading(lead: string): number | undefined {
+  const match = HEADING.exec(lead);
+  if (!match || OTHER_DAYS.test(lead.slice(match[0].length))) return undefined;
+  return LAST_WORDS.test(match[1] ?? '') ? -1 : 1;
+}

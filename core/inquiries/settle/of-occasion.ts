@@ -21,6 +21,10 @@ export function ofOccasion(text: string, { start, end }: Where): boolean {
       .slice(Math.max(sentence.start, start - REACH), start)
       .split(LAST_CLAUSE)
       .at(-1) ?? '';
-  return OCCASION.test(lead) && !OF_ME.test(lead) && !OF_ME.test(text.slice(end, Math.min(sentence.end, end + AFTER)));
+  return (
+    OCCASION.test(lead) &&
+    !OF_ME.test(lead) &&
+    !OF_ME.test(/^[^,;.?!]*/.exec(text.slice(end, Math.min(sentence.end, end + AFTER)))?.[0] ?? '')
+  );
 }
 const AFTER = 16;

@@ -16,7 +16,7 @@ import { withCorrections } from './corrected.ts';
 import { labelOf } from './labels.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
-import { nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
+import { nthHeading, nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 
 const DAY_BEFORE =
@@ -179,10 +179,11 @@ export function sayTimes(
           ? `${text.slice(date.start, time.start)} ${text.slice(tail.start, tail.end)}`
           : `${ownClause(before)} ${clause}`,
       ),
-      nthDay: nthIn(
-        before.split(/[,;]|\band\b/).at(-1) ?? '',
-        text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
-      ),
+      nthDay:
+        nthIn(
+          before.split(/[,;]|\band\b/).at(-1) ?? '',
+          text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
+        ) ?? (date ? undefined : nthHeading(text.slice(sentence.start, time.start))),
       evening: EVENING.test(clause),
     });
   }

@@ -116,7 +116,7 @@ describe('first call and last wrap', () => {
 
 describe('an hour that is left open', () => {
   test.each([
-    'Film our race on Saturday 12 December in Duluth: on the boat from 8:00 ($500) or only the last race from 14:00 ($300).',
+    'Film our race on Saturday 12 December in Duluth: on the boat from 8:00 ($500) or only on the shore from 14:00 ($300).',
     'We need a camera on Saturday 12 December in Duluth. We do not know yet if you have to be in the hall at 8:00 or first at 10:00.',
     'Saturday 12 December in Duluth, one camera: or you come at 8:00 with the cooks, or you come at 11:00 with the jury.',
     'Could you film the gallery opening in Duluth on Saturday 12 December? Gallery opening in Duluth, 17:00-20:00.',
