@@ -2,6 +2,7 @@
  * The first call and the last wrap that rules found held against what the learned weights make of each hour: where they differ plainly, it is
  * asked.
  */
+import { lineStart } from '../parts/sentences.ts';
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import { ownerOf } from '../settle/owner.ts';
 import type { Calls } from '../settle/points.ts';
@@ -16,11 +17,18 @@ type Told = 'firstCall' | 'lastWrap';
 type Choices = Calls['callChoices'];
 const CHOICES = { firstCall: 'callChoices', lastWrap: 'wrapChoices' } as const;
 
-/** Another hour that is likelier, from this chance on, makes a call or a wrap a question where its own is below that. */
+/** Another hour makes it a question where it is likelier, from the first chance on, and a wrap also beside a likely one, from the second on. */
+const LIKELIER = 0.3;
 const RIVAL = 0.5;
-const UNSAID = 0.5;
 /** Below this an hour is hardly a call or a wrap. */
 const HARDLY = 0.1;
+/** Of so many hours the call has to be likely: half of those that were stated below this when messages were read for the first time were none. */
+const SEVERAL = 3;
+const LIKELY = 0.5;
+/** "call 10am", "16:30 cameras", and the cell of a table, of which the weights see nothing: there rules know better. */
+const CALL = /\bcall(?: time)?(?: is)?(?: at)?:?\s?$/i;
+const MY_PART = /^\s(?:video|cameras?)[,.;\n]/i;
+const BESIDE = 20;
 /** From this chance on the other half of the day makes it a question. */
 const OTHER_HALF = 0.7;
 
@@ -45,12 +53,17 @@ const dayOf = (wall: string): Temporal.PlainDate => Temporal.PlainDate.from(wall
 const fits = (calls: Calls, told: Told, wall: string): boolean =>
   told === 'firstCall' ? wall < (calls.lastWrap?.wall ?? '~') : wall > (calls.firstCall?.wall ?? '');
 
+function isPlain(text: string, { start, end }: SaidTime): boolean {
+  const before = text.slice(lineStart(text, start), start);
+  return before.includes('|') || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
+}
+
 /** Another hour that is likelier it, or this one alone where it hardly is. */
 function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choices {
   const { times, text } = page.scene;
   const own = ownTime(calls, told, times);
   const wall = calls[told]?.wall;
-  if (!own || wall === undefined || ownerOf(text, own) === 'mine') return undefined;
+  if (!own || wall === undefined || ownerOf(text, own) === 'mine' || isPlain(text, own)) return undefined;
   const chance = (time: SaidTime): number => {
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return both + (told === 'firstCall' ? call : wrap);
@@ -61,9 +74,11 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
     .filter((time) => time !== own && !OF_ELSE.has(time.said) && !(told === 'firstCall' && time.until) && ownerOf(text, time) !== 'theirs')
     .map((time) => ({ time, chance: chance(time) }))
     .toSorted((a, b) => b.chance - a.chance);
-  const likelier = rival && rival.chance > RIVAL && mine < UNSAID && end(rival.time).minutes !== end(own).minutes ? rival.time : undefined;
+  const rivals = rival && (rival.chance > Math.max(mine, LIKELIER) || (told === 'lastWrap' && rival.chance > RIVAL));
+  const likelier = rivals && end(rival.time).minutes !== end(own).minutes ? rival.time : undefined;
+  const several = times.filter(({ said }) => !OF_ELSE.has(said)).length >= SEVERAL;
   // An hour that no rule says to be the call is one only by the weights; a wrap may be told by where it stands.
-  const least = told === 'firstCall' && own.said !== 'call' ? UNSAID : HARDLY;
+  const least = told === 'firstCall' && (several || own.said !== 'call') ? LIKELY : HARDLY;
   if (!likelier && mine >= least) return undefined;
   const other = likelier && !end(likelier).open ? [wallOf(dayOf(wall), end(likelier).minutes)] : [];
   return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };

@@ -17,7 +17,9 @@ const BELIEVED = 0.97;
 /** From here on a date is one of two of which nobody says yet which. */
 const EITHER = 0.4;
 /** Below this a date is hardly a day of the job. */
-const HARDLY = 0.2;
+const HARDLY = 0.15;
+/** From these chances on a date of which rules know nothing is no day of the job, or that of an answer: where all are so, the days are open. */
+const DOUBTED = { none: 0.4, reply: 0.15 };
 /** "nothing on the" */
 const NOT_REACH = 60;
 
@@ -46,8 +48,8 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
     // "Sat and Sun the 9th and 10th": weekdays of the days that were found say them again.
     const again = mention.weekdayOnly ? namedAmong(mention, event.dates) : [];
     const date = again.length > 0 ? { ...mention, readings: [again] } : mention;
-    const { event: chance = 0, either = 0 } = chancesIn(learned.date, dateFeatures(page, mention));
-    return { date, chance, either };
+    const { event: chance = 0, either = 0, none = 0, reply = 0 } = chancesIn(learned.date, dateFeatures(page, mention));
+    return { date, chance, either, doubted: date.said === undefined && (none > DOUBTED.none || reply > DOUBTED.reply) };
   });
   const isFound = ({ start }: DateMention): boolean => event.where.some((one) => one.start === start);
   const likely = weighed.filter(({ date, chance }) => chance > (isFound(date) ? EVENT : UNFOUND));
@@ -82,6 +84,8 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
     .flatMap(({ date: { readings } }) => readings)
     .filter((reading) => reading.length === 1 || reading.join() !== event.dates.join());
   if (open.length > 0) return openDays(event, ...open.slice(0, 3));
+  const found = weighed.filter(({ date }) => isFound(date));
+  if (found.length > 0 && found.every(({ doubted }) => doubted)) return openDays(event, ...(theirs.length > 0 ? [theirs] : []));
   if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? openDays(event) : event;
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
   if (within || sure < HEARD) return event;

@@ -8,6 +8,8 @@ import { likeliest, type Learned } from './models.ts';
 
 /** From this chance on a mention speaks for a part of the days, or for all of them. */
 const HEARD = 0.4;
+/** One that speaks for a part of them has to speak so plainly. */
+const PLAIN = 0.6;
 /** Where rules know which of the days are not mine, the weights are heard from here on. */
 const SURE = 0.82;
 /** More days than this are a season. */
@@ -63,7 +65,7 @@ export function otherParts(event: EventDays, page: Page, learned: Learned): stri
     named.some(({ mention, days }) => mention.said === cue && days[0] === day);
   if (whole && ends('call', known[0]) && ends('wrap', known.at(-1)) && !heard.some(({ is }) => is === 'not')) return [];
   if (!whole) return heard.length === weighed.length && heard.every(({ is }) => is === 'all') ? [known] : [];
-  if (heard.every(({ is }) => is === 'all')) return [];
+  if (!heard.some(({ is, chance }) => is !== 'all' && chance >= PLAIN)) return [];
   // A mention that speaks for all of the days speaks for its own.
   const [mine, all, not] = [said('mine'), said('all'), said('not')];
   const theirs = known.filter((date) => (mine.size === 0 || mine.has(date) || all.has(date)) && !not.has(date));
