@@ -5,7 +5,7 @@ import { FIRST_PAGES, type Part, type PartKind } from '../parts/lines.ts';
 import { only } from '../parts/split.ts';
 import { directedTo } from './directed.ts';
 import { elsewhereInFull, peopleIn, type Layers } from './find.ts';
-import { emailIn } from './reach.ts';
+import { emailIn, phonesIn } from './reach.ts';
 import type { People } from './signature.ts';
 import { nameFrom, type PersonFact } from './words.ts';
 
@@ -69,12 +69,21 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
     asker;
   // Who sends a mail again stands at the head of the first one.
   const email = reach.email ?? (other ? undefined : writtenBy(heads, whole?.value));
+  const phone = other?.name && phoneBehind(text, other.name);
   return {
     ...reach,
+    ...(phone ? { phone } : {}),
     ...(whole ? { name: whole } : {}),
     ...(email ? { email } : {}),
     ...(organisation && !other ? { organisation } : {}),
   };
+}
+
+/** The number right behind a name, in its sentence. */
+function phoneBehind(text: string, { end }: PersonFact): PersonFact | undefined {
+  const phone = phonesIn(text.slice(end, end + NEAR_NAME), true)[0];
+  const between = text.slice(end, end + (phone?.start ?? 0));
+  return phone && !/[.!?\n]/.test(between) ? { ...phone, start: phone.start + end, end: phone.end + end } : undefined;
 }
 
 /** The address beside a name in the head of a mail. */
@@ -85,6 +94,8 @@ function writtenBy(heads: string, name: string | undefined): PersonFact | undefi
   return email && { ...email, start: email.start + at, end: email.end + at };
 }
 
+/** How far behind a name its number stands. */
+const NEAR_NAME = 60;
 const HEADS: readonly PartKind[] = ['header', 'subject'];
 
 /** The one who writes, or whose mail is passed on; `isTown` is true for a name that is a town's. */

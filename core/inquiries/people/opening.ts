@@ -35,7 +35,7 @@ const RANKED = new RegExp(
 );
 /** "Dana / Thunder here" */
 const TWO_NAMES = /^\s*(?:[\p{L}]+[ ,!]{1,2}){0,3}(\p{Lu}\p{Ll}+) \/ \p{Lu}[\p{L} ]{1,24} here(?!\p{L})/u;
-const GREETING = /^\s*(?:[\p{L}'’]+[ ,!]{1,2}){1,4}(?:(?<=,) |(?<=! )|- )?$/u;
+const GREETING = /^\s*(?:[\p{L}'’]+[ ,!\n]{1,3}){1,4}(?:(?<=,) |(?<=! )|- )?$/u;
 
 /** The one who begins so, and for whom. */
 export function openingOf(body: string, isTown: (name: string) => boolean): Closing | undefined {
@@ -60,7 +60,12 @@ export function openingOf(body: string, isTown: (name: string) => boolean): Clos
     const beside = besideName(body, end, isTown);
     // "Gideon, Nightheron.": of whom Gideon is, as likely.
     if (isSoleBody(written) && /^\s*\p{Lu}[\p{L}]+, $/u.test(body.slice(begin, index)) && /^\.\s/.test(body.slice(end, end + 2))) continue;
-    if (index > begin && written.includes(' ') && GREETING.test(body.slice(begin, index)) && DOES.test(body.slice(end, end + GREETED)))
+    if (
+      index > begin &&
+      (written.includes(' ') || /^, I (?!am|are)/.test(body.slice(end, end + 8))) &&
+      GREETING.test(body.slice(begin, index)) &&
+      DOES.test(body.slice(end, end + GREETED))
+    )
       return { name };
     const alone = index > begin && GREETING.test(body.slice(begin, index)) && BY_NAME_ALONE.test(body.slice(end, end + GREETED));
     if (!beside && alone) return { name };

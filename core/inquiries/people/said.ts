@@ -4,6 +4,7 @@
 import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { inTwo } from './form-name.ts';
+import { introducedIn } from './introduced.ts';
 import { lastWordsOf } from './last-words.ts';
 import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
@@ -15,26 +16,11 @@ import { toWhom } from './to-whom.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import type { People } from './signature.ts';
-import {
-  KIN_WORDS,
-  mayBeOrganisation,
-  namesArea,
-  NAME,
-  nameFrom,
-  ORG_NAME,
-  ORG_WORDS,
-  TITLE_WORDS,
-  trimmed,
-  type PersonFact,
-} from './words.ts';
+import { KIN_WORDS, mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
-const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!]\s{1,3})[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|out|up|down|hey|ja|hello|hi|in|again|and|&|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
-  'gu',
-);
 /** "I'm the bride's sister Naomi", "I'm their press person, Tess Wynn" */
 const AS_KIN = new RegExp(
   String.raw`(?<!\p{L})[Ii](?:'m| am) (?:[\p{L}'-]+ ){1,3}?(?:${KIN_WORDS}|person),? (${NAME_HERE})(?=[.,!;]| (?:here|from)(?!\p{L}))`,
@@ -128,7 +114,7 @@ const LAST_WORD = new RegExp(
   'u',
 );
 const LABEL_NAME = new RegExp(
-  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?:o|person| person)?|[Kk]ontakt|[Cc]ontatto|[Aa]nsprechpartner(?:in)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Aa]nrufer(?:in)?|[Aa]ppelante?|[Bb]eller|[Nn]ombre(?: (?:y apellidos?|completo))?|[Nn]om(?: et prénom)?|[Nn]aam|[Nn]ome(?: e cognome| completo)?|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|\.{2,}|\t)[^\S\n]*(?:an? )?(?:${RANK})?(${NAME_HERE})`,
+  String.raw`(?:^[^\S\n]*|[.!?] )(?:(?:[Ff]ull |[Yy]our |[Cc]ontact |FULL |YOUR |CONTACT )?(?:[Nn]ame|NAME)|[Cc]ontact(?:o|person| person)?|[Kk]ontakt|[Cc]ontatto|[Aa]nsprechpartner(?:in)?|[Ww]ho(?: to call)?|[Aa]sk for|[Cc]aller|[Aa]nrufer(?:in)?|[Aa]ppelante?|[Bb]eller|[Nn]ombre(?: (?:y apellidos?|completo))?|[Nn]om(?: et prénom)?|[Nn]aam|[Nn]ome(?: e cognome| completo)?|[Pp]roducer|[Oo]rgani[sz]er|[Bb]ooker|[Cc]oordinator|[Ee]nquiries|[Ii]nquiries|[Qq]ueries|[Aa]ttn|\p{L}{2,12} contact|[Ff]rom the desk of|[Rr]eply to|[Rr]esponses? to|[Cc]ontact \p{L}+|[Rr]ang|[Cc]alled|NAME|CONTACT|WHO|CALLER|PRODUCER|ORGANI[SZ]ER|BOOKER)(?:[^\S\n]?[:=?]|[^\S\n]-(?=[^\S\n])|\.{2,}|\t)[^\S\n]*(?:an? )?(?:${RANK})?(${NAME_HERE})`,
   'gmu',
 );
 function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined {
@@ -137,31 +123,6 @@ function match(pattern: RegExp, text: string, group = 1): PersonFact | undefined
     if (!written) continue;
     const name = nameFrom(written, found.index + found[0].lastIndexOf(written));
     if (name) return name;
-  }
-  return undefined;
-}
-
-const GOES_ON = /^\s(?:here|from|at|with|again|speaking|calling|of|off|in (?:crew|booking|bookings|production|events))(?!\p{L})/u;
-/** "It's Mei from Pear Tree Nursery": who is called as a month. */
-const MONTH = /^(?:Mei|May|April|June|Avril|Abril|Mai|Marzia|Augusta|Juni|Julij?)$/u;
-const IS_SOMEBODY = /^ (?:speaking|calling|here,? (?:from|at|with)|from \p{Lu}\p{Ll}+ \p{Lu})/u;
-/** The first words of a message or of the paper that it is typed on. */
-const OPENING = 120;
-
-/** "It's Bjorn": a person at the beginning, or where it goes on with where from; later it may be anything. */
-function introducedIn(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
-  const begins = body.length - body.trimStart().length + OPENING;
-  for (const found of body.matchAll(INTRODUCED)) {
-    const written = found[1] ?? '';
-    const at = found.index + found[0].lastIndexOf(written);
-    const month = MONTH.test(written) && IS_SOMEBODY.test(body.slice(at + written.length)) ? trimmed(written, at) : undefined;
-    const name = nameFrom(written, at) ?? month;
-    // "I am Sub-Librarian at" says what somebody is.
-    if (!name || TITLE_WORDS.test(name.value)) continue;
-    if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
-    const loosely = /(?:[Ii]t(?:'?s| is)|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
-    if (/name(?:'s| is)\s*$/i.test(body.slice(Math.max(0, name.start - 9), name.start))) return name;
-    if (!isTown(name.value) && (!loosely || (name.start < begins && !/^\p{Lu}{3,}$/u.test(name.value)))) return name;
   }
   return undefined;
 }

@@ -6,7 +6,7 @@ import { NOT_NAME, type PersonFact } from './words.ts';
 const LONGEST_CLOSING = 80;
 const LONGEST_GREETING = 200;
 const NO_SMALL_NAME =
-  /^(?:heaps|muchly|awfully|loads|tons|bye|xmas|food|parking|travel|lunch|the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|hmu|later|bye|lmk|me|fine|done|on|ok|so|now|time|gonna|going|getting|here|happening|happy|bit|one|two|been|that|this|what|when|where|a|an|my|his|her|their|in|at|to|of|up|down|off|out|over|back|gone|been|mum|mom|dad|us|we|urgent|cool|last|next|late|early|still|set|old|new|big|small|long|hoping|looking|writing|calling|after|trying|doing|putting|running|organising|organizing|shooting|filming|making|needing|wondering|sorry|glad|free|busy|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day|\p{L}{3,}ing)$/iu;
+  /^(?:message|note|hello|greetings|fresh|straight|away|home|hi|hey|heaps|muchly|awfully|loads|tons|bye|xmas|food|parking|travel|lunch|the|just|about|been|not|only|short|urgent|for|our|your|kit|all|lots|again|much|soon|asap|please|pls|plz|thanks|thank|cheers|hmu|later|bye|lmk|me|fine|done|on|ok|so|now|time|gonna|going|getting|here|happening|happy|bit|one|two|been|that|this|what|when|where|a|an|my|his|her|their|in|at|to|of|up|down|off|out|over|back|gone|been|mum|mom|dad|us|we|urgent|cool|last|next|late|early|still|set|old|new|big|small|long|hoping|looking|writing|calling|after|trying|doing|putting|running|organising|organizing|shooting|filming|making|needing|wondering|sorry|glad|free|busy|lmk|thx|tomorrow|today|tonight|you|mate|man|pal|dude|everyone|interested|keen|deal|good|cool|great|okay|sure|maybe|yes|yeah|nope|free|paid|cash|flat|total|max|week|weekend|day|days|hours|call|text|food|beer|lunch|included|inclusive|advance|\p{L}+day|\p{L}{3,}ing)$/iu;
 
 /**
  * The name in small letters.
@@ -16,7 +16,9 @@ export function smallName(body: string, isTown: (name: string) => boolean): Pers
   const opening = body.slice(0, LONGEST_GREETING);
   // "Could you do Otley? ... Ron": where it is has been said.
   const townBeside = (word: string): boolean =>
-    [...body.slice(0, 1000).matchAll(/(?<!\p{L})\p{Lu}\p{Ll}{3,}/gu)].some(([other]) => other !== word && isTown(other));
+    [...body.slice(0, 1000).matchAll(/(?<!\p{L})\p{Lu}\p{Ll}{3,}|(?<=(?<!\p{L})in )\p{Ll}{4,}/gu)].some(
+      ([other]) => other !== word && isTown(other),
+    );
   // Who begins in small letters writes names so.
   if (/\p{Lu}\p{Ll}+ \p{Lu}/u.test(body) && !/^\s*\p{Ll}/u.test(body)) return undefined;
   const introduced =
@@ -25,6 +27,9 @@ export function smallName(body: string, isTown: (name: string) => boolean): Pers
     ) ??
     /(?<!\p{L})(?:my name is|name is|name's|my name's) (\p{Ll}[\p{Ll}-]{2,11})(?!\p{L})/iu.exec(body) ??
     /^\s{0,4}(?:(?:\p{L}{2,12}[ ,!]{1,3}){0,3}?\p{L}{2,12}[,.!] )?(\p{Ll}[\p{Ll}-]{2,11}) from (?:the (?=\p{L})|(?=\p{Lu}))/u.exec(
+      opening,
+    ) ??
+    /^\s{0,4}(?:[\p{L}']{2,12}[ ,.!]{1,3}){0,4}?(?<=[,.!] )(\p{Ll}[\p{Ll}-]{2,11}) (?:from|@) (?!(?:noon|about|around|half|early|late|lunch|now|then|when|morning|mid\p{L}+)(?!\p{L}))\p{L}{3,}/u.exec(
       opening,
     ) ??
     /^\s{0,4}(?:\p{L}{2,12}[ ,.!]{1,3}){0,3}?(\p{Ll}[\p{Ll}-]{1,11}) (?:here(?:\s|[,.!])|again(?:\s(?:lol|haha|x)|[,.!])|\((?:from|we)\s)/iu.exec(
@@ -40,12 +45,18 @@ export function smallName(body: string, isTown: (name: string) => boolean): Pers
     /(?:(?<!\p{L})(?:ty|thx|ta|tx|cheers|thanks|regards)[\s,.!]{1,3}|(?<!(?<!\p{L})(?:an?|the|of|to|for|and|or|in|at|on|with|is|are|my|our|your|by|from) ?)\n[^\S\n]{0,4})(\p{Ll}{2,12} \p{Ll}{3,14}|(?<=\n[^\S\n]{0,4})\p{Ll}{2,12})(?:[.!]?|,? \(?\+?\d[\d\s().-]{6,18}| \([\p{Ll} ]{3,30}\))(?:\sx{1,3})?$/u.exec(
       body.slice(from, end),
     );
+  // "let me know soon, rhea", "call me anytime 416-555-0172 nadia"
+  const asking =
+    /(?:(?<!\p{L})(?:know|lmk|text|call|reply|answer|tell|hmu|yes|please|pls|plz)(?!\p{L})[^.?!\n]{0,50},|(?:call|text|ring|hmu|msg|whatsapp)(?!\p{L})[^.?!\n]{0,24}\d[\d\s().-]{6,18})\s(\p{Ll}{3,12})[.!]?$/u.exec(
+      body.slice(from, end),
+    );
   // "kit / your gong was great / june pell": a stroke between all that is said.
   const stroked = body.split(' / ').length > 3 ? / \/ (\p{Ll}{3,12}(?: \p{Ll}{3,14})?)[.!]?$/u.exec(body.slice(from, end)) : null;
   for (const [found, at] of [
     [introduced, 0],
     [full, from],
     [stroked, from],
+    [asking, from],
     [closing, 0],
   ] as const) {
     const word = found?.[1];

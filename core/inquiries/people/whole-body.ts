@@ -18,7 +18,7 @@ const KIND =
 const COMMITTEE =
   /^(?:the )?\p{Lu}\p{Ll}+(?: (?:and|&) \p{Lu}\p{Ll}+)? (?:Committee|Team|Department|Section|Group|Desk) of (?:the )?(?=\p{Lu}\p{L}+ \p{Lu})/u;
 /** "Credit Union em it's about" */
-const THINKING = /\s(?:em|um|uh|er|eh|erm|ehm|äh|ähm|euh)(?:\s.*)?$/u;
+const THINKING = /\s(?:em|um|uh|er|eh|erm|ehm|äh|ähm|euh|out of)(?:\s.*)?$/u;
 
 /** The body as it is called in full in the text that names it. */
 export function wholeBody(text: string, found: PersonFact): PersonFact {
