@@ -5,10 +5,11 @@
 import { cuesIn, type Cue } from '../said/cues.ts';
 import { builtAbroad } from './built-abroad.ts';
 import type { TimeMention } from '../times/find.ts';
+import { comesOrGoes } from './comes-and-goes.ts';
 import type { Where } from './scene.ts';
 
 const LEAD = 110;
-const TAIL = 90;
+const [TAIL, COMES_TAIL] = [90, 120];
 const CLOSES = String.raw`(?:done|free|finished|over|off|out|released|dismissed|relieved|excused|right to go|good to go|home|gone|through)`;
 const YOU = String.raw`(?:you|u|ur|we|everyone|everybody)(?:'re|'ll|'d|'ve|r|re| are| will| would| can| could| may| may as well)?(?: be)?(?: also| all| both)?`;
 
@@ -23,7 +24,8 @@ const THERE_THEN =
   /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come|(?:need|want|expect|like|have) (?:you|ya|ye|u)(?: to be)?) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** What the verb of the clause before is said of, too. */
-const YOU_AT = /[,;] (?:and |but |though )?(?:you|u|yours)(?: (?:can|could|may|at the latest))?,? (?:at|by|around|about) $/i;
+const YOU_AT =
+  /(?:[,;]|\d|[ap]\.?m\.?) (?:and |but |though )?(?:you|u|yours)(?: (?:can|could|may|at the latest))?,? (?:at|by|around|about) $/i;
 const COMES = /\b(?:arriv\w+|comes?|starts?|begins?|in|set|rig|there|here|calls?|loads?)\b[^.;]*$/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
@@ -148,5 +150,6 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     return { cue: 'wrap', strong: true };
   if (HAVE_GONE.test(lead) || NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
   if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
-  return undefined;
+  const ofMe = time.to ? undefined : comesOrGoes(near, text.slice(time.end, time.end + COMES_TAIL));
+  return ofMe && { cue: ofMe.cue, strong: true };
 }

@@ -104,7 +104,9 @@ export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes
           one.said !== (ends ? 'call' : 'wrap') &&
           // "9 to 4 or 5": of the end.
           (ends || (own.to !== undefined) === (one.to !== undefined)) &&
-          OR_ELSE.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start)).replace(BRACKET, '')),
+          [OR_ELSE, OTHERS_SAY].some((or) =>
+            or.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start)).replace(BRACKET, '')),
+          ),
       );
   if (!other) return undefined;
   const { minutes: told, open } = ((ends || window) && other.to) || other.from;
@@ -116,6 +118,9 @@ const OR_ELSE =
   /^[^.;!\n\d]*?(?:^|[\s,(])(?:or|otherwise|else|oder|sonst|ou(?: bien)?|sinon|o|si no|anders|oppure|altrimenti)[\s,]+(?:(?:(?:else|maybe|perhaps|even|if not|first|erst|only|for|at|by|from|around|about|as late as|um|ab|à|dès|a|las|alle|om|vanaf)\s){0,4}|(?:[^\s.,;:!?\d]{1,14}\s){1,4}(?:at|from|um|ab|à|dès|a las|alle|dalle|om|vanaf)\s)$/iu;
 /** "(€500)": what a choice costs. */
 const BRACKET = /\([^()\n]{0,30}\)/g;
+/** "my husband says ten, I say eleven" */
+const OTHERS_SAY =
+  /^,? (?:but |and |while |whereas )?(?:i|we|he|she|they|(?:my|our|the|his|her) \p{L}+)(?:'d| would|'m| am)? (?:says?|thinks?|reckons?|prefers?|votes?|saying|thinking)(?: (?:it's|its|at|for|until|till|more|like|rather|about|around)){0,2} $/iu;
 /** An arrival in a window of time. */
 const ARRIVES_BETWEEN =
   /\b(?:arriv\w+|come|turn up|show up|get (?:there|here|in)|be (?:there|here|in|with us)|access|load[- ]?in|set(?:ting)?[- ]?up|check in|report|meet|call|start|any ?time|some(?:time|where)|done|finish\w*|wrap|out|leave|free|home)\b[^.;,\n]{0,12}\bbetween $/i;
