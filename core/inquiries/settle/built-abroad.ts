@@ -63,7 +63,7 @@ const HOUR_OF_ITS_OWN = /^[^.;!,\n]{0,20}\?|^(?: [^\s.;!?\d]{1,12}){0,2} ?(?:\d|
 
 /** What follows an hour says that I must be there then, or that I may go; nothing where it says neither. */
 export function builtAbroad(after: string): 'call' | 'wrap' | undefined {
-  const done = WRAP_AFTER.exec(after) ?? AND_DONE.exec(after);
-  if (done && !HOUR_OF_ITS_OWN.test(after.slice(done[0].length))) return 'wrap';
-  return CALL_AFTER.test(after) || THEN_THERE.test(after) ? 'call' : undefined;
+  const free = (match: RegExpExecArray | null): boolean => match !== null && !HOUR_OF_ITS_OWN.test(after.slice(match[0].length));
+  if (free(WRAP_AFTER.exec(after) ?? AND_DONE.exec(after))) return 'wrap';
+  return free(CALL_AFTER.exec(after) ?? THEN_THERE.exec(after)) ? 'call' : undefined;
 }

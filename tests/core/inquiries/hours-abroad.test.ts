@@ -62,8 +62,10 @@ describe('what follows an hour', () => {
       bist du frei?
       you are free for lunch
       and you are free at 18:00
+      , vous êtes attendu à 8 h 30
+      , erwarten wir dich um 9
     `),
-  )('neither: %s', (after) => expect(builtAbroad(` ${after}`)).toBeUndefined());
+  )('neither: %s', (after) => expect(builtAbroad(after.startsWith(',') ? after : ` ${after}`)).toBeUndefined());
 });
 
 describe('a number that the word before it makes an hour', () => {
