@@ -43,6 +43,8 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
     if (needed || eveToo || (weekdayOnly && weekday === eve.dayOfWeek && (too || DAY_BEFORE.test(lead)))) return withEve;
     if (too && weekday === next.dayOfWeek) return withNext;
   }
+  const other = beside(text, event);
+  if (other) return other;
   const found = BESIDE.exec(text.slice(0, LOOKED_THROUGH));
   if (!found) return event;
   const sentence = saidAround(text, { start: found.index, end: found.index + found[0].length });
@@ -54,6 +56,21 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
   return found[1] === 'before' ? withEve : withNext;
 }
 const LEAD = 60;
+
+/** "My husband turns 70 on Friday 1 December and there's a supper the evening after": the day that is kept, or the one beside it on which it is kept. */
+function beside(text: string, event: EventDays): EventDays | undefined {
+  const [day] = event.dates;
+  const [where] = event.where;
+  if (event.dates.length !== 1 || day === undefined || !where || !TURNS.test(text.slice(Math.max(0, where.start - LEAD), where.start)))
+    return undefined;
+  const found = KEPT_BESIDE.exec(text.slice(where.end, sentenceAround(text, where.start, where.end).end).slice(0, NEAR));
+  if (!found) return undefined;
+  const other = Temporal.PlainDate.from(day).add({ days: found[1]?.toLowerCase() === 'before' ? -1 : 1 });
+  return askedDays(event.where, [[other.toString()], [day]]);
+}
+const TURNS = /\b(?:turns?|turning|birthday|anniversary|retires?|graduates?)\b[^.;!?\n]{0,24}$/i;
+const KEPT_BESIDE =
+  /\b(?:party|dinner|supper|lunch|surprise|celebrat\w+|do|meal|bash|gathering|concert)\b[^.;!?\n]{0,24}\bthe (?:day|evening|night|afternoon|morning) (after|before)\b/i;
 
 /** The sentence of a date, as far as it is near. */
 function saidAround(text: string, where: Where): string {

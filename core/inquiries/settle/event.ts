@@ -132,6 +132,8 @@ const GOES_ON = anyOf(`{goes} ... | {goes} ... on ... | {also}`, {
 /** What parts a day from the one named before it in a breath. */
 const OPEN_OR_OVER =
   /[.;!?\n]|\b(?:or|not|rather|if|by|until|till|but|instead|in place of|whereas|while|non|nicht|statt|pas|niet|plut[oô]t)\b/i;
+/** So near before a day stands what says that it is another one. */
+const NEAR = 24;
 const GOES_ON_TO = new RegExp(`${GOES_ON.source},?\\s?(?:on\\s)?(?:the\\s)?$`, 'i');
 
 /** "5, 6, 7 and then again the 11th" */
@@ -144,6 +146,8 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   if (first === undefined || last === undefined) return settled;
   const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
   const numbers = new Set(settled.dates.map((date) => Number(date.slice(8))));
+  // "The semi is on Saturday 12 August and the final is the 26th ... $550 a day, both days"
+  const both = settled.dates.length === 1 && numbered.length === 1 && BOTH.test(scene.text);
   const more = numbered.flatMap((mention) => {
     const { readings, doubt, sequence, start, end } = mention;
     const { items } = sequence;
@@ -153,7 +157,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
     // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
     const near = told.length === 1 ? inMonthOf(first, items[0]?.atom.day ?? 0) : undefined;
     const lead = scene.text.slice(Math.max(0, start - 60), start);
-    const goesOn = GOES_ON_TO.test(lead) || AGAIN.test(lead);
+    const goesOn = GOES_ON_TO.test(lead) || AGAIN.test(lead) || (both && !OPEN_OR_OVER.test(lead.slice(-NEAR)));
     const ofRun = near !== undefined && (consecutive(union(settled.dates, [near])) || (goesOn && near > last));
     const days = ofRun ? [near] : told;
     const all = union(settled.dates, days);
@@ -164,7 +168,7 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
           ? (days[0] ?? '') > first && !OPEN_OR_OVER.test(scene.text.slice(where.end, start))
           : consecutive(all) && !OPEN_OR_OVER.test(scene.text.slice(end, where.start)),
       );
-    const again = ofRun && AGAIN.test(lead);
+    const again = ofRun && (AGAIN.test(lead) || both);
     return goesOn || sameBreath || (counts.has(all.length) && consecutive(all)) ? [{ days, again, where: { start, end } }] : [];
   });
   if (more.length === 0) return functionsBeside(scene, settled, numbered) ?? settled;

@@ -72,6 +72,27 @@ describe('a date to come beside words of what was', () => {
   });
 });
 
+describe('days beside the one that is named', () => {
+  test.each([
+    "My mother turns 70 on Friday 5 March and there's a surprise dinner the evening after in Fargo. Would you film it? $400.",
+    'Our headmaster retires on Friday 5 March and his party is the evening before, in Fargo. Would you film it? $400.',
+  ])('the day that is kept or the one beside it: %s', (text) => {
+    const { fields, questions } = readAt(text);
+    expect(fields.start).toBeUndefined();
+    expect(questions.find(({ field }) => field === 'start')?.choices.length).toBe(2);
+  });
+
+  test.each([
+    [
+      'The semi is on Saturday 6 March and the final is the 20th, both in Fargo. Would you film it? $450 a day, home by 6 both days.',
+      '2027-03-20',
+    ],
+    ['The semi is on Saturday 6 March, or if it rains the 20th, in Fargo. Would you film it? $450.', '2027-03-06'],
+  ])('%s', (text, end) => {
+    expect([undefined, end]).toContain(readAt(text).fields.end);
+  });
+});
+
 describe('whichever it is', () => {
   test.each([
     "Could you film our concert in Fargo on Friday, March 6? My calendar says the 6th's a Saturday. $400.",
