@@ -33,6 +33,8 @@ export function onlyThat({ text, dates: mentions }: Scene, { dates }: EventDays)
     if (last && index - last.mention.end < REACH) return last.days;
   }
   for (const { index, 0: words, 1: first, 2: second } of [...text.matchAll(THE)].slice(0, MOST_POINTED)) {
+    // "only the drinks and the brunch" are more than one day.
+    if (AND_MORE.test(text.slice(index + words.length, index + words.length + MORE))) continue;
     const noun = (first ?? second ?? '').toLowerCase();
     const beside = named.filter(({ mention }) => tells(text, mention, noun, index, words.length));
     const days = new Set(beside.map((one) => one.days.join()));
@@ -41,6 +43,8 @@ export function onlyThat({ text, dates: mentions }: Scene, { dates }: EventDays)
   return undefined;
 }
 const REACH = 160;
+const AND_MORE = /^(?: \p{L}+)?,? (?:and|&|\+|plus|or|as well as|then) (?:the |an? )?\p{L}/iu;
+const MORE = 30;
 
 /** True where a word stands in the sentence of a day, outside of the words that point at it. */
 function tells(text: string, { start, end }: DateMention, noun: string, from: number, length: number): boolean {

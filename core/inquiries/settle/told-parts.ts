@@ -55,7 +55,7 @@ export function toldParts(scene: Scene, settled: EventDays): EventDays | undefin
       scene.dates.filter((date) => date.explicit && beginsLine(text, date)).length < 2 &&
       left.length > 0 &&
       (left.every((day) => others.has(day)) || counts.has(left.length))
-      ? partOf(settled, left)
+      ? { ...partOf(settled, left), counted: true }
       : undefined;
   // Where every day of the run is told to be mine or not, nothing learned is held against it.
   if (rest.every((day) => refused.has(day))) return { ...partOf(settled, [...wanted].toSorted()), counted: true };

@@ -24,6 +24,7 @@ describe('rows that a sentence names', () => {
   test.each([
     ["We'd love video of the reception only. Can you do it?", WEEKEND, ['2027-03-06']],
     ['We only want the brunch filmed. Are you free?', WEEKEND, ['2027-03-07']],
+    ['We only want the ceremony filmed, not the brunch. Are you free?', WEEKEND, ['2027-03-06']],
     ['We would like both recitals recorded with one camera.', CONCERTS, ['2027-03-05', '2027-03-07']],
   ])('%s', (sentence, rows, days) => {
     const { fields } = readAt(rows + sentence);
@@ -37,7 +38,7 @@ describe('rows that a sentence names', () => {
   });
 
   test.each([
-    'We only want the ceremony filmed, not the brunch. Are you free?',
+    'We only want the drinks and the brunch filmed, not the reception. Are you free?',
     'Could you film? No need to cover the brunch.',
     'Could you film everything apart from the brunch?',
     'Only the brunch needs filming; the ceremony is covered by my uncle. Are you free?',
@@ -56,13 +57,18 @@ describe('rows that a sentence names', () => {
 describe('a day that somebody else has', () => {
   test.each([
     "Graduations in Fargo, 2, 3 and 4 March 2027 (Tue to Thu). We've an operator for the Tuesday. Would you film them?",
-    'Games in Fargo on 6 and 7 March 2027. My brother is filming the Saturday, would you do the Sunday?',
+    'Games in Fargo on 6 and 7 March 2027. My brother is filming the Saturday. Would you film as well?',
     'Market weekends in Fargo: 6-7 March, 13-14 March 2027. The second weekend is yours if you want it, $380 a day to film.',
   ])('%s', (text) => {
     const { fields, questions } = readAt(text);
     expect([fields.start, fields.end]).toEqual([undefined, undefined]);
     expect(questions.some(({ field }) => field === 'start')).toBe(true);
   });
+});
+
+test('a day that is asked for beside one that somebody else has', () => {
+  const { fields } = readAt('Games in Fargo on 6 and 7 March 2027. My brother is filming the Saturday, would you do the Sunday?');
+  expect([fields.start, fields.end]).toEqual(['2027-03-07', '2027-03-07']);
 });
 
 describe('days in words', () => {
