@@ -5,6 +5,7 @@ import { anyOf } from '../phrases.ts';
 import { OTHER_CREW } from '../said/subject.ts';
 import { builtAbroad } from './built-abroad.ts';
 import type { Where } from './scene.ts';
+import { toldThen } from './told-then.ts';
 
 const MINE = anyOf(`
   you | u | your | yours | you'd | you're | you'll | youd | ur | only camera | a camera is | camera is | cameras | cam 3 | videographer | for video | vous | tu | te | toi | sie | dich | du | ihnen | usted | tú | jij | je | jou
@@ -47,6 +48,9 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   const row = /(?:^|\n)[ \t]*$/.test(before);
   if (AFTER.test(after) || builtAbroad(after) || (row && MY_ROW.test(after))) return 'mine';
   if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
+  // "soundcheck's at 4, come for that"
+  const then = toldThen(text, { start, end });
+  if (then && then.cue !== 'other') return 'mine';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const told = clauses.filter((one) => one.trim() !== '');

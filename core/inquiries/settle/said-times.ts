@@ -18,6 +18,7 @@ import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
 import { nthHeading, nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
+import { toldThen } from './told-then.ts';
 
 const DAY_BEFORE =
   /\b(?:(?:day|night|evening|afternoon|arvo) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon|arvo)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
@@ -25,8 +26,9 @@ const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
 
 /** "Scratch that, 7:30" takes back what stands before it. */
 const VOID = /\b(?:ignore|disregard|forget|scratch|never ?mind)(?: about)?\b(?!(?: (?:that|this|it|all that))?\s?(?:[,.;:!-]|and\b|$))/i;
-/** "1 PM, not 11 AM" */
-const NOT_THEN = /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$/i;
+/** "1 PM, not 11 AM", "your call moves from 8 am to 7" */
+const NOT_THEN =
+  /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$|\b(?:moves?|moved|shift(?:s|ed)?|change[sd]?|(?:brought|put|pushed|pulled) (?:forward|back|up)|earlier|later) from $/i;
 const LAST_TIME =
   /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)(?!(?: [a-z]+){0,4}? (?:is|are|will|would|should|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
 const THIS_TIME =
@@ -71,8 +73,7 @@ export function sayTimes(
     const before = text.slice(from, time.start);
     const next = times[index + 1];
     const tail = tailOf(text, time.end, Math.min(sentence.end, next?.start ?? text.length, time.end + 40));
-    const row = rows.get(time);
-    const column = columns.get(time);
+    const [row, column] = [rows.get(time), columns.get(time)];
     if (column) {
       said.push({
         ...time,
@@ -105,7 +106,7 @@ export function sayTimes(
       (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
       thatDay(text, before, time, dates) ??
       dayOfMeeting(text, time, dates, previous, sentence);
-    const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past';
+    const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past' && date?.said !== 'reply';
     const label = labelOf(text, time);
     const owned =
       label === 'theirs' && (time.to !== undefined || labelled)
@@ -113,7 +114,7 @@ export function sayTimes(
         : label === 'mine' && (!time.bare || /^\s*(?:[.,;()\n]|$|until|till?|not)/.test(text.slice(time.end, time.end + 8)))
           ? 'call'
           : undefined;
-    const built = free && date?.said !== 'reply' ? builtOf(text, time, sentence, from) : undefined;
+    const built = free ? (toldThen(text, time) ?? builtOf(text, time, sentence, from)) : undefined;
     if (
       time.bare &&
       !across.has(time) &&
