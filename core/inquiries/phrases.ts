@@ -63,3 +63,15 @@ export const phrases = (list: string, lists: Readonly<Record<string, string>> = 
 /** A pattern that finds every phrase of a list. */
 export const anyOf = (list: string, lists: Readonly<Record<string, string>> = {}, flags = 'i'): RegExp =>
   new RegExp(phrases(list, lists), flags);
+
+/** Letters of the Latin scripts as ranges. */
+const LETTERS = String.raw`a-z\u00c0-\u024f`;
+/**
+ * A pattern with the letters of the Latin scripts and plain figures for all letters and figures, to be used without regard to case: the class
+ * of all letters makes long patterns slow to build. Such a class stands alone or first in its brackets.
+ */
+export const latin = (pattern: string): string =>
+  pattern
+    .replaceAll(String.raw`\p{N}`, String.raw`\d`)
+    .replaceAll(/\[\\p\{L\}/g, `[${LETTERS}`)
+    .replaceAll(/\\p\{Ll?\}/g, `[${LETTERS}]`);

@@ -25,7 +25,8 @@ const HARDLY = 0.1;
 /** Of so many hours the call has to be likely: half of those that were stated below this when messages were read for the first time were none. */
 const SEVERAL = 3;
 const LIKELY = 0.5;
-/** "call 10am", "16:30 cameras", and the cell of a table, of which the weights see nothing: there rules know better. */
+/** "Call: 07:30 (14th)", "call 10am", "16:30 cameras", and the cell of a table, of which the weights see nothing: there rules know better. */
+const HEADED = /^\s*(?:crew )?(?:call|wrap)\b/i;
 const CALL = /\bcall(?: time)?(?: is)?(?: at)?:?\s?$/i;
 const MY_PART = /^\s(?:video|cameras?)[,.;\n]/i;
 const BESIDE = 20;
@@ -55,7 +56,7 @@ const fits = (calls: Calls, told: Told, wall: string): boolean =>
 
 function isPlain(text: string, { start, end }: SaidTime): boolean {
   const before = text.slice(lineStart(text, start), start);
-  return before.includes('|') || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
+  return before.includes('|') || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
 }
 
 /** Another hour that is likelier it, or this one alone where it hardly is. */

@@ -8,7 +8,7 @@ import { around, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 
 /** A unit below this chance is asked about beside one from there on. */
-const HARDLY = 0.1;
+const HARDLY = 0.07;
 const RIVAL = 0.6;
 /** An offer that says no unit. */
 export const NO_UNIT = 'open';

@@ -13,7 +13,7 @@ import { chancesIn, likeliest, type Learned } from './models.ts';
 /** From these chances on the weights are believed where no rule speaks, and against the rules: found by leaving out one writer's messages at a time. */
 const SURE = { date: 0.85, half: 0.9 };
 /** The chance from which a message asks for work, by what the rules say of it: between the inquiries and the rest of six sets that had taught nothing. */
-const ASKS: Record<Ruled, number> = { certain: 0, plain: 0.2, note: 0.2, request: 0.5, none: 0.8, refused: 0.9, never: Infinity };
+const ASKS: Record<Ruled, number> = { certain: 0, plain: 0.1, note: 0.2, request: 0.5, none: 0.8, refused: 0.9, never: Infinity };
 
 /** Say of dates and times what the weights say, where no rule does and they are sure enough. */
 export function weighed(page: Page, learned: Learned): Scene {

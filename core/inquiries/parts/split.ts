@@ -263,12 +263,19 @@ function endsHere(lines: readonly Line[], from: number): boolean {
 export function only(text: string, parts: readonly Part[], ...kinds: PartKind[]): string {
   let at = 0;
   const pieces: string[] = [];
-  const blanked = (from: number, to: number) => text.slice(from, to).replace(/[^\n]+/g, (line) => ' '.repeat(line.length));
+  const blanked = (from: number, to: number) => {
+    for (let [start, end] = [from, from]; start < to; start = end) {
+      const isBreak = text[start] === '\n';
+      while (end < to && (text[end] === '\n') === isBreak) end++;
+      pieces.push(isBreak ? text.slice(start, end) : ' '.repeat(end - start));
+    }
+  };
   for (const part of parts) {
-    pieces.push(blanked(at, part.start));
-    pieces.push(kinds.includes(part.kind) ? text.slice(part.start, part.end) : blanked(part.start, part.end));
+    blanked(at, part.start);
+    if (kinds.includes(part.kind)) pieces.push(text.slice(part.start, part.end));
+    else blanked(part.start, part.end);
     at = part.end;
   }
-  pieces.push(blanked(at, text.length));
+  blanked(at, text.length);
   return pieces.join('');
 }

@@ -9,7 +9,7 @@ import { isOrigin, isTakenBack } from './origin.ts';
 type Tokens = readonly Token[];
 
 export const near =
-  /^(?:in|near|behind|beyond|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
+  /^(?:in|near|nr|behind|beyond|above|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 const NAMED_SO =
   /(?:\bthe one(?: (?:for you|(?:that |which )?(?:i|we|you|they|he|she|the client)(?:'d|'re|'ll)? [^.,;:!?\n]{2,24}?))? is(?: in| at)?|\b(?:the|this year's|our) (?:town|place|location|city|village|venue) (?:is|will be|would be|'s)|\b(?:in the end|now|finally|actually|instead|so|but)(?: now)?,? (?:it's|it is|it'll be|it will be)(?: now)?(?: in| at)?|\bjetzt (?:ist es|wird es|doch)(?: in)?|(?:->|=>|→)|[,;(] ?(?:that's|that is|namely|i\.e\.)) ?$/i;
@@ -83,6 +83,13 @@ export const isDateWord = (token: Token | undefined): boolean =>
 export const properName = (token: Token | undefined): boolean =>
   token !== undefined && /^\p{Lu}\p{Ll}/u.test(token.text) && !isDateWord(token);
 
+/** "70 people in Segovia on Saturday 3 July": who is there on the day is where the job is, though people also live somewhere. */
+const PEOPLE_THERE =
+  /\b(?:lads|people|parents|folks|family|relatives|friends|members|staff|guests|mum|mom|dad|brothers?|sisters?|daughters?|sons?) (?:over |back )?in\s$/i;
+
+/** "our camera op's car died in": where something went wrong. */
+const WENT_WRONG = /\b(?:died|broke down|broken down|crashed|stranded|stuck|stolen|seized up|gave out) (?:\w+ )?in\s$/i;
+
 /** "I got your name from the venue in": what is done there is not said by who told of me. */
 const AT_VENUE = /\b(?:venue|hall|hotel|theatre|theater|church|club|(?:community|conference|arts) cent(?:re|er))\s(?:in|at)\s$/i;
 
@@ -125,6 +132,8 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     /^(?:is|on)$/.test(after?.lower ?? '') &&
     (taken(next + 1) || taken(next + 2)) &&
     (openBefore || led || /^(?:and|then|or|play|plays|playing|doing|visit|visiting)$/.test(before.lower));
+  const beforeDate = onDay || (openAfter && (taken(next) || taken(next + 1)));
+  const there = beforeDate && PEOPLE_THERE.test(lead);
   return {
     led,
     housed,
@@ -136,7 +145,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       ONLY_THERE.test(lead) ||
       (THAT_ONE.test(lead) && /^\p{Lu}/u.test(first.text) && /^ (?:one|date|leg|show|night|stop)\b/.test(behind)),
     afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
-    beforeDate: onDay || (openAfter && (taken(next) || taken(next + 1))),
+    beforeDate,
     slot: onDay || (openBefore && openAfter),
     openAfter,
     listed:
@@ -147,11 +156,12 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       (taken(next + 1) || isDateWord(tokens[next + 1])),
     held,
     away:
-      (!held && !hosts && NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
+      (!held && !hosts && !there && NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
+      WENT_WRONG.test(lead) ||
       AFTERWARDS.test(behind.slice(0, 48)) ||
       /^ (?:standard |daylight |local )?time\b/.test(behind) ||
       isTakenBack(lead, behind),
-    atHome: !held && (AT_HOME.test(lead) || written || outOf || onTheWay || origin),
+    atHome: !held && !there && (AT_HOME.test(lead) || written || outOf || onTheWay || origin),
     onTheWay,
     origin,
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),

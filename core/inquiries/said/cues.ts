@@ -12,16 +12,12 @@ import {
   wrapElsewhere,
 } from './elsewhere.ts';
 import { callDone, callNamed, callOfHours } from './call.ts';
+import { latin } from '../phrases.ts';
 import { replyWanted } from './reply.ts';
 import { doneByOthers, ofOwnHours } from './subject.ts';
 import { wrapNamed } from './wrap.ts';
 
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
-
-/** Letters of the Latin scripts as ranges: the class of all letters makes long patterns slow to build. */
-const LETTERS = String.raw`a-z\u00c0-\u024f`;
-const latin = (pattern: string): string =>
-  pattern.replaceAll(String.raw`[\p{L}`, `[${LETTERS}`).replaceAll(String.raw`\p{L}`, `[${LETTERS}]`);
 
 /** One pattern of many phrases; each line holds a few of them. */
 const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(latin(`(?:${phrases.trim().split(/\n\s*/).join('|')})`), flags);

@@ -106,6 +106,10 @@ function lastOfWork(dates: readonly DateMention[]): string {
   }, '');
 }
 
+/** "Yes the 2nd works for us": it is answered, and not asked. */
+const SUITS =
+  /^,? (?:still )?(?:works|suits|fits|would (?:work|suit|be)|does work|is (?:fine|good|great|perfect|ok|okay|free|on|it)|it is)(?!\p{L})/iu;
+
 /** Say `reply` of the dates by which words around them ask for an answer. */
 export function answersAsked(text: string, dates: readonly DateMention[]): DateMention[] {
   if (dates.length > MOST_MENTIONS) return [...dates];
@@ -113,6 +117,7 @@ export function answersAsked(text: string, dates: readonly DateMention[]): DateM
   return dates.map((mention, index) => {
     const { said, past, start, end, readings } = mention;
     if (past || said === 'reply' || said === 'call' || said === 'past' || readings.some(({ length }) => length > 1)) return mention;
+    if (SUITS.test(text.slice(end, end + REACH))) return mention;
     const sentence = sentenceAround(text, start, end);
     const before = dates[index - 1];
     const lead = text.slice(Math.max(sentence.start, start - REACH, before?.end ?? 0), start);

@@ -4,6 +4,7 @@
 import { anyOf } from '../phrases.ts';
 import { OTHER_CREW } from '../said/subject.ts';
 import { builtAbroad } from './built-abroad.ts';
+import { comesOrGoes } from './comes-and-goes.ts';
 import type { Where } from './scene.ts';
 import { toldThen } from './told-then.ts';
 
@@ -32,7 +33,7 @@ const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 /** "I need you at the hall only, call 12:30": whose call it is stands in the clause before. */
 const CALL_ALONE = /^\s*(?:crew )?call(?: time)?(?: is)?(?: at)?:?\s*$/i;
-const [REACH, AFTER_REACH] = [70, 90];
+const [REACH, AFTER_REACH] = [70, 110];
 /** "6 AM, that's the riggers" */
 const THEIRS_AFTER =
   /^["'\s]*,?\s?(?:that's|that is|which is) (?:for )?(?:the |our )?(?!you|u\b|your|when|my|what|fine|ok|right|correct|a\b|an\b|the (?:call|time|start))\p{L}+s\b/iu;
@@ -48,6 +49,13 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   const row = /(?:^|\n)[ \t]*$/.test(before);
   if (AFTER.test(after) || builtAbroad(after) || (row && MY_ROW.test(after))) return 'mine';
   if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
+  // "you on the quay for 9", "speeches at 9, then you're off duty"
+  const sentence =
+    text
+      .slice(Math.max(0, start - REACH), start)
+      .split(/[.;!?\n]/)
+      .at(-1) ?? '';
+  if (comesOrGoes(sentence, after)?.named) return 'mine';
   // "soundcheck's at 4, come for that"
   const then = toldThen(text, { start, end });
   if (then && then.cue !== 'other') return 'mine';

@@ -25,7 +25,9 @@ export function softHour(text: string, end: number): number | undefined {
   const told =
     part !== undefined ||
     ish !== undefined ||
-    /o'?clock|\bsay\b|\bhours?\b|\b(?:like|by|at|ore|alle|um|uur|kl\.?|à|a las)\s/i.test(tail.slice(0, tail.indexOf(hour) + hour.length + 10));
+    /o'?clock|\bsay\b|\bhours?\b|\b(?:like|by|at|ore|alle|um|uur|kl\.?|à|a las)\s/i.test(
+      tail.slice(0, tail.indexOf(hour) + hour.length + 10),
+    );
   if (!told) return undefined;
   if (/^(?:noon|midday|twelve|12)$/i.test(hour)) return 12 * 60;
   const [whole = '', rest = '0'] = hour.split(/[:.]/);

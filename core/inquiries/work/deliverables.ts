@@ -1,6 +1,7 @@
 /**
  * What is to be handed over, as the sender words it: a film by its length, a number of clips, what is wanted whole or one by one.
  */
+import { latin } from '../phrases.ts';
 
 export type Thing = { value: string; start: number; end: number };
 
@@ -33,19 +34,21 @@ const MEASURED = [
   String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|pics|stills)${TO}`,
   String.raw`(?:individual|separate) (?:audio )?tracks? (?:for|of|per) (?:each|every) [\p{L}'-]{2,14}`,
   String.raw`(?:(?:\p{L}{3,12}|\d{1,3}[- ]?)minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
-].map((pattern) => new RegExp(FROM + pattern, 'giu'));
+].map((pattern) => new RegExp(latin(FROM + pattern), 'gi'));
 
 const COUNT_ABROAD = String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|deux|trois|quatre|cinq|dix|dos|tres|cuatro|cinco|due|tre|quattro|cinque|twee|drie|vijf|tien)\s`;
 /** How many and of what kind, right before what is measured. */
 const BEFORE = new RegExp(
-  String.raw`${FROM}(?:${COUNT_ABROAD}|${COUNT}(?:(?:${ADJECTIVE}|${WORD})\s){0,2}|(?:${ADJECTIVE}\s){1,2})$`,
-  'iu',
+  latin(String.raw`${FROM}(?:${COUNT_ABROAD}|${COUNT}(?:(?:${ADJECTIVE}|${WORD})\s){0,2}|(?:${ADJECTIVE}\s){1,2})$`),
+  'i',
 );
 
 /** Told by an adjective: a short film, edited highlights. */
 const DESCRIBED = new RegExp(
-  String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>(?<=(?:short|longer|little|wee|tiny|brief|edited|final|promo|promotional|social) )(?!(?:social|promo|highlights?|event|theatre|theater|doc\p{L}*|feature|student|music) )[\p{L}-]{3,12} (?:films?|videos?|reels?)|highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
-  'giu',
+  latin(
+    String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>(?<=(?:short|longer|little|wee|tiny|brief|edited|final|promo|promotional|social) )(?!(?:social|promo|highlights?|event|theatre|theater|doc\p{L}*|feature|student|music) )[\p{L}-]{3,12} (?:films?|videos?|reels?)|highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
+  ),
+  'gi',
 );
 /** Words that promise a thing by themselves; the rest need a count, a length or an adjective. */
 const PLAIN =
@@ -76,7 +79,7 @@ const PROMISED = [
   String.raw`(?:short|edited|full-length) (?:${WORD} )?(?:films?|videos?|edit|recordings?|reels?)`,
   String.raw`(?:one )?mp4s?(?: of the [\p{L}'-]{3,14})?`,
   String.raw`(?:enregistrement|captation|mitschnitt|aufzeichnung|grabación|registrazione|opname) (?:intégrale?|íntegra|completa|complète|de la plénière|des interventions|der vorträge)(?: des [\p{L}'-]{3,16})?`,
-].map((pattern) => new RegExp(`${FROM}${pattern}${TO}`, 'giu'));
+].map((pattern) => new RegExp(latin(`${FROM}${pattern}${TO}`), 'gi'));
 
 const NOT_ASKED =
   /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best(?! $)|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|(?<!(?:can|could|should|shall|if|that) )(?:we|i) (?:make|cut|edit|produce)|(?<!(?:who|that|which|also|and) )(?:makes|produces|handles)|(?:he|she|editor|firm|company|team|agency) (?:cuts|edits)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
