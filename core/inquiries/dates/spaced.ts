@@ -7,7 +7,7 @@ import { isDay, isYear, monthAt, weekdayAt, type Atom, type Tokens } from './pie
 const LEADS = /^(?:on|am|vom|den|dem|from|to|until|till|bis|dne|od|do|dnia|den|le|il|el|op|date|,)$/;
 const JOINS = /^(?:-|to|till|til|until|bis|do|až|and|&|\+|und|et|a|i|e|og|och|\/)$/;
 
-const isPoint = (tokens: Tokens, index: number): boolean => tokens[index]?.text === '.' && Boolean(tokens[index]?.tight);
+const isPoint = (tokens: Tokens, index: number): boolean => tokens[index]?.text === '.' && tokens[index]?.tight;
 const smallNumber = (tokens: Tokens, index: number): number | undefined =>
   (tokens[index]?.text.length ?? 9) <= 2 ? tokens[index]?.num : undefined;
 
