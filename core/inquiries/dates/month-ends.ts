@@ -1,5 +1,5 @@
 /**
- * The end of a month or a year in other words than "the end of May", and in other languages: "bis Ende Juli", "d'ici la fin du mois", "entro fine gennaio", "antes de fin de mes", "vóór eind mei".
+ * The end of a month or a year, in several languages: "by the end of May", "bis Ende Juli", "d'ici la fin du mois", "entro fine gennaio", "antes de fin de mes", "vóór eind mei".
  */
 import { monthAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 
@@ -15,6 +15,21 @@ const MOST_SMALL = 2;
 
 const ENGLISH = /^(?:by|before|until|till|than)$/;
 const DECEMBER = 12;
+
+/** "by the end of May", "before the end of this month": with a word for a closing date it is the last day; "at the end of May" is no day. */
+function endOfMonth(tokens: Tokens, index: number): Atom | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  if (!ENGLISH.test(word(-1))) return undefined;
+  const at = word(0) === 'the' ? 1 : 0;
+  if (word(at) !== 'end' || word(at + 1) !== 'of') return undefined;
+  const which = word(at + 2);
+  if (/^(?:the|this|next)$/.test(which) && word(at + 3) === 'month')
+    return { first: index, next: index + at + 4, relative: { kind: 'monthEnd', ahead: which === 'next' ? 1 : 0 } };
+  const month = monthAt(tokens, index + at + 2);
+  if (!month) return undefined;
+  const year = yearAt(tokens, month.next);
+  return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
+}
 
 /** "by the close of September", "by month-end", "before the year is out", "by the end of the year" */
 function endInEnglish(tokens: Tokens, index: number): Atom | undefined {
@@ -35,9 +50,9 @@ function endInEnglish(tokens: Tokens, index: number): Atom | undefined {
 }
 
 /** The last day of a month; `undefined` where no word for a closing date leads to it. */
-export function monthEndElsewhere(tokens: Tokens, index: number): Atom | undefined {
+export function monthEndAt(tokens: Tokens, index: number): Atom | undefined {
   const word = (at: number): string => tokens[at]?.lower ?? '';
-  const english = endInEnglish(tokens, index);
+  const english = endOfMonth(tokens, index) ?? endInEnglish(tokens, index);
   if (english || !END.test(word(index))) return english;
   let lead = index - 1;
   while (index - lead <= MOST_SMALL && SMALL.test(word(lead)) && !CLOSING.test(word(lead))) lead--;

@@ -1,27 +1,10 @@
 /**
- * Days told by their place in a month: "last Friday in March", "every Tuesday in May", "the first weekend of April", "by the end of May".
+ * Days told by their place in a month: "last Friday in March", "every Tuesday in May", "the first weekend of April".
  */
 import { monthWord, numberWord } from '../words.ts';
 import { monthSaidAt, placeAt, type MonthSaid } from './month-said.ts';
 import { monthAt, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 import { weekendWordAt } from './weeks.ts';
-
-/** "by the end of May", "before the end of this month": with a word for a closing date it is the last day; "at the end of May" is no day. */
-export function endOfMonth(tokens: Tokens, index: number): Atom | undefined {
-  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
-  if (!/^(?:by|before|until|till|than)$/.test(word(-1))) return undefined;
-  const at = word(0) === 'the' ? 1 : 0;
-  if (word(at) === 'month' && word(at + 1) === 'end')
-    return { first: index, next: index + at + 2, relative: { kind: 'monthEnd', ahead: 0 } };
-  if (word(at) !== 'end' || word(at + 1) !== 'of') return undefined;
-  const which = word(at + 2);
-  if (/^(?:the|this|next)$/.test(which) && word(at + 3) === 'month')
-    return { first: index, next: index + at + 4, relative: { kind: 'monthEnd', ahead: which === 'next' ? 1 : 0 } };
-  const month = monthAt(tokens, index + at + 2);
-  if (!month) return undefined;
-  const year = yearAt(tokens, month.next);
-  return { first: index, next: year?.next ?? month.next, relative: { kind: 'monthEnd', month: month.month, year: year?.year } };
-}
 
 /** "every Tuesday in May", "all Saturdays of June", "the first three Saturdays in September" */
 export function everyAt(tokens: Tokens, index: number): Atom | undefined {

@@ -5,8 +5,8 @@ import { numberWord } from '../words.ts';
 import { besideAt, feastAt } from './feasts.ts';
 import { namedDayAt } from './named-days.ts';
 import { nearDayAt } from './near-days.ts';
-import { monthEndElsewhere } from './month-ends.ts';
-import { endOfMonth, everyAt, monthPhrase } from './of-months.ts';
+import { monthEndAt } from './month-ends.ts';
+import { everyAt, monthPhrase } from './of-months.ts';
 import { weekdayPhrase, which } from './of-weeks.ts';
 import { dayAt, weekdayAt, type Atom, type Tokens } from './pieces.ts';
 import { weeksAheadAt } from './weeks.ts';
@@ -15,8 +15,7 @@ import { weeksAheadAt } from './weeks.ts';
 export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   return (
     nearDayAt(tokens, index) ??
-    endOfMonth(tokens, index) ??
-    monthEndElsewhere(tokens, index) ??
+    monthEndAt(tokens, index) ??
     feastAt(tokens, index) ??
     besideAt(tokens, index) ??
     namedDayAt(tokens, index) ??

@@ -46,9 +46,9 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const single = first !== undefined && found.length === 1;
   if (first?.unsaid && (chances['shoot'] ?? 0) < OF_OCCASION) return [];
   const { text } = page.scene;
-  // "We don't want the stream any more": what is refused is no rival.
   // "You'd be second cameraman": said in so many words, no weight speaks against it.
   if (first && found.every(({ plainly }) => plainly)) return found;
+  // "We don't want the stream any more": what is refused is no rival.
   if (single && (isRefused(text, role) || (role === 'edit only' && chance < SURE && !EDITS.test(text)))) return found;
   if (single) {
     const rival = OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL;

@@ -16,10 +16,10 @@ const NOT_ME =
 /** Who says what they want beside what they pass on is who asks, and so is who asks for an answer. */
 const WANTS =
   /\b(?:we|i)(?:'d| would) (?:like|love|want)\b|\b(?:we|i) (?:need|want)\b|\b(?:can|could|would|will) you (?:please |pls )?(?:send|let|tell|give|hold|confirm|quote|reply)\b/i;
-/** "what came in through our form": a form's own name goes before the name of who passes it on. */
 /** "Please answer me, not the client", "can you take this over from us" */
 const ANSWER_ME =
-  /\b(?:answer|reply|write|respond|ring|call|come back|get back|let)(?: back)?(?: to)? (?:me|us)(?:,| directly| and)? not\b|\bnot (?:to )?(?:the )?(?:client|customer)\b|\btake (?:it|this|that) (?:over|on|off) (?:from|for|our|my)?/i;
+  /\b(?:answer|reply|write|respond|ring|call|come back|get back|let)(?: back)?(?: to)? (?:me|us)(?:,| directly| and)? not\b|\bnot (?:to )?(?:the )?(?:client|customer)\b|\btake (?:it|this|that) (?:over|on|off)\b/i;
+/** "what came in through our form": a form's own name goes before the name of who passes it on. */
 const CAME_IN =
   /\bforward(?:ing|ed)?\b|\bcame (?:in|through)\b|\bpass(?:ing|ed)\b[^.!?\n]{0,30}\b(?:on|along)\b|\b(?:web|contact|enquiry|inquiry) ?form\b/i;
 const FORM_NAME = /^[ \t]*(?:your |full |client |customer |contact )?name\s?:[ \t]*\p{Lu}/imu;

@@ -24,7 +24,6 @@ const BY_NAME_ALONE =
 /** "Wanda from church", "Moira off Ward 12": people, whatever towns are called so. */
 const SAYS_SO =
   /^ (?:here|speaking|calling|typing|this side|off \p{L}|from (?!(?:noon|mid\p{L}+|about|around|approx|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|early|late|lunch|morning|dawn|sun\p{L}+|now|then|when|to|until|start)(?!\p{L}))\p{Ll})/u;
-/** Whom they greet stands right before them, and a comma or a dash. */
 /** "Marguerite Hale, I plan weddings": who has two names and then says what they do. */
 const DOES =
   /^,? (?:and )?(?:I|we) (?:am|are|run|plan|do|work|look|manage|own|teach|organi[sz]e|coordinate|produce|handle|book|chair|help|head|lead)(?!\p{L})/u;
@@ -35,6 +34,7 @@ const RANKED = new RegExp(
 );
 /** "Dana / Thunder here" */
 const TWO_NAMES = /^\s*(?:[\p{L}]+[ ,!]{1,2}){0,3}(\p{Lu}\p{Ll}+) \/ \p{Lu}[\p{L} ]{1,24} here(?!\p{L})/u;
+/** Whom they greet stands right before them, and a comma or a dash. */
 const GREETING = /^\s*(?:[\p{L}'’]+[ ,!\n]{1,3}){1,4}(?:(?<=,) |(?<=! )|- )?$/u;
 
 /** The one who begins so, and for whom. */

@@ -15,7 +15,7 @@ const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?,\n])\s{0,2})there (?:for|by|from
 const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(?:es)?) you(?: up)?(?: [\w']{1,14}){0,7} (?:at|from|by)(?=\s\d)`;
 
 /** "you'd be hiding with your camera by 3:30", "you'll be filming from 10", but not "you'll be leaving by 5". */
-const doingBy = String.raw`\b(?:you|u)(?:'d|d|'ll|ll| would| will| should| must)? be (?!leav|finish|pack|head|driv|go|wrap|driv|travel|eat|clear|coil|return)(?:\w{2,10}ing|hidden|set|ready|rigged)(?: [\w']{1,12}){0,4} (?:by|from|at)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
+const doingBy = String.raw`\b(?:you|u)(?:'d|d|'ll|ll| would| will| should| must)? be (?!leav|finish|pack|head|driv|go|wrap|travel|eat|clear|coil|return)(?:\w{2,10}ing|hidden|set|ready|rigged)(?: [\w']{1,12}){0,4} (?:by|from|at)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
 
 /** What the hour of the crew is called, and who may be in then. */
 export const callNamed = `${placed}|${notBefore}|${doingBy}|${thereFor}|${fetched}|${phrases(

@@ -132,12 +132,9 @@ export function answersAsked(text: string, dates: readonly DateMention[]): DateM
     if (!early) return mention;
     const piece = text.slice(Math.max(0, start - ASKED_BEFORE), start);
     const after = text.slice(end, end + REACH);
-    const context = piece.slice(-ASKED_BEFORE);
-    if (RECEIVED_AFTER.test(lead) || CLOSES_ON.test(piece)) {
-      if (!DUE_ELSE.test(lead)) return { ...mention, said: 'reply', by: true };
-    }
-    if (DUE_ELSE.test(sentenceBefore(context))) return mention;
-    const answer = lastOf(ANSWER, context) ?? lastOf(TO_GIVE, context) ?? (/\?/.test(context) ? true : undefined);
+    if ((RECEIVED_AFTER.test(lead) || CLOSES_ON.test(piece)) && !DUE_ELSE.test(lead)) return { ...mention, said: 'reply', by: true };
+    if (DUE_ELSE.test(sentenceBefore(piece))) return mention;
+    const answer = lastOf(ANSWER, piece) ?? lastOf(TO_GIVE, piece) ?? (piece.includes('?') ? true : undefined);
     const by = BARE_BY.test(piece);
     const wished = WISHED_AFTER.test(after);
     if (

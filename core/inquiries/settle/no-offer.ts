@@ -6,10 +6,10 @@ import { phrases } from '../phrases.ts';
 
 /** "a $400 train ride": what has its price before it. Only a word for pay, or one that names nothing, makes it an offer. */
 const PRICED = /(?:^|[\s(])(?:an?|this|that|another|their|his|her)\s$/i;
-/** French has, and has no article: "on a 380 euros". */
 /** "Avevamo pensato a 900 euro", "wir dachten an": no article either. */
 const LEADS_TO =
   /(?<!\p{L})(?:pens\p{L}+|gedacht|dacht\p{L}*|denk\p{L}*|arriv\p{L}+|lleg\p{L}+|fino|hasta|jusqu'|circa|intorno|disposti|(?:hab\p{L}*|hatten|hätten)(?:\s\p{L}+){0,2})\s(?:a|an)\s$/iu;
+/** French has, and has no article: "on a 380 euros". */
 const HAS_IN_FRENCH = /(?:^|\s)(?:on|il|elle|y|qui|(?:la|le|notre|l')\s?\p{L}+)\sa\s$/iu;
 const NAMES_NOTHING = new RegExp(
   String.raw`^(?:\s?(?:\+|plus|[-–])|[-\s]?ish\b|[-\s](?:${phrases(
@@ -68,12 +68,13 @@ const ACCEPTING =
   /(?<!\p{L})(?:(?:accept\w*|approv\w*|agreed?|agrees|confirm\w*|happy|fine|go with|going with|go ahead|pleased|take|match|meet|honou?r|pay) (?:\w+ ){0,4}?your|(?:valid|accept|approuv|nehm|annehm|akzeptier|bestätig|acept|aprob|aprueb|confirm|aanvaard|accett|approv)\p{L}* (?:\p{L}+ ){0,3}?(?:ton|votre|dein|ihr|euer|tu|su|je|uw|jullie|il tuo|il suo)\p{L}{0,2})(?!\p{L})/iu;
 const REFUSED = /\b(?:not|n't|never|nicht|kein\w*|pas|no|niet)\b/i;
 
-/** "a bequest of $2,200, and part of it": more than what is mine. */
+/** "a budget of $40,000 in all but most goes to flowers" */
 const GOES_ELSEWHERE =
   /^[^.?!]{0,30}\b(?:most(?:ly)?|much|half|nearly all|almost all|the bulk)(?: of (?:it|that|this|which))? (?:goes|is|went|will go|has gone|for|gets)\b(?! (?:for |to )?(?:you|yours|the (?:video|film|camera))\b)/i;
 /** "the relay's whole budget", "the budget of the whole fair": what all of it costs. */
 const WHOLE_BUDGET =
   /\b(?:\p{L}+'s (?:whole|entire|overall|full) budget|budget (?:of|for) the (?:whole|entire|full) \p{L}+)(?: is| of|:)?(?: about| around| only| just)?\s$/iu;
+/** "a bequest of $2,200, and part of it": more than what is mine. */
 const OF_WHICH = /^[^.?!]{0,40}\b(?:part|some|a bit|a slice) of (?:it|that|which|this)\b/i;
 
 /** When something else was paid: "two years ago", "back then", "the last one". */

@@ -2,9 +2,8 @@
  * By when an answer is wanted where it is told from another day, within so many days, or put right; and what others are promised, which is none.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, lines } from './reading.ts';
 
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 const message = (way: string): string => `Hi Kit,\nCan you film our conference on Saturday 8 May in Fargo? ${way}\nThanks,\nAnn Leverett`;
 
 describe('by 10 December', () => {

@@ -2,9 +2,8 @@
  * The hour at which I come and the one at which I may go, in whatever words: lists of both stand once, for an hour before them or behind them.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, lines } from './reading.ts';
 
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 const message = (way: string): string => `Hi Kit,\nCan you film our gala on Saturday 12 December in Fargo? ${way}\nThanks,\nAnn Leverett`;
 
 describe('gone at nine in the evening', () => {

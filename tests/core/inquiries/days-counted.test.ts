@@ -2,9 +2,7 @@
  * Days that are all of the job because they are counted, and days that are beside it: past ones, closing dates, what is counted on a bill.
  */
 import { describe, expect, test } from 'vitest';
-import { facts, readAt } from './reading.ts';
-
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
+import { facts, lines, readAt } from './reading.ts';
 
 describe('two single days that are counted, the 9th and the 12th of December', () => {
   const ways = lines(`

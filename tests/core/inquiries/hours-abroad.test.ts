@@ -5,9 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { builtAbroad } from '../../../core/inquiries/settle/built-abroad.ts';
 import { tokensOf } from '../../../core/inquiries/parts/tokens.ts';
 import { timesOf } from '../../../core/inquiries/times/find.ts';
-import { readAt } from './reading.ts';
-
-const lines = (text: string): string[] => text.trim().split(/\s*\n\s*/);
+import { lines, readAt } from './reading.ts';
 
 describe('what follows an hour', () => {
   test.each(

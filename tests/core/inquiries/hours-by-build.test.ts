@@ -2,9 +2,8 @@
  * Hours that no word right before them tells: by the build of the sentence, by the day or the name that heads a line, by another hour.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, lines } from './reading.ts';
 
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 const message = (way: string): string => `Hi Kit,\nCan you film our fair on Saturday 12 December in Fargo? ${way}\nThanks,\nAnn Leverett`;
 
 describe('from two in the afternoon until seven', () => {

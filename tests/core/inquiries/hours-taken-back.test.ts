@@ -2,9 +2,8 @@
  * Hours that are taken back, left between two, or told only by how far past the last one they are.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, lines } from './reading.ts';
 
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 const message = (way: string): string =>
   `Hi Kit,\nCan you film our conference on Saturday 12 December in Fargo? ${way}\nThanks,\nAnn Leverett`;
 

@@ -18,3 +18,6 @@ export function readAt(text: string, receivedAt = WEDNESDAY, home = 'duluth'): R
 export function facts(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Reading['fields'] {
   return readAt(text, receivedAt, home).fields;
 }
+
+/** The ways of a list, one a line. */
+export const lines = (list: string): string[] => list.trim().split(/\s*\n\s*/);

@@ -2,9 +2,7 @@
  * Short weekdays and months of other languages, and the same letters where they are plain words.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
-
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
+import { facts, lines } from './reading.ts';
 
 describe('two days by their short names', () => {
   const ways = lines(`

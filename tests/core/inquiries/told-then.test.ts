@@ -2,9 +2,8 @@
  * Hours of something else at which I am told to come or to go by words that point back to them.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, lines } from './reading.ts';
 
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 const message = (way: string): string => `Hi Kit,\nCan you film our fair on Saturday 12 December in Fargo? ${way}\nThanks,\nAnn Leverett`;
 
 describe('to come at two in the afternoon', () => {

@@ -2,9 +2,8 @@
  * Whose an hour, a day and a closing date are: mine by who stands before them, in whatever words; those of others are left alone.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
+import { facts, lines } from './reading.ts';
 
-const lines = (list: string): string[] => list.trim().split(/\n\s*/);
 const message = (way: string): string => `Hi Kit,\nCan you film our gala on Saturday 12 December in Fargo? ${way}\nThanks,\nAnn Leverett`;
 
 describe('from half past four until nine', () => {
