@@ -5,6 +5,7 @@ import type { Place } from '../contract/parts.ts';
 import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { aroundFeasts } from './dates/around-feasts.ts';
+import { inSeries } from './dates/in-series.ts';
 import { orderOf, orderSeen } from './dates/order.ts';
 import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
@@ -104,7 +105,10 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
     (sequence, from) => resolve(sequence, { today: from, order }),
   );
   const phones = phonesIn(body, true);
-  const dates = sayDates(body, sequences.slice(0, MOST_SAID));
+  const dates = sayDates(
+    body,
+    inSeries(body, sequences.slice(0, MOST_SAID), (sequence, longest) => resolve(sequence, { today, order, longest })),
+  );
   const priced = amounts.filter(
     (amount) => amount.mark !== undefined || (amount.per !== undefined && amount.per !== 'other' && amount.amount >= 50),
   );

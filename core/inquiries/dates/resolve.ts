@@ -23,7 +23,7 @@ export type Resolved = {
   vague: boolean;
 };
 
-export type Seen = { today: PlainDate; order: Order; month?: number | undefined; stray?: number | undefined };
+export type Seen = { today: PlainDate; order: Order; month?: number | undefined; stray?: number | undefined; longest?: number };
 
 /** Dates without a year that lie this little before the message are more likely a slip or a look back than next year's. */
 const PASSED_DAYS = 45;
@@ -193,7 +193,7 @@ function resolveChain(items: readonly Item[], seen: Seen): Choices {
         const end = dates.at(-1) as PlainDate;
         if (join === 'range' && begin) {
           const length = begin.until(dates[0] as PlainDate).days;
-          if (length < 0 || length > LONGEST_RUN) continue;
+          if (length < 0 || length > (seen.longest ?? LONGEST_RUN)) continue;
           grown.push([...chain, ...Array.from({ length }, (_, step) => begin.add({ days: step + 1 })), ...dates.slice(1)]);
         } else if (begin && atom.day === undefined && before(end, begin)) continue;
         else grown.push([...chain, ...dates]);

@@ -115,7 +115,7 @@ export function sayDates(
       };
     const hint = item.resolved.weekdayOnly && A_WEEKDAY.test(lead);
     // "every Tuesday" is no one day.
-    if (item.resolved.weekdayOnly && /\b(?:every|each)\s$/i.test(before))
+    if (item.resolved.weekdayOnly && /\b(?:every|each|alternate)\s(?:other\s|second\s|single\s)?$/i.test(before))
       return {
         ...item.resolved,
         readings: [],
