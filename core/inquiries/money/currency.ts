@@ -31,7 +31,7 @@ const alike = (
 ).map(([words, currencies]) => [words, new Set<string>(currencies.split(' '))] as const);
 /** Signs and words of one currency each, behind its code. */
 const written =
-  'USD US$ U.S AMERICAN US USD$ | CAD CANADIAN CA$ CDN CDN$ C$ CAD$ | AUD AUSTRALIAN AUSSIE AU$ A$ AUD$ | NZD NZ$ NZD$ | HKD HK$ | SGD S$ SING SINGAPORE | BRL R$ | EUR € EURO EUROS EU | GBP £ POUND POUNDS STERLING STERLINE PFUND LIVRES LIBRAS | CHF FRANC FRANCS FRANKEN FRANCHI FR STUTZ FRÄNKLI | NAD N$ | FJD FJ$ | MYR RM RINGGIT | BWP PULA | JPY YEN | ZAR RAND R | THB BAHT ฿ | DKK DANISH | NOK NORWEGIAN | SEK SWEDISH | HUF FT FORINT | TWD NT$ | MXN MX$ | TTD TT$ | JMD J$ | BBD BDS$ | INR ₹ | NGN ₦ N NAIRA | PHP ₱ | GHS ₵ GH₵ GH¢ CEDI CEDIS | ILS ₪ NIS SHEKEL SHEKELS | TRY ₺ | KRW ₩ | VND ₫ | UAH ₴ | CRC ₡ | IDR RP RUPIAH | KES KSH KSHS | TZS TSH TSHS | UGX USH USHS | PLN ZŁ ZL | CZK KČ KORUN KORUNA KORUNY | RON LEI LEU | TRY LIRA | BRL REAIS | CNY RMB YUAN | BDT TAKA | ETB BIRR | ZMW KWACHA';
+  'USD US$ U.S AMERICAN US USD$ | CAD CANADIAN CA$ CDN CDN$ C$ CAD$ | AUD AUSTRALIAN AUSSIE AU$ A$ AUD$ | NZD NZ$ NZD$ | HKD HK$ | SGD S$ SING SINGAPORE | BRL R$ | EUR € EURO EUROS EU | GBP £ POUND POUNDS POND STERLING STERLINE PFUND LIVRES LIBRAS | CHF FRANC FRANCS FRANCOS SWISS FRANKEN FRANCHI FR STUTZ FRÄNKLI | NAD N$ | FJD FJ$ | MYR RM RINGGIT | BWP PULA | JPY YEN | ZAR RAND R | THB BAHT ฿ | DKK DANISH | NOK NORWEGIAN | SEK SWEDISH | HUF FT FORINT | TWD NT$ | MXN MX$ | TTD TT$ | JMD J$ | BBD BDS$ | INR ₹ | NGN ₦ N NAIRA | PHP ₱ | GHS ₵ GH₵ GH¢ CEDI CEDIS | ILS ₪ NIS SHEKEL SHEKELS | TRY ₺ | KRW ₩ WON | PEN S/ S/. SOLES | MZN METICAIS | GEL LARI | TND DT | NPR NRS | VND ₫ | UAH ₴ | CRC ₡ | IDR RP RUPIAH | KES KSH KSHS | TZS TSH TSHS | UGX USH USHS | PLN ZŁ ZL | CZK KČ KORUN KORUNA KORUNY | RON LEI LEU | TRY LIRA | BRL REAIS | CNY RMB YUAN | BDT TAKA | ETB BIRR | ZMW KWACHA';
 const sure = new Map(
   written.split(' | ').flatMap((entry) => {
     const [currency = '', ...marks] = entry.split(' ');
@@ -52,7 +52,7 @@ export function currencyOf(country: string | undefined): string | undefined {
  */
 export function currenciesFor(mark: string | undefined, home: string | undefined, places: readonly string[] = []): string[] {
   if (mark !== undefined) {
-    const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS|KRONER?|KRONOR|CROWNS)$/, ''));
+    const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS|KRONER?|KRONOR|CROWNS|FRANCS?|FRANKEN)$/, ''));
     if (known) return [known];
     if (/^Z[LŁ]OT/.test(mark)) return ['PLN'];
     if (/^[A-Z]{3}$/.test(mark) && !/^(?:YEN|DHS)$/.test(mark)) return [mark];

@@ -14,7 +14,7 @@ const NUMBER = String.raw`(?:${GROUPED}|\d{1,7}(?:[.,]\d{1,2})?)(?!\d)`;
 const TAX = String.raw`gst|vat|hst|tax|super|ust|ht|mwst|btw|iva|tva|moms|mva`;
 const WITH_TAX = String.raw`(?:\.[-–—]|\/-)?(?:\s?(?:\+|plus|inc\.?|incl\.?|ex\.?|excl\.?|including|excluding)\s?(?:${TAX})(?!\p{L})|\s?(?:${TAX}) (?:compres[ao]|inclus[ao]?|incluid[ao]|inkl\w*|inbegrepen|included|esclus[ao]|excluid[ao]|exkl\w*|excluded)|(?:\s|(?<=\s))(?:ht|ttc|nett?o?|gross|brutt?o?)(?!\p{L}))?`;
 const AMOUNT = new RegExp(
-  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k(?!\p{L})|grand\b|lakhs?\b|thousand\b|hundred\b)?(?:\s?(?:-|to|or|and)\s?(?<mark2>${MARK})?\s?(?<num2>${NUMBER})(?![.,]\d)\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|\s?(?:-|to|or)\s?(?<mark4>${MARK})\s?(?<num4>${NUMBER})(?![.,]\d)|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>(?:${MARK}|US)(?!\p{L})|(?:${WORD})\b))?(?:,- ?(?<late>€|EUR|Euro)?)?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
+  String.raw`(?<![\p{L}\d.,:/])(?<pre>(?:${MARK})(?!\p{L}))?\s?(?<num>${NUMBER})\s?(?<k>k(?!\p{L})|grand\b|lakhs?\b|thousand\b|hundred\b|mil(?= (?:pesos|euros|d[oó]lares|reais|soles|libras|francos|coronas)\b))?(?:\s?(?:-|to|or|and)\s?(?<mark2>${MARK})?\s?(?<num2>${NUMBER})(?![.,]\d)\s?(?<k2>k\b)?(?=\s?(?:${MARK}|${WORD}|a |per |an |\/|all|flat|total|for |$|[.,;)\n]))|\s?(?:-|to|or)\s?(?<mark4>${MARK})\s?(?<num4>${NUMBER})(?![.,]\d)|(?<=\d)[-–](?<num3>\d{2,6}))?(?:\s?(?<post>kr\.|(?:${WORD})\b|(?:${MARK}|US)(?!\p{L})))?(?:,(?:--?|[–—]) ?(?<late>€|EUR|Euro)?)?${WITH_TAX}(?:\s?(?:,\s?)?(?:ish\s)?-?\s?(?:\()?(?<per>${PER}))?`,
   'giu',
 );
 

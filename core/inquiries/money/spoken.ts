@@ -25,6 +25,8 @@ const sizes: Record<string, number> = { hundred: 100, thousand: 1000, grand: 100
 const PAID_FOR = /^\sfor (?:it|you|this|that|the (?:film|video|filming))\b/i;
 const PAID =
   /\b(?:fee|rate|budget|pays?|paying|offer|offering|wage|money|stipend|honorarium|can do(?: you)?)(?:'s| is| are| of| you| me)?(?: about| around| only)?\s$/i;
+const AGED =
+  /(?:\b(?:turn(?:s|ed|ing)?|be(?:comes?|coming)|aged|old)|(?<!(?:fee|rate|budget|pay|offer|that|it|this|all|max|price|amount|money|most|figure|total)) (?:is|are|was|were))\s$/i;
 const LEAD = 30;
 const BEHIND = 20;
 
@@ -49,13 +51,22 @@ function amountOf(match: RegExpExecArray, amount: number, paid = false): Amount 
   };
 }
 
+/** "The club is a hundred", "gran turns a hundred": years, where neither money nor a unit is named and what is so old is nothing that pays. */
+function isAge(text: string, { index, groups }: RegExpExecArray): boolean {
+  if (groups?.['post'] !== undefined || groups?.['per'] !== undefined || !/^(?:hundred)$/i.test(groups?.['size'] ?? '')) return false;
+  const before = text.slice(Math.max(0, index - LEAD), index);
+  return AGED.test(before) && !PAID.test(before);
+}
+
 /** Amounts that are written in words, in the order of the text. */
 export function spokenIn(text: string): Amount[] {
-  const sized = [...text.matchAll(SIZED)].map((match) => {
-    const { half, count, halves, size = '', later, more, tens } = match.groups ?? {};
-    const times = half !== undefined ? 0.5 : (count === undefined ? 1 : valueOf(count)) + ((halves ?? later) ? 0.5 : 0);
-    return amountOf(match, times * (sizes[size.toLowerCase()] ?? 0) + valueOf(more) * 100 + valueOf(tens), /^grand$/i.test(size));
-  });
+  const sized = [...text.matchAll(SIZED)]
+    .filter((match) => !isAge(text, match))
+    .map((match) => {
+      const { half, count, halves, size = '', later, more, tens } = match.groups ?? {};
+      const times = half !== undefined ? 0.5 : (count === undefined ? 1 : valueOf(count)) + ((halves ?? later) ? 0.5 : 0);
+      return amountOf(match, times * (sizes[size.toLowerCase()] ?? 0) + valueOf(more) * 100 + valueOf(tens), /^grand$/i.test(size));
+    });
   const apart = (one: RegExpExecArray): boolean => !sized.some(({ start, end }) => one.index >= start && one.index < end);
   const short = [...text.matchAll(SHORT)].filter(apart).flatMap((match): Amount[] => {
     const { count, tens, post, per } = match.groups ?? {};

@@ -33,6 +33,8 @@ const OUT_OF = /\b(?:of|out of|from) (?:which|that|this|it),?\s$/i;
 const FOR_ME = /^[^.?!;,\d]{0,30}\b(?:for (?:the |our |a )?(?:video\w*|film\w*|camera\w*|stream\w*)|for you|yours)\b/i;
 /** "30 quid each", "£40 a head" */
 const EACH = /^\s?(?:each|apiece|pp|p\.p\.|(?:a|per) (?:head|person|family|couple|member|team)|from each)\b/i;
+/** "$225 an evening", "two hundred a go": a price of one of several, beside their sum. A day's pay is told by itself. */
+const ONE_OF_MANY = /\d\S*\s(?:an?|per|each) (?!day\b)\p{L}{2,12}\b|(?:hundred|fifty|thousand) (?:an?|per|each) (?!day\b)\p{L}{2,12}\b/iu;
 const SOLD = /\b(?:tickets?|entry|entries|raffle|seats?|plates?|sold|sells?|raised)\b/i;
 /** "Final answer is": it holds, whatever was said before. */
 const FINAL =
@@ -102,7 +104,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
   const lines = amounts.map((amount) => lineOf(text, amount));
   const rows = rowStandings(lines, amounts);
   const someNew = lines.some(({ quoted }, index) => !quoted && amounts[index]?.mark !== undefined);
-  return amounts.map((amount, index) => {
+  const found = amounts.map((amount, index): Standing => {
     const lead = text.slice(Math.max(0, amount.start - REACH), amount.start);
     const [before, after] = [amounts[index - 1], amounts[index + 1]];
     const between = after === undefined ? '' : text.slice(amount.end, Math.min(after.start, amount.end + REACH));
@@ -128,7 +130,12 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       const [one, two] = [earlier.at(-1)?.amount ?? 0, earlier.at(-2)?.amount ?? 0];
       // "90 per talk, so 990 for all"
       const each = before.per === 'other' || EACH.test(text.slice(before.end, before.end + NEAR));
-      const many = each && !SOLD.test(lead) && one > 0 && amount.amount > one && amount.amount % one === 0;
+      const many =
+        (each || ONE_OF_MANY.test(text.slice(before.start, before.end + NEAR))) &&
+        !SOLD.test(lead) &&
+        one > 0 &&
+        amount.amount > one &&
+        amount.amount % one === 0;
       if (many && CONCLUDES.test(near)) return 'sum';
       if (two > 0 && one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
       const bare = amount.mark === undefined && amount.per === undefined;
@@ -142,6 +149,10 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
     }
     return lines[index]?.quoted && someNew ? 'aside' : undefined;
   });
+  // The price of one of them, where what all come to follows.
+  return found.map((standing, index) =>
+    standing === undefined && found[index + 1] === 'sum' && amounts[index]?.per !== 'day' ? 'aside' : standing,
+  );
 }
 
 /** More amounts than this are a price list. */

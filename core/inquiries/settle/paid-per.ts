@@ -5,7 +5,7 @@ import type { Amount } from '../money/units.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
 const JOB_WORDS =
-  /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
+  /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|cachet|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
   /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
@@ -19,13 +19,22 @@ const JOB_NEXT =
 const RATE_WORDS =
   /(?<!half[- ])\b(?:\d{1,2}[- ]?h(?:ou)?r (?:day )?rate|(?:day|daily)[- ]?(?:rate|fee|allowance|money|pay)|(?:rate|fee|pay) (?:per|a) day|tages(?:satz|gage|pauschale|honorar)|tarif (?:journalier|jour)|tarifa diaria|dag(?:tarief|vergoeding|prijs)|tariffa giornaliera|(?:pay|paid|paying|charge|charged|billed) by the day|(?:10|12|8|9|11|ten|twelve|eight)[- ]hour day)\b|\bdaily:? ?$|\bfor (?:one|the|a|that|a single) day,? (?:it's|it is|that's|we'd|we can|i can)\b/i;
 const DAY_AFTER =
-  /^\s(?:as (?:a|the|your|our) )?(?:day|daily) (?:rate|fee)|^,? for each (?:day|of the)\b|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
+  /^\s(?:(?!(?:half|with|plus|and|within|take|takes|including|for)(?!\p{L}))\p{L}[\p{L}-]{2,11} ){1,2}(?:an?|per|each|every|pr\.?|pro|par|por|al) (?:day|tag|jour|dag|d[ií]a|giorno)\b|^\s(?:as (?:a|the|your|our) )?(?:day|daily) (?:rate|fee)|^,? for each (?:day|of the)\b|^[^.;?!]{0,60}?\bfor (?:the|that|this|your|our|one|a)(?: (?!half)\p{L}+)? day\b|^[^.;?!]{0,42}?\b(?:por el día|pour la journée|für den tag|voor de dag)\b|^\s?\)?[\s.,]{0,2}[[(]\s?per day\b|^[^.;?!]{0,20}\(?(?:standard |normal |usual )?\d{1,2}[- ]h(?:ou)?r day\b/iu;
+/** "Per day we can give", "pro Tag zahlen wir": the day comes first. */
+const LED_BY_DAY =
+  /(?<!\p{L})(?:(?:per|for each|for every|each|every) (?:shoot(?:ing)? |working |show )?day|pro (?:dreh|arbeits|veranstaltungs)?tag|par jour(?:née)?|por (?:día|dia)|al giorno|per (?:dag|giorno)|pr\.? dag)(?!\p{L})[,:]? (?!of )[^.,;?!\d]{0,40}$/iu;
 /** "For the two days our parents propose", "für beide Tage haben wir": what follows is for all of them. */
 const LED_BY_DAYS =
   /(?<!\p{L})(?:for|für|pour|por|per|voor) (?:all|both|the|these|those|our|alle|beide|die|les|los|las|i|le|de)(?: of)?(?: (?:the|these|our))?(?: (?:two|three|four|five|six|[2-6]|zwei|drei|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|twee|drie))? (?:days|nights|evenings|shifts|sessions|dates|sittings|weekend|week|tage|abende|jours|soirs|soirées|días|noches|giorni|serate|dagen|avonden)(?!\p{L})[^.;?!\d]{0,60}$/iu;
 /** "£300 for the 2", "850 € the two days", "$5,000 for filming the two days" */
 const DAYS_BEHIND =
   /^,? (?:(?:is |are |goes )?for (?:the )?(?:\p{L}+ ){0,3})?(?:over |across )?(?:for |the |all |both |these ){1,2}(?:of the )?(?:(?:two|three|four|five|six|[2-6])(?=\s?(?:[.,;!?)\n]|$)| (?:days|nights|evenings|shifts|dates|sessions|of them)\b)|(?<=both )(?:days|nights|evenings|dates)\b)|^ (?:is |are )?for (?:the )?(?:\p{L}+ ){1,3}?\p{L}+, (?:all|both|the) (?:two |three |four |five |six |[2-6] )?(?:days|nights|evenings|dates)\b/iu;
+/** "€1,500 and that's for the both days", "$300. for the 2", "AED 3,500 lumpsum both days", "$ 1,300 incl. both days", "$2,400 for your three days" */
+const ALL_DAYS = String.raw`(?:(?:the |your |our |all |these |those |of ){0,3}(?:both|two|three|four|five|six|seven|[2-7])(?: of)?(?: (?:the|these|those|your|our))?(?: (?:days?|nights?|evenings?|nites|shifts|dates|sessions|shows|weekends|of (?:them|it|us)|together)\b|(?=\s?(?:[.,;!?)\n]|$)))|(?:the |it |them )?(?:lot\b|block\b)|it all\b)`;
+const FOR_ALL_DAYS = new RegExp(
+  String.raw`^[^.;?!\d]{0,50}?\b(?:that's|that is|this is|it's|it is|thats|its|which is) (?:for|covers?|good for) ${ALL_DAYS}|^[\s.,!?…-]{1,5}(?:and |in total )?(?:lump[ -]?sum |flat |fee |total |all[- ]in |cash )?(?:incl(?:\.|udes?|uding|usive of)? |for |covers? |covering |across |over )${ALL_DAYS}|^[\s,]{1,2}(?:lump[ -]?sum|flat|fee|total|all[- ]in)[\s,]{1,2}(?:for )?${ALL_DAYS}|^ in it for your (?:two|three|four|five|six|[2-6]) (?:days|nights|evenings)|^ the block\b`,
+  'i',
+);
 /** "$900 for the film": one thing that is made, however many days it takes. */
 const FOR_ONE_FILM =
   /^ for (?:the|a|this|our) (?:\p{L}+ )?(?:film|video)\b(?! (?:crew|team|days?|side|person|coverage|work|shoot|part|guy|man|operator))/iu;
@@ -74,7 +83,14 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after) || DAY_IS.test(around)) return 'day';
   if (DAY_AND_EDIT.test(after)) return 'job';
   if (FOR_THE_JOB.test(after)) return 'job';
-  if (DAYS_BEFORE.test(around) || DAYS_AFTER.test(after) || RATE_WORDS.test(around) || DAY_AFTER.test(next) || FOR_THE_WEEKDAY.test(after))
+  if (
+    DAYS_BEFORE.test(around) ||
+    DAYS_AFTER.test(after) ||
+    RATE_WORDS.test(around) ||
+    LED_BY_DAY.test(led) ||
+    DAY_AFTER.test(next) ||
+    FOR_THE_WEEKDAY.test(after)
+  )
     return 'day';
   if (HOUR_WORDS.test(around)) return 'hour';
   const line = lineStart(text, amount.start);
@@ -85,6 +101,7 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
     JOB_LED.test(led) ||
     LED_BY_DAYS.test(led) ||
     DAYS_BEHIND.test(after) ||
+    FOR_ALL_DAYS.test(next) ||
     FOR_ONE_FILM.test(after) ||
     JOB_AFTER.test(after) ||
     JOB_NEXT.test(next) ||
