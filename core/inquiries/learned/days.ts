@@ -27,7 +27,8 @@ const NOT_REACH = 60;
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
   if (page.scene.dates.length > MOST_MENTIONS || event.counted) return event;
   const agreed = likelierDays(event, page, learned);
-  const parts = otherParts(agreed, page, learned);
+  // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
+  const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
   return parts.length > 0 ? openDays(agreed, ...parts) : agreed;
 }
 
