@@ -6,10 +6,10 @@ import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { aroundFeasts } from './dates/around-feasts.ts';
 import { inSeries } from './dates/in-series.ts';
-import { orderOf, orderSeen } from './dates/order.ts';
+import { orderOf, orderSeen, writesDayFirst } from './dates/order.ts';
 import { resolve } from './dates/resolve.ts';
 import { sequencesOf } from './dates/sequences.ts';
-import { monthAhead, monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
+import { monthAhead, monthBefore, monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
@@ -80,7 +80,8 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   const homeCurrency = input.homeCurrency ?? currencyOf(homeCountry);
 
   const amounts = amountsIn(body);
-  const order = orderSeen(tokens) ?? orderOf(homeCountry, ...countriesPaying(amounts), ...(inDollars(amounts) ? ['US'] : []));
+  const custom = orderOf(homeCountry, ...countriesPaying(amounts), ...(inDollars(amounts) ? ['US'] : []));
+  const order = orderSeen(tokens) ?? (custom === 'month first' && writesDayFirst(tokens) ? 'either' : custom);
   const today = received.toPlainDate();
   const written = datesWritten(plain.text, parts, today, order);
   const found = sequencesOf(tokens);
@@ -98,6 +99,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
         monthBeside(body, tokens, sequence, found, today) ??
         monthOfWeek(body, tokens, sequence, found) ??
         monthAhead(body, tokens, sequence, today) ??
+        monthBefore(body, tokens, sequence) ??
         month;
       const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
       return { sequence, resolved: resolve(sequence, seen), start, end };

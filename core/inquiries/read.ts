@@ -36,6 +36,7 @@ import { likelyHours } from './settle/unlikely.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
 import { heldAgainstSomebodyElse } from './settle/somebody-else.ts';
+import { heldAgainstOthers } from './settle/the-one.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
@@ -92,7 +93,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   const atHome = role?.role === 'edit only' ? unfilmed || !called : role === undefined && unfilmed && !called;
   const found = heldAgainstSomebodyElse(
     scene,
-    heldAgainstRows(scene, heldAgainstDaysBeside(scene, heldAgainstHours(scene, eventDays(scene)))),
+    heldAgainstRows(scene, heldAgainstDaysBeside(scene, heldAgainstHours(scene, heldAgainstOthers(scene, eventDays(scene))))),
   );
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }

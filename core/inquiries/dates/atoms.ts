@@ -54,7 +54,10 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
     // "Freitag, den 17."
     const close =
       day && ((at <= weekday.next + 1 && tokens[at - 1]?.text !== ',') || /^(?:den|dem|le|el|il)$/.test(tokens[at - 1]?.lower ?? ''));
-    if (day && (day.ordinal || close)) return { first: index, next: day.next, weekday: weekday.weekday, day: day.day, ...comma };
+    // "Wednesday (6th) till Friday (8th)"
+    const closes = day && tokens[at - 1]?.text === '(' && tokens[day.next]?.text === ')' && JOINS.test(tokens[day.next + 1]?.lower ?? '');
+    if (day && (day.ordinal || close))
+      return { first: index, next: closes ? day.next + 1 : day.next, weekday: weekday.weekday, day: day.day, ...comma };
     return { first: index, next: weekday.next, weekday: weekday.weekday };
   }
   if (!day) return undefined;
@@ -74,7 +77,11 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       ...(of ? { weekday: of.weekday } : {}),
       day: day.day,
       ordinal: true,
-      ...(at === index && tokens[index - 1]?.lower !== 'on' && ledAsDay(tokens, index) === undefined && !hourFollows(tokens, day.next)
+      ...(at === index &&
+      tokens[index - 1]?.lower !== 'on' &&
+      ledAsDay(tokens, index) === undefined &&
+      !hourFollows(tokens, day.next) &&
+      !aloneAfterWeekday(tokens, index, day.next)
         ? { bare: true }
         : {}),
     };
@@ -84,6 +91,17 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   if (year && tokens[day.next]?.text !== ',') return { first: index, next: year.next, day: day.day, year: year.year, bare: true };
   return { first: index, next: day.next, day: day.day, bare: true };
 }
+
+/** "Not this Friday! 25th", "Saturday? Yes, 9th.": a number with its ordinal ending that stands alone behind a weekday is its day. */
+function aloneAfterWeekday(tokens: Tokens, index: number, next: number): boolean {
+  const [lead, tail] = [tokens[index - 1], tokens[next]];
+  const begins =
+    lead === undefined || (tokens[index]?.breaks ?? 0) > 0 || /^[!?.:(]$/.test(lead.text) || /^(?:yes|yep|no|sorry)$/.test(lead.lower);
+  const ends = tail === undefined || tail.breaks > 0 || /^[.!?;)]$/.test(tail.text) || /^(?:not|instead)$/.test(tail.lower);
+  return begins && ends && tokens.slice(Math.max(0, index - NEAR_WEEKDAY), index).some(({ lower }) => WEEKDAY_NAME.test(lower));
+}
+const NEAR_WEEKDAY = 12;
+const WEEKDAY_NAME = /^(?:mon|tues|wednes|thurs|fri|satur|sun)days?$|^(?:mon|tues?|weds?|thurs?|fri|sat)$/;
 
 const JOINS = /^(?:and|&|\+|to|through|thru|-|\/|until|till|or)$/;
 

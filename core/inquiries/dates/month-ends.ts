@@ -13,7 +13,7 @@ const MONTH = /^(?:monats?|mois|mes|mese|maand)$/;
 /** So many small words stand between the word for a closing date and the end. */
 const MOST_SMALL = 2;
 
-const ENGLISH = /^(?:by|before|until|till|than)$/;
+const ENGLISH = /^(?:by|before|until|till|til|than|to|through)$/;
 const DECEMBER = 12;
 
 /** "by the end of May", "before the end of this month": with a word for a closing date it is the last day; "at the end of May" is no day. */

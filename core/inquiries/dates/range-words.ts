@@ -1,6 +1,7 @@
 /**
  * What joins the first and the last day of a run, in several words too: "up to and including", "tot en met", "fino a", "jusqu'au".
  */
+import { monthWord } from '../words.ts';
 import { weekdayAt, type Tokens } from './pieces.ts';
 
 /** What joins the two ends of a run in one word. */
@@ -22,6 +23,9 @@ export function rangeAt(tokens: Tokens, index: number): number | undefined {
   // "da lunedì 19 a venerdì 23 giugno", "de lundi 19 à vendredi 23"
   const named = /^(?:a|à)$/.test(word(0)) ? weekdayAt(tokens, index + 1) : undefined;
   if (named && tokens[named.next]?.num !== undefined) return index + 1;
+  // "de 8 a 10 de julho", "dall'8 a 10 luglio"
+  const until = /^(?:a|à)$/.test(word(0)) && tokens[index - 1]?.num !== undefined ? tokens[index + 1] : undefined;
+  if (until?.num !== undefined && monthWord(/^(?:de|di)$/.test(word(2)) ? word(3) : word(2)) !== undefined) return index + 1;
   if (!RANGE_WORDS.has(word(0))) return undefined;
   const two = (word(0) === '-' && word(1) === '>') || (/^(?:through|thru)$/.test(word(0)) && word(1) === 'to');
   const including = /^(?:until|till|til|to)$/.test(word(0)) && word(1) === 'and' && word(2) === 'including';

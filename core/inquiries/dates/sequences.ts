@@ -52,7 +52,7 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
   if (word === 'oder' || word === 'ou') return { join: 'or', next: at + 1, comma: false };
   if (word === 'or' || word === 'alternatively')
     return { join: 'or', next: tokens[at + 1]?.lower === 'else' ? at + 2 : at + 1, comma: false };
-  if (word === 'and' && between) return { join: 'range', next: at + 1, comma: false };
+  if (between && /^(?:and|et|y|e|ed|und|en)$/.test(word)) return { join: 'range', next: at + 1, comma: false };
   const range = rangeAt(tokens, at);
   if (range !== undefined) return { join: 'range', next: range, comma: false };
   if (word === 'and' && (tokens[at + 1]?.lower === 'on' || tokens[at + 1]?.lower === 'then' || tokens[at + 1]?.lower === 'again'))
@@ -161,7 +161,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
       atom.weekday !== undefined &&
       atom.day === undefined &&
       !atom.relative &&
-      items.every((item) => item.atom.day !== undefined)
+      items.every((item) => item.atom.day !== undefined || item.atom.relative?.kind === 'monthEnd')
     )
       break;
     // "Thursday the 16th - the 15th is the dinner": what goes back is no run.
@@ -221,6 +221,9 @@ function weekendElsewhere(tokens: Tokens, index: number): number | undefined {
 /** "12 March Street" is an address. */
 const STREET = /^(?:street|st|road|rd|avenue|ave|lane|drive|square|crescent|terrace|boulevard|blvd)$/;
 
+/** "between the 8th and the 10th", "entre 8 e 10 de julho" */
+const BETWEEN = /^(?:between|entre|tra|fra|zwischen|tussen)$/;
+
 /** More dates than this are a calendar, not a message. */
 const MOST_DATES = 500;
 
@@ -243,7 +246,9 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
       around = 'week';
       at = word === 'wc' ? index + 1 : index + 3;
     }
-    const between = tokens[at - 1]?.lower === 'between';
+    const between =
+      BETWEEN.test(tokens[at - 1]?.lower ?? '') ||
+      (/^(?:the|le|el|il)$/.test(tokens[at - 1]?.lower ?? '') && BETWEEN.test(tokens[at - 2]?.lower ?? ''));
     const sequence = sequenceAt(tokens, at, between) ?? (around ? undefined : monthOnlyAt(tokens, at));
     if (!sequence || 'skipTo' in sequence) {
       index = sequence ? Math.max(sequence.skipTo, index + 1) : index + 1;

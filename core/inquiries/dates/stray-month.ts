@@ -58,6 +58,17 @@ export function monthAhead(text: string, tokens: Tokens, { first, items }: Seque
   const start = tokens[first]?.start ?? 0;
   return NEXT_MONTH.test(text.slice(Math.max(0, start - LEAD), start)) ? today.with({ day: 1 }).add({ months: 1 }).month : undefined;
 }
+/** "the bank holiday Monday in May, the 1st", "the date in October that you asked for: the 9th": the month that is named right before a number. */
+export function monthBefore(text: string, tokens: Tokens, { first, items }: Sequence): number | undefined {
+  if (items.length === 0 || items.some(({ atom }) => atom.day === undefined || atom.month !== undefined || atom.monthsAhead !== undefined))
+    return undefined;
+  const start = tokens[first]?.start ?? 0;
+  const word = IN_MONTH.exec(text.slice(Math.max(0, start - MONTH_LEAD), start))?.[1];
+  return word === undefined ? undefined : monthWord(word.toLowerCase());
+}
+const MONTH_LEAD = 60;
+const IN_MONTH = /(?<!\p{L})(?:in|of|im|en|i)\s(\p{L}{3,10})(?:\s[\p{L}']{1,9}){0,4}\s?[,:(–-]\s?(?:\p{L}{2,6}\s)?(?:the\s)?$/iu;
+
 const LEAD = 40;
 const NEXT_MONTH =
   /(?<!\p{L})(?:(?:next|nxt) month|nächsten monat|kommenden monat|le mois prochain|el mes que viene|el próximo mes|il mese prossimo|volgende maand)(?!\p{L}|'s)[^.;!?\n\d]{0,20}$/iu;

@@ -38,5 +38,49 @@ export function tokensOf(text: string): Token[] {
     });
     before = start + word.length;
   }
-  return tokens;
+  return withoutFillers(tokens);
+}
+
+/** What a voice says while it thinks. */
+const FILLER = /^(?:u+h*m+|u+h+|er+m*|ehm|hm+|ähm?|öhm|euh)$/;
+/** Words that lead on: no comma belongs behind them. */
+const LEADS_ON = /^(?:the|an?|on|of|at|in|for|it's|is|from|to|by|about)$/;
+
+/** "the, um, twentieth... of June" is the twentieth of June. */
+function withoutFillers(tokens: readonly Token[]): Token[] {
+  const said: Token[] = [];
+  let [at, breaks] = [0, 0];
+  while (at < tokens.length) {
+    const token = tokens[at] as Token;
+    const [last, next] = [said.at(-1), tokens[at + 1]];
+    // "er" is a word elsewhere.
+    if (FILLER.test(token.lower) && (token.lower !== 'er' || (last?.text === ',' && next?.text === ','))) {
+      const comma = next?.text === ',' || next?.text === '.';
+      if (last?.text === ',' && comma && LEADS_ON.test(said.at(-2)?.lower ?? '')) said.pop();
+      breaks += token.breaks;
+      at += comma ? 2 : 1;
+      while (comma && tokens[at]?.text === '.') at++;
+      continue;
+    }
+    const dots = dotsAt(tokens, at);
+    if (dots > 0 && tokens[at + dots]?.lower === 'of' && tokens[at + dots]?.breaks === 0) {
+      at += dots;
+      continue;
+    }
+    said.push(breaks > 0 ? { ...token, breaks: token.breaks + breaks } : token);
+    breaks = 0;
+    at++;
+  }
+  return said;
+}
+
+/** A longer row of dots is no pause. */
+const MOST_DOTS = 5;
+
+/** How many marks of a pause begin at a token. */
+function dotsAt(tokens: readonly Token[], index: number): number {
+  if (tokens[index]?.text === '\u2026') return 1;
+  let at = index;
+  while (at - index < MOST_DOTS && tokens[at]?.text === '.') at++;
+  return at - index > 1 ? at - index : 0;
 }

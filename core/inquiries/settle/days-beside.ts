@@ -18,6 +18,10 @@ const PREPARES =
 /** "the dinner on Friday evening should be filmed as well", "a brunch the next morning that we'd also want filmed" */
 const FILMED_TOO =
   /\b(?:also|as well|too|both)\b[^.;!?\n]*\b(?:film\p{L}*|record\p{L}*|cover\p{L}*|shoot|shot|stream\p{L}*|video\p{L}*|camera|you|do)\b|\b(?:film\p{L}*|record\p{L}*|cover\p{L}*|shoot|shot|stream\p{L}*|video\p{L}*|camera|you|do)\b[^.;!?\n]*\b(?:also|as well|too|both)\b/iu;
+/** "rehearsal is the evening before, and this you should film as well" */
+const FILMED_AS_WELL =
+  /\b(?:also|as well|too)\b[^.;!?\n]{0,40}\b(?:film|record|cover|shoot|capture)(?:ed|ing)?\b|\b(?:film|record|cover|shoot|capture)(?:ed|ing)?\b[^.;!?\n]{0,24}\b(?:also|as well|too)\b/i;
+const BOTH = /\b(?:both|the two|these two) (?:days|dates|nights|evenings)\b/i;
 const BESIDE = /\b(?:next|following) (?:day|morning|afternoon|evening)\b|\b(?:day|morning|afternoon|evening|night) (before|after)\b/i;
 const NOT = /\b(?:no|not|without|n't|nothing|nobody)\b|n't\b/i;
 const LOOKED_THROUGH = 6000;
@@ -48,11 +52,12 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
   const found = BESIDE.exec(text.slice(0, LOOKED_THROUGH));
   if (!found) return event;
   const sentence = saidAround(text, { start: found.index, end: found.index + found[0].length });
+  const prepares = PREPARES.test(sentence) && !FILMED_AS_WELL.test(sentence);
   // "a brunch the day after ... just the two days": the count tells that it is mine as well.
-  const counts = new Set(daysSaid(text).map(({ days }) => days));
-  if (counts.size === 1 && counts.has(event.dates.length + 1) && !NOT.test(sentence) && !PREPARES.test(sentence))
+  const counts = new Set([...daysSaid(text).map(({ days }) => days), ...(BOTH.test(text) ? [2] : [])]);
+  if (counts.size === 1 && counts.has(event.dates.length + 1) && !NOT.test(sentence) && !prepares)
     return { ...event, dates: found[1] === 'before' ? [eve.toString(), ...event.dates] : [...event.dates, next.toString()], counted: true };
-  if (!FILMED_TOO.test(sentence) || NOT.test(sentence) || PREPARES.test(sentence)) return event;
+  if (!FILMED_TOO.test(sentence) || NOT.test(sentence) || prepares) return event;
   return found[1] === 'before' ? withEve : withNext;
 }
 const LEAD = 60;

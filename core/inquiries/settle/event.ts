@@ -7,8 +7,8 @@ import { allAside, withoutAsides } from './aside.ts';
 import { boundsIt, ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
-import { plannedIn } from './day-rows.ts';
 import { daysSaid } from './days.ts';
+import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union } from './days-among.ts';
 import { allCounted, joinedUp } from './joined-up.ts';
@@ -38,7 +38,11 @@ export function eventDays(scene: Scene): EventDays {
   const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
   const counted = ({ readings: [days = [], ...more] }: DateMention): boolean =>
     more.length === 0 && days.length > 1 && counts.has(days.length);
-  const loose = all.filter((mention) => mention.said !== 'event' && !counted(mention) && ofSomethingElse(scene.text, mention));
+  const together = allCounted(
+    scene.text,
+    all.filter(({ explicit, weak }) => explicit && !weak),
+  );
+  const loose = all.filter((mention) => mention.said !== 'event' && !counted(mention) && !together && ofSomethingElse(scene.text, mention));
   const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
   if (loose.length === all.length && loose.length > 0 && roughly)
     return askedDays(
@@ -52,7 +56,7 @@ export function eventDays(scene: Scene): EventDays {
       all,
       all.flatMap(({ readings }) => readings),
     );
-  const candidates = withoutAsides(scene, firm.length > 0 ? firm : all);
+  const candidates = together ? firm : withoutAsides(scene, firm.length > 0 ? firm : all);
   const isToday = (mention: DateMention): boolean =>
     mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
   // The date of the letter itself is no day of the job where another is told.
@@ -102,12 +106,10 @@ export function eventDays(scene: Scene): EventDays {
     (plain.doubt === 'several' && allCounted(scene.text, main)
       ? { dates: union(...plain.choices), where: plain.where, choices: [] }
       : plain);
-  const planned = plannedIn(scene, settled);
-  if (planned) return planned;
   if (settled.dates.length === 0 || settled.dropped) return settled;
   const run = wholeRun(scene, lengthened(scene, settled));
   const whole = toldParts(scene, run) ?? run;
-  return whole.dates.length > 1 && whole.dates.length === main.length && allCounted(scene.text, main) ? { ...whole, counted: true } : whole;
+  return whole.dates.length > 1 && whole.dates.length >= main.length && allCounted(scene.text, main) ? { ...whole, counted: true } : whole;
 }
 
 /** The days that are pointed at, where fewer or others are than those that were settled. */
@@ -202,30 +204,6 @@ function functionsBeside({ text }: Scene, settled: EventDays, numbered: readonly
 }
 const A_FUNCTION =
   /(?:^|[,;.]|\b(?:and|with|plus|then))\s(?:there's |there is |we have )?(?:an?|the|our|his|her|their) (?!(?:hotel|train|flight|deposit|balance|bill|invoice|payment|hall|venue|van|kit|gear|rest)\b)(?:[\p{L}'-]+ ){1,4}(?:is |are |will be )?on (?:the )?$|(?:^|[,;]|\b(?:and|with|plus|then))\s\p{L}{4,} (?:is |are |will be )?on (?:the )?$/iu;
-
-/** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
-function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): EventDays | undefined {
-  if (main.some(({ said }) => said === 'event')) return undefined;
-  const told = nearer.filter(
-    ({ said, readings, doubt }) =>
-      (said === 'event' || said === 'show') &&
-      readings.length === 1 &&
-      !doubt &&
-      !main.some((mention) =>
-        mention.readings.some((reading) => within(readings[0] ?? [], reading) || aboutThen(readings[0] ?? [], reading)),
-      ),
-  );
-  if (told.length === 0) return undefined;
-  return askedDays(
-    [...told],
-    [...told, ...main].flatMap(({ readings }) => readings),
-  );
-}
-
-/** "in two weeks, Saturday 13 February": weeks are counted roughly. */
-const aboutThen = ([near]: readonly string[], [date]: readonly string[]): boolean =>
-  near !== undefined && date !== undefined && Math.abs(Temporal.PlainDate.from(near).until(date).days) <= ROUGHLY;
-const ROUGHLY = 3;
 
 const BOTH = /\bboth (?:days|dates|nights|evenings|of (?:them|those))\b/i;
 

@@ -59,17 +59,21 @@ const ASKED = anyOf(`
 const OPEN =
   /\b(?:or|either|option|options|alternatively|otherwise|instead|not|backup|reserve|rain|only|just|one of|could be|depends|sorted|already|haven't)\b/i;
 
-/** "two things filmed: on Tuesday 4 May ..., then on Thursday 6 May": single days of which there are as many as are counted. */
+/** "two things filmed: on Tuesday 4 May ..., then on Thursday 6 May": of which there are as many days as are counted. */
 export function allCounted(text: string, sets: readonly DateMention[]): boolean {
   const [first, last] = [sets[0], sets.at(-1)];
-  if (!first || !last || sets.length < 2 || sets.some(({ readings: [days = [], ...more] }) => days.length !== 1 || more.length > 0))
+  if (!first || !last || sets.length < 2 || sets.some(({ readings: [days = [], ...more] }) => days.length === 0 || more.length > 0))
     return false;
   if (OPEN.test(text.slice(Math.max(0, first.start - LEAD), last.end + LEAD))) return false;
+  const lists = sets.flatMap(({ readings }) => readings);
+  const days = union(...lists).length;
+  // A day that is told once more is pointed at.
+  if (days < lists.flat().length) return false;
   return [...text.slice(0, LOOKED_THROUGH).matchAll(COUNTED)].some(({ index, 0: words }) => {
     const [, count = ''] = /^(?:all )?(\w+)/i.exec(words) ?? [];
     const number = /^both$/i.test(count) ? 2 : (numberWord(count.toLowerCase()) ?? Number(count));
     const { start, end } = sentenceAround(text, index, index + words.length);
-    return number === sets.length && ASKED.test(text.slice(start, end));
+    return number === days && ASKED.test(text.slice(start, end));
   });
 }
 const LEAD = 40;

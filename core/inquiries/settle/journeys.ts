@@ -1,5 +1,5 @@
 /**
- * Hours of a journey are no hours of the work: "Flights: Monday 19th 1640 out, Wednesday 1930 home".
+ * Hours and days of a journey are none of the work: "Flights: Monday 19th 1640 out, Wednesday 1930 home", "Return the 2nd".
  */
 import type { Where } from './scene.ts';
 
@@ -9,3 +9,12 @@ const MOST_BEFORE = 120;
 
 /** True for an hour in a sentence that is headed as a journey. */
 export const ofJourney = (text: string, { start }: Where): boolean => HEADED.test(text.slice(Math.max(0, start - MOST_BEFORE), start));
+
+/** "Travel: Tuesday 5 October", "Return the 7th", "home Thu 7 October": what begins a sentence, a line or its part with a journey. */
+const JOURNEY =
+  /(?:^|[.;!?\n:,(]\s?)[\s*-]*(?:(?:and|then|you)\s)?(?:travel(?:ling)?(?: (?:day|out|in|up|down|back|home))?|returns?|returning|return (?:trip|journey|travel|flight|train)|(?:fly|drive|train|flight|ferry|journey|way|trip)(?: back)?(?: home)|(?:fly|drive|flight|train) back|back home|homeward|home|heimreise|rückreise|rückfahrt|anreise|abreise|hinfahrt|retour|aller|départ|viaje|vuelta|regreso|ritorno|viaggio|heenreis|terugreis)(?: (?:is|are|will be))?\s?[:,–-]?\s(?:on\s|am\s|le\s)?(?:the\s)?$/i;
+/** "We sail on the 5th and return on the 7th" is a run. */
+export const dayOfJourney = (text: string, { start, end }: Where): boolean =>
+  JOURNEY.test(text.slice(Math.max(0, start - LEAD), start)) && !WORKS_THEN.test(text.slice(end, end + LEAD));
+const LEAD = 60;
+const WORKS_THEN = /^[^.;!?\n]{0,50}\b(?:call|on site|film\p{L}*|shoot|rehears\w*|setup|set-up|load-in|rig|camera|you'll be needed)\b/iu;

@@ -63,7 +63,7 @@ export const LEAD_WANTED =
   /\b(?:what|which|all|bit|part)\b[^.;!?\n]{0,50}\b(?:filmed|recorded|film|record|on video|captured|cover)\b[^.;!?\n]{0,12}\bis\b[^.;!?\n]{0,60}$/iu;
 /** "that's where you come in", "is the one with" */
 export const TAIL_WANTED =
-  /^["')]?,?\s?(?:[-\u2013]\s)?(?:(?:and )?that(?:'s| is) (?:the one|where you|what we|yours|you(?! (?:done|finished|free|off|out|released|gone|home|wrapped)\b))\b|(?:\p{L}+)?(?:\s?is|'s) (?:the one|yours|where you|what we)\b|(?:and )?that we'd (?:love|like)|is (?:the one )?(?:what |that )?(?:we|i)(?:'d| would) (?:like|love|want)\b(?! to)|, then\.)/iu;
+  /^["')]?,?\s?(?:[-\u2013]\s)?(?:(?:and )?that(?:'s| is) (?:the one|where you|what we|yours|you(?! (?:done|finished|free|off|out|released|gone|home|wrapped)\b))\b|(?:\p{L}+)?(?:\s?is|'s) (?:the (?:one|bit|part)|yours|where you|what we)\b|(?:and )?that we'd (?:love|like)|is (?:the one )?(?:what |that )?(?:we|i)(?:'d| would) (?:like|love|want)\b(?! to)|, then\.)/iu;
 /** "for Wednesday 12 April we need" */
 export const FOR_DAY = /(?:^|[.;:!?,\n]\s?|\bso )for (?:the )?$/i;
 export const WE_NEED = /^[^.;!?\n]{0,16}\b(?:we|i|they) (?:need|want|require|seek|look|'d|would)|^ i'd\b|^ we'd\b/i;

@@ -33,7 +33,9 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   );
   const all = [...candidates, ...ofRows].filter(({ readings, doubt, explicit }) => explicit && readings.length === 1 && !doubt);
   const known = [...new Set([...settled.dates, ...all.flatMap(({ readings }) => readings[0] ?? [])])].sort();
-  const mentions = scene.dates.slice(0, MOST_MENTIONS).filter(({ said, by }) => said !== 'reply' && (!by || said === 'wrap'));
+  const mentions = scene.dates
+    .slice(0, MOST_MENTIONS)
+    .filter(({ said, by, past, explicit }) => said !== 'reply' && (!by || said === 'wrap') && !(past && explicit && said === 'past'));
   const dated = mentions.map((mention) => ({ start: mention.start, end: mention.end, days: namedAmong(mention, known) }));
   const run = settled.dates.length > 1 ? settled.dates : settled.choices.find(({ length }) => length > 1);
   const placed = byPlace(text, mentions, run ?? (consecutive(known) ? known : []));

@@ -14,6 +14,9 @@ export const ENDS =
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s?:?\s(?:on\s)?(?:the\s)?$/i;
 /** "two days, or three if the grant comes through" */
 const OR_MORE = /\bdays?,? or (?:maybe |possibly |perhaps |even )?(?:two|three|four|five|six|[2-6])\b/i;
+/** "four days, the other three spread over the weeks after", "the rest to be agreed" */
+const SPREAD =
+  /\b(?:spread|scattered|dotted|non-?consecutive|not consecutive|at intervals|to be (?:agreed|fixed|arranged|confirmed|decided)|tb[acd])\b|\b(?:the )?(?:others?|rest)(?: (?:one|two|three|four|five|six|\d))?(?: days?)? (?:later|when(?:ever)?|as and when|over (?:the|several|some))\b/i;
 const A_WEEK = 7;
 /** A longer run is asked about. */
 export const LONGEST_STATED = 14;
@@ -43,7 +46,13 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
   const begins = scene.dates.some((mention) => settled.where.some((where) => where.start === mention.start) && STARTS.test(mention.before));
   const said = [...new Set(daysSaid(scene.text).map(({ days }) => days))];
   const days = said[0];
-  return begins && !OR_MORE.test(scene.text) && said.length === 1 && days !== undefined && days > 1 && days <= LONGEST_STATED
+  return begins &&
+    !OR_MORE.test(scene.text) &&
+    !SPREAD.test(scene.text) &&
+    said.length === 1 &&
+    days !== undefined &&
+    days > 1 &&
+    days <= LONGEST_STATED
     ? { ...settled, dates: runFrom(first, days) }
     : settled;
 }

@@ -10,7 +10,9 @@ import { dueBy } from './answer-by.ts';
 import { inMonthOf } from './days-among.ts';
 import { JUST_ASKED } from './within.ts';
 import { fromAnother } from './from-another.ts';
+import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
+import { takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
 import type { DateMention, Where } from './scene.ts';
 
@@ -152,14 +154,19 @@ export function sayDates(
               ? undefined
               : by
                 ? closing(text, item, hit.cue)
-                : (rowKind(text, item) ?? ((cue === undefined || cue === 'show') && theirsToDecide(text, item) ? 'other' : cue)),
+                : (rowKind(text, item) ?? (isElse(text, item, cue) ? 'other' : cue)),
       weak: hit.weak === true,
       by,
       before,
     };
   });
-  return answersAsked(text, fromAnother(text, monthOfMoved(corrected(text, hinted(text, beside(text, said))))));
+  return answersAsked(text, fromAnother(text, monthOfMoved(corrected(text, takenBack(text, hinted(text, beside(text, said)))))));
 }
+
+/** A day of a journey, or one on which others decide. */
+const isElse = (text: string, item: Where & { resolved: Resolved }, cue: Cue | undefined): boolean =>
+  ((cue === undefined || cue === 'show') && theirsToDecide(text, item)) ||
+  ((cue === undefined || cue === 'show' || cue === 'event') && item.resolved.readings[0]?.length === 1 && dayOfJourney(text, item));
 
 /** "let me know in two days" */
 const inDays = ({ sequence: { items } }: { sequence: Sequence }, lead: string): boolean =>

@@ -110,7 +110,10 @@ function namesIn(scene: Scene, { dates, where }: EventDays): Named[] {
   const { text } = scene;
   const byDate = scene.dates
     .slice(0, MOST_MENTIONS)
-    .filter(({ start, by, said }) => !by && said !== 'reply' && !where.some((one) => one.start === start))
+    .filter(
+      ({ start, by, said, past, explicit }) =>
+        !by && said !== 'reply' && !(past && explicit && said === 'past') && !where.some((one) => one.start === start),
+    )
     .map((mention) => ({ start: mention.start, end: mention.end, days: namedAmong(mention, dates), placed: false }));
   const byNumber = [...text.slice(0, LOOKED_THROUGH).matchAll(NUMBERED)].slice(0, MOST_MENTIONS).map(({ index, 0: words }) => {
     const numbers = new Set((words.match(/\d+/g) ?? []).map(Number));

@@ -7,6 +7,7 @@ import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from './da
 import { NOT_THE } from './mark-words.ts';
 import { numberOf } from './marks.ts';
 import { onlyThat } from './only-that.ts';
+import { theOne } from './the-one.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const NTH = 'first|opening|second|third|fourth|fifth|middle|last|final|closing';
@@ -47,7 +48,7 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   if (settled.dates.length < 2) return settled;
   const weekdays = settled.dates.filter((date) => Temporal.PlainDate.from(date).dayOfWeek <= 5);
   if (WEEKDAYS_ONLY.test(text) && weekdays.length > 0 && weekdays.length < settled.dates.length) return narrowed(settled, weekdays);
-  const named = ofRow(scene, settled.dates) ?? wantedNamed(scene, settled) ?? onlyThat(scene, settled);
+  const named = ofRow(scene, settled.dates) ?? wantedNamed(scene, settled) ?? onlyThat(scene, settled) ?? theOne(scene, settled);
   if (named) return narrowed(settled, named);
   const found = ONLY.exec(text);
   const word = found
