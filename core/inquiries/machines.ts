@@ -12,7 +12,7 @@ const SENT = anyOf(`
 `);
 /** What an answering machine says to whoever rings, and what a practice or a garage sends to whoever is due. */
 const ANSWERS = anyOf(`
-  thanks/thank_you for calling the/our/us/at | you've/you_have/you have reached the/our/us | leave/record a/your? message/name_and_number ... after/at the tone/beep/signal | after the tone/beep/signal | your call is/will | press one/two/1/2/0 for/to | nachricht ... nach dem signalton | laissez un/votre message | deje su mensaje
+  thanks/thank_you for calling the/our/us/at | you've/you_have/you have reached the/our/us | leave/record a/your? message/name_and_number ... after/at the tone/beep/signal | after the tone/beep/signal | your call is/will ... important/recorded/answered/connected/returned/queued/queue/monitored/valued | press one/two/1/2/0 for/to | nachricht ... nach dem signalton | laissez un/votre message | deje su mensaje
   you have an appointment | you've an appointment | your next/upcoming? appointment/check-up/checkup | appointment reminder | reminder of/from your? appointment | reminder: your | reminder from | missed appointment/appointments | terminerinnerung | ihr termin bei uns | rappel de votre? rendez-vous | recordatorio de su/tu? cita | afspraakherinnering | promemoria appuntamento
 `);
 /** A form of a website sends on what somebody asks of me, with a machine's foot below it. */

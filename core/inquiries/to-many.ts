@@ -25,6 +25,9 @@ const COME = anyOf(`
 const IDLE = anyOf(`
   as a/our guest | you're a guest | with/and no camera* | leave the/your camera/cameras/kit/gear ... home/behind | no filming you're | off duty | day off | no gear | camera/cameras/cam/gear/kit can/may/should/must/has_to/stays/stay ... home/away | camera/cameras/gear/kit not needed/required | not working | no work | without the/your camera/cameras/kit
 `);
+/** "That's the day we'd love you to film": one hour of it is without a camera. */
+const FILMS =
+  /(?<!\p{L})(?:love|like|want|need|ask|have|asking|hope for) (?:you|u) to (?:film|shoot|record|video|videotape|tape|stream|cover|photograph)(?!\p{L})/iu;
 const RELEASED = /(?<!\p{L})off duty (?:at|from|by|around|about|after|until|before|for|again|~?\d)/giu;
 
 /**
@@ -36,6 +39,6 @@ export function goesToMany(body: string, asked: boolean): boolean {
   return (
     (PRESS.test(body) && TO_EVERY_CREW.test(body)) ||
     (ROUND.test(body.slice(0, 200)) && !ASKS_ONE.test(body)) ||
-    (COME.test(body) && IDLE.test(body.replace(RELEASED, '')))
+    (COME.test(body) && !FILMS.test(body) && IDLE.test(body.replace(RELEASED, '')))
   );
 }

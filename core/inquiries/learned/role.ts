@@ -6,11 +6,12 @@ import type { Where } from '../settle/scene.ts';
 import { OCCASION } from '../occasions.ts';
 import { isChoice, isRefused } from '../work/role.ts';
 import { changesArranged } from '../work/arranged.ts';
+import { Standing } from '../work/role-asked.ts';
 import { workWords } from '../work/role-words.ts';
 import { wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
 
-type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean };
+type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean; general?: boolean; standing?: number };
 
 /** A role below this chance is asked about beside one from there on; sooner where it is one that is often only named beside the work. */
 const HARDLY = 0.2;
@@ -22,13 +23,19 @@ const BELIEVED = 0.7;
 const MEANT = 0.5;
 const SURE = 0.9;
 /** Where only an occasion is named, "are you free?" says nothing of what: the weights must speak plainly for filming. */
-const OF_OCCASION = 0.8;
+const OF_OCCASION = 0.9;
 /** Whether a message can mean filming that finds no other word for it: its words of work are of filming, or it names an occasion and does not change what was arranged. */
 function meansFilming(text: string, chance: number): boolean {
   const named = workWords(text);
   if (named.length > 0) return chance >= MEANT && named.every(({ role }) => role === 'shoot');
   return chance >= OF_OCCASION && OCCASION.test(text) && !changesArranged(text);
 }
+
+/** "Two cameras", "the recording" go with other work as well: below this chance that is asked about. */
+const OF_GENERAL_WORD = 0.5;
+/** Whether filming is only to be concluded from words that go with other work, and the weights do not lean to it. */
+const isDoubtful = ({ role, general, standing }: Asked, chance: number): boolean =>
+  role === 'shoot' && general === true && (standing ?? 0) <= Standing.wanted && chance < OF_GENERAL_WORD;
 
 /** Without any of these nobody asks for an edit. */
 const EDITS = /edit|cut|footage|schn[ie]tt|schneid|mont|rushes|post|grad|trim|splic|tapes?|clips|material|digit/i;
@@ -46,16 +53,27 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const single = first !== undefined && found.length === 1;
   if (first?.unsaid && (chances['shoot'] ?? 0) < OF_OCCASION) return [];
   const { text } = page.scene;
+  const named = new Set(workWords(text).map((word) => word.role));
   // "You'd be second cameraman": said in so many words, no weight speaks against it.
   if (first && found.every(({ plainly }) => plainly)) return found;
   // "We don't want the stream any more": what is refused is no rival.
   if (single && (isRefused(text, role) || (role === 'edit only' && chance < SURE && !EDITS.test(text)))) return found;
   if (single) {
-    const rival = OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL;
+    // "Want a second video person": wanted by its own name, a rival must be sure.
+    const wanted = first.general === false && (first.standing ?? 0) >= Standing.wanted && !OFTEN_NAMED.includes(first.role);
+    const rival = wanted ? SURE : OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL;
+    if (isDoubtful(first, chances['shoot'] ?? 0)) {
+      const [, rivalOf] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
+      const beside = role === 'shoot' ? (rivalOf?.[0] as Role | undefined) : role;
+      const other = beside && wordFor(beside, page, learned.role);
+      return other ? [first, other] : [first, { ...first, role: beside ?? 'other' }];
+    }
+    // No word of the message names the rival: the weights know the manner of the letter and not the work.
+    if (!own && role !== 'edit only' && !OFTEN_NAMED.includes(first.role) && !named.has(role)) return found;
     if (own || (chances[first.role] ?? 0) >= HARDLY || chance < rival) return found;
   } else if (first === undefined && role === 'shoot') {
     if (!meansFilming(text, chance)) return found;
-  } else if (chance < BELIEVED || (first === undefined && isRefused(text, role))) return found;
+  } else if (chance < BELIEVED || (first === undefined && !named.has(role)) || (first === undefined && isRefused(text, role))) return found;
   // "photo and video": both are asked for in one breath.
   const [, second] = found;
   if (

@@ -53,11 +53,20 @@ const EDITED_TOO = anyOf(`
 const NO_SHOOT =
   /(?:^|[.!?\n;]) ?(?:and )?(?:no (?:new )?(?:shoot|shooting|filming)(?: (?:is |at all )?(?:needed|required|involved|necessary))?(?= ?(?:[.!?\n)]|$))|nothing (?:(?:remains|left|more|else|new|is left) )?to (?:be )?(?:film|shoot|filmed|shot)(?= ?(?:[.!?\n)]|$)))|(?<!\p{L})(?:no new (?:filming|shooting|footage)|nothing remains to be (?:filmed|shot)|(?:nobody|no one)(?:'s| is| needs| has)? to film anything|(?:don't|do not) need (?:anything|anyone|you) (?:filmed|to film anything)|no need to film anything|filming's done|filming is done|(?:nobody|no one|none of us) needs you to (?:come (?:out )?(?:and|to) )?(?:film|shoot)|no hay que (?:rodar|grabar) nada|without (?:any )?(?:shooting|filming)|(?:nobody|no one|none of us|(?:we|i|they|you|she|he) (?:don't|do not|doesn't|does not|won't|will not|wouldn't))(?: really| actually)? (?:needs?|wants?|have|has|expects?)(?: you| anyone| anybody)? to (?:come (?:out |over |down |along |here )?(?:here |there )?(?:and |to )?)?(?:film|shoot|record) (?:anything|it|this|again|at all)|(?:nobody|no one) (?:needs|wants|expects) you to come and (?:film|shoot|record)|(?:don't|do not|won't|wouldn't) need you to come (?:out|over|down|here|all)|no hay que (?:rodar|grabar|filmar)(?: nada)?|no hace falta (?:rodar|grabar|filmar|venir)|(?:rien à|pas besoin de) (?:tourner|filmer|venir)(?= ?(?:[.,:;!?\n)]|$))|nichts (?:mehr )?zu (?:drehen|filmen)|(?:niente|nulla) da (?:girare|filmare|riprendere)|niets (?:meer )?te filmen)(?!\p{L})/iu;
 /** True where the sender says that nothing is to be filmed. */
-export const nothingToFilm = (text: string): boolean => NO_SHOOT.test(text);
+export const nothingToFilm = (text: string): boolean => NO_SHOOT.test(text) || NO_MORE.test(text);
 
 /** The sender's side filmed something: who, when done, and what. */
 const THEY_FILMED =
   /(?<=\p{L} )(?<!(?<!\p{L})(?:you|you've|you have|to|be|being|been|is|are|was|were|get|getting|having|want|need|like|and|not|who|us|it|them|that|which|never|(?:you|you've|you have|to|want|need|like) \p{L}{1,12}) )(?:filmed|shot|recorded|taped|videoed) (?:it|this one|everything|all of|some|most|hours|(?:its|their|his|her|our|my) (?:own )?(?:\p{L}+)|(?:the|a|an) \p{L}+(?: \p{L}+){0,3}|(?:\d{1,3}|two|three|four|five|six|eight|ten|twelve|twenty) \p{L}+)(?!\p{L})|(?<!\p{L})(?:filmed|shot|recorded|taped|filming|shooting) (?:it |them |all |everything )?(?:on (?:a |an |two |three |our |my |their |some(?:body|one)'s )?(?:\p{L}+ )?(?:phones?|iphones?|camcorders?|tablets?|gopros?|zoom)|(?:back )?in (?:january|february|march|april|may|june|july|august|september|october|november|december)(?: and| but|,))(?!\p{L})|(?<!\p{L})(?:heures?|hours?|hrs|stunden|horas|ore|uur)\.? (?:of |de |d'|di |an )?(?:rushes|footage|tape|tapes|rohmaterial|material|interviews|entrevues|girato)|(?<!\p{L})rohmaterial (?:ist|liegt|ca|vorhanden)|(?<!\p{L})(?:grabamos|avons tourné|ai tourné|abbiamo girato|hemos (?:grabado|filmado|rodado)|haben [^.;!?\n]{0,40} (?:gefilmt|gedreht|aufgenommen))(?!\p{L})|(?<!\p{L})(?:box|boxes|bag|pile|stack|drive|thumb drive|hard drive) (?:of|with|full of) (?:\p{L}+ )?(?:minidv|mini-dv|tapes?|vhs|footage|clips|rushes|hi8|cassettes|cards)(?!\p{L})/iu;
+/** Nothing more to film, with the deed at the end: "not to film anything", "no new pictures", "drehen müssen Sie nichts mehr". */
+const NO_MORE =
+  /(?<!\p{L})(?:(?:not|nothing) (?:(?:here |there )?(?:is |has )?(?:left |more )?to (?:be )?)(?:film|shoot|filmed|shot|recorded)(?: anything| any of it)?(?= ?[.,;:!?)\n]|$)|nothing(?:'s| is)? left to be (?:filmed|shot|recorded)|no (?:new|more|further|extra) (?:pictures|images|shots|filming|shooting|footage)|not (?:a )?(?:shooting|filming|shoot),? (?:but )?(?:cutting|editing|an? edit)|(?:drehen|filmen|aufnehmen)(?: \p{L}+){0,2} nichts(?: mehr)?|(?:nichts|gar nichts)(?: mehr)? (?:gedreht|gefilmt|aufgenommen) werden|(?:nulla|niente)(?: altro)? da (?:girare|riprendere|filmare)|solo (?:il )?montaggio|(?:sólo|solo|solamente) (?:el )?montaje|(?:seulement|uniquement|que) (?:le |du )?montage|alleen (?:de )?montage|nur (?:der |den |um den )?schnitt)(?!\p{L})/iu;
+/** Who filmed it, said after it: "filmed by three nephews", "everything has been filmed", "all on one hard drive". */
+const FILMED_BEFORE =
+  /(?<!\p{L})(?:(?:(?<!(?:be|being|get|getting|have it|want it) )(?:filmed|shot|recorded|taped) by (?!you(?!\p{L})|a (?:pro|professional|proper)|someone|somebody)(?:my|our|his|her|their|two|three|four|five|several|various|some|the|everyone|\p{Lu}\p{L}+)|(?:everything|all of it|it all|the lot|all) (?:has|have|is|was|'s)(?: already)?(?: been)? (?:filmed|shot|recorded|digiti[sz]ed|taped)|(?:we|i)(?:'ve| have) (?:already )?(?:shot|filmed|recorded|taped) (?:it|this|that|them|everything|all)(?: all)? already|all (?:of (?:it|our|my|the) [^.;!?\n]{0,24})?(?:is |are |sits? |sitting |lives? )?on (?:one|a|two|three|several) (?:hard )?(?:drives?|disks?|cards?|sticks?)|all digiti[sz]ed|finished (?:shooting|filming) (?:my|our|the|his|her|a)|(?:the )?(?:rushes|tapes|footage|recordings|clips) (?:from|of) [^.;!?\n]{0,30} (?:is|are) (?:lying|sitting|waiting|sorted|safe|here|with|at|on)|(?:they|we|he|she|shooters|crew) uploads? (?:the |all |their )?(?:footage|rushes|cards|clips)|(?:abbiamo|ho|hanno) già (?:girato|filmato|ripreso)|(?:ya|lo) (?:hemos|tenemos|está|han) (?:todo )?(?:grabado|filmado|rodado)|(?:avons|ai|est|ont) déjà (?:tout )?(?:tourné|filmé)|(?:ist|sind|wurde|haben|habe)(?: \p{L}+){0,3} (?:schon|bereits|alles)(?: \p{L}+)? (?:gedreht|gefilmt|aufgenommen|abgedreht)|(?:stunden|std) [^.;!?\n]{0,12}(?:videos?|aufnahmen|material|film)))(?!\p{L})/iu;
+/** The deed in so many words: "cut it with us", "to cut it", "daraus etwas schneidet", "do the montage". */
+const CUT_IT =
+  /(?<!\p{L})(?:(?:cut|edit|assemble|montage) (?:it|this|that|them|all this|all that) (?:with|for|together|into|down|up|in)|to (?:cut|edit|assemble) (?:it|this|that|them)(?= ?[.,;:!?)\n]|$)|(?:someone|somebody|person|hands|anyone)[^.;!?\n]{0,60}(?<!\p{L})to (?:cut|edit|assemble) (?:it|this|that|them)|(?:edit|cut) with (?:me|us|our|my|his|her)(?!\p{L})|do(?:ing)? the (?:montage|edit|cut|editing)(?!\p{L})|(?:daraus|davon)[^.;!?\n]{0,40}(?:schneide\p{L}*|mach(?:t|en)|zusammen\p{L}*)|(?:our|my|the|their) (?:usual |regular )?(?:editor|cutter)[^.;!?\n]{0,30}(?:is|has|got|was|left|can't|fell)|(?:nostro|nostra) montat(?:ore|rice)|(?:il|solo|per il|un) montaggio|(?:sit down with|go through|make something (?:with|of|from|out of)|do something with) (?:them|that|it|this|these|those|all that|all this)|turn (?:it|this|that|them|these|those) into|cutting only|editing only|only needs? (?:cutting|editing|an? edit)|an editor)(?!\p{L})/giu;
 /** What is made of pictures. */
 const MADE = anyOf(
   `film/films/clip/clips/reel/reels/video/videos/recap/recaps/highlights/documentary/ad/ads/recordings/montage/trailer/something`,
@@ -68,10 +77,16 @@ const MEASURED = /\d\s?-?(?:s|sec|secs|seconds?|m|mins?|minutes?)(?!\p{L})/iu;
 /** "our own editing", "editing ourselves": theirs. */
 const OWN_BEFORE = /(?<!\p{L})(?:own|in-house|(?:our|my) editors?)(?!\p{L})[^.;!?\n]{0,24}$/iu;
 const THEY_EDIT =
-  /(?<!\p{L})(?:i|we|they|he|she)(?:'ll| will|'m| am|'re| are)(?: \p{L}+)? (?:do(?:ing)?|handl(?:e|ing)|tak(?:e|ing) care of|edit(?:ing)?|cut(?:ting)?)(?: (?:all|the|my|our|it|own)){0,3}(?: edit(?:ing)?| cut(?:ting)?)?$/iu;
+  /(?<!\p{L})(?:i|we|they|he|she)(?:'ll| will|'m| am|'re| are)(?: \p{L}+)? (?:do(?:ing)?|handl(?:e|ing)|tak(?:e|ing) care of|edit(?:ing)?|cut(?:ting)?)(?: (?:all|the|my|our|it|own)){0,3}(?: edit(?:ing)?| cut(?:ting)?)?$|(?<!\p{L})(?:i|we|they|he|she) (?:do|does) (?:all )?(?:the|my|our) (?:cutting|editing|edit|cut)$/iu;
 /** "shooter/editor": one who films and edits. */
 const SHOOTS_TOO =
   /(?<!\p{L})(?:shooter|videographer|camera(?:man|person| op)?|filmmaker|shoot|film) ?(?:\/|&|\+|-) ?edit(?:or|s)?(?!\p{L})/iu;
+/** "we do not need it edited", "you don't edit" */
+const NOT_EDITED =
+  /(?<!\p{L})(?:(?:don't|do not|doesn't|does not|won't|needn't|no need to|not to|without|never|not) (?:[\p{L}']+ ){0,3}(?:edit(?:ed|ing)?|cut(?:ting)?|trimm?(?:ed|ing)?)|no (?:edit|editing|cutting))$/iu;
+/** "no camera needed": nobody is to film. */
+const NOBODY_FILMS =
+  /(?<!\p{L})no camera(?: work)? (?:is )?(?:needed|required|necessary|involved)(?! (?:then|there|during|for|at|in|before|after|on))(?!\p{L})/iu;
 const OWN_AFTER = /^[^.;!?\n]{0,12} (?:ourselves|myself|in-house)(?!\p{L})/iu;
 
 /**
@@ -82,13 +97,15 @@ const OWN_AFTER = /^[^.;!?\n]{0,12} (?:ourselves|myself|in-house)(?!\p{L})/iu;
 export function editAsked(text: string): { hit: RoleHit; alone: boolean; filmed: boolean; plainly: boolean; unsaid: boolean } | undefined {
   const unshot = nothingToFilm(text);
   const exists = EXISTS.test(text);
-  const filmed = THEY_FILMED.test(text) && !FILMED_TOO.test(text);
-  const hits = [...text.matchAll(EDIT)].filter(({ index, 0: { length } }) => {
+  const before = FILMED_BEFORE.test(text) || (exists && NOBODY_FILMS.test(text));
+  const filmed = (before || THEY_FILMED.test(text)) && !FILMED_TOO.test(text);
+  const hits = [...text.matchAll(EDIT), ...(unshot || before || exists ? text.matchAll(CUT_IT) : [])].filter(({ index, 0: { length } }) => {
     const end = index + length;
     return (
       !OWN_BEFORE.test(text.slice(Math.max(0, end - 60), end)) &&
       !THEY_EDIT.test(text.slice(Math.max(0, end - 60), end)) &&
-      !OWN_AFTER.test(text.slice(end, end + 40))
+      !OWN_AFTER.test(text.slice(end, end + 40)) &&
+      !NOT_EDITED.test(text.slice(Math.max(0, index - 40), end))
     );
   });
   const said = hits.find(({ 0: hit }) => unshot || exists || filmed || !MEASURED.test(hit));
@@ -99,10 +116,10 @@ export function editAsked(text: string): { hit: RoleHit; alone: boolean; filmed:
   if (!alone && !filmed && too) return undefined;
   const [start, end] = [found.index, found.index + found[0].length];
   return {
-    hit: { role: 'edit only', start, end, text: found[0], plainly: EDIT_ONLY.test(text) },
+    hit: { role: 'edit only', start, end, text: found[0], plainly: EDIT_ONLY.test(text) || (!!said && (unshot || before)) },
     alone,
     filmed,
-    plainly: PLAINLY.test(text),
+    plainly: PLAINLY.test(text) || (before && text.search(CUT_IT) >= 0),
     unsaid: !said,
   };
 }

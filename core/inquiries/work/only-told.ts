@@ -16,7 +16,7 @@ export const isMyHabit = ({ text }: Word, clause: string): boolean =>
 
 /** "The photographer does only photo", "it's been audio only": another's, or how it was until now. */
 const OTHERS_ONLY =
-  /(?<!\p{L})(?:(?:he|she|they|it|photographer|videographer|company|firm|team|agency|guy|man|friend|colleague|cousin|brother|sister) (?:does|do|did|makes?|takes?|shoots?|offers?|provides?|covers?) (?:only|just)|(?:i|we) (?:only|just) (?:do|shoot|take|cover|make)|(?:only|just) (?:does|did|makes|takes|shoots|offers|covers)|(?:has|have|had|it's|they've|we've|that's) (?:always |only |just |so far )?been|(?:was|were)(?: (?:only|just|always))?)(?: \p{L}+){0,1} $/iu;
+  /(?<!\p{L})(?:(?:he|she|they|it|photographer|videographer|company|firm|team|agency|guy|man|friend|colleague|cousin|brother|sister)(?: (?:does|do|did|makes?|takes?|shoots?|offers?|provides?|covers?) (?:only|just)|(?:'s|'re| is| are) (?:now )?(?:only|just) (?:doing|taking|offering|making|covering|shooting))|i only(?= $)|(?:i|we) (?:only|just) (?:do|shoot|take|cover|make)|(?:only|just) (?:does|did|makes|takes|shoots|offers|covers)|(?:has|have|had|it's|they've|we've|that's) (?:always |only |just |so far )?been|(?:was|were)(?: (?:only|just|always))?)(?: \p{L}+){0,1} $/iu;
 export const isOnlyOthers = (clause: string): boolean => OTHERS_ONLY.test(clause);
 
 /** "den Ton besorgt der Rundfunk", "het geluid mag van onze mengtafel komen": from where it comes. */

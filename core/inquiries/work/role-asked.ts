@@ -17,7 +17,7 @@ const KEPT_OFF =
 const NEED_NOT = /(?<!\p{L})no need (?:for|to)(?: a| an| any| the)? $/iu;
 /** "there's no", "we have no": what is lacking is wanted. */
 const LACKED =
-  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have|(?:are|am|is|'re|'m) not having|not yet(?: got| have)?|haven't got|hasn't got|(?:have|has|'ve) not(?: yet)? got)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
+  /(?<!\p{L})(?:(?:have|has|'ve|got|left with|with|there's|there is|is|are|still|so|short|down|lack(?:s|ing)?|miss(?:ing)?|lost|losing|nobody|none|somebody|someone|nothing)(?: \p{L}+){0,1} (?:no|nobody|no one|noone|anyone)|nobody|no one|no-one|noone|short of|(?:'re|'m|are|is|am|run|running|bit) short|lack|lacks|lacking|missing|we're missing|short on|down|gap (?:on|for|in)|hole (?:on|for|in)|stuck for|hunting|lost|losing|forgotten(?: all)?(?: about)?|forgot(?: all)?(?: about)?|overlooked|let down by|(?:left|stuck) without|(?:don't|didn't|doesn't|do not|does not)(?: yet| still| actually)? have|(?:are|am|is|'re|'m) not having|not yet(?: got| have)?|haven't got|hasn't got|(?:have|has|'ve) not(?: yet)? got)(?: (?:on|for|to|in|behind|who|doing|do|run|running|can|a|an|the|our|my|one|his|her|their|its|yet|at|as|of|operating)){0,6} $/iu;
 /** What an owner does or has: "we've already got", "our own", "Wilf does the", "his brother is doing". */
 const OTHERS_BEFORE =
   /(?:(?<!\p{L})(?:already|next to|alongside|beside|besides|plus|join(?:ing)?|meet(?:ing)?(?: up)? with|meet(?:ing)?(?= (?:the|our|my|a|an|your) )|liais(?:e|ing) with|work(?:ing)? (?:with|alongside|under|next to)|report(?:ing)? to|(?:confirmed|filled|booked|done|covered|gone|going|went) (?:with|by)|together with|along with|ask|via|through|from|by|contact|speak to|with (?:another|our own|their own|the house)|(?<!(?:wants?|needs?|likes?|loves?|wish(?:es)?|requires?|have to have) )(?:our|their|her|his|its|the venue's|venue's|my) own|in-house|house|separate|resident|schon|bereits|déjà|ya|already have|sorted|booked|hired|got (?:a|an|the|our|someone|someone for|somebody for|two|another)|(?:we|i|they|he|she|client|venue|hall|church|school|theatre)(?:'ve| have| has|'s)(?: (?:got|already|hired|booked|lined up|sorted|our|a|an|two|someone|somebody|people|another|the|separate|for))+|there(?:'s| is| are|'ll be| will be| being)(?: (?:already|a|an|another|our|two|also|one|separate|someone|somebody))+|(?:we|i) have(?: \p{L}+)? (?:for|on|doing)|(?:(?:my|our|his|her|their|the|an?|one of (?:my|our|the|their))|(?:someone|somebody|a friend|a mate|\p{Lu}\p{Ll}+)'s) (?:brother|sister|cousin|husband|wife|mate|friend|son|daughter|nephew|niece|colleague|aunt|uncle|dad|father|mum|mother|neighbour|guest|volunteer|member|pupil|student|bridesmaid|groomsman|other \p{L}+|venue|av team|av crew|av people|in-house|house|hall)(?: \p{L}+)?(?:'s| is| are| does| do| did| will| provides| handles| takes| runs| has| brings)(?: (?:do|doing|on|the|our|handling|taking|running|own|provide|got|a|an|their|supply|shooting|for))*|(?:he|she|they)(?:'s|'re|'ll| is| are| does| do| did| will| provide| handle| handles| takes| runs| brings)(?: (?:doing|do|on|the|our|handling|taking|running|own|shooting))*)(?: (?:a|an|the|our|my|their|your|for|to|of|on|do|doing|house|own|other|son|sa|notre|leur|un|une|seinen|einen|eine|ihren|unseren)){0,6} )$/iu;
@@ -54,6 +54,7 @@ const BUT_NO = /(?:(?<!\p{L})(?:have|has|got|is|are)|'ve|'s) [^.;!?]{1,40} but (
 /** "never streamed before": so wanted now */
 const NEVER_BEFORE = /(?<!\p{L})(?:never|not|haven't|hasn't|n't)(?: \p{L}+){0,2} $/iu;
 const BEFORE_NOW = /^[^.;!?\n,]{0,24}(?<!\p{L})(?:before|yet|until now|till now|so far)(?!\p{L})/iu;
+const REFUSED_OUTRIGHT = /^\s*(?:so |and |but |please )?no $/i;
 /** "so no streaming": the deed is not wanted, where "so no streamer" lacks one. */
 const SO_NO = /(?<!\p{L})so no $/iu;
 /** "we lost all the sound to the wind": a thing that failed, and nobody who is lacking. */
@@ -74,8 +75,21 @@ const MYSELF = /^[^.;!?\n,]{0,10} (?:myself|ourselves|himself|herself)(?!\p{L})/
 /** "after photos", "stay for the group photo": an hour of the programme. */
 const BY_PROGRAMME =
   /(?<!(?:'re|'m|are|am) )(?<!\p{L})(?:after|before|until|till|then|(?:stay|kindly|pm|am|\d) for)(?: (?:the|a|some|group|family|team))* $/iu;
+/** "Stage manager of the opera writing": who writes. */
+const SENDERS_OFFICE = /^ (?:of|at|for|from) [^.;!?\n]{0,50} (?:writing|here|speaking)(?= ?[.,;!(]|$)/iu;
 /** "our stage manager" is theirs. */
 const THEIRS = /(?<!\p{L})(?:our|the|my|their|your)(?: \p{L}+)? $/iu;
+
+/** "Not needed: stills, BTS", "we don't need: photos": a list of what is not asked for, as far as its sentence goes. */
+const LISTED_NOT =
+  /(?<!\p{L})(?:not (?:needed|required|wanted|included|part of (?:it|this)|asked for|for you)|(?:don't|do not|won't|doesn't|does not) (?:need|want|require|ask for)|no need (?:for|of)|out of scope|excluded|excluding|nicht (?:nötig|benötigt|gewünscht)|pas (?:besoin|nécessaire)|niet nodig|no (?:hace falta|se necesita)|non (?:serve|servono))\s?(?:[:=]|->|\s[–-])(?:[^.;!?\n]*)$/iu;
+/** "simple switching of slides is NOT needed", "(switcher + encoder provided by us)" */
+const NOT_AFTER =
+  /^[^.;!?\n,:]{0,24} (?:is|are|will be) not (?:needed|required|wanted|necessary)(?!\p{L})|^ ?(?:\+|&|and|,) \p{L}+ (?:(?:is|are|will be) )?(?:provided|supplied|by us|from us|ours)(?!\p{L})/iu;
+/** "the gala stream fell through", "the stream is off": that job is gone, and nobody is missing. */
+const CALLED_OFF =
+  /^(?: [^.;!?\n,]{0,30})? (?:(?:fell|has fallen|'s fallen) through|(?:is|was|'s|got|has been|have been) (?:now )?(?:off|cancelled|canceled|called off|scrapped|binned)(?! sick))(?!\p{L})/iu;
+const OF_A_THING = /^(?:live[ -]?stream|stream|webcast|broadcast|shoot|film|video)s?$/i;
 
 /** Whether the word's box is ticked, where its line has boxes. */
 function ticked(text: string, word: Word): boolean | undefined {
@@ -96,7 +110,7 @@ const NAMED_AFTER =
   /^ is \p{Lu}\p{Ll}+(?=[.,;]|$|\s(?:and|who|but)\s)|^(?: and already (?:has|have|got)(?!\p{L}))|^ \(\p{Lu}\p{Ll}+,? (?:who |is |has |'s )*(?:already|said|confirmed|booked|on board|doing|in)(?!\p{L})|^(?: as well| too)?,? but [^.;!?\n]{0,40}(?:different|separate|another|other) (?:person|people|job|firm|company|photographer)(?!\p{L})|^,? \p{Lu}\p{Ll}+ (?:is |are )?(?:already )?(?:doing|does|has|handles|on it)(?!\p{L})/u;
 /** "our op is ill", "the streamer took a staff job": lost, so wanted. */
 const LOST =
-  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in(?! (?:front|line|the (?:way|back|middle|road)))|step(?:ping)? in|in place of|bail(?:ed|s|ing)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|parental leave|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off)|krank|ausgefallen|abgesagt|verhindert|abgesprungen|malade|désisté|enferm[oa]|de baja|ziek|uitgevallen|malat[oa])(?!\p{L})/iu;
+  /(?<!\p{L})(?:lost|replac(?:e|ed|ing|ement)|drop(?:s|ped)? out|dropping out|f[ae]ll(?:en)? (?:ill|through|off|over|down|sick|out)|pulled out|cancel(?:l?ed)? on|cried off|sick|let us down|let me down|cover for|fill(?:ing)? in|stand(?:ing)?(?: |-)?in(?! (?:front|line|the (?:way|back|middle|road)))|step(?:ping)? in|in place of|bail(?:ed|s|ing)|flak(?:ed|es|y)|no longer|can't make it|can no longer|can't do it|can't come|can't now|cannot|injured|tested positive|ill|quit|went under|no-show|laid up|called (?:out|off|in)|down with|fell|unwell|flu|covid|stuck|double-booked|moved (?:to|away)|moved|retir(?:ed|es|ing)|took (?:a|another)|taken (?:a|another)|broke|broken|hospital|having a baby|had a baby|baby|paternity|maternity|parental leave|away|on holiday|on leave|left us|has left|gone|hung up|passed away|died|stops|stopped|gave up|given up|unavailable|not available|isn't available|pregnant|vanished|disappeared|ghosted|jury duty|out of action|out sick|poorly|under the weather|crook|off sick|(?:is|are|was|'s) (?:out|off)|krank|ausgefallen|abgesagt|verhindert|abgesprungen|malade|désisté|enferm[oa]|de baja|ziek|uitgevallen|malat[oa])(?!\p{L})/iu;
 /** A thing or a deed of the past, or another's: "last year's", "the video you did", "we filmed". */
 const PAST_BEFORE =
   /(?<!\p{L})(?:thinks?|thought|last (?:year|time|month|week|spring|summer|autumn|fall|winter)(?:'s)?|previous|old|earlier|loved|liked|saw|seen|watched|enjoyed|thanks for|thank you for|remember|resend|existing|you(?:'ve| have)?(?: \p{L}+)? (?:did|made|shot|filmed|recorded|covered|took|sent|photographed|streamed)|on your (?:site|website)|your (?:\p{L}+ )?(?:showreel|portfolio|website|work on))(?: [\p{L}']+){0,4} $/iu;
@@ -159,7 +173,8 @@ const OTHER_SOUND =
 const OF_QUALITY = /(?<!\p{L})(?:with|and)(?: \p{L}+ly| very| really)? (?:good|decent|proper|clear|nice|great|clean|usable|crisp) $/iu;
 const NOT_SOUND = /(?:that|this|it|does|would|may|might|not|going to|don't|for) $/iu;
 /** "you can switch off", "switch dates" */
-const OTHER_SWITCH = /^(?:ing)? (?:off|out|over|back|around|up|gears?|dates?|days?|weekends?|places|venues?|plans?)(?!\p{L})/iu;
+const OTHER_SWITCH =
+  /^-ons?(?!\p{L})|^(?:ing)? (?:off|out|over|back|around|up|gears?|dates?|days?|weekends?|places|venues?|plans?)(?!\p{L})/iu;
 /** "photos at 4" is a line of the programme. */
 const SCHEDULED = /^ at \d/i;
 /** "The photo call is at two": press come to it. */
@@ -209,15 +224,19 @@ export function standingOf(text: string, word: Word): number {
     (/second$/i.test(word.text) &&
       (OTHER_SECOND.test(after) || SECOND_PRICE.test(text.slice(Math.max(0, word.start - REACH), word.start)))) ||
     (role === 'photo' && SCHEDULED.test(after)) ||
+    (role === 'other' && SENDERS_OFFICE.test(after)) ||
     (role === 'vision mixing' && weight === 'loose' && OTHER_SWITCH.test(after))
   )
     return Standing.none;
   const box = ticked(text, word);
   if (box !== undefined) return box ? Standing.only : Standing.not;
   if (/^(?:photo|picture|portrait|foto)s?$/i.test(word.text) && BY_PROGRAMME.test(clause)) return Standing.none;
+  if (LISTED_NOT.test(sentence) || NOT_AFTER.test(after) || (OF_A_THING.test(word.text) && CALLED_OFF.test(after))) return Standing.not;
   const deed = /(?:ing|video|photos|pictures|stream)$/i.test(word.text);
   // "We lost all the sound", "nobody filmed it": what went wrong once.
   const ended = (sounds && ONCE_LOST.test(clause)) || (/[^e]ed$/i.test(word.text) && NOBODY_DID.test(clause));
+  // "No video: the last one moved", where "No videographer yet" lacks one.
+  if (deed && REFUSED_OUTRIGHT.test(clause)) return Standing.not;
   const lacked =
     (LACKED.test(clause) && !NEED_NOT.test(clause) && !(deed && SO_NO.test(clause)) && !ended) ||
     CANNOT.test(clause + (DOES.exec(word.text)?.[0] ?? '')) ||

@@ -49,7 +49,7 @@ const lists = {
   wants: `need/needs/want/wants/like/have/having/get`,
   hands,
   second: `second/2nd/third/3rd/fourth/extra/additional/another/two_extra/spare/1_more/one_more/roaming_second/second_unit`,
-  camera: `op/camera/cam/cameras/shooter/cameraman/camerawoman/cameraperson/camera_operator/videographer/operator/angle/camera_angle/video_shooter/camera_op/filmer/camera_person/cam_op/body_on_camera/videog/filmmaker/dop/dp/shooters/cameras/operators`,
+  camera: `op/camera/cam/cameras/shooter/cameraman/camerawoman/cameraperson/camera_operator/videographer/operator/angle/camera_angle/video_shooter/video_person/video_guy/video_man/person_on_camera/person_on_video/camera_op/filmer/camera_person/cam_op/body_on_camera/videog/filmmaker/dop/dp/shooters/cameras/operators`,
   shows: `show/shows/slam/concert/conference/service/services/gala/tournament/awards/wedding/panel/debate/match/game/games/graduation/ceremony/summit/keynote/keynotes/session/sessions/festival/recital/musical/play/fight/wrestling/derby/final/finals/agm/congress/symposium/forum/banquet/pageant/event/events/meeting`,
   put: `put/get/like/want/have/show/send/need/see/putting/getting`,
   service: `mass/service/funeral/ceremony/wedding/talk/lecture/concert/meeting/event/show/game/match/memorial/graduation/recital/play/agm/half/thing`,
@@ -58,7 +58,7 @@ const lists = {
 } as const;
 
 /** Filming: a person or a deed that can be nothing else. */
-const filming = `film/films/filming/filmed/filmer/filmmaker/filmmakers/filmmaking | film maker/makers | videographer/videographers/videography/videog/videogs/vidgrapher/vgrapher/vidiographer/videogropher | camera/cam/cams/cameras/video/steadicam/gimbal/ptz/eng/handheld/long_lens {hands} | camera {hands} | cameraman/cameramen/camerawoman/camerawomen/cameraperson/camerapeople/cameraop/camerawork | camo/camos | video/film/vid shoot/team/coverage/production/recording/recordings/company/shooter/crew | video/videos/vid/vids/vidio/vidios/vidoes/videoed/videoing/videod/video'd/videotap* | taped | taping | tape of/our/the/this/it/a/my/them | to/you/and/please tape | b-roll | gimbal | ptz | cinematograph* | lighting camera* | dop/dops/dp/dps | cam/camera a/1/one | {wants} it/this/him/her/them/that/everything shot | on tape | in the can | hold a camera | crew/cam/camera op/ops | recaps/recap of/video/film/reel/in/by | highlights/highlight/sizzle/show reel/reels | after movie | aftermovie | sizzle
+const filming = `film/films/filming/filmed/filmer/filmin/filmin'/filmmaker/filmmakers/filmmaking | videographed/videograph | film maker/makers | videographer/videographers/videography/videog/videogs/vidgrapher/vgrapher/vidiographer/videogropher | camera/cam/cams/cameras/video/steadicam/gimbal/ptz/eng/handheld/long_lens {hands} | camera {hands} | cameraman/cameramen/camerawoman/camerawomen/cameraperson/camerapeople/cameraop/camerawork | camo/camos | video/film/vid shoot/team/coverage/production/recording/recordings/company/shooter/crew | video/videos/vid/vids/vidio/vidios/vidoes/videoed/videoing/videod/video'd/videotap* | taped | taping | tape of/our/the/this/it/a/my/them | to/you/and/please tape | b-roll | gimbal | ptz | cinematograph* | lighting camera* | dop/dops/dp/dps | cam/camera a/1/one | {wants} it/this/him/her/them/that/everything shot | on tape | in the can | hold a camera | crew/cam/camera op/ops | recaps/recap of/video/film/reel/in/by | highlights/highlight/sizzle/show reel/reels | after movie | aftermovie | sizzle
   kameramann | kamerafrau | kameraleute | kamera | filmen | filmt | filmst | gefilmt | mitfilmen | aufnehmen | aufzeichnen | aufzunehmen | aufzeichnung | videograf* | videoaufnahme* | dreh | drehen | filmez | filmé | filmée | filmés | filmées | filmeren | gefilmd | rodaje | rodar | riprendere | riprenda | riprendano | riprenderlo | riprenderla | riprenderci | chi riprende | filmarlo | filmarla | filmarci | filmar | vidéaste | vidéo | cadreur | cadreuse | camarógraf* | videógraf* | operatore | riprese | tournage | captation | caméra | grabar | grabe | grabes | grabéis | grabarnos | grabarlo | grabarla | grabando | graba/grabe/grabas/graben la/el/todo/una/nuestra/nuestro | mitschnitt | videograaf | grabación | filmación | cámara | vídeo | videomaker | filmare | gravar | filmagem | cinegrafista`;
 
 /** Words that are another thing more often than work: they count only where somebody is asked for them in so many words. */
@@ -111,6 +111,7 @@ export function workWords(text: string): Word[] {
 /** "camera op de finish" in Dutch, "una foto de familia" at the end of a performance: what follows makes the word something else. */
 const NO_WORK: readonly (readonly [word: RegExp, next: RegExp])[] = [
   [/^cam(?:era)? op$/i, /^ (?:de|het|een|elk|zijn|\p{Ll}{3,6}dag)(?!\p{L})/iu],
+  [/^boom$/i, /^ arms?(?!\p{L})/iu],
   [/^(?:foto|photo)$/i, /^ (?:de (?:familia|famille|grupo|groupe)|di (?:gruppo|famiglia))(?!\p{L})/iu],
 ];
 /** More than a message has; a list of prices or a bulletin is not read to its end. */

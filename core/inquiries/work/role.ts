@@ -7,6 +7,7 @@ import { anyOf } from '../phrases.ts';
 import { editAsked } from './edit.ts';
 import { Standing, standingOf } from './role-asked.ts';
 import { workWords, type RoleHit } from './role-words.ts';
+import { noPicture, workTold } from './told-work.ts';
 
 type Asked = RoleHit & { standing: number; lost: boolean; general: boolean };
 
@@ -135,9 +136,22 @@ const beside = (text: string, one: Asked, other: Asked): boolean => {
   return between.length < 30 && /^[^.;!?\n]*(?:\+|&|\/|\b(?:and|or|plus|und|oder|et|ou|y|o|en|of)\b)[^.;!?\n]*$/i.test(between);
 };
 
-/** The one role that a message asks for; more than one where it cannot be told. */
+/**
+ * The one role that a message asks for; more than one where it cannot be told. Work that is told by what it does stands where no other than
+ * filming is named, and beside filming that is asked of me in so many words.
+ */
 export function roleAsked(message: string): RoleHit[] {
   const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
+  const named = roleNamed(text);
+  const told = workTold(text);
+  if (named.some(({ role }) => role !== 'shoot') && !named.every(({ general }) => general))
+    return named.map((hit) => (told.some(({ role }) => role === hit.role) ? { ...hit, plainly: true } : hit));
+  if (told.length > 0) return [...named.filter(({ standing }) => (standing ?? 0) >= Standing.lacked), ...told];
+  return noPicture(text) ? named.filter(({ standing }) => (standing ?? 0) > Standing.named) : named;
+}
+
+/** The roles that are asked for by a name. */
+function roleNamed(text: string): (RoleHit & Partial<Asked>)[] {
   const asked = standings(text);
   const plain = asked.filter(({ general }) => !general);
   const edit = editAsked(text);
