@@ -21,6 +21,7 @@ const FILMED_TOO =
 /** "rehearsal is the evening before, and this you should film as well" */
 const FILMED_AS_WELL =
   /\b(?:also|as well|too)\b[^.;!?\n]{0,40}\b(?:film|record|cover|shoot|capture)(?:ed|ing)?\b|\b(?:film|record|cover|shoot|capture)(?:ed|ing)?\b[^.;!?\n]{0,24}\b(?:also|as well|too)\b/i;
+const EITHER = /\b(?:either|or|depends|depending)\b/i;
 const BOTH = /\b(?:both|the two|these two) (?:days|dates|nights|evenings)\b/i;
 const BESIDE = /\b(?:next|following) (?:day|morning|afternoon|evening)\b|\b(?:day|morning|afternoon|evening|night) (before|after)\b/i;
 const NOT = /\b(?:no|not|without|n't|nothing|nobody)\b|n't\b/i;
@@ -54,7 +55,7 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
   const sentence = saidAround(text, { start: found.index, end: found.index + found[0].length });
   const prepares = PREPARES.test(sentence) && !FILMED_AS_WELL.test(sentence);
   // "a brunch the day after ... just the two days": the count tells that it is mine as well.
-  const counts = new Set([...daysSaid(text).map(({ days }) => days), ...(BOTH.test(text) ? [2] : [])]);
+  const counts = new Set([...daysSaid(text).map(({ days }) => days), ...(BOTH.test(text) && !EITHER.test(sentence) ? [2] : [])]);
   if (counts.size === 1 && counts.has(event.dates.length + 1) && !NOT.test(sentence) && !prepares)
     return { ...event, dates: found[1] === 'before' ? [eve.toString(), ...event.dates] : [...event.dates, next.toString()], counted: true };
   if (!FILMED_TOO.test(sentence) || NOT.test(sentence) || prepares) return event;

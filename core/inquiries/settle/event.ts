@@ -7,6 +7,7 @@ import { allAside, withoutAsides } from './aside.ts';
 import { boundsIt, ofSomethingElse } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
+import { plannedIn } from './day-rows.ts';
 import { daysSaid } from './days.ts';
 import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
@@ -106,6 +107,8 @@ export function eventDays(scene: Scene): EventDays {
     (plain.doubt === 'several' && allCounted(scene.text, main)
       ? { dates: union(...plain.choices), where: plain.where, choices: [] }
       : plain);
+  const planned = plannedIn(scene, settled);
+  if (planned) return planned;
   if (settled.dates.length === 0 || settled.dropped) return settled;
   const run = wholeRun(scene, lengthened(scene, settled));
   const whole = toldParts(scene, run) ?? run;
