@@ -1,8 +1,10 @@
 /**
  * Names of towns that nothing beside them tells: whether they stand for a town, a person or a part of a longer name.
  */
+import { distanceKm, type Position } from '../../places/distance.ts';
 import type { GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
+import type { PlaceHit } from './hits.ts';
 import type { Setting } from './setting.ts';
 
 type Tokens = readonly Token[];
@@ -62,3 +64,29 @@ export function isSomebody(
   const stray = (tokens[index - 1]?.text === ',' && after === ')') || (index === 0 && /^[.!,]$/.test(after));
   return stray && !setting.strongly && people < CITY;
 }
+
+/** A longer name of which this is the end. */
+const NAMED_AFTER =
+  /(?<!\p{L})(?:Cidade|Ciudad|Città|Ilha|Isla|Costa|Porto|Puerto|Playa|Praia|Serra|Sierra) (?:d[aeo]s?|del|della|de la) $/u;
+export const isNamedAfter = (lead: string): boolean => NAMED_AFTER.test(lead);
+/** As near as that a town is home. */
+const AT_HOME_KM = 15;
+export const isHome = (place: GazetteerPlace, home: Position | undefined): boolean =>
+  home !== undefined && distanceKm(home, place) <= AT_HOME_KM;
+
+/** Typed small, "in silly hats" is none, nor is "in the village": who writes without capitals, or ends there, may mean a town. */
+export const isTypedSo = (name: string, { openAfter }: Setting, casual: boolean, after = ''): boolean =>
+  !/^(?:the|la|le|los|las|el|die|der|das|het) \p{Ll}/u.test(name) &&
+  (casual || openAfter || /^(?:on|for|from|at|with|and|or|this|next|is|are|we|it|i)$/.test(after));
+
+/** How much larger a town is than a part of it that the list has, too. */
+const LARGER = 10;
+const liesIn = (part: GazetteerPlace | undefined, town: GazetteerPlace | undefined): boolean =>
+  part !== undefined && town !== undefined && distanceKm(part, town) <= WITHIN_KM;
+const WITHIN_KM = 30;
+/** "Canary Wharf, London": a part and its town, each as likely by its words. */
+export const isPartOf = (part: PlaceHit, town: PlaceHit, between: string): boolean =>
+  /^,\s$/.test(between) &&
+  part.score <= town.score &&
+  liesIn(part.candidates[0], town.candidates[0]) &&
+  (town.candidates[0]?.people ?? 0) > LARGER * (part.candidates[0]?.people ?? Infinity);

@@ -77,7 +77,8 @@ for (const first of letters) {
 }
 
 /** Countries that are written about in the languages that are read, and those languages. */
-const WRITTEN_ABROAD = 'DE AT CH LI FR IT ES PT NL BE LU GB IE DK NO SE FI IS PL CZ SK HU SI HR RO GR TR MA ZA US CA MX BR AR AU NZ IN JP';
+const WRITTEN_ABROAD =
+  'DE AT CH LI FR IT ES PT NL BE LU GB IE DK NO SE FI IS PL CZ SK HU SI HR RO GR TR MA ZA US CA MX BR AR AU NZ IN JP MZ AO CV TN DZ SN TH VN KE EG PE UY';
 const LANGUAGES = 'de fr es it nl pt da nb sv';
 for (const language of LANGUAGES.split(' ')) {
   const names = new Intl.DisplayNames(language, { type: 'region', fallback: 'none' });

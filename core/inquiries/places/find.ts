@@ -6,17 +6,18 @@ import { distanceKm } from '../../places/distance.ts';
 import { foldName } from '../../places/fold.ts';
 import type { Gazetteer, GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Token } from '../parts/tokens.ts';
-import { addressed, isSomebody, PHONE_NEXT, standsAlone } from './alone.ts';
+import { addressed, isHome, isNamedAfter, isPartOf, isSomebody, isTypedSo, PHONE_NEXT, standsAlone } from './alone.ts';
 import { amongTowns, eitherOf, withoutDays } from './among.ts';
 import { areaAt, isRatherArea, SMALL_TOWN } from './areas.ts';
 import type { AreaHit, PlaceHit } from './hits.ts';
 import { commonWords, wordsAbroad } from './names.ts';
 import { isWhose } from './origin.ts';
+import { isWayHome } from './elsewhere.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
-import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf } from './setting.ts';
+import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf, WRITTEN_FROM } from './setting.ts';
 import { namedAt, type Named } from './towns.ts';
-import { countriesSpeaking, isCasual, isRomance, leadsInRomance } from './typing.ts';
+import { countriesSpeaking, isCasual, isNordic, isRomance, leadsInNordic, leadsInRomance } from './typing.ts';
 import { HYPHENED, unlistedAt } from './unlisted.ts';
 
 type Tokens = readonly Token[];
@@ -47,7 +48,8 @@ export function placesIn(
     // "la ville d'Angers"
     /^[dl]'\p{Lu}/u.test(token.text) ? { ...token, text: token.text.slice(2), lower: token.lower.slice(2), start: token.start + 2 } : token,
   );
-  const tokens = isRomance(text) ? plain.map((token, at) => (leadsInRomance(plain, at) ? { ...token, lower: 'à' } : token)) : plain;
+  const leads = isRomance(text) ? leadsInRomance : isNordic(text) ? leadsInNordic : undefined;
+  const tokens = leads ? plain.map((token, at) => (leads(plain, at) ? { ...token, lower: 'à' } : token)) : plain;
   let tried = 0;
   for (let index = 0; index < tokens.length && tried < MOST_NAMES; index++) {
     const token = tokens[index];
@@ -64,7 +66,7 @@ export function placesIn(
     tried++;
     const found = namedAt(gazetteer, text, tokens, index, hints.home);
     const hit = found
-      ? townAt(text, tokens, index, found, hints, taken, capital, casual)
+      ? townAt(gazetteer, text, tokens, index, found, hints, taken, capital, casual)
       : capital
         ? unlistedAt(text, tokens, index, taken, hints.homeCountry)
         : undefined;
@@ -81,6 +83,7 @@ export function placesIn(
       const previous = towns.at(-1);
       // "Moorhead or Fargo": the second is led by what leads the first, and none is meant rather than the other.
       const between = (one: PlaceHit | undefined): string => (one ? text.slice(one.end, Math.min(hit.hit.start, one.end + 16)) : '');
+      if (previous && isPartOf(previous, hit.hit, between(previous))) previous.score -= MOVED_AWAY;
       if (previous && /^\s?(?:or|and|\/|&)\s?$/i.test(between(previous))) hit.hit.score = Math.max(hit.hit.score, previous.score);
       const [other] = [previous, faint.at(-1)].filter((one) => OR.test(between(one)));
       if (other?.faint) towns.push({ ...other, score: hit.hit.score });
@@ -106,7 +109,9 @@ export function placesIn(
     );
     const area = city ? undefined : areaAt(text, tokens, index, led);
     const before = text.slice(Math.max(0, token.start - 60), token.start);
-    if (!area || NOT_THE_JOB.test(before) || isWhose(before)) continue;
+    // "Hello from Rhode Island!" of who comes home for it.
+    const sender = WRITTEN_FROM.test(before) && area?.hit.country !== hints.homeCountry;
+    if (!area || NOT_THE_JOB.test(before) || isWhose(before) || sender) continue;
     areas.push(area.hit);
     index = area.next - 1;
   }
@@ -136,7 +141,7 @@ function withRivals(
     const index = tokens.findIndex(({ start }) => start === at);
     if (index < 0 || isDateWord(tokens[index])) return [];
     const found = namedAt(gazetteer, text, tokens, index, hints.home);
-    const led = near.test(tokens[index - 1]?.lower ?? '');
+    const led = near.test(tokens[index - 1]?.lower ?? '') || HEDGED.test(text.slice(Math.max(0, at - 12), at));
     if ((!found && !led) || found?.name.toLowerCase() === town.name.toLowerCase()) return [];
     const called = found?.name ?? name;
     const listed = found ? ranked(found.places, hints) : { candidates: [], sure: false, countrySure: false };
@@ -158,11 +163,17 @@ function withRivals(
   return [...towns.map((town) => (open.has(town) ? { ...town, open: true as const } : town)), ...either.map(([, other]) => other)];
 }
 
+/** "or possibly Bromley" */
+const HEDGED = /\b(?:possibly|maybe|perhaps|vielleicht|peut-être|misschien)\s$/i;
 /** "in Orange? Or Bathurst", "in Andermatt or in Engelberg" */
 const OR = /^[\s,?.]{0,3}(?:or|oder|ou|of|o|\/)\s?(?:(?:maybe|possibly|else|perhaps|in|at|à|te) ){0,2}$/i;
 type Taken = (index: number) => boolean;
 
+/** A sentence begins with one town and goes to the next. */
+const ROUTE = /(?:^|\n|[.!?] )\p{Lu}[\p{L}'’-]+ to $/u;
+
 function townAt(
+  gazetteer: Gazetteer,
   text: string,
   tokens: Tokens,
   index: number,
@@ -194,6 +205,14 @@ function townAt(
   // "at St Mary's, Beverley" is a church.
   if (!best || (/^st\.? \p{L}+'s$/iu.test(found.name) && qualified.length === 0)) return undefined;
   const setting = settingOf(text, tokens, index, found.next, taken);
+  const lead = text.slice(Math.max(0, (tokens[index] as Token).start - 60), (tokens[index] as Token).start);
+  if (qualified.length === 0 && !capital && !isTypedSo(found.name, setting, casual, tokens[found.next]?.lower)) return undefined;
+  // "Knysna to Sedgefield": a way, of which either end may be it.
+  const from = tokens[index - 1]?.text === 'to' ? index - 2 : -1;
+  if (qualified.length === 0 && from > 0 && ROUTE.test(lead) && namedAt(gazetteer, text, tokens, from, hints.home)?.next === index - 1)
+    return undefined;
+  // "Cidade do Cabo", and the bus home.
+  if (qualified.length === 0 && ((!setting.led && isNamedAfter(lead)) || (isWayHome(lead) && isHome(best, hints.home)))) return undefined;
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
   if (qualified.length === 0 && !nearHome && isRatherArea(folded, found.name, best, hints)) return undefined;
   // "I'll know by Friday. Bo"
@@ -207,7 +226,8 @@ function townAt(
     (wordsAbroad.has(folded) && best.country !== hints.homeCountry) ||
     (single && folded.length <= 2 && !AS_JOB.test(text.slice(last.end, last.end + 12)));
   // Who types nothing with a capital means the city nearby: "in buffalo, dec 12".
-  const meant = casual && setting.strongly && setting.openAfter && nearHome && (best.people ?? 0) >= SMALL_TOWN;
+  const onDay = /^(?:on|this|next)$/.test(tokens[found.next]?.lower ?? '') && taken(found.next + 1);
+  const meant = casual && setting.strongly && (setting.openAfter || onDay) && nearHome && (best.people ?? 0) >= SMALL_TOWN;
   const score = scoreOf(setting, {
     single,
     common,

@@ -49,7 +49,7 @@ const NOT_NEEDED = new RegExp(
     [
       String.raw`(?:there's |that's )?no (?:need|call) (?:for|of) you|no need to (?:(?:film|shoot|cover|record)${THAT}|(?:come|attend|travel|be there))`,
       String.raw`you(?:'re| are|'ll be| won't be)? not (?:needed|wanted|required)|you (?:aren't|won't be) (?:needed|wanted|required)`,
-      String.raw`you (?:needn't|(?:don't|do not|won't|needn't)(?: need to| have to)?) (?:(?:come|be there|attend|travel)(?! (?:before|until|till|earlier|at|for|by|alone|with))|(?:film|shoot|cover|record|bother with|worry about|do)${THAT})`,
+      String.raw`you (?:needn't|(?:don't|do not|won't|needn't)(?: need to| have to)?) (?:ever )?(?:(?:come|see it|be there|attend|travel)(?! (?:before|until|till|earlier|at|for|by|alone|with))|(?:film|shoot|cover|record|bother with|worry about|do)${THAT})`,
       String.raw`(?:we )?(?:don't|won't|do not) (?:need|want)(?: you| it)?(?: (?:filmed|covered|there)|${THAT}(?: (?:filmed|covered))?(?= ?[.,;!)]))`,
       String.raw`not (?:filmed|to be filmed|covered|needed|your (?:job|problem))(?= ?[.,;!)])`,
       String.raw`(?:l[àa] )?(?:pas|aucun) besoin (?:de vous|que vous|d'y)|(?:den|die|das|dort|da) (?:brauchen wir|brauchst du|müssen sie|musst du) [^.,;!)\n]{0,16}?nicht|daar (?:hoef|hoeft) (?:je|u) niet|no hace falta (?:que vengas|ir)|non serve`,

@@ -61,7 +61,7 @@ export function qualifierAt(text: string, tokens: Tokens, index: number): Qualif
       ...(/^[A-Z]{2}$/.test(written) ? { code: written } : {}),
     };
   }
-  return mark === ',' ? beyondRegion(text, tokens, at) : undefined;
+  return mark === ',' || mark === '(' ? beyondRegion(text, tokens, at) : undefined;
 }
 
 /** What a region consists of, whose own name no list has. */
@@ -92,6 +92,8 @@ export function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
   // "Perth (WA)", "Bratislava (SK)"
   if (qualifier.code !== undefined && place.country === 'AU' && australian[qualifier.code] === foldName(place.region)) return true;
   if (qualifier.code !== undefined && place.country === qualifier.code) return true;
+  // "Batumi, Georgia" is in no state of America.
+  if (place.country === 'GE' && qualifier.regionCountry === 'US' && /^(?:GA|Georgia)$/.test(qualifier.region ?? '')) return true;
   const inRegion =
     qualifier.region !== undefined &&
     place.country === qualifier.regionCountry &&

@@ -3,6 +3,7 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { monthWord, weekdayWord } from '../words.ts';
+import { isAtOurs, isElsewhere } from './elsewhere.ts';
 import { isHeldThere, isOnTheWay } from './of-the-job.ts';
 import { isOrigin, isTakenBack } from './origin.ts';
 
@@ -11,6 +12,9 @@ type Tokens = readonly Token[];
 export const near =
   /^(?:in|near|nr|behind|beyond|above|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
 const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
+/** "3. Location: parade ground, Wagga Wagga" */
+const LABELLED_LINE =
+  /(?:^|\n|[.!?;] )[^\S\n]*(?:\d{1,2}[.)]\s)?(?:location|loc|venue|where|city|place|town|site|ort|veranstaltungsort|lieu|lugar|luogo|plaats|locatie|sted|plats)\s?[:=][^\n:]{1,60},\s$/i;
 const NAMED_SO =
   /(?:\bthe one(?: (?:for you|(?:that |which )?(?:i|we|you|they|he|she|the client)(?:'d|'re|'ll)? [^.,;:!?\n]{2,24}?))? is(?: in| at)?|\b(?:the|this year's|our) (?:town|place|location|city|village|venue) (?:is|will be|would be|'s)|\b(?:in the end|now|finally|actually|instead|so|but)(?: now)?,? (?:it's|it is|it'll be|it will be)(?: now)?(?: in| at)?|\bjetzt (?:ist es|wird es|doch)(?: in)?|(?:->|=>|→)|[,;(] ?(?:that's|that is|namely|i\.e\.)) ?$/i;
 /** "We only need you in Hamburg", "it's the Amherst one" */
@@ -18,13 +22,13 @@ const ONLY_THERE = /\b(?:only|just) (?:(?:need|want|require|book|hire|film|recor
 const THAT_ONE = /\b(?:it's|it is|only|just|that's|mean|want|need|for|cover|do|film|shoot|take) (?:only |just )?the $/i;
 /** Towns after these words are where people live or work, or where another job is. */
 export const NOT_THE_JOB =
-  /\b(?:i(?: have|'ve)(?: got)? (?:an?|another)(?: [\w-]+)? (?:shoot|job|gig|booking) in|(?:produc|operat|work|film|shoot)\w*(?: [\w-]+){0,4} out of|(?:i|we) (?:was|were|came|went) (?:over |up |down )?(?:at|in|to)(?: the| your)?|(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|trains?|ferry|bus|drive|coach) from|(?:flights?|trains?|ferry|(?:mini)?bus|coach|drive|drives|ride|lift|taxi|head(?:ing)?|get(?:ting)?|travel|fly|flying|i'm|you) (?:back|home) to|(?:man|woman|buyer|bidder|stranger) in|(?:recommended|someone|somebody|cousin|contact|guy|fella|fellow|bloke|chap|another one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|(?:was|were) (?:originally )?(?:meant|supposed|going|due|planned|scheduled|booked|pencilled)(?: in)?(?: to (?:be|happen|go|take place))?(?: in| at| for)?|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|(?<!\bof (?!our|my|their|the|your)[\w-]+ |\b(?:needs?|wants?|after|for|with) (?:\w+ )?(?:one|two|three|four|\d) )(?:people|parents)|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)s?(?: of (?:ours|mine))?(?:'s| is| are|,?) (?:(?:is|are|sits?|lives?|works?|based|over) )(?:over |here )?in|(?:client|customer)(?:'s| is| are) in|(?:boss|planner|agency|producer|organiser|organizer|director)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? in|nicht(?: in| nach)?|pas (?:à|en)|no en|non a|niet in|not (?:in|to)|rather than|instead of|not(?: the)?|no es en|n'est (?:pas|plus) (?:à|en)|(?:forget|scrap|scratch|ditch|bin|drop|cancel|ignore|never mind)(?: about)?|\bcob|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|head office is in|fresh from|back from|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|(?:you|kit|he|she|they) (?:did|shot|filmed|covered) (?:\w+ ){0,5}(?:in|at))\s?$/i;
+  /\b(?:i(?: have|'ve)(?: got)? (?:an?|another)(?: [\w-]+)? (?:shoot|job|gig|booking) in|(?:produc|operat|work|film|shoot)\w*(?: [\w-]+){0,4} out of|(?:i|we) (?:was|were|came|went) (?:over |up |down )?(?:at|in|to)(?: the| your)?|(?:i'm|i am|we're|we are|i'll be|we'll be|they're) (?:shooting|filming|working|away|on a job|busy|booked|stuck|tied up)(?: \w+)? in|erst hieß es|(?:not|rather than) in|(?:mov|go|chang|shift|switch|relocat|transfer)\w*(?: \w+){0,2} from|(?:i'm|i am|he's|she's|he is|she is|they're|they've|has|have|is|are|who) (?:\w+ )?(?:off|gone|went|emigrated|retired|going|flown|flying|headed|heading) (?:back |over |away )?to|(?:he|she|who|they|chap|lad|lady|gentleman|fellow)(?:'s|'ve| has| have)? (?:since |now )?moved to|met (?:\w+ ){0,3}in|(?:walking|skiing|hiking|on holiday|on leave|holidaying|sailing|touring) in|(?:flights?|trains?|ferry|bus|drive|coach) from|(?:flights?|trains?|ferry|(?:mini)?bus|coach|drive|drives|ride|lift|taxi|head(?:ing)?|get(?:ting)?|travel|fly|flying|i'm|you) (?:back|home) to|(?:man|woman|buyer|bidder|stranger) in|(?:recommended|someone|somebody|cousin|contact|guy|fella|fellow|bloke|chap|another one) in|(?:producing|calling|ringing|working|operating|emailing|mailing|running this) (?:\w+ )?from|(?:choir|band|group|team|he|she|they|client|speaker) (?:is|are|comes?) from|tell|due (?:back )?in|no longer in|instead of in|in place of|in lieu of|(?:thinks|thought) (?:it's|it is|it was|its) (?:in|at)|(?:i|we|she|he|they) lands? (?:in|at)|(?:planner|producer|coordinator|agency|company) (?:out of|here in|over in|from)|based (?:in|near|out of)|(?:live|living|headquartered) (?:in|near)|(?:i'm|we're|i am|we are|team|crew|people|guests|delegates|speakers|attendees|clients?|colleagues?|flying|fly|coming|driving|travel(?:l?ing)?|usually|normally|originally|us|friend|hails?|down|up) (?:(?:in|over|up|down|out|all the way) )?from|(?:was|were) (?:originally )?(?:meant|supposed|going|due|planned|scheduled|booked|pencilled)(?: in)?(?: to (?:be|happen|go|take place))?(?: in| at| for)?|(?:was|were|had been) (?:originally |first )?to (?:be (?:held |hosted |played |staged )?|have been (?:held |played )?|happen |take place )(?:in|at)|last (?:year|time|month)(?:'s)? (?:\w+ )?(?:in|at)|university of|(?:bank|city|port|state|college|museum|friends|chamber) of|used to|(?:lads|(?<!\bof (?!our|my|their|the|your)[\w-]+ |\b(?:needs?|wants?|after|for|with) (?:\w+ )?(?:one|two|three|four|\d) )(?:people|parents)|folks|family|relatives|cousins?|nephews?|nieces?|in-laws|friends|members|viewers|staff|mum|mom|dad|brothers?|sisters?|boss|daughters?|sons?) (?:watching |back |over |away )?in|(?:because|cos|as|since|while) (?!it|this|that|they|every)\w+(?:'s| is| are) (?:away |off |stuck |working |over |on \w+ )?in|(?:client|boss|planner|agency|producer|organiser|organizer|director|customer)s?(?: of (?:ours|mine))?(?:'s| is| are|,?) (?:(?:is|are|sits?|lives?|works?|based|over) )(?:over |here )?in|(?:client|customer)(?:'s| is| are) in|(?:boss|planner|agency|producer|organiser|organizer|director)(?:'s|s'?| is| are)?(?: of (?:ours|mine))? in|nicht(?: in| nach)?|pas (?:à|en)|no en|non a|niet in|not (?:in|to)|rather than|instead of|not(?: the)?|no es en|n'est (?:pas|plus) (?:à|en)|(?:forget|scrap|scratch|ditch|bin|drop|cancel|ignore|never mind)(?: about)?|\bcob|(?:our|their|the) (?:\w+ )?(?:office|branch|team|hq|headquarters) is in|head office is in|fresh from|back from|takk for sist i|tack för senast i|tak for sidst i|(?:tu avais|vous aviez|vous avez|tu as) (?:fait|filmé|tourné|couvert) (?:[\p{L}'’]+ ){0,6}à|straight from|en route to|before (?:going|heading) to|your .{0,20} (?:film|video|work) (?:in|for)|(?:saw|seen|spotted|found|got|picked up) your (?:\w+ ){1,4}(?:in|at)|heard .{0,30} from|(?:you|kit|he|she|they) (?:did|shot|filmed|covered) (?:\w+ ){0,5}(?:in|at))\s?$/iu;
 
 /** Where the sender is at home: where the job is, unless another town is named. */
 const AT_HOME =
   /\b(?:(?:wir sind|ich leite|ich bin|ich führe|nous sommes|je suis|je dirige|soy|somos|sono|siamo)(?:,? [\p{L}'’-]+){0,9},? (?:in|aus|von|de|à|di)|(?:(?:we(?:'re| are)|i(?:'m| am)|(?:i|we) (?:run|own|manage|work (?:at|for|with)))(?: just)? (?:an?|the) (?:[\w'-]+ ){1,4}|(?:planner|producer|coordinator|agency|company|office|branch|team|hq|headquarters|firm|clients?(?: of (?:ours|mine))?|customer) )(?:in|near|at)|\blives (?:in|near)|(?:gran\p{L}*|nan\p{L}*|mum|mom|dad|mother|father|parents|uncle|aunt\p{L}*|cousins?|sister|brother|son|daughter|grand\p{L}+|famil(?:y|ies)|folks?|lads|friends?|relatives?|guy|bloke|nephews?|nieces?|he|she|they|i|we|client|couple|speakers?|care home|head office)(?:'s|'re|'m| is| are| am)?(?: (?:still|back|over|out|away|up|down|now|currently|all|coming))? (?:in|from)|(?:train|bus|ferry|flight|fly|coach|land|ferry)(?:s|ing)?(?: \w+)? (?:in|up|down|over|across)?(?:to|in|at))\s?$/iu;
 /** "I write to you from", "Greetings from", "Aloha from Hilo!" */
-const WRITTEN_FROM =
+export const WRITTEN_FROM =
   /(?<!\p{L})(?:(?:i|we)(?:'m|'re| am| are)? (?:write|writing|contacting|get(?:ting)? in touch|reach(?:ing)? out)(?: (?:to|with))?(?: you)?(?: all the way| today)?|writing|greetings|regards|hello|hi|hallo|grüße|saludos|saluti|groeten) (?:to you |you )?from\s$/iu;
 const GREETING = /(?:^|\n|[.!?,] )\p{Lu}[\p{L}'’]*(?: \p{L}+){0,2} from\s$/u;
 
@@ -34,7 +38,7 @@ const HOSTS =
 
 /** "in Bristol last year", "in Ardmore, no, wait" */
 const AFTERWARDS =
-  /^(?: away\b(?! from)|(?: [\w'’]+){0,2} (?:fell|has fallen|have fallen|'s fallen) through\b|(?:'s| is| are) (?:off|no good|out|dead|cancelled|canceled)\b|[\s,.\u2026-]{1,5}(?:no\b(?! \w+ needed)|actually|scratch|scrap|make that|i mean|correction|tell a lie|sorry,? (?:it's|its|i mean|make))|,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter)|(?:(?:\w+|a few|a couple of) )?(?:years?|months?) (?:ago|back)|back in|in 20\d\d\b(?=.{0,3}$))|(?: on [^.,;\n]{3,20}?)?,? (?:that |which )?(?:you can (?:forget|ignore)|is (?:off|cancelled|sorted|covered|done)\b))/i;
+  /^(?: away\b(?! from)|(?: [\w'’]+){0,2} (?:fell|has fallen|have fallen|'s fallen) through\b|(?:'s| is| are) (?:off|no good|out|dead|cancelled|canceled)\b|[\s,.\u2026-]{1,5}(?:no(?=[,;:!–-]|\.\.| (?:wait|sorry|hang|hold|it|its|it's|make|scratch|i|that|that's|actually|not|tell|we|they)\b)|actually|scratch|scrap|make that|i mean|correction|tell a lie|sorry,? (?:it's|its|i mean|make))|,?\s(?:last (?:year|month|week|time|spring|summer|autumn|fall|winter|christmas|easter|(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)(?:\p{L}*)?)|(?:(?:\w+|a few|a couple of) )?(?:years?|months?) (?:ago|back)|back in|in 20\d\d\b(?=.{0,3}$))|(?: on [^.,;\n]{3,20}?)?,? (?:that |which )?(?:you can (?:forget|ignore)|is (?:off|cancelled|sorted|covered|done)\b))/iu;
 
 /** What stands around a name, as far as it tells whether a town is meant. */
 export type Setting = {
@@ -69,7 +73,7 @@ export type Setting = {
 /** "family in Toronto and ": the next town is where the one before it is. */
 const ALSO_THERE = /(?:\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)?(?:,|,? and| &| und| et| y) )+$/u;
 const COMES_TO =
-  /\b(?:comes?|coming|drive|driving|travel|travelling|get|fly|heads?|heading|make it|trip|tours?|touring|returns?|bring\w*|tak(?:e|es|ing)|up|down|out|over) (?:\w+ ){0,5}to\s$/i;
+  /\b(?:comes?|coming|drive|driving|travel|travelling|get|fly|heads?|heading|make it|trip|tours?|touring|returns?|bring\w*|tak(?:e|es|ing)|up|down|out|over|(?:we|i)(?:'ll|'re going| will| all)? (?:go|travel|sail|fly|cycle|walk|march)) (?:\w+ ){0,6}to\s$|\b(?:coming|come|comes|go|going) (?:back|home|over|up|down),? to\s$/i;
 /** "they've swapped to", "it's been moved to", "we are moving the shoot to" */
 const CHANGED_TO =
   /\b(?:(?<!\b(?:who|people|families|staff|may|might|could) )(?:swap|switch|shift|relocat)\w*|(?:it|that|this|now|been|has|is|was|venue|event|do|show|party|shoot|wedding|final|all|everything)(?:'s|'ll be)?(?: now| been)* mov(?:ed|ing)|mov(?:ed|ing) (?:it|this|that|everything|things|the [\w-]+))(?: \w+){0,3}? to\s$/i;
@@ -97,9 +101,13 @@ const AT_VENUE = /\b(?:venue|hall|hotel|theatre|theater|church|club|(?:community
 const NO_NAME =
   /^(?:the|our|your|this|that|these|a|an|my|his|her|their|its|still|same|is|are|was|will|would|can|could|and|but|so|or|then|now|again|only|also|both|yes|no|ok|okay|re|when|if|do|does|it's|that's|i'm|we're|not)$/;
 
+/** How far before a name its clause tells what is there. */
+const CLAUSE = 120;
+
 export function settingOf(text: string, tokens: Tokens, index: number, next: number, taken: (index: number) => boolean): Setting {
   const [before, first, after] = [tokens[index - 1], tokens[index] as Token, tokens[next]];
   const lead = text.slice(Math.max(0, first.start - 60), first.start);
+  const clause = text.slice(Math.max(0, first.start - CLAUSE), first.start);
   const behind = text.slice(tokens[next - 1]?.end ?? first.end, (tokens[next - 1]?.end ?? first.end) + 100);
   const outOf = before?.lower === 'of' && tokens[index - 2]?.lower === 'out';
   const led = before !== undefined && (near.test(before.lower) || outOf) && before.breaks <= 1;
@@ -142,6 +150,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||
       (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0) ||
       NAMED_SO.test(lead) ||
+      (openAfter && LABELLED_LINE.test(clause)) ||
       ONLY_THERE.test(lead) ||
       (THAT_ONE.test(lead) && /^\p{Lu}/u.test(first.text) && /^ (?:one|date|leg|show|night|stop)\b/.test(behind)),
     afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
@@ -161,7 +170,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       AFTERWARDS.test(behind.slice(0, 48)) ||
       /^ (?:standard |daylight |local )?time\b/.test(behind) ||
       isTakenBack(lead, behind),
-    atHome: !held && !there && (AT_HOME.test(lead) || written || outOf || onTheWay || origin),
+    atHome: !held && !there && !isAtOurs(lead) && (AT_HOME.test(lead) || written || outOf || onTheWay || origin || isElsewhere(clause)),
     onTheWay,
     origin,
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),

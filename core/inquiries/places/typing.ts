@@ -24,6 +24,14 @@ export const isRomance = (text: string): boolean =>
 export const leadsInRomance = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === 'a' && /^\p{Lu}/u.test(tokens[at + 1]?.text ?? '');
 
+/** Danish, Norwegian and Swedish say "i Malmö", "på Lillehammer". */
+export const isNordic = (text: string): boolean =>
+  (text.match(/(?<![\p{L}'])(?:og|och|jeg|jag|vi|til|till|som|ikke|inte|det|er|är|på|av|med|har|vår|vårt|kl)(?![\p{L}'])/giu)?.length ??
+    0) >= NORDIC_WORDS && /(?<!\p{L})(?:og|och|jeg|jag|ikke|inte|på|är|vår)(?!\p{L})/iu.test(text);
+const NORDIC_WORDS = 5;
+export const leadsInNordic = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:i|på|ved|vid)$/.test(tokens[at]?.text ?? '') && /^\p{Lu}/u.test(tokens[at + 1]?.text ?? '');
+
 /** Little words of a language that no other of these has, and the countries where it is spoken. */
 const SPOKEN: readonly (readonly [words: string, countries: string])[] = [
   ['il|di|un|la|della|che|per|sono|siamo|è|una|nel|alle|dalle|cerchiamo|vorremmo', 'IT CH SM'],
@@ -31,6 +39,8 @@ const SPOKEN: readonly (readonly [words: string, countries: string])[] = [
   ['le|la|un|les|des|nous|pour|avec|est|une|vous|du|au|notre|cherchons', 'FR BE CH LU MC'],
   ['wij|het|een|voor|zijn|niet|onze|graag|zoeken|jullie|aan', 'NL BE'],
   ['el|la|un|los|las|para|una|con|somos|nuestra|nuestro|por|buscamos|que|del', 'ES MX AR CL CO PE'],
+  ['og|jeg|vi|til|ikke|på|det|er|som|av|vår|har|med', 'NO DK'],
+  ['och|jag|vi|till|inte|på|det|är|som|för|vår|ett|med', 'SE'],
   ['um|uma|não|para|nossa|nosso|são|procuramos|dos|você|em', 'PT BR'],
 ];
 const LEAST_WORDS = 4;

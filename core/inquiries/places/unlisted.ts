@@ -6,6 +6,7 @@ import type { Token } from '../parts/tokens.ts';
 import { countryNamed } from './countries.ts';
 import type { PlaceHit } from './hits.ts';
 import { areaNamed, commonWords } from './names.ts';
+import { isHeldThere } from './of-the-job.ts';
 import { australian, qualifierAt, REGION } from './qualifiers.ts';
 import { isDateWord, NOT_THE_JOB, properName, settingOf, VENUE } from './setting.ts';
 
@@ -24,6 +25,8 @@ export function unlistedAt(
   homeCountry?: string,
 ): { hit: PlaceHit; next: number } | undefined {
   const first = tokens[index] as Token;
+  // "From Split, Croatia"
+  if (/^(?:from|in|at|near|to|for|over|across)$/.test(first.lower)) return undefined;
   for (let length = 3; length >= 1; length--) {
     const words = tokens.slice(index, index + length);
     const last = words.at(-1);
@@ -44,6 +47,9 @@ export function unlistedAt(
         ? 'AU'
         : (qualifier?.regionCountry ?? qualifier?.country);
     if (!qualifier || country === undefined || !(qualifier.comma || qualifier.coded)) continue;
+    // "Sentosa, Singapore" is Singapore; "Grenverk AB" is a firm where nobody writes of Alberta.
+    if (CITY_STATES.has(country) && qualifier.region === undefined) return undefined;
+    if (!qualifier.comma && FIRMS.test(qualifier.code ?? '') && homeCountry !== 'US' && homeCountry !== 'CA') return undefined;
     const setting = settingOf(text, tokens, index, qualifier.next, taken);
     // "Ewan Pattullo (IA)": what somebody may write behind a name.
     if (qualifier.coded && tokens[index + length]?.text === '(' && !setting.led && !setting.labelled) return undefined;
@@ -72,6 +78,11 @@ export function unlistedAt(
   return besideDate(text, tokens, index, taken);
 }
 
+/** States that are one town. */
+const CITY_STATES: ReadonlySet<string> = new Set(['SG', 'MC', 'HK']);
+/** Codes of states that are also what a firm is by law. */
+const FIRMS = /^(?:AB|NV|SA|CO)$/;
+
 const INSTITUTION =
   /^(?:academy|school|college|university|institute|trust|society|club|association|council|foundation|group|ltd|inc|gmbh|bv)$/i;
 const NO_TOWN =
@@ -80,12 +91,18 @@ const NO_TOWN =
 /** "believe in Harriet": not where anything is. */
 const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rope|fill|copy|copied|call)(?:e|es|ed|ing|ence|s)?$/;
 
+/** "in Mr. Hakala's class", "in Th" */
+const NO_NAME = /^(?:Mr|Ms|Dr|Mrs|Miss|Prof|Rev|Herr|Frau|Mme|Señora?|Sister|Father|Pastor|Coach|Auntie|Uncle|Aunt)$/u;
+
 /** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date; without one it is faint. */
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
   const [before, first] = [tokens[index - 1], tokens[index] as Token];
   if (
     !/^(?:in|near|à|en)$/.test(before?.lower ?? '') ||
     TRUSTING.test(tokens[index - 2]?.lower ?? '') ||
+    NO_NAME.test(first.text) ||
+    // "Load-in Th 16/9"
+    text[(before?.start ?? 0) - 1] === '-' ||
     NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))
   )
     return undefined;
@@ -98,18 +115,26 @@ function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): 
   const last = tokens[next - 1];
   // "in Howie's note"
   if (last && /['’]s$/.test(last.text) && /^\p{Ll}/u.test(tokens[next]?.text ?? '')) return undefined;
-  if (next === index || !last || NO_TOWN.test(first.text) || commonWords.has(foldName(first.text)) || VENUE.test(last.lower))
+  if (
+    next === index ||
+    !last ||
+    (next - index === 1 && first.text.length < 3) ||
+    NO_TOWN.test(first.text) ||
+    commonWords.has(foldName(first.text)) ||
+    VENUE.test(last.lower)
+  )
     return undefined;
   const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
   const dateBefore = taken(index - 2) || (tokens[index - 2]?.text === ')' && taken(index - 3));
-  const dated = dateAfter || dateBefore;
+  // "Our finals are in Swellendam this year"
+  const dated = dateAfter || dateBefore || isHeldThere(text.slice(Math.max(0, first.start - 60), first.start));
   const name = text.slice(first.start, last.end);
   const folded = foldName(name);
   if ((countryNamed(folded) ?? areaNamed(folded, name)) !== undefined) return undefined;
   if (
     !dated &&
     (settingOf(text, tokens, index, next, taken).atHome ||
-      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|takes?|happens?|will|would|runs?|starts?|begins?|on|that|which|who|where)$/.test(
+      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|takes?|happens?|will|would|runs?|starts?|begins?|on|that|this|next|which|who|where)$/.test(
         tokens[next]?.lower ?? '.',
       ))
   )
