@@ -6,13 +6,13 @@ import { RANK } from './ranks.ts';
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /^(?:service|pôle|direction|cellule|referat|sachgebiet|fachbereich|área|ufficio|servizio|dienst) \p{L}|(?:^|\s|-)(?:teams?|department|dept|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|info|information|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|coordination|resourc(?:e|es|ing)|scheduling|staffing|crewing|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
+  /^(?:ressort|bereich|abteilung|service|pôle|direction|cellule|referat|sachgebiet|fachbereich|área|ufficio|servizio|dienst) \p{L}|(?:^|\s|-)(?:teams?|department|dept\.?|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|info|information|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|coordination|resourc(?:e|es|ing)|scheduling|staffing|crewing|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
 /** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
 export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
 /** Nothing but words for parts of a house: "Fundraising & Events", "Nursing Education". */
 export const WHOLLY_PART =
-  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|info|information|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|programs?|organi[sz]ing|social|committee|teams?|desk|department|dept|office)(?: (?:&|and|\+) |, | |$))+$/iu;
+  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|info|information|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|programs?|organi[sz]ing|social|committee|meetings?|technical|stage|sound|lighting|export|import|teams?|desk|department|dept\.?|office)(?: (?:&|and|\+) |, | |$))+$/iu;
 /** A part of a house in two words; a firm does not end so. */
 export const OFFICE =
   /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
@@ -51,6 +51,9 @@ const SAINT = /^(?:St|Ste|Mt)\.? \p{Lu}[\p{L}-]+(?:'s|s')$|^(?:St|Ste|Mt)\.? (?:
 const LED =
   /^(?:(?:(?:(?:\p{Ll}[\p{L}'-]* ){0,4}(?:of|for|w\/|de|da|do|du|des|del|della|von|vom|van|bei|chez)|(?:[\p{L}'&-]+ ){0,5}(?:at|from|with)) )(?:(?:der|dem|la|las|los|le|les|het|de) )?)?(?:the )?/u;
 
+/** "Nim (Pornnapha S.)": the same one in full. */
+const INITIALLED = /^\p{Lu}\p{Ll}+ \p{Lu}\.?$/u;
+
 /** The body among the pieces after a name: a title or a part of the house stands before it or not at all. */
 export function bodyIn(rest: string, start: number, isTown: (name: string) => boolean): PersonFact | undefined {
   const found: PersonFact[] = [];
@@ -74,6 +77,7 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
       .replace(/ (?:in|near|here)(?: .*)?$/u, '')
       .replace(/(?<=\p{Lu}\S* (?:& )?\p{Lu}\S*) \p{Ll}+$/u, '');
     const from = fact.start + fact.value.indexOf(words);
+    if (INITIALLED.test(words)) continue;
     if (words.length < 3 || /[@\d?!:]/.test(words) || !/^\p{Lu}/u.test(words) || isTown(words) || namesArea(words) || FORMS.test(words))
       continue;
     if (

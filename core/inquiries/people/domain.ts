@@ -36,6 +36,8 @@ export function bodyOfDomain(
     const letters = within.reduce((sum, word) => sum + word.length, 0);
     if (letters < domain.length * 0.6 || words.length - within.length > 1 || within.every((word) => own.includes(word))) continue;
     if (NO_ORG.test(value) || ONCE.test(value) || isTown(value) || (TITLE_WORDS.test(value) && words.length < 2)) continue;
+    // "Ceremonies end at four": a word like any other.
+    if (words.length < 2 && new RegExp(`(?<![\\p{L}.@-])${value.toLowerCase()}(?!\\p{L})`, 'u').test(text)) continue;
     if (best === undefined || value.length > best.value.length)
       best = { value, start: found.index + article, end: found.index + article + value.length };
   }

@@ -14,6 +14,7 @@ const WORDS = new Set(
     'hälsningar hälsning hilsen hilsener hilsner kram kramar klem klemmer terveisin terveiset kveðja kveðju mvh',
     'pagarbiai cieņu sveicieniem lugupidamisega tervitades stimă salutări saygılarımla sevgiler selamlar',
     'slán beannachtaí meas hwyl cofion diolch slàinte dùrachdan mihi arohanui vinaka mahalo enkosi ngiyabonga shukran namaste',
+    'glückauf horrido waidmannsheil skål vänligen vennligst venligst kuss küsse küsschen knus kyss',
     'agur eskerrik musu musuak besarkada agurrak kasih dhanyavaad',
   ]
     .join(' ')

@@ -6,14 +6,16 @@ import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
 import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { bodyOfDomain } from './domain.ts';
+import { isHouseOf } from './houses.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { lastWordsOf } from './last-words.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
 import { smallName } from './small.ts';
 import { RANK } from './ranks.ts';
+import { speakerIn } from './speakers.ts';
 import { wholeBody } from './whole-body.ts';
-import { nameFrom, type PersonFact } from './words.ts';
+import { nameFrom, ORG_WORDS, type PersonFact } from './words.ts';
 
 /** The layers of a message, each with all else blanked, offsets kept. */
 export type Layers = { body: string; signature: string; header: string; stamp: string };
@@ -81,6 +83,9 @@ export function elsewhereInFull(body: string, written: string, isTown: (name: st
   return undefined;
 }
 
+/** "Mme Delaporte-Vey" is nobody's employer. */
+const RANKED = new RegExp(String.raw`^${RANK}\p{Lu}`, 'u');
+
 /** "Corporate Affairs"; a firm of three words or more may end like a part of a house: "Switchback Show Services". */
 const isOnlyPart = (name: string): boolean =>
   DEPARTMENT.test(name) && (WHOLLY_PART.test(name) || OFFICE.test(name) || !/^(?:\p{Lu}\S* ){2,}\p{Lu}/u.test(name));
@@ -94,8 +99,12 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     fromStamp(layers.stamp),
   ];
   const signed = signature.name ? undefined : (closingOf(layers.signature, isTown) ?? lastWordsOf(layers.signature, isTown));
+  const speaker = speakerIn(layers.body.slice(0, FIRST_PAGES)) ?? speakerIn(layers.stamp.slice(0, FIRST_PAGES));
   const small = smallName(layers.signature, isTown);
-  const names = [signature.name, signed?.name, said.name, header.name, stamp.name, small].filter((name) => name !== undefined);
+  const [box = '', host = ''] = (signature.email ?? said.email ?? header.email)?.value.split('@') ?? [];
+  const isHouse = ({ value }: PersonFact): boolean => isHouseOf(value, box, host);
+  const signs = [signature.name, signed?.name, said.name, header.name, stamp.name ?? speaker, small].filter((name) => name !== undefined);
+  const names = signs.filter((name) => !WHOLLY_PART.test(name.value) && !isHouse(name));
   const first = names[0];
   const fuller = first
     ? (names.find((name) => isMoreOf(name.value, first.value)) ??
@@ -109,7 +118,9 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const email = signature.email ?? said.email ?? header.email;
   const organisation =
     (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? signed?.organisation ?? said.organisation)) ??
+    signs.find(isHouse) ??
     bodyOfDomain(layers.body.slice(0, FIRST_PAGES), email?.value, name?.value, isTown);
+  const isSomebody = organisation !== undefined && RANKED.test(organisation.value) && !ORG_WORDS.test(organisation.value);
   const text =
     organisation &&
     [layers.body, layers.signature].find((layer) => layer.slice(organisation.start, organisation.end) === organisation.value);
@@ -118,7 +129,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     name,
     email,
     phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !anothersPhone(layers.body, phone, signature.name && mine)),
-    organisation: organisation && text ? wholeBody(text, organisation) : organisation,
+    organisation: isSomebody ? undefined : organisation && text ? wholeBody(text, organisation) : organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

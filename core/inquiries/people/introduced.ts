@@ -8,11 +8,12 @@ const start = String.raw`(?:^|[\s,.!?(:-])`;
 /** A name on one line. */
 const NAME_HERE = NAME.replaceAll(String.raw`\s`, ' ');
 const INTRODUCED = new RegExp(
-  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Tt]his side|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!]\s{1,3})[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s)?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|out|up|down|hey|ja|hello|hi|in|again|and|&|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
+  String.raw`${start}(?:[Mm]y name is|[Mm]y name's|[Nn]ame is|[Nn]ame's|[Nn]ame of|named|[Mm]yself|[Ss]elf|[Cc]ontact(?: \p{L}+){0,6} is|she is|he is|she's|he's|I am|I'm|[Tt]his is|[Tt]his side|[Ii]t'?s|[Ii]t is|[Yy]ours from|(?<=[,.!]\s{1,3})[Hh]ere(?: is)?|[Ii]t'?s your (?:[\p{L}']+ ){1,4})\s{0,2}(?<=\s)(?:(?:uh|um|er|erm),?\s|(?:${RANK})?(?:deacon|pastor|brother|sister|father|mother|professor|doctor|teacher|coach|captain|auntie|aunty|uncle|nurse|chef)\s|${RANK}{1,2}(?=\p{Lu}[\p{L}'-]+\s\p{Lu}\p{L}))?(${NAME_HERE})(?=$|\n|[,.;!?)]|\s-|\s[(\d]|\s(?:here|from|fae|frae|at|with|w/|of|off|out|up|down|hey|ja|hello|hi|in|again|and|&|over|speaking|calling|called|who|again|I'm|im|i'm|I|we)(?!\p{L}))`,
   'gu',
 );
 
-const GOES_ON = /^\s(?:here|from|at|with|again|speaking|calling|of|off|in (?:crew|booking|bookings|production|events))(?!\p{L})/u;
+const GOES_ON =
+  /^\s(?:here|from|at|with|again|speaking|calling|of|off|in (?:crew|bookings?|production|events|accounts|\p{Ll}{4,}ing)(?: at| here|[.,]))(?!\p{L})/u;
 /** "this is Troy, my kid's in the team" */
 const TELLS_MORE = /^, (?:my|I|I'm|we)(?!\p{L})/u;
 /** "It's Mei from Pear Tree Nursery": who is called as a month. */
@@ -31,7 +32,7 @@ export function introducedIn(body: string, isTown: (name: string) => boolean): P
     const name = nameFrom(written, at) ?? month;
     // "I am Sub-Librarian at" says what somebody is.
     if (!name || TITLE_WORDS.test(name.value)) continue;
-    if (GOES_ON.test(body.slice(name.end, name.end + 12))) return name;
+    if (GOES_ON.test(body.slice(name.end, name.end + 24))) return name;
     const loosely = /(?:[Ii]t(?:'?s| is)|[Tt]his is)\s*$/.test(body.slice(Math.max(0, name.start - 9), name.start));
     if (/name(?:'s| is)\s*$/i.test(body.slice(Math.max(0, name.start - 9), name.start))) return name;
     if (

@@ -3,7 +3,7 @@
  */
 import type { PersonFact } from './words.ts';
 
-const FORMS = String.raw`(?:\(?(?:Pvt|Pte|Pty|Sdn|Co|Private)\.?\)?,? )?(?:Ltd|Limited|Bhd)|Inc|LLC|LLP|PLC|plc|g?GmbH(?: & Co\.? KGa?A?)?|[OoK]HG|[OK]G|AG|S\.?A(?= au capital)|[Ss]rl|n\. ?o|z\. ?[sú]|o\. ?p\. ?s|k\. ?s|e\.?U|mbH|OHG|eG|e\.? ?[VUGK]|S\. ?A\.(?: de C\.V\.)?|S\. ?L\.(?:U\.)?|S\.?[Rr]\.?[Ll]|s\.r\.l|S\.?p\.?A|SARL|SAS|ASBL|asbl|vzw|VZW|B\.?V|N\.V|V\.?O\.?F|A\/S|ApS|Oyj?|Kft|Zrt|s\.r\.o|[az]\.s|[Ss]p\. ?z ?o\. ?o|Lda|Ltda|d\.o\.o`;
+const FORMS = String.raw`(?:\(?(?:Pvt|Pte|Pty|Sdn|Co|Private)\.?\)?,? )?(?:Ltd|Limited|Bhd)|P\/L|Inc|LLC|LLP|PLC|plc|g?GmbH(?: & Co\.? KGa?A?)?|[OoK]HG|[OK]G|AG|S\.?A(?= au capital)|[Ss]rl|n\. ?o|z\. ?[sú]|o\. ?p\. ?s|k\. ?s|e\.?U|mbH|OHG|eG|e\.? ?[VUGK]|S\. ?A\.(?: de C\.V\.)?|S\. ?L\.(?:U\.)?|S\.?[Rr]\.?[Ll]|s\.r\.l|S\.?p\.?A|SARL|SAS|ASBL|asbl|vzw|VZW|B\.?V|N\.V|V\.?O\.?F|A\/S|ApS|Oyj?|AB|sprl|SPRL|Kft|Zrt|s\.r\.o|[az]\.s|[Ss]p\. ?z ?o\. ?o|Lda|Ltda|d\.o\.o`;
 const BEHIND = new RegExp(String.raw`^(?:\.|,)? ?(?:${FORMS})(?![\p{L}&])\.?`, 'u');
 const ANYWHERE = new RegExp(String.raw`(?<=[\p{L}.]),? (?:${FORMS})(?![\p{L}&])\.?`, 'gu');
 

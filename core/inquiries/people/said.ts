@@ -1,6 +1,7 @@
 /**
  * Who asks, as the running text says it: "I'm Odalys from the Harbor Bakers' Guild", "call Ruth on ...", a form's labels, a last word.
  */
+import { WHOLLY_PART } from './bodies.ts';
 import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { inTwo } from './form-name.ts';
@@ -46,7 +47,7 @@ const FROM_HERE = new RegExp(
 );
 /** "Please respond by 10 September to Wren Castellanos" */
 const ANSWER_TO = new RegExp(
-  String.raw`(?:[Rr]eply|[Rr]espond|[Aa]nswer|[Cc]onfirm|RSVP|[Qq]uotes?|[Aa]nswers|[Rr]eplies)[^.;?!\n]{0,40} to (${NAME_HERE})(?=[,.\n]|\s\(?\+?\d|$)`,
+  String.raw`(?:[Rr]eply|[Rr]esp|[Rr]esponse|[Rr]espond|[Aa]nswer|[Cc]onfirm|RSVP|[Qq]uotes?|[Aa]nswers|[Rr]eplies)[^.;?!\n]{0,40} to:? (${NAME_HERE})(?=[,.:\n]|\s\(?\+?\d|$)`,
   'gmu',
 );
 const CALLED = new RegExp(
@@ -251,7 +252,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     spokenFor(body, isTown);
   if (org) people.organisation = houseOf(body, org, isTown);
   // "Te Whare Kōrero (oral history trust) here": who is a body is nobody.
-  const persons = said.filter(({ value }) => value !== org?.value || value.split(' ').length < 3);
+  const persons = said.filter(({ value }) => (value !== org?.value || value.split(' ').length < 3) && !WHOLLY_PART.test(value));
   const [first] = persons;
   const name = persons.find(({ value }) => isLongerForm(value, first?.value ?? '')) ?? first ?? smallName(body, isTown);
   // "its doug again ... doug whitteker"

@@ -3,6 +3,7 @@
  */
 import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, TWO_PEOPLE, WHOLLY_PART } from './bodies.ts';
 import { farewellAt, onlyBids } from './farewells.ts';
+import { bestPhone, isHouseOf, partnersIn, withExtension } from './houses.ts';
 import { withForm, withoutForms } from './legal-forms.ts';
 import { withoutOffice } from './offices.ts';
 import { emailIn, phonesIn, withoutEmails } from './reach.ts';
@@ -133,6 +134,8 @@ type Found = { fact: PersonFact; known: boolean };
 
 /** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
 function organisationsIn(line: string, start: number, isTown: (name: string) => boolean, domain: string): Found[] {
+  const partners = partnersIn(line, start);
+  if (partners) return [{ fact: partners, known: true }];
   const found: Found[] = [];
   let at = 0;
   // "Paws at Peace" of pawsatpeace.example
@@ -190,7 +193,8 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
   }
   // "Early Careers, Wessex Rail Signalling": of names that nothing tells for certain the last is the house.
   const unsure = found.every(({ known, fact }) => !known && fact.value.includes(' ') && !fact.value.includes('&'));
-  return unsure ? found.slice(-1) : found;
+  const houses = found.filter(({ fact }) => !DEPARTMENT.test(fact.value));
+  return unsure ? (houses.length > 0 ? houses : found).slice(-1) : found;
 }
 
 /**
@@ -247,8 +251,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       const match = NAME_LINE.exec(text);
       const name = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
       // "Under Secretary (Programmes)" and below it a house: no name stands between.
-      const house = headed && name !== undefined && name.value.split(' ').length > 2;
-      if (match && name && !house && !TITLE_WORDS.test(name.value)) {
+      const house = headed && rank === 0 && name !== undefined && name.value.split(' ').length > 2;
+      if (match && name && !house && !isHouseOf(name.value, mail, host) && !TITLE_WORDS.test(name.value)) {
         people.name = name;
         rest = match[0].length + (/^\s(?:from|at)\s/.exec(text.slice(match[0].length))?.[0].length ?? 0);
         named = index;
@@ -288,7 +292,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
   if (best) people.organisation = best.fact;
   const email = emailIn(signature);
   if (email) people.email = email;
-  const phone = phonesIn(signature, false)[0];
-  if (phone) people.phone = phone;
+  const phone = bestPhone(signature, phonesIn(signature, false));
+  if (phone) people.phone = withExtension(signature, phone);
   return people;
 }

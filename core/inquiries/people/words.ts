@@ -14,7 +14,7 @@ export type PersonFact = { value: string; start: number; end: number };
 
 const CAP = `[${CAPITAL}]`;
 /** Little words within a name; "von Förde Events" is for whom somebody works. */
-const WITHIN = String.raw`(?:(?!vo[nm]\s${CAP}[${LETTER}'-]+[^\S\n]${CAP})(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac|[ds]/o|a/[lp]|bte?|bint[ei]?|ibn)\s){0,2}`;
+const WITHIN = String.raw`(?:(?!vo[nm]\s${CAP}[${LETTER}'-]+[^\S\n]${CAP})(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac an|Nic an|Mac|[ds]/o|a/[lp]|bte?|bint[ei]?|ibn)\s){0,2}`;
 /** One to four capitalised words, with particles between them. It stands in many patterns, so it is kept small. */
 export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s(?:${CAP}\s)?)?(?:(?:(?:${CAP}|Wm|Geo|Thos|Chas|Jas|Jos|Ma)\.\s?){1,2}${WITHIN})?${CAP}[${LETTER}'-]{1,28}(?:\s${WITHIN}(?:[dlDL]')?${CAP}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|\s[/|]|$)|[${LETTER}'-]{1,28})){0,3}`;
 const OF_BODY =
@@ -30,7 +30,7 @@ export const CAPITALISED = String.raw`${CAP}[${LETTER}'&-]*(?:\s(?:(?:de|del|del
 const orgWords =
   'ltd llc llp inc gmbh ag sarl sas bv plc co company corp corporation group event events production productions agency media studio studios film films association society foundation institute university college school council chamber club league federation congress committee trust hospital clinic museum theatre theater church partners consulting solutions systems services hotel festival fest fair network union board ministry department dept marketing communications collective alliance centre center bank lab labs software foods bakery brewing brewery robotics guild cooperative co-op co-operative charity gallery library orchestra academy team rotary conference conferences wedding weddings works industries holdings international global brothers verein stiftung verband événements exhibitions meetings society fund projects gardens regatta video sports live kettles catering television tv radio polytechnic growers farms coop ensemble choir troupe players clinic parish diocese congregation bookshop roastery vineyard winery outfitters rentals realty creative pictures imaging broadcast av communications reporting circle school club institut instituto istituto agentur verlag kanzlei genossenschaft musikverein gesellschaft stiftung schule hochschule universität akademie theater vereinigung agence association cie compagnie société mairie mutuelle fédération théâtre école université asociación fundación estudio agencia escuela universidad ayuntamiento associazione fondazione agenzia scuola comune stichting vereniging bureau gemeente hogeschool winery lyceum gymnasium collegiate eisteddfod astronomers consortium chorale teatro museo orquesta orchestre orchester crewing staffing';
 export const ORG_WORDS = new RegExp(
-  String.raw`(?<![\p{L}'])(?:${orgWords.replaceAll(' ', '|')}|[&+] (?:sons|söhne|fils|figli|hijos|zonen)|and sons)(?![\p{L}]|-\p{Ll})`,
+  String.raw`(?<![\p{L}'])(?:${orgWords.replaceAll(' ', '|')}|\p{L}{3,20}(?:kollektiv|verein|freunde|gilde|verband|orchester|ensemble|kapelle|vereinigung|gesellschaft|genossenschaft|gemeinschaft|vereniging|förening(?:en)?|schützen)|[&+] (?:sons|söhne|fils|figli|hijos|zonen)|and sons)(?![\p{L}]|-\p{Ll})`,
   'iu',
 );
 /** Words that make a capitalised phrase an organisation wherever it stands. */
@@ -59,6 +59,7 @@ export const mayBeOrganisation = (words: string): boolean =>
   words.length <= 60 &&
   !TITLE_WORDS.test(words) &&
   !/\s(?:in|at|near|on|by) \S+$/.test(words) &&
+  !namesArea(/\s(?:en|em) (\p{Lu}\S+)$/u.exec(words)?.[1] ?? '') &&
   (words.includes('&') || !STREET_WORDS.test(words)) &&
   !namesArea(words);
 
@@ -88,7 +89,7 @@ const INITIALISM =
 
 /** Who somebody is to somebody else. */
 export const KIN_WORDS =
-  'man|sister|brother|mother|father|mum|mom|mam|dad|son|daughter|wife|missus|husband|partner|friend|mate|pal|cousin|aunt|auntie|aunty|uncle|niece|nephew|widow|gran|granny|nan|assistant|pa|ea|boss|client|colleague|neighbou?r|bridesmaid|fianc[ée]e?|girlfriend|boyfriend|flatmate|housemate|roommate|workmate|(?:sister|brother|mother|father)-in-law|kolleg(?:e|in)|freund(?:in)?|schwester|bruder|mutter|vater|tochter|sohn|nachbar(?:in)?|cousine|tante|onkel|amig[ao]|herman[ao]|prim[ao]|madre|padre|hij[ao]|copine|copain|sœur|frère|mère|père|fils|fille|amie?|collègue|vriendin|vriend|zus|broer|moeder|vader|collega';
+  'man|sister|brother|mother|father|mum|mom|mam|mama|mamma|maman|mutti|papa|oma|opa|dad|son|daughter|wife|missus|husband|partner|friend|mate|pal|cousin|aunt|auntie|aunty|uncle|niece|nephew|widow|gran|granny|nan|assistant|pa|ea|boss|client|colleague|neighbou?r|bridesmaid|fianc[ée]e?|girlfriend|boyfriend|flatmate|housemate|roommate|workmate|(?:sister|brother|mother|father)-in-law|kolleg(?:e|in)|freund(?:in)?|schwester|bruder|mutter|vater|tochter|sohn|nachbar(?:in)?|cousine|tante|onkel|amig[ao]|herman[ao]|prim[ao]|madre|padre|hij[ao]|copine|copain|sœur|frère|mère|père|fils|fille|amie?|collègue|vriendin|vriend|zus|broer|moeder|vader|collega';
 /** "Jan Tregear", "June Abbott" */
 const MONTH_NAMED = /^(?:(?:Jan|April|June|Bride) \p{Lu}\p{Ll}[\p{L}'-]+|Dez(?: \p{Lu}.*)?)$/u;
 
@@ -100,6 +101,10 @@ export const LETTERS_AFTER =
 const INITIAL = /^\p{Lu}\.\s?\p{Lu}/u;
 /** "Sister of the bride speaking": who somebody is, and no name. */
 const KIN_ALONE = new RegExp(String.raw`^(?:${KIN_WORDS})$`, 'iu');
+
+/** "Levante Escena SL": a firm. */
+const FIRM_BY_LAW =
+  /\p{Ll}\)?,? (?:S\.?L|S\.?L\.?U|S\.?A\.?S|SARL|S\.?r\.?l|GmbH|AG|BV|B\.V|AB|Oy|P\/L|(?:Pty |Pte |Pvt )?Ltd|LLC|LLP|Inc|e\.? ?V)\.?$/u;
 
 /** A name, unless it begins with a word that begins none or is too long for one. */
 export function nameFrom(written: string, start: number): PersonFact | undefined {
@@ -119,6 +124,7 @@ export function nameFrom(written: string, start: number): PersonFact | undefined
     KIN_ALONE.test(fact.value) ||
     /^\p{Lu}{2}\p{Ll}*ing$|'s$|(?:'s|s') \p{L}/u.test(fact.value) ||
     HAS_VERB.test(first) ||
+    FIRM_BY_LAW.test(written.trim()) ||
     INITIALISM.test(fact.value) ||
     isOfficeOrRank(fact.value) ||
     OCCASION_NAME.test(fact.value) ||
