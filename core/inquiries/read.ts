@@ -39,6 +39,7 @@ import { heldAgainstSomebodyElse } from './settle/somebody-else.ts';
 import { heldAgainstOthers } from './settle/the-one.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
+import { isFromAfar } from './work/from-afar.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
 
 /** Places are sought among so many words. */
@@ -180,9 +181,10 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     { home: input.homePlace ?? zoneTown(input.gazetteer, input.homeZone), homeCountry, countries },
     takenToken,
   );
+  const nowhere = role?.role === 'edit only' && isFromAfar(front);
   const place = placeOfJob(
-    besideDays(body, towns, event, dates),
-    areas,
+    nowhere ? [] : besideDays(body, towns, event, dates),
+    nowhere ? [] : areas,
     writtenAtHome(
       homeCountry,
       countries,

@@ -68,3 +68,8 @@ test('who greets from abroad says nothing of the country of the job', () =>
   ).toBe('GB'));
 
 test('a load-in has no town', () => expect(place('Camera in Selby on 12 December. Load-in Th 10/12 1300.', 'leeds')).toBe('Selby'));
+
+test('an edit done from afar is in no town', () =>
+  expect(
+    facts('Would you do the edit remotely for us? We shot the fair in Fargo ourselves and need an editor, 3 days at $300 a day.'),
+  ).not.toHaveProperty('place'));
