@@ -6,7 +6,8 @@ import { lineStart } from '../parts/sentences.ts';
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import { ownerOf } from '../settle/owner.ts';
 import type { Calls } from '../settle/points.ts';
-import type { SaidTime } from '../settle/scene.ts';
+import type { DateMention, SaidTime } from '../settle/scene.ts';
+import { atDawn } from '../settle/at-dawn.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import { wallOf } from '../settle/walls.ts';
 import { timeFeatures, type Page } from './features.ts';
@@ -70,9 +71,18 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
     return both + (told === 'firstCall' ? call : wrap);
   };
   const end = (time: SaidTime): SaidTime['from'] => (told === 'lastWrap' && time.to) || time.from;
-  const mine = chance(own);
+  // "reception until 21h ... and leave at 21h": the same hour, told again.
+  const again = times.filter((time) => !OF_ELSE.has(time.said) && end(time).minutes === end(own).minutes);
+  const mine = Math.max(chance(own), ...again.map(chance));
   const [rival] = times
-    .filter((time) => time !== own && !OF_ELSE.has(time.said) && !(told === 'firstCall' && time.until) && ownerOf(text, time) !== 'theirs')
+    .filter(
+      (time) =>
+        time !== own &&
+        !OF_ELSE.has(time.said) &&
+        !(told === 'firstCall' && time.until) &&
+        !ofAnotherDay(own, time) &&
+        ownerOf(text, time) !== 'theirs',
+    )
     .map((time) => ({ time, chance: chance(time) }))
     .toSorted((a, b) => b.chance - a.chance);
   const rivals = rival && (rival.chance > Math.max(mine, LIKELIER) || (told === 'lastWrap' && rival.chance > RIVAL));
@@ -85,12 +95,20 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };
 }
 
+/** "Fri 3p-11p, Sat 10a-11p": the hour of another day takes nothing from this one. */
+const ofAnotherDay = ({ date }: SaidTime, other: SaidTime): boolean =>
+  date !== undefined && other.date !== undefined && date.start !== other.date.start && onlyDay(date) !== onlyDay(other.date);
+const onlyDay = ({ readings: [days, ...others] }: DateMention): string | undefined =>
+  others.length === 0 && days?.length === 1 ? days[0] : undefined;
+
 /** The same hour in the other half of the day. */
 function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choices {
   const wall = calls[told]?.wall;
   const own = ownTime(calls, told, page.scene.times);
   const open = openEnds(page.scene).find(({ time, end }) => time === own && (!time.to || end === (told === 'firstCall' ? 'from' : 'to')));
   if (wall === undefined || !open) return undefined;
+  // "sunrise at 6:55 ... you're excused at 9"
+  if (told === 'lastWrap' && atDawn(page.scene.text)) return undefined;
   const minutes = Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));

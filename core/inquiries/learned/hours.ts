@@ -3,6 +3,7 @@
  */
 import { ofOthers } from '../said/subject.ts';
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
+import { earlierCall } from '../settle/earlier.ts';
 import type { SaidTime } from '../settle/scene.ts';
 import { NUMBER, timeFeatures, type Page } from './features.ts';
 import { DIAL } from './halves.ts';
@@ -13,6 +14,16 @@ import { chancesIn, type Learned } from './models.ts';
  * the rules, and of an hour of the occasion.
  */
 const SURE = { hour: 0.9, number: 0.9, against: 0.95, show: 0.97 };
+/**
+ * An end is told in so many words that rules take it for something else more often than the weights do: it is believed sooner, beside another
+ * end and against the occasion or a call, and, where it is as good as certain, against what is no part of the work.
+ */
+const SURE_WRAP = { told: 0.9, against: 0.9, show: 0.95, other: 0.95 };
+const NO_WORK = new Set<SaidTime['said']>(['delivery', 'other', 'past']);
+/** Where no rule finds a call: an hour as likely one as this, beside which every other is so many times less likely. */
+const ALONE = { chance: 0.75, others: 3 };
+/** "400" is rather money than an hour. */
+const AMOUNT = /\d{3}/;
 /** An earlier hour that is as likely the call as this leaves a later one open. */
 const RIVAL = 0.5;
 const LONGEST_SET_UP = 300;
@@ -41,16 +52,40 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
     [...hours, ...bare].some(
       ({ time, call }) => call >= RIVAL && !OF_ELSE.has(time.said) && time.said !== 'call' && isAhead(time, mine.time),
     );
+  const dialled = bare.filter(({ time: { start, end } }) => !AMOUNT.test(page.scene.text.slice(start, end)));
+  // "Load-in 3 hours prior to doors (7pm)": the call is told from another hour.
+  const alone = told.has('call') || earlierCall(page.scene) ? undefined : standsOut([...hours, ...dialled]);
   const cued = (one: Weighed, sure: number): SaidTime | undefined => {
     const cue = cueOf[one.is];
-    if (!cue || one.chance < (one.time.said === 'show' ? SURE.show : told.has(cue) ? SURE.against : sure)) return undefined;
+    const least = cue === 'wrap' ? SURE_WRAP : { told: SURE.against, show: SURE.show };
+    const enough = one.time.said === 'show' ? least.show : told.has(cue) ? least.told : sure;
+    if (!cue || (one.chance < enough && one !== alone)) return undefined;
     return cue === 'call' && (rivalled(one) || ofOthers(page.scene.text, one.time.start)) ? undefined : said(one, cue);
   };
+  const wholly = ({ time, is, chance }: Weighed): SaidTime | undefined =>
+    time.said === 'wrap' && time.to && time.until && !told.has('call') && is === 'both' && chance >= BOTH
+      ? { ...time, said: 'call', until: false }
+      : undefined;
+  const ended = (one: Weighed): SaidTime | undefined =>
+    NO_WORK.has(one.time.said) && one.is === 'wrap' && one.chance >= SURE_WRAP.other ? said(one, 'wrap') : undefined;
   return [
-    ...hours.map((one) => (UNDECIDED.has(one.time.said) && cued(one, SURE.hour)) || one.time),
+    ...hours.map((one) => wholly(one) ?? ended(one) ?? ((UNDECIDED.has(one.time.said) && cued(one, SURE.hour)) || one.time)),
     ...bare.flatMap((one) => cued(one, SURE.number) ?? []),
   ].toSorted((a, b) => a.start - b.start);
 }
+
+/** The one hour that may be the call, where no other comes near it; hours from and to are rather those of the occasion. */
+function standsOut(all: readonly Weighed[]): Weighed | undefined {
+  const [best, ...others] = all.filter(({ time }) => !OF_ELSE.has(time.said)).toSorted((a, b) => b.call - a.call);
+  // "The hairdresser's there from 8, so 8 it is"
+  const next = others.find(({ time }) => time.to || time.from.minutes !== best?.time.from.minutes);
+  return best && !best.time.to && cueOf[best.is] === 'call' && best.call >= ALONE.chance && (next?.call ?? 0) * ALONE.others <= best.call
+    ? best
+    : undefined;
+}
+
+/** From this chance on hours from and to are mine at both ends, whatever is told of their end: "8am to 5pm on the floor, then you're off". */
+const BOTH = 0.8;
 
 /** A range that is told for its end only is no call. */
 const said = ({ time, is }: Weighed, cue: SaidTime['said']): SaidTime => ({
@@ -63,8 +98,8 @@ const said = ({ time, is }: Weighed, cue: SaidTime['said']): SaidTime => ({
 function corrected(one: Weighed, oneDay: boolean): SaidTime {
   const { time, is, chance } = one;
   const cue = cueOf[is];
-  if ((time.said !== 'call' && time.said !== 'wrap') || time.to || time.said === cue || cue === 'reply' || chance < SURE.against)
-    return time;
+  const least = cue === 'wrap' ? SURE_WRAP.against : SURE.against;
+  if ((time.said !== 'call' && time.said !== 'wrap') || time.to || time.said === cue || cue === 'reply' || chance < least) return time;
   return cue ? said(one, cue) : oneDay ? { ...time, said: 'show' } : time;
 }
 

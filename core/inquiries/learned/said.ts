@@ -3,6 +3,7 @@
  */
 import type { Ruled } from '../kind.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
+import { atDawn } from '../settle/at-dawn.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
 import { halfFeatures, openEnds } from './halves.ts';
@@ -45,7 +46,9 @@ function halved(page: Page, learned: Learned): SaidTime[] {
         const tooLong = time.said === 'call' && is === 'am' && endsLate(minutes % 720, page.scene, LONGEST_SHIFT);
         // "set up 20:00 and be done 4ish": no end of the day before its call.
         const before = time.said === 'wrap' && is === 'pm' && !time.date && called !== undefined && called > (minutes % 720) + 720;
-        return chance >= SURE.half && !tooLong && !before
+        // "sunrise at 6:55 ... you're excused at 9"
+        const dawn = time.said === 'wrap' && is === 'pm' && atDawn(page.scene.text);
+        return chance >= SURE.half && !tooLong && !before && !dawn
           ? [[end, { ...time[end], minutes: (minutes % 720) + (is === 'pm' ? 720 : 0), open: false }] as const]
           : [];
       });

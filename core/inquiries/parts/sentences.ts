@@ -5,7 +5,7 @@
 import { monthWord } from '../words.ts';
 
 const ABBREVIATION =
-  /(?:^|[\s.(])(?:[ap]\.?m|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thur?s?|fri|sat|sun|no|st|ste|approx|vs|mr|mrs|ms|dr|e\.g|i\.e|etc|incl|ca|min|max|hrs?|\p{L})$/iu;
+  /(?:^|[\s.(])(?:[ap]\.?m|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|mon|tues?|wed|thur?s?|fri|sat|sun|no|st|ste|approx|vs|mr|mrs|ms|dr|e\.g|i\.e|etc|incl|ca|min|max|hrs?|klo?|\p{L})$/iu;
 /** A line that ends before this column was ended by its writer, not by a mail program. */
 const WRAP_COLUMN = 55;
 /** A line of a list of days. */

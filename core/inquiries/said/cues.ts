@@ -37,7 +37,7 @@ const reply = oneOf(
     (?:dime|dinos|av[ií]sa(?:me|nos)|cont[eé]sta(?:me|nos)|dis-moi|dites-moi|réponds(?:-moi)?|sag(?:en sie)? (?:mir|uns)|fammi sapere)(?: \p{L}+){0,2}(?=\s(?:mañana|hoy|heute|morgen|demain|aujourd'hui|ce soir|vandaag|vanavond|oggi|domani|stasera)\b)
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
     \b(?:text|txt|msg|(?<!\b(?:the|our|this) (?:\p{L}{1,14} )?)ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
-    (?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
+    \b(?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
     (?:hold|holding|keep(?! (?:you|u|us|\p{L}+ing|on)\b))[^.;]{0,30}\b(?:until|till?)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
@@ -46,14 +46,14 @@ const reply = oneOf(
 const call = oneOf(
   String.raw`
     \bload[- ]?in\b|\bcrews? meets?\b|\bloading in\b|\bload in\b|\bcrew call\b|\bcall[- ]?times?\b
-    \bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
+    (?<!\b(?:media|press|photo|curtain|roll|cast|casting|phone|zoom|conference|team|client|talent|artists?|artists'|judges'?|volunteers?|choir|orchestra|players?|riders?|vet|last|bugle) )\bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
     \bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b
     \barriv(?:e|al|ing)\b
     \baccess\b|\bbe (?:(?:up|out|down|over|back|round) )?(?:there|here)\b|\bbe (?:set|ready|in place|in position|on deck|\w+side)\b
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
     (?=[bp])(?<=(?:^|[,;.])\s{0,2})(?:please )?be (?:at|on|in)\b(?! \d)|\bb (?:there|here)\b|\bmeet(?= \d)|\bon (?:deck|location)\b(?= (?:at |by |from |for )?\d)|\bwelcome (?:any ?time )?(?:from|after)\b(?= \d)|\bgates? for crew opens?\b|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
     \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in(?=\s?[:=]|\s?(?:at |by |from |for )?\d)|from|access|arriv\w*)\b
-    \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:from|by|at|for)\b)|\bget into\b|\bcan get in\b
+    \bget (?:there|here)\b|\bin (?:position|place)\b(?= (?:(?:from|by|at|for)\b|\d))|\bget into\b|\bcan get in\b
     \b(?:you'd be|you would be|you are|you're) (?:welcome|expected|needed|wanted)\b|\bthe ground\b(?= from)
     \btech\b(?= (?:is |starts )?(?:at|from)\b)|\btest\b(?= (?:is |run )?(?:on|at|from)\b)|^\s*start(?= on\b)
     (?:^|\n)\s*set(?:-up)?(?=\s?:)
@@ -98,7 +98,7 @@ const show = oneOf(
 );
 const delivery = oneOf(
   String.raw`
-    \bdeliver\w*|\bedits?\b|\bedited\b|\bfinal (?:cut|video|film|version|files)\b|\bdraft\b|\brough cut\b|\bfirst cut\b|\bcut by\b
+    \bdeliver\w*|\bedits?\b|\bedited\b|\bfinal (?:cut|video|film|version|files)\b|\bdraft\b|\brough cut\b|\bfirst cut\b|(?<!\b(?:you're|you are|you'll be|you get|ur|crew is) )\bcut by\b
     \bturn ?around\b|\bturned around\b|\bfootage\b|\bfiles?\b|\bhighlights?\b|(?<!\b(?:to|quick|let me|me|i'll) )\brecap\b|\bpublish\w*|\bupload\w*|\bpost(?:ed|ing)?\b
     \bgo(?:es)? (?:live|out)\b|\bair(?:s|ing)\b|\bneed (?:it|them|everything|the (?:video|film|clips|photos|reel|finished))\b
     \bvideos? (?:by|back|ready|done)\b|\bready by\b|\bsizzle\b|\bteaser\b|\breels?\b|\bclips?\b|\bphotos (?:by|back)\b
@@ -116,7 +116,7 @@ const other = oneOf(
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
     \b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b
     \bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b
-    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you|for|(?:me|us)(?! (?:at |by )?\d))\b
+    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you(?!,? (?:at |by |for |around |about )?(?:\d|noon|half|quarter))|for|(?:me|us)(?! (?:at |by )?\d))\b
     \bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b
     \bsigned\b|\bsent\b|\bgot your (?:name|number|details)|\bmy flight\b|\bflight\w*|\bfly(?:ing)?\b(?! a drone)|\bcheck-?in\b
     \bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b

@@ -7,7 +7,7 @@ import { TO_NUMBER } from './nearest.ts';
 import type { DateMention, Where } from './scene.ts';
 
 export const UNTIL =
-  /(?<!\p{L})(?:until|till|til|thru|through|bis|jusqu'à|jusqu'au|hasta|tot|fino (?:alle|a))\s(?:about |around |ca\.? |circa |etwa |gegen |um |las |alle |ongeveer |vers )*$/iu;
+  /(?<!\p{L})(?:until|till|til|thru|through|bis|jusqu'à|jusqu'au|hasta|tot|fino (?:alle|a))\s(?:about |around |ca\.? |circa |etwa |gegen |um |las? |alle |ongeveer |vers )*$/iu;
 
 /** True where a bare number is an hour by what stands around it; `hit` is what it would be said of. */
 export function bareTime(
@@ -95,6 +95,7 @@ export function bareTime(
   const gap = before.slice(last.end);
   const reply = last.cue === 'reply' || last.cue === 'show';
   if ((last.cue === 'call' || last.cue === 'wrap') && /^[\s\w'-]{0,30}\b(?:by|at)\s*$/.test(gap)) return true;
+  if (last.cue === 'call' && /^[\s\w'-]{0,30}\b(?:for|from|around|about)\s*$/.test(gap) && HOUR_ENDS.test(follows)) return true;
   return TO_NUMBER.test(gap) && (!reply || /\b(?:at|by|before)\s*$/i.test(before));
 }
 
@@ -112,4 +113,4 @@ const ONE_OF = /\b(?:the|a|an|this|that|which|each|every|another|no|last|other|o
 const SPOKEN_DIGITS = /^ (?:one|two|three|four|five|six|seven|eight|nine|oh|zero)\b/i;
 
 /** "you'd work ", "for you it'd be ", "u wud b needed " */
-const OF_ME = /(?<!\b(?:see|call|ring|thank|with|pay|give|send) )\b(?:you|u|you'd|you're|you'll|your)\b[\p{L}' ]{0,18}[\s:]$/iu;
+const OF_ME = /(?<!\b(?:see|call|ring|thank|with|pay|give|send) )\b(?:you|u|ya|yous|you'd|you're|you'll|your)\b[\p{L}' ]{0,18}[\s:]$/iu;

@@ -6,6 +6,7 @@ import { cuesIn, type Cue } from '../said/cues.ts';
 import { builtAbroad } from './built-abroad.ts';
 import type { TimeMention } from '../times/find.ts';
 import { comesOrGoes } from './comes-and-goes.ts';
+import { goesAbroad } from './goes-abroad.ts';
 import type { Where } from './scene.ts';
 
 const LEAD = 110;
@@ -29,17 +30,17 @@ const YOU_AT =
 const COMES = /\b(?:arriv\w+|comes?|starts?|begins?|in|set|rig|there|here|calls?|loads?)\b[^.;]*$/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
-  String.raw`^(?:ish\b)?[^.?!\d\n(]{0,32}?(?:(?:,|;|\band|-)?\s?(?:then|after that|after which|whereupon|at which point|when)[, ]+(?:${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack|thaw|head|tap out)|to go)|(?:the )?(?:film\w*|camera\w*|shoot\w*) (?:stops?|ends?|(?:is|are) (?:over|done))|(?:it's|that's) (?:it|all|over|done)|home\b(?! for)|${CLOSES}\b|(?:ist )?(?:dann )?(?:ist )?schluss)|(?:,|;|\band)\s?(?:${YOU} (?:are |is )?(?:also )?(?:${CLOSES}|can (?:go|leave|stop))\b(?!\s(?:by|at|until|till|from|to|before|about|around|when)\b)|(?:so )?that's (?:it|that|your wrap|all|the end|you (?:done|finished))|(?:so )?home\b(?! for)|so do you|then we're done)|, (?:done|finished|home|finito|over)\s?(?:[.;!\n]|$))`,
+  String.raw`^(?:ish\b)?[^.?!\d\n(]{0,32}?(?:(?:,|;|\band|-)?\s?(?:then|after that|after which|whereupon|at which point|when)[, ]+(?:${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack|thaw|head|tap out)|to go)|(?:the )?(?:film\w*|camera\w*|shoot\w*) (?:stops?|ends?|(?:is|are) (?:over|done))|(?:it's|that's) (?:it|all|over|done)|home\b(?! for)|${CLOSES}\b|(?:ist )?(?:dann )?(?:ist )?schluss)|(?:,|;|\band)\s?(?:${YOU} (?:are |is )?(?:also )?(?:${CLOSES}|can (?:go|leave|stop))\b(?!\s(?:by|at|until|till|from|to|before|about|around|when|after|once|as soon as)\b)|(?:so )?that's (?:it|that|your wrap|all|the end|you (?:done|finished))|(?:so )?home\b(?! for)|so do you|then we're done)|, (?:done|finish|finished|home|finito|over|end)\s?(?:[.;!\n]|$))`,
   'i',
 );
 /** "At 14:00 all is over", "at five we are done", "a las diez hemos terminado", "om vijf uur zijn we klaar" */
 const OVER_THEN =
-  /^(?:,(?= ist für ))? (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end)\b|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|ist (?:für (?:sie|dich|euch) )?schluss|ist (?:ihre|deine|eure) (?:arbeit|schicht) (?:getan|vorbei|zu ende)|(?:sollte|sollten|müsste|müssten|dürften) (?:wir|sie|alles|es|du)(?: alle)? (?:durch|fertig|vorbei) sein|(?:you|u) (?:can|could|may) (?:go|leave|pack up|head)\b|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
+  /^(?:,(?= ist für ))? (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end|break(?! for)|strike|vacate|(?:lock|shut|clear|pack)(?: up)?)\b|there(?:'s| is| will be)? (?:is )?(?:nothing|nobody|no[- ]one) left|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|ist (?:für (?:sie|dich|euch) )?schluss|ist (?:ihre|deine|eure) (?:arbeit|schicht) (?:getan|vorbei|zu ende)|(?:sollte|sollten|müsste|müssten|dürften) (?:wir|sie|alles|es|du)(?: alle)? (?:durch|fertig|vorbei) sein|(?:you|u) (?:can|could|may) (?:go|leave|pack up|head)\b|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
 /** "until the vote at", "to the end of the tasting,", "leave after the waltz,", "done when we board at" */
 const LONG_UNTIL =
-  /\b(?:until|till|til|through to|thru to|to the (?:very )?end of|up to|right through|stay (?:through|for|until|on)|through the|(?:go|leave|off|free|released|finished|done|stop|away|finish|pack up|go home) (?:when|after|once|with|as)|bis zu[mr]?|jusqu'(?:au|à la|à l')|hasta (?:el|la|los|las))\s(?:[^\s.;:?!]+ ){1,8}?\(?(?:(?:at|around|about|by|say|so|is|which is|call it|um|gegen|à|vers|a las|om) ){0,2}~?$/i;
+  /\b(?:until|till|til|through to|thru to|to the (?:very )?end of|up to|right through|stay (?:through|for|until|on)|through the|(?:go|leave|off|free|released|finished|done|stop|away|finish|pack up|(?:go|head|get off|drive|run) home|(?:head|get|set|slip|push|clear|shoot) (?:off|away)) (?:when|after|once|with|as)|bis zu[mr]?|jusqu'(?:au|à la|à l')|hasta (?:el|la|los|las))\s(?:[^\s.;:?!]+ ){1,8}?\(?(?:(?:at|around|about|by|say|so|is|which is|call it|um|gegen|à|vers|a las|om) ){0,2}~?$/i;
 const LONG_UNTIL_COMMA =
-  /\b(?:until|till|til|to the (?:very )?end of|ends? (?:with|after|on)|stay (?:through|for|until)|(?:go|leave|off|free|released|finished|done|stop|finish|go home) (?:when|after|once))\s(?:[^\s.;:?!,]+ ){0,6}[^\s.;:?!,]+,? \(?(?:(?:at|around|about|by|say|so|is|which is|call it) ){0,3}~?$/i;
+  /\b(?:until|till|til|to the (?:very )?end of|ends? (?:with|after|on)|stay (?:through|for|until)|(?:go|leave|off|free|released|finished|done|stop|finish|(?:go|head|get off|drive|run) home|(?:head|get|set|slip|push|clear|shoot) (?:off|away)) (?:when|after|once))\s(?:[^\s.;:?!,]+ ){0,6}[^\s.;:?!,]+,? \(?(?:(?:at|around|about|by|say|so|is|which is|call it) ){0,3}~?$/i;
 const NOT_UNTIL =
   /\b(?:not|nothing|nobody|no[- ]one|never|only|can't|cannot|\p{L}+n't|hold\w*|keep|decide|know|confirm|wait)\b[^.;]{0,40}$/iu;
 /** "last tune at", "last bull about", "carriages at" */
@@ -127,6 +128,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     return { cue: GOES.test(near) || YOUR_END.test(near) ? 'wrap' : 'call', strong: true };
   const abroad = builtAbroad(after);
   if (abroad) return { cue: abroad, strong: true };
+  if (!time.to && goesAbroad(near, text.slice(time.end, time.end + COMES_TAIL))) return { cue: 'wrap', strong: true };
   if (THERE_THEN.test(after)) return { cue: GOES.test(near) ? 'wrap' : 'call', strong: true };
   const until = LONG_UNTIL.exec(near) ?? LONG_UNTIL_COMMA.exec(near);
   if (
@@ -150,6 +152,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     return { cue: 'wrap', strong: true };
   if (HAVE_GONE.test(lead) || NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
   if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
-  const ofMe = time.to ? undefined : comesOrGoes(near, text.slice(time.end, time.end + COMES_TAIL));
-  return ofMe && { cue: ofMe.cue, strong: true };
+  const ofMe = comesOrGoes(near, text.slice(time.end, time.end + COMES_TAIL));
+  // "programme from 20.00 to 22.45, after that you can go": of hours from and to only the end.
+  return ofMe && (!time.to || ofMe.cue === 'wrap') ? { cue: ofMe.cue, strong: true } : undefined;
 }

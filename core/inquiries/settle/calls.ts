@@ -14,6 +14,7 @@ import { eachOnItsDay } from './row-of-hours.ts';
 import { ofJourney } from './journeys.ts';
 import { ofOccasion } from './of-occasion.ts';
 import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
+import { atDawn } from './at-dawn.ts';
 import { endOfHours, wrapPoint } from './wraps.ts';
 
 const MOST_DAYS_AHEAD = 6;
@@ -81,7 +82,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
       if (!time.date && time.nthDay === undefined && time.said !== 'call') undated.push(point);
       const setUp =
         time.said === 'call' &&
-        /\b(?:load|set(?:ting)?[- ]?up|set\b|rig|rehears|sound ?check|access|tech|build|bump|get[- ]?in)\w*[^.;\n]{0,24}$/i.test(
+        /(?<![\w-])(?:load|set(?:ting)?[- ]?up|set\b|rig|rehears|sound ?check|access|tech|build|bump|get[- ]?in)\w*[^.;\n]{0,24}$/i.test(
           scene.text.slice(Math.max(0, time.start - 40), time.start),
         );
       if (setUp) continue;
@@ -181,14 +182,15 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     .map(({ from }) => from.minutes)
     .toSorted((a, b) => a - b)[0];
   const evening = isEvening(scene);
+  const dawn = atDawn(scene.text);
   const called = (on: Day): number | undefined => {
-    if (!earliest || Temporal.PlainDate.compare(earliest.date, first) < 0) return days.length > 1 ? undefined : opens;
+    if (!earliest || Temporal.PlainDate.compare(earliest.date, first) < 0) return days.length > 1 || dawn ? undefined : opens;
     const same = ordered.find(({ date }) => date.equals(on));
     if (days.length > 1 && !on.equals(earliest.date)) return same?.minutes ?? (ofOneDay(earliest) ? undefined : earliest.minutes);
     return earliest.minutes;
   };
   for (const end of ends.toSorted((a, b) => Number(a.from.open) - Number(b.from.open)))
-    wrapPoint(end, days, called, wraps, answer, evening);
+    wrapPoint(end, days, called, wraps, answer, evening, dawn);
   // The end of an earlier day is not that of the last.
   const onLast = wraps.filter(({ date }) => Temporal.PlainDate.compare(date, last) >= 0);
   const latest = rivals.length > 0 ? undefined : lastOfMine(scene, onLast);

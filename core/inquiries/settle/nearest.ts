@@ -21,10 +21,10 @@ const START_AND_END = /^[\s(]*starts?,? (?:and )?[\d:.]{0,5}\s?(?:[ap]m?|midnigh
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
-  /^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:(?:bist du|sind sie|seid ihr)(?: dann| wieder)? (?:frei|fertig)|kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|stops?|end|over|release|home(?: time)?|gehen|durch|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s(?:of (?!(?:de-?rig|strike|load-?out|get-?out|day|shift|work)\b)|by|at|\d))/i;
+  /^ (?:(?:ist|sind wir|is het|is|bist du|sind sie|vous êtes|tu es) )?(?:(?:bist du|sind sie|seid ihr)(?: dann| wieder)? (?:frei|fertig)|kannst du gehen|können sie gehen|you can go|you're free|you are free|you're done|libre|libérée?|ende|abbau|out|done|finish|stops?|end|over|release|home(?: time)?|gehen|durch|fertig|schluss|feierabend|drehschluss|klaar|afgelopen|vorbei|fini|terminé)\b(?!\s?[:=]|\s(?:of (?!(?:de-?rig|strike|load-?out|get-?out|day|shift|work)\b)|by|at|\d))/i;
 /** "1 pm and that's when you're done", "um 13 Uhr ist alles vorbei" */
 const DONE_THEN =
-  /^(?:,? (?:and |so )?(?:(?:then )?(?:you're|you are|ur|u r|you'll be) |(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you ))(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b(?!,? (?:at|by|around|about|from|for|in|no later)\b|,? \d)|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)/i;
+  /^(?:,? (?:and |so )?(?:(?:then )?(?:you're|you are|ur|u r|you'll be) |(?:that's|that is|which is) (?:when (?:you|it|we)(?:'re|'d|'ll| are| would| will| can| could|'s| is)? (?:be )?|you ))(?:done|free|off|finished|released|stop|finish|leave|go|over|wrap|wrapped|ends)\b(?!,? (?:at|by|around|about|from|for|in|after|once|when|as soon as|no later)\b|,? \d)|,? (?:ist|sind|wäre[nt]?) (?:dann )?(?:alles|das ganze|es) (?:vorbei|fertig|aus|zu ende|abgebaut)\b)/i;
 /** "our December 20 shoot has to move" */
 const MOVES_AFTER =
   /^,?[^.;?!,]{0,60}\b(?:(?:has|have|needs?|had) (?:to )?(?:be )?(?:moved?|changed?|shift(?:ed)?|postponed?)|is off|won't work|(?:does not|doesn't|no longer) works?|fell through|got moved|is (?:filled|taken(?! care)|gone|full|cancelled|canceled)|nvm|never ?mind)\b/i;
@@ -107,7 +107,8 @@ export function nearest(
     lead.trim() === '' &&
     /^\s*(?:[,;.)\n]|$)/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 3));
   // "start 14h30 finish 21h00": a word that has an hour of its own.
-  const others = !isDate && follows?.cue === 'wrap' && /^\s?\d/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 2));
+  const others =
+    !isDate && follows?.cue === 'wrap' && /^\s?[:=]?\s?\d/.test(text.slice(tail.start + follows.end, tail.start + follows.end + 3));
   const mine = close && !others && follows && ['call', 'wrap', 'reply', 'delivery', 'show', 'other'].includes(follows.cue);
   if (CALLED_AFTER.test(after) && (!tight || (!isDate && last.cue === 'show')))
     return { cue: 'call', end: CALLED_AFTER.exec(after)?.[0].length ?? 0, after: true };

@@ -5,6 +5,7 @@ import { anyOf } from '../phrases.ts';
 import { OTHER_CREW } from '../said/subject.ts';
 import { builtAbroad } from './built-abroad.ts';
 import { comesOrGoes } from './comes-and-goes.ts';
+import { goesAbroad } from './goes-abroad.ts';
 import type { Where } from './scene.ts';
 import { toldThen } from './told-then.ts';
 
@@ -19,7 +20,7 @@ const MY_PART =
   /^\s*(?:the )?(?:video|filming|(?:film|camera) crew|cameras?(?! (?:\d|one|two|[a-d]\b)))\b(?! (?:is|runs|of|about|should|will|by|due|to be))/i;
 /** A department at the beginning of its clause. */
 const OTHERS =
-  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|av|a\/v|pa|catering|kitchen|dj|security|audio|lighting|stage|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
+  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|av|a\/v|pa|catering|kitchen|dj|security|audio|lighting|stage(?! (?:doors?|entrance|gate))|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
 /** "Our videographer will be there" */
 const OUR_OWN =
   /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
@@ -30,6 +31,7 @@ const SENDERS =
 const NAMED =
   /^\s*(?!(?:Call|Crew|Camera|Load|Day|Doors?|Set|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
+const BEGINS = /(?:[.!?]\s|\n\s?)$/;
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 /** "I need you at the hall only, call 12:30": whose call it is stands in the clause before. */
 const CALL_ALONE = /^\s*(?:crew )?call(?: time)?(?: is)?(?: at)?:?\s*$/i;
@@ -55,7 +57,7 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
       .slice(Math.max(0, start - REACH), start)
       .split(/[.;!?\n]/)
       .at(-1) ?? '';
-  if (comesOrGoes(sentence, after)?.named) return 'mine';
+  if (comesOrGoes(sentence, after)?.named || goesAbroad(sentence, after)) return 'mine';
   // "soundcheck's at 4, come for that"
   const then = toldThen(text, { start, end });
   if (then && then.cue !== 'other') return 'mine';
@@ -68,5 +70,7 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   if (OUR_OWN.test(clause)) return 'theirs';
   if (MINE.test(clause) || TOLD.test(clause) || MY_PART.test(clause)) return 'mine';
   if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';
+  // "Our usual bloke doesn't fly. 6.30am at the dock": an hour that begins its sentence is not theirs of whom the one before tells.
+  if (BEGINS.test(before)) return undefined;
   return OTHERS.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause) ? 'theirs' : undefined;
 }

@@ -19,18 +19,20 @@ import { dayUnder, headsOf } from './day-labels.ts';
 import { nthHeading, nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
 import { toldThen } from './told-then.ts';
+import { hourOfTravel } from './travel-hours.ts';
 
 const DAY_BEFORE =
   /\b(?:(?:day|night|evening|afternoon|arvo) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon|arvo)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
 const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
 
 /** "Scratch that, 7:30" takes back what stands before it. */
-const VOID = /\b(?:ignore|disregard|forget|scratch|never ?mind)(?: about)?\b(?!(?: (?:that|this|it|all that))?\s?(?:[,.;:!-]|and\b|$))/i;
+const VOID =
+  /\b(?:ignore|disregard|forget|scratch|never ?mind)(?: about)?\b(?!(?: (?:that|this|it|all that|(?:the|my|our) (?:last|earlier|previous|old|first|other)(?: (?:one|mail|e-?mail|message|text|brief|note|dates?|version))?|what (?:i|we) (?:sent|said|wrote|told you)[^.;:\n\d]{0,20}))?\s?(?:[,.;:!-]|and\b|$))/i;
 /** "1 PM, not 11 AM", "your call moves from 8 am to 7" */
 const NOT_THEN =
   /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$|\b(?:moves?|moved|shift(?:s|ed)?|change[sd]?|(?:brought|put|pushed|pulled) (?:forward|back|up)|earlier|later) from $/i;
 const LAST_TIME =
-  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|the (?:last|previous) (?:one|event|edition|show)(?!(?: [a-z]+){0,4}? (?:is|are|will|would|should|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
+  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|(?<!\b(?:bin|scrap|ignore|forget|disregard|replaces?|delete|supersedes?|unlike|cancel|drop) )the (?:last|previous) (?:one|event|edition|show)(?!(?: [a-z]+){0,4}? (?:is|are|will|would|should|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
 const THIS_TIME =
   /\b(?:this (?:year|time|month|week|spring|summer|autumn|fall|winter|one)|now|again|same|today|but|though|whereas|need|want|like)\b/i;
 
@@ -44,8 +46,11 @@ function pastBefore(text: string, from: number, to: number): boolean {
 /** Hours in which a place is open or ours, at the end of what stands before them. */
 const OPEN_HOURS =
   /\b(?:open to (?:the )?(?:public|visitors|everyone|all)|(?:museum|shop|office|bar|café|cafe|kitchen|library|phone lines?) (?:is|are) open|(?:booked|hired|rented|reserved|we have|we've got) (?:the |a )?(?:hall|room|venue|church|space|place|theatre|theater|studio|barn|marquee))\b[^.;,]{0,16}$/i;
-/** Hours of trains and flights are nobody's call. */
-const TRAVELS = /(?<!\b(?:meet|board|catch|join) (?:the |our )?)\b(?:train|flight|plane|bus|coach|ferry)\b(?: \w+){1,3}\s$/i;
+/** "you're free until 2", "break until 14h", "du bist bis 13 Uhr frei": work goes on then. */
+const BREAK =
+  /\b(?:(?:are|'re|be|is|bist|sind|êtes|es|estás|está) (?:then |all |dann )?(?:free|off|frei|libres?|vrij)|break|lunch|pause|pauze|rest|nap|descanso|pausa)\b[^.;,!?\n\d]{0,24}$/i;
+/** "8.30 in the morning up to 6 in the evening" */
+const UP_TO = /^ (?:right |on |then )?up to $/i;
 /** "nothing to rig until 8" */
 const NOT_YET = /\b(?:not|nothing|nobody|no[- ](?:one|need)|dont|wont|\p{L}+n't)\b[^.;,]*$/iu;
 /** What may stand between two hours of two days that are said of the same: "wrap 5 pm Thursday, 2 pm Friday". */
@@ -125,12 +130,7 @@ export function sayTimes(
       continue;
     }
     if (hit.after) consumed = time.end + hit.end;
-    // "the 6:05 from YVR" is a train or a flight.
-    if (
-      (/\bthe\s$/i.test(before) && !time.to && (time.from.minutes % 30 !== 0 || /o ?'?clock$/i.test(text.slice(time.start, time.end)))) ||
-      (TRAVELS.test(before) && !/^,? and (?:then )?(?:finished|done|free|home)\b/i.test(text.slice(time.end, time.end + 20)))
-    )
-      continue;
+    if (hourOfTravel(text, time, before, built?.cue === 'wrap')) continue;
     const toldSo = built && (built.strong || hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show') ? built.cue : undefined;
     // "be there from 15:00 and film until 22:00"
     const spanned = previous !== undefined && previous.end > sentence.start && !NOT_YET.test(before);
@@ -139,7 +139,8 @@ export function sayTimes(
       ((hit.cue === undefined || hit.cue === 'event' || (hit.cue === 'call' && !hit.after && spanned)) &&
         !time.to &&
         toldSo === undefined &&
-        UNTIL.test(before));
+        !BREAK.test(before) &&
+        (UNTIL.test(before) || (!time.bare && UP_TO.test(before))));
     if (until && !time.to && ofOwnHours(text, time.start)) {
       said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
@@ -175,11 +176,13 @@ export function sayTimes(
       until,
       date,
       // "the evening before you dine with us and on Saturday we start at 7": the day that is named last counts.
-      dayBefore: DAY_BEFORE.test(
-        date && date.start >= from && date.end <= time.start
-          ? `${text.slice(date.start, time.start)} ${text.slice(tail.start, tail.end)}`
-          : `${ownClause(before)} ${clause}`,
-      ),
+      dayBefore:
+        DAY_BEFORE.test(
+          date && date.start >= from && date.end <= time.start
+            ? `${text.slice(date.start, time.start)} ${text.slice(tail.start, tail.end)}`
+            : `${ownClause(before)} ${clause}`,
+        ) ||
+        (date === undefined && saidAgain(said.at(-1), time, sentence)),
       nthDay:
         nthIn(
           before.split(/[,;]|\band\b/).at(-1) ?? '',
@@ -191,7 +194,12 @@ export function sayTimes(
   return withCorrections(text, said, numbers);
 }
 
-const NTH_AND = /^[ap. m]{0,5}(?: on)? the \w+(?: (?:day|evening|night|morning|afternoon))?,? (?:and|then) (?:at )?$/i;
+/** "the evening before, between 19h00 and 20h00, so come at 19h00": the same hour of the same day. */
+const saidAgain = (last: SaidTime | undefined, { from }: TimeMention, sentence: Where): boolean =>
+  last?.dayBefore === true && last.start >= sentence.start && [last.from, last.to].some((one) => one?.minutes === from.minutes);
+
+const NTH_AND =
+  /^[ap. m]{0,5}(?: on)? (?:(?:the \w+(?: (?:day|evening|night|morning|afternoon))?),? (?:and|then) |day (?:\d|one|two|three|four),? ?(?:and|then|[;/&])? )(?:at )?$/i;
 
 /** What the hour before it is said of, where both are hours of different days of one list. */
 function alsoSaid(text: string, time: TimeMention, date: DateMention | undefined, last: SaidTime | undefined): 'call' | 'wrap' | undefined {
@@ -251,7 +259,7 @@ function dateOfLine(text: string, time: TimeMention, dates: readonly DateMention
 const IN_BRACKET = /^ \([^()\d\n]+$/;
 
 const BEGINS =
-  /^(?:'s)?\s(?:we|you|u|i|it|they|the|is|ends?|wraps?|finish\w*|starts?|runs?|call|until|till|from|by|at|morning's|night's|there's)\b|^'s\s/i;
+  /^\s(?!(?:morning|evening|afternoon|night)\b)\p{L}+(?: \p{L}+)? (?:is|are|ends?|closes?|finish\p{L}*|starts?|runs?|till|until)\b|^(?:'s)?\s(?:we|you|u|i|it|they|the|is|ends?|wraps?|finish\w*|starts?|runs?|call|until|till|from|by|at|morning's|night's|there's|pack\p{L}*|load|strike|de-?rig|get|bump|out|off|done|free|last|final|closing)\b|^'s\s/iu;
 
 /** The date that stands next to a time, with only small words between them. */
 function dateBeside(text: string, time: TimeMention, dates: readonly DateMention[], sentence: Where): DateMention | undefined {

@@ -10,6 +10,8 @@ import { day, dayBeside, wallOf, type Day } from './walls.ts';
 const [SMALL_HOURS, LATEST_END] = [6 * 60, 9 * 60];
 /** A shorter stay than this is no working day, a longer one is not meant by an hour without morning or evening. */
 const SHORTEST_STAY = 60;
+/** Nothing that is filmed at first light is over before this. */
+const EARLIEST_END = 5 * 60;
 const LONGEST_PACKING = 3 * 60;
 const LONGEST_STAY = 14 * 60;
 
@@ -36,6 +38,7 @@ export function wrapPoint(
   wraps: Point[],
   answer: Calls,
   evening: boolean,
+  dawn = false,
 ): void {
   const last = day(days.at(-1) as string);
   const on = wrapDay(time, days);
@@ -58,8 +61,10 @@ export function wrapPoint(
     const soon =
       before === undefined ? undefined : [base, base + 720, base + 1440].find((end) => end >= before && end - before <= LONGEST_PACKING);
     // "wrap at 6" ends an ordinary day; "wrap at 1" may be at night or after lunch.
-    const usual = called === undefined && base >= 4 * 60 && base < (evening ? 11 * 60 + 59 : 10 * 60) ? base + 720 : undefined;
-    const end = soon ?? usual ?? (options.length === 1 ? options[0] : undefined);
+    const usual = called === undefined && !dawn && base >= 4 * 60 && base < (evening ? 11 * 60 + 59 : 10 * 60) ? base + 720 : undefined;
+    // "sunrise at 6:55 ... excused at 9"
+    const early = dawn && called === undefined && base > EARLIEST_END ? base : undefined;
+    const end = early ?? soon ?? usual ?? (options.length === 1 ? options[0] : undefined);
     if (end !== undefined) wraps.push({ date: on, minutes: end, where: [time] });
     else
       answer.wrapChoices ??= {

@@ -123,7 +123,7 @@ export function settledPair(from: ClockTime, to: ClockTime): { from: number; to:
   let [begin, end] = [from.minutes, to.minutes];
   if (from.open && to.open) {
     // "9 to 5": a start in the morning and an end at an hour that lies before it on the dial.
-    if (begin >= 6 * 60 && begin < 12 * 60 && end < begin && end >= 60) return { from: begin, to: end + 720 };
+    if (begin >= 6 * 60 && begin < 12 * 60 && end <= begin && end >= 60) return { from: begin, to: end + 720 };
     if (begin >= 6 * 60 && begin < 12 * 60 && end === 720) return { from: begin, to: end };
     if (begin >= 6 * 60 && begin < 12 * 60 && end > 720) return { from: begin, to: end };
     if (begin >= 720 && end < 720) return { from: begin, to: end + 720 };
