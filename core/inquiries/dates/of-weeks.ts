@@ -2,7 +2,7 @@
  * Weekdays of a week that is named, and weekends: "next Friday", "Saturday week", "Tuesday of next week", "zaterdag over twee weken", "KW 24, Di bis Do".
  */
 import type { Atom, Relative, Tokens } from './pieces.ts';
-import { weekdayAt } from './pieces.ts';
+import { dayAt, weekdayAt } from './pieces.ts';
 import { tellsWeeks } from './short-names.ts';
 import { weekendElsewhereAt, weekendWordAt, weekNamedAt, weeksAheadAt, type NamedWeek } from './weeks.ts';
 import { namedAt, numericAt } from './written.ts';
@@ -24,6 +24,9 @@ const NEXT_ELSEWHERE = /^(?:nächste[nrsm]?|naechste[nrsm]?|volgende|prossim[oa]
 const NEXT_BEHIND = /^(?:prochaine?|prossim[oa])$/;
 const WEEK = /^(?:week|wk)$/;
 const dated = (tokens: Tokens, index: number): boolean => namedAt(tokens, index) !== undefined || numericAt(tokens, index) !== undefined;
+/** "next Tuesday 29th": the number tells which. */
+const numbered = (tokens: Tokens, index: number): boolean =>
+  (tokens[index - 1]?.breaks ?? 0) === 0 && dayAt(tokens, index)?.ordinal === true;
 
 /** A weekday told by its week, or a weekend told from today. */
 export function weekdayPhrase(tokens: Tokens, index: number): Atom | undefined {
@@ -73,7 +76,7 @@ function told(tokens: Tokens, index: number): Atom | undefined {
       return { first: index, next: weekend, relative: { kind: 'weekend', which: said === 'coming' ? 'this' : said, weeks: 0 } };
     if (WEEK.test(word(at))) return { first: index, next: index + at + 1, relative: { kind: 'week', weeks: said === 'last' ? -1 : 0 } };
     const weekday = weekdayAt(tokens, index + at);
-    if (!weekday || dated(tokens, weekday.next)) return undefined;
+    if (!weekday || dated(tokens, weekday.next) || (said !== 'last' && numbered(tokens, weekday.next))) return undefined;
     return atomOf(index, weekday.next, weekday.weekday, { which: said, weeks: 0 });
   }
   const next = AFTER_NEXT.test(word(0)) ? 1 : NEXT_ELSEWHERE.test(word(0)) ? 0 : undefined;

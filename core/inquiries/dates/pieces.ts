@@ -192,6 +192,8 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
   const token = tokens[index];
   const weekday = token && (weekdayWord(token.lower) ?? germanShort(tokens, index) ?? shortWeekday(tokens, index));
   if (!token || weekday === undefined || tokens[index + 1]?.lower === 'gras') return undefined;
+  // "we're getting wed 19th June"
+  if (token.lower === 'wed' && /^(?:get|gets|getting|gettin|got)$/.test(tokens[index - 1]?.lower ?? '')) return undefined;
   if (doubtfulWeekdays.has(token.lower) && !plainly(token)) {
     const beside = tokens[index + 1];
     const before = tokens[index - 1]?.lower ?? '';

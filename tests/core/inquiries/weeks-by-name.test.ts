@@ -36,6 +36,21 @@ describe('one day by its week', () => {
   test.each(ways)('%s: %s', (day, text) => expect(facts(text, GERMANY, 'berlin')).toMatchObject({ start: day, end: day }));
 });
 
+describe('a number beside "next" and a weekday tells which', () => {
+  const ways: [day: string, text: string][] = [
+    ['2027-02-16', 'can you film our do next tuesday 16th in Ripon? £200'],
+    ['2027-02-23', 'can you film our do nxt tues 23rd in Ripon? £200'],
+    ['2027-02-20', 'can you film our do the coming saturday 20th in Ripon? £200'],
+    ['2027-02-13', 'can you film our do this sat 13th in Ripon? £200'],
+    ['2027-02-16', 'can you film our do next Tuesday the 16th in Ripon? £200'],
+    // "wed" is no day here.
+    ['2027-06-19', 'me and jo are getting wed 19th june in Ripon, can you film it? £200'],
+    ['2027-06-19', 'we get wed 19 June in Ripon, can you film it? £200'],
+    ['2027-06-16', 'we marry wed 16th june in Ripon, can you film it? £200'],
+  ];
+  test.each(ways)('%s: %s', (day, text) => expect(facts(text, GERMANY, 'leeds')).toMatchObject({ start: day, end: day }));
+});
+
 describe('days in a row by their week', () => {
   const ways: [first: string, last: string, text: string][] = [
     ['2027-06-15', '2027-06-17', 'Hi, are you free in KW 24, Tuesday to Thursday? Film shoot, Munich.'],
