@@ -2,6 +2,7 @@
  * What is to be handed over, as the sender words it: a film by its length, a number of clips, what is wanted whole or one by one.
  */
 import { latin } from '../phrases.ts';
+import { handedOver } from './handed-over.ts';
 
 export type Thing = { value: string; start: number; end: number };
 
@@ -92,10 +93,10 @@ const WANTED_AFTER =
   /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be)(?!\p{L})/iu;
 /** What exists, was made before or is another's. */
 const EXISTS =
-  /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
+  /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|they (?:upload|send|shoot|film)|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
 /** "A quote for two videos ... was": another's or the price of it. */
 const AFTER_NOT =
-  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) by|\(we make|\(not you|by (?:our|the) own|separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)(?! (?:un)?til)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)(?! (?:un)?til)|unnecessary))/i;
+  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|friends|makers?|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) by|\(we make|\(not you|by (?:our|the) own|separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)(?! (?:un)?til)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)(?! (?:un)?til)|unnecessary))/i;
 const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
 
@@ -104,7 +105,7 @@ const AND = /^(?:,| and| &| \+| plus| as well as){1,2}(?: (?:an?|one|the|our|the
 const MOST_BETWEEN = 24;
 /** "to film the full show": what is to be filmed, and not what is handed over. */
 const FILMED =
-  /(?<!\p{L})(?:grabar|filmar|rodar|filmer|capter|riprendere|registrare|filmare|gravar)(?: (?:la|el|le|il|lo|a|o|toda|tutta|toute))? $/iu;
+  /(?<!\p{L})(?:on (?:film|video|camera),|grabar|filmar|rodar|filmer|capter|riprendere|registrare|filmare|gravar)(?: (?:la|el|le|il|lo|a|o|toda|tutta|toute))? $/iu;
 
 const REACH = 90;
 const sentenceBefore = (text: string, start: number): string =>
@@ -168,6 +169,13 @@ export function deliverablesIn(text: string): Thing[] {
     if (/^raw|footage$/i.test(plainly) && EXISTS.test(sentenceBefore(text, match.index))) continue;
     if (refused(match.index, match.index + match[0].length)) continue;
     add(match.index, match[0]);
+  }
+  // A whole item of a list says more than the words of it that told it; of an item that holds two things, these stay.
+  for (const { start, end } of handedOver(text)) {
+    const inside = things.filter((thing) => thing.start < end && thing.end > start);
+    if (inside.length > 1 || inside.some((thing) => thing.start < start || thing.end >= end) || refused(start, end)) continue;
+    for (const thing of inside) things.splice(things.indexOf(thing), 1);
+    add(start, text.slice(start, end));
   }
   things.sort((a, b) => a.start - b.start);
   // A list under its own name says better what is wanted than the words before it.
