@@ -75,6 +75,8 @@ const MYSELF = /^[^.;!?\n,]{0,10} (?:myself|ourselves|himself|herself)(?!\p{L})/
 /** "after photos", "stay for the group photo": an hour of the programme. */
 const BY_PROGRAMME =
   /(?<!(?:'re|'m|are|am) )(?<!\p{L})(?:after|before|until|till|then|(?:stay|kindly|pm|am|\d) for)(?: (?:the|a|some|group|family|team))* $/iu;
+/** "my son" is no sound. */
+const A_CHILD = /(?<!\p{L})(?:my|our|his|her|their|your|the|a|an|[\p{L}]+'s|eldest|youngest|little|older|younger) $/iu;
 /** "Stage manager of the opera writing": who writes. */
 const SENDERS_OFFICE = /^ (?:of|at|for|from) [^.;!?\n]{0,50} (?:writing|here|speaking)(?= ?[.,;!(]|$)/iu;
 /** "our stage manager" is theirs. */
@@ -225,6 +227,7 @@ export function standingOf(text: string, word: Word): number {
       (OTHER_SECOND.test(after) || SECOND_PRICE.test(text.slice(Math.max(0, word.start - REACH), word.start)))) ||
     (role === 'photo' && SCHEDULED.test(after)) ||
     (role === 'other' && SENDERS_OFFICE.test(after)) ||
+    (/^son$/i.test(word.text) && A_CHILD.test(clause)) ||
     (role === 'vision mixing' && weight === 'loose' && OTHER_SWITCH.test(after))
   )
     return Standing.none;

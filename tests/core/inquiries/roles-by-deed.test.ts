@@ -54,6 +54,7 @@ const done: Record<string, string[]> = {
     "We'd like a videographer for the fair.\nWe don't need: photos, streaming",
     'The gala stream fell through, but the same people have a ribbon cutting: solo camera.',
     'Could you do a video of the dances? We had a man but he is only doing photos now.',
+    'Kit my son, take whichever day you can shoot.',
     'Your scope: camera. Simple switching of slides is not needed.',
   ],
 };
