@@ -20,7 +20,8 @@ const doingBy = String.raw`\b(?:you|u)(?:'d|d|'ll|ll| would| will| should| must)
 /** What the hour of the crew is called, and who may be in then. */
 export const callNamed = `${placed}|${notBefore}|${doingBy}|${thereFor}|${fetched}|${phrases(
   `
-  come from/for # | come in_the morning/afternoon/evening from/at # | rolling/we_roll at/from/by # | video/camera dept/department/people/team/crew # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
+  call/calls both/each/every/all days/mornings/day/morning # | {is} called at/for/from # | plan on/for # | convocation/call/arrival/presence/meeting/gathering of/for the crew/team/technicians/technique # | {we} see you/u there/here/then? at/from/by/for # | {we} meet you/u #
+  meeting point/place is? ... # | come from/for # | come in_the morning/afternoon/evening from/at # | rolling/we_roll at/from/by # | video/camera dept/department/people/team/crew # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened/unlocks/unlocked for/to/up_for you/us/crew # | get/gets/have/has/getting/collect/pick_up the keys ... at/from/by # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #
   shift starts/begins/start/from # | your shift is from? # | shift # | your day starts/begins #
@@ -41,6 +42,7 @@ export const callNamed = `${placed}|${notBefore}|${doingBy}|${thereFor}|${fetche
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {
+    we: `we'd | we'll | we would | we will | i'd | i'll | i would | i will | he'd | he'll | she'd | she'll | they'd | they'll`,
     is: `you're | you are | youre | ur | u r | you were`,
     has: `you've got | you have | you need | you'd have | you'd need | you would have | you would need | you'll have | you'll need | u need | u have | youd need`,
     door: 'door | doors | gate | gates | parking | car park | building | venue | hall | church | the hall | dock | loading dock | stage door',

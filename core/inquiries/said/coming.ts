@@ -7,7 +7,7 @@ const MUST = String.raw`(?:(?:'re|'ll|'d|r| are| were| will| would| can| could| 
 /** Someone asks me to come. */
 const WANTED = String.raw`(?:(?:we|i|they|he|she|it)(?:'d| would|'ll| will| do)?(?: also| really| all| very much)? (?:need|want|like|love|have|expect|await|ask|prefer|see|be expecting) (?:for )?(?:you|u)(?: to(?! know))?(?: (?:already|also))?(?: (?:${COME}|there|here|in|with us|on site|ready|inside|set|rolling))?)`;
 /** A request that begins its clause. */
-const ASKED = String.raw`(?:(?<=^|[.;:,–(-]\s?|(?:so|but|and|just|please|kindly|do)\s)(?:(?:please|kindly|do|just|so|pls|plz) )*${COME})`;
+const ASKED = String.raw`(?:(?<=^\s?|[.;:,!?–(-]\s?|(?:so|but|and|just|please|kindly|do)\s)(?:(?:please|kindly|do|just|so|pls|plz) )*${COME})`;
 
 /** I come or am to come; as the source of a pattern for the flag `i`. */
 export const COMING = String.raw`(?<![\w\u00c0-\u024f'])(?:(?:you|u)${MUST} ${COME}|(?:you|u)(?:'re| are|'d be|r) (?:due|expected|needed|wanted|required)|expect(?:s|ing)? (?:you|u)|see you (?:there|here)|have (?:you|u) (?:there|here|in)|${WANTED}|${ASKED})(?![\w\u00c0-\u024f])`;

@@ -41,13 +41,16 @@ const PEOPLE = anyOf(`${one(`
   audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman entrant angler archer gymnast skater skier curler bowler
 `)} | people | children | men | women | ladies | gentlemen | everyone | everybody | family | families | public | they | he | she | who | press | media | attorney | cast | staff | coaches | buses | lorries | photo booth | lighting | stage | sound | av
   the rest | the others | others | dignitaries | judges panel | emcee | talent | hair and make-up | make-up | makeup | hmu | congregation | faculty | board | trustees | committee | council`);
+/** "Stage door at 6": a way in, nobody. */
+const ENTRANCE = /\b(?:stage|artists'?|players'?|press|staff|vendors?'?|traders?'?|judges'?) (?:doors?|gates?|entrance|desk|entry)\b/i;
 /** "Riders sign on at": what stands before an hour is said of others from the beginning of its clause. */
 export function ofOthers(text: string, at: number): boolean {
   const clause =
     text
       .slice(Math.max(0, at - REACH), at)
       .split(/[.;:!?\n(]|,\s|\s-+\s/)
-      .at(-1) ?? '';
+      .at(-1)
+      ?.replace(ENTRANCE, '') ?? '';
   const found = PEOPLE.exec(clause);
   return found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index)) && !MINE.test(clause);
 }
@@ -128,7 +131,7 @@ const OF_MINE = /\b(?:your|video|camera) \p{L}+$/iu;
 /** You, in French, German, Spanish, Italian and Dutch. */
 const SPOKEN_TO = /(?<!\p{L})(?:[Tt]u|[Vv]ous|Sie|ihr|[Uu]sted|[Jj]ij|je|[Dd]u (?:kannst|könntest|solltest|müsstest|darfst))(?!\p{L})/u;
 const SOMEONE =
-  /\b(?:want|need|find|know|get|have|looking for|after) (?:us |me )?(?:someone|somebody|anyone|anybody|a (?:good )?(?:videographer|photographer|camera\w*|operator|filmmaker|shooter))\b/i;
+  /\b(?:want|need|find|found|know|knew|get|have|had|looking for|after|asks?) (?:us |me )?(?:someone|somebody|anyone|anybody|(?:an?|the|that|your|our own) (?:\p{L}+ )?(?:videographer|photographer|camera ?\p{L}*|operator|film-?maker|filmer|shooter|video (?:guy|man|person|chap)|(?:man|woman|chap|lad|fellow|person|guy|girl) with (?:a|the|your) camera))\b/iu;
 const SOMEONE_REACH = 240;
 const SHORTENED = /'(?:ll|d|re|ve|s)?$/i;
 const THIRD = /^\p{L}{2,}[^s\P{L}]s(?:\s|$)/u;

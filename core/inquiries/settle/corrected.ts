@@ -21,20 +21,25 @@ const STAMP = /\n\s*\[\d{1,2}:\d\d(?::\d\d)?\][^:\n]{0,30}:/g;
 /** "8am (was 9am)", "corrected from 9am", "instead of 9": the second is the one that no longer holds. */
 const FORMERLY =
   /^\W*(?:(?:and|which|it|that) )?(?:(?:has |have )?(?:been |is |are )?(?:corrected|changed|moved|up|brought forward|pushed back|put back|down|back|amended|altered) from|was|were|previously|formerly|originally|used to be|instead of|rather than|not|no longer|und nicht|nicht|statt|et non|et pas|pas|au lieu de|y no|no|en lugar de|e non|invece (?:di|delle)|niet|in plaats van)\s(?:(?:at|the|um|à|a|las|alle|om)\s){0,2}$/iu;
+const NEEDN_T =
+  /\b(?:needn't|no need to|(?:don't|do not|won't) (?:have|need) to|not|don't) (?:come|be (?:there|here|in)|arrive|turn up|show up|get (?:there|here|in)|start|report) (?:at|for|by) $/i;
+const BUT_AT = /^[^.;!?\n\d]{0,60}\bbut (?:at|for|by|from|only at) $/i;
 const AT_ONCE =
   /^\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
 const LONGEST_TAKING_BACK = 90;
 const LONGEST = 48;
 const LEAD = 24;
 
-type Change = 'instead' | 'end' | 'formerly' | undefined;
+type Change = 'instead' | 'come' | 'end' | 'formerly' | undefined;
 
 /** Whether a time takes the place of the one before it: of all of it, or only of its end. */
 function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
   const between = text.slice(old.end, time.start).replace(STAMP, '\n');
   // "at 9, no sorry, the gate isn't open till half past"
-  if (AT_ONCE.test(between) && MINE.has(old.said) && time.said === old.said && !old.to && !time.to && between.length <= LONGEST_TAKING_BACK)
-    return 'instead';
+  const same = time.said === old.said || time.said === undefined;
+  if (AT_ONCE.test(between) && MINE.has(old.said) && same && !old.to && !time.to && between.length <= LONGEST_TAKING_BACK) return 'instead';
+  // "you needn't come at 12 as I'd told your voicemail but at 2"
+  if (!old.to && !time.to && NEEDN_T.test(text.slice(Math.max(0, old.start - LONGEST), old.start)) && BUT_AT.test(between)) return 'come';
   if (between.length > LONGEST || /\n\s*\n/.test(between)) return undefined;
   // "from 10am until 4pm. Correction: until 5pm"
   const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);
@@ -98,7 +103,7 @@ export function withCorrections(
       const cue = BUT.test(text.slice(old.end, time.start)) || !MINE.has(old.said) ? (time.said ?? old.said) : old.said;
       times.push({
         ...time,
-        said: old.said === 'past' ? time.said : cue,
+        said: change === 'come' ? 'call' : old.said === 'past' ? time.said : cue,
         until: until || time.until,
         date: time.date ?? date,
         dayBefore: dayBefore || time.dayBefore,

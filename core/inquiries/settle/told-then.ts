@@ -4,6 +4,7 @@
  * does your work".
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { comesThen } from './comes-then.ts';
 import type { Where } from './scene.ts';
 
 /** What it is to me: before any single word, and so `strong`. */
@@ -12,8 +13,8 @@ type Told = { cue: 'call' | 'wrap' | 'other'; strong: true } | undefined;
 const REACH = 150;
 const LEAD = 110;
 /** What points back to the hour. */
-const THEN = String.raw`(?:then|at (?:that|the same) (?:time|hour|point|moment)|(?:for|to|in time for|at) (?:that|it|this)(?! (?:\p{L}{3,}))|with (?:him|her|them|us|me|it|that)|(?<=\bjoin )(?:him|her|them|us)|too|as well|also|likewise|alongside)`;
-const COMES = String.raw`(?:come|came|arrive|arriving|be (?:there|here|in|present|with us)|(?:are|were|you) (?:there|here|in)|get (?:there|here|in)|got (?:there|here)|turn up|show up|join(?: in)?|appear|have you (?:there|here|in)|attend|set up|meet us|walk in|start(?: work)?)`;
+const THEN = String.raw`(?:(?:by |from |for )?then|at (?:that|the same) (?:time|hour|point|moment)|(?:for|to|in time for|at) (?:that|it|this)(?! (?!(?:please|pls|plz|too|also|then|and|because|when|since|already)\b)\p{L}{3,})|with (?:him|her|them|us|me|it|that)|(?<=\bjoin )(?:him|her|them|us)|too|as well|also|likewise|alongside)`;
+const COMES = String.raw`(?:come|came|arrive|arriving|be (?:there|here|in|present|with us)|(?:are|were|you) (?:there|here|in)|get (?:there|here|in)|got (?:there|here)|turn up|show up|join(?: in)?|appear|have you (?:there|here|in)|attend|set up|meet us|walk in|start(?: work)?|begin(?: work)?|presented? yourself|report|be (?:at|on|in|by) (?:the|our|my) \p{L}+)`;
 const GOES = String.raw`(?:done|finished|finish(?:es)?|free|off|home|gone|released|dismissed|at liberty|go|goes|leave|leaves|stop|stops|over|ends?|pack(?:s|ed)? up|head (?:off|out|home)|clear off|knock off|call it a day|get away|be away|wraps?|closes?)`;
 const ME = String.raw`(?:you|u|please|pls|plz|kindly)`;
 const FILMING = String.raw`(?:the (?:work|job|shoot)|(?:the |our |your )?(?:filming|work|cameras?|coverage|recording|video|shift|day|job|part)|everyone|everybody|we all|all of us)`;
@@ -26,12 +27,12 @@ const COME_THEN = new RegExp(
 const ALREADY = /\b(?:you|u|please)\b[^.;!?\n\d]{0,24}\b(?:already (?:there|here|in|set up)|(?:there|here) already)\b/i;
 /** "and this is when you should arrive", "that would be your arriving too", "that's when Jo lets you in" */
 const THAT_IS_WHEN =
-  /\b(?:that|this|which)(?:'s|'d be| is| would be| will be| should be| was)(?: also| then| exactly| about)? (?:when|the (?:time|hour|moment)(?: at which| that)?|what time)\b([^.;!?\n\d]{0,48}?)\b(?:you|u|the (?:camera\w*|crew|video\w*|filmer|operator))\b([^.;!?\n\d]{0,32})/i;
+  /\b(?:that|this|which)(?:'s|'d be| is| would be| will be| should be| was)(?: also| then| exactly| about)? (?:when|the (?:time|hour|moment)(?: at which| that)?|what time)\b((?:(?!,|\b(?:i|we|he|she|they|it)(?:'ll|'m|'re|'d| will| am| are)? (?!(?:need|want|like|expect|love|would|could|ask|see|have)\b)|\bbut\b)[^.;!?\n\d]){0,48}?)\b(?:you|u|the (?:camera\w*|crew|video\w*|filmer|operator))\b([^.;!?\n\d]{0,32})/i;
 const YOUR_COMING =
   /\b(?:that|this|which|it)(?:'s|'d be|'ll be| is| would be| will be| should be)(?: also| then| about)? (?:your|the crew's|the camera's) (?:\p{L}+ )?(arriv\w+|call|start|time|slot|cue|get-?in|entrance|load-?in|end|finish|wrap|exit|release|stop)\b/iu;
 /** "you too", "the camera included", "so do you", "same goes for you" */
 const ALSO_ME =
-  /^[^.;!?\n\d]{0,64}?(?:,|\band|\bso|\bthat|-|\()\s?(?:(?:you|yourself|the camera\w*|video) (?:too|also|as well|likewise|included)\b|including (?:you|the camera\w*)\b|(?:the )?same (?:goes |applies )?for (?:you|video|the camera\w*)\b|ditto (?:for )?(?:you|video)\b|goes for you\b|so (?:are|do|does|is|will|would|can|should|may|must|need) (?:you|your \p{L}+|the (?:work|filming|camera\w*|shoot|job))\b)/iu;
+  /^[^.;!?\n\d]{0,64}?(?:,|\band|\bso|\bthat|-|\()\s?(?:(?:you|yourself|the camera\w*|video)(?: (?:do|are|will|would|should|must|can|come|start))? (?:too|also|as well|likewise|included)\b|(?:that |which )?includ(?:es|ing) (?:you|yourself)\b|including (?:you|the camera\w*)\b|(?:the )?same (?:goes |applies )?for (?:you|video|the camera\w*)\b|ditto (?:for )?(?:you|video)\b|goes for you\b|so (?:are|do|does|is|will|would|can|should|may|must|need) (?:you|your \p{L}+|the (?:work|filming|camera\w*|shoot|job))\b)/iu;
 const GO_THEN = new RegExp(
   String.raw`\b(?:you|u|${FILMING})(?:'re|'ll|'d|'s)?\b(?:(?!\b(?:by|at|until|till|when|before)\b)[^.;!?\n\d]){0,24}?\b${GOES}\b(?: there| up)?,? (?:(?:right|just|with it) )?(?:then|at (?:that|the same) (?:time|hour|point|moment)|with (?:that|it|them|us)|too|as well|likewise)(?!\p{L})`,
   'iu',
@@ -62,7 +63,7 @@ const NOT_THAT =
 const NEGATED =
   /\b(?:not|no need|never|without|unless|whether)\b|n't\b|(?<!\b(?:nice|good|great|lovely|ideal|best|perfect|helpful|wonderful|happy|glad)) if\b/i;
 const LEAVES =
-  /\b(?:leaves?|stops?|ends?|finish\w*|closes?|closing|shuts?|goes|go|going|depart\w*|over|done|out|home|locks?|cleaned|wraps?|packs?|last)\b/i;
+  /\b(?:leaves?|stops?|ends?|finish\w*|closes?|closing|shuts?|goes|go|going|gone|depart\w*|over|done|out|home|locks?|cleaned|wraps?|packs?|last)\b/i;
 const LEAVES_VERB = new RegExp(String.raw`\b${GOES}\b`, 'iu');
 const NOUN = /\bfor (?:the )?([\p{L}][\p{L}-]{2,20})(?![\p{L}-])/iu;
 const BE_FOR = new RegExp(String.raw`(?:^|[.;,!(-]|\b(?:and|so|but|please|you))\s?(?:please )?${COMES} for (?:the )?`, 'iu');
@@ -110,6 +111,7 @@ export function toldThen(text: string, time: Where & { to?: unknown }): Told {
   if (time.to) return undefined;
   const when = holds(tail, THAT_IS_WHEN);
   if (when) return LEAVES_VERB.test(when[2] ?? '') ? WRAP : CALL;
+  if (comesThen(text, time, tail)) return CALL;
   const yours = holds(tail, YOUR_COMING);
   if (yours) return /^(?:end|fin|wrap|exit|rel|stop)/i.test(yours[1] ?? '') ? WRAP : CALL;
   if (holds(tail, COME_THEN) || holds(tail, ALREADY) || holds(lead, COME_WHEN)) return CALL;
