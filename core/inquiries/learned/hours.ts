@@ -16,12 +16,11 @@ import { chancesIn, type Learned } from './models.ts';
 const SURE = { hour: 0.9, number: 0.9, against: 0.95, show: 0.97 };
 /**
  * An end is told in so many words that rules take it for something else more often than the weights do: it is believed sooner, beside another
- * end and against the occasion or a call, and, where it is as good as certain, against what is no part of the work.
+ * end and against the occasion or a call.
  */
-const SURE_WRAP = { told: 0.9, against: 0.9, show: 0.95, other: 0.95 };
-const NO_WORK = new Set<SaidTime['said']>(['delivery', 'other', 'past']);
+const SURE_WRAP = { told: 0.9, against: 0.9, show: 0.95 };
 /** Where no rule finds a call: an hour as likely one as this, beside which every other is so many times less likely. */
-const ALONE = { chance: 0.75, others: 3 };
+const ALONE = { chance: 0.85, others: 5 };
 /** "400" is rather money than an hour. */
 const AMOUNT = /\d{3}/;
 /** An earlier hour that is as likely the call as this leaves a later one open. */
@@ -66,10 +65,8 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
     time.said === 'wrap' && time.to && time.until && !told.has('call') && is === 'both' && chance >= BOTH
       ? { ...time, said: 'call', until: false }
       : undefined;
-  const ended = (one: Weighed): SaidTime | undefined =>
-    NO_WORK.has(one.time.said) && one.is === 'wrap' && one.chance >= SURE_WRAP.other ? said(one, 'wrap') : undefined;
   return [
-    ...hours.map((one) => wholly(one) ?? ended(one) ?? ((UNDECIDED.has(one.time.said) && cued(one, SURE.hour)) || one.time)),
+    ...hours.map((one) => wholly(one) ?? ((UNDECIDED.has(one.time.said) && cued(one, SURE.hour)) || one.time)),
     ...bare.flatMap((one) => cued(one, SURE.number) ?? []),
   ].toSorted((a, b) => a.start - b.start);
 }

@@ -13,10 +13,10 @@ import { chancesIn, type Learned, type Model } from './models.ts';
 
 type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean; general?: boolean; standing?: number };
 
-/** A role below this chance is asked about beside one from there on; sooner where it is one that is often only named beside the work. */
-const HARDLY = 0.2;
-const RIVAL = 0.7;
-const RIVAL_OF_NAMED = 0.4;
+/** A role below the first chance is asked about beside one from the second on. */
+const LEAST = 0.5;
+const RIVAL = 0.3;
+/** Roles that are often only named beside the work. */
 const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];
 /** From here on the weights are believed where rules find none or several, and sooner for filming where a message can mean that. */
 const BELIEVED = 0.7;
@@ -61,7 +61,7 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   if (single) {
     // "Want a second video person": wanted by its own name, a rival must be sure.
     const wanted = first.general === false && (first.standing ?? 0) >= Standing.wanted && !OFTEN_NAMED.includes(first.role);
-    const rival = wanted ? SURE : OFTEN_NAMED.includes(first.role) ? RIVAL_OF_NAMED : RIVAL;
+    const rival = wanted ? SURE : RIVAL;
     if (isDoubtful(first, chances['shoot'] ?? 0)) {
       const [, rivalOf] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
       const beside = role === 'shoot' ? (rivalOf?.[0] as Role | undefined) : role;
@@ -70,7 +70,7 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
     }
     // No word of the message names the rival: the weights know the manner of the letter and not the work.
     if (!own && role !== 'edit only' && !OFTEN_NAMED.includes(first.role) && !named.has(role)) return found;
-    if (own || (chances[first.role] ?? 0) >= HARDLY || chance < rival) return found;
+    if (own || (chances[first.role] ?? 0) >= LEAST || chance < rival) return found;
   } else if (first === undefined && role === 'shoot') {
     if (!meansFilming(text, chance)) return found;
   } else if (chance < BELIEVED || (first === undefined && !named.has(role)) || (first === undefined && isRefused(text, role))) return found;

@@ -43,6 +43,8 @@ export function tokensOf(text: string): Token[] {
 
 /** What a voice says while it thinks. */
 const FILLER = /^(?:u+h*m+|u+h+|er+m*|ehm|hm+|ähm?|öhm|euh)$/;
+/** Words elsewhere: "um 9", "er". */
+const A_WORD = /^(?:um|er)$/;
 /** Words that lead on: no comma belongs behind them. */
 const LEADS_ON = /^(?:the|an?|on|of|at|in|for|it's|is|from|to|by|about)$/;
 
@@ -53,13 +55,12 @@ function withoutFillers(tokens: readonly Token[]): Token[] {
   while (at < tokens.length) {
     const token = tokens[at] as Token;
     const [last, next] = [said.at(-1), tokens[at + 1]];
-    // "er" is a word elsewhere.
-    if (FILLER.test(token.lower) && (token.lower !== 'er' || (last?.text === ',' && next?.text === ','))) {
+    if (FILLER.test(token.lower) && (!A_WORD.test(token.lower) || (last?.text === ',' && next?.text === ','))) {
       const comma = next?.text === ',' || next?.text === '.';
       if (last?.text === ',' && comma && LEADS_ON.test(said.at(-2)?.lower ?? '')) said.pop();
       breaks += token.breaks;
       at += comma ? 2 : 1;
-      while (comma && tokens[at]?.text === '.') at++;
+      if (comma) while (tokens[at]?.text === '.') at++;
       continue;
     }
     const dots = dotsAt(tokens, at);

@@ -123,15 +123,15 @@ export function speaksForItself({ text, dates }: Scene, rows: DayRows): boolean 
     if (explicit && readings.some((reading) => reading.some((day) => near(day) && !all.includes(day)))) return false;
     const named = namedAmong(mention, all);
     if (mention.start >= rows.start && mention.end <= rows.end) return true;
-    return named.length === 0 || named.every((day) => !rows.on.includes(day)) || rows.on.every((day) => named.includes(day));
+    return named.every((day) => !rows.on.includes(day)) || rows.on.every((day) => named.includes(day));
   });
 }
 /** A date so near to the rows belongs to them. */
 const NEAR = 3;
 /** What tells an hour or an answer does not tell which of the days are meant. */
 const NOT_OF_WHICH: ReadonlySet<DateMention['said']> = new Set(['reply', 'delivery', 'call', 'wrap']);
-/** Somebody else is there. */
-const THEIRS = /\b(?:crewed|doing|covered|filled|taken|gone to|sorted|booked|on camera)\b/i;
+/** Somebody else is there: "Fri 4 Dec - me". */
+const THEIRS = /\b(?:crewed|doing|covered|filled|taken|gone to|sorted|booked|on camera|me|myself)\b/i;
 const TO_ME = /\b(?:YOU|yours|video|need|open|no one|nobody|film\p{L}*|record\p{L}*|stream\p{L}*)\b|\((?:you|kit)\)/u;
 
 type Row = { mention: DateMention; day: string; line: Where; is: 'on' | 'off' | 'open'; setUp: boolean };

@@ -12,8 +12,8 @@ export const ofJourney = (text: string, { start }: Where): boolean => HEADED.tes
 
 /** "Travel: Tuesday 5 October", "Return the 7th", "home Thu 7 October": what begins a sentence, a line or its part with a journey. */
 const JOURNEY =
-  /(?:^|[.;!?\n:,(]\s?)[\s*-]*(?:(?:and|then|you)\s)?(?:travel(?:ling)?(?: (?:day|out|in|up|down|back|home))?|returns?|returning|return (?:trip|journey|travel|flight|train)|(?:fly|drive|train|flight|ferry|journey|way|trip)(?: back)?(?: home)|(?:fly|drive|flight|train) back|back home|homeward|home|heimreise|rückreise|rückfahrt|anreise|abreise|hinfahrt|retour|aller|départ|viaje|vuelta|regreso|ritorno|viaggio|heenreis|terugreis)(?: (?:is|are|will be))? ?[:,–-]? (?:on |am |le )?(?:the )?$/i;
-/** "We sail on the 5th and return on the 7th" is a run. */
+  /(?:^|[.;!?\n:,(]\s?)[\s*-]*(?:(?:then|you)\s)?(?:travel(?:ling)?(?: (?:day|out|in|up|down|back|home))?|returns?|returning|return (?:trip|journey|travel|flight|train)|(?:fly|drive|train|flight|ferry|journey|way|trip)(?: back)?(?: home)|(?:fly|drive|flight|train) back|back home|homeward|home|heimreise|rückreise|rückfahrt|anreise|abreise|hinfahrt|retour|aller|départ|viaje|vuelta|regreso|ritorno|viaggio|heenreis|terugreis)(?: (?:is|are|will be))? ?[:,–-]? (?:on |am |le )?(?:the )?$/i;
+/** "We sail on the 5th, and return on the 7th" is a run. */
 export const dayOfJourney = (text: string, { start, end }: Where): boolean =>
   JOURNEY.test(text.slice(Math.max(0, start - LEAD), start)) && !WORKS_THEN.test(text.slice(end, end + LEAD));
 const LEAD = 60;

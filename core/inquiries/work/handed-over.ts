@@ -1,6 +1,6 @@
 /**
  * Things that a heading or a sentence says are to be handed over: "Output:", "what we'd like to end up with is", "you'd give me".
- * What stands behind it is the list, whatever its nouns are; behind weaker words ("we'd like") only what names a thing that is made.
+ * What stands behind it is the list, whatever its nouns are.
  */
 import { latin } from '../phrases.ts';
 
@@ -25,7 +25,7 @@ const STRONG = new RegExp(
       String.raw`(?<!\p{L})(?:out of (?:it|that|this)|(?:by|at|in) the end(?: of (?:it|that|the (?:week|day|job)))?|(?:for that|in return|in exchange|after(?:wards| the day)?)),? (?:we|i|she|he|they|there)${MODAL} (?:must exist|(?:${WISH})(?: to ${GET})?|${GET})(?: (?:two|three|four|these) things(?: back)?:)?`,
       String.raw`(?<!\p{L})(?:we|i|she|he|they)${MODAL} (?:end up with|be given)`,
       String.raw`(?<!\p{L})(?:you(?:'d|’d| would|'ll|’ll|)|please(?: also)?) (?:turn in|hand (?:in|over|us|me|her|him|them|the \p{L}{3,12})|leave (?:us|me|with us|with me)|send (?:us|me) (?=one |two |a |an |all |each |every |\d))`,
-      String.raw`(?<!\p{L})(?:the (?:aim|result|outcome|product) (?:is|would be|should be)|mad for|they want nothing off you but|all on top)`,
+      String.raw`(?<!\p{L})(?:the (?:aim|result|outcome|product) (?:is|would be|should be))`,
     ].join('|'),
   ),
   'giu',
@@ -33,19 +33,9 @@ const STRONG = new RegExp(
 
 const MADE = String.raw`(?:(?:film|video|vid|reel|clip|edit|cut|recap|teaser|trailer|promo|version|piece|master|file|stick|drive|wav|track|mix|portrait|loop|dvd|cd|souvenir|walkthrough|montage|summary|gallery|album|copy|report|package|packet|raw|still|photo|picture|pic|photograph|link|montaje)s?|highlights?|footage|rushes|b-?roll|recordings?|copies|summaries|galleries|usb|thumb ?drive|after-?movie|\p{L}{0,14}films?|film(?:e|er|ar|es|s|ato|ati|pje)|clips?|klip|vídeos?|resumen|misa|messe|mitschnitt|fotos?|photos|galería|galerie|carpeta|fichiers?|lien|dateien|speicherstick|registratie|registration|registrazione|captation|grabación|opname|föredrag|foredrag)`;
 const IS_MADE = new RegExp(latin(String.raw`(?<!\p{L})${MADE}(?!\p{L})`), 'iu');
-/** Softer words: behind them only what names something made counts. */
-const WEAK = new RegExp(
-  latin(
-    String.raw`(?<!\p{L})(?:(?:we|i|she|he|they|who|(?:the |my )?(?:committee|bride|couple|board|kids|parents|mum|mom|boss|client|head|daughter|son|sister))(?:'d|’d| would| should| will)?(?: just| only| really| also| kindly)? (?:want|need|like|love)s?|(?:ci servono|necesitamos|queremos|quiere|quiero|queria|gostaríamos de|vi vil gerne have|vi önskar|vi vill ha|wir (?:brauchen|wünschen|hätten gerne?)|nous (?:souhaitons|voudrions|aimerions)|(?:willen|wil) (?:we|wij|ik) graag|vorremmo)|with|after(?:wards)?|plus|grateful for|just|produce|deliver) (?=(?:(?:an?|one|two|three|four|five|six|\d{1,2}|the|all|every|each|un[ea]?|eine?n?|een|én|en|et|due|tre|sei|dos|tres|la|las|il|il?s|le|les) ))`,
-  ),
-  'giu',
-);
 /** "I need one videographer", "we want a reply": people, answers and what is done on the day. */
 const NO_THING =
   /(?<!\p{L})(?:videographers?|camera(?! (?:cards?|files?|originals|masters|rolls))(?:s|man|men|person|people|woman| (?:op\w*|person|people|team|crew))?|operators?|shooters?|ops?|photographers?|editors?|mixers?|technicians?|persons?|people|someone|somebody|anyone|anybody|hands?(?! over)|crew|team|reply|replies|answers?|quotes?|quotation|call|word|idea|prices?|figures?|budget|rate|help|decision|confirm\w*|know|hear|taken|photographed|covered|on (?:video|film|camera|tape)|filmed|recorded|streamed|filming|streaming|film(?:ing)? (?:it|us|the|our|this)|record (?:it|us|the)|live ?streams?|webcast(?! on)|you|availability|invoice|contract|insurance|permits?|tickets?|meals?|lunch|room|hotel|chat|meeting|coffee|date|day(?= (?:of|on|in)\b)|time|place|man|men|woman|guy|lad|lass|kameramann|kamerafrau|filmer|cámara|cameraman|vidéaste|videografen|nothing|anything|yes|no thanks|pleasure|chance|pro|professional|dep|body|pair of eyes|expert|tripods?|lens(?:es)?|drone|mics?|microphones?|lighting|angles?|setup|shoot|coverage|job|gig|option|hold|projector|screens?|show)(?!\p{L})/iu;
-/** "We'd like a film of the evening": that it is filmed, no more. */
-const PLAIN =
-  /^(?:(?:a )?bit of )?(?:an? |the |our |some |it )?(?:nice |good |little )?(?:videos?|films?|recordings?|documentary|photos?|pictures?|stills|footage|edits?|cut|after-?movie|clips?)(?: (?:of|from|with|in|on) .*)?$/iu;
 /** A clause, and no name of a thing. */
 const CLAUSE =
   /(?<!\p{L})(?:will|are|is|was|were|owns?|has|have|him|it|who|being|kein\p{L}*|made|finished|documentation|its|it's|cams?|makers?|seulement|slides|opening|name)(?!\p{L})/iu;
@@ -114,7 +104,7 @@ function trimmed(text: string, { start, end }: Handed): Handed {
 /** What a text says is to be handed over, in its order. */
 export function handedOver(text: string): Handed[] {
   const found: Handed[] = [];
-  const take = (lead: RegExpExecArray, sure: boolean): void => {
+  const take = (lead: RegExpExecArray): void => {
     const from = lead.index + lead[0].length;
     if (
       REFUSED.test(
@@ -127,7 +117,7 @@ export function handedOver(text: string): Handed[] {
     )
       return;
     const headed = /[:=]$/.test(lead[0]);
-    const named = sure && (headed || /(?:is|are)$/.test(lead[0]));
+    const named = headed || /(?:is|are)$/.test(lead[0]);
     const items = itemsFrom(text, from, headed)
       .slice(0, MOST_ITEMS)
       .map((item) => trimmed(text, item));
@@ -138,14 +128,12 @@ export function handedOver(text: string): Handed[] {
       // Where one is no thing, neither is what follows it.
       if (NO_THING.test(words) || CLAUSE.test(words) || /^(?:to|that|not?|if|when|be|it|this|as|in|on|for|of)(?!\p{L})/iu.test(words))
         return;
-      if (!named && !IS_MADE.test(words) && !(sure && WHOLE.test(words))) return;
-      if (!sure && PLAIN.test(words)) return;
+      if (!named && !IS_MADE.test(words) && !WHOLE.test(words)) return;
       if (/^(?:\S+ )?(?:minutes?|seconds?|mins?) (?:each|long)$|^(?:\d|two|three) (?:video|photo)$/iu.test(words)) continue;
       if (/^(?:separately|also|both|everything|something|all|some)$/iu.test(words)) continue;
       found.push(item);
     }
   };
-  for (const lead of [...text.matchAll(STRONG)].slice(0, MOST_LEADS)) take(lead, true);
-  for (const lead of [...text.matchAll(WEAK)].slice(0, MOST_LEADS)) take(lead, false);
+  for (const lead of [...text.matchAll(STRONG)].slice(0, MOST_LEADS)) take(lead);
   return found.toSorted((a, b) => a.start - b.start);
 }

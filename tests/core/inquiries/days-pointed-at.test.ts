@@ -39,7 +39,7 @@ describe('the one of several days', () => {
       'ask',
       "Our play runs in Leeds from Wednesday 13 to Saturday 16 October. You'd film the opening night and the Saturday matinee. Nobody needs filming on the other nights. £700.",
     ],
-    ['ask', 'are you around the first weekend of October?\ndepends! Sat or Sun?\nSunday. party in Leeds, 5 to 10pm, £400 for video'],
+    ['10-03', 'are you around the first weekend of October?\ndepends! Sat or Sun?\nSunday. party in Leeds, 5 to 10pm, £400 for video'],
     ['10-09', 'Are you free the weekend of 9 October? Only the Saturday though, filming a christening in Leeds, £200'],
     ['10-09..10-10', 'Could you film our two plays in Leeds on 9 and 10 October? Both need filming. £400'],
     ['10-12..10-13', 'We have talks on 12 and 13 October in Leeds. Film both days please; only the keynotes need two angles. £600'],

@@ -28,10 +28,7 @@ describe('sentences', () => {
     ],
     ['All he wants afterwards is the sermon, start to finish, on a stick.', ['the sermon, start to finish, on a stick']],
     ["In return we'd like to receive every toast in full, plus a two-minute clip.", ['every toast in full', 'a two-minute clip']],
-    ["We'd like a copy on a USB stick for the mayor's mother.", ['a copy on a USB stick']],
-    ['The client wants three vertical reels and a master file on a drive.', ['three vertical reels', 'a master file on a drive']],
     ["We'd want three things back: a two-minute piece, a folder of frames.", ['a two-minute piece', 'a folder of frames']],
-    ['Quiere un resumen de 4 min y la misa sin cortes.', ['un resumen de 4 min', 'la misa sin cortes']],
   ])('%s', (text, found) => expect(things(text)).toEqual(found));
 });
 
