@@ -14,6 +14,23 @@ const LEAST_LETTERS = 4;
 /** Providers of letter boxes, and words of any address. */
 const SHARED = /mail|inbox|post|correo|online|family|familia|example/i;
 
+/** The letters of the house of an address, without its country or kind. */
+function lettersOf(email: string | undefined): string {
+  const host = (email?.split('@')[1] ?? '').split('.').slice(0, -1).join('');
+  return foldName(host).replace(/[^a-z0-9]/g, '');
+}
+
+const longWords = (name: string): string[] =>
+  foldName(name)
+    .split(/[^a-z0-9]+/)
+    .filter((word) => word.length >= LEAST_LETTERS);
+
+/** "Stage & Technical" and stage@samskritisangam.example: no word of the name stands in the address behind its sign. */
+export const isNotOfDomain = (name: string, email: string | undefined): boolean => {
+  const domain = lettersOf(email);
+  return !longWords(name).some((word) => domain.includes(word));
+};
+
 /** The longest name whose words the address is made of; nothing for a person's own. */
 export function bodyOfDomain(
   text: string,
@@ -21,17 +38,14 @@ export function bodyOfDomain(
   person: string | undefined,
   isTown: (name: string) => boolean,
 ): PersonFact | undefined {
-  const host = (email?.split('@')[1] ?? '').split('.').slice(0, -1).join('');
-  const domain = foldName(host).replace(/[^a-z0-9]/g, '');
+  const domain = lettersOf(email);
   if (domain.length < LEAST_LETTERS * 2 || SHARED.test(domain)) return undefined;
   const own = foldName(person ?? '').split(' ');
   let best: PersonFact | undefined;
   for (const found of text.matchAll(NAMES)) {
     const article = ARTICLE.exec(found[0])?.[0].length ?? 0;
     const value = found[0].slice(article).replace(/'s?$/, '');
-    const words = foldName(value)
-      .split(/[^a-z0-9]+/)
-      .filter((word) => word.length >= LEAST_LETTERS);
+    const words = longWords(value);
     const within = words.filter((word) => domain.includes(word));
     const letters = within.reduce((sum, word) => sum + word.length, 0);
     if (letters < domain.length * 0.6 || words.length - within.length > 1 || within.every((word) => own.includes(word))) continue;

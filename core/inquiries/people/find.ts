@@ -5,7 +5,7 @@ import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
 import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
-import { bodyOfDomain } from './domain.ts';
+import { bodyOfDomain, isNotOfDomain } from './domain.ts';
 import { isHouseOf } from './houses.ts';
 import { anothersPhone, emailIn, phonesIn } from './reach.ts';
 import { lastWordsOf } from './last-words.ts';
@@ -116,10 +116,15 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const name = fuller ?? first;
   const department = signature.organisation && isOnlyPart(signature.organisation.value);
   const email = signature.email ?? said.email ?? header.email;
-  const organisation =
+  const stated =
     (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? signed?.organisation ?? said.organisation)) ??
-    signs.find(isHouse) ??
-    bodyOfDomain(layers.body.slice(0, FIRST_PAGES), email?.value, name?.value, isTown);
+    signs.find(isHouse);
+  // "Export Dept, Finch Tools" of export@finchtools.example: of two names the address tells whose it is.
+  const told = stated && !isNotOfDomain(stated.value, email?.value);
+  const spelt = (told ? [] : stated ? [layers.signature, layers.body] : [layers.body]).flatMap(
+    (text) => bodyOfDomain(text.slice(0, FIRST_PAGES), email?.value, name?.value, isTown) ?? [],
+  );
+  const organisation = spelt[0] ?? stated;
   const isSomebody = organisation !== undefined && RANKED.test(organisation.value) && !ORG_WORDS.test(organisation.value);
   const text =
     organisation &&
