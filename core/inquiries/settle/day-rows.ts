@@ -10,7 +10,7 @@ import { NOT_MINE } from './mark-words.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** The days of a plan by what their rows tell. */
-export type DayRows = { mentions: DateMention[]; on: string[]; off: string[]; open: string[]; setUp: boolean; start: number; end: number };
+type DayRows = { mentions: DateMention[]; on: string[]; off: string[]; open: string[]; setUp: boolean; start: number; end: number };
 
 /** "- ", "2) ", "Day 1: ", "Glasgow - ", "mehndi ", "Show: " may stand before the day of a row. */
 const ROW_LEAD = /^[\s*+>\u2022\u00b7|-]*(?:\(?\d{1,2}[).:]\s*)?(?:[\p{L}\d/'&-]+[,.:]?\s?){0,3}[\s,:|(\u2013\u2014-]*$/u;
@@ -62,7 +62,7 @@ const SOME_ONLY = anyOf(`
 `);
 
 /** The rows of a plan of days; nothing where fewer than two days head lines beside each other, or where something else is told of them. */
-export function dayRows(scene: Scene): DayRows | undefined {
+function dayRows(scene: Scene): DayRows | undefined {
   const { text, dates } = scene;
   const rows = dates.slice(0, MOST_MENTIONS).flatMap((mention) => {
     const { start, end, readings, explicit, doubt, past, said } = mention;
@@ -99,7 +99,7 @@ export function plannedIn(scene: Scene, settled: EventDays): EventDays | undefin
 }
 
 /** True where nothing outside the rows speaks of some of the days alone, and no row is marked apart from the others. */
-export function speaksForItself({ text, dates }: Scene, rows: DayRows): boolean {
+function speaksForItself({ text, dates }: Scene, rows: DayRows): boolean {
   const outside = `${text.slice(0, rows.start)}\n${text.slice(rows.end)}`;
   const ofMine = rows.mentions.filter(({ readings }) => rows.on.includes(readings[0]?.[0] ?? ''));
   const rowOf = (mention: DateMention): string => {
