@@ -10,7 +10,16 @@ import { NOT_MINE } from './mark-words.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** The days of a plan by what their rows tell. */
-type DayRows = { mentions: DateMention[]; on: string[]; off: string[]; open: string[]; setUp: boolean; start: number; end: number };
+type DayRows = {
+  mentions: DateMention[];
+  on: string[];
+  off: string[];
+  open: string[];
+  setUp: boolean;
+  called: boolean;
+  start: number;
+  end: number;
+};
 
 /** "- ", "2) ", "Day 1: ", "Glasgow - ", "mehndi ", "Show: " may stand before the day of a row. */
 const ROW_LEAD = /^[\s*+>\u2022\u00b7|-]*(?:\(?\d{1,2}[).:]\s*)?(?:[\p{L}\d/'&-]+[,.:]?\s?){0,3}[\s,:|(\u2013\u2014-]*$/u;
@@ -84,15 +93,21 @@ function dayRows(scene: Scene): DayRows | undefined {
   const daysOf = (kind: Row['is']): string[] => block.flatMap(({ is, day }) => (is === kind ? [day] : [])).toSorted();
   const [on, off, open, setUp] = [daysOf('on'), daysOf('off'), daysOf('open'), block.some((row) => row.setUp)];
   const [first, last] = [block[0]?.line.start ?? 0, block.at(-1)?.line.end ?? 0];
-  return { mentions: block.map(({ mention }) => mention), on, off, open, setUp, start: first, end: last };
+  const called = block.some(({ is, mention, line }) => is === 'on' && MY_CALL.test(text.slice(mention.end, line.end)));
+  return { mentions: block.map(({ mention }) => mention), on, off, open, setUp, called, start: first, end: last };
 }
+
+/** "set-up from 10, your call 1pm" */
+const MY_CALL = /\b(?:your|camera|video) call\b|\bcall for you\b|\byou(?:'re|'d be| are|'ll be)? (?:in|on|called|start|there)\b/i;
 
 const works = (said: string): boolean => !NO_WORK.test(said) && (!TRAVEL.test(said) || WORK.test(said));
 
 /** The days of the rows on which there is work for me, where they speak for themselves and say another thing than what was settled. */
 export function plannedIn(scene: Scene, settled: EventDays): EventDays | undefined {
-  if (settled.dropped || (settled.dates.length === 0 && settled.doubt !== 'several')) return undefined;
+  if (settled.dates.length === 0 && settled.doubt !== 'several' && !settled.dropped) return undefined;
   const rows = dayRows(scene);
+  // What was dropped is looked at again only where a row calls me.
+  if (settled.dropped && !rows?.called) return undefined;
   if (!rows || rows.on.length === 0 || rows.open.length > 0 || !speaksForItself(scene, rows)) return undefined;
   const where = rows.mentions.filter(({ readings }) => rows.on.includes(readings[0]?.[0] ?? '')).map(({ start, end }) => ({ start, end }));
   return { dates: rows.on, where, choices: [], counted: true, ...(rows.off.length > 0 ? { dropped: rows.off } : {}) };

@@ -29,6 +29,7 @@ const NIGHT_OF =
   /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
 const SETTING_UP =
   /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep\w*|rehears\w*|get-?in|bump-?in|aufbau|montage|montaje|allestimento|opbouw)\b/i;
+const REHEARSALS = /\brehears\w*/gi;
 /** "Friday 31 December into Saturday 1 January": one night, said by how it passes into the next day. */
 const RUNS_INTO = /\s(?:running |going |straight )?into\s/i;
 const INTO = /\s(?:to|into|going into|au|auf(?: den)?|al|op|on)\s|[-\u2013/]/i;
@@ -76,6 +77,7 @@ export function sayDates(
   found: readonly { sequence: Sequence; resolved: Resolved; start: number; end: number }[],
 ): DateMention[] {
   let consumed = 0;
+  const dated = found.filter(({ resolved }) => resolved.explicit && (resolved.readings[0]?.length ?? 0) > 0);
   const said = found.map((item, index): DateMention => {
     const sentence = sentenceAround(text, item.start, item.end);
     const previous = found[index - 1];
@@ -131,11 +133,9 @@ export function sayDates(
         before,
       };
     const latest = AT_LATEST.test(text.slice(item.end, item.end + 28));
-    // A run of whole days is no call, but where it is for setting up.
-    const cue =
-      hit.cue === 'call' && item.resolved.explicit && (item.resolved.readings[0]?.length ?? 0) > 1 && !SETTING_UP.test(lead)
-        ? 'event'
-        : hit.cue;
+    // A run of whole days is no call, but where it is for setting up; rehearsals beside which no date is told are the job.
+    const sets = SETTING_UP.test(dated.length > 1 ? lead : lead.replace(REHEARSALS, ''));
+    const cue = hit.cue === 'call' && item.resolved.explicit && (item.resolved.readings[0]?.length ?? 0) > 1 && !sets ? 'event' : hit.cue;
     const answer = BEFORE_DATE.test(lead) && ANSWER_AFTER.test(text.slice(item.end, item.end + 60));
     const night = overnight(text, item);
     const by = latest || answer || (BY.test(before) && !BY_SOMEBODY.test(before) && !BY_MEANS.test(before) && hit.cue !== 'call');

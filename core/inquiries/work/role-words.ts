@@ -103,11 +103,16 @@ export function workWords(text: string): Word[] {
     for (const match of plainly.matchAll(pattern)) {
       if (NO_WORK.some(([word, next]) => word.test(match[0]) && next.test(plainly.slice(match.index + match[0].length)))) continue;
       const [start, end] = [match.index, match.index + match[0].length];
+      if (role === 'photo' && PICKED.test(plainly.slice(Math.max(0, start - LEAD), start))) continue;
       words.push({ role, start, end, text: match[0], weight });
       if (words.length >= MOST_WORDS) return words;
     }
   return words;
 }
+/** "choose the pictures for the stream": those of cameras that run. */
+const PICKED =
+  /(?<!\p{L})(?:choos|chose|pick|select|switch|decid|cut(?:s|ting)? between|mix)\p{L}* (?:(?:between|among|from|which|what|of) )?(?:the )?$/iu;
+const LEAD = 30;
 /** "camera op de finish" in Dutch, "una foto de familia" at the end of a performance: what follows makes the word something else. */
 const NO_WORK: readonly (readonly [word: RegExp, next: RegExp])[] = [
   [/^cam(?:era)? op$/i, /^ (?:de|het|een|elk|zijn|\p{Ll}{3,6}dag)(?!\p{L})/iu],

@@ -142,8 +142,9 @@ const beside = (text: string, one: Asked, other: Asked): boolean => {
  */
 export function roleAsked(message: string): RoleHit[] {
   const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
-  const named = roleNamed(text);
   const told = workTold(text);
+  // "choose the pictures for the stream": no other work than that.
+  const named = roleNamed(text).filter((hit) => !told.some(({ start, end }) => hit.start >= start && hit.end <= end));
   if (named.some(({ role }) => role !== 'shoot') && !named.every(({ general }) => general))
     return named.map((hit) => (told.some(({ role }) => role === hit.role) ? { ...hit, plainly: true } : hit));
   if (told.length > 0) return [...named.filter(({ standing }) => (standing ?? 0) >= Standing.lacked), ...told];

@@ -22,12 +22,12 @@ const NEAR = 260;
 
 const IMAGE = String.raw`(?:pictures?|cameras?|cams?|shots?|images?|angles?|feeds?|views?|sources?|faces?)`;
 const PICKS = String.raw`(?<!\p{L})(?:choos(?:e|es|ing)|pick(?:s|ing)?(?: out)?|select(?:s|ing)?|decid(?:e|es|ing)|determin(?:e|es|ing)|judg(?:e|es|ing)|jump(?:s|ing)?|flip(?:s|ping)?|swap(?:s|ping)?|toggl(?:e|es|ing))(?!\p{L})`;
-const ON_SCREEN = String.raw`(?:screens?|(?:on|onto) the wall|monitors?|projector|(?:room|hall|audience|public|viewers?|crowd|people|folk|guests|everyone|everybody) (?:sees?|gets? to see|watch(?:es)?|looks? at)|go(?:es|ing)? (?:out|up|on|to|live|onto|through)|desk|console|control panel|on air|output|buttons|recorder|in the (?:van|truck|booth))`;
+const ON_SCREEN = String.raw`(?:screens?|(?:for|in|into) the (?:stream|broadcast|webcast|transmission)|(?:on|onto) the wall|monitors?|projector|(?:room|hall|audience|public|viewers?|crowd|people|folk|guests|everyone|everybody) (?:sees?|gets? to see|watch(?:es)?|looks? at)|go(?:es|ing)? (?:out|up|on|to|live|onto|through)|desk|console|control panel|on air|output|buttons|recorder|in the (?:van|truck|booth))`;
 /** A hand that picks the picture: "choosing which camera goes to the screens", "decides whose picture the room sees", "deciding what goes up on the wall". */
 const PICKS_PICTURE = new RegExp(
   [
     String.raw`${PICKS}[^.;!?\n]{0,40}?(?<!\p{L})${IMAGE}(?!\p{L})[^.;!?\n]{0,60}?(?<!\p{L})${ON_SCREEN}(?!\p{L})`,
-    String.raw`(?<!\p{L})${ON_SCREEN}(?!\p{L})[^.;!?\n]{0,60}?${PICKS}[^.;!?\n]{0,40}?(?<!\p{L})${IMAGE}(?!\p{L})`,
+    String.raw`(?<!\p{L})${ON_SCREEN}(?!\p{L})[^.;!?\n]{0,60}?${PICKS}[^.;!?\n]{0,40}?(?<!\p{L})${IMAGE}(?!\p{L})(?: (?:for|on|onto|to|in|into) the \p{L}+)?`,
     String.raw`${PICKS} (?:what|who|whose \p{L}+|which(?: one| \p{L}+)?) (?:goes|gets|comes|appears|is|shows|we see|they see) (?:[^.;!?\n]{0,20} )?(?:up|on|onto|to|out)(?!\p{L})[^.;!?\n]{0,24}?(?<!\p{L})(?:screens?|wall|monitors?|air|projector|display)(?!\p{L})`,
   ].join('|'),
   'giu',

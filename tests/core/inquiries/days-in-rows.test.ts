@@ -26,6 +26,10 @@ describe('rows of days', () => {
       ['2027-04-13', '..2027-04-14'],
     ],
     [
+      'Mon 12 April travel\nTue 13 April set-up from 10, your call 1pm\nWed 14 April show 07:30 - 18:30\nThu 15 April strike, riggers only',
+      ['2027-04-13', '..2027-04-14'],
+    ],
+    [
       'Day 1: Tue 13 April, 09:00 - 17:00\nDay 2: Wed 14 April, 09:00 - 17:00\nDay 3: Thu 15 April, fly home',
       ['2027-04-13', '..2027-04-14'],
     ],

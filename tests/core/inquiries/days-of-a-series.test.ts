@@ -16,6 +16,8 @@ function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): string {
 
 describe('days of a series', () => {
   const ways: [days: string, text: string, home?: string, at?: string][] = [
+    ['10-05,10-12,10-19', 'Our rehearsals in Leeds are on three Tuesdays, 5, 12 and 19 October. Could you film them? £150 a night.'],
+    ['ask', 'The rehearsals in Leeds are on 5 and 6 October, the concert on 7 October; could you film the concert? £300.'],
     [
       '10-05,10-12,10-19,10-26,11-02,11-09',
       'We run a lecture series in Leeds, six Tuesdays, 5 October to 9 November, and want all six filmed. Start 10am.',

@@ -18,6 +18,8 @@ const done: Record<string, string[]> = {
     'Three cameras are manned. We want a person who chooses which shot goes up on the big screen.',
     "You'd sit at the desk and pick the picture, nothing else; the lads have the cameras.",
     'Somebody has to decide whose face the hall sees.',
+    'Somebody should sit at the desk and choose the pictures for the stream, as our regular hand is away.',
+    "You'd select the pictures for the screens from four cameras.",
     'There are four feeds, and your part is selecting the angle that goes out.',
     'Could you be the one deciding what comes up on the screens?',
     'Please sit in the van and choose between our five cameras for the wall, with the console.',
