@@ -77,11 +77,13 @@ function seriesOf(text: string, one: Found, resolveLong: (sequence: Sequence, mo
   const [first, second] = sequence.items;
   const sentence = sentenceAround(text, start, end);
   const said = `${text.slice(sentence.start, start)} , ${text.slice(end, sentence.end)}`;
+  const isRun = second?.join === 'range';
+  const isFirst =
+    !second && resolved.readings.length === 1 && resolved.doubt === undefined && BEGINS.test(text.slice(sentence.start, start));
+  if (first?.atom.relative !== undefined || (!isRun && !isFirst)) return undefined;
   const series = seriesIn(said);
-  if (!series || first?.atom.relative !== undefined) return undefined;
-  if (second?.join === 'range') return ofRun(resolved.readings.length > 0 ? resolved : resolveLong(sequence, LONGEST_RUN), series);
-  if (second || resolved.readings.length !== 1 || resolved.doubt !== undefined) return undefined;
-  return BEGINS.test(text.slice(sentence.start, start)) ? fromFirst(resolved, series) : undefined;
+  if (!series) return undefined;
+  return isRun ? ofRun(resolved.readings.length > 0 ? resolved : resolveLong(sequence, LONGEST_RUN), series) : fromFirst(resolved, series);
 }
 
 /** "Tuesdays from 5 October to 9 November" */
