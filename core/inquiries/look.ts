@@ -65,7 +65,7 @@ const inDollars = (amounts: readonly Amount[]): boolean =>
   amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined)[0] === 'USD');
 
 /** Nobody tells a job further down than this, in characters. */
-const FARTHEST = 20_000;
+const FARTHEST = 12_000;
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
 const MOST_SAID = 100;
 
