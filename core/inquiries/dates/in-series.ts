@@ -25,6 +25,8 @@ const WEEKLY =
 /** Nothing happens on these. */
 const NOT_ON =
   /\b(?:not|never|no|closed|off|away|busy|except|excluding|but|bar|without|skip\w*|can't|cannot|work|teach|meet|we meet|rehearse)\b[^,;:]{0,12}$/i;
+/** "4 to 15 October, with a weekly review on Fridays": what happens beside it is not the whole. */
+const BESIDES = /\b(?:with|plus|including|incl\.?|besides|as well as)\b[^,;:]{0,40}$/i;
 /** How many there are: "three sessions", "for six weeks", "all four of them". */
 const COUNT = new RegExp(
   String.raw`(?<![\p{L}\d.:/-])(${NUMBER})\s(?:of them|in (?:all|total)|weeks(?!['’])|(?:\p{L}{3,12}\s)?(?:sessions|concerts|matches|games|services|classes|lessons|talks|lectures|evenings|nights|mornings|afternoons|shows|performances|dates|meetings|rehearsals|workshops|episodes|races|rounds|days|times|recitals|screenings|suppers|dinners|lunches|seminars|masses))(?!\p{L})`,
@@ -37,7 +39,7 @@ const DAYS_IN_WEEK = 7;
 const SHORTEST = 8;
 /** More of them are a course, not a job. */
 const MOST = 15;
-const LONGEST_RUN = 7 * MOST;
+const LONGEST_RUN = DAYS_IN_WEEK * MOST;
 
 const dayOf = (date: string): Temporal.PlainDate => Temporal.PlainDate.from(date);
 const counted = (word: string | undefined): number | undefined =>
@@ -52,15 +54,15 @@ function seriesIn(said: string): Series | undefined {
     if (weekday === undefined || NOT_ON.test(said.slice(0, index))) continue;
     return { weekday, step: other || /^alternat/i.test(each) ? 2 * DAYS_IN_WEEK : DAYS_IN_WEEK, count };
   }
-  const [, , fortnightly] = WEEKLY.exec(said) ?? [];
-  const weekly = WEEKLY.test(said);
+  const weekly = WEEKLY.exec(said);
+  const step = weekly?.[2] === undefined ? DAYS_IN_WEEK : 2 * DAYS_IN_WEEK;
   for (const { index, 0: words, 1: number, 2: word = '' } of said.matchAll(PLURAL)) {
     const weekday = named(word);
     const bare = number === undefined && !/days(?:\s|$)/i.test(`${words} `);
-    if (weekday === undefined || bare || NOT_ON.test(said.slice(0, index))) continue;
-    return { weekday, step: fortnightly ? 2 * DAYS_IN_WEEK : DAYS_IN_WEEK, count: counted(number) ?? count };
+    if (weekday === undefined || bare || NOT_ON.test(said.slice(0, index)) || BESIDES.test(said.slice(0, index))) continue;
+    return { weekday, step, count: counted(number) ?? count };
   }
-  return weekly ? { weekday: undefined, step: fortnightly ? 2 * DAYS_IN_WEEK : DAYS_IN_WEEK, count } : undefined;
+  return weekly && !BESIDES.test(said.slice(0, weekly.index)) ? { weekday: undefined, step, count } : undefined;
 }
 
 /** The dates as they are where a series is told; `resolveLong` resolves a run that is longer than any other may be. */

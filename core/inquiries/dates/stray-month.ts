@@ -67,7 +67,8 @@ export function monthBefore(text: string, tokens: Tokens, { first, items }: Sequ
   return word === undefined ? undefined : monthWord(word.toLowerCase());
 }
 const MONTH_LEAD = 60;
-const IN_MONTH = /(?<!\p{L})(?:in|of|im|en|i)\s(\p{L}{3,10})(?:\s[\p{L}']{1,9}){0,4}\s?[,:(–-]\s?(?:\p{L}{2,6}\s)?(?:the\s)?$/iu;
+const IN_MONTH =
+  /(?<!\p{L})(?:in|of|im|en|i)\s(\p{L}{3,10})(?:\s[\p{L}']{1,9}){0,4}(?:\s?[,:(–-]\s?(?:\p{L}{2,6}\s)?|\s(?:is|will be|falls on|would be)\s(?:on\s)?)(?:the\s)?$/iu;
 
 const LEAD = 40;
 const NEXT_MONTH =

@@ -65,8 +65,7 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
     if (isDoubtful(first, chances['shoot'] ?? 0)) {
       const [, rivalOf] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
       const beside = role === 'shoot' ? (rivalOf?.[0] as Role | undefined) : role;
-      const other = beside && wordFor(beside, page, learned.role);
-      return other ? [first, other] : [first, { ...first, role: beside ?? 'other' }];
+      return beside ? [first, wordFor(beside, page, learned.role) ?? { ...first, role: beside }] : found;
     }
     // No word of the message names the rival: the weights know the manner of the letter and not the work.
     if (!own && role !== 'edit only' && !OFTEN_NAMED.includes(first.role) && !named.has(role)) return found;

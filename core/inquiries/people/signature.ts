@@ -252,7 +252,7 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       const name = match?.[1] ? nameFrom(match[1], start + (match[0].length - match[1].length)) : undefined;
       // "Under Secretary (Programmes)" and below it a house: no name stands between.
       const house = headed && rank === 0 && name !== undefined && name.value.split(' ').length > 2;
-      if (match && name && !house && !isHouseOf(name.value, mail, host) && !TITLE_WORDS.test(name.value)) {
+      if (match && name && !house && !partnersIn(text, start) && !isHouseOf(name.value, mail, host) && !TITLE_WORDS.test(name.value)) {
         people.name = name;
         rest = match[0].length + (/^\s(?:from|at)\s/.exec(text.slice(match[0].length))?.[0].length ?? 0);
         named = index;

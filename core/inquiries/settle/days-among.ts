@@ -15,6 +15,9 @@ export const OF_ELSE: ReadonlySet<SaidTime['said']> = new Set(['reply', 'deliver
 export const consecutive = (dates: readonly string[]): boolean =>
   dates.every((date, at) => at === 0 || Temporal.PlainDate.from(dates[at - 1] as string).until(Temporal.PlainDate.from(date)).days === 1);
 
+/** Whether every day of one list is in the other. */
+export const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
+
 /** The days of several lists, each once, in order. */
 export const union = (...lists: readonly (readonly string[])[]): string[] => [...new Set(lists.flat())].sort();
 

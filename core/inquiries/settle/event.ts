@@ -11,15 +11,13 @@ import { plannedIn } from './day-rows.ts';
 import { daysSaid } from './days.ts';
 import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
-import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union } from './days-among.ts';
+import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union, within } from './days-among.ts';
 import { allCounted, joinedUp } from './joined-up.ts';
 import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { toldParts } from './told-parts.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 import { weekdaysAgainst } from './weekdays-against.ts';
-
-const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
 
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {

@@ -12,9 +12,15 @@ export const ofJourney = (text: string, { start }: Where): boolean => HEADED.tes
 
 /** "Travel: Tuesday 5 October", "Return the 7th", "home Thu 7 October": what begins a sentence, a line or its part with a journey. */
 const JOURNEY =
-  /(?:^|[.;!?\n:,(]\s?)[\s*-]*(?:(?:then|you)\s)?(?:travel(?:ling)?(?: (?:day|out|in|up|down|back|home))?|returns?|returning|return (?:trip|journey|travel|flight|train)|(?:fly|drive|train|flight|ferry|journey|way|trip)(?: back)?(?: home)|(?:fly|drive|flight|train) back|back home|homeward|home|heimreise|rückreise|rückfahrt|anreise|abreise|hinfahrt|retour|aller|départ|viaje|vuelta|regreso|ritorno|viaggio|heenreis|terugreis)(?: (?:is|are|will be))? ?[:,–-]? (?:on |am |le )?(?:the )?$/i;
+  /(?:^|[.;!?\n:,(]\s?)[\s*-]*(?:(?:then|you)\s)?(?:travel(?:ling)?(?: (?:day|out|in|up|down|back|home))?|returns?|returning|return (?:trip|journey|travel|flight|train)|(?:fly|drive|train|flight|ferry|journey|way|trip)(?: back)?(?: home)|(?:fly|drive|flight|train) back|back home|homeward|(?<home>home)|heimreise|rückreise|rückfahrt|anreise|abreise|hinfahrt|retour|aller|départ|viaje|vuelta|regreso|ritorno|viaggio|heenreis|terugreis)(?: (?:is|are|will be))? ?[:,–-]? (?:on |am |le )?(?:the )?$/i;
 /** "We sail on the 5th, and return on the 7th" is a run. */
-export const dayOfJourney = (text: string, { start, end }: Where): boolean =>
-  JOURNEY.test(text.slice(Math.max(0, start - LEAD), start)) && !WORKS_THEN.test(text.slice(end, end + LEAD));
+export function dayOfJourney(text: string, { start, end }: Where): boolean {
+  const found = JOURNEY.exec(text.slice(Math.max(0, start - LEAD), start));
+  if (!found || WORKS_THEN.test(text.slice(end, end + LEAD))) return false;
+  // "Home Saturday, away Saturday week" are matches.
+  return found.groups?.['home'] === undefined || TRAVELS.test(text);
+}
+const TRAVELS = /\b(?:travel\p{L}*|fl(?:y|ies|ight|ights)|drive|train|ferry|journey)\b/iu;
 const LEAD = 60;
-const WORKS_THEN = /^[^.;!?\n]{0,50}\b(?:call|on site|film\p{L}*|shoot|rehears\w*|setup|set-up|load-in|rig|camera|you'll be needed)\b/iu;
+const WORKS_THEN =
+  /^[^.;!?\n]{0,50}\b(?:call|on site|film\p{L}*|shoot|rehears\w*|setup|set-up|load-in|rig|camera|for (?:the|our|a) (?:\p{L}+ )?(?:show|concert|gig|match|game|gala|final)|you'll be needed)\b/iu;

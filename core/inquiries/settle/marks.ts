@@ -3,6 +3,7 @@
  */
 import { lineAround, sentenceAround } from '../parts/sentences.ts';
 import { MOST_MENTIONS } from './days-among.ts';
+import { daysInPlace } from './in-place.ts';
 import {
   NOT_MINE,
   REFUSAL,
@@ -105,21 +106,12 @@ export function byPlace(text: string, mentions: readonly Where[], known: readonl
     )
       return [];
     const count = several ? numberOf(several) : 1;
-    const from = number ? numberOf(number) - 1 : places.indexOf((place ?? '').toLowerCase());
-    const days =
-      from >= 0
-        ? known.slice(from, from + count)
-        : /middle/i.test(place ?? '')
-          ? known.length === 3
-            ? known.slice(1, 2)
-            : []
-          : known.slice(-count);
+    const days = number ? known.slice(numberOf(number) - 1).slice(0, count) : daysInPlace(place ?? '', known, count);
     return days.length === count ? [{ start: index, end, days }] : [];
   });
 }
 const PLACED =
   /\b(?:day (\d|one|two|three)\b|the (first|second|third|fourth|last|final|middle)(?: (two|three|four|2|3|4))?(?: (?:nights?|days?|evenings?|ones?|shows?|dates?|performances?|sessions?|hearings?|concerts?|afternoons?|mornings?)\b|(?='s\b|[,.;:!?]| (?:is|are|was|would|should|on)\b)))/gi;
-const places = ['first', 'second', 'third', 'fourth'];
 const MOST_PLACED = 6;
 const BESIDE_DATE = 12;
 

@@ -70,7 +70,13 @@ function isOf(text: string, { start, end }: DateMention, noun: string): boolean 
   // "12 and 13 October with a gala on the 14th" is no gala of the 13th.
   return (
     before.test(lead) ||
-    (behind.test(text.slice(end, end + CLAUSE)) && !ANOTHER_DAY.test(text.slice(end, end + CLAUSE).split(noun)[0] ?? ''))
+    (behind.test(text.slice(end, end + CLAUSE)) &&
+      !ANOTHER_DAY.test(
+        text
+          .slice(end, end + CLAUSE)
+          .toLowerCase()
+          .split(noun.toLowerCase())[0] ?? '',
+      ))
   );
 }
 const CLAUSE = 70;

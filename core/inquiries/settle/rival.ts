@@ -1,10 +1,8 @@
 /**
  * A nearer day with words of the work beside a date that has none: which of them is meant is asked.
  */
-import { askedDays } from './days-among.ts';
+import { askedDays, within } from './days-among.ts';
 import type { DateMention, EventDays } from './scene.ts';
-
-const within = (inner: readonly string[], outer: readonly string[]): boolean => inner.every((date) => outer.includes(date));
 
 /** "The show is tomorrow ... 3 June": a date of no word for the work does not outweigh a nearer one that has one. */
 export function rivalOf(main: readonly DateMention[], nearer: readonly DateMention[]): EventDays | undefined {

@@ -12,7 +12,7 @@ import { JUST_ASKED } from './within.ts';
 import { fromAnother } from './from-another.ts';
 import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
-import { takenBack } from './taken-back.ts';
+import { LONGEST_CORRECTION, takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
 import type { DateMention, Where } from './scene.ts';
 
@@ -160,7 +160,7 @@ export function sayDates(
       before,
     };
   });
-  return answersAsked(text, fromAnother(text, monthOfMoved(corrected(text, takenBack(text, hinted(text, beside(text, said)))))));
+  return answersAsked(text, fromAnother(text, monthOfMoved(takenBack(text, hinted(text, beside(text, said))))));
 }
 
 /** A day of a journey, or one on which others decide. */
@@ -240,33 +240,6 @@ function beside(text: string, said: readonly DateMention[]): DateMention[] {
 const SAID_AGAIN = 60;
 /** "which is a Thursday": what weekday the day is that was named. */
 const A_WEEKDAY = /(?:\b(?:which|that|it|this|being|the day)(?:'s| is| will be|)|\(|, (?:also )?) ?an? $/i;
-
-/** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23". */
-const SUPERSEDES =
-  /\b(?:oops|whoops|jk|kidding|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|sorry|apologies|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
-/** The same where a sentence of its own takes back, with what was wrong between: "wait no thats grand final day. oct 2", "I must correct myself, I had the wrong calendar: it's the 15th". */
-const TAKES_BACK =
-  /\b(?:wait,? no|no,? wait|hang on|hold on|correct (?:myself|this|that)|wrong (?:calendar|dates?|day|week|month|year|one)|mixed (?:\w+ )?up|got (?:it|that|the dates?) wrong|scrap (?:that|it)|scratch that|strike that|i misspoke|typed the wrong|ich korrigiere|muss mich korrigieren|falsche[sn]? (?:datum|tag)|me corrijo|je corrige|je me suis trompée?|mi correggo|verkeerde (?:datum|dag))\b/i;
-const BESIDES = /\b(?:also|as well|too|plus|before|until|till)\b/i;
-const ALSO = /\b(?:also|as well|too|and|or|plus|by|before|until|till)\b/i;
-const LONGEST_CORRECTION = 160;
-
-function corrected(text: string, said: readonly DateMention[]): DateMention[] {
-  const ofWork = ({ said: cue, past }: DateMention): boolean => !past && (cue === undefined || cue === 'event' || cue === 'show');
-  const goneAt = said.map((mention, index) => {
-    const next = said[index + 1];
-    if (!next || !ofWork(mention) || !ofWork(next) || next.start - mention.end > LONGEST_CORRECTION) return false;
-    if (mention.sequence.items.length > next.sequence.items.length) return false;
-    const between = text.slice(mention.end, next.start);
-    const found = SUPERSEDES.exec(between);
-    return (TAKES_BACK.test(between) && !BESIDES.test(between)) || (found !== null && !ALSO.test(found[0]));
-  });
-  return said.map((mention, index) => {
-    if (goneAt[index]) return { ...mention, past: true, said: 'past' };
-    // What takes its place is said of the same.
-    return goneAt[index - 1] && mention.said === undefined ? { ...mention, said: said[index - 1]?.said } : mention;
-  });
-}
 
 /** "The family comes over for Halloween, so maybe Saturday 28 and Sunday 29 October?": the name of a day only leads to the dates behind it. */
 function hinted(text: string, said: readonly DateMention[]): DateMention[] {

@@ -4,22 +4,22 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { askedDays, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { daysInPlace } from './in-place.ts';
 import { numberOf } from './marks.ts';
 import type { EventDays, Scene } from './scene.ts';
 
-const UNIT = String.raw`(?: (?:one|night|day|evening|show|date|performance|session|service|concert|time|wedding|party|match|game|half))?`;
+const UNIT = String.raw`(?: (?:one|night|day|evening|show|date|performance|session|service|concert|wedding|party|match|game|half))?`;
 const PLACE = String.raw`the (first|opening|second|third|fourth|middle|last|final|closing|latter|former)${UNIT}`;
 /** Who wants it, or what is done with it. */
-const WANT = String.raw`(?:(?:that |which )?(?:we|i|you|they)(?:'d|'re|'m|'ll| would| are| am| will| want| need)?\b|(?:that |which )?(?:wants?|needs?) (?:filming|recording|covering|to be)|(?:to be |being )?(?:filmed|recorded|covered|streamed)|for (?:the )?(?:video|film|camera|you)|to (?:film|record|cover|stream|shoot))`;
+const WANT = String.raw`(?:(?:that |which )?(?:we|i|you|they)(?:(?:'d|'re|'m|'ll| would| are| am| will)?(?: be)?(?: really| just| only)? (?:like|love|want|need|film|record|cover|stream|shoot|look|book|hire|ask|hop|after\b)\p{L}*)|(?:that |which )?(?:wants?|needs?) (?:filming|recording|covering|to be)|(?:to be |being )?(?:filmed|recorded|covered|streamed)|for (?:the )?(?:video|film|camera|you)|to (?:film|record|cover|stream|shoot))`;
 const POINTS = new RegExp(
   [
     String.raw`\b(?:it(?:'s| is| will be|'ll be)|that(?:'s| is)) (?:only |just |really )?(?:for |on |about )?${PLACE}(?: only)?,? ${WANT}`,
     String.raw`\b${PLACE},? (?:so |and )?(?:that|this|it)(?:'s| is|'ll be| will be) (?:the one|the night|the day|what|where) ${WANT}`,
     String.raw`\bfor ${PLACE} only\b(?! (?:have|had|need))`,
   ].join('|'),
-  'i',
+  'iu',
 );
-const PLACES = ['first', 'second', 'third', 'fourth'];
 const OTHERS = String.raw`(?:the|those|any) (?:others?|rest|remaining)\b(?: of (?:the|it|them))?(?: (?:two|three|four))?(?: (?:nights?|days?|evenings?|shows?|dates?|performances?|sessions?|services?|concerts?))?(?! (?:camera|team|end|side|people|guests|hand))`;
 /** "Nobody needs filming on the other nights", "the rest doesn't need a camera" */
 const NOT_THE_OTHERS = new RegExp(
@@ -34,17 +34,9 @@ const ONLY_FILMED =
 export function theOne(scene: Scene, { dates }: EventDays): string[] | undefined {
   const place = POINTS.exec(scene.text)
     ?.slice(1)
-    .find((word) => word !== undefined)
-    ?.toLowerCase();
-  const day = place === undefined ? answered(scene, dates) : dayAt(place, dates);
+    .find((word) => word !== undefined);
+  const day = place === undefined ? answered(scene, dates) : daysInPlace(place, dates)[0];
   return day === undefined ? undefined : [day];
-}
-
-function dayAt(place: string, dates: readonly string[]): string | undefined {
-  if (place === 'middle') return dates.length === 3 ? dates[1] : undefined;
-  if (/^(?:last|final|closing)$/.test(place)) return dates.at(-1);
-  if (/^(?:latter|former)$/.test(place)) return dates.length === 2 ? dates[place === 'latter' ? 1 : 0] : undefined;
-  return dates[place === 'opening' ? 0 : PLACES.indexOf(place)];
 }
 
 /** "Sat or Sun?" and right behind it a line or a sentence that begins with one of the two. */

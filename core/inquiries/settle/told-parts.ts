@@ -7,6 +7,7 @@
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { consecutive, MOST_MENTIONS, namedAmong, union } from './days-among.ts';
 import { daysSaid } from './days.ts';
+import { daysInPlace } from './in-place.ts';
 import { NOT_THE, PART_OF_DAY } from './mark-words.ts';
 import { numberOf } from './marks.ts';
 import type { EventDays, Scene, Where } from './scene.ts';
@@ -88,22 +89,13 @@ const COUNT =
 const NTH = '1st|2nd|3rd|4th|first|second|third|fourth|last|final|opening|closing|middle|intervening';
 const UNIT = '(?:(?:[a-z]{3,8}) )?(?:days?|nights?|evenings?|performances?|shows?|dates?|sessions?|mornings?|afternoons?)';
 const PLACED = new RegExp(
-  String.raw`\b(${NTH})(?: (two|three|four|[234]))?(?: ${UNIT})?(?:(?: and| &|,)(?: the| on the)? (${NTH}))?(?: ${UNIT})\b(?! of (?:the |this |next )?(?:month|year|term|week|january|february|march|april|may|june|july|august|september|october|november|december)\b)`,
+  String.raw`\b(${NTH})(?: (two|three|four|[234]))?(?: ${UNIT})?(?:(?: and| &|,)(?: the| on the)? (${NTH}))?(?: ${UNIT})\b(?! of (?:the |this |next )?(?:month|year|term|week|january|february|march|april|may|june|july|august|september|october|november|december)\b)(?! (?:that )?we(?:'ve| have) (?:done|had|held|put|run|played))`,
   'gi',
 );
-const PLACES = ['first', 'second', 'third', 'fourth'];
 
 /** "for 7 & 8 only", "6th is travel": days by their numbers alone, where no date was read. */
 const NUMBERED =
   /(?<=\b(?:on|for|the) )\d{1,2}(?:st|nd|rd|th)?(?: ?(?:&|\+|,|and) ?(?:the )?\d{1,2}(?:st|nd|rd|th)?){0,3}(?= (?:only|alone)\b)|(?<![\d.:/\u2013-])\b\d{1,2}(?:st|nd|rd|th)\b(?! (?:nights?|days?|evenings?|birthday|anniversary|floor|grade|year|edition|annual|of)\b)/gi;
-
-function placeOf(word: string, count: number, dates: readonly string[]): string[] {
-  const plain = word.toLowerCase();
-  if (plain === 'middle' || plain === 'intervening') return dates.length === 3 ? dates.slice(1, 2) : [];
-  if (plain === 'last' || plain === 'final' || plain === 'closing') return dates.slice(-count);
-  const at = plain === 'opening' ? 0 : /^\d/.test(plain) ? Number(plain[0]) - 1 : PLACES.indexOf(plain);
-  return dates.slice(at, at + count);
-}
 
 /** Every place that names some of the days, in order. */
 function namesIn(scene: Scene, { dates, where }: EventDays): Named[] {
@@ -125,7 +117,7 @@ function namesIn(scene: Scene, { dates, where }: EventDays): Named[] {
     .map(({ index, 0: words, 1: one = '', 2: count, 3: other }) => ({
       start: index,
       end: index + words.length,
-      days: union(placeOf(one, count ? numberOf(count) : 1, dates), other ? placeOf(other, 1, dates) : []),
+      days: union(daysInPlace(one, dates, count ? numberOf(count) : 1), other ? daysInPlace(other, dates) : []),
       placed: true,
     }));
   const inDates = (one: Where): boolean => scene.dates.some(({ start, end }) => one.start < end && start < one.end);

@@ -4,6 +4,7 @@
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from './days-among.ts';
+import { daysInPlace } from './in-place.ts';
 import { NOT_THE } from './mark-words.ts';
 import { numberOf } from './marks.ts';
 import { onlyThat } from './only-that.ts';
@@ -35,8 +36,6 @@ const elsewhere = (word: string): number =>
 /** One of the days is done by somebody else or not wanted. */
 const ONE_IS_TAKEN =
   /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b|\b(?:just|only) the (?:one|other)\b(?! camera| op)/i;
-const nth = ['first', 'second', 'third', 'fourth', 'fifth'];
-const middle = (dates: readonly string[]): string | undefined => (dates.length === 3 ? dates[1] : undefined);
 
 /** "5-16 July (weekdays only)" */
 const WEEKDAYS_ONLY =
@@ -51,19 +50,9 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   const named = ofRow(scene, settled.dates) ?? wantedNamed(scene, settled) ?? onlyThat(scene, settled) ?? theOne(scene, settled);
   if (named) return narrowed(settled, named);
   const found = ONLY.exec(text);
-  const word = found
-    ?.slice(1)
-    .find((one) => one !== undefined)
-    ?.toLowerCase();
+  const word = found?.slice(1).find((one) => one !== undefined);
   const abroad = ONLY_ELSEWHERE.exec(text)?.[1];
-  const day =
-    word === undefined
-      ? abroad && settled.dates.at(elsewhere(abroad))
-      : /last|final|closing/.test(word)
-        ? settled.dates.at(-1)
-        : word === 'middle'
-          ? middle(settled.dates)
-          : settled.dates[word === 'opening' ? 0 : nth.indexOf(word)];
+  const day = word === undefined ? abroad && settled.dates.at(elsewhere(abroad)) : daysInPlace(word, settled.dates)[0];
   if (day) return narrowed(settled, [day]);
   return ONE_IS_TAKEN.test(text)
     ? askedDays(
@@ -78,12 +67,10 @@ export function inTheirPlace(scene: Scene, settled: EventDays): EventDays | unde
   const { text } = scene;
   const { dates } = settled;
   const [, one, other, end, count] = SOME.exec(text) ?? [];
-  const at = (word: string): string | undefined =>
-    /last|final|closing/i.test(word) ? dates.at(-1) : dates[/opening/i.test(word) ? 0 : nth.indexOf(word.toLowerCase())];
   const number = /^(?:two|2)$/i.test(count ?? '') ? 2 : 3;
   const chosen =
     end === undefined
-      ? [one, other].flatMap((word) => at(word ?? '') ?? [])
+      ? [one, other].flatMap((word) => daysInPlace(word ?? '', dates))
       : /first/i.test(end)
         ? dates.slice(0, number)
         : dates.slice(-number);

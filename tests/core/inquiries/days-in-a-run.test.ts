@@ -2,20 +2,12 @@
  * Runs that end in brackets or with the month, journeys beside the work, days apart that are counted, days of which only some are mine.
  */
 import { describe, expect, test } from 'vitest';
-import { homeOf, readAt } from './reading.ts';
-
-/** The days as they are stated, without their year; `ask` where they are asked about. */
-function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): string {
-  const received = Temporal.PlainDateTime.from(at).toZonedDateTime(homeOf(home).zone).toString();
-  const { isInquiry, fields, datesFound } = readAt(text, received, home);
-  if (!isInquiry) return 'none';
-  const { start, end } = fields;
-  const days = datesFound?.join() ?? (start === end ? start : `${start}..${end}`);
-  return days?.replaceAll(/\d{4}-/g, '') ?? 'ask';
-}
+import { daysOf, type WayOfDays } from './reading.ts';
 
 describe('runs, journeys and days that are counted', () => {
-  const ways: [days: string, text: string, home?: string, at?: string][] = [
+  const ways: WayOfDays[] = [
+    ['10-09,10-16', 'Home Saturday 9 October, away Saturday 16 October. Could you film both matches in Leeds? £300 each.'],
+    ['10-09', 'Our tour: Return Saturday 9 October to Leeds for the final show. Could you film that show? £400.'],
     [
       '10-08..10-09',
       "Our wedding in Leeds is on Saturday 9 October. There's a dinner the night before and we'd want that filmed too. £900 for both days.",

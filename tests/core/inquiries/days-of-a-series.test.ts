@@ -2,20 +2,11 @@
  * Days of a series: "six Tuesdays, 5 October to 9 November", "fortnightly from Saturday 9 October, three in all", "every Saturday in October bar the first".
  */
 import { describe, expect, test } from 'vitest';
-import { homeOf, readAt } from './reading.ts';
-
-/** The days as they are stated, without their year; `ask` where they are asked about. */
-function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): string {
-  const received = Temporal.PlainDateTime.from(at).toZonedDateTime(homeOf(home).zone).toString();
-  const { isInquiry, fields, datesFound } = readAt(text, received, home);
-  if (!isInquiry) return 'none';
-  const { start, end } = fields;
-  const days = datesFound?.join() ?? (start === end ? start : `${start}..${end}`);
-  return days?.replaceAll(/\d{4}-/g, '') ?? 'ask';
-}
+import { daysOf, type WayOfDays } from './reading.ts';
 
 describe('days of a series', () => {
-  const ways: [days: string, text: string, home?: string, at?: string][] = [
+  const ways: WayOfDays[] = [
+    ['10-04..10-15', 'We run a workshop in Leeds, 4 to 15 October, with a weekly review on Fridays. Could you film all of it? £300 a day.'],
     ['10-05,10-12,10-19', 'Our rehearsals in Leeds are on three Tuesdays, 5, 12 and 19 October. Could you film them? £150 a night.'],
     ['ask', 'The rehearsals in Leeds are on 5 and 6 October, the concert on 7 October; could you film the concert? £300.'],
     [

@@ -2,20 +2,17 @@
  * Which of several days is pointed at: by its place, by what happens on it, by an answer; and where others are refused and none is told, it is asked.
  */
 import { describe, expect, test } from 'vitest';
-import { homeOf, readAt } from './reading.ts';
-
-/** The days as they are stated, without their year; `ask` where they are asked about. */
-function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): string {
-  const received = Temporal.PlainDateTime.from(at).toZonedDateTime(homeOf(home).zone).toString();
-  const { isInquiry, fields, datesFound } = readAt(text, received, home);
-  if (!isInquiry) return 'none';
-  const { start, end } = fields;
-  const days = datesFound?.join() ?? (start === end ? start : `${start}..${end}`);
-  return days?.replaceAll(/\d{4}-/g, '') ?? 'ask';
-}
+import { daysOf, type WayOfDays } from './reading.ts';
 
 describe('the one of several days', () => {
-  const ways: [days: string, text: string, home?: string, at?: string][] = [
+  const ways: WayOfDays[] = [
+    ['10-06..10-08', "The festival in Ripon runs from 6 to 8 October. It's the first time we want it filmed. £900 in all."],
+    [
+      '10-09..10-10',
+      "Our fair in Ripon is on 9 and 10 October. It's the first time we have had a videographer, so tell us what you need. £600.",
+    ],
+    ['10-09,10-16', "We have two concerts in Leeds, 9 and 16 October. That's the last date we could get the hall. Could you film? £400."],
+    ['10-07..10-09', "Our play in Ripon is on 7, 8 and 9 October; it's the second show we've done. Could you film it? £700."],
     [
       '10-07',
       'There are three services in Ripon, on Wednesday 6, Thursday 7 and Friday 8 October; parents come to the middle one, so that is the one for the video. £275.',

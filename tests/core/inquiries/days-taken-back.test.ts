@@ -2,20 +2,12 @@
  * Days that the sender puts right further down, and days as a voice or a hurried hand tells them.
  */
 import { describe, expect, test } from 'vitest';
-import { homeOf, readAt } from './reading.ts';
-
-/** The days as they are stated, without their year; `ask` where they are asked about. */
-function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): string {
-  const received = Temporal.PlainDateTime.from(at).toZonedDateTime(homeOf(home).zone).toString();
-  const { isInquiry, fields, datesFound } = readAt(text, received, home);
-  if (!isInquiry) return 'none';
-  const { start, end } = fields;
-  const days = datesFound?.join() ?? (start === end ? start : `${start}..${end}`);
-  return days?.replaceAll(/\d{4}-/g, '') ?? 'ask';
-}
+import { daysOf, type WayOfDays } from './reading.ts';
 
 describe('days that are put right', () => {
-  const ways: [days: string, text: string, home?: string, at?: string][] = [
+  const ways: WayOfDays[] = [
+    ['10-09', 'Could you film our gala in Leeds on 9 October? Sorry for the short notice, the 16th is our committee meeting. £400.'],
+    ['10-09', 'In May we met at the fair. The date in October is the 9th, in Leeds. Could you film? £300.'],
     [
       '02-12..02-13',
       "Regatta in Dubbo\nFri 11 Feb + Sat 12 Feb\ncamera at the start line please, $600 a day\ncorrection!! Sat 12 and Sun 13, Friday's only for practice\nCheers, Ann",

@@ -66,6 +66,7 @@ describe('in English', () => {
     ["I'd want a camera from 9.30 right through to five.", '2027-07-17T17:00'],
     ['Be there at 5pm. Programme from 20.00 to 22.45, after that is only the bar and you can leave.', '2027-07-17T22:45'],
     ["It is a sunrise service on the hill, we'll be finished by half seven.", '2027-07-17T07:30'],
+    ["The Sunrise Choir has its supper, you're done by 9.", '2027-07-17T21:00'],
     ["We sing at dawn, sunrise is 5:10. You're excused at 9 o'clock.", '2027-07-17T09:00'],
     ['One camera, 9.30 in the morning up to 10 at night.', '2027-07-17T22:00'],
     ['Be here at 10am. Last waltz at quarter to six, so six, and away home with you then.', '2027-07-17T18:00'],

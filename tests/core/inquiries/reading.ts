@@ -19,5 +19,18 @@ export function facts(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Re
   return readAt(text, receivedAt, home).fields;
 }
 
+/** A way to tell of days: the days as `daysOf` writes them, the text, and where and when it is read. */
+export type WayOfDays = [days: string, text: string, home?: string, at?: string];
+
+/** The days as they are stated, without their year; `ask` where they are asked about, `none` where no work is asked for. */
+export function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): string {
+  const received = Temporal.PlainDateTime.from(at).toZonedDateTime(homeOf(home).zone).toString();
+  const { isInquiry, fields, datesFound } = readAt(text, received, home);
+  if (!isInquiry) return 'none';
+  const { start, end } = fields;
+  const days = datesFound?.join() ?? (start === end ? start : `${start}..${end}`);
+  return days?.replaceAll(/\d{4}-/g, '') ?? 'ask';
+}
+
 /** The ways of a list, one a line. */
 export const lines = (list: string): string[] => list.trim().split(/\s*\n\s*/);
