@@ -2,14 +2,7 @@
  * What is offered to me and what is another amount, and what an offer is paid for; sentences of common practice.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
-
-const ONE_DAY = 'Could you film our gala in Fargo on Saturday 12 December, 2pm to 9pm?';
-const TWO_DAYS = 'Could you film our fair in Fargo on 12 and 13 December, from 10 to 6?';
-const told = (asked: string, words: string): string => {
-  const { amount, currency = '-', per = '-' } = facts(`${asked} ${words}\n\nThanks, Robin`).budget ?? { amount: 'none' };
-  return `${amount} ${currency} ${per}`;
-};
+import { offerIn, ONE_DAY, TWO_DAYS } from './reading.ts';
 
 describe('for all of several days', () => {
   test.each([
@@ -26,7 +19,7 @@ describe('for all of several days', () => {
     ['We have $900 for video.', '900 USD -'],
     ['For the two days we pay $400 a day.', '400 USD day'],
     ['For the two days we pay $400 each.', '400 USD -'],
-  ])('%s', (words, offer) => expect(told(TWO_DAYS, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(TWO_DAYS, words)).toBe(offer));
 });
 
 describe('for a day or an hour', () => {
@@ -39,7 +32,7 @@ describe('for a day or an hour', () => {
     ['We work with an hour tariff of € 80.', '80 EUR hour'],
     ['Stundensatz 80 €.', '80 EUR hour'],
     ['By the hour we pay $80.', '80 USD hour'],
-  ])('%s', (words, offer) => expect(told(TWO_DAYS, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(TWO_DAYS, words)).toBe(offer));
 });
 
 describe('beside other amounts', () => {
@@ -56,7 +49,7 @@ describe('beside other amounts', () => {
     ["The client's budget is $1,250.", '1250 USD job'],
     ['Our budget for the video is $1,250.', '1250 USD job'],
     ['We raised $260 selling popcorn. Is that enough?', '260 USD job'],
-  ])('%s', (words, offer) => expect(told(ONE_DAY, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(ONE_DAY, words)).toBe(offer));
 });
 
 describe('written otherwise', () => {
@@ -72,7 +65,7 @@ describe('written otherwise', () => {
     ['its 200 and a board', '200 USD job'],
     ["He's got 500 for it and wants ten clips.", '500 USD job'],
     ['Is 500 enough?', '500 USD job'],
-  ])('%s', (words, offer) => expect(told(ONE_DAY, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(ONE_DAY, words)).toBe(offer));
 });
 
 describe('a number that is no money', () => {
@@ -85,5 +78,5 @@ describe('a number that is no money', () => {
     "It's 300 of us.",
     'We got 550 RSVPs.',
     'Ring 450.',
-  ])('%s', (words) => expect(told(ONE_DAY, words)).toBe('none - -'));
+  ])('%s', (words) => expect(offerIn(ONE_DAY, words)).toBe('none - -'));
 });

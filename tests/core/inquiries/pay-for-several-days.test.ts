@@ -2,14 +2,7 @@
  * What is paid for all days or for each of them, sums of prices of one, bare sums of a chat, and money of other countries.
  */
 import { describe, expect, test } from 'vitest';
-import { facts } from './reading.ts';
-
-const ONE_DAY = 'Could you film our gala in Fargo on Saturday 12 December, 2pm to 9pm?';
-const TWO_DAYS = 'Could you film our fair in Fargo on 12 and 13 December, from 10 to 6?';
-const told = (asked: string, words: string): string => {
-  const { amount, currency = '-', per = '-' } = facts(`${asked} ${words}\n\nThanks, Robin`).budget ?? { amount: 'none' };
-  return `${amount} ${currency} ${per}`;
-};
+import { offerIn, ONE_DAY, TWO_DAYS } from './reading.ts';
 
 describe('for two days', () => {
   test.each([
@@ -31,7 +24,7 @@ describe('for two days', () => {
     ['$290 per person per day, gross.', '290 USD day'],
     ['We pay NOK 9 000 pr. day + flights.', '9000 NOK day'],
     ['We can pay $400 and half a day of rest.', '400 USD -'],
-  ])('%s', (words, offer) => expect(told(TWO_DAYS, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(TWO_DAYS, words)).toBe(offer));
 });
 
 describe('the sum of the price of one', () => {
@@ -40,7 +33,7 @@ describe('the sum of the price of one', () => {
     ['Do you still do two hundred a go, so $400?', '400 USD job'],
     ['$275 a house, so $1,100 for the four.', '1100 USD job'],
     ['We can pay $300 a day, $600 in all.', '300 USD day'],
-  ])('%s', (words, offer) => expect(told(TWO_DAYS, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(TWO_DAYS, words)).toBe(offer));
 });
 
 describe('sums of a chat', () => {
@@ -55,7 +48,7 @@ describe('sums of a chat', () => {
     ['The 300 guests are fine with it.', 'none - -'],
     ['The club is a hundred this year, call me back.', 'none - -'],
     ['Gran turns a hundred.', 'none - -'],
-  ])('%s', (words, offer) => expect(told(ONE_DAY, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(ONE_DAY, words)).toBe(offer));
 });
 
 describe('what is offered and what is not', () => {
@@ -65,7 +58,7 @@ describe('what is offered and what is not', () => {
     ['\n\nPaid: $280, sandwich included', '280 USD job'],
     ['We put $1,350 in the budget for you. Grandparents pay $10 for the link.', '1350 USD job'],
     ['\n\nHonorar: 600,-- EUR pauschal', '600 EUR job'],
-  ])('%s', (words, offer) => expect(told(ONE_DAY, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(ONE_DAY, words)).toBe(offer));
 });
 
 describe('money of other countries', () => {
@@ -78,5 +71,5 @@ describe('money of other countries', () => {
     ['I can pay 2 500 DT.', '2500 TND job'],
     ['Podemos ofrecerle S/ 2,500 por el trabajo.', '2500 PEN job'],
     ['Payment NRs. 60,000 for all.', '60000 NPR job'],
-  ])('%s', (words, offer) => expect(told(ONE_DAY, words)).toBe(offer));
+  ])('%s', (words, offer) => expect(offerIn(ONE_DAY, words)).toBe(offer));
 });

@@ -19,6 +19,16 @@ export function facts(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Re
   return readAt(text, receivedAt, home).fields;
 }
 
+/** What a job of one day and one of two begin with, before what is offered. */
+export const ONE_DAY = 'Could you film our gala in Fargo on Saturday 12 December, 2pm to 9pm?';
+export const TWO_DAYS = 'Could you film our fair in Fargo on 12 and 13 December, from 10 to 6?';
+
+/** What words offer for a job: amount, currency and unit, `-` for what is not known, `none` where nothing is offered. */
+export function offerIn(asked: string, words: string): string {
+  const { amount, currency = '-', per = '-' } = facts(`${asked} ${words}\n\nThanks, Robin`).budget ?? { amount: 'none' };
+  return `${amount} ${currency} ${per}`;
+}
+
 /** A way to tell of days: the days as `daysOf` writes them, the text, and where and when it is read. */
 export type WayOfDays = [days: string, text: string, home?: string, at?: string];
 
