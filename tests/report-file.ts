@@ -1,5 +1,5 @@
 /**
- * A reporter that leaves what came of every test in the file named by KITBOUND_REPORT, reasons of skips included.
+ * A reporter that leaves what came of every test in the file named by KITBOUND_REPORT, reasons of skips and failures included.
  */
 import { writeFileSync } from 'node:fs';
 import type { Reporter, TestModule } from 'vitest/node';
@@ -17,8 +17,8 @@ export default class ReportFile implements Reporter {
         [...module.children.allTests()].map((test) => {
           const result = test.result();
           const state = result.state === 'pending' ? 'failed' : result.state;
-          const reason = result.state === 'skipped' ? (result.note ?? 'no reason given') : '';
-          return { file: module.moduleId, name: test.fullName, state, reason };
+          const reason = result.state === 'skipped' ? result.note : result.errors?.[0]?.message;
+          return { file: module.moduleId, name: test.fullName, state, reason: reason ?? 'no reason given' };
         }),
       ),
       loose: [

@@ -4,13 +4,14 @@
  */
 import { readFileSync } from 'node:fs';
 import { cpus } from 'node:os';
-import { addUp, printSkips } from './counts.ts';
+import { addUp, printTold } from './counts.ts';
 import { runVitest } from './runners.ts';
 
 process.env['KITBOUND_LONG'] = '1';
 const began = performance.now();
-const { counts, skips } = runVitest();
-printSkips(skips);
+const { counts, skips, failures } = runVitest();
+printTold('skipped', skips);
+printTold('FAILED', failures);
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as { version: string };
 const sum = addUp([counts]);
 process.stdout.write(

@@ -6,16 +6,15 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { root } from './checks.ts';
-import type { Counts, Skip } from './counts.ts';
+import type { Counts, Told } from './counts.ts';
 import type { Report } from './report-file.ts';
 
-export type RunnerResult = { counts: Counts; skips: Skip[] };
+export type RunnerResult = { counts: Counts; skips: Told[]; failures: Told[] };
 
 /** Everything under tests/ but the screens. */
 export function runVitest(): RunnerResult {
   const report = vitestReport([]);
   if (!report) return broken('vitest');
-  for (const loose of report.loose) process.stdout.write(`FAILED  ${loose}\n`);
   const inState = (state: string) => report.tests.filter((test) => test.state === state);
   return {
     counts: {
@@ -24,6 +23,7 @@ export function runVitest(): RunnerResult {
       skipped: inState('skipped').length,
     },
     skips: inState('skipped'),
+    failures: [...inState('failed'), ...report.loose.map((reason) => ({ name: 'vitest', reason }))],
   };
 }
 
@@ -36,9 +36,13 @@ export function vitestReport(folders: readonly string[], quiet = false): Report 
   return takeJson(folder, file) as Report | null;
 }
 
-type PlaywrightTest = { status: string; annotations: { type: string; description?: string }[] };
+type PlaywrightTest = {
+  status: string;
+  annotations: { type: string; description?: string }[];
+  results: { error?: { message?: string } }[];
+};
 type PlaywrightSuite = { suites?: PlaywrightSuite[]; specs?: { title: string; tests: PlaywrightTest[] }[] };
-type PlaywrightReport = { suites: PlaywrightSuite[]; errors: unknown[] };
+type PlaywrightReport = { suites: PlaywrightSuite[]; errors: { message?: string }[] };
 
 /** The screens, and the real window where its binary is. */
 export function runPlaywright(): RunnerResult {
@@ -49,18 +53,25 @@ export function runPlaywright(): RunnerResult {
   if (!report) return broken('playwright');
   const tests = report.suites.flatMap(testsOf);
   const skipped = tests.filter((test) => test.status === 'skipped');
+  const failed = tests.filter((test) => ['unexpected', 'flaky'].includes(test.status));
   return {
     counts: {
       passed: tests.filter((test) => test.status === 'expected').length,
-      failed: tests.filter((test) => ['unexpected', 'flaky'].includes(test.status)).length + report.errors.length,
+      failed: failed.length + report.errors.length,
       skipped: skipped.length,
     },
     skips: skipped.map((test) => ({
       name: test.title,
       reason: test.annotations.find((each) => each.type === 'skip')?.description ?? 'no reason given',
     })),
+    failures: [
+      ...failed.map(({ title, results }) => ({ name: title, reason: messageOf(results.find(({ error }) => error)?.error) })),
+      ...report.errors.map((error) => ({ name: 'playwright', reason: messageOf(error) })),
+    ],
   };
 }
+
+const messageOf = (error: { message?: string } | undefined): string => error?.message ?? 'no reason given';
 
 function testsOf(suite: PlaywrightSuite): (PlaywrightTest & { title: string })[] {
   const own = (suite.specs ?? []).flatMap((spec) => spec.tests.map((test) => ({ ...test, title: spec.title })));
@@ -68,8 +79,7 @@ function testsOf(suite: PlaywrightSuite): (PlaywrightTest & { title: string })[]
 }
 
 function broken(runner: string): RunnerResult {
-  process.stdout.write(`FAILED  ${runner} made no report\n`);
-  return { counts: { passed: 0, failed: 1, skipped: 0 }, skips: [] };
+  return { counts: { passed: 0, failed: 1, skipped: 0 }, skips: [], failures: [{ name: runner, reason: 'made no report' }] };
 }
 
 function runTool(tool: string, args: readonly string[], out: 'inherit' | 'ignore', env: Record<string, string>): void {

@@ -8,7 +8,7 @@ import { isDate, isInstant, isWallTime, isZone } from '../time/read.ts';
 /** Longest name, title or label that is kept. */
 export const NAME_LENGTH = 120;
 /** Longest message, note or address that is kept, in characters. */
-const TEXT_LENGTH = 200_000;
+export const TEXT_LENGTH = 200_000;
 
 export const Id = z.uuid('is not an id of this program').describe('UUIDv7');
 export const Version = z.int('must be a whole number').min(1).describe('row version; a save against an old one is refused');

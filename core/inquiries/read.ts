@@ -3,6 +3,7 @@
  * A fact is stated only when one reading is left; two readings are a question, none is a question too. Nothing is guessed in silence.
  */
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
+import { TEXT_LENGTH } from '../contract/parts.ts';
 import { placesNamed } from '../places/search.ts';
 import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
@@ -44,8 +45,6 @@ import { filmedUnsaid, roleAsked } from './work/role.ts';
 
 /** Places are sought among so many words. */
 const MOST_WORDS = 6_000;
-/** More text than this is no message. */
-const LONGEST_MESSAGE = 200_000;
 
 /** The days, where a person chose one of those that the message leaves open: it is read as one that names them alone. */
 type Chosen = { chosenDays?: readonly string[] | undefined };
@@ -55,7 +54,7 @@ type Chosen = { chosenDays?: readonly string[] | undefined };
  * @throws RangeError for a text over 200,000 characters or a `receivedAt` that is no moment with a zone
  */
 export function readInquiry(input: ReadInput & Chosen): Reading {
-  if (input.text.length > LONGEST_MESSAGE)
+  if (input.text.length > TEXT_LENGTH)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
   const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
   const front = body.slice(0, FIRST_PAGES);

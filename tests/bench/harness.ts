@@ -77,7 +77,8 @@ export function report(...rows: readonly Row[]): void {
   process.stdout.write(`${JSON.stringify(rows)}\n`);
 }
 
-async function timed(act: () => unknown): Promise<number> {
+/** Milliseconds from the beginning of an act until its end. */
+export async function timed(act: () => unknown): Promise<number> {
   const began = performance.now();
   await act();
   return performance.now() - began;
