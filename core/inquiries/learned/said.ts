@@ -2,6 +2,7 @@
  * What the learned weights say where the rules are silent: whether a message asks for work at all, and what a date or a time is said of.
  */
 import type { Ruled } from '../kind.ts';
+import { dueOfOthers } from '../settle/answer-by.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
 import { atDawn } from '../settle/at-dawn.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
@@ -25,7 +26,7 @@ export function weighed(page: Page, learned: Learned): Scene {
   const dates = scene.dates.map((date) => {
     if (date.said !== undefined || date.past) return date;
     const { is, chance } = likeliest(learned.date, dateFeatures(page, date));
-    return chance >= SURE.date && is === 'reply' ? { ...date, said: 'reply' as const } : date;
+    return chance >= SURE.date && is === 'reply' && !dueOfOthers(scene.text, date.start) ? { ...date, said: 'reply' as const } : date;
   });
   const moved = new Map(scene.dates.map((date, index) => [date, dates[index]]));
   const seen = { ...scene, dates, times: times.map((time) => (time.date ? { ...time, date: moved.get(time.date) ?? time.date } : time)) };

@@ -125,7 +125,11 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     (text) => bodyOfDomain(text.slice(0, FIRST_PAGES), email?.value, name?.value, isTown) ?? [],
   );
   const organisation = spelt[0] ?? stated;
-  const isSomebody = organisation !== undefined && RANKED.test(organisation.value) && !ORG_WORDS.test(organisation.value);
+  // "Colonel Ash", or "Rhona, Zeb and Ash", of whom the first one signs.
+  const isSomebody =
+    organisation !== undefined &&
+    (RANKED.test(organisation.value) || organisation.value.startsWith(`${name?.value},`)) &&
+    !ORG_WORDS.test(organisation.value);
   const text =
     organisation &&
     [layers.body, layers.signature].find((layer) => layer.slice(organisation.start, organisation.end) === organisation.value);

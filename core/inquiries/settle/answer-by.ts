@@ -50,6 +50,7 @@ const CLOSES =
 
 /** `answer` where a clause up to a closing date asks for one, `theirs` where it tells of something else that is due; nothing where it tells neither. */
 export function dueBy(text: string, { start, end }: Where): 'answer' | 'theirs' | undefined {
+  if (dueOfOthers(text, start)) return 'theirs';
   const sentence = sentenceAround(text, start, end);
   const lead = text.slice(sentence.start, start);
   if (!CLOSES.test(lead.slice(-60))) return undefined;
@@ -66,4 +67,22 @@ function due(clause: string): 'answer' | 'theirs' | undefined {
   const [asked, thing] = [lastOf(ANSWERED, clause), lastOf(THINGS, clause)];
   if (asked < 0 && thing < 0) return undefined;
   return asked > thing ? 'answer' : 'theirs';
+}
+
+/** "Costumes must be ready by 1 December": what is due is of others. Those who take me on may well need to know. */
+const DUE_OF_OTHERS =
+  /^\s*(?:the |our |all |any )?(?!client|boss|board|committee|agency|producer|director|team|deadline|answer|reply|quote|decision|offer|deal|cut-?off|hold|pencil|option)(?:[a-z\u00c0-\u024f][a-z\u00c0-\u024f'-]* ){1,5}?(?:must|has to|have to|go|goes|runs?|can|is|are|was|will|ends?|expires?|lasts?)\b/i;
+const OF_ANSWERS =
+  /\b(?:my|deadline|i|we|me|us|you|u|your|yours|know|hear|answer|reply|yes|no|word|confirm\w*|decid\w+|quot\w+|name|sign\w*|book\w*)\b/i;
+
+const CLAUSE_REACH = 80;
+const CLAUSE_BOUND = /[.;:!?\n(]|,\s|\s-+\s/;
+/** True where the clause before a date tells until when something of others is due, open or valid. */
+export function dueOfOthers(text: string, start: number): boolean {
+  const clause =
+    text
+      .slice(Math.max(0, start - CLAUSE_REACH), start)
+      .split(CLAUSE_BOUND)
+      .at(-1) ?? '';
+  return DUE_OF_OTHERS.test(clause) && !OF_ANSWERS.test(clause);
 }

@@ -1,6 +1,7 @@
 /**
  * What each time of a message is said of, and on which date; numbers that nothing makes a time are left out.
  */
+import { besideTheWork } from '../said/besides.ts';
 import { cuesIn, CUE_REACH } from '../said/cues.ts';
 import { ofOwnHours } from '../said/subject.ts';
 import { sentenceAround } from '../parts/sentences.ts';
@@ -141,7 +142,7 @@ export function sayTimes(
         toldSo === undefined &&
         !BREAK.test(before) &&
         (UNTIL.test(before) || (!time.bare && UP_TO.test(before))));
-    if (until && !time.to && ofOwnHours(text, time.start)) {
+    if ((until && !time.to && ofOwnHours(text, time.start)) || (hit.cue !== 'reply' && besideTheWork(text, time))) {
       said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
     }
