@@ -39,6 +39,13 @@ const sure = new Map(
   }),
 );
 
+/** "dólares estadounidenses", "dollars canadiens", "US-Dollar": whose dollars they are, in other languages. */
+const ofDollars = [
+  [/ESTADOUN|STATUNIT|AM[EÉ]RI[CK]|^US-/, 'USD'],
+  [/[CK]ANAD/, 'CAD'],
+  [/AUSTRAL/, 'AUD'],
+] as const;
+
 /** The currency of a country; nothing for one that the table does not hold. */
 export function currencyOf(country: string | undefined): string | undefined {
   return country === undefined ? undefined : byCountry.get(country);
@@ -55,6 +62,8 @@ export function currenciesFor(mark: string | undefined, home: string | undefined
     const known = sure.get(mark.replace(/ (?:DOLLARS?|BUCKS|KRONER?|KRONOR|CROWNS|FRANCS?|FRANKEN)$/, ''));
     if (known) return [known];
     if (/^Z[LŁ]OT/.test(mark)) return ['PLN'];
+    const kind = /D[OÓ]LL?AR/.test(mark) ? ofDollars.find(([words]) => words.test(mark))?.[1] : undefined;
+    if (kind) return [kind];
     if (/^[A-Z]{3}$/.test(mark) && !/^(?:YEN|DHS)$/.test(mark)) return [mark];
   }
   const shared = mark === undefined ? undefined : (alike.find(([words]) => words.test(mark))?.[1] ?? new Set());

@@ -10,6 +10,8 @@ const WILL_DO = String.raw`(?:ok(?:ay|ey)?|all ?right|alright|fine|cool|good|eno
 const SUITS = String.raw`(?:works|suits?|(?:is|'s|would be|will be|sounds) (?:ok|okay|grand|fine|good|cool|all ?right|alright|fair|great|perfect|doable|possible|enough))`;
 /** What a sum is for, where it is for the work. */
 const FOR_IT = String.raw`for (?:it|that|this|you|u|the (?:\p{L}+ )?(?:day|job|lot|gig|night|evening|afternoon|morning|film|video|shoot|thing))`;
+/** Where a sum lies that is kept for it. */
+const KEPT = String.raw`in (?:the|our) (?:tin|pot|kitty|jar|hat|purse|budget|bank|fund|account|cash ?box|till)`;
 /** What comes with a sum. */
 const WITH_IT = String.raw`(?:and|plus|\+|&|n) (?:(?:a|an|some|free|all|your|the) (?!(?:bit|half|few|lot|couple|quarter)\b))?\p{L}{3,12}`;
 /** A small word that leads up to a sum which is a sentence by itself. */
@@ -27,9 +29,14 @@ const GIVES =
 const PAYS_ABROAD =
   /(?<!\p{L})(?:zahl(?:t|en|e)|g[äe]b(?:t|en|e)|paie(?:nt)?|payons|donne|pag(?:o|a|an|amos|hiamo)|betaal(?:t)?|betalen)\s$/iu;
 const IN_CASH = /^ (?:bar|cash|auf die (?:hand|kralle)|en (?:efectivo|mano|liquide|espèces)|in (?:contanti|mano)|contant|cont)(?!\p{L})/iu;
-const GIVEN_AFTER = new RegExp(String.raw`^(?:,? (?:${FOR_IT}|${WITH_IT})|\s(?:cash|max|tops)\b)`, 'iu');
+const GIVEN_AFTER = new RegExp(String.raw`^(?:,? (?:${FOR_IT}|${WITH_IT}|${KEPT})|\s(?:cash|max|tops)\b)`, 'iu');
 const IT_IS = /(?:^|[\s,(])(?:it'?s|that'?s|it pays|pays)\s(?:only |just |about )?$/i;
 const ENDS = /^\s*(?:[.?!;)]|$)/;
+/** "I've 400.", "hes got 250": a sentence of its own that says what somebody has, where no words before it count anything. */
+const HAS_ALONE =
+  /^\s*(?:(?:and|but|so|ok|well) )?(?:i|we|he|she|they)(?:'ve|ve|'s|s| have| has)(?: got)? (?:only |just |about |around |like )?$/i;
+const COUNTS =
+  /\b(?:how many|guests?|people|capacity|seats?|heads?|holds?|fits?|sits|pupils|students|kids|children|members|delegates|expect\w*|attend\w*|tickets?|chairs|runners|players|entries|crowd|audience|pages|photos|copies|km|miles|metres|meters)\b[^\n]*$/i;
 
 /** So many blanks are looked at before a number for the beginning of its line. */
 const LINE_LEAD = 3;
@@ -37,6 +44,8 @@ const LINE_LEAD = 3;
 const [LEAST, MOST] = [100, 5000];
 /** Written with a "k" or a sign between its thousands it is money of a country where much is counted. */
 const [PLAIN_DIGITS, MOST_GROUPED] = [5, 100_000];
+/** So far before a sum what is counted may be named. */
+const COUNTED = 90;
 /** What people offer is a round sum; a number that is none is counted, not paid. */
 const ROUND = 5;
 
@@ -59,5 +68,6 @@ export function isBareOffer(text: string, { start, end, amount, mark, per }: Amo
     return (!line && ALONE_AFTER.test(after)) || JUDGED_AFTER.test(after);
   }
   if (PAYS_ABROAD.test(before) && IN_CASH.test(after)) return true;
+  if (HAS_ALONE.test(before) && ENDS.test(after)) return !COUNTS.test(text.slice(Math.max(0, sentence.start - COUNTED), sentence.start));
   return (GIVES.test(before) && GIVEN_AFTER.test(after)) || (IT_IS.test(before) && ENDS.test(after));
 }

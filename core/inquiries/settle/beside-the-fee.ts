@@ -39,7 +39,7 @@ const OTHERS_GET =
 /** What comes in. */
 const COMES_IN = anyOf(
   `
-  gives/give/gave/giving us | puts/put/putting/pays/paid in | bar/raffle/auction/stall/sale/collection/tombola/cafe/café/tickets has/have/had/is/are? to? make/makes/made/bring/brings/brought/take/takes/took/raise/raises/raised | raise/raised/raising/collect/collected/collecting | sponsors/sponsored us with | lottery/arts_council/council/heritage/community grant of/is | sell/sold/sells/selling it/them/copies/the_film/each? for/at
+  gives/give/gave/giving us | puts/put/putting/pays/paid in | bar/raffle/auction/stall/sale/collection/tombola/cafe/café/tickets has/have/had/is/are? to? make/makes/made/bring/brings/brought/take/takes/took/raise/raises/raised | raise/raising/collecting | sponsors/sponsored us with | lottery/arts_council/council/heritage/community grant of/is | sell/sold/sells/selling it/them/copies/the_film/each? for/at
 `,
   {},
   'gi',

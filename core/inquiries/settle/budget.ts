@@ -6,7 +6,7 @@ import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
 import { currenciesFor, currenciesSaid, dollarsSaid } from '../money/currency.ts';
 import type { Amount } from '../money/units.ts';
 import { weighedOffer } from './offered.ts';
-import { standings } from './other-prices.ts';
+import { OUT_OF, standings } from './other-prices.ts';
 import { isEither, isOr } from './price-choices.ts';
 import { paidPer } from './paid-per.ts';
 import type { Where } from './scene.ts';
@@ -28,6 +28,12 @@ const MONEY_REACH = 110;
 /** What an amount gains that follows from others or stands in my row. */
 const MEANT = 3;
 
+/** "… is what we paid in 2024" */
+const isYear = (amount: number): boolean => amount >= 1990 && amount < 2100;
+
+/** "The $500 is per day": said of an amount wherever else it stands. */
+const IS_DAILY =
+  /^ (?:is|was|'s|means?|would be|was meant)(?: meant)?(?: as| to be)? (?:per|a|for each|for every|each) (?:\p{L}+ )?day\b/iu;
 /** What extra hours are paid by says nothing of the rest. */
 const OVERTIME =
   /\b(?:overtime|ot|over(?:run|s)?|extra hours?|after (?:ten|eight|twelve|\d{1,2})(?: hours| h)?|überstunden?|(?:heures? )?sup(?:plémentaires?)?)\b/i;
@@ -54,7 +60,9 @@ export function budgetOf(
       replaced !== undefined &&
       (standing[index - 1] === 'aside' ||
         (rejected && !OVERTIME.test(text.slice(Math.max(0, replaced.start - NEAR), replaced.end + NEAR)))) &&
-      written.start - replaced.end < NEAR
+      written.start - replaced.end < NEAR &&
+      !OUT_OF.test(text.slice(replaced.end, written.start)) &&
+      !(written.mark === undefined && isYear(written.amount))
         ? replaced.per
         : undefined;
     const per = written.per ?? (standing[index] === 'sum' ? 'job' : kept === 'day' || kept === 'hour' ? kept : undefined);
@@ -87,7 +95,8 @@ export function budgetOf(
   const where = [{ start: amount.start, end: amount.end }];
   // "Four hundred for the day (call it 400)"
   const again = paid.find((other) => other.amount === amount.amount && other.per !== undefined);
-  const per = paidPer(text, again && amount.per === undefined ? again : amount, days);
+  const daily = paid.some((other) => other.amount === amount.amount && IS_DAILY.test(text.slice(other.end, other.end + NEAR)));
+  const per = daily ? 'day' : paidPer(text, again && amount.per === undefined ? again : amount, days);
   const said = amount.mark === '$' || amount.mark?.startsWith('DOLLAR') ? dollarsSaid(text) : undefined;
   const left = currenciesSaid(
     text.slice(Math.max(0, amount.start - MONEY_REACH), amount.start),

@@ -36,7 +36,7 @@ const SAVED_ON = /^(?: \w+){0,2} (?:on|by|with|in|per|compared|against)\b/i;
 
 /** "entry fee", "the hall's hire charge": a fee that is not for the work. */
 const OTHER_FEE =
-  /\b(?:(?:photographer|dj|band|florist|caterer|speaker|singer|designer|planner)(?='s)|entry|entrance|admission|hotel|motel|inn|train|bus|ferry|exchange|group|press|mileage|course|class|late|members?(?:hip)?|bookings?|registration|licen[cs]e|permit|parking|venue|hall|room|hire|rental|speakers?|application|service|cleaning|cancellation|kill|delivery|shipping|platform|tickets?|school|tuition|green|race|competition|exhibitors?|stall|table|pitch|sponsorship|legal|bank|transfer|transaction|handling|agency|agent's|finder'?s|referral|management|landing|mooring|camping?|court|joining|annual|audition|enrolment|enrollment|player|team|guest)(?:'s?)? (?:fees?|charges?|dues|subs|rates?|costs?|prices?)(?: (?:is|are|of|for \w+ (?:is|are)|per \w+(?: is)?|will be|would be|went up to|:))?:? \(?(?:only |just |about )?$/i;
+  /\b(?:(?:photographer|dj|band|florist|caterer|speaker|singer|designer|planner|author|artist|performer|conductor|soloist|judge|referee|chef|poet|writer|actor|magician|comedian|host|celebrant|priest|vicar|organist|piper|teacher|trainer|coach|musician|choir|orchestra|printer|agent|lawyer)(?='s)|entry|entrance|admission|hotel|motel|inn|train|bus|ferry|exchange|group|press|mileage|course|class|late|members?(?:hip)?|bookings?|registration|licen[cs]e|permit|parking|venue|hall|room|hire|rental|speakers?|application|service|cleaning|cancellation|kill|delivery|shipping|platform|tickets?|school|tuition|green|race|competition|exhibitors?|stall|table|pitch|sponsorship|legal|bank|transfer|transaction|handling|agency|agent's|finder'?s|referral|management|landing|mooring|camping?|court|joining|annual|audition|enrolment|enrollment|player|team|guest)(?:'s?)? (?:fees?|charges?|dues|subs|rates?|costs?|prices?)(?: (?:is|are|of|for \w+ (?:is|are)|per \w+(?: is)?|will be|would be|went up to|:))?:? \(?(?:only |just |about )?$/i;
 /** "Members pay a", "each guest is charged". */
 const OTHERS_PAY =
   /\b(?:members|guests|students|pupils|parents|grandparents|relatives|aunties|players|famil(?:y|ies)|visitors|attendees|delegates|teams?|participants|exhibitors|customers|stallholders|vendors|kids|children|adults|people|everyone|everybody|runners|riders|entrants|residents|locals|non-members|fans|viewers|subscribers|each (?:person|couple|team|family|guest|one))\s(?:(?:all|each|usually|normally|just|only|also)\s)?(?:pays?|paying|(?:are|is) (?:charged|paying)|gives?|chips? in|contributes?)(?:\s\w+){0,2}\s$/i;
@@ -92,13 +92,17 @@ const NOW_AGAIN =
   /\b(?:now|this (?:year|time)|today|again|same|match|still|noch|encore|todavía|ancora|nog|diesmal|jetzt|heuer|heute|cette (?:fois|année)|esta vez|este año|ahora|stavolta|quest'anno|adesso|dit (?:keer|jaar)|nu|nun|we can|we could|i can|can you|could you|would you)\b/i;
 /** "… gekostet", "… bezahlt": a verb of the past behind an amount. */
 const PAID_THEN =
-  /^[^.?!;,\d]{0,24}?\b(?:gekostet|bezahlt|gezahlt|betaald|gekost|(?:two|three|four|five|some|a few|\d{1,2}|several|many) (?:years|months) ago|back then|at the time|(?<!(?:like|as|than|match|from) )last (?:year|time)|is what (?:we|i|they|he|she) (?:paid|spent|charged|gave|asked))\b(?!.{0,30}\b(?:same|again|this time)\b)/i;
+  /^[^.?!;,\d]{0,24}?\b(?:gekostet|bezahlt|gezahlt|betaald|gekost|(?:two|three|four|five|some|a few|\d{1,2}|several|many) (?:years|months) ago|back then|at the time|(?<!(?:like|as|than|match|from)(?: the)? )last (?:year|time)|is what (?:we|i|they|he|she) (?:paid|spent|charged|gave|asked))\b(?!.{0,60}\b(?:same|again|this time|still (?:stands|holds|applies|goes)|(?:that|it) (?:stands|holds))\b)/i;
 
 /** "ordered the transfer of", "has just wired": what is on its way for work that is done. */
 const SENT =
   /(?<!\p{L})(?:(?:have|has|had|'ve|i|we|they|accounts|finance|treasurer|hemos|hic\p{L}+|hecho|han|he|ha|avons|ai|haben|habe|hat|wurde|abbiamo|ho|hebben|heb|sent|made|ordered|released)(?: \p{L}+){0,3} (?:transfer|payment|remittance|wire|virement|paiement|überweisung|zahlung|transferencia|pago|bonifico|pagamento|overboeking|betaling) (?:of|for|de|di|por|über|von|van)|(?:have|has|had|'ve|just|already|i|we|they|accounts|finance|treasurer) (?:just |already |now )?(?:transferred|wired|remitted|e-?transferred|reimbursed)(?: (?:you|over|across))*)(?: the| your| los| las| die| les| i)? $/iu;
 const SENT_AFTER =
-  /^[^.?!;,\d]{0,30}(?<!\p{L})(?:überwiesen|overgemaakt|bonificat[oi]|virée?s?|transferid[oa]s?|(?:has|have|was|were) (?:been )?(?:raised|collected|paid|transferred|wired|sent|settled|received)|(?:has |have )?(?:landed|cleared|gone out|went out|arrived|gone through|come through|came through))(?!\p{L})/iu;
+  /^[^.?!;,\d]{0,30}(?<!\p{L})(?:überwiesen|overgemaakt|bonificat[oi]|virée?s?|transferid[oa]s?|(?:has|have(?<!\b(?:we|i) have)|was|were) (?:been )?(?:raised|collected|paid|transferred|wired|sent|settled|received)|(?:has |have )?(?:landed|cleared|gone out|went out|arrived|gone through|come through|came through))(?!\p{L})/iu;
+
+/** "your room, which we also pay, about", "a nap at the hotel, we pay for that (": what they pay for me beside it. */
+const KEEP_PAID =
+  /\b(?:hotel|motel|room|bed|b&b|inn|lodging|accommodation|flights?|trains?|ferry|bus|taxi|tickets?|meals?|dinner|lunch|breakfast|parking|petrol|gas)\b[^.?!;\d]{0,50}?\b(?:(?:which|that) (?:we|i)(?:'ll| will| also| do){0,2} (?:pay|cover|book|refund|settle)(?: for)?|(?:we|i)(?:'ll| will| also| do){0,2} (?:(?:pay|book) for|cover|book|refund|settle) (?:that|it|this|them|for you))(?: too| also| as well)?[,:]? ?\(?(?:it's |that's |is )?(?:about |around |at |up to )?$/i;
 
 /** "deposit $150", "half up front": a part of a sum. */
 const PART_BEFORE =
@@ -116,6 +120,7 @@ export function isNoOffer(before: string, after: string, others: boolean): boole
   if (PRICED.test(before) && !HAS_IN_FRENCH.test(before) && !LEADS_TO.test(before) && !NAMES_NOTHING.test(after)) return true;
   if ((DIFFERENCE.test(after) && !GIVEN_ME.test(before)) || ANOTHER_WAY.test(before) || (SAVED.test(before) && SAVED_ON.test(after)))
     return true;
+  if (KEEP_PAID.test(before)) return true;
   if (OTHER_FEE.test(before) || CHARGED_ON.test(before) || (OTHERS_PAY.test(before) && !FOR_THE_FILM.test(after))) return true;
   if (FROM_THERE_ON.test(before) || MY_PRICES.test(before) || HEARSAY.test(before) || COSTS.test(before)) return true;
   if (MIGHT_PAY.test(before) && /^ each\b/.test(after)) return true;

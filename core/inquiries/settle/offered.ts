@@ -36,7 +36,7 @@ const STRONG = new RegExp(
 const STRONG_AFTER =
   /^[\s,]{0,2}(?:budget|is (?:our|the|my) (?:budget|max\w*|limit|rate)|is (?:what|all|as (?:much|far|high|good)) |day rate|(?:in )?cash\b|koha\b|is (?:voted|minuted|approved|agreed|granted|set aside|put aside|there for you|yours|available|on the table)\b|(?:would )?covers? (?:you|your (?:work|time|fee|services))\b|(?:is )?in (?:it|there|the (?:budget|pot|kitty|account)) for (?:you|your|this|it|that|the (?:film|video)\w*)\b|(?:for )?each (?:of|day|night|evening)\b|(?:auf|gegen) rechnung\b|on (?:an )?invoice\b|sur facture\b|op factuur\b|con factura\b|do\b|cover (?:it|that|this)|work\b)/i;
 const ELSE =
-  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve|been|was|is|were|get|gets|got|are) )raised?(?! (?:a |an |the )?(?:po|purchase|order|invoice)\b)|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|(?<!(?:have|has|'ve|been|we) )fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|(?<!\b(?:you|to|can|could|please) )stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget für (?:die|das|den) (?:ganzen?|gesamten?) (?:feier|fest|veranstaltung|hochzeit|abend)|(?:event|festival|wedding|party|conference)(?:'s)? (?:spend|costs?|expenditure)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|trains?|ferry|taxis?|fares?|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|(?<!(?:video|camera|crew|tech|media) )people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|(?<!(?:budget|fee|money|amount) for (?:the|a|our) )photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
+  /\b(?:tickets?|admission|entry|registration|parking|hotel|rooms?|(?<!(?:have|has|'ve|been|was|is|were|get|gets|got|are) )raised?(?! (?:a |an |the )?(?:po|purchase|order|invoice)\b)|raising|prize(?: money| fund| pot)?|donat\w*(?! of)|(?:normal|usual|list|full|retail|regular|street|shop|asking|ticket|market) price|\w{0,20}(?:miete|gebühr|eintritt|preisgeld|spende)|(?<!(?:have|has|'ve|been|we) )fundrais\w*|revenue|turnover|turn(?:ed|s) over|worth|värt|wert|valeur|por valor de|valore|waarde van|valued|insurance|liability|cover of|deposit|invoice(?! (?:us|me)\b)|per diem|overtime|ot|(?:anything|everything|time|more|hours?) (?:over|after|beyond|past|above) (?:\d{1,2}|eight|ten|twelve) ?h(?:(?:ou)?rs?)?(?= (?:at|is|are|@))|cover charge|inn|b&b|airbnb|lodging|accommodation|motel|(?<!\b(?:you|to|can|could|please) )stay(?:ing)?(?! (?:under|below|within|at|around)\b)|budget für (?:die|das|den) (?:ganzen?|gesamten?) (?:feier|fest|veranstaltung|hochzeit|abend)|(?:event|festival|wedding|party|conference)(?:'s)? (?:spend|costs?|expenditure)|budget for (?:the |our )?(?:whole |entire )?(?:flowers|food|catering|music|band|dj|venue|hall|decor\w*|drinks|cake|marketing|advertising|print\w*|event|festival|party|wedding|entertainment)|travel|trains?|ferry|taxis?|fares?|mileage|flights?|meals?|buy|bought|sell|sells|sold|selling|catering|venue hire|venue|dinner|lunch|seats?|plates?|members?|equipment|rental|hire of|sponsor(?:ed|ing|ship)|grant (?:of|for)|capacity|attend\w*|(?<!(?:video|camera|crew|tech|media) )people|guests|delegates|runners|square|sq|model|serial|(?<!purchase )order|zip|postcode|box|suite|street|road|avenue|drive|highway|channel|fps|iso|resolution|px|kbps|mbps|watts?|volts?|(?:other|another) (?:guy|person|firm|videographer|photographer|company)|someone else|competitor|extra|additional|on top|plus expenses of|kit fee|expenses?|photographer (?:is|at|was)|fine|(?:event|festival|wedding|party|production|annual|yearly|overall|marketing)(?:'s)? budget)\b/gi;
 const ELSE_AFTER =
   /^(?!,\s(?:the|your)\s[a-z]+\s(?:we|i|pay|is|are|on|extra|paid|covered|comes?|goes|will|would)\b)(?:[\s,-]{0,3}(?:(?:for|in|of|per|a|an|the|each|worth|towards?|your)\s){1,2}|[\s-]{0,2})(?:tickets?|people|guests|deposit|entry|prize|attend\w*|delegates|parking|hotel|travel|mileage|expenses|per diem|seats|rooms?|insurance|liability|members|students|runners|(?:first |top |cash |grand )?prizes?|(?:at|on) the door|(?:gift )?vouchers?|gift cards?|book tokens?|discount|refund|tips?\b|wedding|event|party|building|refurb\w*|campaign|appeal|project|scheme|extension|makeover|bonus|bar tab|return\b|one[- ]way|round[- ]?trip|(?:kit|gear|camera) (?:fee|hire|rental|allowance)|(?:kit|gear|petrol|fuel|gas)(?=[.,;]|$)|(?:a|per) (?:pint|glass|cup|slice|bottle|piece|bag|copy|car|kid|child|adult|couple|family|pop|dozen|pitch|table)|sq|fps|px|w\b(?! [a-z])|watts|gb|tb|mb|miles|km|kg|lbs?|feet|ft|metres|meters|hours|(?<!the )minutes|years?|for (?:the )?(?:travel|hotel|flights|parking|mileage|expenses|kit|gear))/i;
 
@@ -65,7 +65,7 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:thinking|idea|thought|proposal|suggestion|guess|expectation|target|plan|frame(?:work)?|mandate|wages?|salary|numbers?|\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:thinking|idea|thought|proposal|suggestion|guess|expectation|target|plan|frame(?:work)?|mandate|wages?|salary|numbers?|\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|grant|funds?|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|\b(?:year|time) it\s$|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "The budget for" the video is */
 const PAY_FOR = /\b(?:budget|fee|offer|pay|rate|money|price|amount|sum|honorarium|payment)(?: \p{L}+){0,3} (?:for|of|on|from|at|by)\s$/iu;
 /** "We pay our stewards £15", "the fellow took £900" */
@@ -87,6 +87,10 @@ const MINE_AFTER =
 
 /** "Is it true you charge $900?" */
 const ASKED_OF_ME = /\byou (?:still |usually |normally |now )?(?:charge|cost|ask)\b[^.?!;]{0,20}$/i;
+
+/** "Our budget for the photographer is": mine, where nobody speaks of film. */
+const PHOTOGRAPHER = /\b(?:budget|fee|rate|pay) for (?:the|a|our) photographer(?: is|:)(?: about| around)?\s$/i;
+const FILMS = /\b(?:film|video)/i;
 
 /** What may follow a number that bears no sign of money: no noun that it would count. */
 const ENDS =
@@ -140,14 +144,21 @@ export function weighedOffer(text: string, amount: Amount, previous: number): nu
   // "kit fee" ends with a word for an offer and is none.
   if (ASKED_OF_ME.test(before) && text[sentence.end] === '?') return -1;
   const mine = MINE.test(part) || MINE_AFTER.test(after);
-  if (otherwise >= 0 && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine && !STRONG.test(part.slice(otherwise))) return -1;
+  const photos = PHOTOGRAPHER.test(before) && !FILMS.test(text);
+  if (otherwise >= 0 && !photos && otherwise >= lastIndex(OFFERED, part, LOOSE) && !mine && !STRONG.test(part.slice(otherwise))) return -1;
   const taxed = TAXED.test(text.slice(amount.start, amount.end));
   const withIt = WITH_IT.test(after);
   const fee = withIt && (amount.mark !== undefined || ALONE.test(text.slice(Math.max(0, amount.start - 3), amount.start)));
   const bare = isBareOffer(text, amount, sentence);
   const strong =
     bare || mine || fee || amount.paid === true || taxed || STRONG.test(before) || STRONG_AFTER.test(after) || TIMES_DAYS.test(before);
-  if (amount.mark === undefined && amount.per === undefined && (!strong || !(bare || withIt || taxed || ENDS.test(after)))) return -1;
+  // "We expect 300 a concert"
+  if (
+    amount.mark === undefined &&
+    (amount.per === undefined || amount.per === 'event') &&
+    (!strong || !(bare || withIt || taxed || ENDS.test(after)))
+  )
+    return -1;
   // Nobody works for the price of a ticket.
   if (!daily && amount.amount < SMALLEST_OFFER && !strong) return -1;
   let score = 0;

@@ -29,8 +29,11 @@ const CONCLUDES =
 const LEAVES =
   /\b(?:leaves|leaving|left with)(?: us| me| you)?(?: with)?(?: about| around| only| just)?\s$|\b(?:of|out of|from) (?:which|that|this|it),? (?:[\w']+ ){0,3}(?:you|give|offer|pay|spare)(?: (?:you|is|gets?))?\s$/i;
 /** "of which $900 is for the camera": a part of a larger sum, and mine. */
-const OUT_OF = /\b(?:of|out of|from) (?:which|that|this|it),?\s$/i;
+export const OUT_OF = /\b(?:of|out of|from) (?:which|that|this|it),?\s$/i;
 const FOR_ME = /^[^.?!;,\d]{0,30}\b(?:for (?:the |our |a )?(?:video\w*|film\w*|camera\w*|stream\w*)|for you|yours)\b/i;
+/** "For video I could set", "for your work there are": what it is for comes first. */
+const FOR_VIDEO_LED =
+  /(?:^|[.!?;:,(\n]\s?|\b(?:and|but) )for (?:(?:the |our )?(?:video\w*|film(?:ing)?|camera\w*)|your (?:work|time|services|trouble|efforts?))(?: side| part| work)?[,:]? (?!(?:costs?|was|were|used|paid|bill)\b)(?:(?!(?:last|paid|spent|was|were|had|hire|hired|rent|need|use|want|buy|bought|booked|costs?) )[\p{L}']{1,14} ){0,6}$/iu;
 /** "30 quid each", "£40 a head" */
 const EACH = /^\s?(?:each|apiece|pp|p\.p\.|(?:a|per) (?:head|person|family|couple|member|team)|from each)\b/i;
 /** "$225 an evening", "two hundred a go": a price of one of several, beside their sum. A day's pay is told by itself. */
@@ -45,6 +48,8 @@ const SUM_SAID =
 /** "It cost 900 euros then, this time it may be 1,300": a number behind an amount is money, too. */
 const THIS_TIME =
   /\b(?:now|this (?:time|year)|diesmal|jetzt|heuer|dieses jahr|cette (?:fois|année)|esta vez|este año|stavolta|quest'anno|dit (?:keer|jaar)|nu)\b[^.?!;\d]{0,40}$/i;
+/** "this time, last year's was": what follows is another time's again. */
+const THEN_AGAIN = /\b(?:last (?:year|time)|previous\w*|letztes jahr|l'an dernier|el año pasado|l'anno scorso|vorig jaar)(?:'s)?\b/i;
 const ALL_SAID = /^\s*(?:[.,;!?)]|$|(?:sein|zahlen|bieten|ausgeben|geben|anbieten|drin|möglich|payer|betalen)\b)/i;
 /** "$550, plus $200 for holding": what comes on top of the offer. */
 const ON_TOP =
@@ -74,6 +79,17 @@ const REACH = 110;
 const NEAR = 24;
 
 type Line = { text: string; quoted: boolean };
+
+const isThisTime = (words: string): boolean => {
+  const told = THIS_TIME.exec(words)?.[0];
+  return told !== undefined && !THEN_AGAIN.test(told);
+};
+
+/** "£20,000 for the whole fair", beside what is for the film. */
+const WHOLE_EVENT =
+  /\d[^\d]{0,12}? for (?:the |our )?(?:whole|entire) (?!day|job|thing|time|night|evening|weekend|shoot|lot|film|video)\p{L}+/iu;
+const isForVideo = (text: string, { start, mark }: Amount): boolean =>
+  mark !== undefined && FOR_VIDEO_LED.test(text.slice(Math.max(0, start - REACH), start));
 
 function lineOf(text: string, { start, end }: Amount): Line {
   const before = text.slice(Math.max(0, start - LONGEST_ROW), start);
@@ -118,12 +134,16 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
     )
       return 'aside';
     if (IGNORED.test(lead.slice(-NEAR * 2))) return 'aside';
+    // "$18,000 for the day, and of that $525 is for you"
+    if (after !== undefined && OUT_OF.test(between) && FOR_ME.test(text.slice(after.end, after.end + REACH))) return 'aside';
     if (OLD_LINE.test(text.slice(Math.max(0, amount.start - LONGEST_ROW), amount.start))) return 'aside';
     if (
       after !== undefined &&
       ((LED_OLD.test(lead) && THEN_NEW.test(between)) || MISWRITTEN.test(between) || (PLANNED.test(lead) && REPLACED.test(between)))
     )
       return 'aside';
+    if (amount.mark !== undefined && FOR_VIDEO_LED.test(lead)) return 'meant';
+    if (WHOLE_EVENT.test(text.slice(amount.start, amount.end + NEAR)) && amounts.some((other) => isForVideo(text, other))) return 'aside';
     if (before !== undefined && before.end > amount.start - REACH) {
       const earlier = amounts.slice(Math.max(0, index - MOST_PARTS), index);
       const [near, behind] = [lead.slice(-NEAR), text.slice(amount.end, amount.end + 40)];
@@ -139,8 +159,7 @@ export function standings(text: string, amounts: readonly Amount[]): Standing[] 
       if (many && CONCLUDES.test(near)) return 'sum';
       if (two > 0 && one + two === amount.amount && (CONCLUDES.test(near) || SUM_SAID.test(behind) || amount.per === 'job')) return 'sum';
       const bare = amount.mark === undefined && amount.per === undefined;
-      if (bare && before.mark !== undefined && THIS_TIME.test(lead.slice(before.end - amount.start)) && ALL_SAID.test(behind))
-        return 'meant';
+      if (bare && before.mark !== undefined && isThisTime(lead.slice(before.end - amount.start)) && ALL_SAID.test(behind)) return 'meant';
       if (OF_VIDEO.test(near) || SETTLES.test(near) || LEAVES.test(near) || FINAL.test(near)) return 'meant';
       if (OUT_OF.test(near) && FOR_ME.test(behind)) return 'meant';
       if (CONCLUDES.test(near) && earlier.some((part) => part.amount === amount.amount && part.per === undefined)) return 'meant';

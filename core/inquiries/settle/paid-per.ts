@@ -5,7 +5,7 @@ import type { Amount } from '../money/units.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 
 const JOB_WORDS =
-  /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump|whole|honorarium|cachet|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
+  /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump(?:[ -]?sum)?|whole|honorarium|cachet|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
   /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
@@ -23,6 +23,9 @@ const DAY_AFTER =
 /** "Per day we can give", "pro Tag zahlen wir": the day comes first. */
 const LED_BY_DAY =
   /(?<!\p{L})(?:(?:per|for each|for every|each|every) (?:shoot(?:ing)? |working |show )?day|pro (?:dreh|arbeits|veranstaltungs)?tag|par jour(?:née)?|por (?:día|dia)|al giorno|per (?:dag|giorno)|pr\.? dag)(?!\p{L})[,:]? (?!of )[^.,;?!\d]{0,40}$/iu;
+/** "Pro Abend gibt es", "per evening we pay": the evening comes first. */
+const LED_BY_NIGHT =
+  /(?<!\p{L})(?:(?:per|for each|for every|each|every) (?:evening|night|shift)|pro (?:abend|nacht|schicht)|par (?:soir|soirée|nuit)|por noche|(?:a|per) (?:sera|serata)|per (?:avond|nacht))(?!\p{L})[,:]? (?!of )[^.,;?!\d]{0,40}$/iu;
 /** "For the two days our parents propose", "für beide Tage haben wir": what follows is for all of them. */
 const LED_BY_DAYS =
   /(?<!\p{L})(?:for|für|pour|por|per|voor) (?:all|both|the|these|those|our|alle|beide|die|les|los|las|i|le|de)(?: of)?(?: (?:the|these|our))?(?: (?:two|three|four|five|six|[2-6]|zwei|drei|vier|deux|trois|quatre|dos|tres|cuatro|due|tre|quattro|twee|drie))? (?:days|nights|evenings|shifts|sessions|dates|sittings|weekend|week|tage|abende|jours|soirs|soirées|días|noches|giorni|serate|dagen|avonden)(?!\p{L})[^.;?!\d]{0,60}$/iu;
@@ -37,7 +40,7 @@ const FOR_ALL_DAYS = new RegExp(
 );
 /** "$900 for the film": one thing that is made, however many days it takes. */
 const FOR_ONE_FILM =
-  /^ for (?:the|a|this|our) (?:\p{L}+ )?(?:film|video)\b(?! (?:crew|team|days?|side|person|coverage|work|shoot|part|guy|man|operator))/iu;
+  /^ for (?:the|a|this|our) (?:\p{L}+ )?(?:film|video|recording)\b(?! (?:crew|team|days?|side|person|coverage|work|shoot|part|guy|man|operator))/iu;
 /** "for the day plus the edit": more than a day's work. */
 const DAY_AND_EDIT =
   /^[^.;?!]{0,60}?\bday,? (?:plus|and|including|incl\.?|with|\+|&) (?:the |a |an |your |some )?(?:edit\w*|cut\w*|post\b)/i;
@@ -66,6 +69,15 @@ const AFTER = 80;
 /** How a message is to be read for the number of nights. */
 const LOOKED_THROUGH = 4000;
 
+/** "Two concerts ... £320 per concert" on two days: as many of them are named as there are days. */
+function isOneADay(text: string, { start, end }: Amount, days: number | undefined): boolean {
+  const unit = /\p{L}+$/u.exec(text.slice(start, end))?.[0];
+  if (unit === undefined || days === undefined) return false;
+  const named = new RegExp(`(?<![\\p{L}\\d])(?:${days}|${COUNTS[days] ?? days}) (?:\\p{L}+ ){0,2}${unit}(?:e?s)(?!\\p{L})`, 'iu');
+  return named.test(text.slice(0, LOOKED_THROUGH));
+}
+const COUNTS: Readonly<Record<number, string>> = { 2: 'two|both|both the', 3: 'three', 4: 'four', 5: 'five', 6: 'six' };
+
 /** The unit of time; nothing where it is open. */
 export function paidPer(text: string, amount: Amount, days: number | undefined): 'day' | 'job' | 'hour' | undefined {
   const sentence = sentenceAround(text, amount.start, amount.end);
@@ -73,13 +85,13 @@ export function paidPer(text: string, amount: Amount, days: number | undefined):
   const around = led.slice(-BEFORE);
   const next = text.slice(amount.end, amount.end + AFTER);
   const after = next.slice(0, Math.max(0, sentence.end - amount.end));
-  if (amount.per === 'night') {
+  if (amount.per === 'night' || (amount.per === undefined && LED_BY_NIGHT.test(led))) {
     if (days !== undefined) return days === 1 ? 'job' : 'day';
     return SEVERAL_NIGHTS.test(text.slice(0, LOOKED_THROUGH)) ? 'day' : undefined;
   }
-  if (amount.per === 'event') return days === 1 ? 'job' : undefined;
+  if (amount.per === 'event') return days === 1 ? 'job' : isOneADay(text, amount, days) ? 'day' : undefined;
   if (amount.per === 'day' || amount.per === 'job' || amount.per === 'hour') return amount.per;
-  if (days !== 1 && /^\seach\b/i.test(after) && !DAYS_BEFORE.test(around)) return undefined;
+  if (days !== 1 && /^\seach\b/i.test(after) && !DAYS_BEFORE.test(around) && !TIMES_DAYS.test(around)) return undefined;
   if (TIMES_DAYS.test(around) || DAYS_TIMES.test(after) || DAY_IS.test(around)) return 'day';
   if (DAY_AND_EDIT.test(after)) return 'job';
   if (FOR_THE_JOB.test(after)) return 'job';
