@@ -33,9 +33,11 @@ function meansFilming(text: string, chance: number): boolean {
 
 /** "Two cameras", "the recording" go with other work as well: below this chance that is asked about. */
 const OF_GENERAL_WORD = 0.5;
+/** "Single cam with a reporter", "a recording of each evening": where no word of other work stands beside it. */
+const OF_GENERAL_WORD_ALONE = 0.3;
 /** Whether filming is only to be concluded from words that go with other work, and the weights do not lean to it. */
-const isDoubtful = ({ role, general, standing }: Asked, chance: number): boolean =>
-  role === 'shoot' && general === true && (standing ?? 0) <= Standing.wanted && chance < OF_GENERAL_WORD;
+const isDoubtful = ({ role, general, standing }: Asked, chance: number, alone: boolean): boolean =>
+  role === 'shoot' && general === true && (standing ?? 0) <= Standing.wanted && chance < (alone ? OF_GENERAL_WORD_ALONE : OF_GENERAL_WORD);
 
 /** Without any of these nobody asks for an edit. */
 const EDITS = /edit|cut|footage|schn[ie]tt|schneid|mont|rushes|post|grad|trim|splic|tapes?|clips|material|digit/i;
@@ -62,7 +64,7 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
     // "Want a second video person": wanted by its own name, a rival must be sure.
     const wanted = first.general === false && (first.standing ?? 0) >= Standing.wanted && !OFTEN_NAMED.includes(first.role);
     const rival = wanted ? SURE : RIVAL;
-    if (isDoubtful(first, chances['shoot'] ?? 0)) {
+    if (isDoubtful(first, chances['shoot'] ?? 0, named.size === 1)) {
       const [, rivalOf] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
       const beside = role === 'shoot' ? (rivalOf?.[0] as Role | undefined) : role;
       return beside ? [first, wordFor(beside, page, learned.role) ?? { ...first, role: beside }] : found;

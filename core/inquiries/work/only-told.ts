@@ -5,7 +5,7 @@ import type { Word } from './role-words.ts';
 
 /** "I'm told you do be filming things", "saw on your site that you do also": what I do for anybody. */
 const HABIT =
-  /(?<!\p{L})(?:told|hears?|heard|saw|sees?|seen|says?|said|knows?|knew|understand|believe|gather|gathered|found|read|noticed?|mentioned|reckons?|reckoned)(?: (?:me|us|from \p{L}+|on your (?:site|page|website)|somewhere|around))?(?: that)? (?:you|ye|u)(?:'re| do be| do| are| be| make| also| mostly| usually| mainly| already| still| both| sometimes| often| always){0,4} $/iu;
+  /(?<!\p{L})(?:told|hears?|heard|saw|sees?|seen|says?|said|knows?|knew|understand|believe|gather|gathered|found|read|noticed?|mentioned|reckons?|reckoned)(?: (?:me|us|from \p{L}+|on your (?:site|page|website)|somewhere|around))?(?: that)? (?:you|ye|u)(?:'re| do be| do| are| be| make| also| mostly| usually| mainly| already| still| both| sometimes| often| always| as an?){0,4} $/iu;
 /** "You streamed my defence", not "if you filmed it". */
 const DID =
   /(?<!(?<!\p{L})(?:if|wish|rather|like|love|hope|prefer|once|that) )(?<!\p{L})(?:you|ye)(?:'ve| have| had| once| already| kindly| so kindly| recently)? $/iu;
@@ -33,9 +33,14 @@ const OF_EVERYBODY = /^ (?:de (?:familia|famille|grupo|groupe|equipo|équipe)|di
 /** "Eén camera op de finish": where it stands. */
 const WHERE_IT_STANDS = /^ (?:de|het|een|mijn|onze|ons)(?!\p{L})/iu;
 
+/** "I got your details from a soundie we both know": who named me. */
+const NAMED_ME =
+  /(?<!\p{L})(?:(?:your|ur) (?:details|name|number|contacts?|e-?mail|address|card)(?: \p{L}+)? (?:from|via|through|by|off)|(?:recommended|suggested|referred)(?: to (?:me|us))? by)(?: (?:a|an|the|my|our|another|one of our))?(?: \p{L}+)? $/iu;
+
 /** Whether the word names another's work, mine to hire, or a thing of the programme. */
 export function isOnlyTold({ role, text }: Word, clause: string, after: string): boolean {
   return (
+    NAMED_ME.test(clause) ||
     (role === 'audio' && SUPPLIED.test(after)) ||
     (role === 'second camera' && (YOU_BRING.test(clause) || (I_BRING.test(clause) && IN_MY_PRICE.test(after)))) ||
     (role === 'photo' && /^(?:foto|photo)$/i.test(text) && OF_EVERYBODY.test(after)) ||

@@ -98,8 +98,12 @@ function standings(text: string): Asked[] {
   return [...hits.values()];
 }
 
+/** "I don't need you behind a camera", "no camera this time" */
+const NO_CAMERA =
+  /(?<!\p{L})(?:(?:don't|do not|won't) (?:need|want) you (?:behind|on|with|at) (?:a|any|the|your) camera|no (?:camera|filming)(?: work)?(?: for you)? this time)(?!\p{L})/iu;
 /** Whether a kind of work is named only as another's or as not wanted. */
 export function isRefused(text: string, role: RoleHit['role']): boolean {
+  if (role === 'shoot' && NO_CAMERA.test(text)) return true;
   const said = workWords(text)
     .filter((word) => word.role === role && word.weight === 'plain')
     .map((word) => standingOf(text, word));

@@ -12,7 +12,7 @@ const FAR =
 const NOW = String.raw`(?:(?<!(?:who|they|we|i|you|people|parents|family|relatives|that|where|also|all|still|to) )live(?! (?:in|at|near|on (?:a|an|the) (?!web|net|internet)|abroad|far|away|there|here|alone|too|with|nearby|band|bands|music|act|acts|set|audience|show|performance)(?!\p{L}))|as (?:it|they|he|she)(?:'s| is|'re| are)? (?:happen|go|being|unfold|sing|sung|speak|spoken|play|said|say|read|happening|given|done|held)\p{L}*|as (?:the|our|their|his|her|my) \p{L}+(?: is| are)? (?:sing|play|speak|happen|unfold|perform|compete|race|walk|danc|say|said|read|go)\p{L}*|while (?:it|they|he|she)(?:'s| is|'re| are) (?:going|happening|being|still|sung|singing|playing|speaking|on)(?! away)|in real time|there and then|then and there|at the (?:same|very) (?:time|moment|instant)|the (?:very )?(?:moment|minute|second|instant) (?:it|they|he|she) |simultaneously)(?!\p{L})`;
 /** To have it seen by somebody at that moment. */
 const SEEN_NOW = new RegExp(
-  String.raw`(?<!\p{L})(?:watch\p{L}*|see|sees|follow\p{L}*|hear|attend|join|witness|share|enjoy|experience|get|getting|send|sending|sent|bring|bringing|brought|show|showing|shown|put|putting|beam\p{L}*|pipe\p{L}*|carry|carried|reach|have|come|be|part of)(?!\p{L})[^.;!?\n]{0,90}?(?<!\p{L})${NOW}|(?<!\p{L})(?:an?|some) (?:(?:proper|decent|simple|good|real|little|small|live|reliable) )?broadcast(?!er|ing|[ -]quality|\p{L})`,
+  String.raw`(?<!\p{L})(?:watch\p{L}*|see|sees|follow\p{L}*|hear|attend|join|witness|share|enjoy|experience|get|getting|send|sending|sent|bring|bringing|brought|show|showing|shown|put|putting|beam\p{L}*|pip(?:e|es|ed|ing)|carry|carried|reach|have|come|be|part of)(?!\p{L})[^.;!?\n]{0,90}?(?<!\p{L})${NOW}|(?<!\p{L})(?:an?|some) (?:(?:proper|decent|simple|good|real|little|small|live|reliable) )?broadcast(?!er|ing|[ -]quality|\p{L})`,
   'giu',
 );
 /** What is seen when it is over is a film. */
@@ -59,7 +59,7 @@ const TAKEN_AS_SOUND =
 
 /** "a person who backs everything up", "needs a lamp person": hands that no camera has. */
 const HANDS =
-  /(?<!\p{L})(?:(?:somebody|someone|a person|a body|anyone|one|a pair of hands|a helper)(?: [^.;!?\n,]{0,40}?)? (?:to|who|that|can|will) (?:just |only |simply )?(?:(?:backs? up|cop(?:y|ies)|offloads?|ingests?|wrangles?) (?:[^.;!?\n,]{0,16} )?(?:cards?|drives?|footage|media|files|data|everything|rushes|disks?)(?!\p{L})|holds? (?:the |a )?(?:lights?|lamps?|reflector|umbrella)|pulls? focus|pulls? cables?|carr(?:y|ies) (?:the )?(?:gear|kit|bags|tripods?)|dims? the lights|runs? the slides|clicks? the slides)|(?:lamp|cable|slides|reflector) (?:person|hand|hands|man|woman|bod|lad|lass|wrangler|holder))(?!\p{L})/giu;
+  /(?<!\p{L})(?:(?:somebody|someone|a person|a body|anyone|one|a pair of hands|a helper)(?: [^.;!?\n,]{0,40}?)? (?:to|who|that|can|will) (?:just |only |simply )?(?:(?:backs? up|cop(?:y|ies)|offloads?|ingests?|wrangles?) (?:[^.;!?\n,]{0,16} )?(?:cards?|drives?|footage|media|files|data|everything|rushes|disks?)(?!\p{L})|(?:holds?|sets?(?: up)?|places?|moves?|rigs?) (?:the |a |my |our |some )?(?:lights?|lamps?|reflector|umbrella)|pulls? focus|pulls? cables?|carr(?:y|ies) (?:the )?(?:gear|kit|bags|tripods?)|dims? the lights|runs? the slides|clicks? the slides)|(?:lamp|cable|slides|reflector) (?:person|hand|hands|man|woman|bod|lad|lass|wrangler|holder))(?!\p{L})/giu;
 
 type Told = { role: Role; found: RegExpMatchArray };
 

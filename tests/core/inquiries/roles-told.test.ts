@@ -30,3 +30,36 @@ test('one of two is asked about', () => {
   const { questions } = readAt(`Two holes in my team: a second camera and the image mixer. Which one do you prefer?${WHEN}`);
   expect(questions.find(({ field }) => field === 'role')?.choices.map(({ value }) => value)).toEqual(['second camera', 'vision mixing']);
 });
+
+test.each([
+  ['shoot', 'The drummer pipes us out at the end and you may go at the same time. One film of our ceilidh is plenty,'],
+  ['shoot', 'Could you come and video our twins? Also do you do drone? not bothered if not. Party on'],
+  ['shoot', 'A recording of our play. There is a run at 3 in which you can find your shots,'],
+  ['shoot', 'We are looking for somebody who would film two concerts; sound desk and microphones are out of the way by then,'],
+  ['shoot', 'We flick the switch of the new lamp at six and the mayor says get it on video,'],
+  ['shoot', 'I want you on the front-of-house camera, following speakers at our conference,'],
+  ['shoot', "We open our mill and would like that on film; your filming's done at 7,"],
+  ['shoot', 'Single cam with a reporter for the count,'],
+  ['vision mixing', 'For the live mixing of the four house cameras at our ball you receive a fee,'],
+  ['vision mixing', 'Could you ensure the live mixing of the main stage, three cameras plus slides?'],
+  ['vision mixing', 'We look for two people, one of them would be you, as operator of the mixer (four cameras),'],
+  ['vision mixing', '¿Te encargas tú de la mesa de mezclas de vídeo? Jornadas de farmacia,'],
+  ['livestream', 'It shall go live into the net. Could you take over the stream?'],
+  ['livestream', 'The pupils graduate and we want to emit it live for the grandparents,'],
+  ['second camera', 'I have the lead camera at a symposium and am permitted a second one. Would you?'],
+  ['second camera', "Awards do: I've the first camera and the company will pay for a second."],
+  ['second camera', 'We would like you as cameraman number two at our congress,'],
+  ['audio', "I got your details from a soundie we both know. We're shooting panels and I'm after a location sound recordist,"],
+  ['photo', 'We know you as a filmer, but we already have a film crew; what is missing is a photographer,'],
+  ['other', "Are you free? I don't need you behind a camera. I need somebody calm who operates the teleprompter for six video messages,"],
+  ['other', 'Camera people are all there. What is missing is a data wrangler (DIT),'],
+  ['other', 'No camera this time: I need somebody who sets the lights with me and carries,'],
+])('%s is what is asked: %s', (role, text) => expect(facts(`${text}${WHEN}`).role).toBe(role));
+
+test.each([
+  ['second camera', 'We have the main camera sorted and the venue pays for a second, so we need a sound recordist,'],
+  ['second camera', "I've the first camera battery and a second one, would you film our derby?"],
+  ['vision mixing', 'Live mixing for a four-piece at our club, cameras will be there too but not your thing,'],
+  ['livestream', 'The dancers play at the same time as the pipers; film both for us,'],
+  ['shoot', 'Camera crew are all in place. We need somebody for the sound,'],
+])('not %s: %s', (role, text) => expect(facts(`${text}${WHEN}`).role).not.toBe(role));
