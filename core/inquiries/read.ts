@@ -13,8 +13,10 @@ import { agreedPay } from './learned/pay.ts';
 import { agreedReply } from './learned/reply.ts';
 import { agreedRole } from './learned/role.ts';
 import { asks, weighed } from './learned/said.ts';
+import { withEarlierMail } from './earlier-mail.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
+import { isFromThere } from './money/from-there.ts';
 import { FIRST_PAGES } from './parts/lines.ts';
 import { takenBy } from './parts/stretches.ts';
 import { askerOf } from './people/asker.ts';
@@ -31,6 +33,7 @@ import { heldAgainstDaysBeside } from './settle/days-beside.ts';
 import { eventDays } from './settle/event.ts';
 import { heldAgainstRows } from './settle/rows-wanted.ts';
 import { isOneDay } from './settle/one-day.ts';
+import { lengthIsOpen } from './settle/open-length.ts';
 import { heldAgainstHours } from './settle/hours-outside.ts';
 import { countriesOf, placeOfJob } from './settle/place.ts';
 import { likelyHours } from './settle/unlikely.ts';
@@ -46,14 +49,24 @@ import { filmedUnsaid, roleAsked } from './work/role.ts';
 /** Places are sought among so many words. */
 const MOST_WORDS = 6_000;
 
-/** The days, where a person chose one of those that the message leaves open: it is read as one that names them alone. */
-type Chosen = { chosenDays?: readonly string[] | undefined };
+/**
+ * The days, where a person chose one of those that the message leaves open: it is read as one that names them alone; and whether it asks for
+ * work whatever its words.
+ */
+type Chosen = { chosenDays?: readonly string[] | undefined; asks?: boolean | undefined };
 
 /**
  * Read a message.
  * @throws RangeError for a text over 200,000 characters or a `receivedAt` that is no moment with a zone
  */
 export function readInquiry(input: ReadInput & Chosen): Reading {
+  const received = Temporal.ZonedDateTime.from(input.receivedAt, { offset: 'use' }).withTimeZone(input.homeZone);
+  return withEarlierMail(input.text, received, readMessage(input), ({ receivedAt = input.receivedAt, ...again }) =>
+    readMessage({ ...input, text: input.text, ...again, receivedAt, chosenDays: input.chosenDays ?? again.chosenDays }),
+  );
+}
+
+function readMessage(input: ReadInput & Chosen): Reading {
   if (input.text.length > TEXT_LENGTH)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
   const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
@@ -67,7 +80,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
   const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, timed: times.length > 0, details: detailsOf(scene) };
   // Whoever chose days has said that it asks for work.
-  if (!input.chosenDays && !asks(page, input.learned, ruledBy(front, whole, details)))
+  if (!input.chosenDays && !input.asks && !asks(page, input.learned, ruledBy(front, whole, details)))
     return { isInquiry: false, fields: {}, questions: [], spans: [] };
 
   const fields: InquiryFields = {};
@@ -102,10 +115,13 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
       : agreedDays(found, { ...page, scene }, input.learned);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
+  const openLength = event.dates.length === 1 && !event.dropped && !event.counted && lengthIsOpen(front);
   if (first !== undefined && last !== undefined) {
     fields.start = first;
     point('start', ...event.where);
-    if (longer) {
+    if (openLength) {
+      questions.push(question('end', 'How many days it takes is not known yet. Which is the last day?'));
+    } else if (longer) {
       // One date and more days: it may be the first of them or the only one that is named.
       const end = Temporal.PlainDate.from(first)
         .add({ days: longer.days - 1 })
@@ -157,7 +173,7 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
     point('lastWrap', calls.wrapChoices.where);
   }
 
-  const days = daysOf(body, event);
+  const days = openLength ? { where: [], choices: [] } : daysOf(body, event);
   if (days.days !== undefined) {
     fields.days = days.days;
     point('days', ...days.where);
@@ -214,11 +230,15 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
   point('replyBy', ...reply.where);
 
   const noAmount = takenBy([...dates, ...times, ...phones]);
+  const townIn = (town: string): string | undefined =>
+    placesNamed(input.gazetteer, town).find((found) => knownTown(found, input.homePlace))?.country;
+  const places = countriesOf(place);
+  const there = places.filter((country) => isFromThere(whole, country, townIn));
   const offer = budgetOf(body, amounts, (where) => noAmount(where.start), {
     // An edit is one job, however many days it takes.
     days: fields.role === 'edit only' ? 1 : fields.start !== undefined ? fields.days : isOneDay(scene, event, fields.days) ? 1 : undefined,
-    home: homeCurrency,
-    places: countriesOf(place).flatMap((country) => currencyOf(country) ?? []),
+    home: there.length === 1 ? undefined : homeCurrency,
+    places: (there.length === 1 ? there : places).flatMap((country) => currencyOf(country) ?? []),
   });
   const budget = agreedPay(offer, { ...page, scene }, input.learned);
   if (budget.budget) fields.budget = budget.budget;

@@ -35,7 +35,7 @@ const WRITERS = [
   /(?:^|[\s,])(?!(?:AM|PM|On)\s)(\p{Lu}[\p{L}'-]+)(?:\s\p{Lu}[\p{L}'.-]*){0,3}(?:\s?[<([][^>)\]\n]{3,60}[>)\]])?,?\s(?:wrote|a écrit|escribió|ha scritto|escreveu)/u,
   /(?:schrieb|schreef)\s(\p{Lu}[\p{L}'-]+)/u,
 ];
-function writerOf(mail: string): string | undefined {
+export function writerOf(mail: string): string | undefined {
   const head = mail.slice(0, 400).split(/\n\s{0,6}\n/, 1)[0] ?? '';
   for (const pattern of WRITERS) {
     const name = pattern.exec(head)?.[1];

@@ -2,6 +2,7 @@
  * A pasted message taken apart by lines: what the sender wrote now, what was forwarded, what is only quoted, and who signed.
  */
 
+import { asksForWork } from '../asking.ts';
 import { onlyBids } from '../people/farewells.ts';
 import { ORG_WORDS } from '../people/words.ts';
 import { blank, HEADER, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
@@ -15,12 +16,13 @@ const ATTRIBUTION =
 const FORWARD =
   /^[-\s]{0,20}(?:(?:[\p{L}']{1,8} ){0,2}(?:forwarded message|weitergeleiteten? nachricht|message (?:transféré|réexpédié)|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht))(?!\p{L}).{0,20}$/iu;
 const ORIGINAL =
-  /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original)[-_\s:]{0,40}$/i;
-const MAIL_ONLY = /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp)\s?:/i;
+  /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original|mensagem original|messaggio originale|oorspronkelijk bericht)[-_\s:]{0,40}$/i;
+const MAIL_ONLY =
+  /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp|van|aan|verzonden|an|para)\s?:/i;
 const FROM_ONE = /^from\s?:\s\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'.-]*){1,2}$/iu;
 const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =
-  /^(?:(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|groete|atentamente|amitiés|amicalement|(?:viele |liebe |beste |schöne |freundliche |herzliche )*(?:gruss|grüsse|grüße)(?: aus [a-zà-ž]{2,12})?|servus|hälsningar|hilsen|terveisin|bises|bisous|(?:un )?abrazos?|beijos|slán|hwyl|mahalo|namaste|baci|cari saluti|saluti|cordialmente|cheers|kindly|(?:with |my |many |sincere )*apologies|hugs|blessings|bye(?: for now)?|ciao|until then|see you(?: soon)?|onwards|yours in \w+|warmest|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
+  /^(?:(?:nice |friendly |kind |warm |many |best |with )*(?:greetings|greets)|(?:many |with |kind |best |warm |warmest |very |so |a big )*(?:thanks|thank you|thankyou|regards|wishes|thx|ta)(?: (?:so much|a lot|a million|again|very much|in advance|and (?:best|kind) (?:regards|wishes)|and regards|for your (?:time|help)|all))?|groete|atentamente|amitiés|amicalement|(?:viele |liebe |beste |schöne |freundliche |herzliche )*(?:gruss|grüsse|grüße)(?: aus [a-zà-ž]{2,12})?|servus|hälsningar|hilsen|terveisin|bises|bisous|(?:un )?abrazos?|beijos|slán|hwyl|mahalo|namaste|baci|cari saluti|saluti|cordialmente|cheers|kindly|(?:with |my |many |sincere )*apologies|hugs|blessings|bye(?: for now)?|ciao|until then|see you(?: soon)?|onwards|yours in \w+|warmest|best|all (?:the|my) best|sincerely|yours(?: (?:sincerely|truly|faithfully))?|warmly|with (?:gratitude|thanks)|gratefully|talk soon|speak soon|cordially|respectfully|take care|later|br|kr|rgds|xx?|mit (?:freundlichen|besten) grüßen|(?:viele|liebe|beste|herzliche) grüße|mfg|lg|vg|cordialement|bien (?:à vous|cordialement)|merci(?: d'avance)?|saludos(?: cordiales)?|un saludo|gracias|cordiali saluti|grazie|met vriendelijke groet|groeten|atenciosamente|obrigad[oa]|abraços|med vänliga hälsningar|mvh)\s*[,.!-]*\s*$/i;
 const SIGN_OFF_AND_NAME =
   /^(?:(?:[mM]any )?[tT]hanks(?: so much| again| a lot| in advance)?|[tT]hank you(?: so much)?|[cC]heers|[bB]est|(?:[kK]ind |[bB]est |[wW]arm )?[rR]egards|(?:[fF]riendly |[kK]ind |[wW]arm )?[gG]reetings|[gG]roet(?:en|jes)?|[aA]braços?|[tT]hx|[tT]a|[tT]alk soon|[sS]peak soon|[aA]ll the best|[sS]incerely|[wW]armly)\s?[,!.-]{1,2}\s?((?:\p{Lu}[\p{L}'-]{0,20}\.?\s?){1,4})[,.!]?\s*$/u;
 /** "Dear Sir or Madam:" before "Subject: ..." */
@@ -77,8 +79,20 @@ export function split(text: string): Part[] {
       kinds[index] = kind;
       index++;
     };
+    // Deeper marks within a mail that is read are those of an older one.
+    if (
+      flow === 'forwarded' &&
+      index > unquoted.first &&
+      depth(text, line) > depth(text, lines[index - 1]) &&
+      kinds[index - 1] !== 'header'
+    ) {
+      const { time, work, film } = asksForWork(text.slice(above, line.start));
+      flow = !time && !work && !film && pointsBelow() ? 'forwarded' : 'quoted';
+      signing = false;
+    }
     if (QUOTED_LINE.test(line.text)) {
-      if (kinds[index - 1] !== 'quoted' && kinds[index - 1] !== 'forwarded') handed ||= pointsBelow();
+      if (kinds[index - 1] !== 'quoted' && kinds[index - 1] !== 'forwarded')
+        handed ||= (flow !== 'quoted' && FORWARD.test(words.replace(QUOTE_MARKS, ''))) || pointsBelow();
       if (handed) {
         unquoted = { first: index, next: unquote(lines, index), around: flow };
         flow = 'forwarded';
@@ -101,7 +115,8 @@ export function split(text: string): Part[] {
       while (blank(lines[next]) && next < lines.length) next++;
       signing = false;
       if (QUOTED_LINE.test(lines[next]?.text ?? '')) handed = flow !== 'quoted' && pointsBelow(mail);
-      else if (next < lines.length && mail !== unquoted.first) flow = flow !== 'quoted' && pointsBelow(mail) ? 'forwarded' : 'quoted';
+      else if (next < lines.length && mail !== unquoted.first && (begun || flow !== 'own'))
+        flow = flow !== 'quoted' && pointsBelow(mail) ? 'forwarded' : 'quoted';
       above = lines[index]?.start ?? above;
       continue;
     }
@@ -114,7 +129,7 @@ export function split(text: string): Part[] {
       continue;
     }
     if (ORIGINAL.test(words)) {
-      flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
+      if (begun || flow !== 'own') flow = flow !== 'quoted' && pointsBelow() ? 'forwarded' : 'quoted';
       above = lines[index]?.start ?? above;
       signing = false;
       put('header');
@@ -191,6 +206,10 @@ export function split(text: string): Part[] {
     return [...mark, { kind, start: line.start, end: line.end }];
   });
 }
+
+/** How many marks of quoting stood before a line from which they were taken. */
+const depth = (text: string, line: Line | undefined): number =>
+  line?.marked === undefined ? 0 : text.slice(line.marked, line.start).replaceAll(/[^>]/g, '').length;
 
 /** Take the marks of quoting off a run of lines; gives the index of the line after it. */
 function unquote(lines: Line[], from: number): number {

@@ -46,7 +46,6 @@ describe('only answered', () => {
       `Hi Kit, can you film our gala in Duluth on 19 December? Do call them if need be.\nRavi\n\n${old}`,
       '2026-12-19',
     ],
-    ['whose own mail it is', `Hi Kit, any news?\nAnnelise\n\n${old}`, undefined],
   ])('by one %s', (_, text, start) => expect(facts(text).start).toBe(start));
 });
 
