@@ -8,7 +8,8 @@ import { ownerOf } from '../settle/owner.ts';
 import type { Calls } from '../settle/points.ts';
 import type { DateMention, SaidTime } from '../settle/scene.ts';
 import { atDawn } from '../settle/at-dawn.ts';
-import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
+import { endsLate, LONGEST_DAY, LONGEST_SHIFT } from '../settle/ends-late.ts';
+import { isEvening } from '../settle/half-of-call.ts';
 import { wallOf } from '../settle/walls.ts';
 import { timeFeatures, type Page } from './features.ts';
 import { halfFeatures, openEnds } from './halves.ts';
@@ -28,7 +29,9 @@ const SEVERAL = 3;
 const LIKELY = 0.5;
 /** "Call: 07:30 (14th)", "call 10am", "16:30 cameras", and the cell of a table, of which the weights see nothing: there rules know better. */
 const HEADED = /^\s*(?:crew )?(?:call|wrap)\b/i;
-const CALL = /\bcall(?: time)?(?: is)?(?: at)?:?\s?$/i;
+const CALL = /\bcall(?:'s| time)?(?: is)?(?: at)?:?\s?$/i;
+/** "be there 15h, leave 20h", "call 14:00, off 22:00" */
+const END = /[\d.,;:hm] (?:you )?(?:leave|out|off|done|home|finish(?:ed)?|away|released)(?: (?:at|by))?:?\s?$/i;
 const MY_PART = /^\s(?:video|cameras?)[,.;\n]/i;
 const BESIDE = 20;
 /** From this chance on the other half of the day makes it a question. */
@@ -55,8 +58,9 @@ const dayOf = (wall: string): Temporal.PlainDate => Temporal.PlainDate.from(wall
 const fits = (calls: Calls, told: Told, wall: string): boolean =>
   told === 'firstCall' ? wall < (calls.lastWrap?.wall ?? '~') : wall > (calls.firstCall?.wall ?? '');
 
-function isPlain(text: string, { start, end }: SaidTime): boolean {
+function isPlain(text: string, { start, end }: SaidTime, told: Told): boolean {
   const before = text.slice(lineStart(text, start), start);
+  if (told === 'lastWrap' && END.test(before.slice(-BESIDE))) return true;
   return before.includes('|') || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
 }
 
@@ -65,7 +69,7 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const { times, text } = page.scene;
   const own = ownTime(calls, told, times);
   const wall = calls[told]?.wall;
-  if (!own || wall === undefined || ownerOf(text, own) === 'mine' || isPlain(text, own)) return undefined;
+  if (!own || wall === undefined || ownerOf(text, own) === 'mine' || isPlain(text, own, told)) return undefined;
   const chance = (time: SaidTime): number => {
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return both + (told === 'firstCall' ? call : wrap);
@@ -101,6 +105,9 @@ const ofAnotherDay = ({ date }: SaidTime, other: SaidTime): boolean =>
 const onlyDay = ({ readings: [days, ...others] }: DateMention): string | undefined =>
   others.length === 0 && days?.length === 1 ? days[0] : undefined;
 
+/** A call after noon. */
+const nightly = (wall: string): boolean => wall.slice(11) >= '12:00';
+
 /** The same hour in the other half of the day. */
 function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choices {
   const wall = calls[told]?.wall;
@@ -113,7 +120,14 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));
   if ((minutes < 720 ? pm : am) < OTHER_HALF) return undefined;
-  if (told === 'firstCall' && minutes >= 720 && endsLate(minutes - 720, page.scene, LONGEST_SHIFT)) return undefined;
+  if (told === 'firstCall' && minutes >= 720 && endsLate(minutes - 720, page.scene, isEvening(page.scene) ? LONGEST_DAY : LONGEST_SHIFT))
+    return undefined;
+  // "call 22h, out by 4": no day's work is that long.
+  const call = calls.firstCall?.wall;
+  if (told === 'lastWrap' && minutes < 720 && call !== undefined && dayOf(call).until(dayOf(wall)).days <= 1) {
+    const stay = Temporal.PlainDateTime.from(call).until(Temporal.PlainDateTime.from(wall)).total('minutes');
+    if (stay + 720 > LONGEST_SHIFT && nightly(call)) return undefined;
+  }
   // Call and wrap may both be in the other half: neither is held against the other here.
   return { walls: [wall, wallOf(dayOf(wall), (minutes + 720) % 1440)].toSorted(), where: open.time, why: 'open' };
 }

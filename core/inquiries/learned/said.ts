@@ -5,6 +5,8 @@ import type { Ruled } from '../kind.ts';
 import { dueOfOthers } from '../settle/answer-by.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
 import { atDawn } from '../settle/at-dawn.ts';
+import { isTonight } from '../settle/half-of-call.ts';
+import { ofMorning } from '../settle/of-morning.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
 import { halfFeatures, openEnds } from './halves.ts';
@@ -44,12 +46,15 @@ function halved(page: Page, learned: Learned): SaidTime[] {
       .filter((one) => one.time === time)
       .flatMap(({ end, minutes }) => {
         const { is, chance } = likeliest(learned.half, halfFeatures(page, time, end));
-        const tooLong = time.said === 'call' && is === 'am' && endsLate(minutes % 720, page.scene, LONGEST_SHIFT);
+        const tooLong =
+          time.said === 'call' && is === 'am' && (endsLate(minutes % 720, page.scene, LONGEST_SHIFT) || isTonight(page.scene));
         // "set up 20:00 and be done 4ish": no end of the day before its call.
         const before = time.said === 'wrap' && is === 'pm' && !time.date && called !== undefined && called > (minutes % 720) + 720;
         // "sunrise at 6:55 ... you're excused at 9"
         const dawn = time.said === 'wrap' && is === 'pm' && atDawn(page.scene.text);
-        return chance >= SURE.half && !tooLong && !before && !dawn
+        const morning = is === 'pm' && !time.to ? ofMorning(time, minutes, page.scene) : undefined;
+        if (morning === 'sure') return [[end, { ...time[end], minutes: minutes % 720, open: false }] as const];
+        return chance >= SURE.half && !tooLong && !before && !dawn && morning === undefined
           ? [[end, { ...time[end], minutes: (minutes % 720) + (is === 'pm' ? 720 : 0), open: false }] as const]
           : [];
       });

@@ -66,5 +66,8 @@ export function besideTheWork(text: string, { start, end }: { start: number; end
       .split(BOUND)[0]
       ?.split(/\b(?:and|so|then|but)\b/i)[0] ?? '';
   const clause = `${before} ${behind}`;
+  // "Crew breakfast and call at 7:30"
+  if (/\b(?:call|call time)(?: is)?(?: at)?:? ?$/i.test(before) && !/\b(?:phone|zoom|video|conference|my|ring)\b/i.test(before))
+    return false;
   return !OF_WORK.test(clause) && KINDS.some((kind) => kind.test(clause));
 }

@@ -9,7 +9,7 @@ const placed = String.raw`(?=[cyoai])(?<=(?:^|[.;!?:\n]|, )\s{0,3})(?:(?:crew|ca
 /** "nothing to rig until 07:45", "we don't roll till 9", but not "we're not done until 9". */
 const notBefore = String.raw`(?<![\w'])(?:nothing|nobody|no[- ]one|not|dont|wont|\w{2,8}n't)(?:(?! (?:happens?|starts?|begins?|opens?|kicks|let|go|leave|stop|finish|end|close|done|finished|over|out|home|free|away|clear|know|sure|decide|confirm|off|answer|reply|hear|call|ring)\b) [\w']{1,14}){0,5} (?:until|till|til|before)(?=\s(?:about |around )?(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven))`;
 /** "There for 9, starts 10" */
-const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?,\n])\s{0,2})there (?:for|by|from|at)(?=\s(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven|twelve|one|two|three|four|five))`;
+const thereFor = String.raw`(?=t)(?<=(?:^|[.;!?,\n]|\n-)\s{0,2})there (?:for|by|from|at)(?=\s(?:\d|half|quarter|noon|six|seven|eight|nine|ten|eleven|twelve|one|two|three|four|five))`;
 
 /** "the driver picks you up at the hotel at 6:15" */
 const fetched = String.raw`\b(?:picks?|picking|picked|collects?|collected|fetch(?:es)?) you(?: up)?(?: [\w']{1,14}){0,7} (?:at|from|by)(?=\s\d)`;
@@ -20,7 +20,7 @@ const doingBy = String.raw`\b(?:you|u)(?:'d|d|'ll|ll| would| will| should| must)
 /** What the hour of the crew is called, and who may be in then. */
 export const callNamed = `${placed}|${notBefore}|${doingBy}|${thereFor}|${fetched}|${phrases(
   `
-  call/calls both/each/every/all days/mornings/day/morning # | {is} called at/for/from # | plan on/for # | convocation/call/arrival/presence/meeting/gathering of/for the crew/team/technicians/technique # | {we} see you/u there/here/then? at/from/by/for # | {we} meet you/u #
+  call/calls both/each/every/all days/mornings/day/morning # | {is} called at/for/from # | plan on/for # | convocation/call/arrival/presence/meeting/gathering of/for the? crew/team/technicians/technique/video/cameras # | tech/technical/technicians/technicians'/suppliers/suppliers' entrance/entry/access # | doors/door for you/u/crew # | plan/planning on being ... at/by/from/for # | land in/over/up/down at/by/for/around # | come on/this ... to/into/at the/our/my ... at/by/for # | beginning of your/the work/shift/assignment/job is? # | {we} see you/u there/here/then? at/from/by/for # | {we} meet you/u #
   meeting point/place is? ... # | if you/u arrived/came/come/arrive at/by/for/around # | stage/artist/crew/loading door/entrance at/from/by # | come from/for # | come in_the morning/afternoon/evening from/at # | rolling/we_roll at/from/by # | video/camera dept/department/people/team/crew # | reach/reaching the? venue/site/hall/location/place/spot by/at/before/latest # | reach by/at # | pick up your pass/badge/lanyard/keys # | first shot # | cameras/camera rolling/roll at/from/by # | get-ready by/at/from # | start/starts/starting for you/u/crew # | set-up for #
   open/opens/open_up/opened/unlocks/unlocked for/to/up_for you/us/crew # | get/gets/have/has/getting/collect/pick_up the keys ... at/from/by # | needn't/don't_need_to/no_need_to/not_have_to show/come/arrive/be_there/turn_up until/till/til/before # | aboard by/at/for # | on board by/at/for # | please come on/this ... at/by/for # |
   crew/safety/technical/production/camera/team briefing # | briefing for crew/you # | line-check # | stand-by from | stand by from | standby #

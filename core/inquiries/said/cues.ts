@@ -76,10 +76,10 @@ const wrap = oneOf(
     \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b
     \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*(?! (?:from|line)\b)|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
-    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bleave(?= (?:on )?(?:mon|tue|wed|thu|fri|sat|sun)\p{L}* (?:at |by )?\d)|(?<!\b(?:clips?|edits?|videos?|files?|photos?|reels?|posts?|content|cuts?|stories|footage|pics|pictures|images) )\bout (?:at|by)\b
+    \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bleave(?= (?:on )?(?:mon|tue|wed|thu|fri|sat|sun)\p{L}* (?:at |by )?\d)|(?<!\b(?:clips?|edits?|videos?|files?|photos?|reels?|posts?|content|cuts?|stories|footage|pics|pictures|images|walk(?:s|ing)?|hand(?:s|ed)?|carried|comes?|coming|march(?:es|ing)?|rolls?|steps?|given|brought|served|parades?|rid(?:es?|ing)|fil(?:es?|ing)|read|drawn|lays|laid|sent|sets?|setting) )\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|(?<!\b(?:quotations?|quotes?|bids?|tenders?|bidding|rf[pq]s?) )\bcloses\b
     \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
-    \bcrew out\b|\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
+    \bcrew out\b|(?<!\b(?:him|her|it|walk(?:s|ing|ed)?|comes?|coming|came|bring(?:s|ing)?|take[sn]?|rolls?|rolling|parades?|march(?:es|ing)?|steps?|jumps?|pours?|emerges?|driv(?:es?|ing)|rid(?:es?|ing)|sails?|carr(?:y|ies|ied)|hand(?:s|ed|ing)?) )\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
     \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
     \bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)
     \bconcludes?\b|\baway by\b
@@ -133,7 +133,7 @@ const past = oneOf(
     \b(?:previous|old|former|original(?:ly)?|earlier) (?:dates?|days?|run|plan|booking|schedule|slot|version)\b|\bhaving been\b|\bused to be\b|\bformerly\b
     \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b(?! (?:day|night|evening|afternoon|arvo|morning)\b)|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
-    \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|(?<!\b(?:could|can|may|shall|should|might|would|do|did) )\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
+    \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|(?<!\b(?:could|can|may|shall|should|might|would|do|did|when|until|till|once|after|before|while) )\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b
     \bthat was\b|\bour \d{4}\b|(?<!\b(?:be|is|are|being|gets?|'s|been) )\bheld (?:on|in)\b|\bused to\b|\boriginal(?:ly)?\b|\bpostponed from\b|\bmoved from\b
     \bwas scheduled\b|\brescheduled from\b|\binstead of\b|\bnot (?:on )?(?:the )?$
   `,

@@ -28,6 +28,7 @@ export const callElsewhere = `${words(`
   hätten wir (?:sie|dich|euch) gern | bräuchten wir (?:sie|dich|euch) | müss(?:test|ten|est) (?:du|sie) | (?:te|le|os) (?:necesitamos|necesitar[ií]amos|querr[ií]amos) | quedar[ií]amos | llegue | encuentro | hebben (?:je|u|jou) graag | (?:gij|ge|jij|je|u) (?:zoudt|zou|moet|moogt) er | arrivée (?:du|de la|de l'|des) (?:prestataire|équipe|technique|techniciens)
   møt oss | møter? (?:du|vi|opp) | m[øö]tes | mødes | mød (?:os|op) | oppmøte | fremmøte | mødetid | oppmøtetid | samling | samlas | vi ses | vi sees | ses vi | (?:du|dere|i) (?:skal|må|bør|ska|måste) (?:være|stå|vara) | vær (?:der|her|klar|på plass|på plads) | var (?:där|här|på plats) | på (?:plass|plads|plats) | opstilling | oprigning | opprigg | uppriggning | riggning | rigging | vi (?:venter|væntar|väntar|forventer) (?:dig|deg)
   montagem | chegu?e[ims]? | chegass(?:e|es|em) | chegar | chegada | esteja | estejas | quero (?:você|te) | queremos (?:você|que (?:chegue|venha|esteja)) | precisamos de (?:ti|si|você) | contamos (?:contigo|consigo|com você) | encontro | encontramo-nos | ensaio | venha | apareça
+  oproep | oproeptijd | (?:beginnt|startet) (?:der|dein|ihr|euer) (?:dienst|einsatz|dreh|arbeitstag)
   opbouw | aankomst | aanwezig(?:heid)? | ter plaatse | inladen | laden en lossen | verzamelen | toegang
 `)}|${short('binnen | beginnen | start | beginn | prove | los | montage')}`;
 export const wrapElsewhere = `${words(`
@@ -38,7 +39,7 @@ export const wrapElsewhere = `${words(`
   si finisce | si smonta | se termina
   termine | finisce | finiamo | smontaggio | si chiude
   (?:acabar|terminar|finir)[ií](?:as?|ais|amos)? | (?:acabar|terminar)(?:emos|[áa]n?|[áa]s) | (?:finir|terminer)(?:iez|ais|ez|as|ons|a) | s'arrêtent? | finire(?:sti|mo)
-  klaar | afgelopen | afbouw | uitladen
+  klaar | afgelopen | afbouw | uitladen | einde? (?:van )?(?:uw |je |jouw |de |het )?(?:inzet|opdracht|dienst|werk|klus|draaidag|filmen) | (?:ende|schluss) (?:des|deines|ihres|eures) (?:einsatzes|drehs|dienstes|arbeitstages) | fin (?:de |du |de la |de votre |de ta )(?:mission|service|travail|prestation|tournage|vacation) | fin (?:de |del |de tu |de su )(?:trabajo|jornada|servicio|rodaje|encargo|turno)
 `)}|${short('ende | fin | fine | final(?! is\\b) | weg | schluss | einde | eind | termina | dauert | hasta | geht es')}`;
 export const replyElsewhere = String.raw`(?<!\p{L})(?:${`
   rückmeldung|rückantwort|bescheid|antwort\\w*|zusage\\w*|zusagen|angebot\\w*|meld(?:e|en sie|et|t)? (?:sich|dich|euch|dir|uns|mir)|sag(?:t|en sie)? (?:mir|uns)|gib (?:mir|uns)|geben sie (?:mir|uns)

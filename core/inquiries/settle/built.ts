@@ -45,7 +45,7 @@ const NOT_UNTIL =
   /\b(?:not|nothing|nobody|no[- ]one|never|only|can't|cannot|\p{L}+n't|hold\w*|keep|decide|know|confirm|wait)\b[^.;]{0,40}$/iu;
 /** "last tune at", "last bull about", "carriages at" */
 const LAST_OF =
-  /\b(?:last|final) (?!is |are |at |on |in |day|morning|night|evening|year|time|week|month|bus|train|ferry|boat|flight|tram|tube|orders|minute|edition|chance|one is|thing is|session starts|rehears)[\p{L}'’]+(?: [\p{L}'’]+){0,2}?(?: (?:is|are|ends?|finish\w*|off|out|read|done))?,? (?:(?:at|about|around|by|is|till|til|ca|gegen|um|is at) ){0,2}~?$|\bcarriages?:? (?:(?:at|around|about|are|are at) )?$/iu;
+  /\b(?:last|final) (?!is |are |at |on |in |post|day|morning|night|evening|year|time|week|month|bus|train|ferry|boat|flight|tram|tube|orders|minute|edition|chance|one is|thing is|session starts|rehears)[\p{L}'’]+(?: [\p{L}'’]+){0,2}?(?: (?:is|are|ends?|finish\w*|off|out|read|done))?,? (?:(?:at|about|around|by|is|till|til|ca|gegen|um|is at) ){0,2}~?$|\bcarriages?:? (?:(?:at|around|about|are|are at) )?$/iu;
 /** "we'll have you on the road by" */
 const HAVE_GONE =
   /\b(?:have|get|see) you (?:all )?(?:on (?:the |t'|your )?(?:road|way)|home|away|out|off|gone|done|finished|packed)\b[^.;,\d]{0,16}$/i;

@@ -19,6 +19,10 @@ import { endOfHours, wrapPoint } from './wraps.ts';
 
 const MOST_DAYS_AHEAD = 6;
 
+/** "8 June: you come at 8h30 ... last day: finished at 12" where one day was read: there are more, of which nothing is known. */
+const ofAnotherDay = ({ nthDay }: SaidTime, times: readonly SaidTime[]): boolean =>
+  nthDay !== undefined && nthDay !== 1 && times.some((one) => (one.said === 'call' || one.said === 'wrap') && one.nthDay !== nthDay);
+
 /** An hour of a day on which the camera is not wanted. */
 const onDropped = ({ date, dayBefore, nthDay, to }: SaidTime, { dates, dropped }: EventDays): boolean =>
   date !== undefined &&
@@ -51,8 +55,10 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   const toldHours = scene.times.some((time) => time.said === 'call' && pairOf(time, scene));
   const laterCall = scene.times.some(({ said, from }) => said === 'call' && !from.open && from.minutes >= 720);
   for (const time of scene.times) {
-    if (OF_ELSE.has(time.said) || (time.date && (OF_ELSE.has(time.date.said) || time.date.past))) continue;
-    if (onDropped(time, event)) continue;
+    // "You'll be wrapped by 14:00 on the Sunday since we fly that evening": what the hour is said of goes before what its weekday is.
+    const ownCue = (time.said === 'call' || time.said === 'wrap') && time.date?.weekdayOnly === true && time.date.said === 'other';
+    if (OF_ELSE.has(time.said) || (time.date && !ownCue && (OF_ELSE.has(time.date.said) || time.date.past))) continue;
+    if (onDropped(time, event) || (days.length === 1 && !event.dropped && ofAnotherDay(time, scene.times))) continue;
     if (time.to && time.until) {
       // "concert 6 to 9, then you're done": only its end is mine.
       const pair = settledPair(time.from, time.to);
@@ -195,7 +201,8 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   const onLast = wraps.filter(({ date }) => Temporal.PlainDate.compare(date, last) >= 0);
   const latest = rivals.length > 0 ? undefined : lastOfMine(scene, onLast);
   const eitherEnd = latest && orElse(scene, latest, true);
-  if (eitherEnd) answer.wrapChoices ??= eitherEnd;
+  if (latest && eitherEnd && (!answer.firstCall || wallOf(latest.date, latest.minutes) > answer.firstCall.wall))
+    answer.wrapChoices ??= eitherEnd;
   if (latest && !answer.wrapChoices) {
     const later = ends.some((end) => latest.where.includes(end)) ? laterBy(scene, latest.where[0] as Where) : undefined;
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));

@@ -9,7 +9,7 @@ const TAKES_BACK =
   /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|apologies|pardon|scratch that|strike that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
 /** What may stand beside it: small words that lead to an hour, and words for one. */
 const SMALL =
-  /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
+  /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|with|this|which|really|of course|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
 const UNTIL_THEN = /(?<!\p{L})(?:until|till|til|to|bis|jusqu'à|hasta|tot|fino)\s(?:\p{L}{2,6}\s)?$/iu;
 /** "not at 4 but" */
 const NOT_THE_FIRST = /(?:^|[\s,(])(?:not|isn't|never|nicht|pas|no|niet)(?: \p{L}{2,5})?\s$/iu;
@@ -58,6 +58,10 @@ const MINE = new Set<Cue | undefined>(['call', 'wrap']);
 const agrees = (old: SaidTime, time: SaidTime): boolean =>
   !MINE.has(time.said) || time.said === old.said || old.said === undefined || (old.to !== undefined && time.said === 'wrap');
 
+/** The same hour, where one of them may leave the half of the day open. */
+const sameOnDial = (one: SaidTime['from'], other: SaidTime['from']): boolean =>
+  one.minutes === other.minutes || ((one.open || other.open) && one.minutes % 720 === other.minutes % 720);
+
 /** An hour of the dial nearest to the one whose place it takes. */
 function inItsHalf(old: SaidTime['from'], from: SaidTime['from']): SaidTime['from'] {
   if (old.open || !from.open) return from;
@@ -84,11 +88,15 @@ export function withCorrections(
     }
     if (change === 'formerly') {
       times.push(left.has(time) ? time : { ...time, said: 'past' });
-      // It may have been told before.
+      // It may have been told before: "you'd be in at 2pm ... scrap that, it's 1pm not 2".
       times.forEach((one, index) => {
         if (one.start >= old.start) return;
         if (one.to?.minutes === time.from.minutes) times[index] = { ...one, to: old.from };
-        else if (!one.to && MINE.has(one.said) && one.from.minutes === time.from.minutes) times[index] = { ...one, said: 'past' };
+        else if (!one.to && MINE.has(one.said) && old.said !== 'show' && sameOnDial(one.from, time.from)) {
+          times[index] = { ...one, said: 'past' };
+          if (!MINE.has(old.said) && !old.to)
+            times[at] = { ...old, said: one.said, date: old.date ?? one.date, dayBefore: one.dayBefore, nthDay: old.nthDay ?? one.nthDay };
+        }
       });
       continue;
     }

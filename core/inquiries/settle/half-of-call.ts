@@ -6,16 +6,22 @@ import { endsLate, LONGEST_DAY, LONGEST_SHIFT, SMALL_CALL } from './ends-late.ts
 import type { SaidTime, Scene, Where } from './scene.ts';
 
 const EVENING_EVENT =
-  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|late)\b/i;
+  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|carols?|pub|pints|burlesque|comedy|open mic|candlelit|torchlight|late)\b/i;
+/** "Are you free tonight?" */
+const TONIGHT =
+  /\b(?:free|available|around|about|help(?: us| me)?(?: out)?|film\w*|shoot\w*|cover|record\w*|videographer|operator|cameraman|need\w*(?: you| someone| somebody)?) tonight\b/i;
 /** Evenings by which an answer is wanted, and days that are over. */
 const DEADLINE_EVENING =
-  /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/gi;
+  /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by|before) (?:\p{L}+day|tomorrow) (?:evening|night)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/giu;
 /** What begins before the day does; Dawn is also a name. */
 const DAWN = /\b(?:[Ss]unrise|dawn|[Dd]aybreak|[Ff]irst light|Dawn [Ss]ervice)\b/;
 /** What goes on past midnight. */
 const LATE_NIGHT = /\b(?:club|disco|rave|nightclub|night|dj|after-?party|hogmanay|karaoke|lock-in)\b/i;
 /** True for a job of an evening or a night, as far as its words tell. */
-export const isEvening = ({ text }: Scene): boolean => EVENING_EVENT.test(text.replace(DEADLINE_EVENING, ''));
+export const isEvening = ({ text }: Scene): boolean => EVENING_EVENT.test(text.replace(DEADLINE_EVENING, '')) || TONIGHT.test(text);
+
+/** True for a job of this evening. */
+export const isTonight = ({ text }: Scene): boolean => TONIGHT.test(text) && !MORNING.test(text);
 
 /** "10 till 3" of a club night may be either half of the day. */
 const lateNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
@@ -35,11 +41,13 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
   if (time.evening || time.dayBefore)
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
+  if (isTonight(scene)) return minutes + 720;
   const evening = isEvening(scene);
   if (!evening && minutes >= 3 * 60 && DAWN.test(scene.text)) return minutes;
   // "doors at 5 AM so be there 4:15"
   if (minutes >= 3 * 60 && beforeShow(minutes, scene) && !beforeShow(minutes + 720, scene)) return minutes;
   if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
+  if (!evening && shortEvening(minutes, scene, time)) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
     if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
     // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
@@ -54,6 +62,23 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
   }
   return undefined;
 }
+
+/** "on the bandstand for 6, done at half eight": an evening, where the morning would be a day without an end. */
+function shortEvening(minutes: number, scene: Scene, { date, nthDay }: SaidTime): boolean {
+  if (minutes < 5 * 60 || minutes >= 8 * 60 || date || nthDay !== undefined || LONG_DAYS.test(scene.text)) return false;
+  if (beforeShow(minutes, scene) || MORNING.test(scene.text)) return false;
+  return scene.times.some(
+    ({ said, from, date: on }) =>
+      said === 'wrap' &&
+      !on &&
+      !from.open &&
+      from.minutes - minutes - 720 >= SHORTEST_EVENING &&
+      from.minutes - minutes > LONGEST_DAY &&
+      from.minutes < 1440,
+  );
+}
+const MORNING = /\b(?:morning|breakfast|sunrise|dawn|all[- ]day|a\.?m\b)/i;
+const SHORTEST_EVENING = 60;
 
 /** "set by 5, so get there 3.30am": an hour of the dial a little after another call. */
 function besideCall({ from, date, start }: SaidTime, { times }: Scene): number | undefined {
@@ -73,13 +98,15 @@ const beforeShow = (minutes: number, { times }: Scene): boolean =>
   });
 
 /** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
-function halfOfShow(minutes: number, { times }: Scene): 0 | 720 | undefined {
+function halfOfShow(minutes: number, { text, times }: Scene): 0 | 720 | undefined {
   const shows = times.flatMap(({ said, from }) =>
     (said === 'show' || said === undefined) && from.open && from.minutes > minutes && from.minutes - minutes <= LONGEST_SET_UP
       ? [from.minutes]
       : [],
   );
   const halves = new Set<0 | 720>(shows.map((begins) => (begins >= MORNING_SHOW ? 0 : 720)));
+  // "get in at 7, doors at 8, show at 9": the doors of an evening tell of the show as well.
+  if (halves.size === 2 && Math.min(...shows) < MORNING_SHOW && /\bdoors\b/i.test(text)) return 720;
   return halves.size === 1 ? [...halves][0] : undefined;
 }
 /** Of what goes on from the morning into the night. */

@@ -104,7 +104,7 @@ export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes
           one.said !== (ends ? 'call' : 'wrap') &&
           // "9 to 4 or 5": of the end.
           (ends || (own.to !== undefined) === (one.to !== undefined)) &&
-          [OR_ELSE, OTHERS_SAY].some((or) =>
+          [OR_ELSE, OTHERS_SAY, ...(IF_AFTER.test(text.slice(Math.max(own.end, one.end)).slice(0, OR_REACH)) ? [IF_THIS] : [])].some((or) =>
             or.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start)).replace(BRACKET, '')),
           ),
       );
@@ -116,6 +116,10 @@ export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes
 const OR_REACH = 64;
 const OR_ELSE =
   /^[^.;!\n\d]*?(?:^|[\s,(])(?:or|otherwise|else|oder|sonst|ou(?: bien)?|sinon|o|si no|anders|oppure|altrimenti)[\s,]+(?:(?:(?:else|maybe|perhaps|even|if not|first|erst|only|for|at|by|from|around|about|as late as|um|ab|à|dès|a|las|alle|om|vanaf)\s){0,4}|(?:[^\s.,;:!?\d]{1,14}\s){1,4}(?:at|from|um|ab|à|dès|a las|alle|dalle|om|vanaf)\s)$/iu;
+/** "it is 7h00 if they give us the hall, 9h00 if it is the small room" */
+const IF_THIS =
+  /^,? (?:if|in case|should|provided) (?!(?:you|u) (?:could|can|would|might)\b)[^.;!?\n\d]{2,60}[,;]? ?(?:(?:and|but|or|else) )?(?:(?:it's|it is|at|for|from|by|make it|then) ){0,2}$/i;
+const IF_AFTER = /^,? (?:if|in case|should|otherwise|provided)\b(?! (?:you|u) (?:could|can|would|might)\b)/i;
 /** "(€500)": what a choice costs. */
 const BRACKET = /\([^()\n]{0,30}\)/g;
 /** "my husband says ten, I say eleven" */

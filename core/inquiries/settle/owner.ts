@@ -64,7 +64,9 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const told = clauses.filter((one) => one.trim() !== '');
-  const [near = '', earlier = near] = told.toReversed();
+  const [near = '', beforeIt = near] = told.toReversed();
+  // "I'm on A. Call 08:00": the sentence before tells nothing of it.
+  const earlier = sentence.includes(beforeIt) ? beforeIt : near;
   // "The caterers arrive at 9am, call 10am": that clause has its own hour.
   const clause = CALL_ALONE.test(near) && !/\d/.test(earlier) ? earlier : near;
   if (OUR_OWN.test(clause)) return 'theirs';

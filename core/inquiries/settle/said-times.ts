@@ -33,7 +33,7 @@ const VOID =
 const NOT_THEN =
   /(?:^|[,;(]\s?)(?:and )?(?:not|instead of|rather than)\s(?:at\s|the\s)?$|\b(?:moves?|moved|shift(?:s|ed)?|change[sd]?|(?:brought|put|pushed|pulled) (?:forward|back|up)|earlier|later) from $/i;
 const LAST_TIME =
-  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|(?<!\b(?:bin|scrap|ignore|forget|disregard|replaces?|delete|supersedes?|unlike|cancel|drop) )the (?:last|previous) (?:one|event|edition|show)(?!(?: [a-z]+){0,4}? (?:is|are|will|would|should|left)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
+  /\b(?:last (?:year|time|month|week|spring|summer|autumn|fall|winter|edition)|previously|in the past|(?<!\b(?:bin|scrap|ignore|forget|disregard|replaces?|delete|supersedes?|unlike|cancel|drop) )the (?:last|previous) (?:one|event|edition|show)(?!(?: [a-z]+){0,4}? (?:is|are|will|would|should|left|can|may|arrives?|comes?|leaves?|goes|ends?|starts?|finish(?:es)?|stops?|lands?|gets?|runs?)\b|'s)|(?:back )?in (?:19|20)\d\d)\b/gi;
 const THIS_TIME =
   /\b(?:this (?:year|time|month|week|spring|summer|autumn|fall|winter|one)|now|again|same|today|but|though|whereas|need|want|like)\b/i;
 
@@ -142,7 +142,8 @@ export function sayTimes(
         toldSo === undefined &&
         !BREAK.test(before) &&
         (UNTIL.test(before) || (!time.bare && UP_TO.test(before))));
-    if ((until && !time.to && ofOwnHours(text, time.start)) || (hit.cue !== 'reply' && besideTheWork(text, time))) {
+    const aside = hit.cue !== 'reply' && !toldThen(text, time) && besideTheWork(text, time);
+    if (aside || (until && !time.to && ofOwnHours(text, time.start))) {
       said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
     }

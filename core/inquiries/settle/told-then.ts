@@ -20,7 +20,7 @@ const ME = String.raw`(?:you|u|please|pls|plz|kindly)`;
 const FILMING = String.raw`(?:the (?:work|job|shoot)|(?:the |our |your )?(?:filming|work|cameras?|coverage|recording|video|shift|day|job|part)|everyone|everybody|we all|all of us)`;
 
 const COME_THEN = new RegExp(
-  String.raw`(?:\b${ME}\b[^.;!?\n\d]{0,32}?|(?:^|[.;,!(-]|\b(?:and|so|but|to(?= have you)))\s?)\b${COMES}\b(?: there| here| in| along| down| over| up)?,? (?:(?:straight|right|along|just|exactly|already) )?${THEN}(?!\p{L})`,
+  String.raw`(?:\b${ME}\b[^.;!?\n\d]{0,32}?|(?:^|[.;,!(-]|\b(?:and|so|but|to(?= have you)|(?:love|like|want|need|expect)(?= you (?:there|here|in))))\s?)\b${COMES}\b(?: there| here| in| along| down| over| up)?,? (?:(?:straight|right|along|just|exactly|already) )?${THEN}(?!\p{L})`,
   'iu',
 );
 /** "it would be nice if you are already there", "please be there already" */
@@ -30,9 +30,19 @@ const THAT_IS_WHEN =
   /\b(?:that|this|which)(?:'s|'d be| is| would be| will be| should be| was)(?: also| then| exactly| about)? (?:when|the (?:time|hour|moment)(?: at which| that)?|what time)\b((?:(?!,|\b(?:i|we|he|she|they|it)(?:'ll|'m|'re|'d| will| am| are)? (?!(?:need|want|like|expect|love|would|could|ask|see|have)\b)|\bbut\b)[^.;!?\n\d]){0,48}?)\b(?:you|u|the (?:camera\w*|crew|video\w*|filmer|operator))\b([^.;!?\n\d]{0,32})/i;
 const YOUR_COMING =
   /\b(?:that|this|which|it)(?:'s|'d be|'ll be| is| would be| will be| should be)(?: also| then| about)? (?:your|the crew's|the camera's) (?:\p{L}+ )?(arriv\w+|call|start|time|slot|cue|get-?in|entrance|load-?in|end|finish|wrap|exit|release|stop)\b/iu;
+/** "that's when your day begins too", "when you stop for the day" */
+const YOUR_DAY =
+  /\b(?:that|this|which)(?:'s| is| will be|'ll be)(?: also| then| exactly| about)? when your (?:day|work|shift|job|part|time|stint) (?:(?:also )?(begins?|starts?)|(?:also )?(?:ends?|stops?|finish(?:es)?|is (?:done|over)))\b/i;
+const WHEN_YOU =
+  /^,? when (?:you|u)(?:'ll|'d| will| would| may| can| could| also| both| all){0,2} (?:(start|begin|arrive|come in|set up|report)|stop|finish|leave|go|go home|pack up|knock off|head off)\b(?! (?:the|your|a|an|to|at|by|from|around|about|until|till|after|before|for)\b)/i;
+/** "at 13:30 they throw us out of the hall", "at 18 I kick you out", "at 4.30 the shop closes and we all leave" */
+const THROWN_OUT =
+  /^(?: sharp| on the dot)?,? (?:they|we|i|he|she|it|(?:the |our |my )?\p{L}+) (?:(?:'ll|will|has to|have to|must|can|always|usually) ){0,2}(?:(?:kicks?|throws?|chucks?|turfs?|boots?|shoos?) (?:you|u|us|everyone|everybody|us all|you all|all of us)(?: all)? out|(?:lets?|sends?|turns?|sets?|cuts?) (?:you|u|us) (?:go|home|loose|free|off))(?=\s?(?:[.,;:!?)\n]|$|of (?:the|there|here)\b|(?:and|so|too|as well|again)\b))/iu;
+const ALL_LEAVE =
+  /^[^.;!?\n\d]{0,48}?(?:,|\band) (?:then )?(?:we all|everybody|everyone|all of us|you and us) (?:leaves?|goes? home|goes? off|packs? up|clears? (?:off|out)|heads? (?:off|home|out))\b(?! (?:at|by|from|around|about|until|till|after|before|for)\b)/i;
 /** "you too", "the camera included", "so do you", "same goes for you" */
 const ALSO_ME =
-  /^[^.;!?\n\d]{0,64}?(?:,|\band|\bso|\bthat|-|\()\s?(?:(?:you|yourself|the camera\w*|video)(?: (?:do|are|will|would|should|must|can|come|start))? (?:too|also|as well|likewise|included)\b|(?:that |which )?includ(?:es|ing) (?:you|yourself)\b|including (?:you|the camera\w*)\b|(?:the )?same (?:goes |applies )?for (?:you|video|the camera\w*)\b|ditto (?:for )?(?:you|video)\b|goes for you\b|so (?:are|do|does|is|will|would|can|should|may|must|need) (?:you|your \p{L}+|the (?:work|filming|camera\w*|shoot|job))\b)/iu;
+  /^[^.;!?\n\d]{0,64}?(?:,|\band|\bso|\bthat|-|\(|(?=\bincluding you\b)(?<=\s))\s?(?:(?:you|yourself|the camera\w*|video)(?: (?:do|are|will|would|should|must|can|come|start))? (?:too|also|as well|likewise|included)\b|(?:that |which )?includ(?:es|ing) (?:you|yourself)\b|including (?:you|yourself|the camera\w*)\b|(?:the )?same (?:goes |applies )?for (?:you|video|the camera\w*)\b|ditto (?:for )?(?:you|video)\b|goes for you\b|so (?:are|do|does|is|will|would|can|should|may|must|need) (?:you|your \p{L}+|the (?:work|filming|camera\w*|shoot|job))\b)/iu;
 const GO_THEN = new RegExp(
   String.raw`\b(?:you|u|${FILMING})(?:'re|'ll|'d|'s)?\b(?:(?!\b(?:by|at|until|till|when|before)\b)[^.;!?\n\d]){0,24}?\b${GOES}\b(?: there| up)?,? (?:(?:right|just|with it) )?(?:then|at (?:that|the same) (?:time|hour|point|moment)|with (?:that|it|them|us)|too|as well|likewise)(?!\p{L})`,
   'iu',
@@ -60,8 +70,11 @@ const COME_WHEN = new RegExp(
 /** "Rehearsal is at 2 but you need not trouble yourself with that", "(dressing at 11, you don't need that)" */
 const NOT_THAT =
   /^[^.;!?\n\d]{0,28}\b(?:you|u)(?:'re| are| do| need| will| would| can| could)? ?(?:not|n't|needn't|don't|dont|won't|wouldn't|can skip|can miss|may skip)\b(?![^.;!?\n\d]{0,40}\b(?:before|earlier|until|later)\b)[^.;!?\n\d]{0,32}\b(?:that|then|it|this|part|bit)\b/i;
+/** "Tech rehearsal is 11am which you can skip" */
+const SKIPPED =
+  /^,? \(?(?:which|that|but that|(?:but )?this one)?,? ?(?:you|u) (?:can|could|may|are welcome to|needn't|don't need to|don't have to) (?:skip|miss|ignore|attend|come to)(?: (?:that|it|this))?\b(?=\s?(?:[.,;:!?)\n]|$))/i;
 const NEGATED =
-  /\b(?:not|no need|never|without|unless|whether)\b|n't\b|(?<!\b(?:nice|good|great|lovely|ideal|best|perfect|helpful|wonderful|happy|glad)) if\b/i;
+  /\b(?:not|no need|never|without|unless|whether)\b|n't\b|(?<!\b(?:nice|good|great|lovely|ideal|best|perfect|helpful|wonderful|happy|glad)) if\b(?!(?<!\b(?:know|say|me|us|ask|see|wonder|sure|unsure|check|hear) if) (?:you|u) (?:could|might|would)\b)/i;
 const LEAVES =
   /\b(?:leaves?|stops?|ends?|finish\w*|closes?|closing|shuts?|goes|go|going|gone|depart\w*|over|done|out|home|locks?|cleaned|wraps?|packs?|last)\b/i;
 const LEAVES_VERB = new RegExp(String.raw`\b${GOES}\b`, 'iu');
@@ -104,13 +117,17 @@ export function toldThen(text: string, time: Where & { to?: unknown }): Told {
   const lead = text.slice(Math.max(sentenceAround(text, time.start, time.start).start, time.start - LEAD), time.start);
   const clause = lead.split(/[.;!?]|,\s(?=\p{L}+ )/u).at(-1) ?? '';
   if (NOT_THAT.test(tail)) return OTHER;
+  if (SKIPPED.test(tail)) return OTHER;
+  if (!time.to && (holds(tail, THROWN_OUT) || holds(tail, ALL_LEAVE))) return WRAP;
+  const when = time.to ? undefined : (holds(tail, YOUR_DAY) ?? holds(tail, WHEN_YOU));
+  if (when) return when[1] === undefined ? WRAP : CALL;
   if (SEES_OUT.test(tail) || [OVER_FOR_ME, GO_THEN, WHEREUPON].some((pattern) => holds(tail, pattern))) return WRAP;
   if (time.to && holds(tail, WHEN_IT_IS)) return WRAP;
   const also = holds(tail, ALSO_ME);
   if (also) return LEAVES.test(`${clause} ${also[0]}`) ? WRAP : time.to ? undefined : CALL;
   if (time.to) return undefined;
-  const when = holds(tail, THAT_IS_WHEN);
-  if (when) return LEAVES_VERB.test(when[2] ?? '') ? WRAP : CALL;
+  const isWhen = holds(tail, THAT_IS_WHEN);
+  if (isWhen) return LEAVES_VERB.test(isWhen[2] ?? '') ? WRAP : CALL;
   if (comesThen(text, time, tail)) return CALL;
   const yours = holds(tail, YOUR_COMING);
   if (yours) return /^(?:end|fin|wrap|exit|rel|stop)/i.test(yours[1] ?? '') ? WRAP : CALL;

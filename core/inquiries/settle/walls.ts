@@ -28,7 +28,8 @@ export function callDay(time: SaidTime, days: readonly string[]): Day | undefine
 }
 
 export function dayBeside(date: DateMention, first: Day, last: Day, days: readonly string[], side: 'call' | 'wrap'): Day | undefined {
-  const atom = date.sequence.items[0]?.atom;
+  // "the 15th, and on the 18th": a list read as one has its end last.
+  const atom = date.sequence.items.at(side === 'call' ? 0 : -1)?.atom;
   const weekday = atom?.weekday;
   const weekdays = date.sequence.items.map((item) => item.atom.weekday);
   if (date.weekdayOnly && weekday !== undefined) {
@@ -45,6 +46,9 @@ export function dayBeside(date: DateMention, first: Day, last: Day, days: readon
     const found = day(one);
     // A numbered day without a month is sought beside the event, not beside the message.
     if (!date.explicit && atom?.day !== undefined) {
+      const own = days.map(day).filter((one) => one.day === atom.day);
+      const ofEvent = side === 'call' ? own[0] : own.at(-1);
+      if (ofEvent) return ofEvent;
       const near = [first.with({ day: 1 }), first.with({ day: 1 }).subtract({ months: 1 })]
         .map((month) => month.add({ days: (atom.day ?? 1) - 1 }))
         .find((candidate) => candidate.day === atom.day && Temporal.PlainDate.compare(candidate, last) <= 0);

@@ -90,6 +90,9 @@ const wholeHour = new Map([
   ['midnight', 0],
 ]);
 
+/** Minutes that are spoken before a whole hour. */
+const TO_THE_HOUR = new Set([5, 10, 20, 25]);
+
 /** Minutes that are spoken after an hour; forty only with a five. */
 const spelledMinutes = new Map([
   ['thirty', 30],
@@ -152,6 +155,21 @@ function spokenAt(tokens: Tokens, index: number): ClockTime | undefined {
         ? made(tokens, index, index + 3, hour, minutes, false, false)
         : made(tokens, index, index + 3, hour === 1 ? 12 : hour - 1, 60 - minutes, false, false);
   }
+  // "at ten to midnight", "by five past noon"; "from ten to midnight" is a stretch.
+  const named = wholeHour.get(word(2));
+  const way = word(1);
+  if (
+    named !== undefined &&
+    ((way === 'past' && minutes !== undefined && minutes < 60) ||
+      (way === 'to' && minutes !== undefined && TO_THE_HOUR.has(minutes) && /^(?:at|by|is|till|until|about|around)$/.test(word(-1))))
+  )
+    return {
+      first: index,
+      next: index + 3,
+      minutes: (named + (way === 'past' ? minutes : 1440 - minutes)) % 1440,
+      open: false,
+      bare: false,
+    };
   // "be there 4 half 5", as it is typed on a telephone
   if (word(0) === '4' && word(1) === 'half' && hourAt(2) !== undefined)
     return made(tokens, index, index + 3, hourAt(2) ?? 0, 30, false, false);
