@@ -5,10 +5,12 @@ import { LETTERS_AFTER, mayBeOrganisation, NUMBERED_BODY, ORG_WORDS, TITLE_WORDS
 import { FORM } from '../people/ranks.ts';
 import { blank, reaches, short, type Line, type PartKind } from './lines.ts';
 
+/** "Brightkeel Live, Inc.": no sentence ends there. */
+const LEGAL_END = /,? (?:Inc|Ltd|Co|Corp|e\.\s?V|S\.\s?[AL]|B\.V)\.$/u;
 /** "Head of People", "Production Coordinator | Fable & Crane Productions": a line that says who somebody is. */
 const isCredential = (words: string): boolean =>
   words.length <= 70 &&
-  !/[?!.:]$|\d(?!\d{0,3} \p{Lu})/u.test(words) &&
+  !/[?!.:]$|\d(?!\d{0,3} \p{Lu})/u.test(words.replace(LEGAL_END, '')) &&
   /^[(]?\p{Lu}/u.test(words) &&
   (TITLE_WORDS.test(words) || ORG_WORDS.test(words)) &&
   !SENTENCE.test(words);
@@ -30,7 +32,7 @@ export function isTitled(words: string): boolean {
 }
 /** Words with capitals and little ones between them, no sentence: whom or what somebody is of. */
 const CALLED_SO =
-  /^[(]?(?:\p{Lu}[\p{L}\p{N}'&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4})(?:\s(?:\p{Lu}[\p{L}\p{N}'’&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4}|e\.\s?V\.))*$/u;
+  /^[(]?(?:\p{Lu}[\p{L}\p{N}'&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4})(?:\s(?:A\/V|\p{Lu}[\p{L}\p{N}'’&.-]*[,)]?|&|[+@/|–-]|\p{Ll}['’]\p{Lu}[\p{L}'-]*|\p{Ll}{1,4}|e\.\s?V\.))*$/u;
 
 /** A line below a name that tells of whom somebody is in any words: no sentence, no figures. */
 const isOfWhom = (words: string): boolean =>
@@ -43,7 +45,11 @@ const FULL_NAME = /^(?:\p{Lu}[\p{L}'.-]*\s)+(?:\p{Ll}{1,3}\s){0,2}(?:\p{Ll}')?\p
 /** Last lines of a name and below it whom somebody is of, and how to reach them: a paragraph of their own, or after a finished sentence. */
 function signedBlock(lines: readonly Line[], kinds: readonly PartKind[], flow: PartKind, last: number): number | undefined {
   const fits = (words: string): boolean =>
-    words.length <= 80 && (isCredential(words) || CALLED_SO.test(words) || (reaches(words) && words.split(/\s+/).length <= 9));
+    words.length <= 80 &&
+    (isCredential(words) ||
+      (ADDRESS.test(words) && !words.includes(':') && !SENTENCE.test(words)) ||
+      CALLED_SO.test(words) ||
+      (reaches(words) && words.split(/\s+/).length <= 9));
   let top = last;
   while (top > 0 && last - top < MOST_SIGNED && kinds[top - 1] === flow && !blank(lines[top - 1])) top--;
   for (let first = Math.max(top, 1); first < last; first++) {
@@ -78,9 +84,11 @@ const isReach = (words: string): boolean => reaches(words) && words.split(/\s+/)
 /** A name without its rank, its degrees and what stands in brackets behind it: "Sqn Ldr (retd) Derek Haworth", "Gan Siew Ling (Ms)". */
 export const bareName = (words: string): string =>
   words
+    .replace(/^(?:\\m\/|[\p{Extended_Pictographic}\ufe0f~*])\s?/u, '')
     .replace(/^\((\p{L}{2,5}\.?)\)(?= )/u, '$1')
     .replace(/^\(([^()]+)\)$/u, '$1')
     .replace(FORM, '')
+    .replace(/,? (?:jun|sen|jr|sr|jnr|snr)\.?$/iu, '')
     .replace(/(?<=\p{L}) \([\p{L}'’ ./&-]{2,30}\)$/u, '')
     .replace(LETTERS_AFTER, '');
 

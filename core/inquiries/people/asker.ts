@@ -1,9 +1,11 @@
 /**
  * Whose inquiry it is: of the one who writes, or of the one whose mail is passed on by somebody who stays out of it.
  */
+import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES, type Part, type PartKind } from '../parts/lines.ts';
 import { only } from '../parts/split.ts';
 import { directedTo } from './directed.ts';
+import { earlierOf, isSamePerson } from './earlier.ts';
 import { elsewhereInFull, peopleIn, type Layers } from './find.ts';
 import { emailIn, phonesIn } from './reach.ts';
 import type { People } from './signature.ts';
@@ -11,11 +13,14 @@ import { nameFrom, type PersonFact } from './words.ts';
 
 /** "Talk to her, not me", "please reply to Annika, she's the client", "over to you". */
 const NOT_ME =
-  /(?<!\p{L})(?:not (?:to )?me|(?<!you in |me |us )directly|direct to (?:her|him|them)|deal with|over to you|leave me out|be in touch with (?:her|him|them)|(?:client|customer|couple|bride|organi[sz]er) (?:wrote|sent|says)|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
+  /(?<!\p{L})(?:not (?:to )?me|(?<!you in |me |us )directly|direct to (?:her|him|them)|deal with|over to you|leave me out|be in touch with (?:her|him|them)|drop (?:her|him|them) a (?:line|note|mail|text)|give (?:her|him|them) a (?:ring|call|shout|bell)|(?:client|customer|couple|bride|organi[sz]er) (?:wrote|sent|says)|i'm out|(?:she|he)'s the client|take it up with|directement|directamente|direkt|rechtstreeks|direttamente)(?!\p{L})/iu;
 
 /** Who says what they want beside what they pass on is who asks, and so is who asks for an answer. */
 const WANTS =
   /\b(?:we|i)(?:'d| would) (?:like|love|want)\b|\b(?:we|i) (?:need|want)\b|\b(?:can|could|would|will) you (?:please |pls )?(?:send|let|tell|give|hold|confirm|quote|reply)\b/i;
+/** "Reply to me and I'll link you up", "get back to me rather than her" */
+const TO_ME =
+  /(?<!\b(?:not|n't|never|need to|don't|instead of|rather than) )\b(?:answer|reply|respond|write|get back|come back|revert|replies|answers)(?: back| directly| please)? to me(?!\p{L}| know)/iu;
 /** "Please answer me, not the client", "can you take this over from us" */
 const ANSWER_ME =
   /\b(?:answer|reply|write|respond|ring|call|come back|get back|let)(?: back)?(?: to)? (?:me|us)(?:,| directly| and)? not\b|\bnot (?:to )?(?:the )?(?:client|customer)\b|\btake (?:it|this|that) (?:over|on|off)\b/i;
@@ -45,7 +50,7 @@ function attributed(head: string): People {
 /** The last words of a mail are so long. */
 const MOST_SIGNED = 40;
 /** A line that names who wrote a mail, in a thread of any depth. */
-const WROTE = /^[> \t]{0,12}(?:(?:on|am|le|el|op|il|em)\b[^\n]{4,160}|(?:from|von|de|van|da)\s?:[^\n]{2,160})$/gim;
+const WROTE = /^[> \t]{0,12}(?:(?:on|am|le|el|op|il|em)\b[^\n]{4,160}|(?:from|von|de|van|da|to|an|aan|à|para)\s?:[^\n]{2,160})$/gim;
 
 /** Who asks, in full where a head below says more of the name; who is to be answered instead of the writer goes before the writer. */
 export function askerOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
@@ -68,12 +73,17 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
     }) ??
     asker;
   // Who sends a mail again stands at the head of the first one.
-  const email = reach.email ?? (other ? undefined : writtenBy(heads, whole?.value));
+  const found = reach.email && whole && isAnothers(text, parts, reach.email, whole.value) ? undefined : reach.email;
+  const email = found ?? (other ? undefined : writtenBy(heads, whole?.value));
   const phone = other?.name && phoneBehind(text, other.name);
+  const earlier = whole && !other ? earlierOf(only(text, parts, 'quoted', 'header').slice(0, FIRST_PAGES), whole.value, isTown) : {};
+  if (found === undefined) delete reach.email;
+  const named = earlier.name && whole && earlier.name.value.length > whole.value.length ? earlier.name : whole;
   return {
+    ...earlier,
     ...reach,
     ...(phone ? { phone } : {}),
-    ...(whole ? { name: whole } : {}),
+    ...(named ? { name: named } : {}),
     ...(email ? { email } : {}),
     ...(organisation && !other ? { organisation } : {}),
   };
@@ -86,10 +96,28 @@ function phoneBehind(text: string, { end }: PersonFact): PersonFact | undefined 
   return phone && !/[.!?\n]/.test(between) ? { ...phone, start: phone.start + end, end: phone.end + end } : undefined;
 }
 
+/** Whether an address stands in the head of a mail below that somebody of another name wrote: of the one who is asked, most often. */
+function isAnothers(text: string, parts: readonly Part[], email: PersonFact, asker: string): boolean {
+  const at = parts.findIndex(({ start, end }) => start <= email.start && email.start < end);
+  const begun = parts.findIndex(({ kind, start, end }) => kind === 'own' && text.slice(start, end).trim() !== '');
+  const part = parts[at];
+  if (part?.kind !== 'header' || begun < 0 || at < begun) return false;
+  const writer = ATTRIBUTED.exec(text.slice(part.start, part.end))?.[1];
+  const box = foldName(email.value.split('@')[0] ?? '');
+  return (
+    writer !== undefined &&
+    writer.includes(' ') &&
+    !isSamePerson(asker, writer) &&
+    !foldName(asker)
+      .split(' ')
+      .some((word) => word.length > 2 && (box.includes(word) || foldName(writer).split(' ').includes(word)))
+  );
+}
+
 /** The address beside a name in the head of a mail. */
 function writtenBy(heads: string, name: string | undefined): PersonFact | undefined {
   if (name === undefined || !name.includes(' ')) return undefined;
-  const at = heads.indexOf(`${name} <`);
+  const at = Math.max(heads.indexOf(`${name} <`), heads.indexOf(`${name} (`));
   const email = at < 0 ? undefined : emailIn(heads.slice(at, at + name.length + 90));
   return email && { ...email, start: email.start + at, end: email.end + at };
 }
@@ -131,15 +159,18 @@ function partyOf(text: string, parts: readonly Part[], isTown: (name: string) =>
     const older = parts.findIndex(({ kind }, at) => at > passed && kind === 'quoted');
     let end = older === -1 ? parts.length : older;
     while (end < parts.length && HEADS.includes((parts[end - 1] as Part).kind)) end--;
-    const asks = WANTS.test(above) || ANSWER_ME.test(above);
+    const asks = WANTS.test(above) || ANSWER_ME.test(above) || TO_ME.test(above);
     const client =
       NOT_ME.test(above) || !(/\d/.test(above.replace(TITLE, '')) || asks)
         ? { ...(asks ? {} : attributed(below)), ...peopleIn(layers(parts.slice(from, end)), isTown) }
         : {};
     if (client.name) return client;
     const writer = peopleIn(layers(parts.slice(0, from)), isTown);
-    // The address in the head below is another's.
-    if (writer.name) return { ...peopleIn({ ...layers(parts), header: only(text, parts.slice(0, from), 'header') }, isTown), ...writer };
+    // How to reach somebody below is another's.
+    if (writer.name)
+      return TO_ME.test(above)
+        ? writer
+        : { ...peopleIn({ ...layers(parts), header: only(text, parts.slice(0, from), 'header') }, isTown), ...writer };
   }
   return peopleIn(layers(parts), isTown);
 }

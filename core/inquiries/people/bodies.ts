@@ -6,13 +6,13 @@ import { RANK } from './ranks.ts';
 
 /** "People Team", "Corporate Affairs": a part of a house, its name only where no other stands. */
 export const DEPARTMENT =
-  /^(?:ressort|bereich|abteilung|service|pôle|direction|cellule|referat|sachgebiet|fachbereich|área|ufficio|servizio|dienst) \p{L}|(?:^|\s|-)(?:teams?|department|dept\.?|events?|comms|communications?|affairs|services|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|info|information|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|coordination|resourc(?:e|es|ing)|scheduling|staffing|crewing|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
+  /^(?:ressort|bereich|abteilung|service|pôle|direction|cellule|referat|sachgebiet|fachbereich|área|ufficio|servizio|dienst) \p{L}|(?:^|\s|-)(?:teams?|department|dept\.?|events?|comms|communications?|affairs|services|corp\.? comm|publicity|(?:media|music|youth|worship|creative|arts|tech|dance|children's) ministry|development|culture|community|people|office|desk|relations|operations|ops|marketing|administration|secretariat|sekretariat|geschäftsstelle|education|liaison|partnerships|finance|procurement|chain|purchasing|accounts(?: payable)?|press|media|bookings?|engagement|programmes?|programming|membership|outreach|hospitality|learning|training|arts|info|information|sales|logistics|careers|fundraising|planning|governance|admissions|alumni|recruitment|acquisition|coordination|resourc(?:e|es|ing)|scheduling|staffing|crewing|presse|öffentlichkeit(?:sarbeit)?|kommunikation|verwaltung|vertrieb|einkauf|personal|veranstaltungen|leitung \p{L}+|committee)$/iu;
 /** "School of Nursing", "Faculty of Law": a part of a house where another name stands beside it, and its own name where none does. */
 export const PART_OF =
   /^(?:faculty|school|department|dept|division|institute|centre|center|section|chair|office|unit|board|lehrstuhl|fakultät|abteilung|département|facultad|departamento|faculteit|afdeling) (?:of|for|für|de|des|voor) /iu;
 /** Nothing but words for parts of a house: "Fundraising & Events", "Nursing Education". */
 export const WHOLLY_PART =
-  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|info|information|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|programs?|organi[sz]ing|social|committee|meetings?|technical|stage|sound|lighting|export|import|teams?|desk|department|dept\.?|office)(?: (?:&|and|\+) |, | |$))+$/iu;
+  /^(?:(?:student|staff|guest|experience|nursing|public|community|corporate|internal|external|customer|member|visitor|research(?:er)?|early|fundraising|events?|marketing|communications?|comms|logistics|education|learning|training|outreach|engagement|careers|development|facilities|operations|planning|people|culture|hr|press|media|pr|alumni|admissions|recruitment|procurement|purchasing|governance|hospitality|catering|bookings?|accounts|finance|programming|partnerships?|volunteering|campaigns?|digital|content|brand|sales|relations|affairs|services|info|information|crew(?:ing)?|labou?r|coordination|resourc(?:e|es|ing)|scheduling|staffing|talent|programs?|organi[sz]ing|social|committee|meetings?|technical|stage|sound|lighting|export|import|teams?|desk|department|dept\.?|office|publicity|corp\.? comms?|(?:media|music|youth|worship|creative|arts|tech|dance|children's) ministry)(?: (?:&|and|\+) |, | |$))+$/iu;
 /** A part of a house in two words; a firm does not end so. */
 export const OFFICE =
   /^(?:\S+ )?(?:engagement|relations|education|administration|procurement|department|secretariat|sekretariat|office|desk|membership|outreach|liaison)$/iu;
@@ -30,6 +30,14 @@ export const isSoleBody = (word: string): boolean =>
     !DOES.test(word) &&
     !TITLE_WORDS.test(word) &&
     !WHOLLY_PART.test(word));
+
+/** "Brightwater Communications": a firm by its last word; "Corporate Communications" is a department. */
+export const FIRM =
+  /^(?!(?:leit(?:er|erin|ung)|responsable|chef|hoofd|corporate|internal|external|marketing|brand|digital|media|public|events?|community|member|sales|strategic|global|group|head|director)(?!\p{L}))\p{Lu}[\p{L}'&-]+(?: (?:& )?\p{Lu}[\p{L}'&-]+){0,2} (?:Communications|Marketing|Relations|Design|Consulting)$/iu;
+
+/** Bodies whose names hold a word of an office. */
+export const FIRM_IN_TITLE =
+  /(?:^| )(?:group|agency|university|e\.v|a\/v)$|^(?:\S+ ){3,}office$|(?<!\s(?:of|for|de|du|di|del|in|to))\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i;
 
 /** "Frau Direktor", "Mr Dube": a person. */
 const FORMS = new RegExp(`^${RANK}`, 'u');
@@ -83,7 +91,7 @@ export function bodyIn(rest: string, start: number, isTown: (name: string) => bo
     if (
       mayBeOrganisation(words) ||
       SAINT.test(words) ||
-      (isSoleBody(words) && from <= fact.start + 4) ||
+      (isSoleBody(words) && (from <= fact.start + 4 || TITLE_WORDS.test(fact.value.slice(0, from - fact.start)))) ||
       (ORG_WORDS.test(words) &&
         words.includes(' ') &&
         (!TITLE_WORDS.test(words) || ORG_FOR_CERTAIN.test(words)) &&

@@ -16,6 +16,8 @@ const TO = [
   String.raw`(?<!\p{L})(?:${ANSWER})(?: back)?(?: to| with)? (${NAMED})(?:,? (?:please )?\(?(?:[Ss]he|[Hh]e|[Tt]hey)(?:'s|'re| is| are) (?:the|our|your) (?:client|customer|one|boss|organi[sz]er)|,? (?:and )?not (?:to |with )?me(?!\p{L}))`,
   // "ring her, not me: Bernadette Quill"
   String.raw`(?<!\p{L})(?:her|him|them),? (?:and )?not me(?:,? please)?[:,-]{1,2} (?:it's |that's )?(${NAMED})(?=[,.:;!\n(]| (?:at|on)(?!\p{L})| ?[(+\d]|$)`,
+  // "She is the one to ask for, please: Greta Zinck, 902-..."
+  String.raw`(?<!\p{L})(?:[Ss]he|[Hh]e|[Tt]hey)(?:'s|'re| is| are) (?:the (?:one|person|lady|man)|who) (?:to|you should) (?:ask for|call|talk to|contact|ring|speak to|write to|answer|reply to|deal with)(?:,? please)?[:,-] ?(${NAMED})(?=[,.;!\n(]| (?:at|on)(?!\p{L})| ?[(+\d])`,
   // "Reply to Wiremu please, wiremu@..."
   String.raw`(?<!\p{L})(?:(?:[Rr]eply|[Rr]espond|[Aa]nswers?|[Rr]eplies|RSVP)(?: back)? to|[Mm]eld dich bei|[Aa]ntwort an) (${NAMED})(?: please| bitte)?(?:,|:| at| on| -)? (?:at |on )?[(<]?(?:[\w.+-]+@|\+?\d[\d ().-]{6})`,
 ].map((pattern) => new RegExp(pattern, 'gu'));

@@ -15,7 +15,8 @@ const WORDS = new Set(
     'pagarbiai cieņu sveicieniem lugupidamisega tervitades stimă salutări saygılarımla sevgiler selamlar',
     'slán beannachtaí meas hwyl cofion diolch slàinte dùrachdan mihi arohanui vinaka mahalo enkosi ngiyabonga shukran namaste',
     'glückauf horrido waidmannsheil skål vänligen vennligst venligst kuss küsse küsschen knus kyss',
-    'agur eskerrik musu musuak besarkada agurrak kasih dhanyavaad',
+    'agur eskerrik musu musuak besarkada agurrak kasih dhanyavaad salamat hvala kiitos takk paldies ačiū aitäh děkuji ďakujem dziękuję köszönöm',
+    "greets heartily hoogachtend fa'afetai faafetai sportivement vergelt's gott",
   ]
     .join(' ')
     .split(' '),

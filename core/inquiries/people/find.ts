@@ -4,10 +4,12 @@
 import { foldName } from '../../places/fold.ts';
 import { FIRST_PAGES } from '../parts/lines.ts';
 import { closingOf } from './closing.ts';
+import { withoutDoorkeepers } from './doorkeepers.ts';
 import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { bodyOfDomain, isNotOfDomain } from './domain.ts';
-import { isHouseOf } from './houses.ts';
-import { anothersPhone, emailIn, phonesIn } from './reach.ts';
+import { isHouseOf, isLastResort } from './houses.ts';
+import { anothersPhone, emailIn, isMine, ownPhone, phonesIn } from './reach.ts';
+import { inFull } from './nickname.ts';
 import { lastWordsOf } from './last-words.ts';
 import { fromText } from './said.ts';
 import { fromSignature, type People } from './signature.ts';
@@ -86,6 +88,9 @@ export function elsewhereInFull(body: string, written: string, isTown: (name: st
 /** "Mme Delaporte-Vey" is nobody's employer. */
 const RANKED = new RegExp(String.raw`^${RANK}\p{Lu}`, 'u');
 
+/** "Friederike & Lutz", of whom nobody else signs. */
+const COUPLE = /^\p{Lu}\p{Ll}+ [&+] \p{Lu}\p{Ll}+$/u;
+
 /** "Corporate Affairs"; a firm of three words or more may end like a part of a house: "Switchback Show Services". */
 const isOnlyPart = (name: string): boolean =>
   DEPARTMENT.test(name) && (WHOLLY_PART.test(name) || OFFICE.test(name) || !/^(?:\p{Lu}\S* ){2,}\p{Lu}/u.test(name));
@@ -126,19 +131,28 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   );
   const organisation = spelt[0] ?? stated;
   // "Colonel Ash", or "Rhona, Zeb and Ash", of whom the first one signs.
+  const isCouple = organisation !== undefined && COUPLE.test(organisation.value) && (!name || organisation.value.startsWith(name.value));
   const isSomebody =
     organisation !== undefined &&
-    (RANKED.test(organisation.value) || organisation.value.startsWith(`${name?.value},`)) &&
+    (RANKED.test(organisation.value) || organisation.value.startsWith(`${name?.value},`) || isCouple) &&
     !ORG_WORDS.test(organisation.value);
   const text =
     organisation &&
     [layers.body, layers.signature].find((layer) => layer.slice(organisation.start, organisation.end) === organisation.value);
   const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
+  const inWords = ownPhone(
+    layers.body,
+    phonesIn(withoutDoorkeepers(layers.body), true).filter((phone) => !anothersPhone(layers.body, phone, signature.name && mine)),
+  );
+  const full = name && organisation && text && inFull(text, name, organisation);
   const facts = {
-    name,
+    name: full ? organisation : name,
     email,
-    phone: signature.phone ?? phonesIn(layers.body, true).find((phone) => !anothersPhone(layers.body, phone, signature.name && mine)),
-    organisation: isSomebody ? undefined : organisation && text ? wholeBody(text, organisation) : organisation,
+    phone:
+      signature.phone && !(inWords && isMine(layers.body, inWords) && isLastResort(layers.signature, signature.phone))
+        ? signature.phone
+        : inWords,
+    organisation: isSomebody || full ? undefined : organisation && text ? wholeBody(text, organisation) : organisation,
   };
   return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

@@ -37,6 +37,10 @@ const PREFERRED = /\b(?:use this|this one|best (?:number|one|on)|preferred|try t
 const NOT_THIS =
   /\b(?:fax|answerphone|answering machine|nobody (?:listens|answers|picks up)|not this|switchboard|emergenc\w+)\b|^\s*F[.: ]/i;
 
+/** "Switchboard 020 ...": only where no other number is told. */
+export const isLastResort = (text: string, phone: PersonFact): boolean =>
+  NOT_THIS.test(text.slice(text.lastIndexOf('\n', phone.start) + 1, phone.start));
+
 /** The number by which somebody wants to be reached, of several in a signature. */
 export function bestPhone(text: string, phones: readonly PersonFact[]): PersonFact | undefined {
   const line = ({ start, end }: PersonFact): string => {

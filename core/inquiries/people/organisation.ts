@@ -23,7 +23,7 @@ const PERSONAL = /^\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+(?<!s)$/u;
 /** Two capitalised words and more on one line. */
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
 const LABEL_ORG =
-  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|club|society|association|choir|team|parish|council|agency|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gim;
+  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|club|society|association|choir|team|parish|council|agency|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gimu;
 const BEHALF = new RegExp(
   String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
   'gu',
@@ -35,7 +35,7 @@ const DOES_FOR = new RegExp(
 );
 /** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
 const ACTS = new RegExp(
-  String.raw`(?:^|[,.!?\n-]\s{0,3}|\b(?:confirm|say|write|that)\s(?=the\s))(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate|play|perform|sing|meet|gather|mark|open)|are (?:doing|gathering|meeting|performing|having|playing)|meets|gathers|performs|(?:is|are) (?:making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
+  String.raw`(?:^|[,.!?\n-]\s{0,3}|\b(?:confirm|say|write|that)\s(?=the\s))(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate|play|perform|sing|meet|gather|mark|open)|are (?:doing|gathering|meeting|performing|having|playing)|meets|gathers|performs|(?:is|are) (?:presenting|throwing|hiring|making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
   'gmu',
 );
 const CERTAIN = new RegExp(

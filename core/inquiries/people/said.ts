@@ -4,6 +4,7 @@
 import { WHOLLY_PART } from './bodies.ts';
 import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
+import { farewellAt } from './farewells.ts';
 import { inTwo } from './form-name.ts';
 import { introducedIn } from './introduced.ts';
 import { lastWordsOf } from './last-words.ts';
@@ -16,6 +17,7 @@ import { RANK } from './ranks.ts';
 import { toWhom } from './to-whom.ts';
 import { smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
+import { callerIn } from './voicemail.ts';
 import type { People } from './signature.ts';
 import { KIN_WORDS, mayBeOrganisation, namesArea, NAME, nameFrom, ORG_NAME, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
@@ -56,7 +58,7 @@ const CALLED = new RegExp(
 );
 const OF_ORG = new RegExp(String.raw`(?:^|[-,!]\s)(${NAME})\s(?:from|at|with)\s(${ORG_NAME})(?=[.!,])`, 'gu');
 const BY_PHONE = new RegExp(
-  String.raw`(?:[.!?,;)]|\n|\s-|\d[ap]m?|^)\s{0,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hank you|[Tt]hx),?\s)?(${NAME_HERE})(?:\sx{1,3})?,?\s(?:(?:[Tt]el|[Tt]él|[Pp]h|[Pp]hone|[Mm]ob|[Mm]obile|[Cc]ell|[Hh]andy|[Nn]atel|[Tt]lf|GSM|[Ww]hats[Aa]pp|[TtMm])(?:\.?:?\s|[.:]))?[([]?\+?\d[\d\s().-]{6,}[)\]]?(?:\s*$|[.,]\s[^\d\n]{0,50}$)`,
+  String.raw`(?:[.!?,;)]|\n|\s-|\d[ap]m?|^)\s{0,2}(?:(?:[Tt]a|[Cc]heers|[Tt]hanks|[Tt]hank you|[Tt]hx|[LV]G|MfG|[Gg]ruß|[Gg]rüße|[Gg]roet(?:jes)?|[Ss]aludos|[Bb]ises|[Mm]erci|[Dd]anke|[Rr]egards|[Bb]est|[Ll]ove|x{1,3}|xo),?\s)?(${NAME_HERE})(?:\sx{1,3})?,?\s(?:(?:[Tt]el|[Tt]él|[Pp]h|[Pp]hone|[Mm]ob|[Mm]obile|[Cc]ell|[Hh]andy|[Nn]atel|[Tt]lf|GSM|[Ww]hats[Aa]pp|[TtMm])(?:\.?:?\s|[.:]))?[([]?\+?\d[\d\s().-]{6,}[)\]]?(?:\s*$|[.,]\s[^\d\n]{0,50}$)`,
   'u',
 );
 /** "ring me asap Yaz 07700 900871", "Text me. Bo, 250-555-0188" */
@@ -66,7 +68,7 @@ const RING_ME = new RegExp(
 );
 const AFTER_PHONE = new RegExp(String.raw`\d[\d\s().-]{6,},?\s-?\s?(${NAME})[.!]?\s*$`, 'u');
 const FAREWELL = new RegExp(
-  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Nn]g[aā] mihi|[Tt]hx|[Tt]hks|[Tt]hanx|[Tt]hnx|[Tt]ks|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Ll]uv|[Ll]ove|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
+  String.raw`(?:^|[\s,.!?-])(?:[Tt]hanks|[Tt]hank you|[Mm]erci|[Gg]racias|[Gg]razie|[Dd]anke|[Ll][Gg]|[Vv][Gg]|[Gg]ruß|[Gg]rüße|[Gg]roetjes|[Gg]roet|[Ss]olidarity|[Ss]aludos|[Gg]reet(?:s|ings)|[Gg]rüsse|[Nn]g[aā] mihi|[Tt]hx|[Tt]hks|[Tt]hanx|[Tt]hnx|[Tt]ks|[Cc]heers|[Bb]est|[Rr]egards|[Tt]a|[Rr]gds|[Ll]uv|[Ll]ove|[Xx][Oo]|xx)[\s,!.-]{1,3}(?:(?:in advance|again|so much|a lot|a million|a bunch|all)[\s,!.-]{1,3})?(${NAME})(?:\sx{1,3})?[\s.!]*$`,
   'u',
 );
 /** ". Sylvester Korn, Blue Hills Builders", "- Ximena @ Kelp & Clover PR" at the very end. */
@@ -90,7 +92,10 @@ const LAST_AND_DETAILS = new RegExp(
   String.raw`[.!?]\s+(\p{Lu}[\p{L}'-]{1,20} \p{Lu}[\p{L}'-]{1,20})(?:,\s[^,\n!?]{2,30}){1,3},\s(?:[\w.+-]{1,60}@[\w.-]{3,80}|\(?\+?\d[\d\s().-]{6,18})\s*$`,
   'u',
 );
-const DASHED = new RegExp(String.raw`[\s.!?)](?:-{1,2}|~|x{1,2})\s?(${NAME})\s*$`, 'u');
+const DASHED = new RegExp(
+  String.raw`[\s.!?)](?:-{1,2}|~|x{1,2}|(?:(?:\p{Extended_Pictographic}\ufe0f?){1,3}|\\m/)(?=\s?\p{Lu}[\p{L}'-]+\s*$))\s?(${NAME})\s*$`,
+  'u',
+);
 /** A farewell in any language: "Go raibh maith agat, Donncha". */
 const PARTING = new RegExp(String.raw`\p{L},\s(\p{Lu}[\p{L}'-]{1,20})(?:\sx{1,3})?[.!]?\s*$`, 'u');
 /** A few words of farewell of any kind and a name: "Yours in bridges, Thaddea Crowe", "Warmly (ha), Charmaine". */
@@ -102,12 +107,12 @@ const ANY_FAREWELL = new RegExp(
 const NAME_AND = /(?:^|[.!?)]\s{1,3}|\n\s{0,3}|\s[-–—]\s?)((?:\p{Lu}[\p{L}'.-]*\s?){1,3}),\s\p{Lu}[^,\n]{1,40}$/u;
 const bids = (foot: string): boolean => {
   const lead = NAME_AND.exec(foot.trimEnd())?.[1];
-  return lead === undefined || isFarewell(lead) || /^(?:\p{L}{3,14}ly|\p{L}{3,14}ty)$/u.test(lead);
+  return lead === undefined || isFarewell(lead) || farewellAt(`${lead},`) > lead.length || /^(?:\p{L}{3,14}ly|\p{L}{3,14}ty)$/u.test(lead);
 };
 
 /** "Bree (PTA)", "Alphonse Gillis, club secretary", "Lucinda at the visitor center" as the last words. */
 const LAST_AND_WHO = new RegExp(
-  String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3})(?:[\p{L}' ]{2,24},\s(?=[^,]{2,40}\())?(${NAME_HERE})(?:\s\([^()\d]{2,40}\)|,(?!\s(?:will|is|has|can|who|would|and|or|please|thanks|by|with|but|for|from|was|did|does|next|same)\b)(?:\s[\p{Ll}'-]{3,16}){1,3}|\s(?:at|from|with|for|of)\sthe(?:\s[\p{L}'-]{2,16}){1,4})[.!]?\s*$`,
+  String.raw`(?:[.!?)]\s{1,3}|\n\s{0,3}|(?<!\d)\sx{1,3}\s(?=\p{Lu}\p{Ll}+ \())(?:[\p{L}' ]{2,24},\s(?=[^,]{2,40}\())?(${NAME_HERE})(?:\s\((?:[^()\d]{2,40}|(?:[Nn]r|[Nn]o|[Nn]umber|[Ff]lat|[Hh]ouse|[Hh]uisnummer|[Uu]nit|[Aa]pt)\.? ?\d{1,4}\p{Ll}?)\)|,(?!\s(?:will|is|has|can|who|would|and|or|please|thanks|by|with|but|for|from|was|did|does|next|same)\b)(?:\s[\p{Ll}'-]{3,16}){1,3}|\s(?:at|from|with|for|of)\sthe(?:\s[\p{L}'-]{2,16}){1,4})[.!]?\s*$`,
   'u',
 );
 const LAST_WORD = new RegExp(
@@ -159,15 +164,17 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     return fact && { ...fact, start: fact.start + by, end: fact.end + by };
   };
   const ending = LAST_AND_ORG.exec(foot);
+  // "Nic @ Cinder Block Video 0491 570 737": the number is none of its name.
+  const ended = ending?.[2]?.replace(/,?(?: \d{2,5}){2,}$/, '');
   const endingOrg =
     ending?.[1] &&
-    ending[2] &&
+    ended &&
     nameFrom(ending[1], 0) &&
-    (mayBeOrganisation(ending[2]) || (ending[1].includes(' ') && /^\p{Lu}\p{Ll}{3,}$/u.test(ending[2]))) &&
-    !isTown(ending[2]) &&
-    !(TITLE_WORDS.test(ending[2]) && !ending[2].includes(' ')) &&
-    !namesArea(ending[2])
-      ? shift(organisation(ending[2], ending.index + ending[0].lastIndexOf(ending[2])))
+    (mayBeOrganisation(ended) || ((ending[1].includes(' ') || ending[0].includes(' @ ')) && /^\p{Lu}\p{Ll}{3,}$/u.test(ended))) &&
+    !isTown(ended) &&
+    !(TITLE_WORDS.test(ended) && !ended.includes(' ')) &&
+    !namesArea(ended)
+      ? shift(organisation(ended, ending.index + ending[0].lastIndexOf(ended)))
       : undefined;
   const beside = LAST_AND_BODY.exec(foot);
   const bodyAfter =
@@ -190,6 +197,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
   const said = [
     inTwo(body),
     match(LABEL_NAME, body),
+    callerIn(body, isTown),
     introducedIn(body, isTown),
     toWhom(withoutDoorkeepers(body)),
     match(AS_KIN, body.slice(0, LONGEST_GREETING * 2)),
@@ -213,7 +221,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     match(REACH, withoutDoorkeepers(body)),
     match(ANSWER_TO, body),
     shift(match(FAREWELL, foot)),
-    shift(match(DASHED, foot)),
+    noTown(shift(match(DASHED, foot))),
     bids(foot) ? noTown(shift(match(ANY_FAREWELL, foot))) : undefined,
     noTown(lastWord),
     noTown(shift(match(LAST_AND_WHO, foot))),

@@ -1,7 +1,7 @@
 /**
  * The lines of a signature: name, title, organisation, mail, phone.
  */
-import { DEPARTMENT, isSoleBody, KIN, OFFICE, PART_OF, TWO_PEOPLE, WHOLLY_PART } from './bodies.ts';
+import { DEPARTMENT, FIRM, FIRM_IN_TITLE, isSoleBody, KIN, OFFICE, PART_OF, TWO_PEOPLE, WHOLLY_PART } from './bodies.ts';
 import { farewellAt, onlyBids } from './farewells.ts';
 import { bestPhone, isHouseOf, partnersIn, withExtension } from './houses.ts';
 import { withForm, withoutForms } from './legal-forms.ts';
@@ -25,22 +25,14 @@ import {
 export type People = { name?: PersonFact; email?: PersonFact; phone?: PersonFact; organisation?: PersonFact };
 
 const NAME_LINE = new RegExp(
-  `^[-~\\s]{0,4}(${NAME})(?=\\s*(?:$|[,|(/·]|\\s[-&+]\\s(?!Cie|Co(?![\\p{L}])|Sons|Söhne|Fils|Partner)|\\s@\\s|\\s(?:from|at)\\s|\\s\\(?\\+?\\d|[.!)]?$|\\sx{1,3}$))`,
+  `^(?:\\\\m/|[-–—~*\\s\\p{Extended_Pictographic}\\ufe0f]){0,5}(${NAME})(?=\\s*(?:$|[,|(/·]|(?:jun|sen|jr|sr|Jr|Sr)\\.?\\s*$|\\s[-&+]\\s(?!Cie|Co(?![\\p{L}])|Sons|Söhne|Fils|Partner)|\\s@\\s|\\s(?:from|at|for|on behalf of|für|voor|pour|namens)\\s|\\s\\(?\\+?\\d|[.!)]?$|\\sx{1,3}$))`,
   'u',
 );
 const FAREWELL =
   /^\s*(?:(?:[mM]any |[wW]ith |[kK]ind |[bB]est |[wW]arm |[wW]armest |[sS]o |[aA] big )*(?:[tT]hanks|[tT]hank you|[tT]hankyou|[rR]egards|[wW]ishes|[gG]ratitude|[tT]hx|[tT]x|[tT]a)(?: (?:so much|a lot|a bunch|again|very much|in advance|and [\w ]{0,20}regards|& [rR]egards))?|[gG]roet(?:en|jes)?|[hH]erzlich(?:st)?|(?:[kK]ind |[wW]arm |[nN]ice )?[gG]reetings|[fF]aithfully|[\p{L}]{3,14}ly(?=,)|[pP]eace|[aA]tentamente|[aA]mitiés|[aA]micalement|(?:\p{L}+ )?[gG]r(?:uss|uß|üße|üsse)|[sS]ervus|[hH]älsningar|[hH]ilsen|[tT]erveisin|[bB]ises|[bB]isous|(?:[uU]n )?[aA]brazos?|[bB]eijos|[sS]lán|[hH]wyl|[mM]ahalo|[nN]amaste|[bB]aci|[sS]aluti|[cC]ordialmente|[cC]heers|(?:[wW]ith |[mM]any |[mM]y )?[aA]pologies|[hH]ugs|[bB]lessings|[bB]ye(?: for now)?|[cC]iao|[uU]ntil then|[sS]ee you(?: soon)?|[oO]nwards|[wW]armest|[bB]est|[aA]ll (?:the|my) best|[sS]incerely|[yY]ours(?: \w+)?|[wW]armly|[tT]alk soon|[sS]peak soon|[cC]ordially|[rR]espectfully|[gG]ratefully|[tT]ake care|[lL]ater|[bB][rR]|[kK][rR]|[rR]gds|[xX][xXoO]?|[\p{L} ]{0,20}(?:[gG]rüßen?|[gG]rüsse|[gG]rüße)|MfG|LG|VG|[cC]ordialement|[bB]ien à vous|[mM]erci|[sS]aludos(?: cordiales)?|[uU]n saludo|[gG]racias|[cC]ordiali saluti|[gG]razie|[mM]et vriendelijke groet|[gG]roeten|[aA]tenciosamente|[oO]brigad[oa]|[aA]braços|[mM]vh)\s?[,.!:-]*\s*/u;
-/** "Brightwater Communications": a firm by its last word; "Corporate Communications" is a department. */
-const FIRM =
-  /^(?!(?:leit(?:er|erin|ung)|responsable|chef|hoofd|corporate|internal|external|marketing|brand|digital|media|public|events?|community|member|sales|strategic|global|group|head|director)(?!\p{L}))\p{Lu}[\p{L}'&-]+(?: (?:& )?\p{Lu}[\p{L}'&-]+){0,2} (?:Communications|Marketing|Relations|Design|Consulting)$/iu;
-
-/** Bodies whose names hold a word of an office. */
-const FIRM_IN_TITLE =
-  /(?:^| )(?:group|agency|university|e\.v)$|^(?:\S+ ){3,}office$|(?<!\s(?:of|for|de|du|di|del|in|to))\s(?:pictures|films?|productions?|studios?|broadcast|college|hospital|museum)$/i;
-
 /** "Contact: ", "Jobs contact.....", "Questions to " before a name. */
 const LABEL =
-  /^\s*(?:(?:p\.?\s?p\.?|i\.\s?[AV]\.)\s(?=\p{Lu})|(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to|enquiries|inquiries|queries|questions|rückfragen|kontakt|contacto|contatto|ansprechpartner(?:in)?)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|queries|enquiries|inquiries|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
+  /^\s*(?:(?:(?:the|le|la|das|die|de|het) )?(?:secretary|secretariat|secrétariat|secrétaire|sekretariat|secretariaat)[,:]\s(?=\p{Lu})|(?:p\.?\s?p\.?|i\.\s?[AV]\.)\s(?=\p{Lu})|(?:(?:\p{L}{2,12} )?contact(?: \p{L}{3,10})?|name|from|producer|booker|caller|organi[sz]er|coordinator|ask for|who|reply to|responses? to|enquiries|inquiries|queries|questions|rückfragen|kontakt|contacto|contatto|ansprechpartner(?:in)?)\s?(?::|=|\?|\.{2,}|\t)\s*|(?:questions|queries|enquiries|inquiries|quotes|answers|replies|reply|rsvp|respond|apply) to |(?:contact|call|ring|text|email) )/iu;
 /** A farewell of any words and a name on one line: "Solidarity, Desmond". */
 const ANY_FAREWELL = new RegExp(
   `^\\s*(?:Solidarity|\\p{L}[\\p{Ll}']{1,15}(?: [\\p{Ll}'-]{1,15}){1,4}|\\p{Lu}\\p{Ll}{2,13}(?:ly|ty|ment|ings?)(?=,\\s\\p{Lu}[\\p{L}'-]+\\s\\p{L})),\\s(?=${NAME}[.!]?\\s*$)`,
@@ -59,6 +51,8 @@ const isOf = (where: string, name: string): boolean =>
     .split(/[^a-z]+/)
     .some((word) => word.length > 2 && foldName(where).includes(word.slice(0, 3)));
 
+/** "Heartily", "Musically" */
+const LY = /^\s*(?!(?:Beverly|Kimberly|Waverly|Connolly|Connelly|Donnelly|Kennelly))\p{Lu}\p{Ll}{4,12}ly\s*[,.!]?\s*$/u;
 /** "Sincèrement," "Kh": a farewell in any language, told by the name of somebody below it. */
 const leaves = (text: string, below: string | undefined, mail: string): boolean =>
   below !== undefined &&
@@ -67,7 +61,8 @@ const leaves = (text: string, below: string | undefined, mail: string): boolean 
   /^\s*\p{Lu}[\p{L}'-]+\s+\p{L}/u.test(below) &&
   NAME_LINE.test(below) &&
   !ORG_WORDS.test(below) &&
-  ((isOf(mail, below) && !text.trim().includes(' ') && !isOf(mail, text) && !isOf(below, text)) ||
+  ((LY.test(text) && !below.trim().startsWith(text.trim())) ||
+    (isOf(mail, below) && !text.trim().includes(' ') && !isOf(mail, text) && !isOf(below, text)) ||
     /^\s*(?:\p{L}{1,3}[,.!]?|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text));
 
 const afterComma = (text: string): string => text.slice(text.indexOf(',') + 1).trim();
@@ -130,6 +125,8 @@ function isCalledInFull(name: string, line: string, isTown: (name: string) => bo
 /** "Referat Öffentlichkeitsarbeit", "Departamento de Eventos": the house stands below. */
 const isPart = (text: string): boolean => [DEPARTMENT, PART_OF, WHOLLY_PART].some((pattern) => pattern.test(text.trim()));
 
+/** "Ruderclub Blaudorn 1893" */
+const FOUNDED = /(?<=\p{L}) (?:1[5-9]|20)\d\d$/u;
 type Found = { fact: PersonFact; known: boolean };
 
 /** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
@@ -144,7 +141,7 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     const from = start + named.index;
     return [{ fact: { value: named[0], start: from, end: from + named[0].length }, known: true }];
   }
-  for (const piece of withoutForms(line).split(/(\s*[|/,·]\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
+  for (const piece of withoutForms(line).split(/(\s*(?:[|,·]|(?<!\bA)\/)\s*|\s[-–—@]\s|\bat\b|\s\()/u)) {
     const from = at;
     at += piece.length;
     const written = piece
@@ -170,7 +167,7 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     if (
       words.length < 2 ||
       words.length > 60 ||
-      /[@\d?!:]/.test(words.replace(NUMBERED_BODY, '')) ||
+      /[@\d?!:]/.test(words.replace(NUMBERED_BODY, '').replace(FOUNDED, '')) ||
       !(formed ? /^\p{L}/u : BEGINS).test(words) ||
       isTown(words)
     )
@@ -254,7 +251,8 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
       const house = headed && rank === 0 && name !== undefined && name.value.split(' ').length > 2;
       if (match && name && !house && !partnersIn(text, start) && !isHouseOf(name.value, mail, host) && !TITLE_WORDS.test(name.value)) {
         people.name = name;
-        rest = match[0].length + (/^\s(?:from|at)\s/.exec(text.slice(match[0].length))?.[0].length ?? 0);
+        rest =
+          match[0].length + (/^\s(?:from|at|for|on behalf of|für|voor|pour|namens)\s/.exec(text.slice(match[0].length))?.[0].length ?? 0);
         named = index;
       }
     }

@@ -12,7 +12,9 @@ export const KIND = String.raw`(?:association|asociación|associazione|associaç
 
 const PATTERNS = [
   // Whose words they are.
-  String.raw`(?:[Dd]esde|(?:[Ee]n nombre|[Dd]e parte|[Ee]m nome|[Dd]e la part|[Aa]u nom|[Pp]our le compte) d(?:el?|u|es|[ao]s?|(?='))|[Nn]amens(?: (?:het|de) (?:bestuur|team|organisatie|directie|comité) van)?|[Ii](?:'ve| have)? (?:just |recently |now )?(?:started (?:at|with)|joined|work (?:at|for))|[Ii]m (?:Namen|Auftrag)|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)(?: \([^()]{2,40}\))? of|[Ww]e (?:run|organi[sz]e)|and help(?:ed)? (?:to )?(?:run|organi[sz]e)|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  String.raw`(?:[Dd]esde|(?:[Ee]n nombre|[Dd]e parte|[Ee]m nome|[Dd]e la part|[Aa]u nom|[Pp]our le compte) d(?:el?|u|es|[ao]s?|(?='))|[Nn]amens(?: (?:het|de) (?:bestuur|team|organisatie|directie|comité) van)?|[Ii](?:'ve| have)? (?:just |recently |now )?(?:started (?:at|with)|joined|work (?:at|for))|[Ii]m (?:Namen|Auftrag)|[Pp]er conto di|[Aa] nome di|[Ss]iamo|[Ss]omos|[Nn]ous sommes|[Ww]ir sind|[Ww]ij zijn|(?:segretari[ao]|secretari[ao]|secrétaire|presidente?|présidente?|voorzitter|prensa|presse) (?=d)|[Oo]n behalf of|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)(?: \([^()]{2,40}\))? of|[Ww]e (?:run|organi[sz]e)|and help(?:ed)? (?:to )?(?:run|organi[sz]e)|on the (?:board|committee|council|organi[sz]ing committee)(?: of (?:trustees|directors))? of|[Ii] (?:chair|administer|run|head|own|founded|represent|coach|captain|manage|coordinate|co-ordinate|organi[sz]e|direct|(?:help|helped) (?:to )?(?:run|organi[sz]e)|look after)|(?:[Hh]ere|[Aa]ll of us|[Uu]s) at|[Ii](?:'m| am) with)\s?${ARTICLES}{0,2}(?:${KIND}\s)?(${CAPITALISED})`,
+  // "I'm organizing the Torrance Orchid Circle's winter show"
+  String.raw`(?:[Ii](?:'m| am)|[Ww]e(?:'re| are)) (?:organi[sz]ing|arranging|planning|running|coordinating|in charge of) (?:the )?(${CAPITALISED}(?<='s))(?= \p{Ll})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
   String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
   // "my studio's Peat & Petal"
@@ -31,7 +33,7 @@ const PART_BEHIND =
 
 /** Who holds or heads it. */
 const RUNS =
-  /^(?:(?:I|We|we|And|and) (?:help(?:ed)? (?:to )?)?(?:chair|run|head|manage|coordinate|co-ordinate|organi[sz]e)|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)) /u;
+  /^(?:(?:I|We|we|And|and) (?:help(?:ed)? (?:to )?)?(?:chair|run|head|manage|coordinate|co-ordinate|organi[sz]e)|(?:secretary|treasurer|chair|chairman|chairwoman|president|convenor)|on the (?:board|committee)) /u;
 /** "from the Ballarat squash club", "treasurer of the bendigo junior calisthenics club": a town's, in small letters. */
 const OF_TOWN =
   /(?<!\p{L})(?:from|of|at|for|with) the (\p{L}[\p{Ll}'-]{2,16}(?: \p{Ll}{3,14}){0,3} (?:club|society|choir|association|league|guild|orchestra|band|school|council|troupe))(?!\p{L})(?! (?:hall|room|night|dinner|final|show|house|concert)s?(?!\p{L}))/gu;
@@ -42,6 +44,10 @@ const OFFICE_OF = new RegExp(
 );
 /** "For Greenfield Model School" on a line of its own at the end. */
 const FOR_LINE = new RegExp(String.raw`\n[^\S\n]*[Ff]or (?:and on behalf of )?(?:the )?(${CAPITALISED})[.,]?[^\S\n]*(?=\n|$)`, 'gu');
+/** " clog dancers", " bell ringers" */
+const PEOPLE =
+  /^(?: \p{Ll}[\p{Ll}-]{1,14}){0,2} (?:dancers|singers|players|runners|riders|walkers|ringers|cyclists|rowers|swimmers|archers|bowlers|quilters|knitters|growers|farmers|anglers|divers|fiddlers|drummers|pipers|climbers|wheelers|rangers|scouts|guides|bellringers)(?!\p{L})/u;
+const PEOPLE_REACH = 60;
 /** Who they are is said at the beginning. */
 const REACH = 2000;
 
@@ -67,7 +73,11 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       const runs = RUNS.test(found[0]) && value.split(' ').length > 2;
       if (/^meetings?$/i.test(last) || (OCCASION.test(last) && !ORG_WORDS.test(last) && !runs)) continue;
       const start = found.index + found[0].lastIndexOf(found[1] ?? '');
-      return { value, start, end: start + value.length };
+      // "treasurer of the Airedale clog dancers": one word and its people.
+      const more = value.includes(' ')
+        ? ''
+        : (PEOPLE.exec(body.slice(start + value.length, start + value.length + PEOPLE_REACH))?.[0] ?? '');
+      return { value: value + more, start, end: start + value.length + more.length };
     }
   for (const found of body.slice(0, REACH).matchAll(OFFICE_OF)) {
     const value = found.groups?.['body'] ?? '';
