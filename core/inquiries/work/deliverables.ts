@@ -13,13 +13,13 @@ const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|
 const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|Min\.?|Sek\.?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
 /** How many, one by one or in a list: "3 x", "one", "a couple of". */
 const COUNT = String.raw`(?:(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty)(?:\s?x)?\s|a (?:few|couple of)\s|some\s|several\s)`;
-const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|little|wee|tiny|brief|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
+const ADJECTIVE = String.raw`(?:short|longer|quick|vertical|square|long|edited|unedited|uncut|final|full[- ]length|full|raw|single|social(?: media)?|promotional|promo|highlights?|recap|teaser|same[- ](?:day|night)|next[- ]day|daily|nightly|cinematic|simple|subtitled|captioned|event|clean|multicam|individual|separate|polished|little|wee|tiny|brief|horizontal|landscape|portrait|nice|whole[- ]day|petite?|kurzer|kurzes|kurzen|korte?|breve)`;
 /** A word that may stand between how long and what. */
 const WORD = String.raw`(?!(?:of|and|or|for|to|the|in|from|with|at|is|are|on|into|by|a|an|et|un|une|und|ein|eine|y|e|en|een|de|des|con|mit|pour|für|para|we|you|before|after|talks?|break|drive|walk|slots?|speech|presentation|set)(?!\p{L}))[\p{L}'-]{2,14}`;
-const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts|chapters?|episodes?|vignettes?|segments?|tributes?|profiles?|instal?lments?)`;
-const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilms?|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Bb]est-?of|[Ff]ilmat[oi]|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting)`;
+const MADE = String.raw`(?:films?|videos?|vids?|reels?|clips?|edits?|cut-?downs?|cuts?|recaps?|highlights?|teasers?|trailers?|promos?|sizzles?|montages?|summar(?:y|ies)|versions?|pieces?|verticals?|time-?lapses?|documentar(?:y|ies)|docos?|docs?|ads?|adverts?|spots?|masters?|loops?|after-?movies?|snippets?|testimonials?|stories|wrap-?ups?|compilation|recordings?|shorts|chapters?|episodes?|vignettes?|segments?|tributes?|profiles?|portraits?|instal?lments?)`;
+const MADE_ABROAD = String.raw`(?:\p{L}{2,12}-)?(?:\p{L}{0,9}[Ff]ilme?|[Rr]ückblick|[Ff]ilmpje|[Kk]urzfilms?|[Vv][ií]d[eéè]os?|[Cc]lips?|[Zz]usammenschnitt|[Mm]itschnitt|[Tt]railers?|[Tt]easers?|[Rr]eels?|[Aa]ftermovie|[Bb]est-?of|[Ff]ilmat[oi]|[Mm]ontage|montaje|resumen|résumé|riassunto|[Ss]amenvatting|[Vv]erslag|[Ii]mpressie|[Rr]eportage|reportaje)`;
 const ABOUT = String.raw`(?:(?:about|around|approx\.?|roughly|max\.?|maximum|at most|up to|under|circa|ca\.?|say|no more than|between|etwa|rund|ungefähr|höchstens|environ|unos|ongeveer|zo'n|so)\s)?`;
-const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: the)? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?!\p{L}))?`;
+const PER = String.raw`(?: (?:every|each) (?:day|evening|night|morning)| (?:of|from|for) (?:each|every|all)(?: of)?(?: the)?(?: (?:two|three|four|five|six|seven|eight|nine|ten|\d{1,2})(?= \p{L}))? [\p{L}'-]{3,14}| the same (?:day|night|evening)| each(?! (?!(?:for|and|please|by|to|as|or|in|on|at|is|would|will|with)(?!\p{L}))\p{L})(?!\p{L}))?`;
 const [FROM, TO] = [String.raw`(?<![\p{L}\p{N}:-])`, String.raw`(?![\p{L}\p{N}-])`];
 /** "video edit", "highlights-reel": written so that the long list stands in the pattern once, which makes it quicker to build. */
 const MADE_IN_A_ROW = String.raw`(?:${MADE}(?:[\s-]|${TO}))+(?<![\s-])`;
@@ -27,12 +27,18 @@ const MEDIA = String.raw`(?:footage|material|data|files?|rushes|recordings?|clip
 const SHOWN = String.raw`(?:ceremony|service|show|speech(?:es)?|vows|talks?|concert|performance|programme|play|recital|interviews?|sessions?|set|waltz|liturgy|gala|mass|match|game|dances?|toasts|debate|panel|keynotes?|lectures?|musical)`;
 const OWN_FILE = String.raw`(?:a|an|its|their|one|own|separate|individual|single)(?: (?:own|separate|single|individual))* (?:files?|clips?|videos?|links?|recordings?)`;
 
+/** Where what is made is shown. */
+const OUTLET = String.raw`web ?sites?|home ?page|socials?|social media|channels?|stories|feed|intranet|newsletter|archives?|lobby|landing page|web ?page|web|site|ticket counter|shop window`;
+
 /** Told by how long it is: these need nothing more to be a thing that somebody makes. */
 const MEASURED = [
   String.raw`${LENGTH}[\s-]{1,2}(?:${WORD}[\s-]){0,2}?${MADE_IN_A_ROW}${PER}`,
-  String.raw`${MADE_IN_A_ROW}(?: (?:of|lasting|at|around|about|-) | \(|[,:] )${ABOUT}${LENGTH}(?:(?<=\([^()]{0,40})\))?`,
+  String.raw`${MADE_IN_A_ROW}(?: (?:of|lasting|at|around|about|with (?=max|at most|about|around|up to)|-) | \(|[,:] )${ABOUT}${LENGTH}(?:(?<=\([^()]{0,40})\))?`,
   String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?\)?`,
   String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)${TO}`,
+  // "90 seconds for our website", "1x video 3 minutes"
+  String.raw`${NUMBER}[\s-](?:minutes|seconds|mins?|secs?) for (?:our|the|my|your) (?:${OUTLET})${TO}(?! launch)`,
+  String.raw`\d{1,2}\s?x\s?(?:${WORD}\s)?${MADE}[ ,:]{1,2}${ABOUT}${LENGTH}`,
   // "40 edited photos", "individual tracks for each speaker"
   String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|pics|stills)${TO}`,
   String.raw`(?:individual|separate) (?:audio )?tracks? (?:for|of|per) (?:each|every) [\p{L}'-]{2,14}`,
@@ -49,7 +55,7 @@ const BEFORE = new RegExp(
 /** Told by an adjective: a short film, edited highlights. */
 const DESCRIBED = new RegExp(
   latin(
-    String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>(?<=(?:short|longer|little|wee|tiny|brief|edited|final|promo|promotional|social) )(?!(?:social|promo|highlights?|event|theatre|theater|doc\p{L}*|feature|student|music) )[\p{L}-]{3,12} (?:films?|videos?|reels?)|highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
+    String.raw`${FROM}${COUNT}?(?<size>(?:${ADJECTIVE}\s){0,4})(?<noun>(?<=(?:short|longer|little|wee|tiny|brief|edited|final|promo|promotional|social|full|full-length) )(?!(?:social|promo|highlights?|event|theatre|theater|doc\p{L}*|feature|student|music) )[\p{L}-]{3,12} (?:films?|videos?|reels?)|highlights?(?: (?:reel|video|film|edit|clip|cut)s?)?|recaps?(?: (?:video|film|reel|edit)s?)?|sizzle(?: reel)?s?|trailers?|teasers?|promos?|after-?movies?|reels?|clips?|cut-?downs?|montage|cut(?! (?:to|from|of|the|a)\b)|edits?|social (?:cuts?|edits?|videos?)|recordings? of (?:each|every|all(?: the)?) (?:talk|session|speaker|speech|match|game|performance|presentation|set|panel|lecture)s?|recordings?|footage|talking-head interviews?|testimonials?|documentar(?:y|ies)|photo gallery|gallery|videos?|films?|stories)${TO}(?<per>${PER})`,
   ),
   'gi',
 );
@@ -66,6 +72,18 @@ const PROMISED = [
   String.raw`(?:each|every|all(?: the)?|the)\s(?:[\p{L}'\d-]{2,14}\s){1,4}?(?:as|in|on) ${OWN_FILE}`,
   String.raw`(?:separate|individual|single|own) (?:unedited |edited |uncut )?(?:files?|clips?|videos?|recordings?|links?)(?: (?:for|of|per) (?:each|every)(?: of the)?(?: (?!by|on|in|and|within|at|before|after|as)[\p{L}'-]{2,14}){1,2})?`,
   String.raw`(?:(?:${ADJECTIVE})\s)?(?!(?:it|them|that|this|all|be|just|only|want|need|the|is|are|an?|or|filmed|recorded|and|plus)\s)[\p{L}'-]{3,14}(?:\s(?!filmed|recorded|and|or|an?\s|the\s)[\p{L}'-]{3,14})?\s(?:in full|uncut|unedited|in (?:its|their) entirety|topped and tailed)`,
+  String.raw`${SHOWN}(?: with (?:my |our |the )?\p{L}{3,14})? complete(?=\s?(?:[.,;)\n]|$))`,
+  // "die Reden ungekürzt", "les discours en entier"
+  String.raw`(?:die|den|das|der|alle) \p{L}{3,20} (?:ungekürzt|ungeschnitten|in voller Länge|am Stück|vollständig)`,
+  String.raw`(?:les?|la) \p{L}{4,14} (?:en entier|en intégralité|dans (?:son|leur) intégralité)`,
+  // "three pen drives with the complete film", "one copy on pen drive"
+  String.raw`(?:\d{1,3}|${IN_WORDS}|an?) (?:pen|usb|thumb|flash|memory) ?(?:drives?|sticks?) (?:with (?:the )?(?:complete |full |whole |edited )?(?:film|video|recording|programme|footage)|(?:for|of|per) (?:each|every) \p{L}{3,14})`,
+  String.raw`(?:\d{1,3}|${IN_WORDS}|a) cop(?:y|ies) on (?:an? )?(?:(?:pen|usb|thumb|flash|hard) ?)?(?:drives?|sticks?|usbs?|dvds?|disks?)`,
+  // "one film of the whole evening is plenty"
+  String.raw`(?:one|a single) (?:film|video|recording|edit)(?: of the (?:whole |entire |full |complete )?[\p{L}'-]{3,14})?(?=\s?(?:[.,;)\n]|$| (?:is|are|would|will|and|plus|for|to|from|that|which|by|we|on)(?!\p{L})))`,
+  // "a relaxed film for our homepage"
+  String.raw`(?:${WORD} ){0,2}(?:films?|videos?|clips?|reels?) for (?:our|the|my) (?:${OUTLET})`,
+  String.raw`(?<=(?:need|want|like|plus|deliver|get|require) (?:also |some |a few )?)(?:reels|rushes|raws)(?! (?:of|from)(?!\p{L}))`,
   String.raw`(?:full|whole|entire|complete|uncut|unedited|raw)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
   String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:x\s)?(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
   String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d{1,2}) (?:\p{Ll}+e )?\p{L}{0,14}(?:[Vv]ideos|[Cc]lips|[Ff]ilme)`,
@@ -85,12 +103,12 @@ const PROMISED = [
 ].map((pattern) => new RegExp(latin(`${FROM}${pattern}${TO}`), 'gi'));
 
 const NOT_ASKED =
-  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|best(?! $)|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|(?<!(?:can|could|should|shall|if|that) )(?:we|i) (?:make|cut|edit|produce)|(?<!(?:who|that|which|also|and) )(?:makes|produces|handles)|(?:he|she|editor|firm|company|team|agency) (?:cuts|edits)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
+  /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|(?<!(?:can|could|would|will|should|if|that|do) )you (?:make|shoot|produce)|best(?! $)|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|(?<!(?:can|could|should|shall|if|that) )(?:we|i) (?:make|cut|edit|produce)|(?<!(?:who|that|which|also|and) )(?:makes|produces|handles)|(?:he|she|editor|firm|company|team|agency) (?:cuts|edits)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:(?:we|i)(?:'ll| will)? (?:give|bring|hand out)|existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
 /** The sentence wants, promises or lists it. */
 const WANTED =
-  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|asks? for|asking for|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|besoin|entrega|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
+  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|asks? for|asking for|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|aimerions|recevoir|besoin|entrega|recibir|servirebbe(?:ro)?|serve|servono|ricevere|erwarten|erhalten|bekommen|ontvangen|krijgen|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
 const WANTED_AFTER =
-  /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be)(?!\p{L})/iu;
+  /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be|(?:is|are) to be (?:handed|given|delivered|sent|submitted))(?!\p{L})/iu;
 /** What exists, was made before or is another's. */
 const EXISTS =
   /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|they (?:upload|send|shoot|film)|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
@@ -113,6 +131,10 @@ const sentenceBefore = (text: string, start: number): string =>
     .slice(Math.max(0, start - REACH), start)
     .split(/[.;!?](?=\s)|\n\s*\n/)
     .at(-1) ?? '';
+
+/** "to film each": what is done, and no thing. */
+const VERB = /(?<!\p{L})(?:to|we|you|we'd|you'd|would|could|can|will|should|please|and|just|someone|somebody) $/iu;
+const VERB_LEAD = 12;
 
 /** Things that the sender asks for, each once, in order. */
 export function deliverablesIn(text: string): Thing[] {
@@ -166,6 +188,8 @@ export function deliverablesIn(text: string): Thing[] {
       continue;
     const plainly = `${size}${noun}`.trim();
     if (/^event (?:videos?|films?)$/i.test(plainly) || VAGUE.test(plainly)) continue;
+    // "to film each bull"
+    if (per === ' each' && VERB.test(text.slice(Math.max(0, match.index - VERB_LEAD), match.index))) continue;
     if (/^raw|footage$/i.test(plainly) && EXISTS.test(sentenceBefore(text, match.index))) continue;
     if (refused(match.index, match.index + match[0].length)) continue;
     add(match.index, match[0]);
