@@ -36,6 +36,13 @@ const MOVED = anyOf(`
   change/changes/changed/update/updated | instead of | rather than | moved/pushed/brought/shifted/put ... forward/back/up/earlier/later/to/by | now # | is/are/starts/begins/need/needs now | now need/start/starts/begin/begins/at/from/is/ends/runs | an hour earlier/later | half an hour earlier/later | earlier/later than | earlier | stretched | not # | is/was/are/were brought/pushed/moved forward/back/up
   änderung | statt | vorverlegt | verschoben | früher | changement | au lieu de | décalé* | avancé* | plus tôt/tard | cambio | cambiado | en vez/lugar de | adelant* | retras* | in plaats van | eerder | verplaatst | vervroegd | cambiamento | invece di | spostato | anticipato
 `);
+/** "Slight change of plan for your shoot with us on Saturday": a job that is mine, of which something is moved. */
+const CHANGES_MINE = anyOf(`
+  change/changes/changed/update ... for/to/about/on your/our ... shoot/booking/filming/job/gig/film_day | change of plan/plans/venue/place/town for your/the/saturday's/sunday's/friday's/next_week's ... shoot/booking/filming/job/gig
+`);
+/** Whereto it is moved. */
+const MOVED_ON =
+  /\b(?:shifted|moved|switched|relocated|now in|now at|new (?:venue|place|hall|date|time)|instead|brought forward|pushed back|earlier|later)\b/i;
 /** A line of a crew list that is mine: "Camera 2 (you): 13.00", "B CAM (KIT) 5:30a", "Kit (camera): 7.00am". */
 const MY_LINE =
   /(?:^|\n)[^\n]{0,40}(?:\b(?:cam|camera|video\w*|sound|audio|photo\w*|op|operator|vision|switcher|stream\w*)\b[^\n(]{0,20}\((?:you|kit)\b[^)\n]{0,12}\)|\bkit \((?:cam|camera|video\w*|sound|audio|photo\w*|op|operator|vision|switcher|stream\w*)[^)\n]{0,12}\))[^\n]{0,12}\d/i;
@@ -53,6 +60,7 @@ export function takesMeOn(body: string, timed: boolean): boolean {
   return (
     (priced && taken) ||
     ((priced || taken || MOVED.test(body)) && timed && (taken || HOUR_OF_MINE.test(body))) ||
-    (timed && MY_LINE.test(body))
+    (timed && MY_LINE.test(body)) ||
+    (CHANGES_MINE.test(body) && MOVED_ON.test(body))
   );
 }

@@ -33,7 +33,7 @@ const FAVOURS = anyOf(`
 `);
 /** What is asked about a job that is done: a change, a file, a bill. */
 const AFTERCARE = anyOf(`
-  fix it/this/that/the | drops out | out of sync | send/resend it/them/the_link/that again | has expired | get/have/see the photos/pictures/edit/film/video/footage/files/link by/before/soon/please/yet | keeps asking | one more change/thing | any news on/about the | any sign of | when can i/we expect | still waiting for the
+ we/i/bit/little/very/rather/really disappointed with/by/in/but/about/that/the | were/was a? bit/little/very/rather/really? disappointed | fix it/this/that/the | drops out | out of sync | send/resend it/them/the_link/that again | has expired | get/have/see the photos/pictures/edit/film/video/footage/files/link by/before/soon/please/yet | keeps asking | one more change/thing | any news on/about the | any sign of | when can i/we expect | still waiting for the
 `);
 /** A paper, a parcel or a thing that is on its way or is to be filled in. */
 const PAPERS = anyOf(`
@@ -85,11 +85,11 @@ const FIRM = anyOf(`
   thanks for locking in | recap of the booking | nothing to do until | danke für die zusage | vertrag ist unterwegs | merci pour votre confirmation | re-upload | still have the recording/video/film/footage | usb sticks | de download | won't open | sure thing | thanks all, sorted | klar mach ich | ya no hay que
   please find attached/enclosed our/the/your? quote/quotation/estimate | attached is our/the/your quote/quotation/estimate | your quote/quotation q-* | quotes/quotation/quote are/is valid for | here's/here_is/attached_is your/our/the quote/quotation/estimate for | hire desk |
   can/could/would you use me | reel attached |
-  you're a guest | bring yourself and | buy in | don't bring work | at mine in
+  film/video/edit/version/file that/which/you ... cuts/cut off | cuts off before/after/halfway | you're a guest | bring yourself and | buy in | don't bring work | at mine in
 `);
 /** "Ich bin Kameramann", "I'm a sound recordist based in": somebody of the trade who looks for work. */
 const OF_THE_TRADE =
-  /(?<!\p{L})(?:(?:i'm|i am) an? (?:\p{L}+ ){0,2}|(?:ich bin|je suis|soy|sono|ik ben) (?:un |une |een |eine? )?(?:\p{L}+ )?)(?:student\p{L}*|videogra\p{L}+|vidéaste|camera\p{L}*|kamera\p{L}*|cadreu\p{L}+|monteu\p{L}+|operador\p{L}*|operatore|sound recordist|editor|cutter\p{L}*|colou?rist)(?!\p{L})|(?<!\p{L})student (?:videographer|filmmaker|editor)(?!\p{L})/iu;
+  /(?<!\p{L})(?:(?:i'm|i am) an? (?:\p{L}+ ){0,2}|(?:ich bin|je suis|soy|sono|ik ben) (?:un |une |een |eine? )?(?:\p{L}+ )?)(?:student\p{L}*|videogra\p{L}+|vidéaste|camera\p{L}*|kamera\p{L}*|cadreu\p{L}+|monteu\p{L}+|operador\p{L}*|operatore|sound recordist|editor|cutter\p{L}*|colou?rist)(?!\p{L})(?! (?:short|down|light|missing)\b)|(?<!\p{L})student (?:videographer|filmmaker|editor)(?!\p{L})/iu;
 /** True for what asks nobody to film, however it is put. */
 export const firmlyNot = (body: string): boolean => FIRM.test(body) || (OF_THE_TRADE.test(body) && !ASKS_DEED.test(body));
 
@@ -105,7 +105,7 @@ export function asksAnotherTrade(body: string): boolean {
 
 /** Somebody offers work or wares to me. */
 const OFFERS = anyOf(`
-  are you hiring/recruiting | years of experience | years' experience | years experience | i'm/i_am/we're/we_are selling/available/looking_for_work | for sale | my rate/rates/day-rate is/are/starts/start | reel in bio | any work going | i can edit your | we manufacture | price list | insurance for videographers/photographers/filmmakers | get a quote today/now | working together | yes i'm/i_am/i_can | what time do you need me | available ... for camera/video work | my portfolio/showreel/reel/cv/resume | cv/resume attached | looking for work | available ... for your clients | offering ... services | our services | outsourc* | do you need anyone | do you need a second/an assistant | need anyone | i'm free if you | keep me in mind | on your books/roster
+  are you hiring/recruiting | years of experience | years' experience | years experience | i'm/i_am/we're/we_are selling/available/looking_for_work | for sale | my rate/rates/day-rate is/are/starts/start | reel in bio | any work going | i can edit your | we manufacture | our/attached/new price list | insurance for videographers/photographers/filmmakers | get a quote today/now | working together | yes i'm/i_am/i_can | what time do you need me | available ... for camera/video work | my portfolio/showreel/reel/cv/resume | cv/resume attached | looking for work | available ... for your clients | offering ... services | our services | outsourc* | do you need anyone | do you need a second/an assistant | need anyone | i'm free if you | keep me in mind | on your books/roster
   i'm/i_am a/an ... colorist/colourist/editor/videographer/photographer/filmmaker/freelancer/operator/animator/developer/designer/student ... with | i'm/i_am ... open to work | work with you as | freelance editor here | we rank | boost your | are you still looking for a/an/someone/help | do you rent | do you need a/an second/extra/third/assistant ... | i edit ... for | to borrow | viewed your | followers
 `);
 /** They have somebody else. */

@@ -31,6 +31,23 @@ const FOR_PEOPLE_LIKE_ME = anyOf(
 /** Somebody parts with kit of their own, asks the reader to come as a customer, or wants to be taken along. */
 const NEVER = anyOf(`
   i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | i/we/i've/we've sold my/mine/ours/our | service/boiler due | tried to deliver | you have been shortlisted | take me on a/your shoot/job
+  can/could/may i/we book you a/in_for_a ... call/demo/chat/walkthrough | clear/clearing out my storage/cupboard/garage/studio/loft/shed/cellar/kit/gear | give/giving it/them away for | let/letting it/them go for | new it/they was/were/cost/costs | cost me ... new
+  bring/send/refer/recommend us a/any/one/your couple/couples/client/clients/customer/customers
+`);
+/** Somebody who looks for work, a post or a place to learn with the reader. */
+const SEEKS_WORK = anyOf(
+  `
+  i'm/i_am looking/searching/hunting for? ... {work} as/in/with/on/at/near | i/and look/search/seek for? ... {work} as/in/with/on/at/near | i'm/i_am searching/seeking an/a {work} | my day-rate/rate as an/a assistant/trainee/runner/student/junior | love/like/happy/glad to assist/shadow you | assist you on/at/with your? shoots/shoot/jobs/sets
+  offer/offering you? my services | begin/start/work with you on/from/as | have/had/got/be anything/work/something/a_place/a_job/a_use/room for me | can/could/may i send you my/a reel/showreel/cv/resume/portfolio | my cv/resume/reel/showreel/portfolio is attached/enclosed/below | finished/completed/left/attended ... film school | graduated/graduating in/on/this/last/from
+  invitation for/to a/an talk/interview/chat | work experience with/at | unpaid/paid internship/placement/traineeship | praktikum* bei ihnen/euch/dir
+`,
+  {
+    work: `work | a job | job | jobs | entry | a position | position | an internship | internship | a placement | placement | an apprenticeship | apprenticeship | a traineeship | traineeship | work experience | employment | an entry`,
+  },
+);
+/** Who looks for work says what they are. */
+const LEARNER = anyOf(`
+  i'm/i_am/i've/as a/an ... student/graduate/trainee/newcomer/beginner/school-leaver/assistant | final/first/second/third year ... student | film school | showreel | my reel | my cv | my resume | driving licence | as camera-assistant/assistant/runner/trainee | as a/an camera-assistant/assistant/runner/trainee | my works | i'm/i_am # | my own tripod/kit/camera/gear
 `);
 
 /**
@@ -38,8 +55,8 @@ const NEVER = anyOf(`
  * @param asked whether the message asks in plain words for filming, or tells several details of a job
  */
 export function sellsToMe(body: string, asked: boolean): boolean {
+  if (NEVER.test(body) || (SEEKS_WORK.test(body) && LEARNER.test(body))) return true;
   if (asked) return false;
-  if (NEVER.test(body)) return true;
   const signs = [WOULD_BOOK, TO_BUY, BY_THE_PIECE, PITCH_TALK, FOR_PEOPLE_LIKE_ME].filter((sign) => sign.test(body)).length;
   return signs >= 2 || WOULD_BOOK.test(body) || TO_BUY.test(body);
 }
