@@ -79,6 +79,7 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       ordinal: true,
       ...(at === index &&
       tokens[index - 1]?.lower !== 'on' &&
+      !closesAtDay(tokens, index, day.next) &&
       ledAsDay(tokens, index) === undefined &&
       !hourFollows(tokens, day.next) &&
       !aloneAfterWeekday(tokens, index, day.next)
@@ -92,7 +93,14 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
   return { first: index, next: day.next, day: day.day, bare: true };
 }
 
-/** "Not this Friday! 25th", "Saturday? Yes, 9th.": a number with its ordinal ending that stands alone behind a weekday is its day. */
+/** "Confirm by 21st.", "quote before 9th pls": nothing stands behind it that is counted. */
+const closesAtDay = (tokens: Tokens, index: number, next: number): boolean =>
+  /^(?:by|before|until|till)$/.test(tokens[index - 1]?.lower ?? '') &&
+  (tokens[next]?.breaks !== 0 ||
+    BEHIND_DAY.test(tokens[next]?.lower ?? '.') ||
+    /^(?:latest|max|pls|plz|thanks)$/.test(tokens[next]?.lower ?? ''));
+
+/** "Not this Friday! 25th, "Saturday? Yes, 9th.": a number with its ordinal ending that stands alone behind a weekday is its day. */
 function aloneAfterWeekday(tokens: Tokens, index: number, next: number): boolean {
   const [lead, tail] = [tokens[index - 1], tokens[next]];
   const begins =

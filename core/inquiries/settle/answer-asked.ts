@@ -12,34 +12,37 @@ import type { DateMention } from './scene.ts';
 /** What is asked of me: an answer by its name, or to give one. */
 const ANSWER = anyOf(
   `
-  answer/reply/response/word/yes/decision/acceptance/verdict/thoughts/replies/estimate/quote/quotation | nod | yes or no | yes/no | first refusal/dibs | job/gig/slot/date/place/it is/'s yours
-  antworten | antwoorden | rückmeldung | antwort | rückruf | bescheid | zusage | angebot | réponse | devis | respuesta | presupuesto | risposta | preventivo | offerta | antwoord | reactie | offerte
+  answer/reply/response/word/yes/decision/acceptance/verdict/thoughts/replies/estimate/quote/quotation | your/written consent | acknowledge* | a sign | ok | okay | nod | yes or no | yes/no | first refusal/dibs | job/gig/slot/date/place/it is/'s yours
+  antworten | antwoorden | rückmeldung | antwort | rückruf | bescheid | zusage | angebot | réponse | devis | respuesta | presupuesto | risposta | preventivo | offerta | antwoord | reactie | offerte | offerten | conformidad | visto bueno | un oui | un sì | accord | consenso | akkoord | einverständnis
 `,
   {},
   'gi',
 );
 const TO_GIVE = anyOf(
   `
-  let me/us/her/him/them know | lmk | lemme know | tell me/us/her/him something? | answer me/us | say yes/no/something | no news | not/haven't heard | wants/want/needs/need it/this/that locked/settled/sorted/confirmed/fixed/decided/done_and_dusted/nailed_down/finalised/finalized in? | hear from? you? | i/we hear it? gladly? | need/needs/want/wants/like/have/has/must to? know for? sure? | give me/us a? bell/shout/ring/buzz/call/text/answer
+  must/have/has/need/needs/got to? tell/answer/report_to them/her/him/the_client/the_board/the_boss/my_boss/the_committee | who i/we/i'm/we're/i've/we've hire/hired/hiring/book/booked/booking/pick/picked/choose/chose/chosen/take/taking/got
+  let me/us/her/him/them know | lmk | lemme know | tell me/us/her/him something? | answer me/us | say yes/no/something | say something to me/us | say me/us | yell/sing/shout out | please/pls phone/ring/call/mail/email | no news | not/haven't heard | wants/want/needs/need it/this/that locked/settled/sorted/confirmed/fixed/decided/done_and_dusted/nailed_down/finalised/finalized in? | hear from? you? | i/we hear it? gladly? | need/needs/want/wants/like/have/has/must to? know it? for? sure? | need/needs/want it/this/that? black on white | thank/thanks you? to/for answer/answering/reply/confirm | give me/us a? bell/shout/ring/buzz/call/text/answer
   text/txt/msg/message/ring/call/phone/write/mail/email/ping/get/come/dm/buzz me/us/her/him? back to? me/us? | wants/want a call/ring/text back? | close me this | melde dich | meld dich | melden sie sich | sag mir/uns/mal? bescheid | sag mal | bittet um rückruf
-  dime/dinos algo? | contésta/contéstame/contéstanos | avísame/avísanos | me dices algo | dis-moi | dites-moi | réponds/répondez | réponds/répondez-moi | me/nous dire | me/nous répondre | fammi/fateci sapere | ci/mi fa sapere qualcosa? | mi dica | scrivimi | mi dia una risposta
-  laat het? me/ons even? weten | laat het | laat me | hoor het? graag | ik hoor het? graag
+  dime/dinos algo? | nos/me contestas/respondes/confirmas/dices | contestarme/contestarnos/responderme/respondernos/confirmarme/confirmarnos | contésta/contéstame/contéstanos | avísame/avísanos | me dices algo | dis-moi | dites-moi | réponds/répondez | réponds/répondez-moi | me/nous dire | me/nous répondre | fammi/fateci sapere | ci/mi fa sapere qualcosa? | mi dica | scrivimi | mi dia una risposta
+  laat het? me/ons even? weten | laat je/u/het het? me/ons? | laat me | hoor het? graag | ik hoor het? graag
 `,
   {},
   'gi',
 );
 /** Small words that may stand between what is asked for and its date. */
 const SMALL = new Set(
-  "a an and are as asap at b4 back be been before by can could due end even f for from gladly have hear i ideally if in is it its latest later least like may maybe me must need needed no not of off on or please pls plz possible preferably received required requested reply sent should soon sometime start thanks than the then there this till til to until up us want wanted we will wish with within would yes you your yours 's you'd i'd sms text phone mail whatsapp graag uiterlijk voor vóór op tegen van de het even bis spätestens zum am vor bitte ja entro il al la dal al'el antes del de hasta aquí avant le d'ici au pour svp possibile se morning afternoon evening noon midday lunchtime lunch early end hand week next".split(
+  "a an and are as asap at b4 ya oh uh um er well maybe nlt je u ons mij even las los del que muy tarde como principe our office shop back be been before by can could due end even f for from gladly have hear i ideally if in is it its latest later least like may maybe me must need needed no not of off on or please pls plz possible preferably received required requested reply sent should soon sometime start thanks than the then there this till til to until up us want wanted we will wish with within would yes you your yours el still 's you'd i'd sms let's say close shut text phone mail whatsapp graag uiterlijk voor vóór op tegen van de het even bis spätestens zum am vor bitte ja entro il al la dal al'el antes del de hasta aquí avant le d'ici au pour svp possibile se morning afternoon evening noon midday lunchtime lunch early end hand week next".split(
     ' ',
   ),
 );
 /** Words that close a time; without one of them a date may be what the answer is about. */
 const CLOSING =
-  /(?<!\p{L})(?:by|before|b4|until|till?|latest|later|within|up to|bis|spätestens|vor|avant|d'ici|antes|hasta|al|entro|uiterlijk|voor|vóór|tegen)(?!\p{L})/iu;
+  /(?<!\p{L})(?:by|before|b4|until|till?|latest|later|nlt|within|up to|bis|spätestens|vor|avant|d'ici|antes|hasta|al|entro|uiterlijk|voor|vóór|tegen)(?!\p{L})/iu;
 /** What calls back and is told its day bare: "lmk wed", "ring back Thurs latest". */
 const TOLD_BARE =
-  /^(?:lmk|(?:text|txt|msg|message|ring|call|phone|write|mail|email|ping|get|come|dm|buzz) (?:me |us )?back|let (?:me|us) know|wants? a (?:call|ring|text)|txt|no news|not heard|haven't heard|(?:wants?|needs?) (?:it|this|that)|sag mal|melde? dich)/i;
+  /^(?:lmk|(?:text|txt|msg|message|ring|call|phone|write|mail|email|ping|get|come|dm|buzz) (?:me |us )?back|let (?:me|us) know|wants? a (?:call|ring|text)|(?:must|have|has|need|needs|got) (?:to )?(?:tell|answer|report)|(?:need|needs|have|has|want|wants|must) (?:to )?know|(?:pls |please )?say something|txt|no news|not heard|haven't heard|(?:wants?|needs?) (?:it|this|that)|sag mal|melde? dich)/i;
+/** "We need to know it on 25 January.": a day without a word that closes it must end what is said. */
+const MUST = /^(?:must|have|has|need|needs|got|want|wants)(?!\p{L})/iu;
 const MOST_SMALL = 9;
 const REACH = 110;
 
@@ -56,11 +59,11 @@ const ENDS_AFTER = new RegExp(
 );
 /** What is due by a day and is no answer. */
 const DUE_ELSE =
-  /\b(?:edit\w*|cut|film back|footage|files?|deliver\w*|finished|ready|upload\w*|clips?|reels?|invoice\w*|register\w*|registration|entries|forms?|deposit|pay|paid|payment|tickets?|drafts?|version|(?:an?|the|our|minute|short|second|\d) (?:\p{L}+ )?(?:film|video|movie))\b/iu;
+  /\b(?:edit\w*|cut|film back|footage|files?|deliver\w*|finished|ready|upload\w*|clips?|reels?|invoice\w*|register\w*|registration|entries|forms?|deposit|pay|paid|payment|tickets?|drafts?|version|(?:an?|the|our|one|minute|short|second|\d) (?:\p{L}+ )?(?:film|video|movie)|stills)\b/iu;
 const ASKED_BEFORE = 170;
 /** "A response for Wednesday would be super", not "thanks for your reply of Monday". */
 const WISHES =
-  /^(?![^.?!]*\b(?:thank\w*|was|were|had|yesterday|got your|have your)\b)[^]*\b(?:would|could|can|please|pls|needs?|want|wish|like|expect|await|hope|appreciate|obliged|ask|must|suit|requested|required|due|wanted|souhait\w*|souhaitée?)\b/i;
+  /^(?![^.?!]*\b(?:thank\w*(?! (?:you )?(?:to|for (?:answering|replying|confirming)|in advance)\b)|was|were|had|yesterday|got your|(?<!\b(?:may|can|could|to|should|would|must|please) (?:i |we )?)have your)\b)[^]*\b(?:would|could|can|may|thank|please|pls|needs?|want|wish|like|expect|await|hope|appreciate|obliged|ask|must|suit|requested|required|due|wanted|souhait\w*|souhaitée?)\b/i;
 
 const lastOf = (pattern: RegExp, text: string): RegExpMatchArray | undefined => [...text.matchAll(pattern)].at(-1);
 
@@ -83,18 +86,29 @@ const sentenceBefore = (piece: string): string =>
 const THEY_WILL =
   /\b(?:he|she|they|who|chap|man|lady|client|committee|council|board|venue|club|team|boss)(?:'ll|'d| will| should| can| would| was going to| were going to| promised to| has to| have to)\s$/i;
 
+/** "up to 12 noon Nepal time, Friday" */
+const OF_ZONE = /(?<!\p{L})(?:\p{Lu}\p{L}{1,15} |our |your )?time(?!\p{L})/u;
+/** "¿Nos contestas el 20 de mayo como muy tarde?" */
+const LATEST_AFTER =
+  /^,? (?:at (?:the )?(?:very )?latest|the latest|latest|como muy tarde|a más tardar|au plus tard|al più tardi|uiterlijk|spätestens)(?!\p{L})/iu;
+/** "You have until the end of the month to think" */
+const TIME_LEFT =
+  /(?<!\p{L})(?:you(?:'ve| have|'ll have| can have| would have)?(?: got)?|(?:give|gives|giving) you|take|i can wait|we can wait)(?: your)?(?: time)? (?:until|till?|up to) (?:the )?$/iu;
+const TO_DECIDE =
+  /^[^.;?!\n]{0,16} to (?:think|decide|answer|reply|respond|say|let (?:me|us) know|make up your mind|tell (?:me|us)|come back|get back|confirm|accept)(?!\p{L})/iu;
+
 /** Whether words ask for an answer with no more than small words behind them. */
-function askedRightBefore(lead: string): { bare: boolean; closing: boolean; named: boolean } | undefined {
+function askedRightBefore(lead: string): { bare: boolean; closing: boolean; named: boolean; must: boolean } | undefined {
   const [name, verb] = [lastOf(ANSWER, lead), lastOf(TO_GIVE, lead)];
   const hit = (name?.index ?? -1) > (verb?.index ?? -1) ? name : verb;
   if (!hit) return undefined;
   if (THEY_WILL.test(lead.slice(0, hit.index))) return undefined;
-  const between = lead.slice((hit.index ?? 0) + hit[0].length);
+  const between = lead.slice((hit.index ?? 0) + hit[0].length).replace(OF_ZONE, ' ');
   if (/[;?!]|\d{3}|\.\s/.test(between)) return undefined;
   const words = between.toLowerCase().match(/[\p{L}'’]+/gu) ?? [];
   if (words.length > MOST_SMALL || words.some((word) => !SMALL.has(word))) return undefined;
   if (words.some((word) => word === 'if' || word === 'and') && !/\bif possible\b/.test(between)) return undefined;
-  return { bare: TOLD_BARE.test(hit[0]), closing: CLOSING.test(between), named: hit === name };
+  return { bare: TOLD_BARE.test(hit[0]), closing: CLOSING.test(between), named: hit === name, must: MUST.test(hit[0]) };
 }
 
 /** The last day on which work may begin, as far as dates tell: an answer is wanted before it. */
@@ -122,13 +136,20 @@ export function answersAsked(text: string, dates: readonly DateMention[]): DateM
     const before = dates[index - 1];
     const lead = text.slice(Math.max(sentence.start, start - REACH, before?.end ?? 0), start);
     const asked = askedRightBefore(lead);
+    const closing = asked?.closing || (asked !== undefined && LATEST_AFTER.test(text.slice(end, end + REACH)));
     const on = readings[0]?.at(-1);
     const early = on !== undefined && on < work;
     // "until noon on Thursday" may be when I am released.
     if (said === 'wrap' && !early) return mention;
-    if (asked?.closing && dueBy(text, mention) !== 'theirs') return { ...mention, said: 'reply', by: true };
-    if (asked && early && (asked.bare || (asked.named && WISHES.test(text.slice(sentence.start, sentence.end)))))
+    if (closing && dueBy(text, mention) !== 'theirs') return { ...mention, said: 'reply', by: true };
+    if (
+      asked &&
+      early &&
+      ((asked.bare && (!asked.must || text[end - 1] === '.' || ENDS_AFTER.test(text.slice(end, end + REACH)))) ||
+        (asked.named && WISHES.test(text.slice(sentence.start, sentence.end))))
+    )
       return { ...mention, said: 'reply', by: asked.closing };
+    if (TIME_LEFT.test(lead) && TO_DECIDE.test(text.slice(end, end + REACH))) return { ...mention, said: 'reply', by: true };
     if (!early) return mention;
     const piece = text.slice(Math.max(0, start - ASKED_BEFORE), start);
     const after = text.slice(end, end + REACH);

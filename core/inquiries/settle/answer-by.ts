@@ -43,7 +43,7 @@ const THINGS = anyOf(
 );
 /** Crews and names may be confirmed by the sender: that is when they are chosen. */
 const OF_CREW = anyOf(`crew | crews | team | you in | who | someone | somebody | videographer | operator | booking | bookings | names`);
-const PIECE = /[,;]|(?<!\p{L})(?:and|so|but|because|as|since)(?!\p{L})/iu;
+const PIECE = /[,;]|(?<!\p{L})(?:and|so|but|because|as|since|once)(?!\p{L})/iu;
 /** A word for a closing date with no more than an hour, a part of a day or small words up to it. */
 const CLOSES =
   /(?<!\p{L})(?:by|before|b4|until|till?|than|latest|due|deadline|bis|spätestens|avant|d'ici|antes|entro|uiterlijk|vor|voor)\b:?(?:[\s,]{1,2}(?:on|at|the|of|about|around|next|this|noon|midday|lunch(?:time)?|morning|afternoon|evening|night|end|close|play|day|business|cob|eod|latest|in|is|zum|dem|den|le|del?|el|il|\d{1,2}(?:[:.h]\d\d)?\s?(?:[ap]\.?m\.?|h|hrs|uhr)?)){0,6}\s?$/iu;
@@ -56,14 +56,21 @@ export function dueBy(text: string, { start, end }: Where): 'answer' | 'theirs' 
   if (!CLOSES.test(lead.slice(-60))) return undefined;
   const last = lead.split(PIECE).at(-1) ?? '';
   // "let me know, ideally by": the last piece of a sentence may tell nothing.
-  return due(last) ?? (last.replace(/[^\p{L}]/gu, '').length < FEWEST_LETTERS ? due(lead) : undefined);
+  const bare = last.replace(/[^\p{L}]/gu, '').length < FEWEST_LETTERS;
+  // "the rest I share once you confirm, latest by": what is promised follows the answer.
+  return due(last) ?? (bare ? (ONCE_YOU.test(lead) ? 'answer' : due(lead)) : undefined);
 }
 
+const ONCE_YOU =
+  /(?<!\p{L})(?:once|when|after|as soon as) (?:you|u) (?:confirm|reply|answer|say|accept|agree|ok)\p{L}*(?: [^,.;]{0,12})?,/iu;
+/** "Diwali offer: 20% off till" */
+const OFF_PRICE =
+  /(?:%|per ?cent) (?:off|discount|reduction)(?!\p{L})|(?<!\p{L})(?:early[- ]bird|introductory|special|sale) (?:price|rate|offer)s?(?!\p{L})/iu;
 const FEWEST_LETTERS = 14;
 const lastOf = (pattern: RegExp, clause: string): number => [...clause.matchAll(pattern)].at(-1)?.index ?? -1;
 
 function due(clause: string): 'answer' | 'theirs' | undefined {
-  if (PROMISED.test(clause) && !OF_CREW.test(clause)) return 'theirs';
+  if (OFF_PRICE.test(clause) || (PROMISED.test(clause) && !OF_CREW.test(clause))) return 'theirs';
   const [asked, thing] = [lastOf(ANSWERED, clause), lastOf(THINGS, clause)];
   if (asked < 0 && thing < 0) return undefined;
   return asked > thing ? 'answer' : 'theirs';

@@ -86,6 +86,9 @@ const OTHER_DAY =
 /** "by the 18th, which is today, so let's say the 25th" */
 const RATHER =
   /\b(?:let's say|let us say|shall we say|so say|make (?:it|that)|call it|better|i mean|i meant|so|i\.e\.|ie|that is|that's|sorry|ideally|preferably|rather|at the latest|latest)[,:]?\s(?:by |on |before )?(?:the )?$/i;
+/** "by the end of next week if you like it? I mean Friday the 9th", "before we print on the 22nd? Let's say by the 20th" */
+const THAT_IS =
+  /^[^.?!\n]{0,50}[.?!] (?:sorry,? |so,? |well,? )?(?:i mean|i meant|meaning|that is|that's|which is|let's say|let us say|say|rather|better|make (?:it|that)),? (?:by |on |until )?(?:the )?$/i;
 /** "before Friday", "before the committee meets, which is Thursday" */
 const BEFORE =
   /(?<!\p{L})(?:avant(?: le)?|antes del?(?: día)?|prima del?|voor|vor(?: dem)?)\s+$|(?<!\bon or )\bbefore\s+(?:(?:the|our|my|their|her|his)\s(?!end |close )[\p{L}' ]{2,30}(?:,|,? which is|,? on|,? that's|,? this)\s)?(?:the\s+)?$/iu;
@@ -124,6 +127,7 @@ function toldBy(scene: Scene, date: DateMention | undefined): DateMention | unde
           /[.?!]/.test(scene.text.slice(date.end, one.start)) &&
           WISHED_AFTER.test(scene.text.slice(one.end, one.end + 40))) ||
         NAMED_AGAIN.test(scene.text.slice(date.end, one.start)) ||
+        THAT_IS.test(scene.text.slice(date.end, one.start)) ||
         (RATHER.test(scene.text.slice(Math.max(date.end, one.start - 30), one.start)) &&
           one.start <= sentenceAround(scene.text, date.start, date.end).end)),
   );
@@ -237,8 +241,17 @@ export function replyOf(scene: Scene): ReplyBy {
   const either = /\sor\s/i.test(scene.text.slice(date.start, date.end));
   const next = nextOf(scene, date);
   const sooner = next !== undefined && date.readings.every(([on]) => on !== undefined && next < on) ? [[next]] : [];
+  const sentence = sentenceAround(scene.text, date.start, date.end);
+  // Only a month that the sentence itself names may be meant instead.
+  const alone = !scene.dates.some((one) => one !== date && one.start >= sentence.start && one.end <= sentence.end);
+  const open = [...sooner, ...date.readings];
+  const coming = alone && next !== undefined && open.some(([on]) => on === next);
+  const work = coming ? firstOfWork(scene, date) : undefined;
+  // An answer is wanted before the work: of this month's and the next one's, that which is not.
+  const inTime = work === undefined ? [[next as string]] : open.filter(([on]) => on !== undefined && on < work);
+  const meant = coming && inTime.length > 0 ? inTime : open;
   const that = thatWeekday(scene, date);
-  for (const reading of that ? [[that]] : either ? date.readings.slice(-1) : [...sooner, ...date.readings]) {
+  for (const reading of that ? [[that]] : either ? date.readings.slice(-1) : meant) {
     const on = reading.length === 1 ? reading[0] : undefined;
     if (on === undefined) continue;
     const plain = Temporal.PlainDate.from(on);
@@ -254,6 +267,13 @@ export function replyOf(scene: Scene): ReplyBy {
   const ahead = [...new Set(walls)].filter((wall) => wall > nowWall);
   return ahead.length === 1 ? { wall: ahead[0] as string, where, choices: [] } : { where, choices: ahead };
 }
+
+/** The first day that is told of the work itself. */
+const firstOfWork = ({ dates }: Scene, reply: DateMention): string | undefined =>
+  dates
+    .filter((one) => one !== reply && !one.past && one.readings.length === 1 && !/^(?:reply|delivery|other|past)$/.test(one.said ?? ''))
+    .map(({ readings }) => readings[0]?.[0] ?? '')
+    .toSorted()[0];
 
 /** "I report on Thursday 9 December, so let me know by that Wednesday": the one before the day that was named. */
 function thatWeekday({ text, dates }: Scene, { weekdayOnly, sequence: { items }, start }: DateMention): string | undefined {

@@ -123,8 +123,11 @@ function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: strin
     const area = areaZones.get(name.toLowerCase());
     if (area !== undefined) return { zone: area, next: index + length + 1 };
     if (/^(?:my|our)$/i.test(name)) {
-      // "our time (SAST)"
-      const said = tokens[index + length + 1]?.text === '(' ? zoneWords.get(tokens[index + length + 2]?.lower ?? '') : undefined;
+      // "our time (SAST)", "our time (Berlin, where our office is)"
+      const inside = tokens[index + length + 1]?.text === '(' ? tokens[index + length + 2] : undefined;
+      const town = /^\p{Lu}/u.test(inside?.text ?? '') ? (inside?.text ?? '') : undefined;
+      const said =
+        inside && (zoneWords.get(inside.lower) ?? areaZones.get(inside.lower) ?? (town === undefined ? undefined : zoneOf(town)));
       return said === undefined ? { zone: UNKNOWN_ZONE, next: index + length + 1 } : { zone: said, next: index + length + 3 };
     }
     const zone = words.every((token) => /^\p{Lu}/u.test(token.text)) ? zoneOf(name) : undefined;

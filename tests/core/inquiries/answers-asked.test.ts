@@ -72,3 +72,41 @@ describe('no answer is wanted by then', () => {
     "Tell me by the day before the jubilee, 5 o'clock.",
   ])('%s', (words) => expect(reply(words)).toBe('none'));
 });
+
+const OF_JOB = 'Could you film our gala in York on 20 March, 2pm to 9pm?';
+const answerTo = (words: string): string | undefined =>
+  facts(`${OF_JOB} ${words}`, '2027-01-20T10:00:00+00:00[Europe/London]', 'leeds').replyBy;
+test.each([
+  ['2027-02-12T23:59', 'I have to report who I hired by 12 February.'],
+  ['2027-01-26T23:59', 'Call me back, would ya, by, oh, Tuesday.'],
+  ['2027-02-12T06:15', 'Please send your consent up to 12 noon Nepal time, Friday 12 February.'],
+  ['2027-01-25T23:59', 'Confirm by 25th, then I am offline.'],
+  ['2027-01-25T23:59', 'Quote by 25th latest'],
+  ['2027-02-12T23:59', '¿Nos contestas el 12 de febrero como muy tarde?'],
+  ['2027-01-22T23:59', 'Laat je het uiterlijk vrijdag weten?'],
+  ['2027-01-29T14:00', 'Necesitamos su conformidad antes de las 14:00 del viernes 29 de enero.'],
+  ['2027-01-20T23:59', 'pls say something still today.'],
+  ['2027-02-12T23:59', 'Thank you to answer for the 12 February.'],
+  ['2027-02-12T23:59', 'May we have your answer for 12 February the latest?'],
+  ['2027-02-12T23:59', 'We need to know it on 12 February.'],
+  ['2027-02-12T23:59', 'Are you in? I must tell them on 12 February.'],
+  ['2027-01-22T23:59', 'I need it black on white until Friday.'],
+  ['2027-01-28T23:59', 'The rest I share once you confirm, latest by Thursday 28 January.'],
+  ['2027-01-31T23:59', 'You have until the end of the month to think.'],
+  ['2027-01-29T23:59', 'Tell me by the end of next week if you like it? I mean Friday the 29th.'],
+  ['2027-01-20T17:00', 'Please phone before we close at 5 today.'],
+  ['2027-01-29T17:00', 'I would need your yes or no by Friday 29 January, 18:00 our time (Berlin, where our office is).'],
+])('answer %s: %s', (wall, words) => expect(answerTo(words)).toBe(wall));
+
+test.each([
+  'You have until 6 March to pay the deposit.',
+  'We must tell the caterers by 6 March how many eat.',
+  "We'll tell them on 6 March who plays.",
+  'I need to know on 6 March how long the film will be.',
+  'Early-bird price until 6 March: £20 a ticket.',
+  'Spring offer: 20% off till 6 March.',
+  'The parents gave their consent until 6 March.',
+  'Thank you for the reply of 12 January.',
+  'It was built by 21st century standards.',
+  'Speeches come before 3rd course.',
+])('no answer: %s', (words) => expect(answerTo(words)).toBeUndefined());

@@ -51,7 +51,6 @@ test.each([
   ['second camera', 'We would like you as cameraman number two at our congress,'],
   ['audio', "I got your details from a soundie we both know. We're shooting panels and I'm after a location sound recordist,"],
   ['photo', 'We know you as a filmer, but we already have a film crew; what is missing is a photographer,'],
-  ['other', "Are you free? I don't need you behind a camera. I need somebody calm who operates the teleprompter for six video messages,"],
   ['other', 'Camera people are all there. What is missing is a data wrangler (DIT),'],
   ['other', 'No camera this time: I need somebody who sets the lights with me and carries,'],
 ])('%s is what is asked: %s', (role, text) => expect(facts(`${text}${WHEN}`).role).toBe(role));
