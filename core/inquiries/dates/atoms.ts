@@ -100,7 +100,7 @@ const closesAtDay = (tokens: Tokens, index: number, next: number): boolean =>
     BEHIND_DAY.test(tokens[next]?.lower ?? '.') ||
     /^(?:latest|max|pls|plz|thanks)$/.test(tokens[next]?.lower ?? ''));
 
-/** "Not this Friday! 25th, "Saturday? Yes, 9th.": a number with its ordinal ending that stands alone behind a weekday is its day. */
+/** "Not this Friday! 25th", "Saturday? Yes, 9th.": a number with its ordinal ending that stands alone behind a weekday is its day. */
 function aloneAfterWeekday(tokens: Tokens, index: number, next: number): boolean {
   const [lead, tail] = [tokens[index - 1], tokens[next]];
   const begins =
