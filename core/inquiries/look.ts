@@ -7,8 +7,9 @@ import { placesNamed } from '../places/search.ts';
 import { aroundFeasts } from './dates/around-feasts.ts';
 import { inSeries } from './dates/in-series.ts';
 import { orderOf, orderSeen, writesDayFirst } from './dates/order.ts';
-import { resolve } from './dates/resolve.ts';
-import { sequencesOf } from './dates/sequences.ts';
+import { inNamedWeeks } from './dates/in-weeks.ts';
+import { resolve, type Resolved } from './dates/resolve.ts';
+import { sequencesOf, type Sequence } from './dates/sequences.ts';
 import { monthAhead, monthBefore, monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
@@ -90,7 +91,8 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   );
   const month = months.size === 1 ? [...months][0] : undefined;
   const stray = strayMonth(tokens, found);
-  const sequences = aroundFeasts(
+  const resolveFrom = (sequence: Sequence, from: Temporal.PlainDate): Resolved => resolve(sequence, { today: from, order });
+  const dated = aroundFeasts(
     tokens,
     found.map((sequence) => {
       const start = tokens[sequence.first]?.start ?? 0;
@@ -104,8 +106,9 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
       const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
       return { sequence, resolved: resolve(sequence, seen), start, end };
     }),
-    (sequence, from) => resolve(sequence, { today: from, order }),
+    resolveFrom,
   );
+  const sequences = inNamedWeeks(body, tokens, dated, today, resolveFrom);
   const phones = phonesIn(body, true);
   const dates = sayDates(
     body,

@@ -25,7 +25,8 @@ export const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
 
 /** "of next month" as a month of its year. */
 function ofItsMonth(relative: Relative, today: PlainDate): Relative {
-  if (relative.kind !== 'nth' && relative.kind !== 'nthDays' && relative.kind !== 'nthWeekend') return relative;
+  if (!/^(?:nth|nthDays|edgeDays|nthWeekend)$/.test(relative.kind) || !('ahead' in relative) || relative.kind === 'monthEnd')
+    return relative;
   if (relative.ahead === undefined) return relative;
   const { month, year } = today.with({ day: 1 }).add({ months: relative.ahead });
   return { ...relative, month, year };
@@ -63,6 +64,7 @@ export function resolveRelative(said: Relative, today: PlainDate): Choices {
       const saturday = today.dayOfWeek === 7 ? today.subtract({ days: 1 }) : nextWeekday(today, 6);
       const pair = (from: PlainDate): PlainDate[] => [from, from.add({ days: 1 })];
       if (relative.which === 'last') return { dates: [pair(saturday.subtract({ days: 7 }))], past: true };
+      if (relative.weeks > 0) return one(...pair(saturday.add({ days: 7 * relative.weeks })));
       const inside = today.dayOfWeek >= 6;
       if (relative.which === 'next')
         return inside
@@ -79,6 +81,8 @@ export function resolveRelative(said: Relative, today: PlainDate): Choices {
     }
     case 'every':
       return resolveEvery(relative, today);
+    case 'edgeDays':
+      return resolveEdgeDays(relative, today);
     case 'nthDays':
       return resolveNthDays(relative, today);
     case 'easter': {
@@ -175,6 +179,14 @@ function resolveNthDays({ nth, weekdays, month, year }: Relative & { kind: 'nthD
   if (first === undefined || days.length < weekdays.length) return { dates: [] };
   const inRow = days.every((day, at) => day.equals(first.add({ days: at })));
   return inRow ? { dates: [days], past: before(first, today) } : { dates: [days], doubt: 'which week' };
+}
+
+/** The first or the last days of a month, in a row. */
+function resolveEdgeDays({ nth, count, month, year }: Relative & { kind: 'edgeDays' }, today: PlainDate): Choices {
+  const [of] = monthsAhead(year, month, today);
+  if (of === undefined) return { dates: [] };
+  const first = nth === 1 ? Dates.from({ year: of, month, day: 1 }) : lastDay(of, month).subtract({ days: count - 1 });
+  return { dates: [Array.from({ length: count }, (_, step) => first.add({ days: step }))], past: before(first, today) };
 }
 
 function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: PlainDate): Choices {

@@ -41,6 +41,8 @@ export function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
   const compound = inOneWord(tokens, place.next);
   if (compound)
     return { first: index, next: compound.next, relative: { kind: 'nthWeekend', nth, month: compound.month, year: compound.year } };
+  const edge = nth === 1 || nth === -1 ? edgeOf(tokens, index, place.next, nth) : undefined;
+  if (edge) return edge;
   const weekday = weekdayAt(tokens, place.next);
   if (!weekday && !(nth === -1 && word(place.next) === 'day')) return undefined;
   const next = weekday?.next ?? place.next + 1;
@@ -66,6 +68,15 @@ export function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
     ? { first: index, next: month.next, relative: { kind: 'monthEnd', month: month.month, year: month.year } }
     : { first: index, next: month.next, relative: { kind: 'monthEnd', ahead: month.ahead } };
 }
+
+/** "the last two days of February", "the first three days of next month" */
+function edgeOf(tokens: Tokens, first: number, index: number, nth: 1 | -1): Atom | undefined {
+  const count = tokens[index]?.num ?? numberWord(tokens[index]?.lower ?? '');
+  if (count === undefined || count < 2 || count > MOST_EDGE || tokens[index + 1]?.lower !== 'days') return undefined;
+  const month = monthSaidAt(tokens, index + 2);
+  return month && { first, next: month.next, relative: { kind: 'edgeDays', nth, count, ...saidOf(month) } };
+}
+const MOST_EDGE = 5;
 
 const saidOf = ({ month, year, ahead }: MonthSaid): Omit<MonthSaid, 'next'> => ({ month, year, ...(ahead === undefined ? {} : { ahead }) });
 

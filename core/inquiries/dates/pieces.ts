@@ -17,6 +17,8 @@ export type Relative =
   | { kind: 'every'; weekday: number; month: number; year: number | undefined; most?: number }
   /** "the last Tuesday and Wednesday of October": days in a row. */
   | { kind: 'nthDays'; nth: number; weekdays: number[]; month: number; year: number | undefined; ahead?: number }
+  /** "the last two days of February" */
+  | { kind: 'edgeDays'; nth: 1 | -1; count: number; month: number; year: number | undefined; ahead?: number }
   | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined; ahead?: number }
   | { kind: 'easter'; days: number }
   | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined }

@@ -5,6 +5,7 @@ import { numberWord } from '../words.ts';
 import { besideAt, feastAt } from './feasts.ts';
 import { namedDayAt } from './named-days.ts';
 import { nearDayAt } from './near-days.ts';
+import { notThisAt } from './not-this.ts';
 import { monthEndAt } from './month-ends.ts';
 import { everyAt, monthPhrase } from './of-months.ts';
 import { weekdayPhrase, which } from './of-weeks.ts';
@@ -15,6 +16,7 @@ import { weeksAheadAt } from './weeks.ts';
 export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   return (
     nearDayAt(tokens, index) ??
+    notThisAt(tokens, index) ??
     monthEndAt(tokens, index) ??
     feastAt(tokens, index) ??
     besideAt(tokens, index) ??
@@ -27,12 +29,17 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
   );
 }
 
+const ROUGHLY = /^(?:about|around|roughly|approximately|circa|some)$/;
+const DAYS_IN_WEEK = 7;
+
 function inLength(tokens: Tokens, index: number): Atom | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
   let at = 0;
   const leads = word(0) === 'in';
   if (leads) at++;
-  if (/^(?:exactly|just|about)$/.test(word(at))) at++;
+  // "in about three weeks" is no one day.
+  const roughly = leads && ROUGHLY.test(word(at));
+  if (roughly || /^(?:exactly|just|about)$/.test(word(at))) at++;
   let count = tokens[index + at]?.num ?? numberWord(word(at));
   if (count === undefined) return undefined;
   at++;
@@ -45,6 +52,7 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   const size = /^days?$/.test(unit) ? 1 : /^(?:weeks?|wks?)$/.test(unit) ? 7 : unit === 'fortnight' ? 14 : undefined;
   at++;
   if (size === undefined || count < 1 || count > 400) return undefined;
+  if (roughly) return { first: index, next: index + at, relative: { kind: 'week', weeks: Math.floor((count * size) / DAYS_IN_WEEK) } };
   const tail = word(at) === "'" ? 1 : 0;
   if (word(at + tail) === 'time' && leads)
     return { first: index, next: index + at + tail + 1, relative: { kind: 'days', days: count * size } };
@@ -55,9 +63,10 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   if (word(at) === 'from' && word(at + 1) === 'tomorrow')
     return { first: index, next: index + at + 2, relative: { kind: 'days', days: count * size + 1 } };
   if ((word(at) === 'from' || word(at) === 'on') && size >= 7) {
-    const skip = which.has(word(at + 1)) ? 1 : 0;
-    const weekday = weekdayAt(tokens, index + at + 1 + skip);
-    if (weekday && skip === 0)
+    // "two weeks from this Saturday" is said from the coming one; "from next Saturday" from either.
+    const coming = word(at + 1) === 'this' ? (/^(?:coming|upcoming)$/.test(word(at + 2)) ? 2 : 1) : 0;
+    const weekday = which.has(word(at + 1 + coming)) ? undefined : weekdayAt(tokens, index + at + 1 + coming);
+    if (weekday)
       return {
         first: index,
         next: weekday.next,

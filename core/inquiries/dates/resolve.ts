@@ -230,7 +230,8 @@ export function resolve(sequence: Sequence, seen: Seen): Resolved {
   const atoms = sequence.items.map(({ atom }) => atom);
   const explicit = atoms.some(
     (atom) =>
-      atom.month !== undefined || /^(?:nth|nthDays|every|nthWeekend|monthEnd|easter|beside|unknown)$/.test(atom.relative?.kind ?? ''),
+      atom.month !== undefined ||
+      /^(?:nth|nthDays|edgeDays|every|nthWeekend|monthEnd|easter|beside|unknown)$/.test(atom.relative?.kind ?? ''),
   );
   const shape = {
     explicit,

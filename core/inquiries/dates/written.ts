@@ -12,6 +12,14 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
     let at = day.next;
     if (/^(?:of|in|de|di)$/.test(tokens[at]?.lower ?? '')) at++;
     else if (tokens[at]?.text === '.' || ((tokens[at]?.text === '-' || tokens[at]?.text === '/') && tokens[at]?.tight)) at++;
+    const roman = romanMonthAt(tokens, day.next);
+    if (roman) return { first: index, next: roman.next, day: day.day, month: roman.month, ...(roman.year ? { year: roman.year } : {}) };
+    // "the 30th (this month!)"
+    if (day.ordinal && /^[(,]$/.test(tokens[day.next]?.text ?? '') && tokens[day.next + 2]?.lower === 'month') {
+      const told = tokens[day.next + 1]?.lower;
+      if (told === 'this' || told === 'next')
+        return { first: index, next: day.next + 3, day: day.day, monthsAhead: told === 'next' ? 1 : 0 };
+    }
     const ahead = tokens[at]?.lower === 'next' ? 1 : tokens[at]?.lower === 'this' ? 0 : undefined;
     if (ahead !== undefined && tokens[at - 1]?.lower === 'of' && tokens[at + 1]?.lower === 'month')
       return { first: index, next: at + 2, day: day.day, monthsAhead: ahead };
@@ -50,6 +58,20 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
   }
   return undefined;
 }
+
+/** "15.X.2027", "10.IX.", "15 X 2027": months in Roman numbers, as they are written from Poland to Italy. */
+function romanMonthAt(tokens: Tokens, index: number): { month: number; year?: number; next: number } | undefined {
+  const mark = /^[./-]$/.test(tokens[index]?.text ?? '') && tokens[index]?.tight === true;
+  const at = mark ? index + 1 : index;
+  const month = ROMAN.indexOf(tokens[at]?.text ?? '') + 1;
+  if (month === 0 || tokens[at]?.breaks !== 0) return undefined;
+  const ends = /^[./-]$/.test(tokens[at + 1]?.text ?? '') && tokens[at + 1]?.tight === true;
+  const year = tokens[at + 1 + (ends ? 1 : 0)];
+  if (year?.text.length === 4 && isYear(year.num) && year.breaks === 0) return { month, year: year.num, next: at + 2 + (ends ? 1 : 0) };
+  // "3.I." without a year needs both its points.
+  return mark && tokens[at]?.tight && ends && tokens[at + 1]?.text === '.' ? { month, next: at + 2 } : undefined;
+}
+const ROMAN = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'];
 
 /** "Sept. 5/26": of two numbers that far apart the second is no day of the same list. */
 function yearAfterDay(tokens: Tokens, { day, next }: { day: number; next: number }): { year: number; next: number } | undefined {

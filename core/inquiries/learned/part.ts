@@ -1,7 +1,7 @@
 /**
  * Of several days that a message names, whether all are mine or only some: what the model of parts sees of each mention that names only some of them.
  */
-import { namedAmong, OF_ELSE } from '../settle/days-among.ts';
+import { consecutive, namedAmong, OF_ELSE } from '../settle/days-among.ts';
 import type { DateMention, EventDays, Scene } from '../settle/scene.ts';
 import { around, type Page } from './features.ts';
 import { likeliest, type Learned } from './models.ts';
@@ -30,6 +30,8 @@ export function partsIn({ dates, received }: Scene): Parts | undefined {
   const run = ahead.some(({ readings }) => (readings[0]?.length ?? 0) > 1);
   // "the weekend of the 13th" is both days.
   const named = dates
+    // "the 18th and 19th ... Let me know by Sunday": till when I am to answer is no part of the days.
+    .filter(({ by, said }) => !by && said !== 'reply' && said !== 'delivery')
     .filter(({ readings }) => readings.length !== 1 || known.some((date) => readings[0]?.includes(date) === false))
     .map((mention) => ({ mention, days: namedAmong(mention, known), run }))
     .filter(({ days }) => days.length > 0 && days.length < known.length);
@@ -64,10 +66,17 @@ export function otherParts(event: EventDays, page: Page, learned: Learned): stri
   const ends = (cue: string, day: string | undefined): boolean =>
     named.some(({ mention, days }) => mention.said === cue && days[0] === day);
   if (whole && ends('call', known[0]) && ends('wrap', known.at(-1)) && !heard.some(({ is }) => is === 'not')) return [];
+  // A number that rules have put into another month is in none of the days that are named.
+  if (!whole && event.dates.some((date) => !known.includes(date))) return [];
   if (!whole) return heard.length === weighed.length && heard.every(({ is }) => is === 'all') ? [known] : [];
   if (!heard.some(({ is, chance }) => is !== 'all' && chance >= PLAIN)) return [];
-  // A mention that speaks for all of the days speaks for its own.
+  // Who is called for the first day is there on it.
   const [mine, all, not] = [said('mine'), said('all'), said('not')];
-  const theirs = known.filter((date) => (mine.size === 0 || mine.has(date) || all.has(date)) && !not.has(date));
-  return theirs.length === known.length || theirs.length === 0 ? [] : [theirs];
+  const opens = ends('call', known[0]);
+  const begins = (date: string): boolean => opens && date === known[0];
+  // A mention that speaks for all of the days speaks for its own.
+  const theirs = known.filter((date) => begins(date) || ((mine.size === 0 || mine.has(date) || all.has(date)) && !not.has(date)));
+  // "30 December to 2 January ... arrive by midday on the Thursday. The buses leave at noon on the Sunday": when I come and when I go.
+  const comesAndGoes = opens && theirs.length === 2 && theirs[1] === known.at(-1) && consecutive(known);
+  return comesAndGoes || theirs.length === known.length || theirs.length === 0 ? [] : [theirs];
 }

@@ -42,7 +42,7 @@ const NUMBER_OR =
   /(?<!\p{L}|[\d.:])(?:[1-9]|[12]\d|3[01])(?:st|nd|rd|th|\.)?,? (?:or|oder|ou|o|of|eller)(?: (?:the|am|den|le|el|il|op|no))? ?$/iu;
 /** "one of 2028-05-18 / 2028-05-25", "can't choose between", "don't agree on the date", "equally happy with" */
 const BETWEEN =
-  /\b(?:one of|(?:choose|choosing|decide|deciding|torn|toss-?up|wavering|pick|choice) between|(?:don't|do not|can't|cannot) agree on (?:the|a) (?:date|day|night|evening)|equally (?:happy|good|fine)(?: with| on| for)?|just as (?:happy|good|fine) with|(?:hésit\p{L}+|dud\p{L}+|schwanken|twijfel\p{L}+|indecis\p{L}+)(?: encore| noch| nog| ancora| todavía| aún)? (?:entre|zwischen|tussen|tra|fra))(?!\p{L})[^.;!?\n]{0,60}$/iu;
+  /\b(?:one of(?! (?:our|my|their|his|her|your|its|us|them|you|the \p{L}+s'?)\b(?! (?:dates?|days|nights|evenings|weekends)\b))|(?:choose|choosing|decide|deciding|torn|toss-?up|wavering|pick|choice) between|(?:don't|do not|can't|cannot) agree on (?:the|a) (?:date|day|night|evening)|equally (?:happy|good|fine)(?: with| on| for)?|just as (?:happy|good|fine) with|(?:hésit\p{L}+|dud\p{L}+|schwanken|twijfel\p{L}+|indecis\p{L}+)(?: encore| noch| nog| ancora| todavía| aún)? (?:entre|zwischen|tussen|tra|fra))(?!\p{L})[^.;!?\n]{0,60}$/iu;
 const EITHER_OR = /(?<!\p{L})(?:soit(?= le| la| au)|entweder|o bien|ofwel)(?!\p{L})[^.;!?\n]{0,40}$/iu;
 
 /** The same days as a question, where words leave open which of them. */

@@ -3,8 +3,9 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { daysSaid } from './days.ts';
-import { askedDays, MOST_MENTIONS, OF_ELSE } from './days-among.ts';
-import type { EventDays, Scene, Where } from './scene.ts';
+import { askedDays, consecutive, MOST_MENTIONS, OF_ELSE, union } from './days-among.ts';
+import { numberOf } from './marks.ts';
+import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** "the wedding of the 12th, and now also the civil ceremony on the day before, Friday" */
 const DAY_BEFORE = /\b(?:day|night|evening|afternoon|morning) before,?\s\(?(?:the |on |a )*$/i;
@@ -31,6 +32,8 @@ const LOOKED_THROUGH = 6000;
 export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: EventDays): EventDays {
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   if (first === undefined || last === undefined || event.dropped) return event;
+  const counted = withDaysOfCall(text, mentions, event);
+  if (counted) return counted;
   const eve = Temporal.PlainDate.from(first).subtract({ days: 1 });
   const next = Temporal.PlainDate.from(last).add({ days: 1 });
   const withEve = askedDays(event.where, [event.dates, [eve.toString(), ...event.dates]]);
@@ -62,6 +65,21 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
   return found[1] === 'before' ? withEve : withNext;
 }
 const LEAD = 60;
+
+/** "23 August load-in from 14:00, 24 August show, 25 August show ... all three dates": the count tells that the day of setting up is mine as well. */
+function withDaysOfCall(text: string, mentions: readonly DateMention[], event: EventDays): EventDays | undefined {
+  const count = numberOf(ALL_OF_THEM.exec(text.slice(0, LOOKED_THROUGH))?.[1] ?? '');
+  if (count <= event.dates.length) return undefined;
+  const called = mentions.filter(
+    ({ said, explicit, past, by, readings, doubt }) => said === 'call' && explicit && !past && !by && !doubt && readings.length === 1,
+  );
+  const all = union(event.dates, ...called.flatMap(({ readings }) => readings));
+  return all.length === count && consecutive(all)
+    ? { ...event, dates: all, where: [...event.where, ...called.map(({ start, end }) => ({ start, end }))], counted: true }
+    : undefined;
+}
+const ALL_OF_THEM =
+  /\ball (?:of )?(?:the |these |those )?(two|three|four|five|six|[2-6]) (?:of (?:the |these |those )?)?(?:days|dates|evenings|nights)\b/i;
 
 /** "My husband turns 70 on Friday 1 December and there's a supper the evening after": the day that is kept, or the one beside it on which it is kept. */
 function beside(text: string, event: EventDays): EventDays | undefined {

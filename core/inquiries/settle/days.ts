@@ -95,3 +95,10 @@ export function daysOf(text: string, { dates, where: dateWhere, dropped, count, 
 /** "a three-day conference": of which only some may be mine; a three-day job is all mine. */
 const ofOccasion = (text: string, { start, end }: Where): boolean =>
   /^(?:the |an? |full )?[\p{L}\d]+[\s-]day\s(?!job|shoot|gig|booking|hire|edit|rate|week)\p{L}/iu.test(text.slice(start, end + 16));
+
+/** True where so many days, and no other number of them, are said to be those of the work. */
+export function countedSo(text: string, days: number): boolean {
+  // "350 for one day" is what is paid.
+  const said = daysSaid(text).filter((one) => one.days > 1 || days === 1);
+  return said.length > 0 && said.every((one) => one.days === days && !ofOccasion(text, one));
+}

@@ -4,7 +4,8 @@
 import { OCCASION } from '../occasions.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import type { Where } from './scene.ts';
+import { namedAmong } from './days-among.ts';
+import type { DateMention, Where } from './scene.ts';
 
 /** "half term is", "the posters go", "our other videographer has been": who or what, and what it does, at the end of what stands before a date. */
 const STATED =
@@ -48,6 +49,14 @@ export function ofSomethingElse(text: string, { start, end }: Where): boolean {
     .some((word) => /^\p{Lu}/u.test(word));
   return !capitals && !OF_JOB.test(subject) && !OCCASION.test(subject);
 }
+
+/** "The brokers are in Durban from Wednesday 23 to Friday 25 June ... the session on Friday closes at one": a run whose weekdays or numbers are told for the work is its own. */
+export const withoutOwners = (loose: readonly DateMention[], all: readonly DateMention[]): DateMention[] =>
+  loose.filter(
+    (run) =>
+      (run.readings[0]?.length ?? 0) < 2 ||
+      !all.some((day) => !day.explicit && !loose.includes(day) && namedAmong(day, run.readings[0] ?? []).length > 0),
+  );
 
 /** "I'm turning 50 on 30 October and would like it before that", "Party's June 26, so a week ahead of that": the day before which it is wanted. */
 export function boundsIt(text: string, { start, end }: Where): boolean {

@@ -4,10 +4,12 @@
 import { anyOf } from '../phrases.ts';
 import { leftOpen } from './alternatives.ts';
 import { allAside, withoutAsides } from './aside.ts';
-import { boundsIt, ofSomethingElse } from './elsewhere.ts';
+import { boundsIt, ofSomethingElse, withoutOwners } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { plannedIn } from './day-rows.ts';
+import { withoutEves } from './eves.ts';
+import { isOff } from './off-days.ts';
 import { daysSaid } from './days.ts';
 import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
@@ -17,7 +19,7 @@ import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun 
 import { toldParts } from './told-parts.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
-import { weekdaysAgainst } from './weekdays-against.ts';
+import { weekdaysAgainst, withoutTheirOwn } from './weekdays-against.ts';
 
 /** Decide on the days; nothing where only a month, a week or nothing is said. */
 export function eventDays(scene: Scene): EventDays {
@@ -41,7 +43,12 @@ export function eventDays(scene: Scene): EventDays {
     scene.text,
     all.filter(({ explicit, weak }) => explicit && !weak),
   );
-  const loose = all.filter((mention) => mention.said !== 'event' && !counted(mention) && !together && ofSomethingElse(scene.text, mention));
+  const loose = together
+    ? []
+    : withoutOwners(
+        all.filter((mention) => mention.said !== 'event' && !counted(mention) && ofSomethingElse(scene.text, mention)),
+        all,
+      );
   const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
   if (loose.length === all.length && loose.length > 0 && roughly)
     return askedDays(
@@ -55,16 +62,17 @@ export function eventDays(scene: Scene): EventDays {
       all,
       all.flatMap(({ readings }) => readings),
     );
-  const candidates = together ? firm : withoutAsides(scene, firm.length > 0 ? firm : all);
+  const candidates = together ? firm : withoutEves(scene.text, withoutAsides(scene, firm.length > 0 ? firm : all));
   const isToday = (mention: DateMention): boolean =>
     mention.readings.length === 1 && mention.readings[0]?.length === 1 && mention.readings[0][0] === today;
   // The date of the letter itself is no day of the job where another is told.
   const dated = candidates.filter((mention) => mention.explicit);
   const ofLetter = (mention: DateMention): boolean => mention.said === undefined && isToday(mention);
-  const explicit = dated.some((mention) => !ofLetter(mention)) ? dated.filter((mention) => !ofLetter(mention)) : dated;
-  const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
+  const numbers = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
+  const explicit = [...dated, ...numbers].some((mention) => !ofLetter(mention)) ? dated.filter((mention) => !ofLetter(mention)) : dated;
+  const numbered = numbers;
   const relative = candidates.filter((mention) => !mention.explicit && !numbered.includes(mention) && !mention.weekdayOnly);
-  const weekdays = candidates.filter((mention) => mention.weekdayOnly);
+  const weekdays = withoutTheirOwn(candidates.filter((mention) => mention.weekdayOnly));
   const later = relative.filter((mention) => !isToday(mention));
   const tiers = [explicit, numbered, later, weekdays, relative.filter(isToday)].filter((tier) => tier.length > 0);
   const main = tiers[0];
@@ -153,11 +161,11 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
   const numbers = new Set(settled.dates.map((date) => Number(date.slice(8))));
   // "The semi is on Saturday 12 August and the final is the 26th ... $550 a day, both days"
-  const both = settled.dates.length === 1 && numbered.length === 1 && BOTH.test(scene.text);
+  const both = settled.dates.length === 1 && numbered.length === 1 && (BOTH.test(scene.text) || FILM_BOTH.test(scene.text));
   const more = numbered.flatMap((mention) => {
     const { readings, doubt, sequence, start, end } = mention;
     const { items } = sequence;
-    if (endsIt(scene, mention, settled)) return [];
+    if (endsIt(scene, mention, settled) || isOff(scene.text, mention)) return [];
     if (readings.length !== 1 || doubt || items.some(({ atom }) => atom.day === undefined || numbers.has(atom.day))) return [];
     const told = readings[0] ?? [];
     // "20 and 21 March ... on the 19th": a day without a month is one of theirs, if that makes days in a row.
@@ -206,6 +214,9 @@ function functionsBeside({ text }: Scene, settled: EventDays, numbered: readonly
 const A_FUNCTION =
   /(?:^|[,;.]|\b(?:and|with|plus|then))\s(?:there's |there is |we have )?(?:an?|the|our|his|her|their) (?!(?:hotel|train|flight|deposit|balance|bill|invoice|payment|hall|venue|van|kit|gear|rest)\b)(?:[\p{L}'-]+ ){1,4}(?:is |are |will be )?on (?:the )?$|(?:^|[,;]|\b(?:and|with|plus|then))\s\p{L}{4,} (?:is |are |will be )?on (?:the )?$/iu;
 
+/** "Can you film both?", "900 for both" */
+const FILM_BOTH =
+  /\b(?:film|cover|record|shoot|do|capture|stream)(?:ing)?\s(?:them\s)?both\b(?! (?:cameras|sides|teams|families|angles|sets|halves))|\bfor (?:them )?both(?: together)?(?=\s?[.,;!?)\n]|$)|\bboth\s(?:be )?(?:filmed|covered|recorded|captured)\b/i;
 const BOTH = /\bboth (?:days|dates|nights|evenings|of (?:them|those))\b/i;
 
 function settleTier(scene: Scene, tier: readonly DateMention[], today: string): EventDays {

@@ -37,6 +37,7 @@ export function joinedUp(text: string, sets: readonly DateMention[]): boolean {
       !/\b(?:or|options?|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
         /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
+        /^\s(?:u\.?|und|et|y|e|en|og|och|&|\+)\s(?:\p{L}{2,10}[.,]{0,2}\s)?(?:den\s|am\s|le\s|el\s|de\s)?$/iu.test(between) ||
         /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||
         (/\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between) &&
           (!OWN_CLAUSE.test(between) || consecutive(union(previous.readings[0] ?? [], mention.readings[0] ?? [])))))
@@ -45,7 +46,7 @@ export function joinedUp(text: string, sets: readonly DateMention[]): boolean {
 }
 
 const COUNTED = anyOf(
-  `{count} ... {things} | all {count} {things} | both {things}`,
+  `{count} ... {things} | all {count} {things} | for all {count} | all {count} of them | both {things}`,
   {
     count: `two | three | four | five | six | 2 | 3 | 4 | 5 | 6`,
     things: `days | dates | evenings | nights | mornings | afternoons | events | things | gigs | jobs | shoots | concerts | shows | sessions | ceremonies | visits | occasions | matches | keynotes | talks | weddings | functions | performances | lectures | parties | filmed | recorded | covered | streamed`,
@@ -57,7 +58,7 @@ const ASKED = anyOf(`
   film* | record* | stream* | livestream* | shoot | cover | covered | camera* | videographer | you free/available | are you ... free/available | both/all filmed/recorded/covered/streamed | needed/wanted for
 `);
 const OPEN =
-  /\b(?:or|either|option|options|alternatively|otherwise|instead|not|backup|reserve|rain|only|just|one of|could be|depends|sorted|already|haven't)\b/i;
+  /\b(?:or|either|option|options|alternatively|otherwise|instead|not|backup|reserve|rain|(?<!\bin \p{L}{2,20} )only|just|one of|could be|depends|sorted|already|haven't)\b/iu;
 
 /** "two things filmed: on Tuesday 4 May ..., then on Thursday 6 May": of which there are as many days as are counted. */
 export function allCounted(text: string, sets: readonly DateMention[]): boolean {
@@ -70,7 +71,7 @@ export function allCounted(text: string, sets: readonly DateMention[]): boolean 
   // A day that is told once more is pointed at.
   if (days < lists.flat().length) return false;
   return [...text.slice(0, LOOKED_THROUGH).matchAll(COUNTED)].some(({ index, 0: words }) => {
-    const [, count = ''] = /^(?:all )?(\w+)/i.exec(words) ?? [];
+    const [, count = ''] = /^(?:for )?(?:all )?(\w+)/i.exec(words) ?? [];
     const number = /^both$/i.test(count) ? 2 : (numberWord(count.toLowerCase()) ?? Number(count));
     const { start, end } = sentenceAround(text, index, index + words.length);
     return number === days && ASKED.test(text.slice(start, end));

@@ -16,6 +16,8 @@ const WORD = /\p{L}{4,}/gu;
 const STEM = 5;
 const BUT_NOT = /\b(?:not|no|never|nobody|nothing|without|except|apart|besides|but|skip|instead|rather)\b|n't\b/i;
 const ONLY = /\b(?:only|alone|nothing (?:else|more))\b/i;
+const ALL_DAYS =
+  /\b(?:all (?:of )?(?:the |these |those |them|two|three|four|five|six|\d)|every) ?(?:two|three|four|five|six|\d)? ?(?:days?|dates?|evenings?|nights?|sessions?|rows?)\b/i;
 const LOOKED_THROUGH = 6000;
 const NOTHING_TOLD =
   /^(?:from|till|until|with|and|then|noon|midnight|about|around|doors?|start\p{L}*|open\p{L}*|clos\p{L}*|mon|tues?|wednes|thurs?|fri|satur|sun)/u;
@@ -41,6 +43,8 @@ export function heldAgainstRows({ text, dates: mentions }: Scene, event: EventDa
     if (rows.some(({ line }) => index >= line.start && index < line.end)) continue;
     const sentence = sentenceAround(text, index, index + words.length);
     const said = text.slice(sentence.start, sentence.end);
+    // "You'd be camera 2 on a long lens, all three dates, released after strike"
+    if (ALL_DAYS.test(said)) return event;
     const telling = [...stemsOf(said)].filter((stem) => rows.some(({ stems }) => !stems.has(stem)));
     const days = new Set(rows.filter(({ stems }) => telling.some((stem) => stems.has(stem))).map(({ day }) => day));
     const sure = ONLY.test(said) || (/\bboth\b/i.test(said) && days.size === 2);

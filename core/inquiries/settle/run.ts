@@ -2,6 +2,7 @@
  * A single day that is part of a run, or that is told as the day of the call alone.
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { numberWord } from '../words.ts';
 import { daysSaid } from './days.ts';
 import { askedDays, inMonthOf, union } from './days-among.ts';
 import { allCounted } from './joined-up.ts';
@@ -43,6 +44,8 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
     if (length <= LONGEST_STATED)
       return { ...settled, dates: runFrom(first, length), where: [...settled.where, { start: end.start, end: end.end }] };
   }
+  const more = followed(scene, settled);
+  if (more > 0) return { ...settled, dates: runFrom(first, 1 + more), counted: true };
   const begins = scene.dates.some((mention) => settled.where.some((where) => where.start === mention.start) && STARTS.test(mention.before));
   const said = [...new Set(daysSaid(scene.text).map(({ days }) => days))];
   const days = said[0];
@@ -56,6 +59,19 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
     ? { ...settled, dates: runFrom(first, days) }
     : settled;
 }
+
+/** "begins Tuesday 8 June and takes also the two following days": how many days follow in the same sentence. */
+function followed({ text }: Scene, { where }: EventDays): number {
+  const told = where.at(-1);
+  if (!told) return 0;
+  const rest = text.slice(told.end, Math.min(told.end + LONGEST_LEAD, sentenceAround(text, told.start, told.end).end));
+  const count = FOLLOWED.exec(rest)
+    ?.slice(1)
+    .find((word) => word !== undefined);
+  return count === undefined ? 0 : (numberWord(count.toLowerCase()) ?? Number(count));
+}
+const FOLLOWED =
+  /(?:,|\b(?:and|plus|also|with|for|over))\s(?:on\s|over\s|for\s)?the\s(?:(two|three|four|[2-4])\s(?:following|next)\s(?:days|nights|evenings|mornings)|(?:following|next)\s(two|three|four|[2-4])(?:\s(?:days|nights|evenings|mornings))?(?=\s?[.,;!)\n]|$| in | at | as well| too| also)|(two|three|four|[2-4])\s(?:days|nights|evenings|mornings)\s(?:after(?:wards)?|following)(?! (?:you|we|i|the|your|our)\b))/i;
 
 /** The day on which a run ends that begins on `first`: a number alone is of its month, a weekday alone the next one. */
 function lastOf({ readings, sequence: { items } }: DateMention, first: string): string | undefined {

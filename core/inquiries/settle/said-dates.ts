@@ -17,7 +17,7 @@ import { theirsToDecide } from './theirs-to-decide.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
-  /\b(?:by|(?<!\b(?:day|night|evening|afternoon|morning|eve) )before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:)]|:\d){0,28}$/i;
+  /\b(?:by(?! (?:any|some) (?:chance|miracle|luck|means|accident)\b)|(?<!\b(?:\p{L}{0,6}day|night|evening|afternoon|morning|eve) )before|b4|until|till|no later than|not later than|due|deadline|within|latest|bis(?: zum)?|spätestens|avant(?: le)?|d'ici(?: le| au)?|au plus tard(?: le)?|antes del?|entro(?: il)?|uiterlijk)\b:?(?:[^,;:)]|:\d){0,28}$/iu;
 /** "opened by the Lord Mayor on": who does it, not till when. */
 const BY_SOMEBODY =
   /\bbefore an? (?:\p{L}+ ){1,3}on (?:the )?$|\bby (?:the|our|a|an|their|his|her|my) (?!end|close|start|beginning|middle|morning|evening|weekend|time|latest|\d)\p{L}[^,;:\d]{2,24} on (?:the )?$/iu;
@@ -47,11 +47,22 @@ const MOVED =
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
-  /\b(?:ignore|disregard|forget (?:about|the)|never ?mind|(?:scrap|scratch)(?! (?:that|it|this)\s?[,.;:!-])|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|it|that|this|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
+  /\b(?:ignore|disregard|(?<!\b(?:don't|not|never|won't|can't|didn't|not to) )forget(?: about| the|(?= $))|never ?mind|(?:scrap|scratch)(?! (?:that|it|this)\s?[,.;:!-])|skip|old sheet|spring edition|last edition|previous edition|(?:e-?mail|mail|message|poster|flyer|website|invitation|invite|list|version|calendar|it|that|this|the (?:first|other|second) one|the one at [\d.:]+)[^.;?!]{0,24}\b(?:said|says|stated|had|shows|showed)|i (?:told|gave) you|was told)\b[^.;?!]{0,90}$/i;
 
 /** "WRONG: Sat 11 March", "Used to be: two days, Sept 11-12", "November 25 > no" */
 const VOID_ROW =
   /^\s*(?:[-+]\s?)?(?:wrong|old|was|not|before|previously|formerly|used to be|cancelled|first version|out)\b[^:=>\n]{0,12}[:=>-]\s[^\n]{0,40}$/i;
+/** "it becomes Thursday 16 December": what takes the place of a day that was told before. */
+const BECOMES = /\b(?:becomes|is now|it's now|now falls|moves? to|new (?:date|day)(?: is)?:?)\s(?:on\s)?(?:the\s)?$/i;
+/** "We had a student film the last one (14 October)" */
+const THE_LAST_ONE =
+  /\b(?:had|did|filmed|shot|recorded|covered|held|ran|was|were)\b[^.;!?\n]{0,40}\b(?:the|our|your) (?:last|previous) (?:one|edition|time)\s?[(,]\s?(?:on\s)?(?:the\s)?$/i;
+/** "the Saturday before Father's Day so June 17": the date says again which Saturday it is. */
+const SAID_AGAIN_BEHIND =
+  /^\sbefore\s[^.;!?\n]{2,30}(?:\b(?:so|that's|that is|which is|meaning)\s|[,(–-]\s?)(?:it's\s|that's\s|so\s)?(?:on\s)?(?:the\s)?$/i;
+/** Taking down may last some days; a run of days that is told with any other end is that of the occasion. */
+const TAKING_DOWN =
+  /\b(?:strike|de-?rig\w*|load(?:ing)?[- ]?out|tear(?:ing)?[- ]?down|get-?out|bump-?out|abbau|dismantl\w*|pack(?:ing)?[- ](?:up|down))\b/i;
 /** "on 12 June last year" */
 const LAST_YEAR = /^,? (?:of )?last (?:year|spring|summer|autumn|fall|winter|season|month)\b(?!')/i;
 const VOID_LABEL = /\b(?:wrong|old|used to be|previously)\s?[:=]\s[^.;\n]{0,40}$/i;
@@ -91,8 +102,8 @@ export function sayDates(
     const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH, previous?.end ?? 0), item.start);
     const row = text.slice(lineStart(text, item.start), item.start);
     const after = text.slice(item.end, item.end + 16);
-    const told = VOID.test(lead) && !/\b(?:now|but|instead|to)\b/i.test(VOID.exec(lead)?.[0] ?? '');
-    if (told || VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after) || LAST_YEAR.test(after))
+    const told = VOID.test(lead) && !/\b(?:now|but|instead|to|becomes?|will be|new)\b/i.test(VOID.exec(lead)?.[0] ?? '');
+    if (told || VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after) || LAST_YEAR.test(after) || THE_LAST_ONE.test(lead))
       return {
         ...item.resolved,
         past: true,
@@ -135,10 +146,14 @@ export function sayDates(
     const latest = AT_LATEST.test(text.slice(item.end, item.end + 28));
     // A run of whole days is no call, but where it is for setting up; rehearsals beside which no date is told are the job.
     const sets = SETTING_UP.test(dated.length > 1 ? lead : lead.replace(REHEARSALS, ''));
-    const cue = hit.cue === 'call' && item.resolved.explicit && (item.resolved.readings[0]?.length ?? 0) > 1 && !sets ? 'event' : hit.cue;
+    const runs = item.resolved.explicit && (item.resolved.readings[0]?.length ?? 0) > 1;
+    const hitCue = hit.cue === 'past' && BECOMES.test(lead) ? 'event' : hit.cue;
+    const ofRun = (hitCue === 'call' && !sets) || (hitCue === 'wrap' && !TAKING_DOWN.test(lead));
+    const cue = runs && ofRun ? 'event' : hitCue;
     const answer = BEFORE_DATE.test(lead) && ANSWER_AFTER.test(text.slice(item.end, item.end + 60));
     const night = overnight(text, item);
-    const by = latest || answer || (BY.test(before) && !BY_SOMEBODY.test(before) && !BY_MEANS.test(before) && hit.cue !== 'call');
+    const again = previous?.resolved.weekdayOnly === true && SAID_AGAIN_BEHIND.test(before);
+    const by = latest || answer || (!again && BY.test(before) && !BY_SOMEBODY.test(before) && !BY_MEANS.test(before) && hit.cue !== 'call');
     return {
       ...item.resolved,
       ...(night ? { readings: night } : {}),
@@ -153,7 +168,7 @@ export function sayDates(
             : hint
               ? undefined
               : by
-                ? closing(text, item, hit.cue)
+                ? closing(text, item, hitCue)
                 : (rowKind(text, item) ?? (isElse(text, item, cue) ? 'other' : cue)),
       weak: hit.weak === true,
       by,

@@ -1,7 +1,7 @@
 /**
- * Weekdays beside a run of dates that are not those of its ends.
+ * Weekdays beside a run of dates: those that are not of its ends, and those that only point at its days.
  */
-import { askedDays } from './days-among.ts';
+import { askedDays, namedAmong } from './days-among.ts';
 import type { DateMention, EventDays } from './scene.ts';
 
 /** At most a comma, a bracket and blanks. */
@@ -18,4 +18,18 @@ export function weekdaysAgainst(main: readonly DateMention[], weekdays: readonly
     if (ends[0] !== first || ends[1] !== last) return askedDays([named, run], [dates], 'weekday');
   }
   return undefined;
+}
+
+/** "Tuesday to Thursday of the week after next ... 7am on the Tuesday": a weekday of a run that is told with its week is a day of it. */
+export function withoutTheirOwn(weekdays: readonly DateMention[]): DateMention[] {
+  const told = weekdays.filter(
+    ({ sequence: { items }, readings }) =>
+      readings.length === 1 && (readings[0]?.length ?? 0) > 1 && items.some(({ atom }) => atom.relative),
+  );
+  const [run, ...more] = told;
+  if (!run || more.length > 0) return [...weekdays];
+  const days = run.readings[0] ?? [];
+  return weekdays.filter(
+    (one) => one === run || one.sequence.items.some(({ atom }) => atom.relative) || namedAmong(one, days).length === 0,
+  );
 }
