@@ -81,6 +81,7 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
   if (first === undefined)
     return (event.doubt === undefined || event.doubt === 'several') &&
       theirs.length > 0 &&
+      !eveTold(weighed, theirs) &&
       !besideNamed(event.choices, new Set(weighed.flatMap(({ date }) => date.readings.flat()))) &&
       !besideThem(event.choices, theirs)
       ? (believed ?? event)
@@ -100,6 +101,17 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
   if (within || sure < HEARD) return event;
   return believed ?? openDays(event, theirs);
 }
+
+/** "You would be needed to film from six on Friday 8 January" beside Saturday the 9th: an eve that rules take for a day of the work is not passed over. */
+const eveTold = (weighed: readonly { date: DateMention; chance: number }[], [first]: readonly string[]): boolean =>
+  first !== undefined &&
+  weighed.some(
+    ({ date: { said, explicit, readings }, chance }) =>
+      said === 'event' &&
+      explicit &&
+      chance < UNFOUND &&
+      readings[0]?.join() === Temporal.PlainDate.from(first).subtract({ days: 1 }).toString(),
+  );
 
 /** "The wedding, or the dinner of the evening before as well?": of a day that no date names the weights know nothing. */
 const besideNamed = (choices: readonly string[][], named: ReadonlySet<string>): boolean => choices.flat().some((date) => !named.has(date));
