@@ -21,8 +21,6 @@ const EITHER = 0.4;
 const HARDLY = 0.15;
 /** From these chances on a date of which rules know nothing is no day of the job, or that of an answer: where all are so, the days are open. */
 const DOUBTED = { none: 0.4, reply: 0.15 };
-/** Where no other date is likelier they have to speak more plainly. */
-const DOUBTED_ALONE = { none: 0.75, reply: 0.5 };
 /** "nothing on the" */
 const NOT_REACH = 60;
 
@@ -30,9 +28,9 @@ const NOT_REACH = 60;
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
   if (page.scene.dates.length > MOST_MENTIONS || event.counted) return event;
   const agreed = likelierDays(event, page, learned);
-  // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
   // "For the 3 days", "all together four days": all of them are counted.
   if (countedSo(page.scene.text, agreed.dates.length)) return agreed;
+  // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
   const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
   return parts.length > 0 ? openDays(agreed, ...parts) : agreed;
 }
@@ -55,9 +53,7 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
     const again = mention.weekdayOnly ? namedAmong(mention, event.dates) : [];
     const date = again.length > 0 ? { ...mention, readings: [again] } : mention;
     const { event: chance = 0, either = 0, none = 0, reply = 0 } = chancesIn(learned.date, dateFeatures(page, mention));
-    const unsaid = date.said === undefined;
-    const doubted = unsaid && (none > DOUBTED.none || reply > DOUBTED.reply);
-    return { date, chance, either, doubted, plainly: unsaid && (none > DOUBTED_ALONE.none || reply > DOUBTED_ALONE.reply) };
+    return { date, chance, either, doubted: date.said === undefined && (none > DOUBTED.none || reply > DOUBTED.reply) };
   });
   const isFound = ({ start }: DateMention): boolean => event.where.some((one) => one.start === start);
   const likely = weighed.filter(({ date, chance }) => chance > (isFound(date) ? EVENT : UNFOUND));
@@ -94,8 +90,7 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
     .filter((reading) => reading.length === 1 || reading.join() !== event.dates.join());
   if (open.length > 0) return openDays(event, ...open.slice(0, 3));
   const found = weighed.filter(({ date }) => isFound(date));
-  if (found.length > 0 && found.every(({ doubted, plainly }) => (theirs.length > 0 ? doubted : plainly)))
-    return openDays(event, ...(theirs.length > 0 ? [theirs] : []));
+  if (found.length > 0 && found.every(({ doubted }) => doubted)) return openDays(event, ...(theirs.length > 0 ? [theirs] : []));
   if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? openDays(event) : event;
   const within = theirs[0] === first && theirs.every((date) => event.dates.includes(date));
   if (within || sure < HEARD) return event;
