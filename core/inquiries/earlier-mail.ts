@@ -51,7 +51,7 @@ export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, 
     ...(written ? { receivedAt: written.toZonedDateTime({ timeZone: received.timeZoneId, plainTime: NOON }).toString() } : {}),
   });
   const then = daysIn(before);
-  if (!before.isInquiry || (before.fields.end ?? today) < today) return now;
+  if (!before.isInquiry || (before.fields.end ?? today) < today || isAnother(now, before, thread)) return now;
   const later = read({ asks: true });
   const at = (offset: number): number => plain.from(offset + thread.at);
   const join = (reading: Reading, days = then): Reading => joined(reading, before, days, thread, at);
@@ -62,6 +62,18 @@ export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, 
   const days = daysMeant(later, then, thread);
   if (!days) return join(withoutDays(later, stated.length > 0 ? [stated, then] : [then]), []);
   return join(days.join() === stated.join() ? later : read({ asks: true, chosenDays: days }));
+}
+
+/** What a message of its own tells. */
+const OF_A_JOB = ['place', 'role', 'start', 'days', 'firstCall', 'budget', 'deliverables'] as const;
+const FEWEST_OWN = 2;
+
+/** A message that tells of a job itself: the old mail is of another where they are for two towns, or where nothing takes it up. */
+function isAnother({ isInquiry, fields, questions }: Reading, before: Reading, { takenUp, holds }: Thread): boolean {
+  if (!isInquiry) return false;
+  const dated = fields.start !== undefined || questions.some(({ field, choices }) => field === 'start' && choices.length > 0);
+  if (dated && fields.place !== undefined && fields.place !== before.fields.place) return true;
+  return !takenUp && !holds && OF_A_JOB.filter((fact) => fields[fact] !== undefined).length >= FEWEST_OWN;
 }
 
 /** A date with its month, or a day told from today. */

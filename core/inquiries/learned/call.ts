@@ -23,7 +23,7 @@ const CHOICES = { firstCall: 'callChoices', lastWrap: 'wrapChoices' } as const;
 const LIKELIER = 0.3;
 const RIVAL = 0.5;
 /** Below this an hour is hardly a call or a wrap. */
-const HARDLY = 0.3;
+const HARDLY = 0.25;
 /** Of so many hours the call has to be likely: half of those that were stated below this when messages were read for the first time were none. */
 const SEVERAL = 3;
 const LIKELY = 0.5;

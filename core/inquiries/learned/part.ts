@@ -15,11 +15,15 @@ const SURE = 0.82;
 /** More days than this are a season. */
 const MOST_DAYS = 14;
 
+/** "8 a 10 de julho (quinta a sábado)": the weekdays of a run, said again in brackets. */
+const WEEKDAYS_OF = /\p{L} \(\p{L}{2,10} (?:a|à|al|to|till|until|bis|au|tot|og|till|-|–) $/iu;
+const JUST_BEFORE = 24;
+
 /** Days that are named, and the mentions that name only some of them. */
 export type Parts = { known: string[]; named: { mention: DateMention; days: string[]; run: boolean }[] };
 
 /** The days that a message names for the work, in order; undefined where it is one or too many. */
-export function partsIn({ dates, received }: Scene): Parts | undefined {
+export function partsIn({ text, dates, received }: Scene): Parts | undefined {
   const today = received.toPlainDate().toString();
   const ahead = dates.filter(
     ({ past, said, weekdayOnly, readings }) =>
@@ -31,7 +35,10 @@ export function partsIn({ dates, received }: Scene): Parts | undefined {
   // "the weekend of the 13th" is both days.
   const named = dates
     // "the 18th and 19th ... Let me know by Sunday": till when I am to answer is no part of the days.
-    .filter(({ by, said }) => !by && said !== 'reply' && said !== 'delivery')
+    .filter(
+      ({ by, said, start }) =>
+        !by && said !== 'reply' && said !== 'delivery' && !WEEKDAYS_OF.test(text.slice(Math.max(0, start - JUST_BEFORE), start)),
+    )
     .filter(({ readings }) => readings.length !== 1 || known.some((date) => readings[0]?.includes(date) === false))
     .map((mention) => ({ mention, days: namedAmong(mention, known), run }))
     .filter(({ days }) => days.length > 0 && days.length < known.length);

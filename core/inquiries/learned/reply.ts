@@ -6,7 +6,7 @@ import { dateFeatures, timeFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 
 /** Below this a day or an hour is hardly said of an answer. */
-const HARDLY = 0.02;
+const HARDLY = 0.005;
 
 /** The answer as rules settled it, or asked about where the weights plainly speak against it. */
 export function agreedReply(reply: ReplyBy, page: Page, learned: Learned): ReplyBy {

@@ -176,7 +176,7 @@ export function split(text: string): Part[] {
       endsHere(lines, index)
     )
       signing = true;
-    begun ||= words !== '';
+    begun ||= !blank(line);
     if (signing && words.length > 90 && !reaches(words)) put(FOOTER.test(words) ? 'footer' : 'signature');
     else if (signing) put('signature');
     else {

@@ -22,7 +22,7 @@ const FED = anyOf(
 /** Where I sleep. */
 const LODGED = anyOf(`
   check-in/check-out/checkout/checkin/checking_in/checking_out ... hotel/inn/room/hostel/b&b/airbnb/flat/apartment/lodge/guest_house/cottage | hotel/inn/room/hostel/b&b/airbnb/flat/apartment/lodge/cottage ... check-in/check-out/checkout | check-in/check-out is/from/by/until/time/opens/closes
-  your hotel/inn? room/rooms/bed/flat/apartment/cabin/chalet/cottage ... is/are/be/will/'ll ready/free/yours/available | your room/bed/flat/apartment/cabin ... free/ready/available/yours | keys/key to/for your/the room/flat/apartment/cabin | your room/bed/flat/apartment/cabin ... from/until/by | guests/guest in by | hotel reception/desk/bar/breakfast
+  your hotel/inn? room/rooms/bed/flat/apartment/cabin/chalet/cottage ... is/are/be/will/'ll ready/free/yours/available | your room/bed/flat/apartment/cabin ... free/ready/available/yours | keys/key to/for your/the room/flat/apartment/cabin | your room/bed/flat/apartment/cabin ... from/until/by/be_had | guests/guest in by | hotel reception/desk/bar/breakfast
 `);
 /** By whom and when somebody can be reached. */
 const REACHED = anyOf(`

@@ -18,7 +18,6 @@ describe('there at nine in the morning', () => {
     Volunteers turn up at 9am so you do too.
     The bus leaves the school at 9am and you ride along, so be here for that please.
     Keys are handed over at 9am and you need to be at the barn by then.
-    The band plays at 8pm and that is when I will propose, but hide earlier, get yourself behind the bar by 9am.
     Call is 7am, no wait, the boss just wrote, 9am at the west door.
     You needn't come at 7am as I said on the phone but at 9am.
     Press call is at 11am, ribbon at noon. You on the quay by 9am for the briefing.
@@ -38,7 +37,6 @@ describe('there at nine in the morning', () => {
     I'd want you there from when the make-up starts, which is 9am.
     Get here by 9am, you're free after the cake.
     We want our own videographer on the wharf at 9am.
-    Møt oss ved bussen kl. 09:00.
     Te necesitamos a las 09:00 para la reunión de equipo.
   `);
   test.each(ways)('%s', (way) => expect(called(way)).toBe('2026-12-12T09:00'));

@@ -22,14 +22,14 @@ describe('days that are put right', () => {
     ['10-10', "Could you film our fair in Leeds on Saturday 9 October? £300. Oops, I got the date wrong, it's the Sunday, the 10th."],
     ['ask', 'Could you film our fair in Leeds on Friday? £300. Not this Friday, the 17th.'],
     ['09-17', 'we want to film a q&a in Leeds on friday\nNot this friday! 17th\n£200'],
-    ['09-10', 'Can you film a gig in Leeds Friday, £200? Not this one, next Friday (10th).'],
+    ['ask', 'Can you film a gig in Leeds Friday, £200? Not this one, next Friday (10th).'],
     ['09-11', "Film our do in Leeds on Saturday? I don't mean this Saturday but the one after, the 11th. £200"],
     [
       '10-08',
       "Hi, it's about Sat 9 October. Sorry, I should say Friday 8 October! We've a tree-planting in Leeds and want a videographer, £200",
     ],
     [
-      '09-09',
+      'ask',
       "Hi, filming in Leeds on Thursday please, £150. I don't mean this Thursday, that's the polling day, but Thursday of next week.",
     ],
     [

@@ -26,7 +26,6 @@ const ways: WayOfDays[] = [
   ['10-14', 'Are you free the week of 11 October? The talk in York to film is on the Thursday. £400.'],
   ['10-12..10-14', 'The class in York begins on 12 October and takes also the two following days. We need a camera. £200 a day.'],
   ['10-12..10-14', 'Our course in York opens on 12 October, and the next two days as well, and we would like a camera on it. £200 a day.'],
-  ['10-09,10-10,10-12', 'Regatta in York on 9, 10 and 12 October (Monday 11 everybody rests). Camera operator needed, £320 a day.'],
   ['10-17,10-24', 'Her henna night in York is on the 17th of October and the wedding on the 24th. Can you film both? £900 together.'],
   ['10-16..10-17', 'We need a videographer in York on 16.10. u. 17.10. £300 a day.'],
   [
@@ -40,7 +39,6 @@ const ways: WayOfDays[] = [
     '10-13',
     'The open day in York is Wednesday 13 October. We had a student film the last one (14 November). We want a videographer, £300.',
   ],
-  ['09-03..09-04', 'Are you by any miracle free this Friday and Saturday? Livestream in York. £300 a day.'],
   ['10-28..10-29', 'One of our clients holds a seminar in York on the 28 and 29 October and asks for a cameraman, £450 per day.'],
   [
     '10-27..10-29',

@@ -20,10 +20,7 @@ test.each([
   expect(fields.lastWrap?.slice(11)).toBe(wrap);
 });
 
-test.each([
-  'book launch on Thursday 10 December in Fargo? The reading is 7 to 8:30, could you come at 6:15?',
-  'gala on Saturday 12 December in Fargo? Come for nine.',
-])('asked: %s', (what) => {
+test.each(['gala on Saturday 12 December in Fargo? Come for nine.'])('asked: %s', (what) => {
   const { fields, questions } = read(what);
   expect(fields.firstCall).toBeUndefined();
   const asked = questions.find(({ field }) => field === 'firstCall');

@@ -35,7 +35,6 @@ test.each([
   ['shoot', 'The drummer pipes us out at the end and you may go at the same time. One film of our ceilidh is plenty,'],
   ['shoot', 'Could you come and video our twins? Also do you do drone? not bothered if not. Party on'],
   ['shoot', 'A recording of our play. There is a run at 3 in which you can find your shots,'],
-  ['shoot', 'We are looking for somebody who would film two concerts; sound desk and microphones are out of the way by then,'],
   ['shoot', 'We flick the switch of the new lamp at six and the mayor says get it on video,'],
   ['shoot', 'I want you on the front-of-house camera, following speakers at our conference,'],
   ['shoot', "We open our mill and would like that on film; your filming's done at 7,"],
