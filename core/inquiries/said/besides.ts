@@ -27,7 +27,7 @@ const LODGED = anyOf(`
 /** By whom and when somebody can be reached. */
 const REACHED = anyOf(`
   ring/phone/call/text/reach/message/speak_to/talk_to/get_hold_of/get me/us/him/her/them | ring/phone/call/text/message/speak_to/talk_to the_venue/the_hall/the_office/the_hotel/the_theatre/the_manager/the_box_office/my_office/our_office | answers/answer the phone/phones/calls | if you/u/you're/ur are? at_home/about/around/up/awake/near_a_phone | if you/u/you're/ur are? in at/by/around/before/after/from
-  my phone is off/on | i'm/i_am at_work/at_my_desk/in_the_office/at_home/in_a_meeting/in_class/teaching/travelling/on_a_train/on_a_plane/at_the_dentist/asleep | phone lines/line/calls | have/has a/another look at/round
+  my phone is off/on | i'm/i_am at_work/at_my_desk/in_the_office/at_home/in_a_meeting/in_class/teaching/travelling/on_a_train/on_a_plane/at_the_dentist/asleep | phone lines/line/calls | have/has a/another look at/round | caretaker/janitor/porter/concierge sleeps/is_in/is_away | you'll/you_will get my call/mail/message/text
 `);
 /** What is open, shut, on or off by hours of its own. */
 const OPEN_OR_SHUT = anyOf(
@@ -45,9 +45,11 @@ const DECIDED = anyOf(`
 `);
 /** Who filmed before, and how it was then. */
 const BEFORE = anyOf(`
-  our/the/my last/previous/old/former/other videographer/photographer/cameraman/film-maker/filmmaker/crew/guy/chap/bloke/firm/company/one | the man/woman/chap/bloke/guy/people/lot/firm we had/used | who/whoever filmed/did_it last/before | dancing/disco/party/band/dj ... from/till/until/after | no need to stay/film/cover for ... | caretaker/janitor/porter/concierge sleeps/is_in/is_away | you'll/you_will get my call/mail/message/text
+  our/the/my last/previous/old/former/other videographer/photographer/cameraman/film-maker/filmmaker/crew/guy/chap/bloke/firm/company/one | the man/woman/chap/bloke/guy/people/lot/firm we had/used | who/whoever filmed/did_it last/before
 `);
-const KINDS = [FED, LODGED, REACHED, OPEN_OR_SHUT, DECIDED, BEFORE];
+/** What I need not stay for. */
+const SPARED = anyOf(`no need to stay/film/cover for ... | dancing/disco/dinner/rest after/at/from ... needs/need no filming`);
+const KINDS = [FED, LODGED, REACHED, OPEN_OR_SHUT, DECIDED, BEFORE, SPARED];
 const [REACH, REACH_BEHIND] = [80, 40];
 const BOUND = /[.;:!?\n(]|,\s|\s-+\s/;
 
