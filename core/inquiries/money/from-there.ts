@@ -5,7 +5,7 @@
 
 import { currencyOf } from './currency.ts';
 
-/** Codes for calls, of countries whose money shares its name with others'; one code for two countries shows nothing. */
+/** Codes for calls (ITU-T E.164, from memory), of countries whose money shares its name with others'; one code for two countries shows nothing. */
 const dialled: Readonly<Record<string, string>> = {
   '61': 'AU',
   '64': 'NZ',
