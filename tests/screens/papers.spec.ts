@@ -48,7 +48,10 @@ test('a passport is tried on, noted by the keys, and the answer follows; its sca
   await expect(page.getByRole('cell', { name: '6 May 2034' })).toBeVisible();
 
   await page.getByRole('link', { name: 'Passport' }).click();
-  await page.setInputFiles('input[type=file]', { name: 'passport.pdf', mimeType: 'application/pdf', buffer: Buffer.from('%PDF-1.7 scan') });
+  // By its label: the page that is left has a field for files too.
+  await page
+    .getByLabel(/^Scan: drop it here/)
+    .setInputFiles({ name: 'passport.pdf', mimeType: 'application/pdf', buffer: Buffer.from('%PDF-1.7 scan') });
   await page.getByRole('button', { name: 'Keep the scan' }).click();
   await expect(page.getByText('The scan is with Passport.')).toBeVisible();
   await page.getByRole('button', { name: 'Take it off', exact: true }).click();
