@@ -25,9 +25,7 @@ export const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
 
 /** "of next month" as a month of its year. */
 function ofItsMonth(relative: Relative, today: PlainDate): Relative {
-  if (!/^(?:nth|nthDays|edgeDays|nthWeekend)$/.test(relative.kind) || !('ahead' in relative) || relative.kind === 'monthEnd')
-    return relative;
-  if (relative.ahead === undefined) return relative;
+  if (!('ahead' in relative) || relative.kind === 'monthEnd' || relative.ahead === undefined) return relative;
   const { month, year } = today.with({ day: 1 }).add({ months: relative.ahead });
   return { ...relative, month, year };
 }

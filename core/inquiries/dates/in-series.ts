@@ -4,6 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { numberWord, weekdayWord } from '../words.ts';
+import { DAYS_IN_WEEK } from './pieces.ts';
 import type { Resolved } from './resolve.ts';
 import type { Sequence } from './sequences.ts';
 
@@ -34,7 +35,6 @@ const COUNT = new RegExp(
 );
 const BEGINS =
   /(?:^|[\s(,:])(?:from|since|start(?:ing|s)?|begin(?:ning|s)?|commenc(?:ing|es)|kick(?:ing|s) off|as of|the first (?:one )?(?:is|being|on)|first one(?: is)?|first)[:,]?\s(?:on\s|with\s|from\s)?(?:the\s)?$/i;
-const DAYS_IN_WEEK = 7;
 /** A shorter run is days in a row, whatever weekday is told beside it. */
 const SHORTEST = 8;
 /** More of them are a course, not a job. */

@@ -2,7 +2,7 @@
  * Weekdays of a week that is named by its date: "Monday to Wednesday, week commencing 8 March", "the week of 7 June. We only need you Tuesday to Thursday".
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import type { Tokens } from './pieces.ts';
+import { DAYS_IN_WEEK, type Tokens } from './pieces.ts';
 import type { Resolved } from './resolve.ts';
 import type { Sequence } from './sequences.ts';
 
@@ -12,7 +12,6 @@ type Found = { sequence: Sequence; resolved: Resolved; start: number; end: numbe
 const OF_AN_ANSWER =
   /\b(?:by|until|till|before|latest|deadline|repl(?:y|ies)|answer|let (?:me|us) know|confirm|decide|decision|invoice|hear|call me|ring|meet(?:ing)? with|edit|deliver\w*)\b/i;
 const AWAY = /\b(?:away|closed|holidays?|off|busy|abroad|unavailable|booked|half term)\b/i;
-const A_WEEK = 7;
 
 /** The same dates, where plain weekdays of the sentence of such a week, or of the next, are days of it. */
 export function inNamedWeeks(
@@ -51,6 +50,6 @@ function dayBefore(tokens: Tokens, { sequence }: Found, resolved: (sequence: Seq
   if (date === undefined || days.length > 0 || others.length > 0 || doubt !== undefined) return undefined;
   const told = Temporal.PlainDate.from(date);
   const word = tokens.slice(sequence.first, sequence.next).map(({ lower }) => lower);
-  if (word.includes('ending') || word.includes('e')) return told.subtract({ days: A_WEEK });
-  return word.includes('of') && told.dayOfWeek < A_WEEK ? told.subtract({ days: told.dayOfWeek }) : told.subtract({ days: 1 });
+  if (word.includes('ending') || word.includes('e')) return told.subtract({ days: DAYS_IN_WEEK });
+  return word.includes('of') && told.dayOfWeek < DAYS_IN_WEEK ? told.subtract({ days: told.dayOfWeek }) : told.subtract({ days: 1 });
 }

@@ -1,7 +1,7 @@
 /**
  * Today, tomorrow and the day after, in several languages and as they are typed in a hurry; "tomorrow week", "heute in zwei Wochen".
  */
-import type { Atom, Tokens } from './pieces.ts';
+import { DAYS_IN_WEEK, type Atom, type Tokens } from './pieces.ts';
 import { weekNamedAt, weeksAheadAt } from './weeks.ts';
 
 const TOMORROW = /^(?:tomorrow|tmrw|tmr|tmw|tmrow|tmorrow|tomo|tomorow|tommorow|tommorrow|tmoz|tomoz|tomorrow's)$/;
@@ -65,4 +65,3 @@ export function nearDayAt(tokens: Tokens, index: number): Atom | undefined {
   const ahead = weeksAheadAt(tokens, next);
   return ahead ? atom(ahead.next, ahead.weeks) : atom(next, 0);
 }
-const DAYS_IN_WEEK = 7;

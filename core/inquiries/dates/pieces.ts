@@ -5,6 +5,8 @@ import type { Token } from '../parts/tokens.ts';
 import { doubtfulWeekdays, monthWord, ordinalWord, weekdayWord } from '../words.ts';
 import { shortMonth, shortWeekday } from './short-names.ts';
 
+export const DAYS_IN_WEEK = 7;
+
 export type Relative =
   | { kind: 'days'; days: number }
   /** `ahead` is "Saturday in two weeks"; `ofYear` the number of a week in the year, instead of weeks from this one. */

@@ -9,7 +9,7 @@ import { notThisAt } from './not-this.ts';
 import { monthEndAt } from './month-ends.ts';
 import { everyAt, monthPhrase } from './of-months.ts';
 import { weekdayPhrase, which } from './of-weeks.ts';
-import { dayAt, weekdayAt, type Atom, type Tokens } from './pieces.ts';
+import { dayAt, DAYS_IN_WEEK, weekdayAt, type Atom, type Tokens } from './pieces.ts';
 import { weeksAheadAt } from './weeks.ts';
 
 /** "tomorrow", "in two weeks", "next Friday", "Friday week", "this weekend", "last Friday in March", "end of March" */
@@ -30,7 +30,6 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
 }
 
 const ROUGHLY = /^(?:about|around|roughly|approximately|circa|some)$/;
-const DAYS_IN_WEEK = 7;
 
 function inLength(tokens: Tokens, index: number): Atom | undefined {
   const word = (offset: number): string => tokens[index + offset]?.lower ?? '';

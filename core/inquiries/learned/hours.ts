@@ -23,6 +23,12 @@ const SURE_WRAP = { told: 0.9, against: 0.9, show: 0.95 };
 const ALONE = { chance: 0.85, others: 5 };
 /** "400" is rather money than an hour. */
 const AMOUNT = /\d{3}/;
+/** "Doors 7pm", "kick-off at 3": what begins then is no end, whatever its words go with elsewhere. */
+const BEGINS = /\b(?:doors|curtain(?: up)?|kick-?off|starts?|begins?|opens?|first (?:act|talk|game))(?: (?:are|is|at|from|for)){0,2}:?\s$/i;
+const JUST_BEFORE = 24;
+/** "At 7pm he sends everyone out with a balloon": what another does then ends no work of mine, if it does not say so. */
+const ANOTHER_DOES = /^,? (?:s?he|they) (?![^.!?\n]{0,80}\b(?:you|u|we|us)\b)/i;
+const JUST_AFTER = 90;
 /** An earlier hour that is as likely the call as this leaves a later one open. */
 const RIVAL = 0.5;
 const LONGEST_SET_UP = 300;
@@ -35,7 +41,7 @@ type Weighed = { time: SaidTime; is: string; chance: number; call: number };
 
 /** The times of a page, and of its numbers those that the weights make one, in their order. */
 export function hoursOf(page: Page, learned: Learned): SaidTime[] {
-  const { times, numbers, dates } = page.scene;
+  const { times, numbers, dates, text } = page.scene;
   // Of several days each has its own hours.
   const oneDay = dates.filter(({ past, said: of }) => !past && !OF_ELSE.has(of)).length < 2;
   const weigh = (time: SaidTime): Weighed => {
@@ -51,15 +57,19 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
     [...hours, ...bare].some(
       ({ time, call }) => call >= RIVAL && !OF_ELSE.has(time.said) && time.said !== 'call' && isAhead(time, mine.time),
     );
-  const dialled = bare.filter(({ time: { start, end } }) => !AMOUNT.test(page.scene.text.slice(start, end)));
+  const dialled = bare.filter(({ time: { start, end } }) => !AMOUNT.test(text.slice(start, end)));
   // "Load-in 3 hours prior to doors (7pm)": the call is told from another hour.
   const alone = told.has('call') || earlierCall(page.scene) ? undefined : standsOut([...hours, ...dialled]);
+  const isElse = ({ said: of, start, end }: SaidTime): boolean =>
+    ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER)) ||
+    (of === 'show' && BEGINS.test(text.slice(Math.max(0, start - JUST_BEFORE), start)));
   const cued = (one: Weighed, sure: number): SaidTime | undefined => {
     const cue = cueOf[one.is];
     const least = cue === 'wrap' ? SURE_WRAP : { told: SURE.against, show: SURE.show };
+    if (cue === 'wrap' && isElse(one.time)) return undefined;
     const enough = one.time.said === 'show' ? least.show : told.has(cue) ? least.told : sure;
     if (!cue || (one.chance < enough && one !== alone)) return undefined;
-    return cue === 'call' && (rivalled(one) || ofOthers(page.scene.text, one.time.start)) ? undefined : said(one, cue);
+    return cue === 'call' && (rivalled(one) || ofOthers(text, one.time.start)) ? undefined : said(one, cue);
   };
   const wholly = ({ time, is, chance }: Weighed): SaidTime | undefined =>
     time.said === 'wrap' && time.to && time.until && !told.has('call') && is === 'both' && chance >= BOTH

@@ -32,13 +32,13 @@ export function partsIn({ text, dates, received }: Scene): Parts | undefined {
   const known = [...new Set(ahead.flatMap(({ readings }) => readings[0] ?? []))].toSorted();
   if (known.length < 2 || known.length > MOST_DAYS) return undefined;
   const run = ahead.some(({ readings }) => (readings[0]?.length ?? 0) > 1);
-  // "the weekend of the 13th" is both days.
   const named = dates
     // "the 18th and 19th ... Let me know by Sunday": till when I am to answer is no part of the days.
     .filter(
       ({ by, said, start }) =>
         !by && said !== 'reply' && said !== 'delivery' && !WEEKDAYS_OF.test(text.slice(Math.max(0, start - JUST_BEFORE), start)),
     )
+    // "the weekend of the 13th" is both days.
     .filter(({ readings }) => readings.length !== 1 || known.some((date) => readings[0]?.includes(date) === false))
     .map((mention) => ({ mention, days: namedAmong(mention, known), run }))
     .filter(({ days }) => days.length > 0 && days.length < known.length);
@@ -77,8 +77,8 @@ export function otherParts(event: EventDays, page: Page, learned: Learned): stri
   if (!whole && event.dates.some((date) => !known.includes(date))) return [];
   if (!whole) return heard.length === weighed.length && heard.every(({ is }) => is === 'all') ? [known] : [];
   if (!heard.some(({ is, chance }) => is !== 'all' && chance >= PLAIN)) return [];
-  // Who is called for the first day is there on it.
   const [mine, all, not] = [said('mine'), said('all'), said('not')];
+  // Who is called for the first day is there on it.
   const opens = ends('call', known[0]);
   const begins = (date: string): boolean => opens && date === known[0];
   // A mention that speaks for all of the days speaks for its own.

@@ -68,3 +68,16 @@ export function lineStart(text: string, at: number): number {
   const seen = Math.max(0, at - LONGEST_LINE);
   return text.slice(seen, at).lastIndexOf('\n') + 1 + seen;
 }
+
+/** What parts the clauses of a sentence: a mark, or a comma or a dash with a space behind it. */
+const CLAUSE = /[.;:!?\n(]|,\s|\s-+\s/;
+
+/** The words of its clause before a place, as far back as `reach`. */
+export const clauseBefore = (text: string, at: number, reach: number): string =>
+  text
+    .slice(Math.max(0, at - reach), at)
+    .split(CLAUSE)
+    .at(-1) ?? '';
+
+/** The words of its clause behind a place, as far as `reach`. */
+export const clauseBehind = (text: string, at: number, reach: number): string => text.slice(at, at + reach).split(CLAUSE)[0] ?? '';

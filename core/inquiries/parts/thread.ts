@@ -47,7 +47,7 @@ const MOST_ABOVE = 700;
 /** Only the last lines above are looked at for a name. */
 const LINES_SIGNED = 6;
 
-/** True when the last lines are signed by a name, in full or short, or by nobody. */
+/** True when one of the last lines is signed by a name, in full or short. */
 function signedBy(above: string, name: string): boolean {
   const first = name.toLowerCase();
   const lines = above

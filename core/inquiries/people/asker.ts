@@ -54,7 +54,7 @@ const WROTE = /^[> \t]{0,12}(?:(?:on|am|le|el|op|il|em)\b[^\n]{4,160}|(?:from|vo
 
 /** Who asks, in full where a head below says more of the name; who is to be answered instead of the writer goes before the writer. */
 export function askerOf(text: string, parts: readonly Part[], isTown: (name: string) => boolean): People {
-  const { name, organisation, ...reach } = partyOf(text, parts, isTown);
+  const { name, organisation, email: reached, ...numbers } = partyOf(text, parts, isTown);
   const other = directedTo(only(text, parts, 'own', 'forwarded').slice(0, FIRST_PAGES), name?.value);
   const heads = text
     .slice(0, FIRST_PAGES)
@@ -73,15 +73,14 @@ export function askerOf(text: string, parts: readonly Part[], isTown: (name: str
     }) ??
     asker;
   // Who sends a mail again stands at the head of the first one.
-  const found = reach.email && whole && isAnothers(text, parts, reach.email, whole.value) ? undefined : reach.email;
-  const email = found ?? (other ? undefined : writtenBy(heads, whole?.value));
+  const mine = reached && whole && isAnothers(text, parts, reached, whole.value) ? undefined : reached;
+  const email = mine ?? (other ? undefined : writtenBy(heads, whole?.value));
   const phone = other?.name && phoneBehind(text, other.name);
   const earlier = whole && !other ? earlierOf(only(text, parts, 'quoted', 'header').slice(0, FIRST_PAGES), whole.value, isTown) : {};
-  if (found === undefined) delete reach.email;
   const named = earlier.name && whole && earlier.name.value.length > whole.value.length ? earlier.name : whole;
   return {
     ...earlier,
-    ...reach,
+    ...numbers,
     ...(phone ? { phone } : {}),
     ...(named ? { name: named } : {}),
     ...(email ? { email } : {}),

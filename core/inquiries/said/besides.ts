@@ -2,6 +2,7 @@
  * Hours of what goes on beside the work: when I am fed, when my room is free, until when somebody can be reached, when a street or a lift is closed, when those who filmed before came.
  * A clause in which I am told to come, to film or to go is never one of these.
  */
+import { clauseBefore, clauseBehind } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 
 /** What makes a clause one of the work, whatever else it speaks of. */
@@ -51,22 +52,14 @@ const BEFORE = anyOf(`
 const SPARED = anyOf(`no need to stay/film/cover for ... | dancing/disco/dinner/rest after/at/from ... needs/need no filming`);
 const KINDS = [FED, LODGED, REACHED, OPEN_OR_SHUT, DECIDED, BEFORE, SPARED];
 const [REACH, REACH_BEHIND] = [80, 40];
-const BOUND = /[.;:!?\n(]|,\s|\s-+\s/;
 
 /** True where the clause of an hour tells of something beside the work. */
 export function besideTheWork(text: string, { start, end }: { start: number; end: number }): boolean {
   const before =
-    text
-      .slice(Math.max(0, start - REACH), start)
-      .split(BOUND)
-      .at(-1)
-      ?.split(/\b(?:and|so|then|but)\s(?=(?:you|u|we|i|please|the)\b)/i)
+    clauseBefore(text, start, REACH)
+      .split(/\b(?:and|so|then|but)\s(?=(?:you|u|we|i|please|the)\b)/i)
       .at(-1) ?? '';
-  const behind =
-    text
-      .slice(end, end + REACH_BEHIND)
-      .split(BOUND)[0]
-      ?.split(/\b(?:and|so|then|but)\b/i)[0] ?? '';
+  const behind = clauseBehind(text, end, REACH_BEHIND).split(/\b(?:and|so|then|but)\b/i)[0] ?? '';
   const clause = `${before} ${behind}`;
   // "Crew breakfast and call at 7:30"
   if (/\b(?:call|call time)(?: is)?(?: at)?:? ?$/i.test(before) && !/\b(?:phone|zoom|video|conference|my|ring)\b/i.test(before))

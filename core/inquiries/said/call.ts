@@ -38,7 +38,7 @@ export const callNamed = `${placed}|${notBefore}|${doingBy}|${thereFor}|${fetche
   ask/asking/asks for? you/u for? at/from/by/to_be_there # | site/safety/health_and_safety induction is? # | caretaker/janitor/verger/porter/custodian/sexton/steward unlocks/opens/lets_us_in up? at/from/by #
   come/came/coming/arriving for # | coming/arriving at/by/from # | be/get in/at the/our/your ... for # | meet/meeting *day/us/you at/for # | be there/here/on_site for # | show/turn up for # | dock at/by/for # |
   meet/board/catch/join the bus/coach/boat/ferry/train/van at/by # | accessible at/from/by # | meet the ... at/by # | meet hotel/venue/stage ... # | meeting in/at the ... at # |
-  {is} there/here/inside/in_place/in_position/on_site/on_set at/by/from # | be inside # | beginning/begin/begins/start for you # | presence ...? for? everybody/everyone/you/crew/all? # | bums on seats # | {has} to be ... at/by/from/for # |
+  {is} there/here/inside/in_place/in_position/on_site/on_set at/by/from # | get yourself/yourselves behind/to/into/inside/over/down/up/round/on/here/there ... by/at/for # | be inside # | beginning/begin/begins/start for you # | presence ...? for? everybody/everyone/you/crew/all? # | bums on seats # | {has} to be ... at/by/from/for # |
   earliest access # | vendor/supplier/contractor/crew entry # | reporting time # | report-time # | muster # | crew parking from # | time on site # | start for you/crew #
 `,
   {

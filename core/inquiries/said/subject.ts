@@ -1,6 +1,7 @@
 /**
  * Whose doing a word tells: "you arrive", "arrive" and "crew can get in" are mine, "the florist loads in" and "exhibitors may set up" are not.
  */
+import { clauseBefore } from '../parts/sentences.ts';
 import { anyOf, phrases } from '../phrases.ts';
 
 /** What may stand between who does it and what is done. */
@@ -45,12 +46,7 @@ const PEOPLE = anyOf(`${one(`
 const ENTRANCE = /\b(?:stage|artists'?|players'?|press|staff|vendors?'?|traders?'?|judges'?) (?:doors?|gates?|entrance|desk|entry)\b/i;
 /** "Riders sign on at": what stands before an hour is said of others from the beginning of its clause. */
 export function ofOthers(text: string, at: number): boolean {
-  const clause =
-    text
-      .slice(Math.max(0, at - REACH), at)
-      .split(/[.;:!?\n(]|,\s|\s-+\s/)
-      .at(-1)
-      ?.replace(ENTRANCE, '') ?? '';
+  const clause = clauseBefore(text, at, REACH).replace(ENTRANCE, '');
   const found = PEOPLE.exec(clause);
   return found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index)) && !MINE.test(clause);
 }

@@ -60,10 +60,10 @@ export function leftOpen(
   });
   const best = known.length > 1 && ONE_OF.test(text) ? bestOf(scene, known) : undefined;
   if (best !== undefined) return { dates: [best], where: settled.where, choices: [], dropped: known.filter((date) => date !== best) };
-  if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
-    return someOfRun(scene, settled, main) ?? open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
   const some = someOfRun(scene, settled, main);
   if (some) return some;
+  if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
+    return open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
   for (const mention of scene.dates.slice(0, MOST_MENTIONS)) {
     const ends =
       mention.past || mention.by ? undefined : endsOpen(settled, mention, text.slice(Math.max(0, mention.start - 40), mention.start));

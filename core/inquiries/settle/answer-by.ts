@@ -1,7 +1,7 @@
 /**
  * Closing dates of which nothing nearer tells what is due: whether an answer is wanted by then, or somebody else has something to do.
  */
-import { sentenceAround } from '../parts/sentences.ts';
+import { clauseBefore, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import type { Where } from './scene.ts';
 
@@ -83,13 +83,8 @@ const OF_ANSWERS =
   /\b(?:my|deadline|i|we|me|us|you|u|your|yours|know|hear|answer|reply|yes|no|word|confirm\w*|decid\w+|quot\w+|name|sign\w*|book\w*)\b/i;
 
 const CLAUSE_REACH = 80;
-const CLAUSE_BOUND = /[.;:!?\n(]|,\s|\s-+\s/;
 /** True where the clause before a date tells until when something of others is due, open or valid. */
 export function dueOfOthers(text: string, start: number): boolean {
-  const clause =
-    text
-      .slice(Math.max(0, start - CLAUSE_REACH), start)
-      .split(CLAUSE_BOUND)
-      .at(-1) ?? '';
+  const clause = clauseBefore(text, start, CLAUSE_REACH);
   return DUE_OF_OTHERS.test(clause) && !OF_ANSWERS.test(clause);
 }

@@ -68,9 +68,8 @@ export function eventDays(scene: Scene): EventDays {
   // The date of the letter itself is no day of the job where another is told.
   const dated = candidates.filter((mention) => mention.explicit);
   const ofLetter = (mention: DateMention): boolean => mention.said === undefined && isToday(mention);
-  const numbers = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
-  const explicit = [...dated, ...numbers].some((mention) => !ofLetter(mention)) ? dated.filter((mention) => !ofLetter(mention)) : dated;
-  const numbered = numbers;
+  const numbered = candidates.filter((mention) => !mention.explicit && mention.sequence.items.some(({ atom }) => atom.day !== undefined));
+  const explicit = [...dated, ...numbered].some((mention) => !ofLetter(mention)) ? dated.filter((mention) => !ofLetter(mention)) : dated;
   const relative = candidates.filter((mention) => !mention.explicit && !numbered.includes(mention) && !mention.weekdayOnly);
   const weekdays = withoutTheirOwn(candidates.filter((mention) => mention.weekdayOnly));
   const later = relative.filter((mention) => !isToday(mention));

@@ -12,9 +12,9 @@ import { toldThen } from './told-then.ts';
 const MINE = anyOf(`
   you | u | your | yours | you'd | you're | you'll | youd | ur | only camera | a camera is | camera is | cameras | cam 3 | videographer | for video | vous | tu | te | toi | sie | dich | du | ihnen | usted | tú | jij | je | jou
 `);
-/** "please come", "be there": what I am told to do. */
+/** "please come", "be there", "møt oss": what I am told to do. */
 const TOLD =
-  /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me))\b/i;
+  /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me)|m[øö][td] (?:oss?|opp?|upp))\b/i;
 /** "video out", "cameras" */
 const MY_PART =
   /^\s*(?:the )?(?:video|filming|(?:film|camera) crew|cameras?(?! (?:\d|one|two|[a-d]\b)))\b(?! (?:is|runs|of|about|should|will|by|due|to be))/i;

@@ -18,6 +18,8 @@ describe('there at nine in the morning', () => {
     Volunteers turn up at 9am so you do too.
     The bus leaves the school at 9am and you ride along, so be here for that please.
     Keys are handed over at 9am and you need to be at the barn by then.
+    The band plays at 8pm and that is when I will propose, but hide earlier, get yourself behind the bar by 9am.
+    Møt oss ved bussen kl. 09:00.
     Call is 7am, no wait, the boss just wrote, 9am at the west door.
     You needn't come at 7am as I said on the phone but at 9am.
     Press call is at 11am, ribbon at noon. You on the quay by 9am for the briefing.

@@ -35,6 +35,9 @@ const oneDay: [told: string, ways: string][] = [
     Be there for 6pm; they march out of the hall at 6.30pm. You're finished at 9pm.
     Be in position 6pm. Last Post 7pm. Stand down 9pm.`,
   ],
+  ['18:00 > -', `Be there for 6pm. At 7pm he sends everyone out with a balloon.`],
+  // what begins is no end
+  ['07:00 > -', `Get yourself to the quay for 7am. Doors 7pm.`],
   // taken back
   [
     '13:00 > 22:00',
