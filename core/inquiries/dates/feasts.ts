@@ -11,6 +11,7 @@ const feasts = new Map<string, number>(
   Object.entries({
     'shrove tuesday': -47,
     'pancake tuesday': -47,
+    'shrove monday': -48,
     'ash wednesday': -46,
     'mothering sunday': -21,
     'palm sunday': -7,
@@ -21,7 +22,10 @@ const feasts = new Map<string, number>(
     'easter monday': 1,
     'ascension thursday': 39,
     'ascension day': 39,
+    'low sunday': 7,
     'whit sunday': 49,
+    'pentecost sunday': 49,
+    'trinity sunday': 56,
     'whit monday': 50,
     aschermittwoch: -46,
     gründonnerstag: -3,
@@ -58,7 +62,7 @@ const LONGEST_FEAST = 3;
 const firstWords: ReadonlySet<string> = new Set([...feasts.keys()].map((name) => name.split(' ')[0] ?? ''));
 /** With one of these a weekday is a day that only its country's custom tells. */
 const NAMED_FOR =
-  /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria)$/;
+  /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria|rogation|plough|harvest|bible|passion|gaudete|laetare|sea)$/;
 /** What follows "Friday after" without making it another day. */
 const PLAIN_AFTER =
   /^(?:noon|midday|midnight|lunch|lunchtime|dinner|breakfast|work|school|hours|that|then|it|i|we|you|he|she|they|next|all|class|dark|church|mass|doors|wrap|closing|opening|final|last|ceremony|service|show|speeches|party|reception|session|match|concert)$/;
@@ -107,11 +111,19 @@ function namedWeekday(tokens: Tokens, index: number): Atom | undefined {
   return { first: index, next: weekday.next, relative: { kind: 'unknown' } };
 }
 
+/** Feasts from which a weekday is told; of one right beside the feast it is asked which week is meant. */
+const FEASTS_BESIDE: Readonly<Record<string, { month: number; day: number; feast: 'fixed' | 'easter' }>> = {
+  'before christmas': { month: 12, day: 25, feast: 'fixed' },
+  'before xmas': { month: 12, day: 25, feast: 'fixed' },
+  'after easter': { month: 0, day: 0, feast: 'easter' },
+};
 /** "the Monday after 12 March", "the Thursday before Easter": told from another date, known or not. */
 export function besideAt(tokens: Tokens, index: number): Atom | undefined {
   const led = tokens[index]?.lower === 'the' ? 1 : 0;
-  const weekday = weekdayAt(tokens, index + led);
+  const last = tokens[index + led]?.lower === 'last' ? 1 : 0;
+  const weekday = weekdayAt(tokens, index + led + last);
   const side = weekday && tokens[weekday.next]?.breaks === 0 ? tokens[weekday.next]?.lower : undefined;
+  if (last === 1 && side !== 'before') return undefined;
   if (!weekday || (side !== 'after' && side !== 'before' && side !== 'following')) return undefined;
   let at = weekday.next + 1;
   const article = /^(?:the|our|your|this|my)$/.test(tokens[at]?.lower ?? '');
@@ -128,6 +140,15 @@ export function besideAt(tokens: Tokens, index: number): Atom | undefined {
       relative: { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', month: date.month, day: date.day, year: date.year },
     };
   if (other.num !== undefined) return undefined;
+  const feast = article ? undefined : FEASTS_BESIDE[`${side} ${other.lower}`];
+  if (feast && !/^(?:monday|sunday|week|weekend|eve|party|market|do|dinner|lunch|concert|service)$/.test(tokens[at + 1]?.lower ?? ''))
+    return {
+      first: index,
+      next: at + (tokens[at + 1]?.lower === 'day' ? 2 : 1),
+      weekday: weekday.weekday,
+      relative: { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', year: undefined, ...feast },
+    };
+  if (last === 1 && !/^\p{Lu}/u.test(other.text)) return undefined;
   const named = /^\p{Lu}/u.test(other.text) || (led === 1 && article);
   return named ? { first: index, next: weekday.next, relative: { kind: 'unknown' } } : undefined;
 }

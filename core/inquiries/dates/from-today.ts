@@ -34,7 +34,7 @@ export function resolveRelative(said: Relative, today: PlainDate): Choices {
   const relative = ofItsMonth(said, today);
   switch (relative.kind) {
     case 'days':
-      return { dates: [[today.add({ days: relative.days })]], past: relative.days < 0 };
+      return { dates: [[today.add({ months: relative.months ?? 0 }).add({ days: relative.days })]], past: relative.days < 0 };
     case 'week':
       return { dates: [], past: relative.weeks < 0 };
     case 'weekday': {
@@ -134,9 +134,14 @@ function weeksOn({ weekday, weeks }: Relative & { kind: 'weekday' }, coming: Pla
 function resolveBeside(relative: Relative & { kind: 'beside' }, today: PlainDate): Choices {
   const { weekday, after, month, day } = relative;
   const years = relative.year === undefined ? [today.year, today.year + 1] : [relative.year];
-  const from = years.map((year) => dateOf(year, month, day)).find((date) => date && (relative.year !== undefined || !before(date, today)));
+  const from = years
+    .map((year) => (relative.feast === 'easter' ? easterOf(year) : dateOf(year, month, day)))
+    .find((date) => date && (relative.year !== undefined || !before(date, today)));
   if (!from) return { dates: [] };
   const found = after ? nextWeekday(from.add({ days: 1 }), weekday) : nextWeekday(from.subtract({ days: 7 }), weekday);
+  // "the Thursday before Christmas" that is Christmas Eve, "the Monday after Easter": that day or the one a week off.
+  if (relative.feast !== undefined && Math.abs(from.until(found).days) <= 1)
+    return { dates: [[found], [found.add({ days: after ? 7 : -7 })]], doubt: 'which week' };
   return { dates: [[found]], past: before(found, today) };
 }
 

@@ -2,6 +2,7 @@
  * Days that bear a name: "on New Year's Eve", "Boxing Day"; not "our Halloween party".
  */
 import type { Atom, Tokens } from './pieces.ts';
+import { weekendWordAt } from './weeks.ts';
 
 /** "St. David's Day" and "St David's Day" */
 function saints(days: readonly (readonly [string, number, number])[]): (readonly [string, number, number])[] {
@@ -62,12 +63,15 @@ const namedDays: readonly (readonly [string, number, number])[] = [
   ['silvester', 12, 31],
   ['nochevieja', 12, 31],
 ];
+const SUNDAY = 7;
 /** Holidays of the United States that fall on a weekday of a month: title 5 of the United States Code, section 6103. */
-const mondays: readonly (readonly [string, number, number])[] = [
+const mondays: readonly (readonly [string, number, number, number?])[] = [
   ['mlk day', 3, 1],
   ["presidents' day", 3, 2],
   ['memorial day', -1, 5],
   ['labor day', 1, 9],
+  // The Sunday nearest to 11 November, which is the second of the month.
+  ['remembrance sunday', 2, 11, SUNDAY],
 ];
 const LONGEST_DAY_NAME = 4;
 /** What is named for one of these is held on it; a Halloween party is not. */
@@ -77,8 +81,28 @@ const BEHIND = /^(?:in|at|from|for|and|or|to|with|near|we|this|so|if|that|please
 /** A greeting or a day that is over, or that only parts one time from another. */
 const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 
+/** Mondays in May on which banks are closed in the United Kingdom: Banking and Financial Dealings Act 1971, schedule 1; the first one by proclamation. */
+function bankHolidayAt(tokens: Tokens, index: number): Atom | undefined {
+  const from = tokens[index]?.lower === 'the' ? index + 1 : index;
+  const word = (offset: number): string => tokens[from + offset]?.lower ?? '';
+  const of = word(1) === 'may' ? 2 : 1;
+  const first = of === 2 && /^(?:first|early|1st)$/.test(word(0));
+  const last = of === 2 ? /^(?:second|late|last|2nd)$/.test(word(0)) : word(0) === 'spring';
+  if ((!first && !last) || word(of) !== 'bank' || word(of + 1) !== 'holiday') return undefined;
+  const next = from + of + 2;
+  if (weekendWordAt(tokens, next) !== undefined || NOT_ON_IT.test(word(of + 2)))
+    return { first: index, next, relative: { kind: 'unknown' } };
+  const to = word(of + 2) === 'monday' ? next + 1 : next;
+  return { first: index, next: to, relative: { kind: 'nth', nth: first ? 1 : -1, weekday: 1, month: MAY, year: undefined } };
+}
+const MAY = 5;
+/** "spring bank holiday Saturday" */
+const NOT_ON_IT = /^(?:sunday|saturday|friday|tuesday|week)$/;
+
 /** The named day at a token. */
 export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
+  const bank = bankHolidayAt(tokens, index);
+  if (bank) return bank;
   if (NOT_THEN.test(tokens[index - 1]?.lower ?? '')) return undefined;
   const led = /^(?:on|for|is|by|until|till|entro|bis|than|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
   for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
@@ -99,7 +123,7 @@ export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
       return {
         first: index,
         next: index + length,
-        relative: { kind: 'nth', nth: monday[1], weekday: 1, month: monday[2], year: undefined },
+        relative: { kind: 'nth', nth: monday[1], weekday: monday[3] ?? 1, month: monday[2], year: undefined },
       };
   }
   return undefined;

@@ -8,7 +8,7 @@ import { shortMonth, shortWeekday } from './short-names.ts';
 export const DAYS_IN_WEEK = 7;
 
 export type Relative =
-  | { kind: 'days'; days: number }
+  | { kind: 'days'; days: number; months?: number }
   /** `ahead` is "Saturday in two weeks"; `ofYear` the number of a week in the year, instead of weeks from this one. */
   | { kind: 'weekday'; weekday: number; which: 'this' | 'next' | 'last' | 'plain' | 'coming' | 'ahead'; weeks: number; ofYear?: number }
   | { kind: 'weekend'; which: 'this' | 'next' | 'last' | 'plain'; weeks: number }
@@ -23,7 +23,8 @@ export type Relative =
   | { kind: 'edgeDays'; nth: 1 | -1; count: number; month: number; year: number | undefined; ahead?: number }
   | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined; ahead?: number }
   | { kind: 'easter'; days: number }
-  | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined }
+  /** `feast` where a feast is named, whose own days may not count: then month and day are its own, or Easter's. */
+  | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined; feast?: 'fixed' | 'easter' }
   /** A day that only its country's custom tells. */
   | { kind: 'unknown' }
   | { kind: 'monthEnd'; month: number; year: number | undefined }
@@ -63,6 +64,9 @@ export const isDay = (value: number | undefined): value is number => value !== u
 /** "12 October 1930" ends in an hour as well as in a year; 1967 is a year. */
 export const isYear = (value: number | undefined): value is number =>
   value !== undefined && ((value >= 2000 && value <= 2099) || (value >= 1900 && value <= 1999 && value % 100 >= 60));
+/** "10 June 1944", "3 May 1898": behind a day four figures that nobody says as an hour are a year. */
+const isLongPast = (value: number | undefined): value is number =>
+  value !== undefined && value >= 1000 && value < 1960 && (value % 100 >= 60 || value % 5 !== 0);
 const suffixes = new Set(['st', 'nd', 'rd', 'th', 'er']);
 /** What makes a number beside it no day. */
 export const units =
@@ -156,7 +160,8 @@ export function yearAt(tokens: Tokens, index: number): { year: number; next: num
   let at = index;
   if (tokens[at]?.text === ',') at++;
   const token = tokens[at];
-  if (isYear(token?.num) && token?.text.length === 4 && !isTime(tokens, at)) return { year: token.num, next: at + 1 };
+  if ((isYear(token?.num) || isLongPast(token?.num)) && token?.text.length === 4 && !isTime(tokens, at))
+    return { year: token.num, next: at + 1 };
   const short = tokens[at + 1];
   if (token?.text === "'" && short?.tight && short.text.length === 2 && short.num !== undefined && at === index)
     return { year: 2000 + short.num, next: at + 2 };

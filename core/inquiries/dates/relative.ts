@@ -11,6 +11,7 @@ import { everyAt, monthPhrase } from './of-months.ts';
 import { weekdayPhrase, which } from './of-weeks.ts';
 import { dayAt, DAYS_IN_WEEK, weekdayAt, type Atom, type Tokens } from './pieces.ts';
 import { weeksAheadAt } from './weeks.ts';
+import { namedAt, numericAt } from './written.ts';
 
 /** "tomorrow", "in two weeks", "next Friday", "Friday week", "this weekend", "last Friday in March", "end of March" */
 export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
@@ -50,9 +51,18 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   const unit = word(at).replace(/'$/, '');
   const size = /^days?$/.test(unit) ? 1 : /^(?:weeks?|wks?)$/.test(unit) ? 7 : unit === 'fortnight' ? 14 : undefined;
   at++;
+  if (/^months?$/.test(unit) && count <= MOST_MONTHS) return inMonths(tokens, index, at, count);
   if (size === undefined || count < 1 || count > 400) return undefined;
   if (roughly) return { first: index, next: index + at, relative: { kind: 'week', weeks: Math.floor((count * size) / DAYS_IN_WEEK) } };
   const tail = word(at) === "'" ? 1 : 0;
+  const later = leads && size >= 7 ? weekdayThen(tokens, index + at + (word(at + tail) === 'time' ? tail + 1 : 0)) : undefined;
+  if (later)
+    return {
+      first: index,
+      next: later.next,
+      weekday: later.weekday,
+      relative: { kind: 'weekday', weekday: later.weekday, which: 'ahead', weeks: (count * size) / 7 },
+    };
   if (word(at + tail) === 'time' && leads)
     return { first: index, next: index + at + tail + 1, relative: { kind: 'days', days: count * size } };
   if (size >= 7 && /^(?:today|tomorrow)$/.test(word(at)))
@@ -87,6 +97,26 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   if (leads && count * size > 1 && word(-1) !== 'all' && !/^(?:a|of|straight|running|total|between)$/.test(word(at)))
     return { first: index, next: index + at, relative: { kind: 'days', days: count * size } };
   return undefined;
+}
+
+/** "a month today", "two months from tomorrow" */
+function inMonths(tokens: Tokens, index: number, at: number, months: number): Atom | undefined {
+  const from = tokens[index + at]?.lower === 'from' ? 1 : 0;
+  const day = tokens[index + at + from]?.lower ?? '';
+  if (!/^(?:today|tomorrow)$/.test(day)) return undefined;
+  return { first: index, next: index + at + from + 1, relative: { kind: 'days', days: day === 'tomorrow' ? 1 : 0, months } };
+}
+const MOST_MONTHS = 24;
+
+/** "in a fortnight, on the Thursday": a weekday behind weeks ahead, where no date stands. */
+function weekdayThen(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
+  let at = tokens[index]?.text === ',' ? index + 1 : index;
+  if (tokens[at]?.lower !== 'on' || tokens[at]?.breaks !== 0) return undefined;
+  at++;
+  if (tokens[at]?.lower === 'the') at++;
+  const weekday = weekdayAt(tokens, at);
+  if (!weekday || namedAt(tokens, weekday.next) || numericAt(tokens, weekday.next) || dayAt(tokens, weekday.next)) return undefined;
+  return weekday;
 }
 
 /** "in zwei Wochen", "over twee weken", "dans quinze jours": not "spread over two weeks", nor what takes so long ("en dos semanas"). */

@@ -146,6 +146,7 @@ const event = oneOf(
     \bwe(?:'re| are) (?:on|doing|hosting|holding|having|running)\b|\bmeeting\b|\blaunch\b|\bagm\b|\btournament\b|\bchampionships?\b
     \bconcert\b|\brecital\b|\bworks?\b|\bfair\b|\bexpo\b|\bstream(?:ing)?\b|\bscheduled\b|\bmoved to\b|\bnow (?:on|to|for|set for|fixed for|it's|it is|be (?:on|held))\b|\b(?:will|shall|to) (?:now |next )?be held\b|\b(?:it's|it is|they're|should (?:be|read)|correct (?:date|dates|day) (?:is|are|being)) now\b|\bshould (?:have been|be|read|say)\b
     \brescheduled (?:to|for)\b|\bceremony\b|\bgraduation\b|\bparty\b|\bawards\b
+    (?<!\b(?:we|they|he|she|who) )\bget(?:s|ting)? (?:married|hitched)\b|\b(?:we|they|he|she|who) gets? married\b|\b(?:is|are|'s|'re|'m|am) (?:getting )?marr(?:ied|ying)\b|\bmarries\b|\bt(?:ies|ie|ying) the knot\b
   `,
 );
 
@@ -191,6 +192,9 @@ const LEAVES = /^(?:leave|can leave|go home|home|depart|off|check)/i;
 const DOES =
   /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access(?!ible)|com(?:e|ing)|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
 
+/** "the kids have to be in bed by 8" */
+const MUST = /^(?:to|must) (?=be )/i;
+
 const ofHour: typeof cues = [...cues, ['call', you], ['call', new RegExp(callOfHours, 'gi')]];
 
 export type CueHit = { cue: Cue; start: number; end: number };
@@ -234,7 +238,8 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       if (from + end > to) continue;
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
-      const others = !named && theirs?.test(match[0].trim()) === true && doneByOthers(text, from + match.index, match[0].trim());
+      const others =
+        !named && theirs?.test(match[0].trim().replace(MUST, '')) === true && doneByOthers(text, from + match.index, match[0].trim());
       const guessed =
         cue === 'reply' &&
         /^say/i.test(match[0]) &&

@@ -26,6 +26,9 @@ const LONGEST_LEAD = 90;
 const NIGHTS =
   /(?<=(?:\d(?:st|nd|rd|th)?|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}{0,6}|day),?\s)(?:for|over) (two|three|four|five|six|[2-6]) (?:nights|evenings|mornings|afternoons)(?!\p{L})(?! (?:of )?(?:hotel|accommodation|lodging|b&b))/giu;
 
+/** "a run of three nights starting", "three nights in a row" */
+const NIGHTS_RUN =
+  /(?:\b(?:run|series|stretch|string) of (two|three|four|five|six|[2-6]) (?:consecutive |successive )?(?:nights|evenings|mornings|afternoons))(?!\p{L})|\b(two|three|four|five|six|[2-6]) (?:(?:consecutive|successive) (?:nights|evenings|mornings|afternoons)|(?:nights|evenings|mornings|afternoons) (?:running|in a row|in succession))(?!\p{L})/giu;
 /** More days than these are those of a bill or of an answer. */
 const LONGEST = 14;
 
@@ -52,6 +55,9 @@ export function daysSaid(text: string): DaysSaid[] {
   }
   for (const { index, 0: words, 1: word = '' } of text.matchAll(NIGHTS))
     found.push({ days: numberWord(word.toLowerCase()) ?? Number(word), start: index, end: index + words.length });
+  for (const { index, 0: words, 1: run = '', 2: row = '' } of text.matchAll(NIGHTS_RUN))
+    if (!LAST_TIME.test(text.slice(Math.max(0, index - LONGEST_LEAD), index)))
+      found.push({ days: numberWord((run || row).toLowerCase()) ?? Number(run || row), start: index, end: index + words.length });
   return found;
 }
 

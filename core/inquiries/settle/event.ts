@@ -15,7 +15,7 @@ import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union, within } from './days-among.ts';
 import { allCounted, joinedUp } from './joined-up.ts';
-import { dayOfCall, ENDS, endsIt, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
+import { dayOfCall, ENDS, endsIt, firstToLast, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { toldParts } from './told-parts.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -257,12 +257,13 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   const sets = [...new Map(sure.map((mention) => [(mention.readings[0] ?? []).join(), mention])).values()];
   if (sets.length === 0) return { dates: [], where: [], choices: [] };
   const [one, two] = sets;
-  const ends = two && sets.length === 2 && one && ENDS.test(two.before) ? two.readings[0]?.at(-1) : undefined;
+  const ends = two && sets.length === 2 && one && (ENDS.test(two.before) || firstToLast(one, two)) ? two.readings[0]?.at(-1) : undefined;
   const starts = one?.readings[0]?.[0];
   // "sail on the 9th and return on the 11th"
   if (ends !== undefined && starts !== undefined && ends > starts) {
     const length = Temporal.PlainDate.from(starts).until(Temporal.PlainDate.from(ends)).days + 1;
-    if (length <= LONGEST_STATED) return { dates: runFrom(starts, length), where, choices: [] };
+    if (length <= LONGEST_STATED)
+      return { dates: runFrom(starts, length), where, choices: [], ...(one && two && firstToLast(one, two) ? { counted: true } : {}) };
   }
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));
   const largest = sets.map((mention) => mention.readings[0] ?? []).toSorted((a, b) => b.length - a.length)[0] ?? [];

@@ -288,6 +288,6 @@ function thatWeekday({ text, dates }: Scene, { weekdayOnly, sequence: { items },
 
 /** "Friday morning", "tomorrow afternoon": an end that is not said to the hour. */
 function partOf(text: string, end: number): number | undefined {
-  const word = /^\s(?:in the )?(morning|lunchtime|lunch|afternoon)\b/i.exec(text.slice(end, end + 24))?.[1]?.toLowerCase();
-  return word === undefined ? undefined : word === 'afternoon' ? 18 * 60 : 12 * 60;
+  const word = /^\s(?:in the )?(morning|lunchtime|lunch|afternoon|arvo)\b/i.exec(text.slice(end, end + 24))?.[1]?.toLowerCase();
+  return word === undefined ? undefined : word === 'afternoon' || word === 'arvo' ? 18 * 60 : 12 * 60;
 }

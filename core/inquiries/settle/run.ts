@@ -11,7 +11,11 @@ import type { DateMention, EventDays, Scene } from './scene.ts';
 
 /** What leads to the last day of a run. */
 export const ENDS =
-  /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back)\s?:?\s(?:on\s)?(?:the\s)?$/i;
+  /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back|last day (?:is|being|will be))\s?:?\s(?:on\s)?(?:the\s)?$/i;
+/** "the first day is Tuesday the 2nd and the last Thursday the 4th" */
+export const firstToLast = (first: DateMention, last: DateMention): boolean =>
+  /\bfirst (?:day|evening|night)(?: is| being| will be|:)?,? (?:on )?(?:the )?$/i.test(first.before) &&
+  /^[\s,;]{0,2}(?:and |with )?the last (?:one |day |evening |night )?(?:is |being |will be )?(?:on )?(?:the )?$/i.test(last.before);
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s?:?\s(?:on\s)?(?:the\s)?$/i;
 /** "two days, or three if the grant comes through" */
 const OR_MORE = /\bdays?,? or (?:maybe |possibly |perhaps |even )?(?:two|three|four|five|six|[2-6])\b/i;

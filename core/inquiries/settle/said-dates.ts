@@ -14,6 +14,7 @@ import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { LONGEST_CORRECTION, takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
+import { toldBeside } from './told-beside.ts';
 import type { DateMention, Where } from './scene.ts';
 
 const BY =
@@ -167,15 +168,17 @@ export function sayDates(
             ? 'reply'
             : hint
               ? undefined
-              : by
-                ? closing(text, item, hitCue)
-                : (rowKind(text, item) ?? (isElse(text, item, cue) ? 'other' : cue)),
+              : hitCue === undefined && !by && ITS_ON.test(before)
+                ? 'event'
+                : by
+                  ? closing(text, item, hitCue)
+                  : (rowKind(text, item) ?? (isElse(text, item, cue) ? 'other' : cue)),
       weak: hit.weak === true,
       by,
       before,
     };
   });
-  return answersAsked(text, fromAnother(text, monthOfMoved(takenBack(text, hinted(text, beside(text, said))))));
+  return toldBeside(text, answersAsked(text, fromAnother(text, monthOfMoved(takenBack(text, hinted(text, beside(text, said)))))));
 }
 
 /** A day of a journey, or one on which others decide. */
@@ -252,6 +255,9 @@ function beside(text: string, said: readonly DateMention[]): DateMention[] {
   return joined;
 }
 
+/** "It is this coming Friday", "That would be on": what was spoken of is on that day. */
+const ITS_ON =
+  /(?:^|[.;!?\n]\s{0,2})(?:so |and |but |well,? )?(?:it|that|the date|the day)(?:'s| is| will be| would be|'ll be|'d be|falls| takes place)(?: (?:all|already|just|probably))?(?: on| for)?(?: the)?\s$/i;
 const SAID_AGAIN = 60;
 /** "which is a Thursday": what weekday the day is that was named. */
 const A_WEEKDAY = /(?:\b(?:which|that|it|this|being|the day)(?:'s| is| will be|)|\(|, (?:also )?) ?an? $/i;

@@ -13,7 +13,7 @@ const REPLY_NEAR =
   /\b(?:let (?:me|us) know|tell (?:me|us)|get back|hear (?:back )?from|repl(?:y|ies)|respond|response|answer|confirm|rsvp|decide|decision|quote|yes or no|need to know|know|come back to|book someone|lock)\b/i;
 /** What asks for an answer right before "in two days". */
 export const JUST_ASKED =
-  /\b(?:let (?:me|us) know|tell (?:me|us)|(?:get|come) back to (?:me|us)|repl(?:y|ies)|respond|response|answer|decide|confirm)(?: please)? $/i;
+  /\b(?:let (?:me|us) know|tell (?:me|us)|(?:get|come) back to (?:me|us)|repl(?:y|ies)|respond|response|answer|decide|confirm|(?:need|want|like|love|have|must|good|help|helpful)(?: to)? (?:know|hear(?: from you)?|have (?:an answer|your answer|a yes or no)))(?: back)?(?: please)? $/i;
 const END_OF_DAY = /\b(?:eod|end of (?:the )?(?:day|play)|tonight|this evening|end of today)\b/i;
 
 /** Half past five, when offices close, is no rule: it is asked. */
