@@ -5,7 +5,7 @@ import { anyOf } from './phrases.ts';
 
 /** A word for somebody else is asked of me. */
 const RECOMMENDS = anyOf(`
-  could/can/would you recommend/suggest | do you know someone/anyone/somebody/anybody/of/who/how/where/if | know of a/any/someone/anyone/a_good | any recommendations | recommend a/any/someone/somebody | can you point me | who would you recommend | happen to know
+  could/can/would you recommend/suggest | what/which ... camera/lens/drone/mic/microphone/gimbal/tripod/software/gear ... you/u use/used/using/shoot/recommend/suggest | do you know someone/anyone/somebody/anybody/of/who/how/where/if | know of a/any/someone/anyone/a_good | any recommendations | recommend a/any/someone/somebody | can you point me | who would you recommend | happen to know
 `);
 /** Other people's trades are wanted. */
 const OTHER_TRADES = anyOf(
@@ -25,11 +25,13 @@ const INVITES = anyOf(`
 const MEETS = anyOf(`
   my treat | grab a/some | over a? coffee/beer/lunch/tea/drink/pint | for a coffee/beer/drink/pint/bite/chat | for coffee/lunch/dinner/tea/drinks | pick your brain | catch up | quick call | hop on a | zoom | to chat | meet up | interview you | a chat
 `);
+/** "My gran watches over Zoom": nobody meets me there. */
+const WATCHED = /\b(?:watch|join|follow|attend|listen|tune)\w{0,3}(?: \w+){0,3} (?:over|on|via|by|through) zoom\b/giu;
 /** What is asked of a guest, a neighbour or a member, or of whoever has a thing to lend. */
 const FAVOURS = anyOf(`
   spare ticket/tickets | see a film/show/match/play | come to the/our/my show/match/play/party/game/concert/quiz | come along! | bbq at ours | drinks at ours | premiere of our/my/the | our/my short? film screens | pub quiz | film night
   borrow ... | rent/hire/buy/lend your ... | for rent | selling my/our/a | are you still? selling | would/will you sell | sell me your | buy your ... | you're/you_are invited to | would you like/love to come to our/my | fancy coming to our/my | i have a spare | pick up the kids | babysit | house-sit | help us/me/them move | move house | work/run the bar | mind the stall | take mum/dad/gran/grandma to | goalkeeper | band practice | practice/rehearsal is/moved/at/on | can you play | you play on/for
-  can/to attend | your attendance | give a talk | speak at our | talk at our | use a/your clip | our/my podcast | would you buy | do you use
+  can/to attend | your attendance | give a talk | speak at our | talk at our | use a/your/one_of_your/some_of_your/the/any_of_your clip/clips/footage/film/video/photos/pictures/images | sponsor our/the/us/this | take/buy/book/sponsor a table | our/my podcast | would you buy | do you use
 `);
 /** What is asked about a job that is done: a change, a file, a bill. */
 const AFTERCARE = anyOf(`
@@ -59,7 +61,7 @@ const TO_MANY =
 
 /** A plain request to work, which stands against a word that elsewhere means none. */
 const DEED = `can/could/would/will/might you/u ... film/shoot/record/stream/livestream/cover/photograph/operate/edit/run/mix/switch/do/make/take_it/take_this/take_one/step_in/fill_in/jump_in`;
-const WANTED = `need/needs/looking_for/want/wants/seeking/after/require/requires ... videographer/cameraman/camera/cameras/operator/op/shooter/switcher/streamer/livestream/filming/coverage/photographer/recordist/filmed/recorded/streamed/editor/crew | book you | hire you | can/could/may i/we pencil you | like you to | have you ... film/shoot/record/back/again`;
+const WANTED = `another/extra/second pair of hands/eyes with/behind/on a/the? camera | new/website enquiry/inquiry/lead via/from/through ... website/site/form/page | need/needs/looking_for/want/wants/seeking/after/require/requires ... videographer/cameraman/camera/cameras/operator/op/shooter/switcher/streamer/livestream/filming/coverage/photographer/recordist/filmed/recorded/streamed/editor/crew | book you | hire you | can/could/may i/we pencil you | like you to | have you ... film/shoot/record/back/again`;
 const ASKS_DEED = anyOf(`${DEED} | ${WANTED}`);
 const ASKS_PLAINLY = anyOf(`
   ${DEED} | ${WANTED} | are you ... free/available/around/open/able/booked | you free/available/avail
@@ -118,8 +120,11 @@ export const offersOrDeclines = (body: string): boolean =>
   (FOUND.test(body) &&
     !/\b(?:instead|replacement|pulled out|dropped out|cancelled|fell through|another date|still need|and need|looking for)\b/i.test(body));
 
+/** "Need a second shooter? We have 200 of them": who sells asks whether I want it. */
+const WHETHER_I_NEED =
+  /(?:^|[.!?\n])[ \t]{0,3}(?:are you |do you )?(?:need(?:ing)?|looking for|want|searching for|short of|in need of) [^.,;:!?\n\d]{1,50}\?(?=\s)/giu;
 /** Somebody is asked in plain words to film, or a person of the trade is wanted. */
-export const asksPlainly = (body: string): boolean => ASKS_DEED.test(body);
+export const asksPlainly = (body: string): boolean => ASKS_DEED.test(body.replace(WHETHER_I_NEED, ' '));
 
 /** True when a message has dates and words of the trade, and something that tells that nobody is asked to film; a plain request outweighs most of it. */
 export function asksForNothing(body: string): boolean {
@@ -131,6 +136,7 @@ export function asksForNothing(body: string): boolean {
     return true;
   if (OTHER_TRADES.test(body) || INVITES.test(body) || PAPERS.test(body) || SETTLED.test(body) || TO_MANY.test(body) || PAPER.test(body))
     return !ASKS_PLAINLY.test(body);
-  if (STANDS.test(body) || MEETS.test(body) || FAVOURS.test(body) || AFTERCARE.test(body)) return !ASKS_DEED.test(body);
+  if (STANDS.test(body) || MEETS.test(body.replace(WATCHED, ' ')) || FAVOURS.test(body) || AFTERCARE.test(body))
+    return !ASKS_DEED.test(body);
   return false;
 }

@@ -13,11 +13,11 @@ const WOULD_BOOK = anyOf(`
 /** What a buyer would have to do. */
 const TO_BUY = anyOf(`
   if you'd/you_would like to book_a/book_it/book_one/order/buy | to go ahead/proceed/book/order just/please/simply? reply/ring/call/click/pay/sign | reply yes to book/go_ahead/order | ring/call/email us to book | would you like to book/order/exhibit | deposit secures/holds/reserves it/your | confirm if you'd like to book | let me/us know if you'd like the/a/one/to_book/to_order
-  spot's/space_is/stand_is/place_is yours | we've/we_have/have/got ... spaces/places/seats/stands/pitches/desks left | would you ... like one/a_place/a_sample/a_trial/a_free/a_demo/to_come_for_a_tour | free trial/sample/demo/audit/consultation | per post/sqm/seat/user | two/three/few/'ve spaces/places left
+  spot's/space_is/stand_is/place_is yours | we've/we_have/have/got ... spaces/places/seats/stands/pitches/desks left | would you ... like one/a_place/a_sample/a_trial/a_free/a_demo/to_come_for_a_tour | free trial/sample/demo/audit/consultation | our/my studio has/have/still ... slots/spaces/dates | sign up by/now/today/before | per post/sqm/seat/user | two/three/few/'ve spaces/places left
 `);
 /** What is paid for as long as it is used, or by the piece. */
 const BY_THE_PIECE =
-  /[$£€]\s?\d[\d,.]{0,8}\s?(?:\+ ?vat |plus vat )?(?:per|a|an|each|\/)\s?(?:month|mo|night|set|user|seat|stand|post|word|album|page|copy|licen[cs]e|sq ?m|m2)\b/i;
+  /[$£€]\s?\d[\d,.]{0,8}\s?(?:\+ ?vat |plus vat )?(?:per|a|an|each|\/)\s?(?:month|mo|night|set|user|seat|stand|post|word|album|page|film|reel|copy|licen[cs]e|sq ?m|m2)\b/i;
 /** A short talk that a stranger would like to have. */
 const PITCH_TALK =
   /\b(?:\d\d|ten|fifteen|twenty|thirty)[- ]?min(?:ute)?s? (?:\w+ )?(?:call|chat|demo|walk-?through|zoom|intro)\b|\b(?:quick|short|free) (?:demo|walk-?through|audit|consultation)\b/i;
@@ -30,7 +30,7 @@ const FOR_PEOPLE_LIKE_ME = anyOf(
 );
 /** Somebody parts with kit of their own, asks the reader to come as a customer, or wants to be taken along. */
 const NEVER = anyOf(`
-  i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | i/we/i've/we've sold my/mine/ours/our | service/boiler due | tried to deliver | you have been shortlisted | take me on a/your shoot/job
+  looking/searching for a/an? videographer/videography/camera/camera-operator/filming/film/editing/editor/photography/runner job/internship/placement/apprenticeship | i'm/i_am selling my/our ... camera/body/lens/lenses/tripod/drone/kit/gear/gimbal/lights | i/we/i've/we've sold my/mine/ours/our | service/boiler due | tried to deliver | you have been shortlisted | take me on a/your shoot/job
   can/could/may i/we book you a/in_for_a ... call/demo/chat/walkthrough | clear/clearing out my storage/cupboard/garage/studio/loft/shed/cellar/kit/gear | give/giving it/them away for | let/letting it/them go for | new it/they was/were/cost/costs | cost me ... new
   bring/send/refer/recommend us a/any/one/your couple/couples/client/clients/customer/customers
 `);

@@ -6,7 +6,7 @@ import type { Where } from '../settle/scene.ts';
 import { OCCASION } from '../occasions.ts';
 import { isChoice, isRefused } from '../work/role.ts';
 import { changesArranged } from '../work/arranged.ts';
-import { Standing } from '../work/role-asked.ts';
+import { Standing, standingOf } from '../work/role-asked.ts';
 import { workWords } from '../work/role-words.ts';
 import { wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
@@ -42,7 +42,7 @@ const isDoubtful = ({ role, general, standing }: Asked, chance: number, alone: b
 /** Without any of these nobody asks for an edit. */
 const EDITS = /edit|cut|footage|schn[ie]tt|schneid|mont|rushes|post|grad|trim|splic|tapes?|clips|material|digit/i;
 
-const TOGETHER = /^s? ?(?:and|&|\+|plus|und|et|y|e|en) ?(?:an? |some )?$/i;
+const TOGETHER = /^s?(?: (?:it|this|them|both|(?:the|our) \w+))?,? ?(?:and|&|\+|plus|und|et|y|e|en) ?(?:also )?(?:an? |some |to )?$/i;
 
 /** The roles that rules found: asked about beside another where the weights plainly speak for that, and theirs where the rules do not decide. */
 export function agreedRole(found: readonly Asked[], page: Page, learned: Learned): readonly Asked[] {
@@ -55,7 +55,12 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const single = first !== undefined && found.length === 1;
   if (first?.unsaid && (chances['shoot'] ?? 0) < OF_OCCASION) return [];
   const { text } = page.scene;
-  const named = new Set(workWords(text).map((word) => word.role));
+  const named = new Set(
+    workWords(text)
+      .filter((word, at, all) => !all.slice(0, at).some(({ start, end }) => word.start >= start && word.end <= end))
+      .filter((word) => standingOf(text, word) !== Standing.none)
+      .map((word) => word.role),
+  );
   // "You'd be second cameraman": said in so many words, no weight speaks against it.
   if (first && found.every(({ plainly }) => plainly)) return found;
   // "We don't want the stream any more": what is refused is no rival.

@@ -11,8 +11,7 @@ const DID =
   /(?<!(?<!\p{L})(?:if|wish|rather|like|love|hope|prefer|once|that) )(?<!\p{L})(?:you|ye)(?:'ve| have| had| once| already| kindly| so kindly| recently)? $/iu;
 
 /** Whether the word tells what I do in general or did before. */
-export const isMyHabit = ({ text }: Word, clause: string): boolean =>
-  HABIT.test(clause) || (/(?:ed|shot)$/i.test(text) && DID.test(clause));
+export const isMyHabit = ({ text }: Word, clause: string): boolean => HABIT.test(clause) || (PARTICIPLE.test(text) && DID.test(clause));
 
 /** "The photographer does only photo", "it's been audio only": another's, or how it was until now. */
 const OTHERS_ONLY =
@@ -37,10 +36,60 @@ const WHERE_IT_STANDS = /^ (?:de|het|een|mijn|onze|ons)(?!\p{L})/iu;
 const NAMED_ME =
   /(?<!\p{L})(?:(?:your|ur) (?:details|name|number|contacts?|e-?mail|address|card)(?: \p{L}+)? (?:from|via|through|by|off)|(?:recommended|suggested|referred)(?: to (?:me|us))? by)(?: (?:a|an|the|my|our|another|one of our))?(?: \p{L}+)? $/iu;
 
+/** "Your livestream of the regatta was a joy": what I made before. */
+const YOUR = /(?<!\p{L})your(?: \p{L}+)? $/iu;
+const WAS_GOOD =
+  /^(?: (?:of|from|for|at|on|with|in) [^.;!?\n,]{1,50}?)? (?:was|were|made|looked|came|got|had|caught|blew|showed|captured|impressed|convinced|(?:is|are|looks?)(?: so| very| really| just| quite| all| simply| absolutely)? (?:wonderful|lovely|great|good|beautiful|amazing|gorgeous|stunning|superb|fantastic|brilliant|excellent|nice|terrific|ace|what (?:made|brought|convinced|sold|got)|why|how|the (?:best|nicest|reason)|a (?:joy|treat|delight)))(?!\p{L})/iu;
+/** "I'll send you photos of the stage": what I am to get. */
+const SENT_TO_ME =
+  /(?<!\p{L})(?<!you )(?:send|sends|sent|sending|show|shows|showed|mail|mailed|email|emailed|e-mail|forward|forwarded|whatsapp|share|shared|sharing) you(?: \p{L}+){0,3} $/iu;
+/** "Robin used to work as a vision mixer", "as a photographer I know": what somebody is. */
+const TRADE_OF =
+  /(?<!\p{L})(?:(?:used to (?:work as|be)|(?:(?<!(?:who|that|someone|somebody) )(?:works|worked|trained)|(?:i|we)(?: \p{L}+)? work|(?:is|are|am|was|'m|'s) (?:\p{L}+ )?working) as)(?: an?| the| our)?(?: \p{L}+)? )$/iu;
+const AS_ONE = /^\s*(?:and |but )?as (?:an? )?(?:fellow |former |retired |keen |amateur )?$/iu;
+const I_KNOW =
+  /^(?: myself| too)?,? i(?: (?:do|also|fully|well|always))? (?:know|knew|understand|appreciate|reali[sz]e|see|get|feel|promise|tend|won't|will not)(?!\p{L})/iu;
+/** "Someone suggested a photographer instead", "one firm offered us a livestream for another £300", "a second camera would be £200 more". */
+const PROPOSED =
+  /(?<!\p{L})(?<!(?:i|we|you|i've|we've|you've) )(?:suggest(?:ed|s)?|offer(?:ed|s)?|proposed|quoted)(?: me| us| him| her| them)?(?: an?| the| another)?(?: \p{L}+)? $/iu;
+const NOT_TAKEN = /^(?: instead|,? but (?:no(?!\p{L})|we|i)| (?:for|at) (?:another |an extra |a further )?\p{Sc}\d)/iu;
+const COSTS_MORE =
+  /^ (?:would|will|was|is)(?: be| have been| cost| come to| add)?(?: an extra| another)? \p{Sc}?\d[\d,.]{0,8}(?: (?:pounds|quid|dollars|bucks|euros))? (?:more|extra|on top|dearer)(?!\p{L})/iu;
+/** "We gave up on the live stream", "you may run into another camera crew" */
+const LEFT_OR_MET =
+  /(?<!\p{L})(?:(?:gave|given|give|giving) up on|grew out of|got rid of|did away with|(?:run|running|bump|walk) into|came across|come across|(?:we|they|i)(?:'ve| have)? (?:dropped|scrapped|ditched|skipped|abandoned))(?: the| our| any| that| an?| all)?(?: \p{L}+)? $/iu;
+/** "The university's media team will put it out live": hands that are not mine. */
+const OTHER_HANDS =
+  /(?<!\p{L})(?:(?:media|press|tech|it|comms|av|marketing|technical|streaming|house|in-house|\p{L}+'s(?: own)?) (?:\p{L}+ )?(?:team|office|crew|department|dept|people|staff|guys|lads|volunteers|technicians?|students)|(?:college|university|church|parish|venue|hall|station|broadcaster|supplier|cathedral|council|hotel))(?:'ll| will| do| does| always| usually| normally)(?! (?:need|want|like|love|require|have|look|appreciate))(?: \p{L}+){0,2} $/iu;
+/** "Livestreamed by the church as always", "photographed by our archivist"; "filmed by the lake" and "by the end of June" are of a place and a day. */
+const BY_OTHERS =
+  /^(?: live)? (?:as (?:always|usual) )?by (?:us|ourselves|him|her|them|others?|another|one of (?:our|my|the|their)|an? (?:friend|guest|volunteer|student|pupil|parent|neighbour|colleague|local|member)|(?:the|our|my|his|her|their) (?!(?:\p{L}+ )?(?:lake|lakeside|river\p{L}*|sea\p{L}*|water\p{L}*|shore|beach|pool|canal|fountain|fire\p{L}*|door|window|gate|entrance|altar|stage|bar|bridge|trees?|tent|end|time|(?:mid|year)\p{L}*|summer|spring|autumn|winter)(?!\p{L}))\p{L}+)(?!\p{L})/iu;
+/** "The stream was lost halfway": what went wrong once. */
+const WENT_WRONG =
+  /^(?: \p{L}+)? (?:(?:was|were|got) (?:lost|awful|terrible|poor|shaky|patchy)|broke (?:off|down|up)|failed|dropped(?: out)?|crashed|froze|stuttered|kept (?:dropping|freezing|buffering|stopping|cutting))(?!\p{L})/iu;
+const PARTICIPLE = /(?:ed|shot)$/i;
+/** "The stage crew brings a mixer": a desk. */
+const BRINGS = /(?<!\p{L})(?:brings|supplies|provides|owns|comes with)(?: along)? $/iu;
+
+/** What somebody has made, is or proposed, and what comes to me: none of it is asked of me. */
+const isBeside = (text: string, clause: string, after: string): boolean =>
+  (YOUR.test(clause) && WAS_GOOD.test(after) && (!/ing$/i.test(text) || /^[^.;!?\n]{0,55}? (?:was|were)(?!\p{L})/iu.test(after))) ||
+  SENT_TO_ME.test(clause) ||
+  TRADE_OF.test(clause) ||
+  (AS_ONE.test(clause) && I_KNOW.test(after)) ||
+  (PROPOSED.test(clause) && NOT_TAKEN.test(after)) ||
+  COSTS_MORE.test(after) ||
+  LEFT_OR_MET.test(clause) ||
+  OTHER_HANDS.test(clause) ||
+  (PARTICIPLE.test(text) && BY_OTHERS.test(after));
+
 /** Whether the word names another's work, mine to hire, or a thing of the programme. */
 export function isOnlyTold({ role, text }: Word, clause: string, after: string): boolean {
   return (
     NAMED_ME.test(clause) ||
+    isBeside(text, clause, after) ||
+    (role === 'livestream' && /(?:stream|webcast|broadcast)s?$/i.test(text) && WENT_WRONG.test(after)) ||
+    (role === 'vision mixing' && /mixer$/i.test(text) && BRINGS.test(clause)) ||
     (role === 'audio' && SUPPLIED.test(after)) ||
     (role === 'second camera' && (YOU_BRING.test(clause) || (I_BRING.test(clause) && IN_MY_PRICE.test(after)))) ||
     (role === 'photo' && /^(?:foto|photo)$/i.test(text) && OF_EVERYBODY.test(after)) ||
@@ -50,4 +99,4 @@ export function isOnlyTold({ role, text }: Word, clause: string, after: string):
 
 /** "should be streamed, every round" */
 const MUST_BE = /(?<!\p{L})(?:should|must|shall|ought to|needs? to|has to|have to|(?:is|are) to) be(?: \p{L}+ly)? $/iu;
-export const isToBeDone = ({ text }: Word, clause: string): boolean => /(?:ed|shot)$/i.test(text) && MUST_BE.test(clause);
+export const isToBeDone = ({ text }: Word, clause: string): boolean => PARTICIPLE.test(text) && MUST_BE.test(clause);

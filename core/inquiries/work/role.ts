@@ -15,6 +15,12 @@ const JOINED = /^,? ?(?:and|or|&|\+|\/|und|et|y|oder|ou|o)(?: (?:also|to|take|ta
 
 /** What an edit makes. */
 const RESULT = /^(?:films?|videos?|vids?|highlights? reels?|sizzle reels?)$/i;
+/** "Could you film our gala": the deed, and no film that exists. */
+const BEFORE_DEED = /(?<!\p{L})(?:you|u|to|please|pls|just|also|and) $/iu;
+const AFTER_DEED =
+  /^ (?:our|the|my|your|his|her|their|it|this|that|these|those|next|a|an|some|all|both|one|two|us|me|them|him|at)(?!\p{L})/iu;
+const isResult = (text: string, { text: word, start, end }: RoleHit): boolean =>
+  RESULT.test(word) && !(BEFORE_DEED.test(text.slice(Math.max(0, start - 10), start)) && AFTER_DEED.test(text.slice(end, end + 10)));
 /** What is edited, and what it shows. */
 const MADE_OF =
   /^(?:footage|recordings?|reels?|highlights?|interviews|content|promo|talking heads|filmed|recorded|captured|covered|recaps?.*|sizzle.*)$/i;
@@ -146,7 +152,11 @@ const beside = (text: string, one: Asked, other: Asked): boolean => {
  */
 export function roleAsked(message: string): RoleHit[] {
   const text = message.replace(HANDED_OVER, (listed) => ' '.repeat(listed.length));
-  const told = workTold(text);
+  const others = workWords(text).filter((word) => word.weight === 'plain' && standingOf(text, word) <= Standing.none);
+  // "The university's media team will put it out live": another does it.
+  const told = workTold(text).filter(
+    (one) => !others.some(({ role, start, end }) => role === one.role && start < one.end && end > one.start),
+  );
   // "choose the pictures for the stream": no other work than that.
   const named = roleNamed(text).filter((hit) => !told.some(({ start, end }) => hit.start >= start && hit.end <= end));
   if (named.some(({ role }) => role !== 'shoot') && !named.every(({ general }) => general))
@@ -167,7 +177,7 @@ function roleNamed(text: string): (RoleHit & Partial<Asked>)[] {
   // "You'd mix audio": what I am to do is said, and an edit is only named.
   const done = others.some(({ standing }) => standing >= Standing.mine);
   const shooting = asked.some(
-    ({ role, standing, text: word }) => role === 'shoot' && standing >= Standing.wanted && !RESULT.test(word) && !MADE_OF.test(word),
+    (hit) => hit.role === 'shoot' && hit.standing >= Standing.wanted && !isResult(text, hit) && !MADE_OF.test(hit.text),
   );
   if (
     edit &&
@@ -184,7 +194,11 @@ function roleNamed(text: string): (RoleHit & Partial<Asked>)[] {
     return hits.filter(({ standing }) => standing === best);
   };
   const first = most(others);
-  const strong = first.filter(({ role }) => role === 'vision mixing' || role === 'second camera');
+  const filmed = Math.max(0, ...plain.filter(({ role }) => role === 'shoot').map(({ standing }) => standing));
+  const strong = first.filter(
+    ({ role, standing }) =>
+      (role === 'vision mixing' || role === 'second camera') && (standing > Standing.context || filmed < Standing.wanted),
+  );
   // "one more camera": the second one or any.
   const [more] = strong;
   if (more && strong.length === 1 && MORE.test(more.text) && !SENDER_FILMS.test(text)) return [more, { ...more, role: 'shoot' }];
@@ -197,10 +211,10 @@ function roleNamed(text: string): (RoleHit & Partial<Asked>)[] {
     best.every((hit) => hit === streamed || (hit.role === 'shoot' && COUNTED.test(text.slice(Math.max(0, hit.start - 20), hit.start))))
   )
     return [streamed];
-  const filmed = best.find(({ role }) => role === 'shoot');
+  const shot = best.find(({ role }) => role === 'shoot');
   // Who shoots video is asked to, where other work is only named and not beside it.
-  if (filmed && best.length > 1 && filmed.standing <= Standing.named && !best.some((hit) => hit !== filmed && beside(text, filmed, hit)))
-    return [filmed];
+  if (shot && best.length > 1 && shot.standing <= Standing.named && !best.some((hit) => hit !== shot && beside(text, shot, hit)))
+    return [shot];
   const sound = best.every(({ role }) => role === 'audio');
   const general = asked.find((hit) => hit.general && hit.role === 'shoot' && !(sound && RECORDS.test(hit.text)));
   if (
