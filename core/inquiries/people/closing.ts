@@ -31,6 +31,11 @@ const SIGNER = new RegExp(
 );
 const SIGNER_OF = new RegExp(String.raw`^${NAME.replaceAll(String.raw`\s`, ' ')}(?:\s?@\s?|\s\(|\s(?:at|from|of|with)\s)\p{Lu}`, 'u');
 const REACH = 140;
+/** "Pia Moss at Sedge Films said you're good": a sentence about somebody. */
+const SPEAKS =
+  /^[^,(|/]*(?<!\p{L})(?:said|says|told|gave|recommended|mentioned|suggested|passed|filmed|did|was|is|are|has|have|will|can|would|does|runs?|plays?|brings?|makes?|knows?|pays?|helps?|works?)(?!\p{L})/u;
+/** "Sponsors: Vantage Pensions, Kirkby Homes, Dunmore Tyres": names in a row behind what they are. */
+const LISTED = /(?:^|[.!?\n])\s*\p{Lu}\p{Ll}+s:\s[^.!?:\n]*,\s$/u;
 
 /** "Ahoi", "Kind regards": words that only bid farewell. */
 export const isFarewell = (words: string): boolean => FAREWELL.exec(`${words}, `)?.[0].length === words.length + 2;
@@ -58,6 +63,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     // "Book Launch, Blue Door Hall" is what is on and where.
     if (bye === 0 && OCCASION.test(name.value)) continue;
     if (/(?<!(?<!\p{L})(?:Hon|Sec|St|Dr|Mt|Mr|Mrs|Ms|Rev|Prof|Gen|Asst|Dept|\p{Lu}))[.!?]\s+\p{Lu}\p{Ll}+ \p{Lu}/u.test(rest)) continue;
+    if (bye === 0 && SPEAKS.test(rest)) continue;
     // "Lekker, Marlon @ Big Screen": a farewell in any word.
     if (!name.value.includes(' ') && SIGNER_OF.test(rest)) continue;
     if (rest === '') {
@@ -67,6 +73,7 @@ export function closingOf(body: string, isTown: (name: string) => boolean): Clos
     const start = from + begin + found[0].lastIndexOf(rest);
     const organisation = bodyIn(rest, start, isTown);
     const reach = /^[(+]?\d[\d\s().+-]{6,18}$|^\S+@\S+$/.test(rest);
+    if (bye === 0 && LISTED.test(foot.slice(0, begin))) continue;
     const comma = bye === 0 && /,\s$/.test(foot.slice(0, begin)) && !SIGNER_OF.test(foot.slice(begin));
     if (comma && (organisation === undefined || !(ORG_WORDS.test(organisation.value) || name.value.includes(' ')))) continue;
     // "Ingrid S, SM"

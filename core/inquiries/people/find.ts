@@ -8,6 +8,7 @@ import { withoutDoorkeepers } from './doorkeepers.ts';
 import { DEPARTMENT, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { bodyOfDomain, isNotOfDomain } from './domain.ts';
 import { isHouseOf, isLastResort } from './houses.ts';
+import { isForOthers, withoutOthersLines } from './others-reach.ts';
 import { anothersPhone, emailIn, isMine, ownPhone, phonesIn } from './reach.ts';
 import { inFull } from './nickname.ts';
 import { lastWordsOf } from './last-words.ts';
@@ -98,7 +99,7 @@ const isOnlyPart = (name: string): boolean =>
 /** The signature goes before the text, the text before the head; a fuller name wins over its first part or its initials. */
 export function peopleIn(layers: Layers, isTown: (name: string) => boolean): People {
   const [signature, header, said, stamp] = [
-    fromSignature(layers.signature, isTown),
+    fromSignature(withoutOthersLines(layers.signature), isTown),
     fromHeader(layers.header),
     fromText(layers.body.slice(0, FIRST_PAGES), isTown),
     fromStamp(layers.stamp),
@@ -106,7 +107,9 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const signed = signature.name ? undefined : (closingOf(layers.signature, isTown) ?? lastWordsOf(layers.signature, isTown));
   const speaker = speakerIn(layers.body.slice(0, FIRST_PAGES)) ?? speakerIn(layers.stamp.slice(0, FIRST_PAGES));
   const small = smallName(layers.signature, isTown);
-  const [box = '', host = ''] = (signature.email ?? said.email ?? header.email)?.value.split('@') ?? [];
+  const asker = signature.name ?? signed?.name ?? said.name ?? header.name;
+  const mail = emailIn(layers.body.slice(0, FIRST_PAGES), (found) => isForOthers(layers.body, found, asker?.value));
+  const [box = '', host = ''] = (signature.email ?? mail ?? header.email)?.value.split('@') ?? [];
   const isHouse = ({ value }: PersonFact): boolean => isHouseOf(value, box, host);
   const signs = [signature.name, signed?.name, said.name, header.name, stamp.name ?? speaker, small].filter((name) => name !== undefined);
   const names = signs.filter((name) => !WHOLLY_PART.test(name.value) && !isHouse(name));
@@ -120,7 +123,7 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
     : undefined;
   const name = fuller ?? first;
   const department = signature.organisation && isOnlyPart(signature.organisation.value);
-  const email = signature.email ?? said.email ?? header.email;
+  const email = signature.email ?? mail ?? header.email;
   const stated =
     (department ? (said.organisation ?? signature.organisation) : (signature.organisation ?? signed?.organisation ?? said.organisation)) ??
     signs.find(isHouse);
@@ -142,7 +145,9 @@ export function peopleIn(layers: Layers, isTown: (name: string) => boolean): Peo
   const mine = `${name?.value ?? ''} ${organisation?.value ?? ''}`;
   const inWords = ownPhone(
     layers.body,
-    phonesIn(withoutDoorkeepers(layers.body), true).filter((phone) => !anothersPhone(layers.body, phone, signature.name && mine)),
+    phonesIn(withoutDoorkeepers(layers.body), true).filter(
+      (phone) => !anothersPhone(layers.body, phone, signature.name && mine) && !isForOthers(layers.body, phone, name?.value),
+    ),
   );
   const full = name && organisation && text && inFull(text, name, organisation);
   const facts = {

@@ -14,6 +14,7 @@ import {
   trimmed,
   type PersonFact,
 } from './words.ts';
+import { isOwnBody } from './own-body.ts';
 import { FORM, RANK } from './ranks.ts';
 
 /** "We are Kestrel Adventure Playground" */
@@ -35,7 +36,7 @@ const DOES_FOR = new RegExp(
 );
 /** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
 const ACTS = new RegExp(
-  String.raw`(?:^|[,.!?\n-]\s{0,3}|\b(?:confirm|say|write|that)\s(?=the\s))(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate|play|perform|sing|meet|gather|mark|open)|are (?:doing|gathering|meeting|performing|having|playing)|meets|gathers|performs|(?:is|are) (?:presenting|throwing|hiring|making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
+  String.raw`(?:^|[,.!?\n-]\s{0,3}|\b(?:confirm|say|write|that)\s(?=the\s))(?:[Tt]he |[Dd]ie |[Dd]er |[Dd]as |[Oo]ur )?((?:St\.? )?${ORG})(?: \([^()\n]{2,40}\))? (?:wonders?|requires?|needs?|seeks?|invites?|is (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|inviting|after)|are (?:hosting|putting|holding|organi[sz]ing|looking|planning|seeking|running|staging|after)|would like|'d like|has asked|have asked|wants?|wishes|plans? to|has its|have their|has (?:a|an) (?:gap|vacancy|opening)|will (?:hold|host|celebrate|play|perform|sing|meet|gather|mark|open)|are (?:doing(?! (?:the|our|all the|your) (?:\p{L}+ )?(?:live ?streams?|streaming|photos?|photography|stills|lights?|lighting|sound|audio|catering|food|drinks?|bar|music|flowers|decor|security|parking|stewarding|pa|stage|staging|rigging|screens|cakes?)(?!\p{L}))|gathering|meeting|performing|having|playing)|meets|gathers|performs|(?:is|are) (?:presenting|throwing|hiring|making|having|singing|celebrating|opening|launching)|holds?|marks|celebrates|invites|hereby|returns|feiert|sucht|plant|lädt|organise|cherche|recherche|organiza|busca|here)(?!\p{L})`,
   'gmu',
 );
 const CERTAIN = new RegExp(
@@ -115,12 +116,19 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
   for (const found of body.matchAll(CERTAIN)) {
     const written = found[2] ?? '';
     if (!ORG_FOR_CERTAIN.test(written) && !ORG_OF.test(written)) continue;
-    const at = found.index + found[0].length - written.length;
-    if (TOLD_BY.test(body.slice(Math.max(0, at - 70), at))) continue;
-    return organisation(written, at);
+    const begins = BEGINS.exec(written)?.[0].length ?? 0;
+    const name = written.slice(begins);
+    const at = found.index + found[0].length - name.length;
+    // "The Society", "In September the Council": which one it is, is told elsewhere.
+    if (!name.includes(' ') || TOLD_BY.test(body.slice(Math.max(0, at - 70), at))) continue;
+    if (!isOwnBody(body, at, at + name.length)) continue;
+    return organisation(name, at);
   }
   return undefined;
 }
+/** Words that begin a sentence and stand before a name: "Every February the", "It's for the". */
+const BEGINS =
+  /^(?:(?:The|In|Every|Each|For|As|At|On|By|With|From|Our|This|When|While|Since|Last|Next|Unsere?|Gala|It's|That's)\s(?:\p{Lu}\p{Ll}+\s(?=the\s))?(?:for\s)?(?:the\s)?)/u;
 /** Two that are named in one breath. */
 export const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;
 /** "Got your name from the", "recommended by": who told of me is not who asks. */

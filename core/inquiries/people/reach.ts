@@ -29,9 +29,11 @@ const ENDING = 40;
 /** More addresses than this are a list. */
 const MOST_ADDRESSES = 20;
 
-/** The first mail address; one that bills go to only where there is no other. */
-export function emailIn(text: string): PersonFact | undefined {
-  const matches = [...text.matchAll(EMAIL).take(MOST_ADDRESSES)];
+/** The first mail address; one that bills go to only where there is no other, one that is not the asker's never. */
+export function emailIn(text: string, isOthers: (found: PersonFact) => boolean = () => false): PersonFact | undefined {
+  const matches = [...text.matchAll(EMAIL).take(MOST_ADDRESSES)].filter(
+    ({ 0: value, index }) => !isOthers({ value, start: index, end: index + value.length }),
+  );
   const match =
     matches.find(({ 0: address, index }) => !BILLS.test(address) && !FOR_BILLS.test(text.slice(Math.max(0, index - 40), index))) ??
     matches[0];

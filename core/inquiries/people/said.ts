@@ -12,10 +12,9 @@ import { openingOf } from './opening.ts';
 import { besideName } from './beside.ts';
 import { houseOf, NO_ORG, organisation, organisationSaid } from './organisation.ts';
 import { withoutDoorkeepers } from './doorkeepers.ts';
-import { emailIn } from './reach.ts';
 import { RANK } from './ranks.ts';
 import { toWhom } from './to-whom.ts';
-import { smallName } from './small.ts';
+import { introducedSmall, smallName } from './small.ts';
 import { spokenFor } from './spoken-for.ts';
 import { callerIn } from './voicemail.ts';
 import type { People } from './signature.ts';
@@ -148,7 +147,8 @@ function withInitials(body: string, name: PersonFact): PersonFact {
 }
 /** "Gavin Ollerenshaw" of "Gav" */
 const isLongerForm = (name: string, less: string): boolean =>
-  name.startsWith(`${less} `) || (less.length > 2 && !less.includes(' ') && name.startsWith(less) && / \p{Lu}/u.test(name));
+  name.toLowerCase().startsWith(`${less.toLowerCase()} `) ||
+  (less.length > 2 && !less.includes(' ') && name.startsWith(less) && / \p{Lu}/u.test(name));
 const LONGEST_GREETING = 200;
 /**
  * What the text says of its writer.
@@ -198,6 +198,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     inTwo(body),
     match(LABEL_NAME, body),
     callerIn(body, isTown),
+    introducedSmall(body),
     introducedIn(body, isTown),
     toWhom(withoutDoorkeepers(body)),
     match(AS_KIN, body.slice(0, LONGEST_GREETING * 2)),
@@ -270,7 +271,5 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
       : null;
   const whole = small && shift({ value: small[0], start: small.index, end: small.index + small[0].length });
   if (name) people.name = whole && !/ (?:here|again|speaking|please|thanks|cheers)$/.test(whole.value) ? whole : withInitials(body, name);
-  const email = emailIn(body);
-  if (email) people.email = email;
   return people;
 }
