@@ -77,7 +77,7 @@ export const isHome = (place: GazetteerPlace, home: Position | undefined): boole
 /** Typed small, "in silly hats" is none, nor is "in the village": who writes without capitals, or ends there, may mean a town. */
 export const isTypedSo = (name: string, { openAfter }: Setting, casual: boolean, after = ''): boolean =>
   !/^(?:the|la|le|los|las|el|die|der|das|het) \p{Ll}/u.test(name) &&
-  (casual || openAfter || /^(?:on|for|from|at|with|and|or|this|next|is|are|we|it|i)$/.test(after));
+  (casual || openAfter || /^(?:on|for|from|at|with|and|or|this|next|is|are|we|it|i|btw|fyi|tho|though|then|now|again)$/.test(after));
 
 /** How much larger a town is than a part of it that the list has, too. */
 const LARGER = 10;

@@ -13,6 +13,7 @@ import type { AreaHit, PlaceHit } from './hits.ts';
 import { commonWords, wordsAbroad } from './names.ts';
 import { isWhose } from './origin.ts';
 import { isWayHome } from './elsewhere.ts';
+import { isMentionedAt } from './mentioned.ts';
 import { fits, qualifierAt, type Qualifier } from './qualifiers.ts';
 import { ranked, type Hints } from './rank.ts';
 import { isDateWord, near, NOT_THE_JOB, scoreOf, settingOf, WRITTEN_FROM } from './setting.ts';
@@ -111,7 +112,7 @@ export function placesIn(
     const before = text.slice(Math.max(0, token.start - 60), token.start);
     // "Hello from Rhode Island!" of who comes home for it.
     const sender = WRITTEN_FROM.test(before) && area?.hit.country !== hints.homeCountry;
-    if (!area || NOT_THE_JOB.test(before) || isWhose(before) || sender) continue;
+    if (!area || NOT_THE_JOB.test(before) || isWhose(before) || sender || isMentionedAt(text, area.hit.start, area.hit.end)) continue;
     areas.push(area.hit);
     index = area.next - 1;
   }
@@ -212,7 +213,8 @@ function townAt(
   if (qualified.length === 0 && from > 0 && ROUTE.test(lead) && namedAt(gazetteer, text, tokens, from, hints.home)?.next === index - 1)
     return undefined;
   // "Cidade do Cabo", and the bus home.
-  if (qualified.length === 0 && ((!setting.led && isNamedAfter(lead)) || (isWayHome(lead) && isHome(best, hints.home)))) return undefined;
+  if (qualified.length === 0 && ((!setting.led && isNamedAfter(lead)) || ((isWayHome(lead) || setting.beside) && isHome(best, hints.home))))
+    return undefined;
   const nearHome = hints.home !== undefined && distanceKm(hints.home, best) <= NEAR_HOME_KM;
   if (qualified.length === 0 && !nearHome && isRatherArea(folded, found.name, best, hints)) return undefined;
   // "I'll know by Friday. Bo"
@@ -277,7 +279,7 @@ function townAt(
 /** "Shepherd of the Pines" */
 const OF_SOMETHING = /^of (?:the |our )?\p{Lu}\p{Ll}/u;
 const LONGER_NAME =
-  /^(?:Street|Road|Avenue|Lane|Square|Crescent|Terrace|Close|Drive|Boulevard|West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island)$/;
+  /^(?:Street|Road|Avenue|Lane|Square|Crescent|Terrace|Close|Drive|Boulevard|West|East|North|South|Beach|Bay|Heights|Falls|Springs|Island|House|Lodge|Arms|Inn|Manor|Court|Cottage|Villa|Tavern)$/;
 
 const AS_JOB = /^ (?:job|gig|shoot|booking|leg)\b/;
 /** "KL" for Kuala Lumpur, "Vegas" for Las Vegas: said of a town, but not its name. */

@@ -11,6 +11,12 @@ const regionText: Record<string, string> = {
   IN: '- Goa,- Kerala,- Rajasthan,- Punjab,- Haryana,- Karnataka,- Tamil Nadu,- Maharashtra,- Gujarat,- Uttarakhand,- Himachal Pradesh,- Uttar Pradesh,- Madhya Pradesh,- West Bengal,- Telangana,- Andhra Pradesh,- Odisha,- Assam,- Sikkim,- Meghalaya',
   NZ: '- Otago,- Waikato,- Hawkes Bay,- Bay of Plenty,- Southland,- Manawatu,- Taranaki,- Marlborough,- South Island,- North Island',
   ZA: '- Western Cape,- Eastern Cape,- Northern Cape,- Gauteng,- KwaZulu-Natal,- Limpopo,- Mpumalanga,- Free State',
+  IT: '- Tuscany,- Umbria,- Sicily,- Sardinia,- Puglia,- Piedmont,- Lombardy,- Liguria,- Amalfi Coast',
+  FR: '- Provence,- Dordogne,- Normandy,- Brittany,- Burgundy,- Corsica,- Alsace,- French Riviera',
+  ES: '- Mallorca,- Majorca,- Menorca,- Ibiza,- Tenerife,- Lanzarote,- Fuerteventura,- Gran Canaria,- Andalusia,- Catalonia,- Costa Brava,- Costa del Sol',
+  PT: '- Algarve,- Madeira,- Azores,- Alentejo',
+  GR: '- Crete,- Corfu,- Santorini,- Mykonos,- Rhodes,- Zakynthos,- Kefalonia,- Paxos',
+  ID: '- Bali,- Lombok',
   DE: '- Bayern,- Hessen,- Sachsen,- Niedersachsen,- Thüringen',
 };
 /** What people write for a region whose listed name is another. */

@@ -5,7 +5,7 @@
 
 const OCCASION = String.raw`(?:wedding|party|do|gala|show|concert|gig|game|match|race|festival|conference|congress|seminar|symposium|workshop|reunion|funeral|ceremony|shoot|filming|job|event|meeting|launch|opening|contest|final|tournament|awards?|dinner|ball|retreat|offsite|camp|exhibition|fair|parade|play|musical|recital|christening|one (?:i|we) want \w+|mariage|fête|concert|tournage|spectacle|hochzeit|feier|konzert|dreh|boda|fiesta|concierto|rodaje|matrimonio|bruiloft|feest)`;
 const HELD = new RegExp(
-  String.raw`(?<!\p{L})${OCCASION}s?(?:'s| is| are| will be| would be| takes? place| happens?| est| ist| es| será| sera| findet)(?: (?:being|now|all|to be|going to be|be)){0,2}(?: (?:held|hosted|played|staged|run|happening|taking place|put on))?(?: again| (?:over|up|down|out|back))? (?:in|at|near|à|en|a|te) $`,
+  String.raw`(?<!\p{L}|\b(?:hen|stag|previous) )${OCCASION}s?(?:'s| is| are| will be| would be| takes? place| happens?| est| ist| es| será| sera| findet)(?: (?:being|now|all|to be|going to be|be)){0,2}(?: (?:held|hosted|played|staged|run|happening|taking place|put on))?(?: again| (?:over|up|down|out|back))? (?:in|at|near|à|en|a|te) $`,
   'iu',
 );
 /** "it's being held in", "this year it's taking place in" */

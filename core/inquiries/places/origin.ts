@@ -12,7 +12,7 @@ export const isWhose = (lead: string): boolean => WHO_FROM.test(lead);
 /** "mileage from Toronto, whatever it is", "from Zurich main station": where a way begins; "live from Tralee" is where it is. */
 const FROM = /(?<!\p{L})from\s$/u;
 const SENT_FROM =
-  /\b(?:live|stream\w*|webcast\w*|broadcast\w*|debate|session|coverage|relay\w*|call|inquiry|enquiry|request|lead|booking|leaving|departing|sailing|starting|over|work|job|report\w*)(?: \w+){0,2} from\s$/i;
+  /\b(?:(?<!\b(?:i|we|you|they|who|parents|family) )live|stream\w*|webcast\w*|broadcast\w*|debate|session|coverage|relay\w*|call|inquiry|enquiry|request|lead|booking|leaving|departing|sailing|starting|over|work|job|report\w*)(?: \w+){0,2} from\s$/i;
 
 /**
  * True where a town only tells whose somebody is or where a way begins.

@@ -88,12 +88,18 @@ const MOST_OF_REGION = 4;
 /** States whose codes are also those of a state or province elsewhere. */
 export const australian: Record<string, string> = { WA: 'western australia', SA: 'south australia', NT: 'northern territory' };
 
+/** Countries of whose regions only those are known that people travel to, by names of their own. */
+const HOLIDAY_LANDS: ReadonlySet<string> = new Set(['IT', 'FR', 'ES', 'PT', 'GR', 'ID']);
+
 export function fits(place: GazetteerPlace, qualifier: Qualifier): boolean {
   // "Perth (WA)", "Bratislava (SK)"
   if (qualifier.code !== undefined && place.country === 'AU' && australian[qualifier.code] === foldName(place.region)) return true;
   if (qualifier.code !== undefined && place.country === qualifier.code) return true;
   // "Batumi, Georgia" is in no state of America.
   if (place.country === 'GE' && qualifier.regionCountry === 'US' && /^(?:GA|Georgia)$/.test(qualifier.region ?? '')) return true;
+  // "Évora (Alentejo)": the list has another name for what lies there.
+  if (qualifier.regionCountry !== undefined && HOLIDAY_LANDS.has(qualifier.regionCountry) && qualifier.regionCountry === place.country)
+    return true;
   const inRegion =
     qualifier.region !== undefined &&
     place.country === qualifier.regionCountry &&

@@ -4,6 +4,7 @@
 import type { Token } from '../parts/tokens.ts';
 import { monthWord, weekdayWord } from '../words.ts';
 import { isAtOurs, isElsewhere } from './elsewhere.ts';
+import { isOnlyMentioned } from './mentioned.ts';
 import { isHeldThere, isOnTheWay } from './of-the-job.ts';
 import { isOrigin, isTakenBack } from './origin.ts';
 
@@ -11,7 +12,7 @@ type Tokens = readonly Token[];
 
 export const near =
   /^(?:in|near|nr|behind|beyond|above|outside|around|to|at|into|for|from|over|across|downtown|central|greater|north|south|east|west|just|à|en|près|bei|nach|nahe|em|aan|te)$/;
-const label = /^(?:location|venue|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
+const label = /^(?:location|venue|base|where|city|place|town|ort|lieu|lugar|luogo|plaats)$/;
 /** "3. Location: parade ground, Wagga Wagga" */
 const LABELLED_LINE =
   /(?:^|\n|[.!?;] )[^\S\n]*(?:\d{1,2}[.)]\s)?(?:location|loc|venue|where|city|place|town|site|ort|veranstaltungsort|lieu|lugar|luogo|plaats|locatie|sted|plats)\s?[:=][^\n:]{1,60},\s$/i;
@@ -63,6 +64,8 @@ export type Setting = {
   origin: boolean;
   /** Somebody is picked up there, or it is on the way. */
   onTheWay: boolean;
+  /** Something lies so near it that nothing nearer is named. */
+  beside: boolean;
   afterCapital: boolean;
   /** That word is "The", "Our", "Still". */
   afterSmall: boolean;
@@ -73,7 +76,16 @@ export type Setting = {
 /** "family in Toronto and ": the next town is where the one before it is. */
 const ALSO_THERE = /(?:\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'-]+)?(?:,|,? and| &| und| et| y) )+$/u;
 const COMES_TO =
-  /\b(?:comes?|coming|drive|driving|travel|travelling|get|fly|heads?|heading|make it|trip|tours?|touring|returns?|bring\w*|tak(?:e|es|ing)|up|down|out|over|(?:we|i)(?:'ll|'re going| will| all)? (?:go|travel|sail|fly|cycle|walk|march)) (?:\w+ ){0,6}to\s$|\b(?:coming|come|comes|go|going) (?:back|home|over|up|down),? to\s$/i;
+  /\b(?:comes?|coming|drive|driving|travel|travelling|get|fly|heads?|heading|make it|flying (?:everybody|everyone|us|you|people|the)|trip|tours?|touring|returns?|bring\w*|tak(?:e|es|ing)|up|down|out|over|(?:we|i)(?:'ll|'re going| will| all)? (?:go|travel|sail|fly|cycle|walk|march)) (?:\w+ ){0,6}to\s$|\b(?:coming|come|comes|go|going) (?:back|home|over|up|down),? to\s$/i;
+/** "twenty minutes from", "not far from", "the nearest town is": where something lies; where people live so is not. */
+const BESIDE =
+  /(?<!\b(?:i|we|you|he|she|they|who)(?:'m|'re|'s| am| are| is| live| lives)? (?:[\w-]+ ){0,4})(?:\b(?:[1-3]?\d|an?|ten|fifteen|twenty|thirty|few|couple of|five|two|three|four|forty|short)[\s-](?:min(?:ute)?s?|miles?|km|kilomet(?:er|re)s?|stone's throw|drive|walk|bus ride|taxi ride)(?:'s?)?(?: (?:drive|walk|ride|away|out|by \w+))?|\bnot (?:too |very )?far(?: away)?|\ba short (?:\w+ )?(?:drive|walk|hop|ride)) (?:from|out of)\s$|(?<!\b(?:the|in) )\b(?:north|south|east|west) of\s$|\b(?:nearest|closest) (?:proper |bigger |large )?(?:town|city|village|place)(?: is|'s| would be|:) $/i;
+const AT_STATION = /^ (?:[\w-]+ )?(?:station|airport|exit|junction|bypass)\b/i;
+/** "a hotel in the centre of", "the streets of" */
+const PART_OF =
+  /\b(?:cent(?:re|er)|heart|middle|outskirts|edge|(?:north|south|east|west)(?:ern)? (?:side|end)|suburbs|village|hamlet) of\s$/i;
+/** "Reading is where it happens" */
+const IS_WHERE = /^(?:'s| is| will be) (?:where (?:it|we|you|everything|all|the)|the (?:place|town|venue|location|village))\b/;
 /** "they've swapped to", "it's been moved to", "we are moving the shoot to" */
 const CHANGED_TO =
   /\b(?:(?<!\b(?:who|people|families|staff|may|might|could) )(?:swap|switch|shift|relocat)\w*|(?:it|that|this|now|been|has|is|was|venue|event|do|show|party|shoot|wedding|final|all|everything)(?:'s|'ll be)?(?: now| been)* mov(?:ed|ing)|mov(?:ed|ing) (?:it|this|that|everything|things|the [\w-]+))(?: \w+){0,3}? to\s$/i;
@@ -99,7 +111,7 @@ const AT_VENUE = /\b(?:venue|hall|hotel|theatre|theater|church|club|(?:community
 
 /** Words that begin a sentence and no name. */
 const NO_NAME =
-  /^(?:the|our|your|this|that|these|a|an|my|his|her|their|its|still|same|is|are|was|will|would|can|could|and|but|so|or|then|now|again|only|also|both|yes|no|ok|okay|re|when|if|do|does|it's|that's|i'm|we're|not)$/;
+  /^(?:the|our|your|this|that|these|a|an|my|his|her|their|its|still|same|is|are|was|will|would|can|could|and|but|so|or|then|now|again|only|also|both|yes|no|ok|okay|re|when|if|do|does|it's|that's|i'm|we're|not|either|maybe|perhaps|probably|possibly|just)$/;
 
 /** How far before a name its clause tells what is there. */
 const CLAUSE = 120;
@@ -110,7 +122,8 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
   const clause = text.slice(Math.max(0, first.start - CLAUSE), first.start);
   const behind = text.slice(tokens[next - 1]?.end ?? first.end, (tokens[next - 1]?.end ?? first.end) + 100);
   const outOf = before?.lower === 'of' && tokens[index - 2]?.lower === 'out';
-  const led = before !== undefined && (near.test(before.lower) || outOf) && before.breaks <= 1;
+  const beside = BESIDE.test(lead) && !AT_STATION.test(behind);
+  const led = before !== undefined && (near.test(before.lower) || outOf || beside || PART_OF.test(lead)) && before.breaks <= 1;
   const written = WRITTEN_FROM.test(lead) || (GREETING.test(lead) && behind.startsWith('!'));
   const housed =
     before !== undefined &&
@@ -120,6 +133,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
   const strongly =
     housed ||
     written ||
+    beside ||
     (led &&
       (!/^(?:for|from|over|to|across|just)$/.test(before.lower) || COMES_TO.test(lead) || CHANGED_TO.test(lead) || MOVED_TO.test(lead)));
   const openBefore =
@@ -132,7 +146,7 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     after.num !== undefined;
   const held = isHeldThere(lead);
   const onTheWay = isOnTheWay(lead);
-  const origin = !held && !written && isOrigin(lead, behind, taken(next) || taken(next + 1));
+  const origin = !held && !written && !beside && isOrigin(lead, behind, taken(next) || taken(next + 1));
   // "my nephew in Hibbing does a tractor pull"
   const hosts = before?.lower === 'in' && HOSTS.test(behind);
   // "Lewes is Thursday 8 July", "and Amherst on Friday, July 23"
@@ -147,9 +161,12 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     housed,
     strongly,
     labelled:
-      (before?.text === ':' && label.test(tokens[index - 2]?.lower ?? '')) ||
+      (/^[:–—-]$/.test(before?.text ?? '') &&
+        label.test(tokens[index - 2]?.lower ?? '') &&
+        (before?.text === ':' || index === 2 || (tokens[index - 2]?.breaks ?? 0) > 0)) ||
       (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0) ||
       NAMED_SO.test(lead) ||
+      IS_WHERE.test(behind) ||
       (openAfter && LABELLED_LINE.test(clause)) ||
       ONLY_THERE.test(lead) ||
       (THAT_ONE.test(lead) && /^\p{Lu}/u.test(first.text) && /^ (?:one|date|leg|show|night|stop)\b/.test(behind)),
@@ -165,13 +182,16 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       (taken(next + 1) || isDateWord(tokens[next + 1])),
     held,
     away:
-      (!held && !hosts && !there && NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
+      (!held && !hosts && !there && !beside && NOT_THE_JOB.test(lead.replace(ALSO_THERE, '')) && !AT_VENUE.test(lead)) ||
       WENT_WRONG.test(lead) ||
       AFTERWARDS.test(behind.slice(0, 48)) ||
       /^ (?:standard |daylight |local )?time\b/.test(behind) ||
-      isTakenBack(lead, behind),
-    atHome: !held && !there && !isAtOurs(lead) && (AT_HOME.test(lead) || written || outOf || onTheWay || origin || isElsewhere(clause)),
+      isTakenBack(lead, behind) ||
+      (!there && !AT_VENUE.test(lead) && isOnlyMentioned(clause, behind)),
+    atHome:
+      !held && !there && !isAtOurs(lead) && (AT_HOME.test(lead) || written || outOf || onTheWay || origin || beside || isElsewhere(clause)),
     onTheWay,
+    beside,
     origin,
     afterCapital: before !== undefined && first.breaks === 0 && properName(before) && !near.test(before.lower),
     afterSmall: before !== undefined && NO_NAME.test(before.lower),

@@ -6,6 +6,7 @@ import type { Token } from '../parts/tokens.ts';
 import { countryNamed } from './countries.ts';
 import type { PlaceHit } from './hits.ts';
 import { areaNamed, commonWords } from './names.ts';
+import { isMentionedAt } from './mentioned.ts';
 import { isHeldThere } from './of-the-job.ts';
 import { australian, qualifierAt, REGION } from './qualifiers.ts';
 import { isDateWord, NOT_THE_JOB, properName, settingOf, VENUE } from './setting.ts';
@@ -91,19 +92,30 @@ const NO_TOWN =
 /** "believe in Harriet": not where anything is. */
 const TRUSTING = /^(?:believ|invest|speciali[sz]|interest|trust|confid|faith|rope|fill|copy|copied|call)(?:e|es|ed|ing|ence|s)?$/;
 
+/** "in a village called Grewelthorpe" */
+const CALLED = /\b(?:village|town|hamlet|place|spot|townland|suburb|somewhere),? called $|\b(?:nearest|closest) (?:town|village) is $/i;
+/** "at Burnsall village hall", "at Hutton-le-Hole" */
+const AT_ITS =
+  /^(?: \p{Lu}\p{Ll}+)?(?: (?:village|town|parish|community|church|memorial) (?:hall|green|show)\b|[-\u2010](?:on|in|by|le|la|the|upon|under|next|sur|sous)[-\u2010])/u;
+
 /** "in Mr. Hakala's class", "in Th" */
 const NO_NAME = /^(?:Mr|Ms|Dr|Mrs|Miss|Prof|Rev|Herr|Frau|Mme|Señora?|Sister|Father|Pastor|Coach|Auntie|Uncle|Aunt)$/u;
 
 /** "in Ilkley on 17 July": a name that no list has, led by "in" and next to a date; without one it is faint. */
 function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): { hit: PlaceHit; next: number } | undefined {
   const [before, first] = [tokens[index - 1], tokens[index] as Token];
+  const lead = text.slice(Math.max(0, first.start - 60), first.start);
   if (
-    !/^(?:in|near|à|en)$/.test(before?.lower ?? '') ||
+    !(
+      /^(?:in|near|à|en)$/.test(before?.lower ?? '') ||
+      CALLED.test(lead) ||
+      (before?.lower === 'at' && AT_ITS.test(text.slice(first.end, first.end + 60)))
+    ) ||
     TRUSTING.test(tokens[index - 2]?.lower ?? '') ||
     NO_NAME.test(first.text) ||
     // "Load-in Th 16/9"
     text[(before?.start ?? 0) - 1] === '-' ||
-    NOT_THE_JOB.test(text.slice(Math.max(0, first.start - 60), first.start))
+    NOT_THE_JOB.test(lead)
   )
     return undefined;
   let next = index;
@@ -125,16 +137,17 @@ function besideDate(text: string, tokens: Tokens, index: number, taken: Taken): 
   )
     return undefined;
   const dateAfter = taken(next) || (/^(?:on|from|,|\(|this|next)$/.test(tokens[next]?.lower ?? '') && taken(next + 1));
-  const dateBefore = taken(index - 2) || (tokens[index - 2]?.text === ')' && taken(index - 3));
+  const dateBefore = taken(index - 2) || (/^[),]$/.test(tokens[index - 2]?.text ?? '') && taken(index - 3));
   // "Our finals are in Swellendam this year"
-  const dated = dateAfter || dateBefore || isHeldThere(text.slice(Math.max(0, first.start - 60), first.start));
+  const dated = dateAfter || dateBefore || isHeldThere(lead);
   const name = text.slice(first.start, last.end);
   const folded = foldName(name);
+  if (isMentionedAt(text, first.start, last.end)) return undefined;
   if ((countryNamed(folded) ?? areaNamed(folded, name)) !== undefined) return undefined;
   if (
     !dated &&
     (settingOf(text, tokens, index, next, taken).atHome ||
-      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|takes?|happens?|will|would|runs?|starts?|begins?|on|that|this|next|which|who|where)$/.test(
+      !/^[.,;:?!)(]|^(?:and|for|at|with|we|is|are|has|have|wants?|needs?|takes?|happens?|will|would|runs?|starts?|begins?|on|that|this|next|which|who|where|village|parish)$/.test(
         tokens[next]?.lower ?? '.',
       ))
   )
