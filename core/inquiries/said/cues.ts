@@ -15,6 +15,7 @@ import { callDone, callNamed, callOfHours } from './call.ts';
 import { latin } from '../phrases.ts';
 import { replyWanted } from './reply.ts';
 import { doneByOthers, ofOwnHours } from './subject.ts';
+import { tellsOfElse } from './tells-of.ts';
 import { wrapNamed } from './wrap.ts';
 
 export type Cue = 'event' | 'call' | 'wrap' | 'reply' | 'delivery' | 'show' | 'other' | 'past';
@@ -195,6 +196,9 @@ const DOES =
 /** "the kids have to be in bed by 8" */
 const MUST = /^(?:to|must) (?=be )/i;
 
+/** Where somebody stands or for what a hall is let: "the face painter is with us from 1", "the hall is booked from 9". */
+const STANDS = /^(?:with (?:us|me)|booked|hired|on[- ]?site)\b/i;
+
 const ofHour: typeof cues = [...cues, ['call', you], ['call', new RegExp(callOfHours, 'gi')]];
 
 export type CueHit = { cue: Cue; start: number; end: number };
@@ -238,8 +242,11 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       if (from + end > to) continue;
       const named = /^\s?:/.test(piece.slice(match.index + match[0].length));
       const theirs = cue === 'call' ? DOES : cue === 'wrap' ? LEAVES : undefined;
+      const deed = match[0].trim();
       const others =
-        !named && theirs?.test(match[0].trim().replace(MUST, '')) === true && doneByOthers(text, from + match.index, match[0].trim());
+        !named &&
+        ((theirs?.test(deed.replace(MUST, '')) === true && doneByOthers(text, from + match.index, deed)) ||
+          (cue === 'call' && STANDS.test(deed) && tellsOfElse(text, from + end)));
       const guessed =
         cue === 'reply' &&
         /^say/i.test(match[0]) &&

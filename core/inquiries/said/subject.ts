@@ -3,6 +3,7 @@
  */
 import { clauseBefore } from '../parts/sentences.ts';
 import { anyOf, phrases } from '../phrases.ts';
+import { tellsOfElse } from './tells-of.ts';
 
 /** What may stand between who does it and what is done. */
 const BETWEEN = new RegExp(
@@ -36,7 +37,7 @@ const one = (words: string): string =>
 const PEOPLE = anyOf(`${one(`
   guest delegate attendee folk kid bride groom couple speaker visitor fan player team runner rider walker athlete competitor artist customer vip punter owner boat car horse cyclist swimmer rower lorry truck
   student pupil parent caterer florist dj band musician choir orchestra dancer performer exhibitor trader stallholder sponsor volunteer judge bus mayor minister president chairman chair ceo director client
-  decorator builder marquee photographer photobooth soloist quartet panellist panelist presenter moderator host compère mc referee umpire official marshal steward usher coach bishop vicar priest officiant
+  treasurer secretary registrar photobooth painter magician clown decorator builder marquee photographer soloist quartet panellist panelist presenter moderator host compère mc referee umpire official marshal steward usher coach bishop vicar priest officiant
   patient member neighbour neighbor resident teacher lecturer chef barman bartender waiter cleaner gardener dealer breeder contestant candidate dignitary ambassador model actor extra chorister lodger tenant
   skipper sailor pilot passenger worshipper mourner bidder buyer seller farmer smith cadet scout guide ranger keeper caretaker janitor porter receptionist warden manager landlord councillor politician journalist
   audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman entrant angler archer gymnast skater skier curler bowler
@@ -48,7 +49,8 @@ const ENTRANCE = /\b(?:stage|artists'?|players'?|press|staff|vendors?'?|traders?
 export function ofOthers(text: string, at: number): boolean {
   const clause = clauseBefore(text, at, REACH).replace(ENTRANCE, '');
   const found = PEOPLE.exec(clause);
-  return found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index)) && !MINE.test(clause);
+  const named = found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index));
+  return (named || tellsOfElse(text, at)) && !MINE.test(clause);
 }
 /** What has hours of its own, which are neither the occasion's nor mine. */
 const THINGS = anyOf(`

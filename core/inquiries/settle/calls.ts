@@ -5,12 +5,14 @@ import { settledPair } from '../times/find.ts';
 import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
+import { lingers } from './ends-around.ts';
 import { SMALL_CALL } from './ends-late.ts';
 import { isEvening, openCall, pairOf } from './half-of-call.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
 import { eachOnItsDay } from './row-of-hours.ts';
+import { ownerOf } from './owner.ts';
 import { ofJourney } from './journeys.ts';
 import { ofOccasion } from './of-occasion.ts';
 import { callDay, day, dayBeside, wallOf, type Day } from './walls.ts';
@@ -203,6 +205,9 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   const eitherEnd = latest && orElse(scene, latest, true);
   if (latest && eitherEnd && (!answer.firstCall || wallOf(latest.date, latest.minutes) > answer.firstCall.wall))
     answer.wrapChoices ??= eitherEnd;
+  const [lastHour] = latest?.where ?? [];
+  if (latest && lastHour && lingers(scene.text, lastHour) && ownerOf(scene.text, lastHour) !== 'mine')
+    answer.wrapChoices ??= { walls: [wallOf(latest.date, latest.minutes)], where: lastHour, why: 'show' };
   if (latest && !answer.wrapChoices) {
     const later = ends.some((end) => latest.where.includes(end)) ? laterBy(scene, latest.where[0] as Where) : undefined;
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));

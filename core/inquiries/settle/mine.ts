@@ -2,6 +2,7 @@
  * Of several hours mine: the first call and the last wrap where others come and go at hours of their own.
  */
 import { OF_ELSE } from './days-among.ts';
+import { endsAround, endsWork } from './ends-around.ts';
 import { ownerOf } from './owner.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { Scene, Where } from './scene.ts';
@@ -23,6 +24,17 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   const [earliest] = ordered;
   if (!earliest) return undefined;
   const owner = ownerIn(scene);
+  // "The caretaker opens up at 8 ... be there at 3"
+  const later = opensUp(scene, earliest) ? ordered.find((point) => point.date.equals(earliest.date) && !opensUp(scene, point)) : undefined;
+  if (later && isCall(later)) return firstOfMine(scene, ordered.slice(ordered.indexOf(later)), answer);
+  if (later) {
+    answer.callChoices ??= {
+      walls: [earliest, later].map((point) => wallOf(point.date, point.minutes)),
+      where: earliest.where[0] as Where,
+      why: 'day',
+    };
+    return earliest;
+  }
   const mine = ordered.find((point) => point.date.equals(earliest.date) && owner(point) === 'mine');
   if (owner(earliest) === 'theirs' && mine) return mine;
   if (owner(earliest) === 'theirs') {
@@ -42,6 +54,14 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   };
   return earliest;
 }
+
+/** Hours from which I could come in, said of those who open. */
+const OPENS_UP =
+  /\b(?:(?:we|they|i)(?:'ll|'ve)? (?:will )?(?:get|have|collect|pick up|are getting) the keys?|(?:caretaker|janitor|verger|custodian|porter|sexton|steward|warden|landlord) (?:(?:unlocks|opens)(?: up)?|is there)|(?:hall|room|venue|church|barn|studio|theat(?:re|er)|marquee|place|space)(?:'s| is) (?:booked|hired|ours|rented|reserved|open|free|available|unlocked))\b(?! (?:for|to) (?:you|us|the crew|crew|rig|set|load))[^.;!?\d\n]{0,24}$/i;
+const opensUp = ({ text }: Scene, { where: [hour] }: Point): boolean =>
+  hour !== undefined && OPENS_UP.test(text.slice(Math.max(0, hour.start - OPENS_REACH), hour.start));
+const OPENS_REACH = 64;
+const isCall = ({ where: [hour] }: Point): boolean => hour !== undefined && 'said' in hour && hour.said === 'call';
 
 /** An hour of one day alone. */
 const ofDay = ({ where: [hour] }: Point): boolean => hour !== undefined && 'nthDay' in hour && hour.nthDay !== undefined;
@@ -71,8 +91,13 @@ export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undef
   // "we'd like you to stream the briefing, 9 to 1 ... all out by 2": hours of the occasion do not end mine before an end that is told.
   const told = ({ where: [hour] }: Point): boolean =>
     hour !== undefined && 'said' in hour && (hour.said === 'wrap' || hour.said === 'call');
+  const [hour] = latest.where;
+  // "call is 4pm and wrap 11pm ... carriages at half past twelve"
+  const around = hour !== undefined && endsAround(scene.text, hour);
+  const ofWork = ({ where: [one] }: Point): boolean => one !== undefined && endsWork(scene.text, one);
   return (
     others.find((point) => point.date.equals(latest.date) && owner(point) === 'mine' && (told(point) || !told(latest))) ??
+    (around ? others.find((point) => ofWork(point)) : undefined) ??
     (owner(latest) === 'theirs' ? undefined : latest)
   );
 }

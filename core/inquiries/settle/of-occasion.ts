@@ -1,7 +1,9 @@
 /**
- * Hours from and to that are told of the occasion alone: "brunch 11 til 2", "gallery opening on Friday, 5-8", "free ice cream for the kids from 2 to 5".
+ * Hours from and to that are told of the occasion alone: "brunch 11 til 2", "gallery opening on Friday, 5-8", "free ice cream for the kids from 2 to 5",
+ * or of something beside it: "road closures are from 6am to 4pm", "the priest only has an hour, from 1 to 2".
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { tellsOfElse } from '../said/tells-of.ts';
 import type { Where } from './scene.ts';
 
 const OCCASION =
@@ -22,7 +24,7 @@ export function ofOccasion(text: string, { start, end }: Where): boolean {
       .split(LAST_CLAUSE)
       .at(-1) ?? '';
   return (
-    OCCASION.test(lead) &&
+    (OCCASION.test(lead) || tellsOfElse(text, start)) &&
     !OF_ME.test(lead) &&
     !OF_ME.test(/^[^,;.?!]*/.exec(text.slice(end, Math.min(sentence.end, end + AFTER)))?.[0] ?? '')
   );

@@ -4,6 +4,7 @@
 import { besideTheWork } from '../said/besides.ts';
 import { cuesIn, CUE_REACH } from '../said/cues.ts';
 import { ofOwnHours } from '../said/subject.ts';
+import { tellsOfAside } from '../said/tells-of.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import type { TimeMention } from '../times/find.ts';
 import { LONGEST_ACROSS, timesAcross } from './across.ts';
@@ -143,7 +144,7 @@ export function sayTimes(
         !BREAK.test(before) &&
         (UNTIL.test(before) || (!time.bare && UP_TO.test(before))));
     const aside = hit.cue !== 'reply' && !toldThen(text, time) && besideTheWork(text, time);
-    if (aside || (until && !time.to && ofOwnHours(text, time.start))) {
+    if (aside || (until && !time.to && (ofOwnHours(text, time.start) || tellsOfAside(text, time.start)))) {
       said.push({ ...time, said: 'other', until: false, date: undefined, dayBefore: false, nthDay: undefined, evening: false });
       continue;
     }

@@ -1,0 +1,47 @@
+/**
+ * Ends of what goes on around the work: the bar, the disco and the band, the hall that is ours until one, the carriages. I am gone before
+ * them as often as not: beside an end of the work that is told they end nothing, and alone some of them are only asked about.
+ */
+import { clauseBefore } from '../parts/sentences.ts';
+import { anyOf } from '../phrases.ts';
+import type { Where } from './scene.ts';
+
+const WORDS = {
+  dance: `disco/discos/ceilidh/dancing/music/band/bands/dj/djs/party/partying/after-party/afterparty/karaoke/dance_floor/dancefloor/entertainment/networking/drinks/mingling/socialising/bar`,
+  place: `hall/venue/room/church/barn/marquee/space/place/building/ballroom/function_room/theatre/club/house/site/premises`,
+  lasts: `goes_on/go_on/going_on/carries_on/carry_on/runs/run/lasts/last/continues/continue/keeps_going/stays_open/plays/play/playing/is_on/are_on/is_open/goes/go`,
+};
+/** Open ends: whoever likes stays. */
+const LINGERS = anyOf(
+  `
+  {dance} ... {lasts} on? until/till/til/to | {dance} until/till/til | {dance} is/are until/till/til
+  {place} is/are ours/yours/booked/hired/rented/reserved/free/available/licensed until/till/til | we/we've/we'd have/got/booked/hired/rented ... {place} until/till/til | we/i have/booked/hired ... {place} ... to/until/till/til
+  licence/license/bar_extension/extension ... until/till/til
+`,
+  WORDS,
+);
+/** What ends the evening for those who came to it. */
+const GUESTS_LEAVE = anyOf(
+  `
+  caretaker/janitor/porter/warden/verger ... locks/lock/shuts/closes up? | carriages | last orders | curfew | locks up | lock up | coaches/buses/taxis/minibuses/shuttles leave/leaves/depart/go/are_booked ... | {dance} ... off/stops/stop/ends/end/finishes/finish/over/done/closes/close/shuts
+`,
+  WORDS,
+);
+/** Words for the end of the work right before its hour. */
+const WORK_ENDS =
+  /\b(?:wrap(?:s|ped|ping)?(?: up)?|released?|de-?rig\w*|get-?out|load-?out|off[- ]?site|stood down|stand down|knock(?:ing)? off|hometime|(?:crew|you|camera\w*|video\w*|your)\b[^.;,\d]{0,24}\b(?:out|off|done|finish\w*|free|go|leave|stop|home|away|end))\b[^.;,\d]{0,16}$/i;
+const REACH = 80;
+
+const clauseOf = (text: string, { start }: Where): string => clauseBefore(text, start, REACH);
+
+/** True for an end of the work itself: "wrap 11pm". */
+export const endsWork = (text: string, hour: Where): boolean => WORK_ENDS.test(clauseOf(text, hour));
+
+/** True for an end that is none of the work where one of the work is told. */
+export function endsAround(text: string, hour: Where): boolean {
+  const clause = clauseOf(text, hour);
+  return LINGERS.test(clause) || GUESTS_LEAVE.test(clause);
+}
+
+/** True for an end that tells nothing of mine by itself. */
+export const lingers = (text: string, hour: Where): boolean => LINGERS.test(clauseOf(text, hour));
