@@ -18,7 +18,7 @@ const TIME = anyOf(
   `
   are/r you/u ... free/available/around/open/booked/able/interested/keen/about/working/up/game/tempted/on/in/good/fixed/busy/doing/taken | you/u ... free/available/avail/keen/open/around/booked/busy/game/interested/up_for_it/up_for_this/up_for_one | you/u about/around on/for/this/next/in/the | you up for
   how are you/u fixed/placed/looking/set | got/have you/u anything/something/room/space/time/availability/capacity/a_gap/a_slot | have/got you any? room/space/time/availability/capacity/openings | got anything/something/room on/for/in | got a gap/slot/hole
-  do you have ... open/free/available | have you ... open/free/available | is/are ... taken/open/free/available on? your? | your availability | availability for/on/in/check/request | avail check | checking/check availability | check your/you availability/avails/diary/calendar
+  do you have ... open/free/available | have you ... open/free/available | is/are ... taken/open/free/available on? your? | your availability | availability for/on/in/check/request | avail check | checking/check availability | check/checking your/you availability/avails/diary/calendar | have you/u got ... time/room/space/availability/capacity
   what's/whats/what is your availability/diary/schedule/calendar | {will} ... you/u be free/available/around/about/able/interested/up_for/open/willing/game/keen/happy/tempted/in | are/r you/u doing anything | is that/it/this a date/day you | any availability | any chance | any interest | any use/good to you | any joy on | any good | any interest in | deal | works for you | ok with you | okay with you | are you open to | open to | on your radar | free that/then/still | still free/available/open | available? for hire | hire | have any/a? openings
   would/could/will/does/do ... suit/work for? you/u | does that still work | work/works/suit/suits on/at your end/side | which/what ... you/u can/could take/do/cover/make/manage | work/works/suit/suits for? you/u | {day} ... works/suits/any good | fancy | up for it/a/this/filming/shooting/another | free to film/shoot/record/work/cover/do/run | free/available on/for/that/those/this/next/from ...
   keep/hold/pencil/block/reserve the/that/those/this/these/us/me/you date/dates/day/days/in/for/out | pencil you/this/us/me | pencil | can/could i/we pencil | snap you up | put you/us/me down | put your name | in your diary/calendar/book
@@ -72,7 +72,7 @@ const ABOUT_ME = anyOf(`
 `);
 /** What is asked of a reader who is no crew: to come, to eat, to send or to lend. */
 const OTHERWISE = anyOf(`
-  coming | dinner | lunch | coffee | beer | pint | drink | drinks | breakfast | call | chat | zoom | meeting | send | borrow | rent | lend | know | recommend | invoice | expect | when | change | party | birthday | i'm | i am | my cv | do you need | need anyone
+  coming | dinner | lunch | coffee | beer | pint | drink | drinks | breakfast | call | chat | zoom | meeting | send | borrow | rent | lend | know | recommend | invoice | expect | when | change | party | birthday | did you/u | who was/were | mail | email | survey | i'm | i am | my cv | do you need | need anyone
 `);
 function prompts(body: string): boolean {
   if (PROMPT.test(body)) return true;

@@ -99,7 +99,7 @@ const OPEN_TO_ALL = /\b(?:tickets?|workshops?|courses?|class(?:es)?|lessons?|tra
 const SHORTEST_PLAIN = 160;
 /** "We wish to engage you", "we request your quotation": words of hiring, however formal the rest. */
 const ENGAGES =
-  /\b(?:wish|propose|like|want|love|hoping|intend) to (?:engage|hire|book|commission|retain) (?:you|your services)\b|\b(?:request|invite|seek|solicit|would appreciate|would welcome) your (?:kind |best |competitive )?(?:quotation|quote|proposal|tender|bid|estimate)\b|\b(?:send|give|let) (?:me|us) (?:have |know )?your (?:day )?(?:rates?|prices?) for (?:an?|the|our|one|two|filming|recording|streaming)\b|\binvites? you to (?:quote|tender|bid)\b|\b(?:would|should) (?:appreciate|welcome|like|be glad of) (?:an?|your) (?:offer|quote|quotation|estimate) for\b/i;
+  /\b(?:wish|propose|like|want|love|hoping|intend) to (?:engage|hire|book|commission|retain) (?:you|your services)\b|\b(?:request|invite|seek|solicit|would appreciate|would welcome) your (?:kind |best |competitive )?(?:quotation|quote|proposal|tender|bid|estimate)\b|\b(?:send|give|let) (?:me|us) (?:have |know )?your (?:day )?(?:rates?|prices?) for (?:an?|the|our|one|two|filming|recording|streaming)\b|\binvites? you to (?:quote|tender|bid)\b|\bchecking your (?:diary|calendar|availability)\b|\b(?:would|should) (?:appreciate|welcome|like|be glad of) (?:an?|your) (?:offer|quote|quotation|estimate) for\b/i;
 
 /** A sheet that tells the reader what he does on the day: "Your role: roaming cam". */
 const MY_PART = /\byour (?:role|position|post|camera|job) ?[:=–-]|\byou(?:'re| are) on (?:cam|camera|sound|vision|switcher|desk)\b/i;
@@ -120,7 +120,7 @@ export function ruledBy(body: string, whole: string, seen: Seen): Ruled {
   const { time, work, film, prompted } = asksForWork(body);
   const few = body.trim().length <= SHORTEST_PLAIN;
   const short = few && (asksPlainly(body) || prompted);
-  if (seen.dated && (work || film || short) && (short || ENGAGES.test(body))) return 'certain';
+  if (seen.dated && (short || ((time || work || film) && ENGAGES.test(body)))) return 'certain';
   return seen.dated &&
     (time || work || film || BIDS.test(body) || ABROAD.test(body) || plain || (seen.details >= ENOUGH_DETAILS && MY_PART.test(body)))
     ? 'plain'

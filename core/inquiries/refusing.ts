@@ -30,7 +30,7 @@ const WATCHED = /\b(?:watch|join|follow|attend|listen|tune)\w{0,3}(?: \w+){0,3} 
 /** What is asked of a guest, a neighbour or a member, or of whoever has a thing to lend. */
 const FAVOURS = anyOf(`
   spare ticket/tickets | see a film/show/match/play | come to the/our/my show/match/play/party/game/concert/quiz | come along! | bbq at ours | drinks at ours | premiere of our/my/the | our/my short? film screens | pub quiz | film night
-  borrow ... | rent/hire/buy/lend your ... | for rent | selling my/our/a | are you still? selling | would/will you sell | sell me your | buy your ... | you're/you_are invited to | would you like/love to come to our/my | fancy coming to our/my | i have a spare | pick up the kids | babysit | house-sit | help us/me/them move | move house | work/run the bar | mind the stall | take mum/dad/gran/grandma to | goalkeeper | band practice | practice/rehearsal is/moved/at/on | can you play | you play on/for
+  borrow ... | rent/hire/buy/lend your ... | for rent | selling my/our/a | are you still? selling | would/will you sell | sell me your | buy your ... | you're/you_are invited to | would you like/love to come to our/my | fancy coming to our/my | i have a spare | pick up the kids | babysit | house-sit | help us/me/them move | move house | work/run the bar | mind the stall | take mum/dad/gran/grandma to | goalkeeper | band practice | practice/rehearsal is/moved/at/on | can you play | you play/playing on/for
   can/to attend | your attendance | give a talk | speak at our | talk at our | use a/your/one_of_your/some_of_your/the/any_of_your clip/clips/footage/film/video/photos/pictures/images | sponsor our/the/us/this | take/buy/book/sponsor a table | our/my podcast | would you buy | do you use
 `);
 /** What is asked about a job that is done: a change, a file, a bill. */
@@ -120,11 +120,11 @@ export const offersOrDeclines = (body: string): boolean =>
   (FOUND.test(body) &&
     !/\b(?:instead|replacement|pulled out|dropped out|cancelled|fell through|another date|still need|and need|looking for)\b/i.test(body));
 
-/** "Need a second shooter? We have 200 of them": who sells asks whether I want it. */
-const WHETHER_I_NEED =
-  /(?:^|[.!?\n])[ \t]{0,3}(?:are you |do you )?(?:need(?:ing)?|looking for|want|searching for|short of|in need of) [^.,;:!?\n\d]{1,50}\?(?=\s)/giu;
+/** "Need a second shooter? We have 200 of them": who sells asks whether I want it; "fill in our survey" is no standing in. */
+const NO_REQUEST =
+  /(?:^|[.!?\n])[ \t]{0,3}(?:are you |do you )?(?:need(?:ing)?|looking for|want|searching for|short of|in need of) [^.,;:!?\n\d]{1,50}\?(?=\s)|\bfill (?:in|out) (?:our|the|this|an?|my|your)\b/giu;
 /** Somebody is asked in plain words to film, or a person of the trade is wanted. */
-export const asksPlainly = (body: string): boolean => ASKS_DEED.test(body.replace(WHETHER_I_NEED, ' '));
+export const asksPlainly = (body: string): boolean => ASKS_DEED.test(body.replace(NO_REQUEST, ' '));
 
 /** True when a message has dates and words of the trade, and something that tells that nobody is asked to film; a plain request outweighs most of it. */
 export function asksForNothing(body: string): boolean {

@@ -15,7 +15,7 @@ export const isMyHabit = ({ text }: Word, clause: string): boolean => HABIT.test
 
 /** "The photographer does only photo", "it's been audio only": another's, or how it was until now. */
 const OTHERS_ONLY =
-  /(?<!\p{L})(?:(?:he|she|they|it|photographer|videographer|company|firm|team|agency|guy|man|friend|colleague|cousin|brother|sister)(?: (?:does|do|did|makes?|takes?|shoots?|offers?|provides?|covers?) (?:only|just)|(?:'s|'re| is| are) (?:now )?(?:only|just) (?:doing|taking|offering|making|covering|shooting))|i only(?= $)|(?:i|we) (?:only|just) (?:do|shoot|take|cover|make)|(?:only|just) (?:does|did|makes|takes|shoots|offers|covers)|(?:has|have|had|it's|they've|we've|that's) (?:always |only |just |so far )?been|(?:was|were)(?: (?:only|just|always))?)(?: \p{L}+){0,1} $/iu;
+  /(?<!\p{L})(?:(?:he|she|they|it|photographer|videographer|company|firm|team|agency|guy|man|friend|colleague|cousin|brother|sister)(?: (?:does|do|did|makes?|takes?|shoots?|offers?|provides?|covers?) (?:only|just)|(?:'s|'re| is| are) (?:now )?(?:only|just) (?:doing|taking|offering|making|covering|shooting))|i only(?= $)|(?:i|we) (?:only|just) (?:do|shoot|take|cover|make)|(?:only|just) (?:does|did|makes|takes|shoots|offers|covers)|(?:has|have|had|it's|they've|we've|that's) (?:always |only |just |so far )?been|(?:was|were)(?: (?:only|just|always))?|(?:we|they|i)(?:'ve| have| had)?(?: \p{L}+)? (?:hired|booked|rented|bought)(?: an?| the| our| some)?)(?: \p{L}+){0,1} $/iu;
 export const isOnlyOthers = (clause: string): boolean => OTHERS_ONLY.test(clause);
 
 /** "den Ton besorgt der Rundfunk", "het geluid mag van onze mengtafel komen": from where it comes. */
@@ -68,6 +68,17 @@ const BY_OTHERS =
 const WENT_WRONG =
   /^(?: \p{L}+)? (?:(?:was|were|got) (?:lost|awful|terrible|poor|shaky|patchy)|broke (?:off|down|up)|failed|dropped(?: out)?|crashed|froze|stuttered|kept (?:dropping|freezing|buffering|stopping|cutting))(?!\p{L})/iu;
 const PARTICIPLE = /(?:ed|shot)$/i;
+/** "You get a runner from us": who is to help me. */
+const GIVEN =
+  /(?<!(?<!\p{L})(?:can|could|do|would|will|did|if) )(?<!\p{L})you(?:'ll|'d| will| would)? (?:get|have|be given|receive) (?:an?|the|our|one|two)(?: \p{L}+)? $/iu;
+const TO_HELP = /^s? (?:from (?:us|our|the)|to (?:help|carry|assist)|at your|with you)(?!\p{L})/iu;
+/** "The other firm wanted to stream everything", "we prefer a film to a stream", "the book is about a war photographer" */
+const SAID_OF_OTHERS =
+  /(?<!\p{L})(?:(?:other|another|last|previous|old|first|second) (?:firm|company|lot|people|crew|guys?|supplier|quote|videographer|photographer)(?: we (?:asked|had|tried))? (?:wanted|offered|tried|insisted|planned|proposed|suggested|would have|kept|talked)(?: \p{L}+){0,3}|prefer(?:red|s)? (?:an? |the |our )?\p{L}+ (?:to|over)(?: an?| the| any)?|(?:book|film|talk|lecture|play|keynote|novel|documentary|piece|exhibition|musical|opera|story|workshop)(?: \p{L}+){0,3} (?:is|was) (?:all )?about(?: an?| the)?(?: \p{L}+)?) $/iu;
+/** "The truck does the switching" */
+const DOES_IT = /^(?:does|handles|runs|mixes) /i;
+const WHO_DOES = /(?<!\p{L})(?:the|our|an?|his|her|their|its|another)(?! (?:person|one|someone|somebody))(?: \p{L}+){1,2} $/iu;
+const IS_AWAY = /^[^.;!?\n]{0,40}(?<!\p{L})(?:but|ill|sick|away|out|off|left|gone|cannot|can't)(?!\p{L})/iu;
 /** "The stage crew brings a mixer": a desk. */
 const BRINGS = /(?<!\p{L})(?:brings|supplies|provides|owns|comes with)(?: along)? $/iu;
 
@@ -81,6 +92,9 @@ const isBeside = (text: string, clause: string, after: string): boolean =>
   COSTS_MORE.test(after) ||
   LEFT_OR_MET.test(clause) ||
   OTHER_HANDS.test(clause) ||
+  SAID_OF_OTHERS.test(clause) ||
+  (GIVEN.test(clause) && TO_HELP.test(after)) ||
+  (DOES_IT.test(text) && WHO_DOES.test(clause) && !/(?<!\p{L})(?:who|that) $/iu.test(clause) && !IS_AWAY.test(after)) ||
   (PARTICIPLE.test(text) && BY_OTHERS.test(after));
 
 /** Whether the word names another's work, mine to hire, or a thing of the programme. */

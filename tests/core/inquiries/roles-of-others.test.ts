@@ -31,6 +31,12 @@ const BESIDE = [
   'A different firm filmed the first night.',
   'It is livestreamed by the church as always.',
   'The first hour is photographed by our archivist.',
+  "We've hired a proper PA this time, with an engineer.",
+  'You get a runner from us.',
+  'The truck does the switching, you just send signal.',
+  "The other firm wanted to stream everything, we don't.",
+  'We prefer a film to a stream.',
+  'The book is about a war photographer.',
 ];
 test.each(BESIDE)('filming is asked beside: %s', (sentence) => {
   expect(
@@ -46,6 +52,11 @@ test.each(BESIDE)('filming is asked beside: %s', (sentence) => {
 });
 
 test.each([
+  ['photo', "We've booked a photographer this time but he fell ill. Could you take the photos, 12 June, Ripon?"],
+  ['photo', "We'd prefer photos to a film. 12 June, Ripon. Free?"],
+  ['livestream', 'The other firm wanted £2000 to stream it. Could you stream our AGM on 4 March in Leeds for less?'],
+  ['edit only', "We've a mountain of clips of our trip to Skye and no clue. Would you make us a film of it by 20 January?"],
+  ['shoot', 'Our film is about a photographer, and we need a camera operator in Leeds on 4 March.'],
   ['photo', 'We loved your photos of the mill. Would you photograph our gala on 12 June in Otley?'],
   ['livestream', 'My colleague suggested a livestream for our AGM on 4 March in Leeds. Can you do that?'],
   ['livestream', 'Our streamer gave up. Can you stream our AGM on 4 March in Leeds?'],
@@ -67,6 +78,8 @@ test.each([
   'We are in search of one videomaker for 4 March, Leeds.',
   'Focus puller on 5 to 7 February?',
   'The parish council invites you to quote for filming its centenary on 12 June in Otley.',
+  'Checking your availability: 4 March, Leeds, camera.',
+  'Could you fill in for our cameraman on 4 March in Leeds?',
   'Please send me your rate for an operator in Hull on 9 March.',
   'New enquiry via your website\nName: Mia Holt\nService: photography\nDate: 14 August 2027\nLocation: Thirsk',
 ])('asks for work: %s', (text) => expect(readAt(text, undefined, 'leeds').isInquiry).toBe(true));
@@ -78,5 +91,12 @@ test.each([
   'Need new headshots? Our studio has slots on 15 January, from £60.',
   'Need a second shooter? We have over 200 freelancers in Yorkshire. Sign up by 4 December and save 20 %.',
   'Looking for a videographer job in Leeds, any tips?',
+  "Did you get my mail about the rota? You're on tea on 6 December.",
+  'Kit, are you playing on Saturday? Kick-off is 2.',
   'Do you also make Sunday roasts? We are eight on 6 December.',
 ])('asks for none: %s', (text) => expect(readAt(text, undefined, 'leeds').isInquiry).toBe(false));
+
+test.each(['Our marketing manager will take care of the social clips herself.', 'The final edit is made in our office.'])(
+  'nothing to hand over: %s',
+  (sentence) => expect(facts(`Could you film our gala in Ripon on 12 June? ${sentence}`, undefined, 'leeds').deliverables).toBe(undefined),
+);
