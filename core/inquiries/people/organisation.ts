@@ -14,7 +14,7 @@ import {
   trimmed,
   type PersonFact,
 } from './words.ts';
-import { isOwnBody } from './own-body.ts';
+import { isOwnBody, isToldOf } from './own-body.ts';
 import { FORM, RANK } from './ranks.ts';
 
 /** "We are Kestrel Adventure Playground" */
@@ -31,7 +31,7 @@ const BEHALF = new RegExp(
 );
 /** What the writer does and for whom: "I chair the spring clinic of the", "reaching out from", "We at the", "secretary at". */
 const DOES_FOR = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?|represent(?:ing)?|act(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant|bursar|chairman|chairwoman|convenor|committee|clerk|registrar|principal|librarian|sekretariat|secretariaat)) (?:of|van het|van de|du|des|der|for|at|from|with|to)|[Ii](?:'m| am) (?:the |an? )?(?:\p{Lu}[\p{L}'-]{1,16} |(?:of|to|the|and) ){1,8}(?:of|for|at|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:(?:[\p{Ll}-]{3,14} )?(?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency|ngo|NGO|league|troupe|foundation)|[Nn]otre (?:club|association|chorale|école|troupe)|[Uu]nser (?:Verein|Chor)|(?:for|at|of) an? (?:[\p{Ll}-]{3,16} ){0,2}(?:charity|agency|company|society|club|school|firm|trust)),|[Oo]ffice (?:of|at)|(?:[Gg]reetings|[Hh]ello|[Hh]i|[Gg]ood (?:morning|afternoon|evening|day)) from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
+  String.raw`(?<!\p{L})(?:(?:(?:[Ii]|[Ww]e|[Ss]he|[Hh]e)(?:'m|'re| am| are)? (?:also )?(?:look(?:ing)? after|coordinat(?:e|ing)|run(?:ning)?|manag(?:e|ing)|chair(?:ing)?|produc(?:e|ing)|work(?:ing)?|organi[sz](?:e|ing)|do(?:ing)?|handl(?:e|ing)|writ(?:e|ing)|contact(?:ing)?|messag(?:e|ing)|reaching out|calling|emailing|getting in touch|plan(?:ning)?|book(?:ing)?|teach(?:ing)?|volunteer(?:ing)?|with|help(?:ing)?|represent(?:ing)?|act(?:ing)?)(?: [\p{Ll}\p{N}'-]{1,16}){0,5}|(?:secretary|treasurer|chair|manager|director|coordinator|producer|planner|organi[sz]er|president|teacher|officer|assistant|bursar|chairman|chairwoman|convenor|committee|clerk|registrar|principal|librarian|sekretariat|secretariaat)) (?:of|van het|van de|du|des|der|for|at|from|with|to)|[Ii](?:'m| am) (?:the |an? )?(?:\p{Lu}[\p{L}'-]{1,16} |(?:of|to|the|and) ){1,8}(?:of|for|at|to)|(?:[Ii]'m|[Ii] am|[Ww]e're|[Ww]e are) (?:with|from|at|of)|(?:[Mm]y|[Oo]ur) (?:(?:[\p{Ll}-]{3,14} )?(?:society|club|choir|school|charity|group|company|firm|band|team|association|organi[sz]ation|church|agency|ngo|NGO|league|troupe|foundation)|[Nn]otre (?:club|association|chorale|école|troupe)|[Uu]nser (?:Verein|Chor)|(?:for|at|of) an? (?:[\p{Ll}-]{3,16} ){0,2}(?:charity|agency|company|society|club|school|firm|trust)),|[Oo]ffice (?:of|at)|(?:[Gg]reetings|[Hh]ello|[Hh]i|[Gg]ood (?:morning|afternoon|evening|day)) from|[Ww]e,|[Ww]e at|[Ss]ent by [\p{Ll} ]{2,30} at|[Tt]eam at|de parte de(?: la| el| los)?|(?:[Pp]ressestelle|[Vv]orstand|[Bb]üro|[Tt]eam) (?:der|des|vom|von)) ((?:[Tt]he )?${ORG})(?=[,.;:!?\n]|\s(?:in|and|is|are|has|have|who|which|to|on|we)\s|\s?\(|$)`,
   'gu',
 );
 /** A body that wants, holds or plans something: "the Fiddle Circle wonders whether". */
@@ -105,6 +105,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
       const fact = organisation(found[1] ?? '', found.index + found[0].indexOf(found[1] ?? ''));
       if (!fact || !fact.value.includes(' ') || NO_ORG.test(fact.value) || isTown(fact.value) || namesArea(fact.value)) continue;
       if (OFFICE.test(fact.value)) continue;
+      if (BESIDE_US.test(found[0]) || isToldOf(body, found.index)) continue;
       if (/behalf/i.test(found[0]) ? isPerson(fact.value, body.slice(found.index + found[0].length)) : isTitled(fact.value)) continue;
       // "Anneliese & Rob here"
       if (found[0].endsWith(' here') && TWO.test(fact.value)) continue;
@@ -126,6 +127,8 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
   }
   return undefined;
 }
+/** "We are doing it together with": the other one. */
+const BESIDE_US = /(?<!\p{L})(?:together|partner\p{L}*|jointly|along|sharing|competing) with (?:the )?\p{Lu}/u;
 /** Words that begin a sentence and stand before a name: "Every February the", "It's for the". */
 const BEGINS =
   /^(?:(?:The|In|Every|Each|For|As|At|On|By|With|From|Our|This|When|While|Since|Last|Next|Unsere?|Gala|It's|That's)\s(?:\p{Lu}\p{Ll}+\s(?=the\s))?(?:for\s)?(?:the\s)?)/u;

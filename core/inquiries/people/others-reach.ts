@@ -8,7 +8,7 @@ import type { PersonFact } from './words.ts';
 
 /** What an answer to the inquiry is never about. */
 const BESIDE =
-  /(?<!\p{L})(?:parking|permits?|access|rooms|a room|booked|hotel|lodge|accommodation|floor ?plans?|plans|invoic\p{L}*|bills?|billing|receipts?|payments?|remittance|accountant|riders?|licen[cs]\p{L}*|files?|footage|rushes|uploads?|tickets?|accreditations?|passes|dietary|allerg\p{L}*|catering|menus?|lost property|emergenc\p{L}*|taxis?|cabs?|trains?|slides|logos?|running order|fax|wi-?fi|rsvps|certificates?|insurers?|links?|meals|(?:the|our) caterers?|copy in|copy (?:my|our)|copied in|plans|cc|cc'd|cc'ing|unsubscribe|complaints|donations?|first aider|caretaker|janitor|site manager|stage manager|venue manager|house manager|(?:tech|technical) (?:manager|team)|security|reception|box office|front desk|photographer|dj|florist|vicar|registrar|toastmaster|choreographer)(?!\p{L})/iu;
+  /(?<!\p{L})(?:parking|permits?|access|rooms|a room|booked|hotel|lodge|accommodation|floor ?plans?|plans|invoic\p{L}*|bills?|billing|receipts?|payments?|remittance|accountant|riders?|licen[cs]\p{L}*|files?|footage|rushes|uploads?|tickets?|accreditations?|passes|dietary|allerg\p{L}*|catering|menus?|lost property|emergenc\p{L}*|taxis?|cabs?|trains?|slides|logos?|running order|fax|wi-?fi|rsvps|certificates?|insurers?|links?|meals|(?:the|our) caterers?|copy in|copy (?:my|our)|copied in|plans|cc|cc'd|cc'ing|unsubscribe|complaints|donations?|first aider|caretaker|janitor|(?:site|stage|venue|house|band|tour) manager|stage door|hire cars?|noise|electrician|plumber|on duty|doctor|nurse|raffle|has the keys?|(?:tech|technical) (?:manager|team)|security|reception|box office|front desk|photographer|dj|florist|vicar|registrar|toastmaster|choreographer)(?!\p{L})/iu;
 /** What it is about. */
 const ASKED =
   /(?<!\p{L})(?:quot\p{L}+|prices?|pricing|rates?|repl(?:y|ies)|respond|response|answers?|availab\p{L}*|interested|proposals?|tenders?|bids?|estimates?|showreel|reel|portfolio|enquir\p{L}+|inquir\p{L}+|(?:any|other|further|more|your|with) questions(?! about)|confirm\p{L}*|ask for|let (?:me|us) know|contact me|reach me|my (?:e-?mail|number|address|mobile|cell|phone))(?!\p{L})/iu;
@@ -23,6 +23,14 @@ const IS_ON =
 /** "The Lord Mayor's office, 01632 960050, arranges the cars" */
 const DOES_ELSE =
   /^,? (?:arranges?|handles?|does|deals?|looks? after|manages?|runs?|sorts?|organi[sz]es?|has|have|keeps?|sends?|books?)(?!\p{L})/u;
+/** "Our marketing girl, Steph (steph@", "give my mother a ring on" */
+const APPOSED =
+  /(?<!\p{L})(?:[Oo]ur|[Mm]y|[Tt]he) (?:[\p{L}-]+ ){0,3}?[\p{L}-]+, \p{Lu}[\p{L}'-]{1,20}(?: \p{Lu}[\p{L}'-]{1,20})?(?:,| \()\s?$/u;
+const FAMILY =
+  /(?<!\p{L})(?:my|our) (?:\p{L}+ )?(?:mother|father|mum|mom|dad|sister|brother|son|daughter|wife|husband|gran|nan|aunt|uncle|cousin)(?: a (?:ring|call|bell|shout))?,?(?: (?:on|at))?\s*$/iu;
+/** "Any press questions go to" */
+const ASKED_OF =
+  /(?<!\p{L})(?!(?:any|all|your|other|further|more|with|these|those|questions)(?!\p{L}))\p{L}+ (?:questions|queries) (?:go|should|to|please)(?!\p{L})/iu;
 const WRITER = /(?<!\p{L})(?:I|me|mine|my|I'm|us|myself)(?!\p{L})/u;
 /** How far back the words of an address reach, and those of a number. */
 const SENTENCE = 120;
@@ -57,7 +65,9 @@ export function isForOthers(text: string, reach: PersonFact, mine: string | unde
     .split(/[^a-z]+/)
     .filter((word) => word.length > 2);
   const named = [...lead.matchAll(NAMED)].map(([word]) => foldName(word));
+  if (FAMILY.test(lead)) return true;
   if (ASKED.test(sentence) || named.some((word) => known.includes(word))) return false;
+  if ((isMail && APPOSED.test(lead)) || ASKED_OF.test(lead)) return true;
   if (BESIDE.test(sentence)) return !(WRITER.test(lead) && !isMail);
   if (WRITER.test(lead)) return false;
   if (HOUSE.test(lead) || IS_ON.test(lead) || DOES_ELSE.test(tail)) return true;

@@ -33,7 +33,7 @@ const LEADS =
   /(?<!\p{L})(?:(?:for|of|from|at|with|our)|(?:requested|issued|instructed|commissioned|sent) by)(?: (?:the|our|its|their|its own))?\s*$/iu;
 /** What comes from a body, or who is from it, is not the body's asking. */
 const GIVES =
-  /(?<!\p{L})(?:borrow|rent|hir(?:e|ed|ing)|gets?|got|buy|bought|len[dt]|loan|support|help|donat|prize|grant|money|guest|(?:my|our) (?:brother|sister|son|daughter|wife|husband|dad|mum|mom|father|mother|cousin|uncle|aunt|niece|nephew|mate)|speaker|visitor|people|children|pupils|someone|somebody|friend|members? (?:of|from)|colleague|know|met|saw|heard|next to|opposite|sponsor|compet|versus|against|thanks to|in partnership|together|along|are from|is from|comes? from|came from|proceeds|in aid|money|raise)/iu;
+  /(?<!\p{L})(?:borrow|rent|hir(?:e|ed|ing)|gets?|got|buy|bought|len[dt]|loan|support|help|donat|prize|grant|money|guest|(?:my|our) (?:brother|sister|son|daughter|wife|husband|dad|mum|mom|father|mother|cousin|uncle|aunt|niece|nephew|mate)|speaker|visitor|people|children|pupils|someone|somebody|friend|members? (?:of|from)|colleague|know|met|saw|heard|next to|opposite|sponsor|compet|versus|against|thanks to|in partnership|together|along|about you|newsletter|(?:by|with|guest|speaker|meet|interview) (?:\p{L}+\.? )?\p{Lu}\p{Ll}+ \p{Lu}\p{L}+, \p{Ll}+ of the\s*$|are from|is from|comes? from|came from|proceeds|in aid|money|raise)/iu;
 const MONEY = /[£$€]\s?\d|\d\s?(?:EUR|GBP|USD|euros?|pounds|quid)\b/i;
 /** "Jim Pask from the Otley Camera Club recommended you" */
 const TELLS =
@@ -70,3 +70,10 @@ export function isOwnBody(body: string, start: number, end: number): boolean {
     OCCASION.test(ITS.exec(after)?.[0] ?? '')
   );
 }
+
+/** "a talk by Sir Ian Moat, " before "president of the Royal Bee Society" */
+const GUEST =
+  /(?<!\p{L})(?:by|with|guest|speaker|meet|interview(?:ing)?|honou?r(?:ing)?|featuring|opened by)(?: is|:)? (?:\p{Lu}\p{L}{1,8}\.? )?\p{Lu}[\p{L}'-]+ \p{Lu}[\p{L}'-]+, (?:the |our )?$/u;
+const GUEST_REACH = 80;
+/** Whether what follows at a place says what somebody else is, who is told of. */
+export const isToldOf = (body: string, at: number): boolean => GUEST.test(body.slice(Math.max(0, at - GUEST_REACH), at));

@@ -127,6 +127,8 @@ const isPart = (text: string): boolean => [DEPARTMENT, PART_OF, WHOLLY_PART].som
 
 /** "Ruderclub Blaudorn 1893" */
 const FOUNDED = /(?<=\p{L}) (?:1[5-9]|20)\d\d$/u;
+/** "The trophies were donated by Hallam Jewellers Ltd." */
+const SENTENCE = /\s(?:is|are|was|were|goes|go|has|have|will)\s/;
 type Found = { fact: PersonFact; known: boolean };
 
 /** What can be an organisation in a line such as "Events Manager, Northgate Bakers' Guild | Leeds". */
@@ -161,6 +163,7 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
     if (
       (/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) ||
       KIN.test(words) ||
+      SENTENCE.test(words) ||
       (TWO_PEOPLE.test(words) && !/director|president|secretary|chair|manager|coordinator/i.test(line.slice(0, from)))
     )
       continue;

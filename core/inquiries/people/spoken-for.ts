@@ -4,11 +4,12 @@
 import { OCCASION } from '../occasions.ts';
 import { isSoleBody } from './bodies.ts';
 import { isPerson, NO_ORG, TWO } from './organisation.ts';
+import { isToldOf } from './own-body.ts';
 import { CAPITALISED, mayBeOrganisation, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 const ARTICLES = String.raw`(?:(?:the|el|la|los|las|il|lo|le|les|der|des|die|das|dem|de|het|den|del|dello|della|du|da|do)\s|l'|dell'|d')`;
 /** What a body is, in small letters. */
-export const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|firm|company|studio|outfit|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?|orchard|farm|co-?op|cooperative|practice|business|shop|parish|church|congregation|winery|vineyard|nursery|kindergarten|coral|banda|peña|cofradía|amicale|harmonie|\p{Ll}{2,16}vereniging|\p{Ll}{2,12}koor|(?:[\p{L}-]{2,20})?(?:[Vv]erein|[Kk]lub|[Cc]hor|[Ff]irma|[Bb]eratung|[Kk]anzlei|[Pp]raxis))`;
+export const KIND = String.raw`(?:association|asociación|associazione|associação|compagnie|compañía|compagnia|troupe|chorale|coro|chœur|produtora|productora|agence|agencia|agenzia|basisschool|vereniging|stichting|fanfare|club|clubs?|society|choir|band|orchestra|ensemble|charity|ngo|non-?profit|firm|company|studio|outfit|agency|league|troupe|theatre|theater|museum|gallery|school|college|hospice|start-?up|brewery|bakery|collective|network|team|group|foundation|trust|estate agents'?|orchard|farm|co-?op|cooperative|practice|business|shop|parish|church|congregation|winery|vineyard|nursery|kindergarten|coral|banda|peña|cofradía|amicale|harmonie|\p{Ll}{2,16}vereniging|\p{Ll}{2,12}koor|(?:[\p{L}-]{2,20})?(?:[Vv]erein|[Kk]lub|[Cc]hor|[Ff]irma|[Bb]eratung|[Kk]anzlei|[Pp]raxis))`;
 
 const PATTERNS = [
   // Whose words they are.
@@ -16,9 +17,12 @@ const PATTERNS = [
   // "I'm organizing the Torrance Orchid Circle's winter show"
   String.raw`(?:[Ii](?:'m| am)|[Ww]e(?:'re| are)) (?:organi[sz]ing|arranging|planning|running|coordinating|in charge of) (?:the )?(${CAPITALISED}(?<='s))(?= \p{Ll})`,
   // "de la compagnie Pied de Nez", "the rowing club Traunblick"
-  String.raw`(?:${ARTICLES}|van )(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
+  String.raw`(?:${ARTICLES}|van |[Oo]ur (?!old |former |last |previous |own ))(?:[\p{Ll}-]+ )?${KIND}\s(?:called |named |d[e']\s?\p{Ll}+ )?(${CAPITALISED})`,
   // "my studio's Peat & Petal"
   String.raw`(?:[Mm]y|[Oo]ur) (?:[\p{Ll}-]+ ){0,2}${KIND}(?:'s| is)(?: called| named)? (?:the |The )?(${CAPITALISED})`,
+  // "We are Ripon Strollers, a walking group", "we're called Ripon Strollers", "I trade as Whitlow Films"
+  String.raw`[Ww]e(?:'re| are) (?:the |The )?(${CAPITALISED})(?=, an? (?:[\p{Ll}-]+ ){0,4}${KIND}(?!\p{L}))`,
+  String.raw`(?:[Ww]e(?:'re| are) called|(?:[Ii]|[Ww]e) (?:trade|operate) as|(?:[Mm]y|[Oo]ur) employers?,) (?:the |The )?(${CAPITALISED})`,
   // "a small bakery called Rye & Shine"
   String.raw`(?:${KIND}|[Bb]and|[Cc]ompany|[Cc]harity) (?:called|named) (?:the |The )?(${CAPITALISED})`,
   // "our netball league (Calder Netball)", "our robotics team, Bolt Otters,"
@@ -61,6 +65,7 @@ export function spokenFor(body: string, isTown: (name: string) => boolean): Pers
       if (
         value.length < 4 ||
         isTown(value) ||
+        isToldOf(body, found.index) ||
         NO_ORG.test(value) ||
         (/behalf/i.test(found[0]) && isPerson(value, '')) ||
         (TWO.test(value) && !known && !/ (?:called|named) /.test(found[0]))

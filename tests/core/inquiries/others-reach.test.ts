@@ -18,6 +18,10 @@ const OTHERS = lines(`
   Write to info@harrowhall.example about parking.
   Our photographer is Ben Ardley, ben@ardleyphoto.example.
   Send the invoice to accounts@payright.example please.
+  There is a talk by Sir Ian Moat, president of the Royal Bee Society.
+  Our marketing girl, Steph (steph@adhouse.example), posts clips on the day.
+  We are doing it together with Kirkby Rotary Club.
+  Give my mother a ring on 07700 900607 if I don't answer.
   Tech rider questions go to tech@ripontheatre.example.
   The Lord Mayor's office, 01632 960050, arranges the cars.
 `);
@@ -39,6 +43,8 @@ describe('somebody else', () => {
       Drop me a line at robin.farley@mailme.example. => robin.farley@mailme.example
       Any questions, give us a call on 01632 960765. => 01632 960765
       We at Castle Lane Society are retiring our founder. => Castle Lane Society
+      We are Kirkby Wanderers, an amateur football club. => Kirkby Wanderers
+      I trade as Larkrise Films. => Larkrise Films
       The Kelmarsh Society (that's us) turns fifty. => Kelmarsh Society
       The Kelmarsh Knitters' Guild conference is on at the same time and is what we film. => Kelmarsh Knitters' Guild
     `),
