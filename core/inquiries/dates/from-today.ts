@@ -146,7 +146,7 @@ function resolveBeside(relative: Relative & { kind: 'beside' }, today: PlainDate
 }
 
 /** "the last weekend of March": by its Saturday or by its Sunday, which is a choice where a month begins or ends between them. */
-function resolveNthWeekend({ nth, month, year }: Relative & { kind: 'nthWeekend' }, today: PlainDate): Choices {
+function resolveNthWeekend({ nth, month, year, on }: Relative & { kind: 'nthWeekend' }, today: PlainDate): Choices {
   const years = year === undefined ? [today.year, today.year + 1] : [year];
   for (const one of years) {
     const saturdays = [nthWeekday(one, month, 6, nth), nthWeekday(one, month, 7, nth)?.subtract({ days: 1 })].filter(
@@ -154,7 +154,9 @@ function resolveNthWeekend({ nth, month, year }: Relative & { kind: 'nthWeekend'
     );
     const first = saturdays[0];
     if (first === undefined || (year === undefined && before(first, today))) continue;
-    const dates = saturdays.filter((day, at) => at === 0 || !day.equals(first)).map((day) => [day, day.add({ days: 1 })]);
+    const dates = saturdays
+      .filter((day, at) => at === 0 || !day.equals(first))
+      .map((day) => [day, day.add({ days: 1 })].filter(({ dayOfWeek }) => on === undefined || on === dayOfWeek));
     return dates.length > 1 ? { dates, doubt: 'which week' } : { dates, past: before(first, today) };
   }
   return { dates: [] };

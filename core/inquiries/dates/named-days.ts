@@ -77,7 +77,8 @@ const LONGEST_DAY_NAME = 4;
 /** What is named for one of these is held on it; a Halloween party is not. */
 const PARTY_ON_IT = /^(?:hogmanay|nye|silvester|nochevieja|boxing day|new year'?s (?:eve|day)|christmas (?:eve|day))$/;
 /** What may stand behind the name of a day that is meant, not a thing that is named for it. */
-const BEHIND = /^(?:in|at|from|for|and|or|to|with|near|we|this|so|if|that|please|because|but|thanks)$/;
+const BEHIND =
+  /^(?:itself|evening|night|morning|afternoon|lunchtime|in|at|from|for|and|or|to|with|near|we|this|so|if|that|please|because|but|thanks)$/;
 /** A greeting or a day that is over, or that only parts one time from another. */
 const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 

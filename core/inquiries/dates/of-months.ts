@@ -29,9 +29,22 @@ export function everyAt(tokens: Tokens, index: number): Atom | undefined {
   };
 }
 
+/** "the Sunday of the first weekend in March" */
+function ofWeekend(tokens: Tokens, index: number): Atom | undefined {
+  const day = weekdayAt(tokens, tokens[index]?.lower === 'the' ? index + 1 : index);
+  if (!day || tokens[day.next]?.lower !== 'of' || day.weekday < SATURDAY) return undefined;
+  const weekend = monthPhrase(tokens, day.next + 1);
+  return weekend?.relative?.kind === 'nthWeekend'
+    ? { first: index, next: weekend.next, weekday: day.weekday, relative: { ...weekend.relative, on: day.weekday } }
+    : undefined;
+}
+const SATURDAY = 6;
+
 /** "first Saturday of March", "le dernier week-end d'août", "last Friday of next month", "last day of February" */
 export function monthPhrase(tokens: Tokens, index: number): Atom | undefined {
   const word = (at: number): string => tokens[at]?.lower ?? '';
+  const one = ofWeekend(tokens, index);
+  if (one) return one;
   const place = placeAt(tokens, word(index) === 'the' ? index + 1 : index);
   if (!place || tokens[place.next]?.breaks !== 0) return undefined;
   const { nth } = place;

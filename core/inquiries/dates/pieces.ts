@@ -21,7 +21,8 @@ export type Relative =
   | { kind: 'nthDays'; nth: number; weekdays: number[]; month: number; year: number | undefined; ahead?: number }
   /** "the last two days of February" */
   | { kind: 'edgeDays'; nth: 1 | -1; count: number; month: number; year: number | undefined; ahead?: number }
-  | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined; ahead?: number }
+  /** `on` where one weekday of it is told. */
+  | { kind: 'nthWeekend'; nth: number; month: number; year: number | undefined; ahead?: number; on?: number }
   | { kind: 'easter'; days: number }
   /** `feast` where a feast is named, whose own days may not count: then month and day are its own, or Easter's. */
   | { kind: 'beside'; weekday: number; after: boolean; month: number; day: number; year: number | undefined; feast?: 'fixed' | 'easter' }

@@ -40,9 +40,11 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   // "in about three weeks" is no one day.
   const roughly = leads && ROUGHLY.test(word(at));
   if (roughly || /^(?:exactly|just|about)$/.test(word(at))) at++;
-  let count = tokens[index + at]?.num ?? numberWord(word(at));
+  // "fortnight today"
+  const bare = word(at) === 'fortnight' && /^(?:today|tomorrow)$/.test(word(at + 1));
+  let count = bare ? 1 : (tokens[index + at]?.num ?? numberWord(word(at)));
   if (count === undefined) return undefined;
-  at++;
+  if (!bare) at++;
   if (word(at - 1) === 'a' && word(at) === 'couple') {
     count = 2;
     at++;

@@ -20,7 +20,7 @@ const ANSWERED = anyOf(
 /** What the sender promises, or others have to do, by a day. */
 const PROMISED = anyOf(
   `
-  {they} ... {tell} ... | promised ... to? tell/let/give/answer/call/ring/confirm/send | they/he/she/it would/will/must/should/could have/get/need/receive ... | {they} know | and/but/will will? know/hear/learn | we'd/they'd know | i/we won't/don't/can't/cannot/shan't ... know/say/tell/confirm ... | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
+  {they} ... {tell} ... | you're/you_are/u_r ... away/off/back/out/abroad/on_holiday ... | my/our/his/her/their sister/brother/mum/mom/mother/dad/father/wife/husband/partner/daughter/son ... decides/chooses/finds_out/knows | promised ... to? tell/let/give/answer/call/ring/confirm/send | they/he/she/it would/will/must/should/could have/get/need/receive ... | {they} know | and/but/will will? know/hear/learn | we'd/they'd know | i/we won't/don't/can't/cannot/shan't ... know/say/tell/confirm ... | you/u 'll/will/should/would have/get/hear/receive/know | you'll/you'd have/get/hear/receive/know | should/will/would be confirmed/known/ready/out/sent/announced
   tell/let/ring/call/email/inform/ask the? caterers/caterer/hotel/venue/council/airline/florist/band/landlord/printers ...
   caterers/caterer/hotel/venue/council/airline/florist/landlord/printers/printer/insurers/authority/police ... need/needs/want/wants/answer/answers/decide/decides/reply/replies/tell/tells/confirm/confirms
   hall/church/kitchen/venue/hotel/school_office/restaurant ... need/needs/want/wants to know ... |

@@ -15,8 +15,14 @@ const LAST_OF = /\bthe (first|last) (two|three|one) (?:are|is) (?:yours|for you|
 /** "on day 2 and day 3 only", "only on day two", "for you it's day 1 alone" */
 const DAY_NUMBERS =
   /\bdays? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:on )?(?:day )?(\d|one|two|three))?,? (?:only|alone)\b|\b(?:only|just) (?:on |for |need you (?:on |for )?|want you (?:on |for )?)?days? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:day )?(\d|one|two|three))?\b/i;
-const dayNumbers = (text: string): number[] =>
-  (DAY_NUMBERS.exec(text)?.slice(1) ?? []).flatMap((word) => (word === undefined ? [] : [numberOf(word)]));
+/** "please come on day five", where no other day is told by its number */
+const COME_ON =
+  /\b(?:come|(?:need|want|like|book|have) (?:you|someone|somebody|a camera|a videographer)|film(?:ing)?) (?:in )?(?:only )?(?:on|for) days? (\d|one|two|three|four|five)\b/i;
+const A_DAY_NUMBER = /\bdays? (?:\d|one|two|three|four|five)\b/gi;
+const dayNumbers = (text: string): number[] => {
+  const found = DAY_NUMBERS.exec(text) ?? ([...text.matchAll(A_DAY_NUMBER)].length === 1 ? COME_ON.exec(text) : null);
+  return (found?.slice(1) ?? []).flatMap((word) => (word === undefined ? [] : [numberOf(word)]));
+};
 const STARRED = /\b(?:starred|asterisk(?:ed)?|with an? star)\b/i;
 
 /** The days narrowed to those that are marked as mine; asked where the marks do not agree; nothing where there are none. */

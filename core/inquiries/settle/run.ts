@@ -11,7 +11,13 @@ import type { DateMention, EventDays, Scene } from './scene.ts';
 
 /** What leads to the last day of a run. */
 export const ENDS =
-  /\b(?:ends?|ending|finish(?:es|ing)?|closes|closing|concludes|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back|last day (?:is|being|will be))\s?:?\s(?:on\s)?(?:the\s)?$/i;
+  /\b(?:ends?|ending|finish(?:es|ing)?|closes?|closing|concludes?|concluding|runs? (?:to|until|through)|return(?:s|ing)?|back|last day (?:is|being|will be))\s?:?\s(?:on\s)?(?:the\s)?$/i;
+/** "starts on Saturday 1 May and goes on till Sunday 2 May": in one breath with the day on which it begins. */
+const goesOnTill = ({ text }: Scene, { before, start }: DateMention, { where }: EventDays): boolean => {
+  const begin = where.findLast(({ end }) => end <= start);
+  return begin !== undefined && GOES_ON_TILL.test(before) && !/[.;!?\n]/.test(text.slice(begin.end, start));
+};
+const GOES_ON_TILL = /\b(?:goes|carries|continues|lasts) (?:on )?(?:till?|until|to|through)\s(?:the\s)?$/i;
 /** "the first day is Tuesday the 2nd and the last Thursday the 4th" */
 export const firstToLast = (first: DateMention, last: DateMention): boolean =>
   /\bfirst (?:day|evening|night)(?: is| being| will be|:)?,? (?:on )?(?:the )?$/i.test(first.before) &&
@@ -39,7 +45,13 @@ export function lengthened(scene: Scene, settled: EventDays): EventDays {
   const start = Temporal.PlainDate.from(first);
   const end =
     scene.dates.find((mention) => endsIt(scene, mention, settled)) ??
-    scene.dates.find((mention) => mention.said === 'wrap' && mention.readings.length === 1 && !mention.doubt && ENDS.test(mention.before));
+    scene.dates.find(
+      (mention) =>
+        ((mention.said === 'wrap' && ENDS.test(mention.before)) ||
+          (mention.by && mention.said === 'show' && goesOnTill(scene, mention, settled))) &&
+        mention.readings.length === 1 &&
+        !mention.doubt,
+    );
   const last = end && (endsIt(scene, end, settled) ? lastOf(end, first) : end.readings[0]?.at(-1));
   if (end && last !== undefined && last > first) {
     const length = start.until(Temporal.PlainDate.from(last)).days + 1;

@@ -2,7 +2,7 @@
  * Days that are told of something beside the work, where the message names another day for it: when the finished film is shown, when the school breaks up,
  * when the couple fly off, when a marquee goes up, what somebody else films, what is over. Alone in a message such a day may be the one of the job after all.
  */
-import { clauseBefore, sentenceAround } from '../parts/sentences.ts';
+import { clauseBefore, lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { daysSaid } from './days.ts';
 import { OF_ELSE, union } from './days-among.ts';
@@ -20,7 +20,8 @@ const SHOWN = toDay(
   show/showing/screen/screening/play/playing/present/presenting/unveil/unveiling/premiere/premiering it/them ... | show/showing/screen/screening/play/playing/present/presenting/unveil/unveiling the/your/our {film}
   goes/go/going out ... on/over ... tv/television/telly/radio/air | on ... tv/television/telly/radio | radio/television/tv/channel/station ... broadcast/broadcasts/airs/air/shows/carries
   premiere/première/screening/broadcast of_the_film/of_it? is/will_be/takes_place/follows | {film} ... premieres/airs/launches | goes_live/go_live/going_live | judges/jury/panel/client/clients/board/sponsors/members/students/parents ... view/views/watch/watches/see/sees/review/reviews ... {film}
-  client/board/final/sponsor presentation is | competition/festival/contest/entry/submission deadline/date ... is/for | a/the/one/short trailer/teaser/taster/clip
+  hand/handing/hands/send/sending/submit/submitting/enter/entering/put ... {film} ... in/to/at/into | release/releasing/launch/launching it/them/this | in ... shops/paper/papers/newspaper/press/cinemas/archive | {film} ... ready/due ... for
+  client/board/final/sponsor presentation is | competition/festival/contest/entry/submission deadline/date ... is/for | has/have its/their deadline | competition/contest/entries closes/close ... | a/the/one/short trailer/teaser/taster/clip
 `,
   { film: `film/films/video/videos/movie/footage/edit/recording/recordings/result/results/clip/clips/trailer/teaser/cut/piece` },
 );
@@ -34,16 +35,16 @@ const GOES_ON = toDay(
   year_end/year-end/tax_year/financial_year/fiscal_year/budget_year is/ends/closes/starts/begins/runs
   {folk} ... land/lands/fly_in/flies_in/fly_home/flies_home/fly_out/flies_out/fly_back/flies_back/fly_off/jet_off/set_off/drive_up/drive_down | {folk} leave/leaves/leaving/fly/flies/go/goes/are_off/is_off/depart/departs for/on/to ... | {folk} return/returns/come_back/comes_back/get_back/gets_back/fly_home/are_back/is_back from ... honeymoon/holiday/holidays/trip/cruise/tour/travels | {folk} move/moves/'s_moving/is_moving/are_moving/'re_moving to/house/into/abroad/in/out | mum's/mom's/dad's/he's/she's/they're/who's moving/emigrating/retiring | honeymoon is/starts/begins
   my/his/her/our ... birthday/anniversary is/falls | {folk} turn/turns/turning/turned ... | mum/mom/dad/gran/grandma/grandpa/grandad turns/is_turning/retires/is/will_be ...
-  marquee/marquees/tent/tents/scaffold/scaffolding/staging/stage/bunting/decorations/barriers/toilets ... goes_up/go_up/comes_down/come_down/goes_down/goes_in/come_out/is_built/are_built/gets_built/is_put_up/are_put_up/is_delivered/are_delivered/is_collected/are_collected/arrives/arrive/leaves
+  bursar/head/headteacher/teacher/director/manager/boss/caretaker/colleague/chairman/vicar retires/leaves/goes | tour/show/production/exhibition/circus/company/caravan ... moves/goes/travels/transfers/heads on/off? to ... on | {cover} ... covers/cover ... | polling_day/election_day is | marquee/marquees/tent/tents/scaffold/scaffolding/staging/stage/bunting/decorations/barriers/toilets ... goes_up/go_up/comes_down/come_down/goes_down/goes_in/come_out/is_built/are_built/gets_built/is_put_up/are_put_up/is_delivered/are_delivered/is_collected/are_collected/arrives/arrive/leaves
   licence/license/lease/permit/visa/passport/contract/insurance/warranty/subscription/tenancy ... runs_out/ends/expires/is_up/starts/begins/lapses | rsvp/rsvps/replies date/deadline/is/are ... | cast_list/shortlist/line-up/programme is/goes ...
   trains/buses/trams/ferries ... run/running | no trains/buses/trams/ferries ... | engineering works/work are/is/planned/scheduled ... | engineering_works/roadworks/rail_strike/strike/strikes/road_closures/diversions on/from/is/are | election/elections/referendum/ramadan/lent/advent/hanukkah/diwali/world_cup/euros/olympics ... is/are/starts/start/begins/begin/falls/kicks_off
   audition/auditions/casting/castings is/are/take_place/takes_place/held | your/their prices/rates/price_list/fees from/of/as_of | decorators/painters/builders/plumbers/electricians are/come/start/finish ... | being painted/decorated/renovated/refurbished/cleaned/repaired
 `,
-  { folk },
+  { folk, cover: `licence/license/insurance/permit/policy/pass/passes/ticket/tickets/parking` },
 );
 /** What is over, though its day has no year. */
 const OVER = toDay(`
-  passed_away/died/lost_him/lost_her | he/she/they/it was/were born | got/were/was married/engaged/hitched/divorced/christened/baptised ... | stills/pictures/photos/photographs/portraits/interviews/exteriors/aerials/footage were/was taken/shot/done/filmed/recorded/made
+  our/the members/board/committee/council/trustees/parents voted/agreed/approved/decided ... | passed_away/died/lost_him/lost_her | he/she/they/it was/were born | got/were/was married/engaged/hitched/divorced/christened/baptised ... | stills/pictures/photos/photographs/portraits/interviews/exteriors/aerials/footage were/was taken/shot/done/filmed/recorded/made
   saw/liked/loved/enjoyed/watched/admired your/the film/video/clip/work/reel/showreel/post/piece ... | the one in 20*/19* ... fell/was/took_place/ran | we/i/they launched/founded/opened/started/began/met/signed/bought ...
 `);
 /** Numbers that only look like dates. */
@@ -68,6 +69,13 @@ const SEPARATE =
 const NO_FILMING =
   /^[^.;!?\n]{0,24}(?:,|\bbut\b|[(–-])\s?(?:that |it |this )?(?:there's |there is |is |with )?(?:no (?:filming|video|camera|film|need for you|need of you)|needs no (?:filming|video|camera|film)|not for you|nothing for you|don't need (?:you|it|that) (?:there|filmed|for)|won't need (?:you|it|that) (?:there|filmed|for)|you (?:do not|don't|needn't) (?:need to )?be)\b/i;
 
+/** "19 June was full", "on Sunday 13 June, not ours", "there was talk of 19 June but it came to nothing" */
+const NOT_IT =
+  /^,?\s(?:(?:was|were) (?:already )?(?:full|taken|gone|fully booked|no good|out|not possible|not free|impossible)\b|(?:and is |which is |is )?not (?:ours|us|mine)\b|[^.;!?\n]{0,12}\b(?:came to nothing|fell through|did not work out|didn't work out|was dropped))/i;
+/** "After 15 June mail me at home", "From 20 June nobody is in the office" */
+const REACH_ME =
+  /^,? (?:please )?(?:nobody|no-?one|mail me|email me|e-mail me|call me|ring me|text me|write to me|reach me|use (?:this|my|the) (?:address|number|phone|mail|e-?mail)|we're called|we are called|my (?:number|address|e-?mail))\b/i;
+
 const REACH = 110;
 const BEHIND = 90;
 type Kind = 'beside' | 'after' | 'long after';
@@ -77,12 +85,17 @@ function kindOf(text: string, { start, end }: Where): Kind | undefined {
   const lead = clauseBefore(text, start, REACH);
   const tail = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + BEHIND));
   if (GOES_ON.test(lead) || OVER.test(lead) || NUMBERED.test(lead) || FILMS.test(lead)) return 'beside';
-  if ((BY_OTHERS.test(tail) && !AS_WELL.test(tail)) || SEPARATE.test(tail) || NO_FILMING.test(tail)) return 'beside';
+  // What a row of days says of itself is weighed with the other rows.
+  const inRow = /^[\s*+•–-]*(?:\p{L}{2,10}[.,]? )?$/u.test(text.slice(lineStart(text, start), start));
+  if (!inRow && ((BY_OTHERS.test(tail) && !AS_WELL.test(tail)) || NO_FILMING.test(tail))) return 'beside';
+  if (SEPARATE.test(tail) || NOT_IT.test(tail) || REACH_ME.test(tail)) return 'beside';
   if (NEXT_ONE.test(lead)) return 'long after';
   return SHOWN.test(lead) && !ALIVE.test(lead) ? 'after' : undefined;
 }
 /** "will be streamed live", "we show our garden" */
 const ALIVE = /\b(?:live(?! on (?:the|our) (?:site|website|page|channel))|livestream\w*)\b(?<!goes? live|going live)/i;
+
+const BOTH = /\bboth (?:days|nights|evenings|dates|shows|performances|weddings|events)\b/i;
 
 /** The same dates, of which those beside the work are of something else; only where another day is told for it. */
 export function toldBeside(text: string, said: readonly DateMention[]): DateMention[] {
@@ -97,7 +110,7 @@ export function toldBeside(text: string, said: readonly DateMention[]): DateMent
   );
   const last = days.at(-1);
   if (last === undefined) return [...said];
-  const counts = new Set(daysSaid(text).map((one) => one.days));
+  const counts = new Set([...daysSaid(text).map((one) => one.days), ...(BOTH.test(text) ? [2] : [])]);
   return said.map((mention, at) => {
     const [kind, first] = [kinds[at], mention.readings[0]?.[0]];
     if (kind === undefined || (first !== undefined && days.includes(first) && mention.readings[0]?.length === 1)) return mention;

@@ -32,6 +32,14 @@ describe('a day beside the day of the work', () => {
     'We saw your film of the regatta of 8 November.',
     'Our order number is 12/11/28.',
     'We remember the landing of 10 June 1944.',
+    'Our bursar retires on 31 October.',
+    'The tour then moves on to Hull on 16 October.',
+    'The insurance covers you from 8 October to 10 October.',
+    'The other wedding that weekend is on Sunday 10 October, not ours.',
+    '16 October was full.',
+    'After 15 October mail me at home.',
+    'The film festival has its deadline on 15 November.',
+    'It will be in the local paper on 14 October.',
   ];
   test.each(ways)('%s', (way) => expect(daysOf(`${GALA} ${way}`)).toBe('10-09'));
 });
@@ -42,6 +50,8 @@ describe('a day that is of the work after all', () => {
     ['10-09', 'Could you film our auditions? Auditions are on 9 October in Leeds, from 10 to 4.'],
     ['10-08..10-10', 'Auditions are on 8 and 9 October in Leeds, the final is on 10 October; please film all three days.'],
     ['ask', 'Please film our show in Leeds on 9 October, which the students are filming as well, and on 10 October.'],
+    ['10-08..10-09', 'We want both nights filmed: 8 October in Leeds, then the show moves on to York on 9 October.'],
+    ['10-08', 'Our head retires on 8 October and we would like that filmed, in Leeds.'],
     ['10-08..10-09', 'My sister gets married in Leeds on 8 October and the party is on 9 October; could you film both days?'],
   ];
   test.each(ways)('%s: %s', (days, text) => expect(daysOf(text)).toBe(days));
@@ -62,6 +72,11 @@ describe('days by a name or from today', () => {
     ['09-16', 'In a fortnight, on the Thursday.'],
     ['09-03', 'It is this coming Friday.'],
     ['10-08..10-10', 'It is a run of three nights starting Friday 8 October.'],
+    ['10-10', "It's the Sunday of the second weekend in October."],
+    ['09-15', 'Fortnight today.'],
+    ['10-31', "It's on Halloween itself."],
+    ['10-08..10-09', 'It starts on Friday 8 October at noon and goes on till Saturday 9 October at 3pm.'],
+    ['10-06', "It's a three day course, 4 to 6 October; please come on day three."],
     ['10-05..10-07', 'The first day is Tuesday 5 October and the last Thursday 7 October.'],
   ];
   test.each(ways)('%s: %s', (days, way) => expect(daysOf(`${FETE} ${way}`)).toBe(days));
