@@ -39,6 +39,9 @@ function markOf({ pre, post, late }: Record<string, string | undefined>): string
 
 /** Nobody offers from one amount to so many times that. */
 const UNLIKE = 8;
+/** "£5m", "€2 million": nobody pays so much for a film; where a little money is counted in millions it is offered. */
+const MILLIONS = /^\s?(?:(?:m|mn|bn)(?![\p{L}\d])|(?:million|billion)s?\b)/iu;
+const DEAR = /^(?:[£€$]|GBP|EUR|USD|POUNDS?|EUROS?|DOLLARS?)/i;
 const WEEKDAY = /day$/i;
 /** "1.2k", "12 hundred", "2 lakhs" */
 const timesOf = (size = ''): number => (/^l/i.test(size) ? 100_000 : /^h/i.test(size) ? 100 : 1000);
@@ -90,6 +93,7 @@ export function amountsIn(text: string): Amount[] {
       second === undefined ? undefined : groups['k2'] !== undefined || (thousand && second < 100) ? Math.round(second * 1000) : second;
     const mark = markOf(groups);
     const per = perOf(groups);
+    if (mark !== undefined && DEAR.test(mark) && MILLIONS.test(text.slice(match.index + match[0].trimEnd().length))) continue;
     // "14 May 2028, a Sunday"
     if (mark === undefined && per === 'night' && WEEKDAY.test(groups['unit'] ?? '')) continue;
     // "0600 daily" is an hour.

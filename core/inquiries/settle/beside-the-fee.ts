@@ -59,6 +59,22 @@ const FOR_ME =
 const SPONSORED =
   /\b(?:sponsor|donor|brewery|bank|council|company|firm|shop)s? (?:pays?|gives?|covers?|adds?|puts up)(?: us)?(?: about| another)? $/i;
 const FOR_OTHERS = /^ (?:for|towards?) (?!(?:the |our )?(?:video|film|camera|shoot|day|job|you\b|work|recording|stream))\p{L}+/iu;
+/** "the budget of the gala is", "the whole event has a budget of", "to spend on the whole wedding": what all of it costs. */
+const OF_ALL =
+  /\bbudget of (?:the|our|this) (?!video|film|shoot|recording|stream|day|job)(?:[\p{L}'-]+ ){0,2}(?:gala|ball|dinner|event|festival|fair|show|party|wedding|congress|conference|concert|club|department|tournament|evening|council|church|charity|school|fête|fete|carnival|parade|season|year) (?:is|was|comes to)(?: about| around| only| just)? $|\b(?:whole|entire|complete) \p{L}+ has (?:a|the) (?:total )?budget of (?:about |around )?$|\b(?:department|faculty|club|council|company|school|society|charity|association|library|museum|theatre|festival|church|parish)'s (?:\p{L}+ )?budget(?: for (?:the|this) (?:year|season))? (?:is|was)(?: about| around| only| just)? $/iu;
+const SPENT_ON_ALL =
+  /^ (?:to spend|to go|that goes) (?:on|for) (?:the|our) (?:whole|entire) (?!day|job|thing|night|evening|weekend|shoot|lot|film|video)\p{L}+/iu;
+const SAID_BY_OTHERS = /^ (?:from|by) (?:another|a different|some other|a rival|the other) \p{L}+/iu;
+const GOT = /\b(?:we|they|i) (?:\p{L}+ )?(?:got|received|had|were given) (?:about |around )?$/iu;
+const FROM_A_BODY =
+  /^ from (?:the |our |a )?(?:\p{L}+ )?(?:council|lottery|sponsors?|grants?|government|ministry|foundation|appeal|raffle|bank)\b(?! for (?:it|this|the (?:video|film)))/iu;
+/** "it's time and a half at" */
+const EXTRA_HOURS = /\b(?:time and a half|double time)\b[^.?!;]{0,20}$/i;
+/** "a £75 fee for the drone permit" */
+const FEE_BEHIND =
+  /^ (?:fee|charge|surcharge) (?:for|on|to|if) [^.?!;]{0,30}\b(?:permit|licen[cs]e|pass|parking|late|entry|key|locker|insurance|cleaning|damage|cancel\w*)\b/i;
+/** "The budget doesn't run to the" */
+const TOO_FAR = /\b(?:doesn't|does not|won't|will not|can't|cannot|couldn't) (?:run|stretch|go|extend) to (?:the|that|those|your) $/i;
 /** "the whole budget for the evening is" */
 const WHOLE =
   /\b(?:whole|entire|total|overall|full) budget (?:for|of) (?:the|our|this) (?!video|film|shoot|recording|stream)(?:[\p{L}'-]+ ){1,3}(?:is|was|comes to)(?: about| around| only| just)? $/iu;
@@ -80,6 +96,13 @@ export function besideTheFee(before: string, after: string): boolean {
     FEE_FOR.test(before) ||
     OTHERS_GET.test(before) ||
     WHOLE.test(before) ||
+    OF_ALL.test(before) ||
+    SPENT_ON_ALL.test(after) ||
+    SAID_BY_OTHERS.test(after) ||
+    EXTRA_HOURS.test(before) ||
+    FEE_BEHIND.test(after) ||
+    (GOT.test(before) && FROM_A_BODY.test(after)) ||
+    TOO_FAR.test(before) ||
     (SPONSORED.test(before) && FOR_OTHERS.test(after)) ||
     endsWith(OTHERS_ASK, SMALL, before) ||
     (endsWith(COMES_IN, SMALL, before) && !FOR_ME.test(after)) ||

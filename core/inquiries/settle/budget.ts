@@ -5,6 +5,8 @@ import type { z } from 'zod';
 import type { Budget as BudgetSchema } from '../../contract/inquiries.ts';
 import { currenciesFor, currenciesSaid, dollarsSaid } from '../money/currency.ts';
 import type { Amount } from '../money/units.ts';
+import { sentenceAround } from '../parts/sentences.ts';
+import { isLoneOffer } from './lone-price.ts';
 import { weighedOffer } from './offered.ts';
 import { OUT_OF, standings } from './other-prices.ts';
 import { isEither, isOr } from './price-choices.ts';
@@ -25,6 +27,15 @@ const MOST_AMOUNTS = 2000;
 const NEAR = 70;
 /** How far behind an amount is said in which money it is. */
 const MONEY_REACH = 110;
+/** More than that nobody offers one person with a camera, in the money of these countries, without saying that it is for the film. */
+const MOST_FOR_A_JOB = 8000;
+const DEAR: ReadonlySet<string> = new Set(['GBP', 'EUR', 'USD', 'CAD', 'AUD', 'NZD', 'CHF', 'SGD']);
+const OF_FILM = /\b(?:film\w*|video\w*|camera\w*|for you|your|to you|edit\w*)\b/i;
+/** Whether the sentence of an amount says that it is for the film. */
+function isForFilm(text: string, where: Where): boolean {
+  const { start, end } = sentenceAround(text, where.start, where.end);
+  return OF_FILM.test(text.slice(start, end));
+}
 /** What an amount gains that follows from others or stands in my row. */
 const MEANT = 3;
 
@@ -34,6 +45,9 @@ const isYear = (amount: number): boolean => amount >= 1990 && amount < 2100;
 /** "The $500 is per day": said of an amount wherever else it stands. */
 const IS_DAILY =
   /^ (?:is|was|'s|means?|would be|was meant)(?: meant)?(?: as| to be)? (?:per|a|for each|for every|each) (?:\p{L}+ )?day\b/iu;
+/** An amount that no longer holds was pay, too: "65 an hour was last year's". */
+const WAS_MINE =
+  /\b(?:last (?:year|time|month)|was|were|used to|previous\w*|instead|not|no longer|old|before|earlier|paid|wrong|ignore|forget|sorry|raised|too|than)\b/i;
 /** What extra hours are paid by says nothing of the rest. */
 const OVERTIME =
   /\b(?:overtime|ot|over(?:run|s)?|extra hours?|after (?:ten|eight|twelve|\d{1,2})(?: hours| h)?|überstunden?|(?:heures? )?sup(?:plémentaires?)?)\b/i;
@@ -59,7 +73,9 @@ export function budgetOf(
     const kept =
       replaced !== undefined &&
       (standing[index - 1] === 'aside' ||
-        (rejected && !OVERTIME.test(text.slice(Math.max(0, replaced.start - NEAR), replaced.end + NEAR)))) &&
+        (rejected &&
+          WAS_MINE.test(text.slice(Math.max(0, replaced.start - NEAR), written.start)) &&
+          !OVERTIME.test(text.slice(Math.max(0, replaced.start - NEAR), replaced.end + NEAR)))) &&
       written.start - replaced.end < NEAR &&
       !OUT_OF.test(text.slice(replaced.end, written.start)) &&
       !(written.mark === undefined && isYear(written.amount))
@@ -85,7 +101,12 @@ export function budgetOf(
   const prices = weighed.filter(({ amount }) => amount.mark !== undefined);
   const open = prices.filter(({ amount, score }) => score >= 0 && (prices.length === 1 || amount.amount >= 100));
   const offers = weighed.filter(
-    (one) => one.score >= 1.5 || (one.score >= 0.5 && open[0] === one && open.every(({ amount }) => amount.amount === one.amount.amount)),
+    (one) =>
+      one.score >= 1.5 ||
+      (one.score >= 0.5 &&
+        open[0] === one &&
+        isLoneOffer(text, one.amount) &&
+        open.every(({ amount }) => amount.amount === one.amount.amount)),
   );
   // Of two that are told as one or the other, neither is surer.
   const best =
@@ -124,6 +145,15 @@ export function budgetOf(
       choices: [shaped(amount.amount, single), shaped(amount.upTo, single)],
       ask: 'amount',
     };
+  // So much is rather what the whole occasion costs.
+  if (
+    amount.amount > MOST_FOR_A_JOB &&
+    (amount.mark !== undefined || amount.paid) &&
+    single !== undefined &&
+    DEAR.has(single) &&
+    !isForFilm(text, amount)
+  )
+    return { where, choices: [shaped(amount.amount, single)], ask: 'amount' };
   if (rivals.length > 0)
     return {
       where,

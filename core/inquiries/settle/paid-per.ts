@@ -8,7 +8,7 @@ const JOB_WORDS =
   /\b(?:pauschal|forfait|total|flat|buy-?out|all[- ]in|fee|lump(?:[ -]?sum)?|whole|honorarium|cachet|allocated|set aside|put aside|for (?:all|both|the) (?:of )?(?:the |these |those )?(?:two|three|four|five|six|both|[2-6])?\s?(?:days|evenings|nights|shifts) (?:is|comes to|we have))\b/i;
 /** "All in, including the edit, we've got" */
 const JOB_LED =
-  /(?:^|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
+  /(?:^\s?|[.!?]\s)(?:all[- ](?:in|up)|all told|in total|altogether|for everything|for the (?:lot|whole (?:thing|job)))\b[^.!?;]{0,70}$/i;
 /** "Liverpool, two days, £1,060" */
 const DAYS_THEN = /(?:[,:(–-]\s|^\s?)(?:two|three|four|five|[2-5]) days(?: (?:in all|total))?[,:=–-]{1,2}\s?$/i;
 const JOB_AFTER =
