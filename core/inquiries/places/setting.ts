@@ -7,6 +7,7 @@ import { isAtOurs, isElsewhere } from './elsewhere.ts';
 import { isOnlyMentioned } from './mentioned.ts';
 import { isHeldThere, isOnTheWay } from './of-the-job.ts';
 import { isOrigin, isTakenBack } from './origin.ts';
+import { isActing, isUnled } from './unled.ts';
 
 type Tokens = readonly Token[];
 
@@ -156,20 +157,21 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
     (openBefore || led || /^(?:and|then|or|play|plays|playing|doing|visit|visiting)$/.test(before.lower));
   const beforeDate = onDay || (openAfter && (taken(next) || taken(next + 1)));
   const there = beforeDate && PEOPLE_THERE.test(lead);
+  const labelled =
+    (/^[:–—-]$/.test(before?.text ?? '') &&
+      label.test(tokens[index - 2]?.lower ?? '') &&
+      (before?.text === ':' || index === 2 || (tokens[index - 2]?.breaks ?? 0) > 0)) ||
+    (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0) ||
+    NAMED_SO.test(lead) ||
+    IS_WHERE.test(behind) ||
+    (openAfter && LABELLED_LINE.test(clause)) ||
+    ONLY_THERE.test(lead) ||
+    (THAT_ONE.test(lead) && /^\p{Lu}/u.test(first.text) && /^ (?:one|date|leg|show|night|stop)\b/.test(behind));
   return {
     led,
     housed,
     strongly,
-    labelled:
-      (/^[:–—-]$/.test(before?.text ?? '') &&
-        label.test(tokens[index - 2]?.lower ?? '') &&
-        (before?.text === ':' || index === 2 || (tokens[index - 2]?.breaks ?? 0) > 0)) ||
-      (/^(?:location|venue)$/.test(before?.lower ?? '') && first.breaks === 0) ||
-      NAMED_SO.test(lead) ||
-      IS_WHERE.test(behind) ||
-      (openAfter && LABELLED_LINE.test(clause)) ||
-      ONLY_THERE.test(lead) ||
-      (THAT_ONE.test(lead) && /^\p{Lu}/u.test(first.text) && /^ (?:one|date|leg|show|night|stop)\b/.test(behind)),
+    labelled,
     afterDate: openBefore && (taken(index - 1) || taken(index - 2)),
     beforeDate,
     slot: onDay || (openBefore && openAfter),
@@ -187,7 +189,8 @@ export function settingOf(text: string, tokens: Tokens, index: number, next: num
       AFTERWARDS.test(behind.slice(0, 48)) ||
       /^ (?:standard |daylight |local )?time\b/.test(behind) ||
       isTakenBack(lead, behind) ||
-      (!there && !AT_VENUE.test(lead) && isOnlyMentioned(clause, behind)),
+      (!there && !AT_VENUE.test(lead) && isOnlyMentioned(clause, behind)) ||
+      (!led && !housed && !labelled && !onDay && properName(first) && (isUnled(lead, behind) || isActing(lead, behind))),
     atHome:
       !held && !there && !isAtOurs(lead) && (AT_HOME.test(lead) || written || outOf || onTheWay || origin || beside || isElsewhere(clause)),
     onTheWay,

@@ -31,6 +31,10 @@ describe('A town that is only mentioned', () => {
     Invoice address: Tarn Valley Housing, 12 High Street, Bradford BD1 2AB.
     There'll be a Cheddar board at ten.
     We have a film shot in Morocco that we like.
+    Go past the Malton turning.
+    We can't afford Harrogate prices.
+    Harrogate had a lovely film of theirs.
+    Come off at the services on the Wetherby road.
     The venue is Lancaster House.`);
   it.each(mentioned)('%s', (words) => {
     expect(placeOf(words)).toBe('-');
@@ -52,6 +56,8 @@ describe('How a town is told', () => {
     ['this year it is in hexham btw', 'Hexham'],
     ['The last one was good, and this time we are doing it in Hawick.', 'Hawick'],
     ['The show moved to Bath this year.', 'Bath'],
+    ['This is the Hexham gig we talked of.', 'Hexham'],
+    ['Is Buxton too far for you?', 'Buxton'],
   ];
   it.each(told)('%s', (words, place) => expect(placeOf(words)).toBe(place));
 });
