@@ -9,10 +9,13 @@ import { ruledBy } from './kind.ts';
 import { pageOf } from './learned/features.ts';
 import { agreedCalls } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
+import { offerChance } from './learned/offer.ts';
+import { agreedParty } from './learned/party.ts';
 import { agreedPay } from './learned/pay.ts';
 import { agreedReply } from './learned/reply.ts';
 import { agreedRole } from './learned/role.ts';
 import { asks, weighed } from './learned/said.ts';
+import { withSurestHours } from './learned/surest.ts';
 import { withEarlierMail } from './earlier-mail.ts';
 import { lookAt, type ReadInput } from './look.ts';
 import { countriesPaying, currencyOf } from './money/currency.ts';
@@ -69,7 +72,8 @@ export function readInquiry(input: ReadInput & Chosen): Reading {
 function readMessage(input: ReadInput & Chosen): Reading {
   if (input.text.length > TEXT_LENGTH)
     throw new RangeError('The message is longer than 200,000 characters; paste the part that asks for dates.');
-  const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = lookAt(input);
+  const sight = lookAt(input);
+  const { plain, parts, body, head, whole, tokens, scene: seen, homeCountry, homeCurrency, phones, takenToken } = sight;
   const front = body.slice(0, FIRST_PAGES);
   const page = pageOf(seen, phones, head);
   const told = weighed(page, input.learned);
@@ -150,7 +154,11 @@ function readMessage(input: ReadInput & Chosen): Reading {
     questions.push(question('start', 'On which dates is it?', dayChoices(daysNamed(scene), 'start')));
   }
 
-  const calls = likelyHours(agreedCalls(callsOf(scene, event), { ...page, scene }, input.learned), event.dates);
+  const weighedPage = { ...page, scene };
+  const calls = likelyHours(
+    withSurestHours(agreedCalls(callsOf(scene, event), weighedPage, input.learned), weighedPage, event, input.learned),
+    event.dates,
+  );
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);
@@ -239,24 +247,26 @@ function readMessage(input: ReadInput & Chosen): Reading {
     days: fields.role === 'edit only' ? 1 : fields.start !== undefined ? fields.days : isOneDay(scene, event, fields.days) ? 1 : undefined,
     home: there.length === 1 ? undefined : homeCurrency,
     places: (there.length === 1 ? there : places).flatMap((country) => currencyOf(country) ?? []),
+    chance: (amount) => offerChance(weighedPage, amount, input.learned),
   });
-  const budget = agreedPay(offer, { ...page, scene }, input.learned);
+  const budget = agreedPay(offer, weighedPage, input.learned);
   if (budget.budget) fields.budget = budget.budget;
   if (budget.ask) questions.push(question('budget', budgetAsk(budget.ask), budgetChoices(budget.choices)));
   point('budget', ...budget.where);
 
-  const people = askerOf(plain.text, parts, (name) =>
-    placesNamed(input.gazetteer, name).some((found) => knownTown(found, input.homePlace)),
-  );
-  for (const [field, fact] of [
-    ['contactName', people.name],
-    ['contactEmail', people.email],
-    ['contactPhone', people.phone],
-    ['organisation', people.organisation],
+  const isTown = (name: string): boolean => placesNamed(input.gazetteer, name).some((found) => knownTown(found, input.homePlace));
+  const { people, doubted } = agreedParty(askerOf(plain.text, parts, isTown), sight, input.learned);
+  for (const [field, fact, doubt] of [
+    ['contactName', people.name, doubted.name],
+    ['contactEmail', people.email, undefined],
+    ['contactPhone', people.phone, undefined],
+    ['organisation', people.organisation, doubted.organisation],
   ] as const) {
-    if (!fact) continue;
-    fields[field] = fact.value;
-    point(field, fact);
+    const found = fact ?? doubt;
+    if (!found) continue;
+    if (fact) fields[field] = fact.value;
+    else questions.push(question(field, 'Is that who asks?', [{ label: found.value, value: found.value }]));
+    point(field, found);
   }
 
   if (things.length > 0) {

@@ -1,13 +1,17 @@
 /**
  * What the labelled messages teach: of each message whether it asks for work, of each time and date in it what it is said of.
  */
-import { lookAt } from '../../core/inquiries/look.ts';
+import { lookAt, type Sight } from '../../core/inquiries/look.ts';
 import { dateFeatures, messageFeatures, pageOf, timeFeatures, wordsFeatures } from '../../core/inquiries/learned/features.ts';
 import { halfFeatures, openEnds } from '../../core/inquiries/learned/halves.ts';
 import { NO_UNIT, payFeatures } from '../../core/inquiries/learned/pay.ts';
+import { letterOf, namesIn, partyFeatures } from '../../core/inquiries/learned/party.ts';
 import { partFeatures, partsIn } from '../../core/inquiries/learned/part.ts';
 import type { ModelName } from '../../core/inquiries/learned/models.ts';
-import type { DateMention, SaidTime } from '../../core/inquiries/settle/scene.ts';
+import { askerOf } from '../../core/inquiries/people/asker.ts';
+import { knownTown } from '../../core/inquiries/places/home.ts';
+import { placesNamed } from '../../core/places/search.ts';
+import type { DateMention, SaidTime, Where } from '../../core/inquiries/settle/scene.ts';
 import { gazetteer, type Message } from './corpus.ts';
 import type { Case } from './fit.ts';
 
@@ -64,38 +68,70 @@ function partIs({ fields: { start, end } }: Message, known: readonly string[], d
   return days.some((date) => mine.includes(date)) ? undefined : 'not';
 }
 
+/** Of names that are nobody's every so many-th teaches: there are more than enough. */
+const SPARED = 3;
+const lower = (name: string | undefined): string | undefined =>
+  name
+    ?.toLowerCase()
+    .replace(/^the /, '')
+    .replace(/[.,\s]+$/, '');
+
+/** What each name in a message is, those that rules take for who asks among them. */
+function partyCases({ fields, open, homePlace }: Message, sight: Sight, within: (where: Where) => boolean): Case[] {
+  const letter = letterOf(sight);
+  const isTown = (name: string): boolean => placesNamed(gazetteer, name).some((found) => knownTown(found, homePlace));
+  const { name, organisation } = askerOf(sight.plain.text, sight.parts, isTown);
+  const ruled = [...(name && !open.has('contactName') ? [name] : []), ...(organisation && !open.has('organisation') ? [organisation] : [])];
+  const others = namesIn(letter.page.scene.text).filter((one) => !ruled.some(({ start, end }) => start === one.start && end === one.end));
+  let spare = 0;
+  return [...ruled, ...others].flatMap((one, index) => {
+    if (!within(one)) return [];
+    const is =
+      lower(one.value) === lower(fields.contactName) ? 'name' : lower(one.value) === lower(fields.organisation) ? 'organisation' : 'none';
+    if (is === 'none' && index >= ruled.length && spare++ % SPARED !== 0) return [];
+    return [{ features: partyFeatures(letter, one), is }];
+  });
+}
+
 /**
  * The cases of each model in these messages.
- * @param from dates and times before this offset teach nothing
+ * @param from what stands before this offset teaches nothing
  */
 export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
-  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], part: [], half: [], role: [], pay: [] };
+  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], part: [], half: [], role: [], pay: [], offer: [], party: [] };
   for (const message of messages) {
     const { text, receivedAt, homeZone, homePlace } = message;
-    const { scene, phones, head } = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
+    const within = ({ start }: Where): boolean => start >= from;
+    const sight = lookAt({ text, receivedAt, homeZone, homePlace, gazetteer });
+    const { scene, phones, head } = sight;
     const page = pageOf(scene, phones, head);
     cases.kind.push({ features: messageFeatures(page), is: message.isInquiry ? 'inquiry' : 'none' });
     if (!message.isInquiry) continue;
+    cases.party.push(...partyCases(message, sight, within));
     if (message.fields.role !== undefined) cases.role.push({ features: wordsFeatures(page), is: message.fields.role });
     for (const time of [...scene.times, ...scene.numbers]) {
       const is = timeIs(message, time, time === scene.times[0]);
-      if (is !== undefined && time.start >= from) cases.time.push({ features: timeFeatures(page, time), is });
+      if (is !== undefined && within(time)) cases.time.push({ features: timeFeatures(page, time), is });
     }
     const { budget } = message.fields;
+    if (budget || !message.open.has('budget'))
+      for (const amount of scene.amounts)
+        if (within(amount))
+          cases.offer.push({ features: payFeatures(page, amount), is: amount.amount === budget?.amount ? 'offer' : 'none' });
     const offer = budget && scene.amounts.find(({ amount }) => amount === budget.amount);
-    if (offer && offer.start >= from) cases.pay.push({ features: payFeatures(page, offer), is: budget.per ?? NO_UNIT });
+    if (offer && within(offer)) cases.pay.push({ features: payFeatures(page, offer), is: budget.per ?? NO_UNIT });
     const parts = partsIn(scene);
     for (const one of parts?.named ?? []) {
       const is = partIs(message, parts?.known ?? [], one.days);
-      if (parts && is !== undefined && one.mention.start >= from) cases.part.push({ features: partFeatures(page, parts, one), is });
+      if (parts && is !== undefined && within(one.mention)) cases.part.push({ features: partFeatures(page, parts, one), is });
     }
     for (const { time, end, minutes } of openEnds(scene)) {
       const is = halfIs(message, minutes);
-      if (is !== undefined && time.start >= from) cases.half.push({ features: halfFeatures(page, time, end), is });
+      if (is !== undefined && within(time)) cases.half.push({ features: halfFeatures(page, time, end), is });
     }
     for (const date of scene.dates) {
       const is = dateIs(message, date);
-      if (is !== undefined && date.start >= from) cases.date.push({ features: dateFeatures(page, date), is });
+      if (is !== undefined && within(date)) cases.date.push({ features: dateFeatures(page, date), is });
     }
   }
   return cases;

@@ -40,6 +40,8 @@ export function learn(from: readonly Message[]): Learned {
     part: fit(cases.part, { trust: 5, balanced: false, seldom: 3 }),
     half: fit(cases.half, { trust: 8, balanced: false, seldom: 3 }),
     pay: fit(cases.pay, { trust: 10, balanced: false, seldom: 4 }),
+    offer: fit(cases.offer, { trust: 6, balanced: false, seldom: 3 }),
+    party: fit(cases.party, { trust: 5, balanced: false, seldom: 4 }),
     role: fit(cases.role, { trust: 20, balanced: true, seldom: 6 }),
   };
 }

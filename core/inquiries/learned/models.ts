@@ -5,7 +5,8 @@
  */
 
 export type Model = { classes: readonly string[]; weights: ReadonlyMap<string, readonly number[]> };
-export type ModelName = 'kind' | 'time' | 'date' | 'part' | 'half' | 'role' | 'pay';
+const modelNames = ['kind', 'time', 'date', 'part', 'half', 'role', 'pay', 'offer', 'party'] as const;
+export type ModelName = (typeof modelNames)[number];
 export type Learned = Readonly<Record<ModelName, Model>>;
 
 /** The feature that every case has. */
@@ -38,15 +39,7 @@ export function readLearned(text: string): Learned {
     if (!found) throw new RangeError(`the learned weights have no model of ${name}`);
     return found;
   };
-  return {
-    kind: named('kind'),
-    time: named('time'),
-    date: named('date'),
-    part: named('part'),
-    half: named('half'),
-    role: named('role'),
-    pay: named('pay'),
-  };
+  return Object.fromEntries(modelNames.map((name) => [name, named(name)])) as Record<ModelName, Model>;
 }
 
 /** The chance of each class, from 0 to 1, in the order of the model's classes. However many features a case has, together they count the same. */

@@ -16,6 +16,8 @@ type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean; general?
 /** A role below the first chance is asked about beside one from the second on. */
 const LEAST = 0.5;
 const RIVAL = 0.3;
+/** Below this a role is asked about whatever says it. */
+const HARDLY = 0.04;
 /** Roles that are often only named beside the work. */
 const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];
 /** From here on the weights are believed where rules find none or several, and sooner for filming where a message can mean that. */
@@ -47,6 +49,24 @@ const TOGETHER = /^s?(?: (?:it|this|them|both|(?:the|our) \w+))?,? ?(?:and|&|\+|
 /** The roles that rules found: asked about beside another where the weights plainly speak for that, and theirs where the rules do not decide. */
 export function agreedRole(found: readonly Asked[], page: Page, learned: Learned): readonly Asked[] {
   const chances = chancesIn(learned.role, wordsFeatures(page));
+  const agreed = likelierRole(found, page, learned, chances);
+  const [only] = agreed;
+  const [best] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
+  if (
+    !only ||
+    !best ||
+    agreed.length > 1 ||
+    only.role === 'shoot' ||
+    only.plainly ||
+    best[0] === only.role ||
+    (chances[only.role] ?? 0) >= HARDLY
+  )
+    return agreed;
+  return [only, { ...only, role: best[0] as Role }];
+}
+
+/** The same, a role that the weights hardly know not yet in doubt. */
+function likelierRole(found: readonly Asked[], page: Page, learned: Learned, chances: Readonly<Record<string, number>>): readonly Asked[] {
   const [best] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
   if (!best) return found;
   const [role, chance] = best as [Role, number];

@@ -9,7 +9,7 @@ const TELLS_OF =
   /(?:^|[.;!?\n])\s{0,2}(?:(?:and|but|so|also) )?(?:(?:the|our|my|their|his|her|its|an?|all|some|most|another|any|every|no) ){0,2}((?:[\p{L}'’&-]+ ){0,3}?[\p{L}’&-]+)(?:'s|'ll| (?:(?:only|also|usually|normally|always|just|still|then) ){0,2}(?:is|are|was|were|has|have|had|comes?|will|would|can|could|may|must|should|shall|gets?|goes|works?|plays?|serves|sits?|stands?|rehearses?|needs?|takes?))(?!\p{L})[^.;!?\n]*$/iu;
 /** Who films, what is wanted of me, and who may come in with me: "vehicles may come onto the field from 7". */
 const OF_ME =
-  /(?<!\p{L})(?:you|u|your|shoot\w*|film\w*|video\w*|camera\w*|photographer|recordist|technicians?|cover\w*|operator|needs? (?!to\b)|wants?|likes?|looking|book|hire|stream\w*|come|enter|attend|arrive|access|load|set up|unload|park)(?!\p{L})/iu;
+  /(?<!\p{L})(?:you|u|yours?|shoot\w*|film\w*|video\w*|camera\w*|photographer|recordist|technicians?|cover\w*|operator|needs? (?!to\b)|wants?|likes?|looking|book|hire|stream\w*|come|enter|attend|arrive|access|load|set up|unload|park)(?!\p{L})/iu;
 /** Of what the hours are mine although another word than one for me tells of them. */
 const OWN = anyOf(`
   we | i | it | this | that | there | these | those | they | he | she | who | which | what | where | when | how | everything | everyone | all | both | yes | no | hours | hour | day | days | time | times | timing | timings | shift | shifts | job | gig | event | events | date | dates

@@ -36,6 +36,8 @@ function isForFilm(text: string, where: Where): boolean {
   const { start, end } = sentenceAround(text, where.start, where.end);
   return OF_FILM.test(text.slice(start, end));
 }
+/** From these chances on an amount of which no rule makes an offer is asked about, and taken for it where it is the only one. */
+const LIKELY = { asked: 0.5, taken: 0.96 };
 /** What an amount gains that follows from others or stands in my row. */
 const MEANT = 3;
 
@@ -55,12 +57,17 @@ const OVERTIME =
 /**
  * Decide on the offer. Two amounts, two currencies or no unit of time are asked; for a job of one day an amount without a unit is for the job.
  * @param days how many days the job has, where its days are known; without them an amount without a unit is only asked about
+ * @param chance how likely an amount is the offer, from 0 to 1, by the words around it
  */
 export function budgetOf(
   text: string,
   amounts: readonly Amount[],
   taken: (where: Where) => boolean,
-  { days, ...currencies }: { days: number | undefined; home: string | undefined; places: readonly string[] },
+  {
+    days,
+    chance,
+    ...currencies
+  }: { days: number | undefined; home: string | undefined; places: readonly string[]; chance: (amount: Amount) => number },
 ): BudgetRead {
   if (amounts.length > MOST_AMOUNTS) return { where: [], choices: [] };
   let previous = 0;
@@ -94,6 +101,7 @@ export function budgetOf(
     previous = amount.end;
     return {
       amount,
+      written,
       score: standing[index] === 'aside' ? -1 : standing[index] === undefined ? score : Math.max(score, 0) + MEANT,
     };
   });
@@ -109,8 +117,16 @@ export function budgetOf(
         open.every(({ amount }) => amount.amount === one.amount.amount)),
   );
   // Of two that are told as one or the other, neither is surer.
-  const best =
+  const ruled =
     offers.toSorted((a, b) => b.score - a.score)[0] ?? open.find((one) => open.some((other) => isEither(text, one.amount, other.amount)));
+  const [likely, ...others] = ruled
+    ? []
+    : weighed
+        .filter(({ score }) => score >= 0)
+        .map((one) => ({ ...one, chance: chance(one.written) }))
+        .filter((one) => one.chance >= LIKELY.asked)
+        .toSorted((a, b) => b.chance - a.chance);
+  const best = ruled ?? likely;
   if (!best) return { where: [], choices: [] };
   const { amount } = best;
   const where = [{ start: amount.start, end: amount.end }];
@@ -132,12 +148,12 @@ export function budgetOf(
   });
   const single = found.length === 1 ? found[0] : undefined;
   // Equally likely ones; those that are told as the other of two; and other money beside an "or".
-  const likely = weighed.filter((other) => offers.includes(other) && other.score >= best.score - 0.5);
+  const near = weighed.filter((other) => offers.includes(other) && other.score >= best.score - 0.5);
   const rivals = weighed.filter(
     (other) =>
       other.amount.amount !== amount.amount &&
       !sums(amount, other.amount, days) &&
-      (likely.includes(other) || (other.score >= 0 && isEither(text, amount, other.amount)) || isOr(text, amount, other.amount)),
+      (near.includes(other) || (other.score >= 0 && isEither(text, amount, other.amount)) || isOr(text, amount, other.amount)),
   );
   if (amount.upTo !== undefined && amount.upTo > amount.amount)
     return {
@@ -164,6 +180,12 @@ export function budgetOf(
       ask: 'amount',
     };
   const budget = shaped(amount.amount, single);
+  if (likely && (others.length > 0 || likely.chance < LIKELY.taken))
+    return {
+      where,
+      choices: [likely, ...others].slice(0, 4).map((one) => ({ ...budget, amount: one.amount.amount, ...perPart(text, one.amount, days) })),
+      ask: 'amount',
+    };
   if (found.length > 1 || (left && single === undefined))
     return {
       budget,

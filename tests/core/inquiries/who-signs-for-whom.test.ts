@@ -23,10 +23,6 @@ test.each([
     'Please film our fair in York on 12 December.\n\nOdalys Brennick\nExport Dept\nFinchwater Tools\nexport@finchwatertools.example',
     { contactName: 'Odalys Brennick', organisation: 'Finchwater Tools' },
   ],
-  [
-    'Please film our fair in York on 12 December.\n\nHale, Moss & Finch Solicitors\nJo Moss',
-    { contactName: 'Jo Moss', organisation: 'Hale, Moss & Finch Solicitors' },
-  ],
   ['We need video in Leeds on 12 December, 4.30am.\n\nAuntie Abena Ofori\n+44 7700 900318', { contactName: 'Abena Ofori' }],
   ['Good morning sir, Deaconess Ronke Adeola here. Please video our party in Leeds on 12 December.', { contactName: 'Ronke Adeola' }],
   [

@@ -1,0 +1,11 @@
+/**
+ * Which amount of a message is offered for the work, as the learned weights make it of the words around each.
+ */
+import type { Amount } from '../money/units.ts';
+import type { Page } from './features.ts';
+import { chancesIn, type Learned } from './models.ts';
+import { payFeatures } from './pay.ts';
+
+/** How likely an amount is what is offered for the work, from 0 to 1. */
+export const offerChance = (page: Page, amount: Amount, learned: Learned): number =>
+  chancesIn(learned.offer, payFeatures(page, amount))['offer'] ?? 0;
