@@ -15,6 +15,10 @@ export function question(field: FactName, ask: string, choices: readonly Questio
   return { field, ask, choices: [...choices] };
 }
 
+/** Whether a name that was found is that of who asks, or of their body. */
+export const partyQuestion = (field: FactName, found: string): Question =>
+  question(field, field === 'organisation' ? 'For whom do they ask?' : 'Who asks?', [{ label: found, value: found }]);
+
 /** Wall times to choose from, written out. */
 export function wallChoices(walls: readonly string[]): Question['choices'] {
   return walls.map((wall) => ({ label: wallInWords(wall), value: wall }));

@@ -25,7 +25,7 @@ import { takenBy } from './parts/stretches.ts';
 import { askerOf } from './people/asker.ts';
 import { placeOf, placesIn } from './places/find.ts';
 import { knownTown, writtenAtHome, zoneTown } from './places/home.ts';
-import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, question, wallChoices } from './questions.ts';
+import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, partyQuestion, question, wallChoices } from './questions.ts';
 import { besideDays } from './settle/beside-days.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
@@ -265,7 +265,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
     const found = fact ?? doubt;
     if (!found) continue;
     if (fact) fields[field] = fact.value;
-    else questions.push(question(field, 'Is that who asks?', [{ label: found.value, value: found.value }]));
+    else questions.push(partyQuestion(field, found.value));
     point(field, found);
   }
 
