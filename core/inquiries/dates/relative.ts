@@ -56,15 +56,16 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
   if (/^months?$/.test(unit) && count <= MOST_MONTHS) return inMonths(tokens, index, at, count);
   if (size === undefined || count < 1 || count > 400) return undefined;
   if (roughly) return { first: index, next: index + at, relative: { kind: 'week', weeks: Math.floor((count * size) / DAYS_IN_WEEK) } };
+  const weeks = (count * size) / DAYS_IN_WEEK;
+  const onWeekday = ({ weekday, next }: { weekday: number; next: number }, how: 'ahead' | 'plain'): Atom => ({
+    first: index,
+    next,
+    weekday,
+    relative: { kind: 'weekday', weekday, which: how, weeks },
+  });
   const tail = word(at) === "'" ? 1 : 0;
   const later = leads && size >= 7 ? weekdayThen(tokens, index + at + (word(at + tail) === 'time' ? tail + 1 : 0)) : undefined;
-  if (later)
-    return {
-      first: index,
-      next: later.next,
-      weekday: later.weekday,
-      relative: { kind: 'weekday', weekday: later.weekday, which: 'ahead', weeks: (count * size) / 7 },
-    };
+  if (later) return onWeekday(later, 'ahead');
   if (word(at + tail) === 'time' && leads)
     return { first: index, next: index + at + tail + 1, relative: { kind: 'days', days: count * size } };
   if (size >= 7 && /^(?:today|tomorrow)$/.test(word(at)))
@@ -77,24 +78,12 @@ function inLength(tokens: Tokens, index: number): Atom | undefined {
     // "two weeks from this Saturday" is said from the coming one; "from next Saturday" from either.
     const coming = word(at + 1) === 'this' ? (/^(?:coming|upcoming)$/.test(word(at + 2)) ? 2 : 1) : 0;
     const weekday = which.has(word(at + 1 + coming)) ? undefined : weekdayAt(tokens, index + at + 1 + coming);
-    if (weekday)
-      return {
-        first: index,
-        next: weekday.next,
-        weekday: weekday.weekday,
-        relative: { kind: 'weekday', weekday: weekday.weekday, which: 'plain', weeks: (count * size) / 7 },
-      };
+    if (weekday) return onWeekday(weekday, 'plain');
   }
   // "a week Saturday", "two weeks Sunday"; not "for two weeks, Saturday and Sunday"
   const direct = size >= 7 && !leads && tokens[index + at]?.breaks === 0 && !/^(?:for|over|of|last)$/.test(word(-1));
   const of = direct ? weekdayAt(tokens, index + at) : undefined;
-  if (of && tokens[of.next - 1]?.breaks === 0 && dayAt(tokens, of.next) === undefined)
-    return {
-      first: index,
-      next: of.next,
-      weekday: of.weekday,
-      relative: { kind: 'weekday', weekday: of.weekday, which: 'plain', weeks: (count * size) / 7 },
-    };
+  if (of && tokens[of.next - 1]?.breaks === 0 && dayAt(tokens, of.next) === undefined) return onWeekday(of, 'plain');
   // "filmed all in one day" tells how long it takes.
   if (leads && count * size > 1 && word(-1) !== 'all' && !/^(?:a|of|straight|running|total|between)$/.test(word(at)))
     return { first: index, next: index + at, relative: { kind: 'days', days: count * size } };
