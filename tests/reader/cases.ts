@@ -14,6 +14,7 @@ import { placesNamed } from '../../core/places/search.ts';
 import type { DateMention, SaidTime, Where } from '../../core/inquiries/settle/scene.ts';
 import { gazetteer, type Message } from './corpus.ts';
 import type { Case } from './fit.ts';
+import { lower } from './scores.ts';
 
 const minutesOf = (wall: string | undefined): number | undefined =>
   wall === undefined ? undefined : Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));
@@ -70,11 +71,6 @@ function partIs({ fields: { start, end } }: Message, known: readonly string[], d
 
 /** Of names that are nobody's every so many-th teaches: there are more than enough. */
 const SPARED = 3;
-const lower = (name: string | undefined): string | undefined =>
-  name
-    ?.toLowerCase()
-    .replace(/^the /, '')
-    .replace(/[.,\s]+$/, '');
 
 /** What each name in a message is, those that rules take for who asks among them. */
 function partyCases({ fields, open, homePlace }: Message, sight: Sight, within: (where: Where) => boolean): Case[] {
@@ -86,8 +82,8 @@ function partyCases({ fields, open, homePlace }: Message, sight: Sight, within: 
   let spare = 0;
   return [...ruled, ...others].flatMap((one, index) => {
     if (!within(one)) return [];
-    const is =
-      lower(one.value) === lower(fields.contactName) ? 'name' : lower(one.value) === lower(fields.organisation) ? 'organisation' : 'none';
+    const value = lower(one.value);
+    const is = value === lower(fields.contactName) ? 'name' : value === lower(fields.organisation) ? 'organisation' : 'none';
     if (is === 'none' && index >= ruled.length && spare++ % SPARED !== 0) return [];
     return [{ features: partyFeatures(letter, one), is }];
   });

@@ -16,7 +16,8 @@ export function read(message: Message, learned: Learned = shipped): Reading {
   return readInquiry({ text, receivedAt, homeZone, homePlace, gazetteer, learned });
 }
 
-const lower = (value: unknown): string =>
+/** A value as it is compared: in small letters, without an article before it or a stop behind it. */
+export const lower = (value: unknown): string =>
   String(value)
     .toLowerCase()
     .replace(/^the /, '')

@@ -64,13 +64,16 @@ const namedDays: readonly (readonly [string, number, number])[] = [
   ['nochevieja', 12, 31],
 ];
 const SUNDAY = 7;
-/** Holidays of the United States that fall on a weekday of a month: title 5 of the United States Code, section 6103. */
+/**
+ * Days that fall on a weekday of a month, each with the nth, the month and the weekday where it is no Monday. Holidays of the United States: title 5 of
+ * the United States Code, section 6103.
+ */
 const mondays: readonly (readonly [string, number, number, number?])[] = [
   ['mlk day', 3, 1],
   ["presidents' day", 3, 2],
   ['memorial day', -1, 5],
   ['labor day', 1, 9],
-  // The Sunday nearest to 11 November, which is the second of the month.
+  // The Sunday nearest to 11 November, which is always the second of the month (common practice).
   ['remembrance sunday', 2, 11, SUNDAY],
 ];
 const LONGEST_DAY_NAME = 4;
@@ -82,7 +85,7 @@ const BEHIND =
 /** A greeting or a day that is over, or that only parts one time from another. */
 const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 
-/** Mondays in May on which banks are closed in the United Kingdom: Banking and Financial Dealings Act 1971, schedule 1; the first one by proclamation. */
+/** Mondays in May on which banks are closed in the United Kingdom: Banking and Financial Dealings Act 1971, schedule 1, and the first one by proclamation (from memory). */
 function bankHolidayAt(tokens: Tokens, index: number): Atom | undefined {
   const from = tokens[index]?.lower === 'the' ? index + 1 : index;
   const word = (offset: number): string => tokens[from + offset]?.lower ?? '';

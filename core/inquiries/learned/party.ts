@@ -1,5 +1,5 @@
 /**
- * Whether a name is that of who asks, of their body, of the place or of none of these, as the learned weights make it of the words, the lines and
+ * Whether a name is that of who asks, of their body or of neither, as the learned weights make it of the words, the lines and
  * the signs around it: a name or a body that rules found and that hardly is one is asked about, and a name that no rule finds is taken where it is sure.
  */
 import { foldName } from '../../places/fold.ts';
@@ -13,7 +13,7 @@ import { around, pageOf, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 
 /** Below this a name that rules found is hardly of who asks. */
-const HARDLY = { name: 0.02, organisation: 0.04 };
+const HARDLY = { name: 0.015, organisation: 0.04 };
 /** From this chance on a name that no rule found is taken. */
 const SURE = 0.9;
 const [LONGEST_NAME, MOST_NAMES] = [60, 150];

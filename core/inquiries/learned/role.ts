@@ -16,7 +16,7 @@ type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean; general?
 /** A role below the first chance is asked about beside one from the second on. */
 const LEAST = 0.5;
 const RIVAL = 0.3;
-/** Below this a role is asked about whatever says it. */
+/** Below this a role other than filming is asked about where it is not said in so many words. */
 const HARDLY = 0.04;
 /** Roles that are often only named beside the work. */
 const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];

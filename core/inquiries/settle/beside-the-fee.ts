@@ -68,6 +68,9 @@ const SAID_BY_OTHERS = /^ (?:from|by) (?:another|a different|some other|a rival|
 const GOT = /\b(?:we|they|i) (?:\p{L}+ )?(?:got|received|had|were given) (?:about |around )?$/iu;
 const FROM_A_BODY =
   /^ from (?:the |our |a )?(?:\p{L}+ )?(?:council|lottery|sponsors?|grants?|government|ministry|foundation|appeal|raffle|bank)\b(?! for (?:it|this|the (?:video|film)))/iu;
+/** "Load in is a half day at" before what a day of the show is paid. */
+const SET_UP =
+  /\b(?:load[- ]?in|set[- ]?up|rig(?:ging)?|travel|rehearsals?)(?: days?)? (?:is|are) (?:an? )?half(?:[- ]a)?[- ]days? (?:at|for) $/i;
 /** "it's time and a half at" */
 const EXTRA_HOURS = /\b(?:time and a half|double time)\b[^.?!;]{0,20}$/i;
 /** "a £75 fee for the drone permit" */
@@ -99,6 +102,7 @@ export function besideTheFee(before: string, after: string): boolean {
     OF_ALL.test(before) ||
     SPENT_ON_ALL.test(after) ||
     SAID_BY_OTHERS.test(after) ||
+    SET_UP.test(before) ||
     EXTRA_HOURS.test(before) ||
     FEE_BEHIND.test(after) ||
     (GOT.test(before) && FROM_A_BODY.test(after)) ||

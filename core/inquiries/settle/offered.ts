@@ -11,9 +11,9 @@ import { TIMES_DAYS } from './paid-per.ts';
 
 const OFFERED =
   /\b(?:budget(?:ed)?|rate|day rate|pay(?:ing|s)?|fee|offer(?:ing)?|can (?:do|go|stretch|offer|afford)|could (?:do|go|stretch)|up to|max(?:imum)?|cap(?:ped)?|(?:we|i) have(?! (?:an?|the|no|some|\d+|two|three|four|five|six|ten) (?!(?:[$£€]|budget|total|max\w*|fixed|small|limit\w*|purse|kitty|pot|grand|hundred|thousand|bit|little|offer|fee|rate|sum|lump|cap|flat|tight|rough|figure|ceiling|price|target|spend|modest|tiny|set|fund|po|purchase)))|we've got|got|around|about|roughly|approx|quote|cost|charge|price|happy with|allocated|set aside|spend|total|flat|all[- ]in|money|honorarium|work for you|ok with|okay with|is that ok|(?:what|how) about)\b/gi;
-/** Words that are said of any amount; "flights, around $400" is no offer for them. */
 /** Words that stand by any price, whoever pays it. */
 const NEUTRAL = /^(?:around|about|roughly|approx|cost|charge|price|quote)$/i;
+/** Words that are said of any amount; "flights, around $400" is no offer for them. */
 const LOOSE = /^(?:around|about|roughly|approx|got|up to|max(?:imum)?|cap(?:ped)?|flat|total|all[- ]in|is that ok|money)$/i;
 /** The words before an amount that make it an offer: a word for pay, somebody who can give so much, a purse that holds it. */
 const STRONG = new RegExp(
@@ -67,7 +67,7 @@ const HAS_PRICE =
 /** "The band's $900", "the cheque's for $20,000" */
 const HAS_PRICE_SHORT = /\b(?:the|our|their|a|my) ((?:[\p{L}-]{1,20} )?[\p{L}-]{2,20})'s (?:for )?(?:about |around |only |just )?$/iu;
 const PRICE_OF_WORK =
-  /\b(?:thinking|idea|thought|proposal|suggestion|guess|expectation|target|plan|frame(?:work)?|mandate|wages?|salary|numbers?|\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|\b(?:year|time) it\s$|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
+  /\b(?:(?:show|shoot(?:ing)?|event|full|working) days?|thinking|idea|thought|proposal|suggestion|guess|expectation|target|plan|frame(?:work)?|mandate|wages?|salary|numbers?|\w*(?:tarief|gage|honorar|tarif|cachet|vergoeding|pauschale|satz)|presupuesto|compenso|tarifa|sum|ceiling|(?:full|whole|complete|total|video|film|your) package|amount|tariff|budget|fee|rate|pay|offer|price|figure|envelope|allocation|allowance|line|amount|total|max\w*|limit|stipend|remuneration|compensation|koha|reward|gigs?|jobs?|shifts?|days?|nights?|evenings?|afternoons?|mornings?|weekends?|money|honorarium|payment|cap|ceiling|wage|compensation|work|deal|shoot|filming|going|kitty|pot|purse|tariff|offering|best|\w+day|we|i|you|ours|mine|max|what|all|everything|both|there|which|and|so|but|client|board|committee|now)\b|\b(?:year|time) it\s$|^(?:this|that|it|er|hay|yours|pays|hours|days|thats|its|theirs)\s$/i;
 /** "The budget for" the video is */
 const PAY_FOR = /\b(?:budget|fee|offer|pay|rate|money|price|amount|sum|honorarium|payment)(?: \p{L}+){0,3} (?:for|of|on|from|at|by)\s$/iu;
 /** "We pay our stewards £15", "the fellow took £900" */

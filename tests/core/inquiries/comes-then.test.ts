@@ -30,6 +30,7 @@ describe('there at nine in the morning', () => {
     If you're in the hall by 9am the manager will show you the sockets.
     9am would be ideal for you to be there.
     Please plan on 9am to get wired in.
+    - You: at the church hall 9am, cakes from noon
     Meet at the ferry terminal 9am, do not be late.
     Please be at the casino by 9am.
     Stage door at 9am please, doors are at noon.

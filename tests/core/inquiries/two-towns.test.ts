@@ -71,6 +71,11 @@ describe('what it is paid', () => {
       "A wedding in Orange on 12 June. They're paying me $3,200, all of it is yours.",
       { amount: 3200, currency: 'AUD', per: 'job' },
     ],
+    [
+      'duluth',
+      'A fair in Fargo on June 12-14. Load in is a half day at $300. Show days are $600 each.',
+      { amount: 600, currency: 'USD', per: 'day' },
+    ],
     ['zurich', 'A gala in Lugano on 12 June. Budget: 900 (francs or euros, the board decides).', { amount: 900, per: 'job' }],
     ['toronto', 'A race in Detroit on June 12. $600 US or Canadian, your pick.', { amount: 600, per: 'job' }],
     ['toronto', 'A gala in Barrie on June 12. The price of the guy they called was $2,400.', undefined],

@@ -3,18 +3,33 @@ import { expect, test } from 'vitest';
 import { namesIn } from '../../../core/inquiries/learned/party.ts';
 import { facts, readAt } from './reading.ts';
 
-test('a body that hardly is that of who asks is asked about, and can be chosen', () => {
-  const { fields, questions } = readAt(
-    'Filmst du am 14. Mai in Kiel? 420 Euro. Bescheid bis Freitag, Gruß Malte von Förde Events',
-    undefined,
-    'berlin',
-  );
+test.each([
+  ['Förde Events', 'berlin', 'Filmst du am 14. Mai in Kiel? 420 Euro. Bescheid bis Freitag, Gruß Malte von Förde Events'],
+  [
+    'Polderstream',
+    'leeds',
+    'Film our day on 14 May? £250.\n\nGroet,\nSjoerd Wiersma\nPlanning Polderstream\nplanning@polderstream.example',
+  ],
+  ['Hale, Moss & Finch Solicitors', 'leeds', 'Please film our fair in York on 12 December.\n\nHale, Moss & Finch Solicitors\nJo Moss'],
+])('a body that hardly is that of who asks is asked about, and can be chosen: %s', (body, home, text) => {
+  const { fields, questions } = readAt(text, undefined, home);
   expect(fields.organisation).toBeUndefined();
+  expect(fields.contactName).toBe(text.match(/Malte|Sjoerd Wiersma|Jo Moss/)?.[0]);
   expect(questions.find(({ field }) => field === 'organisation')).toEqual({
     field: 'organisation',
     ask: 'For whom do they ask?',
-    choices: [{ label: 'Förde Events', value: 'Förde Events' }],
+    choices: [{ label: body, value: body }],
   });
+});
+
+test('and so is a name', () => {
+  const { fields, questions } = readAt(
+    'Pipe-Major MacHale. Could you film our concert in Leeds on Friday 14 May 2027? We can pay £250.',
+    undefined,
+    'leeds',
+  );
+  expect(fields.contactName).toBeUndefined();
+  expect(questions.find(({ field }) => field === 'contactName')).toMatchObject({ ask: 'Who asks?', choices: [{ value: 'MacHale' }] });
 });
 
 const ASKED = 'Hi Kit, could you film our prize giving in Duluth on Saturday 12 December?';

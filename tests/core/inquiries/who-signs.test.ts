@@ -37,6 +37,7 @@ describe('name', () => {
       'Still hoping you can film it, £250.\nThanks, Corinne\n\nOn Oct 12, 2026, Corinne Abernethy wrote:\n> Breakfast on 14 May.',
     ],
     ['Mossie Considine', 'Can you film the dancing on 14 May? £250. Talk to Mossie Considine directly, 065 555 0112.\n\nCormac'],
+    ['Kayleigh', 'hiya its Shannon. my mate Kayleigh is after someone to film a party 14 may. £150. her number is 07700 900772'],
     ['Sam Hale', 'Film our gala on 14 May? £250. My sister Jo will meet you there, her number is 07700 900111. Sam Hale'],
     ['Sam Hale', 'Film our gala on 14 May? £250. On the day, call Tom Ash on 07700 900333 for parking. Sam Hale'],
     ['Malte', 'Filmst du am 14. Mai in Kiel? 420 Euro. Bescheid bis Freitag, Gruß Malte von Förde Events'],
