@@ -4,17 +4,19 @@
  */
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import { TEXT_LENGTH } from '../contract/parts.ts';
+import type { GazetteerPlace } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { ruledBy } from './kind.ts';
-import { pageOf } from './learned/features.ts';
+import { isBrief, pageOf } from './learned/features.ts';
 import { agreedCalls } from './learned/call.ts';
 import { agreedDays, openDays } from './learned/days.ts';
-import { offerChance } from './learned/offer.ts';
-import { agreedParty } from './learned/party.ts';
+import { leastOffer, offerChance } from './learned/offer.ts';
+import { agreedParty, letterOf } from './learned/party.ts';
 import { agreedPay } from './learned/pay.ts';
 import { agreedReply } from './learned/reply.ts';
 import { agreedRole } from './learned/role.ts';
 import { asks, weighed } from './learned/said.ts';
+import { agreedTowns } from './learned/town.ts';
 import { withSurestHours } from './learned/surest.ts';
 import { withEarlierMail } from './earlier-mail.ts';
 import { lookAt, type ReadInput } from './look.ts';
@@ -32,18 +34,14 @@ import { callsOf } from './settle/calls.ts';
 import { daysNamed, withChosenDays } from './settle/chosen-days.ts';
 import { daysOf, daysSaid } from './settle/days.ts';
 import { consecutive } from './settle/days-among.ts';
-import { heldAgainstDaysBeside } from './settle/days-beside.ts';
 import { eventDays } from './settle/event.ts';
-import { heldAgainstRows } from './settle/rows-wanted.ts';
+import { heldAgainstAll } from './settle/held-against.ts';
 import { isOneDay } from './settle/one-day.ts';
 import { lengthIsOpen } from './settle/open-length.ts';
-import { heldAgainstHours } from './settle/hours-outside.ts';
 import { countriesOf, placeOfJob } from './settle/place.ts';
 import { likelyHours } from './settle/unlikely.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
-import { heldAgainstSomebodyElse } from './settle/somebody-else.ts';
-import { heldAgainstOthers } from './settle/the-one.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
 import { isFromAfar } from './work/from-afar.ts';
@@ -108,10 +106,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
   const called = times.some(({ said }) => said === 'call');
   const unfilmed = nothingToFilm(front);
   const atHome = role?.role === 'edit only' ? unfilmed || !called : role === undefined && unfilmed && !called;
-  const found = heldAgainstSomebodyElse(
-    scene,
-    heldAgainstRows(scene, heldAgainstDaysBeside(scene, heldAgainstHours(scene, heldAgainstOthers(scene, eventDays(scene))))),
-  );
+  const found = heldAgainstAll(scene, eventDays(scene));
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }
     : atHome
@@ -197,16 +192,15 @@ function readMessage(input: ReadInput & Chosen): Reading {
   }
 
   const countries = countriesPaying(amounts);
-  const { towns, areas } = placesIn(
-    body,
-    tokens.slice(0, MOST_WORDS),
-    input.gazetteer,
-    { home: input.homePlace ?? zoneTown(input.gazetteer, input.homeZone), homeCountry, countries },
-    takenToken,
-  );
+  const home = input.homePlace ?? zoneTown(input.gazetteer, input.homeZone);
+  const hints = { home, homeCountry, countries };
+  const { towns, areas } = placesIn(body, tokens.slice(0, MOST_WORDS), input.gazetteer, hints, takenToken);
   const nowhere = role?.role === 'edit only' && isFromAfar(front);
+  const find = (name: string): GazetteerPlace[] => placesNamed(input.gazetteer, name);
   const place = placeOfJob(
-    nowhere ? [] : besideDays(body, towns, event, dates),
+    nowhere
+      ? []
+      : agreedTowns(besideDays(body, towns, event, dates), areas, { page, parts }, { home, find, hints, learned: input.learned }),
     nowhere ? [] : areas,
     writtenAtHome(
       homeCountry,
@@ -238,8 +232,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
   point('replyBy', ...reply.where);
 
   const noAmount = takenBy([...dates, ...times, ...phones]);
-  const townIn = (town: string): string | undefined =>
-    placesNamed(input.gazetteer, town).find((found) => knownTown(found, input.homePlace))?.country;
+  const townIn = (town: string): string | undefined => find(town).find((found) => knownTown(found, input.homePlace))?.country;
   const places = countriesOf(place);
   const there = places.filter((country) => isFromThere(whole, country, townIn));
   const offer = budgetOf(body, amounts, (where) => noAmount(where.start), {
@@ -248,14 +241,15 @@ function readMessage(input: ReadInput & Chosen): Reading {
     home: there.length === 1 ? undefined : homeCurrency,
     places: (there.length === 1 ? there : places).flatMap((country) => currencyOf(country) ?? []),
     chance: (amount) => offerChance(weighedPage, amount, input.learned),
+    least: leastOffer(page),
   });
   const budget = agreedPay(offer, weighedPage, input.learned);
   if (budget.budget) fields.budget = budget.budget;
   if (budget.ask) questions.push(question('budget', budgetAsk(budget.ask), budgetChoices(budget.choices)));
   point('budget', ...budget.where);
 
-  const isTown = (name: string): boolean => placesNamed(input.gazetteer, name).some((found) => knownTown(found, input.homePlace));
-  const { people, doubted } = agreedParty(askerOf(plain.text, parts, isTown), sight, input.learned);
+  const isTown = (name: string): boolean => find(name).some((found) => knownTown(found, input.homePlace));
+  const { people, doubted } = agreedParty(askerOf(plain.text, parts, isTown), letterOf(sight), isBrief(page), input.learned);
   for (const [field, fact, doubt] of [
     ['contactName', people.name, doubted.name],
     ['contactEmail', people.email, undefined],

@@ -2,14 +2,17 @@
  * What the labelled messages teach: of each message whether it asks for work, of each time and date in it what it is said of.
  */
 import { lookAt, type Sight } from '../../core/inquiries/look.ts';
-import { dateFeatures, messageFeatures, pageOf, timeFeatures, wordsFeatures } from '../../core/inquiries/learned/features.ts';
+import { dateFeatures, messageFeatures, pageOf, timeFeatures, wordsFeatures, type Page } from '../../core/inquiries/learned/features.ts';
 import { halfFeatures, openEnds } from '../../core/inquiries/learned/halves.ts';
+import { lengthFeatures } from '../../core/inquiries/learned/length.ts';
 import { NO_UNIT, payFeatures } from '../../core/inquiries/learned/pay.ts';
 import { letterOf, namesIn, partyFeatures } from '../../core/inquiries/learned/party.ts';
 import { partFeatures, partsIn } from '../../core/inquiries/learned/part.ts';
+import { townFeatures, townsNamed } from '../../core/inquiries/learned/town.ts';
 import type { ModelName } from '../../core/inquiries/learned/models.ts';
 import { askerOf } from '../../core/inquiries/people/asker.ts';
 import { knownTown } from '../../core/inquiries/places/home.ts';
+import type { GazetteerPlace } from '../../core/places/gazetteer.ts';
 import { placesNamed } from '../../core/places/search.ts';
 import type { DateMention, SaidTime, Where } from '../../core/inquiries/settle/scene.ts';
 import { gazetteer, type Message } from './corpus.ts';
@@ -59,6 +62,12 @@ function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, 
   return asked.includes('start') ? 'either' : undefined;
 }
 
+/** Whether a message asks for one day or for more, or leaves its days open. */
+function lengthIs({ fields: { start, days }, open }: Message): string | undefined {
+  if (start === undefined) return open.has('start') ? undefined : 'open';
+  return days === undefined ? undefined : days === 1 ? 'one' : 'more';
+}
+
 /** What a mention of some of the named days is of: of mine, of none of mine, or of one where all of them are mine. */
 function partIs({ fields: { start, end } }: Message, known: readonly string[], days: readonly string[]): string | undefined {
   if (start === undefined || end === undefined) return undefined;
@@ -89,12 +98,40 @@ function partyCases({ fields, open, homePlace }: Message, sight: Sight, within: 
   });
 }
 
+/** What each name of a town in a message is. */
+function townCases(
+  { fields, open, homePlace }: Message,
+  own: { page: Page; parts: Sight['parts'] },
+  within: (where: Where) => boolean,
+): Case[] {
+  if (open.has('place')) return [];
+  const find = (name: string): readonly GazetteerPlace[] => placesNamed(gazetteer, name);
+  return townsNamed(own, find)
+    .filter(within)
+    .map((town) => ({
+      features: townFeatures(own, town, homePlace, find),
+      is: lower(town.value) === lower(fields.place) ? 'place' : 'none',
+    }));
+}
+
 /**
  * The cases of each model in these messages.
  * @param from what stands before this offset teaches nothing
  */
 export function casesIn(messages: readonly Message[], from = 0): Record<ModelName, Case[]> {
-  const cases: Record<ModelName, Case[]> = { kind: [], time: [], date: [], part: [], half: [], role: [], pay: [], offer: [], party: [] };
+  const cases: Record<ModelName, Case[]> = {
+    kind: [],
+    time: [],
+    date: [],
+    part: [],
+    half: [],
+    role: [],
+    pay: [],
+    offer: [],
+    party: [],
+    length: [],
+    town: [],
+  };
   for (const message of messages) {
     const { text, receivedAt, homeZone, homePlace } = message;
     const within = ({ start }: Where): boolean => start >= from;
@@ -104,6 +141,9 @@ export function casesIn(messages: readonly Message[], from = 0): Record<ModelNam
     cases.kind.push({ features: messageFeatures(page), is: message.isInquiry ? 'inquiry' : 'none' });
     if (!message.isInquiry) continue;
     cases.party.push(...partyCases(message, sight, within));
+    cases.town.push(...townCases(message, { page, parts: sight.parts }, within));
+    const length = lengthIs(message);
+    if (length !== undefined) cases.length.push({ features: lengthFeatures(scene), is: length });
     if (message.fields.role !== undefined) cases.role.push({ features: wordsFeatures(page), is: message.fields.role });
     for (const time of [...scene.times, ...scene.numbers]) {
       const is = timeIs(message, time, time === scene.times[0]);

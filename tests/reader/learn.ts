@@ -42,6 +42,8 @@ export function learn(from: readonly Message[]): Learned {
     pay: fit(cases.pay, { trust: 10, balanced: false, seldom: 4 }),
     offer: fit(cases.offer, { trust: 6, balanced: false, seldom: 3 }),
     party: fit(cases.party, { trust: 5, balanced: false, seldom: 4 }),
+    length: fit([...cases.length, ...casesIn(ways.lengths).length], { trust: 10, balanced: false, seldom: 4 }),
+    town: fit(cases.town, { trust: 5, balanced: false, seldom: 4 }),
     role: fit(cases.role, { trust: 20, balanced: true, seldom: 6 }),
   };
 }

@@ -4,7 +4,7 @@
 import { readFileSync } from 'node:fs';
 import { homeOf, type Message } from './corpus.ts';
 
-type Ways = 'calls' | 'no-calls' | 'wraps' | 'replies' | 'no-replies' | 'asks' | 'none' | 'beside' | 'beside-hours';
+type Ways = 'calls' | 'no-calls' | 'wraps' | 'replies' | 'no-replies' | 'asks' | 'none' | 'beside' | 'beside-hours' | 'lengths';
 
 export function waysOf(name: Ways): string[] {
   return readFileSync(new URL(`ways/${name}.txt`, import.meta.url), 'utf8')
@@ -35,6 +35,23 @@ export const saidBeside = (way: string): { text: string; firstCall: string; last
     lastWrap: '2026-12-12T22:50',
   }));
 
+/** The same Saturday, as people write it. */
+const SATURDAY = ['Saturday 12 December', 'Sat 12 Dec', 'Saturday the 12th of December', '12 December (a Saturday)'];
+/** Messages of which one sentence says whether one day is asked for or more. */
+const ASKED_FOR: readonly ((way: string) => string)[] = [
+  (way) => `Hi Kit, we are a choir in Fargo and would like you to film us. ${way} We can pay $600. Let me know by Friday.`,
+  (way) =>
+    `Dear Kit, ${way} Could you film it for us? It is in Moorhead, in the hall behind the church, and you would be there from 2pm to 9pm.`,
+  (way) => `Hello, I run a small club in Fargo and we have never had a film of what we do. ${way} Are you free, and what would it cost?`,
+  (way) => `Hi there! ${way} We need somebody with a camera, in Fargo, call is 9am. $450 a day. My number is 701-555-0142.`,
+];
+/** One of the messages that say how many days are asked for: `more` or `one`, and the sentence with its date. */
+export function saidLength(line: string, at: number): { text: string; more: boolean } {
+  const [is, way = ''] = line.split('\t');
+  const sentence = way.replaceAll('{D}', SATURDAY[at % SATURDAY.length] as string);
+  return { text: `${(ASKED_FOR[at % ASKED_FOR.length] as (way: string) => string)(sentence)}\nThanks,\nAnn Leverett`, more: is === 'more' };
+}
+
 const message = (text: string, isInquiry: boolean, fields: Message['fields']): Message => {
   const homePlace = homeOf('duluth');
   const receivedAt = '2026-11-25T09:12:00-06:00[America/Chicago]';
@@ -45,7 +62,7 @@ const ofGala = (names: readonly Ways[], before: string, more: Message['fields'])
   names.flatMap(waysOf).map((way) => message(said(`${before}${way}`), true, { start: '2026-12-12', end: '2026-12-12', days: 1, ...more }));
 
 /** The ways as messages: those that say something of the gala, and those of which only the kind is known. */
-export function taught(): { gala: Message[]; kinds: Message[] } {
+export function taught(): { gala: Message[]; kinds: Message[]; lengths: Message[] } {
   const beside = waysOf('beside-hours').flatMap((way, at) => saidBeside(way)[at % BESIDE.length] ?? []);
   return {
     gala: [
@@ -55,6 +72,11 @@ export function taught(): { gala: Message[]; kinds: Message[] } {
       ...ofGala(['no-calls', 'no-replies', 'beside'], '', {}),
       ...beside.map(({ text, ...hours }) => message(text, true, { start: '2026-12-12', end: '2026-12-12', days: 1, ...hours })),
     ],
+    lengths: waysOf('lengths').flatMap((line, index) =>
+      ASKED_FOR.map((_, frame) => saidLength(line, index + frame)).map(({ text, more }) =>
+        message(text, true, { start: '2026-12-12', end: more ? '2026-12-13' : '2026-12-12', days: more ? 2 : 1 }),
+      ),
+    ),
     kinds: [...waysOf('asks').map((text) => message(text, true, {})), ...waysOf('none').map((text) => message(text, false, {}))],
   };
 }

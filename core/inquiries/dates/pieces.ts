@@ -98,6 +98,9 @@ export function isTime(tokens: Tokens, index: number): boolean {
 /** "5 to 9 pm", "8-10.30pm" */
 function beginsHours(tokens: Tokens, index: number): boolean {
   if (!/^(?:to|-|until|till|til)$/.test(tokens[index + 1]?.lower ?? '') || tokens[index + 2]?.num === undefined) return false;
+  const [from, to, behind] = [tokens[index]?.num ?? 0, tokens[index + 2]?.num ?? 0, tokens[index + 3]?.lower ?? ''];
+  // "Saturday 9 to 5": no run of days goes back, if no other month ends it.
+  if (from <= 12 && to < from && !/^(?:st|nd|rd|th|of|de|[./])$/.test(behind) && monthWord(behind) === undefined) return true;
   const minutes = /^[:.]$/.test(tokens[index + 3]?.text ?? '') && tokens[index + 4]?.num !== undefined ? 2 : 0;
   const half = tokens[index + 3 + minutes];
   return (

@@ -11,7 +11,7 @@ import { atDawn } from '../settle/at-dawn.ts';
 import { endsLate, LONGEST_DAY, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import { isEvening } from '../settle/half-of-call.ts';
 import { wallOf } from '../settle/walls.ts';
-import { timeFeatures, type Page } from './features.ts';
+import { isBrief, timeFeatures, type Page } from './features.ts';
 import { halfFeatures, openEnds } from './halves.ts';
 import { chancesIn, type Learned } from './models.ts';
 
@@ -22,8 +22,8 @@ const CHOICES = { firstCall: 'callChoices', lastWrap: 'wrapChoices' } as const;
 /** Another hour makes it a question where it is likelier, from the first chance on, and a wrap also beside a likely one, from the second on. */
 const LIKELIER = 0.3;
 const RIVAL = 0.5;
-/** Below this an hour is hardly a call or a wrap. */
-const HARDLY = 0.25;
+/** Below this an hour is hardly a call or a wrap: in a brief message, and in any other. */
+const HARDLY = { brief: 0.25, long: 0.4 };
 /** Of so many hours the call has to be likely: half of those that were stated below this when messages were read for the first time were none. */
 const SEVERAL = 3;
 const LIKELY = 0.5;
@@ -69,7 +69,10 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const { times, text } = page.scene;
   const own = ownTime(calls, told, times);
   const wall = calls[told]?.wall;
-  if (!own || wall === undefined || ownerOf(text, own) === 'mine' || isPlain(text, own, told)) return undefined;
+  if (!own || wall === undefined) return undefined;
+  // Of a wrap the weights know better in a message of any length, unless it has a line of its own.
+  const ruled = told === 'firstCall' || isBrief(page) || HEADED.test(text.slice(lineStart(text, own.start), own.start));
+  if (ruled && (ownerOf(text, own) === 'mine' || isPlain(text, own, told))) return undefined;
   const chance = (time: SaidTime): number => {
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return both + (told === 'firstCall' ? call : wrap);
@@ -93,7 +96,7 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const likelier = rivals && end(rival.time).minutes !== end(own).minutes ? rival.time : undefined;
   const several = times.filter(({ said }) => !OF_ELSE.has(said)).length >= SEVERAL;
   // An hour that no rule says to be the call is one only by the weights; a wrap may be told by where it stands.
-  const least = told === 'firstCall' && (several || own.said !== 'call') ? LIKELY : HARDLY;
+  const least = told === 'firstCall' && (several || own.said !== 'call') ? LIKELY : isBrief(page) ? HARDLY.brief : HARDLY.long;
   if (!likelier && mine >= least) return undefined;
   const other = likelier && !end(likelier).open ? [wallOf(dayOf(wall), end(likelier).minutes)] : [];
   return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };

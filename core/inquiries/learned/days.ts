@@ -5,7 +5,8 @@ import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE, union } fro
 import { countedSo } from '../settle/days.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
-import { dateFeatures, type Page } from './features.ts';
+import { dateFeatures, isBrief, type Page } from './features.ts';
+import { isOtherLength } from './length.ts';
 import { chancesIn, type Learned } from './models.ts';
 import { otherParts } from './part.ts';
 
@@ -19,6 +20,8 @@ const BELIEVED = 0.97;
 const EITHER = 0.4;
 /** Below this a date is hardly a day of the job. */
 const HARDLY = 0.15;
+/** Below these it is asked about in a message that is not brief, also where rules take it for one. */
+const UNLIKELY = { date: 0.3, weekday: 0.7 };
 /** From these chances on a date of which rules know nothing is no day of the job, or that of an answer: where all are so, the days are open. */
 const DOUBTED = { none: 0.4, reply: 0.15 };
 /** "nothing on the" */
@@ -32,7 +35,24 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   if (countedSo(page.scene.text, agreed.dates.length)) return agreed;
   // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
   const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
-  return parts.length > 0 ? openDays(agreed, ...parts) : agreed;
+  if (parts.length > 0) return openDays(agreed, ...parts);
+  if (agreed.dates.length === 0 || isBrief(page)) return agreed;
+  const otherwise = !agreed.dropped && isOtherLength(page.scene, agreed.dates.length, learned);
+  return otherwise || areUnlikely(agreed, page, learned) ? openDays(agreed) : agreed;
+}
+
+/** Days of which a date or a weekday is hardly one of the job. */
+function areUnlikely(agreed: EventDays, page: Page, learned: Learned): boolean {
+  const { dates } = page.scene;
+  const theirs = (date: DateMention): boolean => agreed.where.some(({ start }) => start === date.start);
+  // "On Saturday only" of days that are named by their dates: rules know which it is.
+  const onWeekdays = dates.every((date) => date.weekdayOnly || !theirs(date));
+  return dates.some(
+    (date) =>
+      theirs(date) &&
+      (date.explicit || (date.weekdayOnly && onWeekdays)) &&
+      (chancesIn(learned.date, dateFeatures(page, date))['event'] ?? 0) < (date.weekdayOnly ? UNLIKELY.weekday : UNLIKELY.date),
+  );
 }
 
 function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays {

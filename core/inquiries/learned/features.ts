@@ -43,6 +43,11 @@ export function pageOf(scene: Scene, phones: readonly Where[], head: string): Pa
   };
 }
 
+/** Fewer words and signs than this tell of little beside what they ask. */
+const BRIEF = 40;
+/** Whether a message is so short that the weights, which know whole messages, are heard less against the rules. */
+export const isBrief = ({ words }: Pick<Page, 'words'>): boolean => words.length < BRIEF;
+
 const upTo = (most: number, count: number): number => Math.min(most, count);
 const spelled = (words: readonly Word[]): string[] => words.map(({ word }) => word);
 

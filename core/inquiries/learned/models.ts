@@ -5,7 +5,7 @@
  */
 
 export type Model = { classes: readonly string[]; weights: ReadonlyMap<string, readonly number[]> };
-const modelNames = ['kind', 'time', 'date', 'part', 'half', 'role', 'pay', 'offer', 'party'] as const;
+const modelNames = ['kind', 'time', 'date', 'part', 'half', 'role', 'pay', 'offer', 'party', 'length', 'town'] as const;
 export type ModelName = (typeof modelNames)[number];
 export type Learned = Readonly<Record<ModelName, Model>>;
 

@@ -12,10 +12,10 @@ import type { Where } from '../settle/scene.ts';
 import { around, pageOf, type Page } from './features.ts';
 import { chancesIn, type Learned } from './models.ts';
 
-/** Below this a name that rules found is hardly of who asks. */
-const HARDLY = { name: 0.015, organisation: 0.04 };
+/** Below this a name that rules found is hardly of who asks: in a brief message, and in any other. */
+const HARDLY = { brief: { name: 0.015, organisation: 0.04 }, long: { name: 0.15, organisation: 0.45 } };
 /** From this chance on a name that no rule found is taken. */
-const SURE = 0.9;
+const SURE = 0.93;
 const [LONGEST_NAME, MOST_NAMES] = [60, 150];
 const SHORT_LINE = 30;
 /** "Protocol Section": nobody's own name. */
@@ -116,18 +116,22 @@ export function partyFeatures({ page, parts, emails }: Letter, { start, end }: W
   ]);
 }
 
-/** Who asks, without what is doubted, and what is. */
+/**
+ * Who asks, without what is doubted, and what is.
+ * @param brief whether the sender's own words are few
+ */
 export function agreedParty(
   people: People,
-  sight: Pick<Sight, 'plain' | 'parts' | 'scene' | 'phones'>,
+  letter: Letter,
+  brief: boolean,
   learned: Learned,
 ): { people: People; doubted: Pick<People, 'name' | 'organisation'> } {
-  const letter = letterOf(sight);
   const chance = (where: Where, is: string): number => chancesIn(learned.party, partyFeatures(letter, where))[is] ?? 0;
   const { name, organisation, ...rest } = people;
+  const hardly = HARDLY[brief ? 'brief' : 'long'];
   const agreed: People = { ...rest };
   const doubted: Pick<People, 'name' | 'organisation'> = {};
-  if (name) (chance(name, 'name') < HARDLY.name ? doubted : agreed).name = name;
+  if (name) (chance(name, 'name') < hardly.name ? doubted : agreed).name = name;
   else {
     const [best] = namesIn(letter.page.scene.text)
       .filter(({ value }) => !DEPARTMENT.test(value) && !OFFICE.test(value) && !BODY.test(value))
@@ -135,6 +139,6 @@ export function agreedParty(
       .toSorted((a, b) => b.chance - a.chance);
     if (best && best.chance >= SURE) agreed.name = best.one;
   }
-  if (organisation) (chance(organisation, 'organisation') < HARDLY.organisation ? doubted : agreed).organisation = organisation;
+  if (organisation) (chance(organisation, 'organisation') < hardly.organisation ? doubted : agreed).organisation = organisation;
   return { people: agreed, doubted };
 }

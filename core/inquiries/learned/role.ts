@@ -8,7 +8,7 @@ import { isChoice, isRefused } from '../work/role.ts';
 import { changesArranged } from '../work/arranged.ts';
 import { Standing, standingOf } from '../work/role-asked.ts';
 import { workWords } from '../work/role-words.ts';
-import { wordsFeatures, type Page } from './features.ts';
+import { isBrief, wordsFeatures, type Page } from './features.ts';
 import { chancesIn, type Learned, type Model } from './models.ts';
 
 type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean; general?: boolean; standing?: number };
@@ -16,8 +16,10 @@ type Asked = Where & { role: Role; plainly?: boolean; unsaid?: boolean; general?
 /** A role below the first chance is asked about beside one from the second on. */
 const LEAST = 0.5;
 const RIVAL = 0.3;
-/** Below this a role other than filming is asked about where it is not said in so many words. */
+/** Below this a role other than filming is asked about: in a brief message where it is not said in so many words, and in any other. */
 const HARDLY = 0.04;
+const UNLIKELY: Readonly<Partial<Record<Role, number>>> = { audio: 0.5, photo: 0.5, livestream: 0.65, 'edit only': 0.6, other: 0.2 };
+const hardly = (role: Role, page: Page): number => (isBrief(page) ? HARDLY : (UNLIKELY[role] ?? HARDLY));
 /** Roles that are often only named beside the work. */
 const OFTEN_NAMED: readonly Role[] = ['other', 'edit only'];
 /** From here on the weights are believed where rules find none or several, and sooner for filming where a message can mean that. */
@@ -52,17 +54,10 @@ export function agreedRole(found: readonly Asked[], page: Page, learned: Learned
   const agreed = likelierRole(found, page, learned, chances);
   const [only] = agreed;
   const [best] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
-  if (
-    !only ||
-    !best ||
-    agreed.length > 1 ||
-    only.role === 'shoot' ||
-    only.plainly ||
-    best[0] === only.role ||
-    (chances[only.role] ?? 0) >= HARDLY
-  )
-    return agreed;
-  return [only, { ...only, role: best[0] as Role }];
+  if (!only || !best || agreed.length > 1 || only.role === 'shoot' || best[0] === only.role) return agreed;
+  if ((only.plainly && isBrief(page)) || (chances[only.role] ?? 0) >= hardly(only.role, page)) return agreed;
+  // Who doubts another role asks whether it is filming, too.
+  return [...new Set<Role>([only.role, 'shoot', best[0] as Role])].map((role) => ({ ...only, role }));
 }
 
 /** The same, a role that the weights hardly know not yet in doubt. */

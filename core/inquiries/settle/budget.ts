@@ -58,6 +58,7 @@ const OVERTIME =
  * Decide on the offer. Two amounts, two currencies or no unit of time are asked; for a job of one day an amount without a unit is for the job.
  * @param days how many days the job has, where its days are known; without them an amount without a unit is only asked about
  * @param chance how likely an amount is the offer, from 0 to 1, by the words around it
+ * @param least an offer that rules find and that is less likely is asked about
  */
 export function budgetOf(
   text: string,
@@ -66,8 +67,15 @@ export function budgetOf(
   {
     days,
     chance,
+    least,
     ...currencies
-  }: { days: number | undefined; home: string | undefined; places: readonly string[]; chance: (amount: Amount) => number },
+  }: {
+    days: number | undefined;
+    home: string | undefined;
+    places: readonly string[];
+    chance: (amount: Amount) => number;
+    least: number;
+  },
 ): BudgetRead {
   if (amounts.length > MOST_AMOUNTS) return { where: [], choices: [] };
   let previous = 0;
@@ -180,10 +188,10 @@ export function budgetOf(
       ask: 'amount',
     };
   const budget = shaped(amount.amount, single);
-  if (likely && (others.length > 0 || likely.chance < LIKELY.taken))
+  if (likely ? others.length > 0 || likely.chance < LIKELY.taken : chance(best.written) < least)
     return {
       where,
-      choices: [likely, ...others].slice(0, 4).map((one) => ({ ...budget, amount: one.amount.amount, ...perPart(text, one.amount, days) })),
+      choices: [best, ...others].slice(0, 4).map((one) => ({ ...budget, amount: one.amount.amount, ...perPart(text, one.amount, days) })),
       ask: 'amount',
     };
   if (found.length > 1 || (left && single === undefined))

