@@ -26,6 +26,8 @@ const COUNT = /\b(two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings)\
 /** "The first of the three nights is" */
 const FIRST_OF =
   /\bfirst of (?:the |our |these |all )?(two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings|shows|sessions|concerts|dates)[^.;!?\n]{0,20}$/i;
+/** "until the next morning", "till Sunday 2am": the night of the one day. */
+const SMALL_HOURS = /^[^.;!?\n]{0,40}?(?:\bmorning\b|\b\d{1,2}(?:[:.]\d\d)?\s?a\.?m?\b|\b0\d[:.]?\d\d\b|\b(?:early|small) hours\b)/i;
 /** What is done then without me, or that only the one day is wanted. */
 const NOT_MINE =
   /\b(?:only|just|not|no|none|nobody|nothing|without|rest|sleep|home|leave|fly|drive|clear|clean\w*|strike|pack|take down|free|nephew|photographer|yours would|yours is|family|rain|weather|backup|back-up|either|or|instead|moved|edit|deliver\w*|post\w*|online|let (?:me|us) know|reply|answer|confirm|call|ring|every year)\b|n['’]t\b/i;
@@ -55,7 +57,27 @@ export function heldAgainstWhatGoesOn({ text, dates }: Scene, event: EventDays):
   const at = told.end + found.index;
   if (ahead === 0 || dates.some(({ start, end, explicit }) => explicit && start < at + found[0].length + 12 && end > at)) return event;
   const joined = JOINED.test(rest);
+  if (!joined && SMALL_HOURS.test(rest.slice(found.index))) return event;
   return askedDays(event.where, [[day], joined ? [day, from.add({ days: ahead }).toString()] : upTo(from, ahead)]);
+}
+
+/** "Saturday 12 December, and on Monday we all go home": a weekday that begins a clause of its own. */
+const OWN_CLAUSE = /\band (?:on )?(?:the )?\p{L}+day$/iu;
+const WE_DO =
+  /^ (?:we|i|they|he|she|everyone|everybody|people)\b(?![^.;!?\n]*\b(?:film\w*|record\w*|shoot\w*|cover\w*|stream\w*|want|need|you|also|too|again|both)\b)/i;
+/** "on Saturday 12 December from 8pm till Sunday 2am": the night of the one day. */
+const TILL_DAY = /\d[^;!?\n]*(?:till?|until|to|[-–])\s[^;!?\n]{2,24}$/i;
+const AT_NIGHT = /^,? (?:at )?(?:0?[1-5](?:[:.]\d\d)? ?a\.?m?\b|0[1-5][:.]\d\d\b)/i;
+
+/** Two days, or with the first of them alone as a question where the second may only be when somebody does something else or a night ends. */
+export function heldAgainstTheSecond({ text }: Scene, event: EventDays): EventDays {
+  const [first, second] = event.dates;
+  const told = event.where.at(-1);
+  if (event.dates.length !== 2 || first === undefined || second === undefined || !told || event.dropped || event.counted) return event;
+  const [words, rest] = [text.slice(told.start, told.end), text.slice(told.end, told.end + FAR)];
+  const nextDay = Temporal.PlainDate.from(first).add({ days: 1 }).toString() === second;
+  const ofElse = (OWN_CLAUSE.test(words) && WE_DO.test(rest)) || (nextDay && TILL_DAY.test(words) && AT_NIGHT.test(rest));
+  return ofElse ? askedDays(event.where, [[first], [first, second]], 'open') : event;
 }
 
 const countOf = (word: string): number => numberWord(word.toLowerCase()) ?? Number(word);

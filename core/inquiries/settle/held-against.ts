@@ -2,14 +2,22 @@
  * The days that were settled, held against everything else in a message that may speak against them, one after another.
  */
 import { heldAgainstDaysBeside } from './days-beside.ts';
-import { heldAgainstWhatGoesOn } from './goes-on.ts';
+import { heldAgainstTheSecond, heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
 import type { EventDays, Scene } from './scene.ts';
 import { heldAgainstSomebodyElse } from './somebody-else.ts';
 import { heldAgainstOthers } from './the-one.ts';
 
-const ALL = [heldAgainstOthers, heldAgainstHours, heldAgainstDaysBeside, heldAgainstWhatGoesOn, heldAgainstRows, heldAgainstSomebodyElse];
+const ALL = [
+  heldAgainstOthers,
+  heldAgainstHours,
+  heldAgainstDaysBeside,
+  heldAgainstWhatGoesOn,
+  heldAgainstTheSecond,
+  heldAgainstRows,
+  heldAgainstSomebodyElse,
+];
 
 /** The days, or with what speaks against them as a question. */
 export const heldAgainstAll = (scene: Scene, event: EventDays): EventDays => ALL.reduce((held, against) => against(scene, held), event);

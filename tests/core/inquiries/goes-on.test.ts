@@ -41,14 +41,24 @@ test.each([
   'It is on Saturday 12 December, with Sunday as the rain date.',
   'The exhibition opens on Saturday 12 December and runs for three weeks, you would do the opening.',
   'Sat 12 December (Sunday if it rains).',
+  'The party is on Saturday 12 December, from 8pm until the next morning.',
 ])('one day: %s', (sentence) =>
   expect(facts(asked(sentence), undefined, 'leeds')).toMatchObject({ start: '2026-12-12', end: '2026-12-12', days: 1 }),
+);
+
+test.each([
+  ['Sun 13', 'It is on Saturday 12 December, and on the Sunday we rest.'],
+  ['Mon 14', 'It is on Saturday 12 December and on Monday we all go home.'],
+  ['Sun 13', 'The party is on Saturday 12 December from 8pm till Sunday 2am.'],
+  ['Sun 13', 'The party is on Sat 12 Dec 8pm to Sun 13 Dec 2am.'],
+])('whether the second day is mine as well is asked: %s: %s', (second, sentence) =>
+  expect(daysAsked(sentence)).toEqual([ONE, `Sat 12 and ${second} December 2026`]),
 );
 
 describe('how many days the words of a message speak of', () => {
   // Taught, and not told right yet.
   const missed =
-    /into the Sunday|a fortnight later|Both days of the tournament|48 hours|on the Sunday we rest|the last one three days|vigil to film|straight after|whole of the weekend/;
+    /into the Sunday|a fortnight later|Both days of the tournament|48 hours|the last one three days|vigil to film|straight after|whole of the weekend/;
   const lines = waysOf('lengths').filter((line) => !missed.test(line));
   test.each(lines.map((line, index) => [line.split('\t')[1] ?? '', line, index] as const))('%s', (_, line, index) => {
     const { text, more } = saidLength(line, index);
