@@ -2,14 +2,19 @@
  * More days than the one that is named, told behind it in its sentence: "and again the day after", "plus the Sunday", "and play every night until the
  * Tuesday", "and takes the whole weekend". Both are asked about.
  */
-import { numberWord } from '../words.ts';
+import { weekdayWord } from '../words.ts';
 import { sentenceAround } from '../parts/sentences.ts';
 import { askedDays } from './days-among.ts';
+import { numberOf } from './marks.ts';
+import { runFrom } from './run.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const FAR = 130;
 const LEAD = 60;
-const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+/** What stands so far behind says whether it is mine. */
+const BEHIND = 40;
+/** A date that stands so near behind a weekday is that weekday's. */
+const NEAR = 12;
 const WEEKDAY = String.raw`(mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?`;
 const NEXT = String.raw`((?:day|morning|afternoon|evening|night) (?:after(?:wards)?|following)|(?:next|following) (?:day|morning|afternoon|evening|night|one)|next)`;
 /** Nothing more of the clause, or what only says that it counts as well. */
@@ -21,65 +26,63 @@ const UNTIL = new RegExp(
   'iu',
 );
 const RUNS =
-  /\b(?:(?:the |takes? the |for the |takes? up the )?(?:whole|entire|rest of the|full) (?:of the |that )?(?:weekend|week)|(?:each|every) (?:day|night|evening|afternoon|morning) (?:of|until|till|that)\b|one a (?:day|night)|(?:a|and|then) day two|next (?:two|three|four|[2-4]) (?:mon|tues|wednes|thurs|fri|satur|sun)days|(?:daily|nightly)(?: after| until| till)|(?:two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings|more days|more nights)(?: in a row| that follow| running)?(?! (?:later|before|after|notice|ago|ahead)))/iu;
+  /\b(?:(?:the |takes? the |for the |takes? up the )?(?:whole|entire|rest of the|full) (?:of the |that )?(?:weekend|week)|(?:each|every) (?:day|night|evening|afternoon|morning) (?:of|until|till|that)\b|one a (?:day|night)|(?:a|and|then) day two|\bday (?:straight|right|directly) after|(?:again|once more|(?:the|an?) (?:last|second|other|next)(?: one)?|another(?: one)?) (?:a|an|one|two|three|[2-9]) (?:days?|weeks?|fortnight|months?) later|next (?:two|three|four|[2-4]) (?:mon|tues|wednes|thurs|fri|satur|sun)days|(?:daily|nightly)(?: after| until| till)|(?:two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings|more days|more nights)(?: in a row| that follow| running)?(?! (?:before|after|notice|ago|ahead)))/iu;
 const COUNT = /\b(two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings)\b/i;
 /** "The first of the three nights is" */
 const FIRST_OF =
   /\bfirst of (?:the |our |these |all )?(two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings|shows|sessions|concerts|dates)[^.;!?\n]{0,20}$/i;
 /** "until the next morning", "till Sunday 2am": the night of the one day. */
 const SMALL_HOURS = /^[^.;!?\n]{0,40}?(?:\bmorning\b|\b\d{1,2}(?:[:.]\d\d)?\s?a\.?m?\b|\b0\d[:.]?\d\d\b|\b(?:early|small) hours\b)/i;
+/** "Both days of the tournament, starting", "the whole of the weekend that begins", "48 hours of gaming from noon on" */
+const ALL_FROM =
+  /\b(?:both (?:days|nights|evenings)|(?:all|each|every one) of (?:its|the) (?:days|nights|evenings)|whole (?:of the )?weekend|(?:24|36|48|72) hours)\b[^.;!?\n]*\b(?:start\w*|begin\w*|open\w*|from)\b[^.;!?\n]{0,20}$/i;
+/** "On the eve there is a vigil to film, then the mass on" */
+const EVE = /\b(?:on the eve|the (?:night|evening|day) before)\b[^.;!?\n]*\b(?:film|record|cover)\b[^.;!?\n]*$/i;
 /** What is done then without me, or that only the one day is wanted. */
 const NOT_MINE =
   /\b(?:only|just|not|no|none|nobody|nothing|without|rest|sleep|home|leave|fly|drive|clear|clean\w*|strike|pack|take down|free|nephew|photographer|yours would|yours is|family|rain|weather|backup|back-up|either|or|instead|moved|edit|deliver\w*|post\w*|online|let (?:me|us) know|reply|answer|confirm|call|ring|every year)\b|n['’]t\b/i;
 
-/** The days, or with those that are told behind the one as a question. */
+/** The days, or with those that are told beside the one as a question. */
 export function heldAgainstWhatGoesOn({ text, dates }: Scene, event: EventDays): EventDays {
   const [day] = event.dates;
   const told = event.where.at(-1);
   if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
-  const rest = text.slice(told.end, Math.min(told.end + FAR, sentenceAround(text, told.start, told.end).end));
-  const found = JOINED.exec(rest) ?? UNTIL.exec(rest);
-  const runs = found ? null : RUNS.exec(rest);
-  const hit = found ?? runs;
-  const first = FIRST_OF.exec(text.slice(Math.max(0, told.start - LEAD), told.start))?.[1];
-  if (first !== undefined && !NOT_MINE.test(rest))
-    return askedDays(event.where, [[day], upTo(Temporal.PlainDate.from(day), countOf(first) - 1)]);
-  if (!hit || NOT_MINE.test(rest.slice(0, hit.index + hit[0].length + 40))) return event;
-  const from = Temporal.PlainDate.from(day);
-  if (!found) {
-    const count = COUNT.exec(rest)?.[1];
-    const length = count === undefined ? 0 : countOf(count);
-    return length > 1 ? askedDays(event.where, [[day], upTo(from, length - 1)]) : askedDays(event.where, [[day]]);
+  const sentence = sentenceAround(text, told.start, told.end);
+  const lead = text.slice(Math.max(sentence.start, told.start - LEAD), told.start);
+  // "12 December into the Sunday" is one mention, of which a rule has taken the first day.
+  const into = text.slice(told.start, told.end).search(/\sinto\s/i);
+  const from = into < 0 ? told.end : told.start + into;
+  const rest = text.slice(from, Math.min(from + FAR, sentence.end));
+  const before = NOT_MINE.test(lead + rest) ? undefined : toldBefore(lead, day);
+  if (before) return open(event, [day], ...before);
+  const joined = JOINED.exec(rest);
+  const hit = joined ?? UNTIL.exec(rest) ?? RUNS.exec(rest);
+  if (!hit || NOT_MINE.test(rest.slice(0, hit.index + hit[0].length + BEHIND))) return event;
+  const [next, weekday] = [hit[1], weekdayWord(hit[2]?.toLowerCase() ?? '')];
+  // It goes on, and nothing says which days: they are as many as are counted.
+  if (next === undefined && weekday === undefined) {
+    const count = numberOf(COUNT.exec(rest)?.[1] ?? '');
+    return open(event, [day], ...(count > 1 ? [runFrom(day, count)] : []));
   }
-  const weekday = found.slice(1).find((word) => word !== undefined && WEEKDAYS.includes(word.slice(0, 3).toLowerCase()));
-  const ahead = weekday === undefined ? 1 : (WEEKDAYS.indexOf(weekday.slice(0, 3).toLowerCase()) + 1 - from.dayOfWeek + 7) % 7;
+  const ahead = weekday === undefined ? 1 : (weekday - Temporal.PlainDate.from(day).dayOfWeek + 7) % 7;
   // Another date of its own stands there: the rules for several days have seen it.
-  const at = told.end + found.index;
-  if (ahead === 0 || dates.some(({ start, end, explicit }) => explicit && start < at + found[0].length + 12 && end > at)) return event;
-  const joined = JOINED.test(rest);
-  if (!joined && SMALL_HOURS.test(rest.slice(found.index))) return event;
-  return askedDays(event.where, [[day], joined ? [day, from.add({ days: ahead }).toString()] : upTo(from, ahead)]);
+  const at = from + hit.index;
+  const another = dates.some(
+    ({ start, end, explicit }) => explicit && start !== told.start && start < at + hit[0].length + NEAR && end > at,
+  );
+  if (ahead === 0 || another) return event;
+  if (!joined && SMALL_HOURS.test(rest.slice(hit.index))) return event;
+  const run = runFrom(day, ahead + 1);
+  return open(event, [day], joined ? [day, run[ahead] as string] : run);
 }
 
-/** "Saturday 12 December, and on Monday we all go home": a weekday that begins a clause of its own. */
-const OWN_CLAUSE = /\band (?:on )?(?:the )?\p{L}+day$/iu;
-const WE_DO =
-  /^ (?:we|i|they|he|she|everyone|everybody|people)\b(?![^.;!?\n]*\b(?:film\w*|record\w*|shoot\w*|cover\w*|stream\w*|want|need|you|also|too|again|both)\b)/i;
-/** "on Saturday 12 December from 8pm till Sunday 2am": the night of the one day. */
-const TILL_DAY = /\d[^;!?\n]*(?:till?|until|to|[-–])\s[^;!?\n]{2,24}$/i;
-const AT_NIGHT = /^,? (?:at )?(?:0?[1-5](?:[:.]\d\d)? ?a\.?m?\b|0[1-5][:.]\d\d\b)/i;
-
-/** Two days, or with the first of them alone as a question where the second may only be when somebody does something else or a night ends. */
-export function heldAgainstTheSecond({ text }: Scene, event: EventDays): EventDays {
-  const [first, second] = event.dates;
-  const told = event.where.at(-1);
-  if (event.dates.length !== 2 || first === undefined || second === undefined || !told || event.dropped || event.counted) return event;
-  const [words, rest] = [text.slice(told.start, told.end), text.slice(told.end, told.end + FAR)];
-  const nextDay = Temporal.PlainDate.from(first).add({ days: 1 }).toString() === second;
-  const ofElse = (OWN_CLAUSE.test(words) && WE_DO.test(rest)) || (nextDay && TILL_DAY.test(words) && AT_NIGHT.test(rest));
-  return ofElse ? askedDays(event.where, [[first], [first, second]], 'open') : event;
+/** What is told of other days before the one: the days that it is one of, where they are known. */
+function toldBefore(lead: string, day: string): string[][] | undefined {
+  const count = FIRST_OF.exec(lead)?.[1];
+  if (count !== undefined) return [runFrom(day, numberOf(count))];
+  if (EVE.test(lead)) return [runFrom(Temporal.PlainDate.from(day).subtract({ days: 1 }).toString(), 2)];
+  return ALL_FROM.test(lead) ? [] : undefined;
 }
 
-const countOf = (word: string): number => numberWord(word.toLowerCase()) ?? Number(word);
-const upTo = (from: Temporal.PlainDate, days: number): string[] =>
-  Array.from({ length: days + 1 }, (_, more) => from.add({ days: more }).toString());
+/** Which of these it is has to be asked, however sure the weights are of the day that is named. */
+const open = ({ where }: EventDays, ...choices: string[][]): EventDays => askedDays(where, choices, 'open');

@@ -2,10 +2,11 @@
  * The days that were settled, held against everything else in a message that may speak against them, one after another.
  */
 import { heldAgainstDaysBeside } from './days-beside.ts';
-import { heldAgainstTheSecond, heldAgainstWhatGoesOn } from './goes-on.ts';
+import { heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
 import type { EventDays, Scene } from './scene.ts';
+import { heldAgainstTheSecond } from './second-day.ts';
 import { heldAgainstSomebodyElse } from './somebody-else.ts';
 import { heldAgainstOthers } from './the-one.ts';
 
