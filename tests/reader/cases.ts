@@ -15,9 +15,9 @@ import { knownTown } from '../../core/inquiries/places/home.ts';
 import type { GazetteerPlace } from '../../core/places/gazetteer.ts';
 import { placesNamed } from '../../core/places/search.ts';
 import type { DateMention, SaidTime, Where } from '../../core/inquiries/settle/scene.ts';
+import { lower } from './compared.ts';
 import { gazetteer, type Message } from './corpus.ts';
 import type { Case } from './fit.ts';
-import { lower } from './scores.ts';
 
 const minutesOf = (wall: string | undefined): number | undefined =>
   wall === undefined ? undefined : Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));

@@ -7,7 +7,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import type { FactName, InquiryFields } from '../../core/contract/inquiries.ts';
 import type { Place } from '../../core/contract/parts.ts';
-import { readLearned, type Learned } from '../../core/inquiries/learned/models.ts';
 import { readGazetteer, type Gazetteer } from '../../core/places/gazetteer.ts';
 
 /** Messages that the reader was tuned by, those of harder hands that it was mended by in part, and those held out. */
@@ -27,7 +26,6 @@ export type Message = {
 
 const here = new URL('.', import.meta.url);
 export const gazetteer: Gazetteer = readGazetteer(readFileSync(new URL('../../assets/places/places.tsv', here), 'utf8'));
-export const learned: Learned = readLearned(readFileSync(new URL('../../assets/reader/learned.tsv', here), 'utf8'));
 
 const homes: Record<string, [name: string, region: string]> = {
   duluth: ['Duluth', 'Minnesota'],

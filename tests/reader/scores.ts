@@ -5,7 +5,9 @@ import { factNames, type FactName, type InquiryFields, type Reading } from '../.
 import { readInquiry } from '../../core/inquiries/read.ts';
 import { foldName } from '../../core/places/fold.ts';
 import type { Learned } from '../../core/inquiries/learned/models.ts';
-import { gazetteer, learned as shipped, type Message } from './corpus.ts';
+import { lower } from './compared.ts';
+import { gazetteer, type Message } from './corpus.ts';
+import { learned as shipped } from './shipped.ts';
 
 export type Count = { right: number; stated: number; there: number };
 type Miss = { id: string; field: FactName | 'isInquiry' | 'questions'; want: unknown; got: unknown; wrong: boolean };
@@ -15,13 +17,6 @@ export function read(message: Message, learned: Learned = shipped): Reading {
   const { text, receivedAt, homeZone, homePlace } = message;
   return readInquiry({ text, receivedAt, homeZone, homePlace, gazetteer, learned });
 }
-
-/** A value as it is compared: in small letters, without an article before it or a stop behind it. */
-export const lower = (value: unknown): string =>
-  String(value)
-    .toLowerCase()
-    .replace(/^the /, '')
-    .replace(/[.\s]+$/, '');
 
 function same(field: FactName, want: InquiryFields[FactName], got: InquiryFields[FactName]): boolean {
   if (field === 'budget') {

@@ -4,7 +4,8 @@
 import { expect, test } from 'vitest';
 import type { Reading } from '../../../core/contract/inquiries.ts';
 import { readInquiry } from '../../../core/inquiries/read.ts';
-import { gazetteer, homeOf, learned } from '../../reader/corpus.ts';
+import { gazetteer, homeOf } from '../../reader/corpus.ts';
+import { learned } from '../../reader/shipped.ts';
 
 const homePlace = homeOf('duluth');
 const receivedAt = '2026-11-25T09:12:00-06:00[America/Chicago]';

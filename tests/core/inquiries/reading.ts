@@ -3,7 +3,8 @@
  */
 import type { Reading } from '../../../core/contract/inquiries.ts';
 import { readInquiry } from '../../../core/inquiries/read.ts';
-import { gazetteer, homeOf, learned } from '../../reader/corpus.ts';
+import { gazetteer, homeOf } from '../../reader/corpus.ts';
+import { learned } from '../../reader/shipped.ts';
 
 const WEDNESDAY = '2026-11-25T09:12:00-06:00[America/Chicago]';
 export { gazetteer, homeOf, learned };
