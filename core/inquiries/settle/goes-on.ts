@@ -38,6 +38,7 @@ const ALL_FROM =
   /\b(?:both (?:days|nights|evenings)|(?:all|each|every one) of (?:its|the) (?:days|nights|evenings)|whole (?:of the )?weekend|(?:24|36|48|72) hours)\b[^.;!?\n]*\b(?:start\w*|begin\w*|open\w*|from)\b[^.;!?\n]{0,20}$/i;
 /** "On the eve there is a vigil to film, then the mass on" */
 const EVE = /\b(?:on the eve|the (?:night|evening|day) before)\b[^.;!?\n]*\b(?:film|record|cover)\b[^.;!?\n]*$/i;
+const BOTH = /\bboth\b/i;
 /** What is done then without me, or that only the one day is wanted. */
 const NOT_MINE =
   /\b(?:only|just|not|no|none|nobody|nothing|without|rest|sleep|home|leave|fly|drive|clear|clean\w*|strike|pack|take down|free|nephew|photographer|yours would|yours is|family|rain|weather|backup|back-up|either|or|instead|moved|edit|deliver\w*|post\w*|online|let (?:me|us) know|reply|answer|confirm|call|ring|every year)\b|n['’]t\b/i;
@@ -49,8 +50,8 @@ export function heldAgainstWhatGoesOn({ text, dates }: Scene, event: EventDays):
   if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
   const sentence = sentenceAround(text, told.start, told.end);
   const lead = text.slice(Math.max(sentence.start, told.start - LEAD), told.start);
-  // "12 December into the Sunday" is one mention, of which a rule has taken the first day.
-  const into = text.slice(told.start, told.end).search(/\sinto\s/i);
+  // "From 12 December into the Sunday" is the night of the first day, unless both are told.
+  const into = BOTH.test(text.slice(told.end, sentence.end)) ? text.slice(told.start, told.end).search(/\sinto\s/i) : -1;
   const from = into < 0 ? told.end : told.start + into;
   const rest = text.slice(from, Math.min(from + FAR, sentence.end));
   const before = NOT_MINE.test(lead + rest) ? undefined : toldBefore(lead, day);
