@@ -62,7 +62,7 @@ const LONGEST_FEAST = 3;
 const firstWords: ReadonlySet<string> = new Set([...feasts.keys()].map((name) => name.split(' ')[0] ?? ''));
 /** With one of these a weekday is a day that only its country's custom tells. */
 const NAMED_FOR =
-  /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria|rogation|plough|harvest|bible|passion|gaudete|laetare|sea)$/;
+  /^(?:black|cyber|super|giving|easter|bank|holiday|rose|fat|casual|labor|labour|memorial|thanksgiving|carnival|holy|bright|advent|stir-up|victoria|rogation|plough|harvest|bible|passion|gaudete|laetare|sea|pride|rush|mad|collop|spy|remembrance)$/;
 /** What follows "Friday after" without making it another day. */
 const PLAIN_AFTER =
   /^(?:noon|midday|midnight|lunch|lunchtime|dinner|breakfast|work|school|hours|that|then|it|i|we|you|he|she|they|next|all|class|dark|church|mass|doors|wrap|closing|opening|final|last|ceremony|service|show|speeches|party|reception|session|match|concert)$/;
@@ -111,6 +111,7 @@ function namedWeekday(tokens: Tokens, index: number): Atom | undefined {
   return { first: index, next: weekday.next, relative: { kind: 'unknown' } };
 }
 
+const FURTHER = /^(?:second|third|fourth|penultimate|one|2nd|3rd|nd|rd)$/;
 /** Feasts from which a weekday is told; of one right beside the feast it is asked which week is meant. */
 const FEASTS_BESIDE: Readonly<Record<string, { month: number; day: number; feast: 'fixed' | 'easter' }>> = {
   'before christmas': { month: 12, day: 25, feast: 'fixed' },
@@ -125,6 +126,8 @@ export function besideAt(tokens: Tokens, index: number): Atom | undefined {
   const side = weekday && tokens[weekday.next]?.breaks === 0 ? tokens[weekday.next]?.lower : undefined;
   if (last === 1 && side !== 'before') return undefined;
   if (!weekday || (side !== 'after' && side !== 'before' && side !== 'following')) return undefined;
+  // "the second Friday before Christmas" is not the one right beside it.
+  const further = led === 0 && last === 0 && FURTHER.test(tokens[index - 1]?.lower ?? '');
   let at = weekday.next + 1;
   const article = /^(?:the|our|your|this|my)$/.test(tokens[at]?.lower ?? '');
   if (article) at++;
@@ -137,7 +140,9 @@ export function besideAt(tokens: Tokens, index: number): Atom | undefined {
       first: index,
       next: date.next,
       weekday: weekday.weekday,
-      relative: { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', month: date.month, day: date.day, year: date.year },
+      relative: further
+        ? { kind: 'unknown' }
+        : { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', month: date.month, day: date.day, year: date.year },
     };
   if (other.num !== undefined) return undefined;
   const feast = article ? undefined : FEASTS_BESIDE[`${side} ${other.lower}`];
@@ -146,7 +151,9 @@ export function besideAt(tokens: Tokens, index: number): Atom | undefined {
       first: index,
       next: at + (tokens[at + 1]?.lower === 'day' ? 2 : 1),
       weekday: weekday.weekday,
-      relative: { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', year: undefined, ...feast },
+      relative: further
+        ? { kind: 'unknown' }
+        : { kind: 'beside', weekday: weekday.weekday, after: side !== 'before', year: undefined, ...feast },
     };
   if (last === 1 && !/^\p{Lu}/u.test(other.text)) return undefined;
   const named = /^\p{Lu}/u.test(other.text) || (led === 1 && article);

@@ -207,9 +207,9 @@ function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: Plain
 export const lastDay = (year: number, month: number): PlainDate => Dates.from({ year, month, day: 31 }, { overflow: 'constrain' });
 
 function nthWeekday(year: number, month: number, weekday: number, nth: number): PlainDate | undefined {
-  if (nth === -1) {
+  if (nth < 0) {
     const last = lastDay(year, month);
-    return last.subtract({ days: (last.dayOfWeek - weekday + 7) % 7 });
+    return last.subtract({ days: ((last.dayOfWeek - weekday + 7) % 7) + 7 * (-1 - nth) });
   }
   const date = nextWeekday(Dates.from({ year, month, day: 1 }), weekday).add({ days: 7 * (nth - 1) });
   return date.month === month ? date : undefined;

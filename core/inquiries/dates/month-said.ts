@@ -42,7 +42,7 @@ export function monthSaidAt(tokens: Tokens, index: number): MonthSaid | undefine
   };
 }
 
-const LAST = /^(?:last|letzte[rnms]?|dernier|dernière|últim[oa]|ultim[oa]|l'ultim[oa]|laatste)$/;
+const LAST = /^(?:last|final|letzte[rnms]?|dernier|dernière|últim[oa]|ultim[oa]|l'ultim[oa]|laatste)$/;
 const places: readonly RegExp[] = [
   /^(?:erste[rnms]?|premier|première|primer[oa]?|prim[oa]|eerste)$/,
   /^(?:zweite[rnms]?|deuxième|second[oa]?|segund[oa]|tweede)$/,
@@ -52,9 +52,26 @@ const places: readonly RegExp[] = [
 const ENDING = /^(?:e|de|ste|ème|eme|º|°|ª|\.)$/;
 const MOST = 5;
 
-/** The place of a day in its month: -1 for the last. */
+const LAST_BUT_ONE = /^(?:penultimate|vorletzte[rnms]?|avant-dernier|avant-dernière|penúltim[oa]|penultim[oa]|voorlaatste)$/;
+
+/** "penultimate", "last but one", "second to last", "second-last", "next-to-last": the index behind it. */
+function lastButOneAt(tokens: Tokens, index: number): number | undefined {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  if (LAST_BUT_ONE.test(word(0))) return index + 1;
+  if (word(0) === 'last' && word(1) === 'but' && word(2) === 'one') return index + 3;
+  if (word(0) !== 'second' && word(0) !== 'next') return undefined;
+  const mark = word(1) === '-' ? 1 : 0;
+  if (word(0) === 'second' && word(1 + mark) === 'last') return index + 2 + mark;
+  if (word(1 + mark) !== 'to') return undefined;
+  const other = word(2 + mark) === '-' ? 1 : 0;
+  return word(2 + mark + other) === 'last' ? index + 3 + mark + other : undefined;
+}
+
+/** The place of a day in its month: -1 for the last, -2 for the last but one. */
 export function placeAt(tokens: Tokens, index: number): { nth: number; next: number } | undefined {
   const word = tokens[index]?.lower ?? '';
+  const before = lastButOneAt(tokens, index);
+  if (before !== undefined) return { nth: -2, next: before };
   if (LAST.test(word)) return { nth: -1, next: index + 1 };
   const abroad = places.findIndex((place) => place.test(word));
   const spoken = ordinalWord(word) ?? (abroad < 0 ? undefined : abroad + 1);

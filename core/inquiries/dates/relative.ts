@@ -4,6 +4,7 @@
 import { numberWord } from '../words.ts';
 import { besideAt, feastAt } from './feasts.ts';
 import { namedDayAt } from './named-days.ts';
+import { namedTimeAt } from './named-times.ts';
 import { nearDayAt } from './near-days.ts';
 import { notThisAt } from './not-this.ts';
 import { monthEndAt } from './month-ends.ts';
@@ -19,9 +20,10 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     nearDayAt(tokens, index) ??
     notThisAt(tokens, index) ??
     monthEndAt(tokens, index) ??
+    namedDayAt(tokens, index) ??
     feastAt(tokens, index) ??
     besideAt(tokens, index) ??
-    namedDayAt(tokens, index) ??
+    namedTimeAt(tokens, index) ??
     inLength(tokens, index) ??
     inWeeksAbroad(tokens, index) ??
     everyAt(tokens, index) ??

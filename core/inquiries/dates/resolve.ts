@@ -163,6 +163,15 @@ function filled(items: readonly Item[]): Atom[] {
   return atoms;
 }
 
+/** "from the 29th to the 31st", said in a November: the first month to come that has both days. */
+function inTheRun({ month, monthsAhead, day = 0 }: Atom, last: Atom | undefined, item: Item | undefined, seen: Seen): Seen {
+  const until = last?.day ?? 0;
+  const bare = month === undefined && monthsAhead === undefined && last?.month === undefined && last?.relative === undefined;
+  if (!bare || item?.join !== 'range' || day === 0 || until <= day || seen.month !== undefined) return seen;
+  const { year, month: now, day: date } = seen.today;
+  return date <= day && dateOf(year, now, until) === undefined ? { ...seen, today: seen.today.with({ day: 1 }).add({ months: 1 }) } : seen;
+}
+
 const LATER_WEEKS = 7;
 
 /** A later date of a run is sought from the one before it: "Sunday to Thursday", "30 Dec to 2 Jan". */
@@ -176,7 +185,7 @@ function resolveChain(items: readonly Item[], seen: Seen): Choices {
   for (const [index, atom] of atoms.entries()) {
     const join = items[index]?.join;
     const from: Seen = last === undefined ? seen : atom.day === undefined && atom.relative === undefined ? { ...seen, today: last } : seen;
-    let choice = resolveAtom(atom, from);
+    let choice = resolveAtom(atom, last === undefined ? inTheRun(atom, atoms[index + 1], items[index + 1], seen) : from);
     const first = choice.dates[0]?.[0];
     if (last && first && atom.year === undefined && choice.dates.length === 1 && before(first, last) && atom.day !== undefined) {
       const later = atom.month === undefined ? undefined : comingOf(atom.month, atom.day, last);

@@ -8,6 +8,7 @@ import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
 import { rangeAt } from './range-words.ts';
 import { bracketedDays, numbersWeekdays, ofThisMonth, weekdayOf, withItsWeekday } from './their-weekdays.ts';
+import { yearInMonth } from './written.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
 
 export type Sequence = {
@@ -33,7 +34,18 @@ const counters = new Set(
 /** "room 4", "bay 9"; not "Byron Bay 9-10 Oct". */
 const counts = (tokens: Tokens, index: number): boolean =>
   counters.has(tokens[index]?.lower ?? '') &&
+  !atTheDays(tokens, index) &&
   !(/^\p{Lu}/u.test(tokens[index]?.text ?? '') && /^\p{Lu}\p{Ll}/u.test(tokens[index - 1]?.text ?? ''));
+
+/** "at 8 and 9 of March", "at 8-10 March", as it is said by those who do not say "on". */
+function atTheDays(tokens: Tokens, index: number): boolean {
+  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
+  if (word(0) !== 'at' || dayAt(tokens, index + 1)?.next !== index + 2 || !/^(?:and|&|-|to|until)$/.test(word(2))) return false;
+  const last = dayAt(tokens, index + 3);
+  return (
+    last !== undefined && monthWord(tokens[last.next]?.lower === 'of' ? word(last.next - index + 1) : word(last.next - index)) !== undefined
+  );
+}
 
 function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; next: number; comma: boolean } | undefined {
   const token = tokens[index];
@@ -46,7 +58,8 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
     comma = true;
     at++;
     const word = tokens[at]?.lower ?? '';
-    if (!/^(?:and|&|or|then|to|through|thru|until|till|bis|tot|hasta)$/.test(word)) return { join: 'and', next: at, comma };
+    if (!/^(?:and|&|or|then|to|through|thru|until|till|bis|tot|hasta)$/.test(word))
+      return { join: 'and', next: at + amAt(tokens, at), comma };
   }
   const word = tokens[at]?.lower ?? '';
   if (word === 'oder' || word === 'ou') return { join: 'or', next: at + 1, comma: false };
@@ -60,9 +73,12 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
   // "and the final on 30/11"
   if (word === 'and' && tokens[at + 1]?.lower === 'the' && CLOSING.test(tokens[at + 2]?.lower ?? '') && tokens[at + 3]?.lower === 'on')
     return { join: 'and', next: at + 4, comma: false };
-  if (andWords.has(word)) return { join: 'and', next: at + 1, comma: false };
+  if (andWords.has(word)) return { join: 'and', next: at + 1 + amAt(tokens, at + 1), comma: false };
   return undefined;
 }
+
+/** "am 18., am 19. und am 21. August" */
+const amAt = (tokens: Tokens, index: number): 0 | 1 => (tokens[index]?.lower === 'am' && tokens[index + 1]?.num !== undefined ? 1 : 0);
 
 const CLOSING = /^(?:final|finale|last|finals|closer|second|third|other)$/;
 
@@ -201,6 +217,8 @@ function monthOnlyAt(tokens: Tokens, index: number): Sequence | undefined {
     return undefined;
   const dot = tokens[index + two + 1]?.text === '.' && tokens[index + two + 1]?.tight ? 1 : 0;
   const year = tokens[index + two + 1 + dot]?.num;
+  const short = dot === 0 ? yearInMonth(tokens, index + two, index + two + 1) : undefined;
+  if (short !== undefined) return { first: index, next: index + two + 2, items: [], month: { month, year: short } };
   if (year !== undefined && year >= 1 && year <= 31) return undefined;
   const stated = year !== undefined && year >= 1800 && year < 2100 ? year : undefined;
   return { first: index, next: index + two + (stated ? 2 : 1), items: [], month: { month, year: stated } };

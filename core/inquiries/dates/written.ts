@@ -46,6 +46,7 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
     const after = dayAt(tokens, at);
     if (!after || (tokens[at]?.breaks ?? 0) > 0) return undefined;
     if (isTime(tokens, at) && !after.ordinal) return undefined;
+    if (yearInMonth(tokens, index, month.next) !== undefined) return undefined;
     const year = yearAt(tokens, after.next) ?? yearAfterDay(tokens, after);
     return {
       first: index,
@@ -58,6 +59,19 @@ export function namedAt(tokens: Tokens, index: number): Atom | undefined {
   }
   return undefined;
 }
+
+/** "in June 27": nobody says a day so, it is the year; not "in June 27-29". */
+export function yearInMonth(tokens: Tokens, index: number, at: number): number | undefined {
+  const [year, behind] = [tokens[at], tokens[at + 1]];
+  const short = year?.num !== undefined && year.text.length === 2 && year.num >= FIRST_SHORT_YEAR && year.num <= LAST_SHORT_YEAR;
+  if (!short || year.breaks > 0 || !/^(?:in|im|en)$/.test(tokens[index - 1]?.lower ?? '') || isTime(tokens, at)) return undefined;
+  const more =
+    /^(?:-|\/|&|and|to|until|or|st|nd|rd|th)$/.test(behind?.lower ?? '') || (behind?.text === ',' && tokens[at + 2]?.num !== undefined);
+  return more ? undefined : CENTURY + (year.num ?? 0);
+}
+const CENTURY = 2000;
+const FIRST_SHORT_YEAR = 26;
+const LAST_SHORT_YEAR = 50;
 
 /** "15.X.2027", "10.IX.", "15 X 2027": months in Roman numbers, as they are written from Poland to Italy. */
 function romanMonthAt(tokens: Tokens, index: number): { month: number; year?: number; next: number } | undefined {
