@@ -115,7 +115,7 @@ const other = oneOf(
     \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:(?!(?:stream|film|broadcast|record|work|play|perform)ing )\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
     \bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
-    \b(?:a|phone|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our|the next) call\b
+    \b(?:a|phone|photo|press|media|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our(?! call (?:time )?\d)|the next) call\b
     \bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b
     \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you(?!,? (?:at |by |for |around |about )?(?:\d|noon|half|quarter))|for|(?:me|us)(?! (?:at |by )?\d))\b
     \bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b

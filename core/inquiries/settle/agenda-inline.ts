@@ -16,8 +16,9 @@ const LONGEST_LABEL = 32;
 /** "you're free at": a sentence, which is read as one. */
 const SAID =
   /(?<!\p{L})(?:you|u|you'\p{L}+|we|is|are|was|but|until|till?|please|come|be|i|they)(?!\p{L})(?! ?(?:in|out|at|from|on)?\s*$)/iu;
-/** "you are free 21h00": the end of a list may be a sentence. */
-const MY_END = /^\s*(?:you|you're) (?:are |can |may )?(?:be )?(?:free|done|finished|released|off|out|go|leave)(?: at| by)?\s*$/i;
+/** "you are free 21h00", "15:00 you arrive", "(you finish)": what I do may be a sentence. */
+const MY_DEED =
+  /^\s*\(?(?:you|u|you're)(?: (?:are |can |may |to )?(?:be )?(?:free|done|finished|released|off|out|go|leave|finish|stop|home|go home|pack up|arrive|come|start|begin|set up|come in|in|there|here|on site|report))?(?: at| by)?\)?\s*$/i;
 /** More than this between two hours is no list. */
 const LONGEST_GAP = 48;
 
@@ -62,7 +63,7 @@ function listOf<T extends Where>(text: string, run: readonly T[]): Row<T>[] {
   const labels = alone(behind.slice(0, -1)) ? before : alone(before.slice(1)) ? behind : [];
   if (
     labels.length === 0 ||
-    labels.some((label) => label.length > LONGEST_LABEL || !PLAIN_LABEL.test(label) || (SAID.test(label) && !MY_END.test(label)))
+    labels.some((label) => label.length > LONGEST_LABEL || !PLAIN_LABEL.test(label) || (SAID.test(label) && !MY_DEED.test(label)))
   )
     return [];
   if (

@@ -66,7 +66,7 @@ function saidOf<T extends Where>(rows: readonly Row<T>[]): Map<T, 'call' | 'wrap
   if (rows.length < FEWEST_ROWS) return said;
   const named = ({ label }: Row<T>): boolean => ME.test(label) && !NOT_ME.test(label);
   const crews = ({ label }: Row<T>): boolean => CREW.test(label) && !NOT_ME.test(label) && !OTHERS.test(label);
-  const ends = ({ label }: Row<T>): boolean => ENDS.test(label.replace(/\([^()]*\)/g, ''));
+  const ends = ({ label }: Row<T>): boolean => ENDS.test(label.replace(/\([^()]*\)/g, '').trim() || label);
   const mine = rows.some((row) => named(row) && !ends(row)) ? named : (row: Row<T>): boolean => named(row) || crews(row);
   if (!rows.some((row) => mine(row) && !ends(row))) return said;
   const told = rows.some((row) => mine(row) && ends(row));

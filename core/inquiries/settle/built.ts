@@ -75,6 +75,10 @@ const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
 const HOUR_NEXT =
   /^[^.;!?\n]{0,60}(?<!\p{L})(?:\d|twenty|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)/iu;
 
+/** "Your call won't be before 2pm": no hour yet. */
+const NOT_YET_CALLED =
+  /\b(?:call|start|arrival|load-?in|get-?in|set-?up)(?: time)?(?:'s| is| will| would|'ll)?(?: be)? ?(?:not|n't|won't|wouldn't|unlikely to)(?: be)?(?: any)? (?:before|earlier than) $/i;
+
 const tailOfTime = (text: string, { end }: Where): string => text.slice(end, end + TAIL);
 
 /** The nearest word for a call or for an end before an offset, in its sentence. */
@@ -88,9 +92,9 @@ type Built = { cue: 'call' | 'wrap' | 'other'; strong: boolean };
 /** The build of the sentence around an hour; `from` is where what was said of the hour before it ends. */
 export function builtOf(text: string, time: TimeMention, sentence: Where, from: number): Built | undefined {
   const after = tailOfTime(text, time);
-  if (NOT_FILMED.test(after) || (time.to && EITHER_SIDE.test(after))) return { cue: 'other', strong: true };
   const start = Math.max(sentence.start, time.start - LEAD);
   const lead = text.slice(start, time.start);
+  if (NOT_FILMED.test(after) || (time.to && EITHER_SIDE.test(after)) || NOT_YET_CALLED.test(lead)) return { cue: 'other', strong: true };
   const near = text.slice(Math.max(from, start), time.start);
   // "Thu 18: you 8.00 am - 5.30 pm"
   if (time.to && /(?:^|[.;:,\n]\s*|\bwant |\bneed )you(?:'re on| are on|'d be on| on|:)?\s$/i.test(lead))

@@ -25,7 +25,7 @@ const NEEDN_T =
   /\b(?:needn't|no need to|(?:don't|do not|won't) (?:have|need) to|not|don't) (?:come|be (?:there|here|in)|arrive|turn up|show up|get (?:there|here|in)|start|report) (?:at|for|by) $/i;
 const BUT_AT = /^[^.;!?\n\d]{0,60}\bbut (?:at|for|by|from|only at) $/i;
 const AT_ONCE =
-  /^\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
+  /^(?:,? (?:on|in) (?:the|our|my|your) \p{L}+)?\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
 const LONGEST_TAKING_BACK = 90;
 const LONGEST = 48;
 const LEAD = 24;

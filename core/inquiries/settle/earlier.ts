@@ -62,7 +62,7 @@ export function earlierCall(scene: Scene): Earlier | undefined {
   return undefined;
 }
 
-const SO = /(?:\b(?:so|i\.?e\.?|that is|that's|meaning|which is|which makes it)\b[^.;]{0,12}|, at |= ?)$/i;
+const SO = /(?:\b(?:so|i\.?e\.?|that is(?! at\b)|that's(?! at\b)|meaning|which is(?! at\b)|which makes it)\b[^.;]{0,12}|, at |= ?)$/i;
 const AFTER_REACH = 48;
 
 /** The hour right after the words, else the only hour of the sentence, else the only hour of the occasion. */

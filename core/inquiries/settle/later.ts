@@ -8,7 +8,7 @@ const AFTER =
   /\b(a quarter of an|three quarters of an|half an|an hour and a half|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(?:good |full )?(hours?|hrs?|minutes?|mins?)? (?:later|after(?:wards)?\b(?! (?:the|we|you|that|lunch))|for (?:the |your )?(?:get-?out|de-?rig|strike|pack(?:ing)?(?:[- ](?:up|down))?|load-?out|tear-?down|clear(?:ing)?[- ]?up)|to (?:pack|strike|coil|de-?rig|clear|load out|get out|tear down|wrap up)\b)/gi;
 /** "pack up an hour after we close at" */
 const BEFORE_END =
-  /\b(a quarter of an|three quarters of an|half an|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(hours?|hrs?|minutes?|mins?)? (?:after|past|from when|later than) (?:(?:it|we|they|that|everything|(?:the )?(?:\p{L}+ ){1,3})(?: \p{L}+)? ?){0,2}(?:at|about|around) $/iu;
+  /\b(a quarter of an|three quarters of an|half an|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(hours?|hrs?|minutes?|mins?)? (?:after|past|from when|later than) (?:(?:it|we|they|that|everything|(?:the )?(?:[\p{L}'’-]+ ){1,3})(?: \p{L}+)? ?){0,2}(?:at|about|around) $/iu;
 const LEAD = 80;
 const sizes = new Map([
   ['a quarter of an', 0.25],

@@ -14,7 +14,7 @@ const COUNTED =
 const LAST_OF = /\bthe (first|last) (two|three|one) (?:are|is) (?:yours|for you|open|what)\b/i;
 /** "on day 2 and day 3 only", "only on day two", "for you it's day 1 alone" */
 const DAY_NUMBERS =
-  /\bdays? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:on )?(?:day )?(\d|one|two|three))?,? (?:only|alone)\b|\b(?:only|just) (?:on |for |need you (?:on |for )?|want you (?:on |for )?)?days? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:day )?(\d|one|two|three))?\b/i;
+  /\bdays? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:on )?(?:day )?(\d|one|two|three))?,? (?:only|alone)\b(?! (?:(?:at|from|by|until|till|about) )?(?:\d{1,2}[.:h]?\d{0,2}\b(?! (?:of|days?|nights?|people)\b)|half\b|noon\b))|\b(?:only|just) (?:on |for |need you (?:on |for )?|want you (?:on |for )?)?days? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:day )?(\d|one|two|three))?\b/i;
 /** "please come on day five", where no other day is told by its number */
 const COME_ON =
   /\b(?:come|(?:need|want|like|book|have) (?:you|someone|somebody|a camera|a videographer)|film(?:ing)?) (?:in )?(?:only )?(?:on|for) days? (\d|one|two|three|four|five)\b/i;

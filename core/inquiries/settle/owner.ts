@@ -20,7 +20,14 @@ const MY_PART =
   /^\s*(?:the )?(?:video|filming|(?:film|camera) crew|cameras?(?! (?:\d|one|two|[a-d]\b)))\b(?! (?:is|runs|of|about|should|will|by|due|to be))/i;
 /** A department at the beginning of its clause. */
 const OTHERS =
-  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|av|a\/v|pa|catering|kitchen|dj|security|audio|lighting|stage(?! (?:doors?|entrance|gate))|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
+  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|sound|son|licht|ton|av|a\/v|pa|catering|kitchen|dj|security|audio|stills|photos|(?:photo|stills) coverage|photography|lighting|stage(?! (?:doors?|entrance|gate))|director|client|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|band|speakers?|players|exhibitors|guests?|volunteers?|choir|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
+/** "Your assistant can join at six", "my mum will be at the hall from 8" */
+const BESIDE_ME =
+  /^\s*(?:your|ur) (?:assistant|helper|colleague|second(?: (?:shooter|videographer|camera ?(?:man|woman|person|op\p{L}*)))?)(?!\p{L})/iu;
+/** "you and your assistant" */
+const WITH_ME = /\b(?:you|u|yourself) (?:and|&|or|plus) (?:your|ur)\b/i;
+const NEAR_SENDER =
+  /^\s*(?:my|our) (?:mum|mam|mom|mother|dad|father|parents|brother|sister|husband|wife|partner|fianc\p{L}+|son|daughter|uncle|aunt|cousin|boss|colleague|assistant|secretary|friend|neighbour|neighbor)s?(?: and \p{L}+)?(?:'s|'ll| is| are| will| can| could| has| have| starts?| gets?| arrives?| comes?)(?!\p{L})/iu;
 /** "Our videographer will be there" */
 const OUR_OWN =
   /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
@@ -69,10 +76,12 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   const earlier = sentence.includes(beforeIt) ? beforeIt : near;
   // "The caterers arrive at 9am, call 10am": that clause has its own hour.
   const clause = CALL_ALONE.test(near) && !/\d/.test(earlier) ? earlier : near;
-  if (OUR_OWN.test(clause)) return 'theirs';
+  if (OUR_OWN.test(clause) || (BESIDE_ME.test(clause) && !WITH_ME.test(sentence))) return 'theirs';
   if (MINE.test(clause) || TOLD.test(clause) || MY_PART.test(clause)) return 'mine';
   if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';
   // "Our usual bloke doesn't fly. 6.30am at the dock": an hour that begins its sentence is not theirs of whom the one before tells.
   if (BEGINS.test(before)) return undefined;
-  return OTHERS.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause) ? 'theirs' : undefined;
+  return OTHERS.test(clause) || NEAR_SENDER.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause)
+    ? 'theirs'
+    : undefined;
 }

@@ -72,7 +72,7 @@ const NOT_THAT =
   /^[^.;!?\n\d]{0,28}\b(?:you|u)(?:'re| are| do| need| will| would| can| could)? ?(?:not|n't|needn't|don't|dont|won't|wouldn't|can skip|can miss|may skip)\b(?![^.;!?\n\d]{0,40}\b(?:before|earlier|until|later)\b)[^.;!?\n\d]{0,32}\b(?:that|then|it|this|part|bit)\b/i;
 /** "Tech rehearsal is 11am which you can skip" */
 const SKIPPED =
-  /^,? \(?(?:which|that|but that|(?:but )?this one)?,? ?(?:you|u) (?:can|could|may|are welcome to|needn't|don't need to|don't have to) (?:skip|miss|ignore|attend|come to)(?: (?:that|it|this))?\b(?=\s?(?:[.,;:!?)\n]|$))/i;
+  /^,? \(?(?:which|that|but that|(?:but )?this one)?,? ?(?:you|u) (?:can|could|may|are welcome to|needn't|don't need to|don't have to) (?:skip|miss|ignore|attend|come to)(?: (?:that|it|this))?\b(?=\s?(?:[.,;:!?)\n]|$))|^,? (?:but|though|and) (?:you|u) (?:needn't|need not|(?:don't|dont|do not|won't|will not) (?:need|have) to) (?:attend|come|go|be (?:there|here|at (?:it|that)))(?=\s?(?:[.,;:!?)\n]|$))|^,? (?:(?:but|though|and) )?(?:which|that|it|this)(?: (?:is|will|should|does|need)(?: not|n't)|n't|'s not)(?: to)?(?: be| need(?: to be)?)? (?:filmed|recorded|on camera|on video|filming|recording)\b/i;
 const NEGATED =
   /\b(?:not|no need|never|without|unless|whether)\b|n't\b|(?<!\b(?:nice|good|great|lovely|ideal|best|perfect|helpful|wonderful|happy|glad)) if\b(?!(?<!\b(?:know|say|me|us|ask|see|wonder|sure|unsure|check|hear) if) (?:you|u) (?:could|might|would)\b)/i;
 const LEAVES =
@@ -108,6 +108,16 @@ const holds = (text: string, pattern: RegExp): RegExpExecArray | undefined => {
   return found && !NEGATED.test(clauseWith(text, found)) ? found : undefined;
 };
 
+/** "The band soundchecks at 4 and you join us at 5.30": what points back leads on to the hour behind it. */
+const leadsOn = (tail: string, found: RegExpExecArray): boolean => LEADS_ON.test(tail.slice(found.index + found[0].length));
+const LEADS_ON = /^(?: [\p{L}']{1,12}){0,3} (?:at|from|for|by|around|about|before|until|till)(?: about| around)? ?$/iu;
+
+/** What points back to this hour and to no later one. */
+const pointsBack = (tail: string, pattern: RegExp): boolean => {
+  const found = holds(tail, pattern);
+  return found !== undefined && !leadsOn(tail, found);
+};
+
 const told = (cue: 'call' | 'wrap' | 'other') => ({ cue, strong: true }) as const;
 const [CALL, WRAP, OTHER] = [told('call'), told('wrap'), told('other')];
 
@@ -121,7 +131,7 @@ export function toldThen(text: string, time: Where & { to?: unknown }): Told {
   if (!time.to && (holds(tail, THROWN_OUT) || holds(tail, ALL_LEAVE))) return WRAP;
   const when = time.to ? undefined : (holds(tail, YOUR_DAY) ?? holds(tail, WHEN_YOU));
   if (when) return when[1] === undefined ? WRAP : CALL;
-  if (SEES_OUT.test(tail) || [OVER_FOR_ME, GO_THEN, WHEREUPON].some((pattern) => holds(tail, pattern))) return WRAP;
+  if (SEES_OUT.test(tail) || [OVER_FOR_ME, GO_THEN, WHEREUPON].some((pattern) => pointsBack(tail, pattern))) return WRAP;
   if (time.to && holds(tail, WHEN_IT_IS)) return WRAP;
   const also = holds(tail, ALSO_ME);
   if (also) return LEAVES.test(`${clause} ${also[0]}`) ? WRAP : time.to ? undefined : CALL;
@@ -131,7 +141,7 @@ export function toldThen(text: string, time: Where & { to?: unknown }): Told {
   if (comesThen(text, time, tail)) return CALL;
   const yours = holds(tail, YOUR_COMING);
   if (yours) return /^(?:end|fin|wrap|exit|rel|stop)/i.test(yours[1] ?? '') ? WRAP : CALL;
-  if (holds(tail, COME_THEN) || holds(tail, ALREADY) || holds(lead, COME_WHEN)) return CALL;
+  if (pointsBack(tail, COME_THEN) || holds(tail, ALREADY) || holds(lead, COME_WHEN)) return CALL;
   // "Coffee's on at 5, be here for coffee"
   const to = holds(tail, BE_FOR);
   const noun = to && NOUN.exec(tail.slice(to.index))?.[1];

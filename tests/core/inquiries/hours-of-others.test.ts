@@ -1,0 +1,61 @@
+/**
+ * Hours that are none of mine beside one that is, before and after it: those of friends and of my second, of what I need not come to, of stills
+ * beside film; and hours that are told from such an hour.
+ */
+import { expect, it } from 'vitest';
+import { facts, lines } from './reading.ts';
+
+/** Call and wrap of a gala on 12 June, `-` where none is stated. */
+function hours(told: string): string {
+  const { firstCall, lastWrap } = facts(`Hi Kit,\n\nCould you film our gala in Fargo on Saturday 12 June? ${told}\n\nThanks,\nRobin`);
+  return [firstCall, lastWrap].map((wall) => wall?.replace('2027-06-12T', '') ?? '-').join(' > ');
+}
+
+const told: [hours: string, ways: string][] = [
+  [
+    '17:45 > -',
+    `
+    We'd like you in place 45 minutes ahead of the first speech, which is at 6.30pm.
+    The band soundchecks at 4pm and you join us at 5.45pm.
+    Our mum will be there from noon and you should come at 5.45pm.
+    The call is 6pm on the sheet, ignore that, 5.45pm is right.
+    Press call is at 6.30pm, you come at 5.45pm.`,
+  ],
+  [
+    '- > 23:30',
+    `
+    Stay for half an hour after the band's last song at 11pm.`,
+  ],
+  [
+    '15:00 > 22:00',
+    `
+    Timeline: 15:00 you arrive, 16:00 test, 18:00 guests, 22:00 you leave.
+    Times: 3pm (you), 7pm (guests), 8pm (dinner), 10pm (you finish), 1am (close).
+    You and your assistant should arrive at 3pm. The hall shuts at 11.30pm, you can go when the raffle is over, 10pm.`,
+  ],
+  // asked about
+  [
+    '- > -',
+    `
+    My mum will be at the hall from 8am if anything is needed.
+    Your assistant can join at 6pm.
+    The rehearsal is the night before at 7pm but you don't have to be there.
+    There's a rehearsal on the Friday at 7pm which is not to be filmed.
+    Your call will not be before 2pm.
+    Stills from 1pm, film from 3pm.
+    Photo call 1pm, video call 3pm.`,
+  ],
+];
+for (const [want, ways] of told) it.each(lines(ways))(`${want}: %s`, (way) => expect(hours(way)).toBe(want));
+
+it('takes "our call 5" among hours of a show for mine, and a talk on the telephone for none', () => {
+  expect(hours('Doors 7pm, our call 5pm.')).toBe('17:00 > -');
+  expect(hours('On our call at 3pm you said that you could do it.')).toBe('- > -');
+});
+
+it('reads two days where "day two only" leads to an hour', () => {
+  const { start, end } = facts(
+    'Hi Kit, can you film our conference in Fargo on 8 and 9 June? Day one is 7am for you, day two only 9.30.\n\nRobin',
+  );
+  expect([start, end]).toEqual(['2027-06-08', '2027-06-09']);
+});
