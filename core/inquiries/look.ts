@@ -6,6 +6,7 @@ import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { aroundFeasts } from './dates/around-feasts.ts';
 import { inSeries } from './dates/in-series.ts';
+import { monthQuoted } from './dates/month-quoted.ts';
 import { orderOf, orderSeen, writesDayFirst } from './dates/order.ts';
 import { inNamedWeeks } from './dates/in-weeks.ts';
 import { resolve, type Resolved } from './dates/resolve.ts';
@@ -65,6 +66,9 @@ export type Sight = {
 const inDollars = (amounts: readonly Amount[]): boolean =>
   amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined)[0] === 'USD');
 
+/** "by the 4th": till when an answer is wanted is not asked in the old mail. */
+const LEAD = 30;
+const CLOSES = /\b(?:by|before|until|till)\s(?:\p{L}+day,? )?(?:the\s)?$/iu;
 /** Nobody tells a job further down than this, in characters. */
 const FARTHEST = 12_000;
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
@@ -91,6 +95,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
   );
   const month = months.size === 1 ? [...months][0] : undefined;
   const stray = strayMonth(tokens, found);
+  const quoted = monthQuoted(plain.text, parts, found, today);
   const resolveFrom = (sequence: Sequence, from: Temporal.PlainDate): Resolved => resolve(sequence, { today: from, order });
   const dated = aroundFeasts(
     tokens,
@@ -102,7 +107,8 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
         monthOfWeek(body, tokens, sequence, found) ??
         monthAhead(body, tokens, sequence, today) ??
         monthBefore(body, tokens, sequence) ??
-        month;
+        month ??
+        (CLOSES.test(body.slice(Math.max(0, start - LEAD), start)) ? undefined : quoted);
       const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
       return { sequence, resolved: resolve(sequence, seen), start, end };
     }),

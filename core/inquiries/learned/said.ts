@@ -5,7 +5,7 @@ import type { Ruled } from '../kind.ts';
 import { dueOfOthers } from '../settle/answer-by.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
 import { atDawn } from '../settle/at-dawn.ts';
-import { isTonight } from '../settle/half-of-call.ts';
+import { endsAtNight, isTonight } from '../settle/half-of-call.ts';
 import { ofMorning } from '../settle/of-morning.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
@@ -41,13 +41,16 @@ function halved(page: Page, learned: Learned): SaidTime[] {
   if (page.scene.times.length < 2) return [...page.scene.times];
   const ends = openEnds(page.scene);
   const called = page.scene.times.find(({ said, from, to }) => said === 'call' && !to && !from.open)?.from.minutes;
+  const night = endsAtNight(page.scene);
   return page.scene.times.map((time) => {
+    // "club night 10 til 4"
+    if (night && time.to) return time;
     const settled = ends
       .filter((one) => one.time === time)
       .flatMap(({ end, minutes }) => {
         const { is, chance } = likeliest(learned.half, halfFeatures(page, time, end));
         const tooLong =
-          time.said === 'call' && is === 'am' && (endsLate(minutes % 720, page.scene, LONGEST_SHIFT) || isTonight(page.scene));
+          time.said === 'call' && is === 'am' && (endsLate(minutes % 720, page.scene, LONGEST_SHIFT) || isTonight(page.scene) || night);
         // "set up 20:00 and be done 4ish": no end of the day before its call.
         const before = time.said === 'wrap' && is === 'pm' && !time.date && called !== undefined && called > (minutes % 720) + 720;
         // "sunrise at 6:55 ... you're excused at 9"

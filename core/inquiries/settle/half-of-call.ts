@@ -23,8 +23,22 @@ export const isEvening = ({ text }: Scene): boolean => EVENING_EVENT.test(text.r
 /** True for a job of this evening. */
 export const isTonight = ({ text }: Scene): boolean => TONIGHT.test(text) && !MORNING.test(text);
 
+/** What is only held at night. */
+const OF_NIGHT =
+  /\b(?:club night|night-?club|disco|rave|djs?|after-?party|hogmanay|lock-in|warehouse party|(?<!by )new year's eve (?:party|do|bash|gig|ball))\b/i;
+const TILL = /\b(?:til|till|until)\s$/i;
+const NIGHT_ENDS = 5 * 60;
+/** "club night 10 til 4, come at 9", "band on at 9, dj til 1, u can come 8" */
+export const endsAtNight = ({ text, times }: Scene): boolean =>
+  OF_NIGHT.test(text) &&
+  times.some(({ said, from, to, until, start }) => {
+    const end = to ?? (said === 'wrap' || until || TILL.test(text.slice(Math.max(0, start - 12), start)) ? from : undefined);
+    return end?.open === true && end.minutes >= 60 && end.minutes <= NIGHT_ENDS && (!to || (from.open && from.minutes >= 8 * 60));
+  });
+
 /** "10 till 3" of a club night may be either half of the day. */
-const lateNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
+const lateNight = (time: SaidTime, scene: Scene): boolean => (time.to?.open === true && endsAtNight(scene)) || mayBeNight(time, scene);
+const mayBeNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
   from.open &&
   to?.open === true &&
   from.minutes >= 8 * 60 &&
@@ -41,7 +55,7 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
   if (time.evening || time.dayBefore)
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
-  if (isTonight(scene)) return minutes + 720;
+  if (isTonight(scene) || (minutes >= 6 * 60 && endsAtNight(scene) && !MORNING.test(scene.text))) return minutes + 720;
   const evening = isEvening(scene);
   if (!evening && minutes >= 3 * 60 && DAWN.test(scene.text)) return minutes;
   // "doors at 5 AM so be there 4:15"

@@ -4,6 +4,8 @@
 import { heldAgainstDaysBeside } from './days-beside.ts';
 import { heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
+import { heldAgainstLabels } from './labelled-days.ts';
+import { heldAgainstPutOff } from './put-off.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
 import type { EventDays, Scene } from './scene.ts';
 import { heldAgainstTheSecond } from './second-day.ts';
@@ -16,6 +18,8 @@ const ALL = [
   heldAgainstDaysBeside,
   heldAgainstWhatGoesOn,
   heldAgainstTheSecond,
+  heldAgainstPutOff,
+  heldAgainstLabels,
   heldAgainstRows,
   heldAgainstSomebodyElse,
 ];

@@ -12,6 +12,7 @@ import { JUST_ASKED } from './within.ts';
 import { fromAnother } from './from-another.ts';
 import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
+import { noLonger } from './no-longer.ts';
 import { LONGEST_CORRECTION, takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
 import { toldBeside } from './told-beside.ts';
@@ -178,7 +179,10 @@ export function sayDates(
       before,
     };
   });
-  return toldBeside(text, answersAsked(text, fromAnother(text, monthOfMoved(takenBack(text, hinted(text, beside(text, said)))))));
+  return toldBeside(
+    text,
+    answersAsked(text, fromAnother(text, monthOfMoved(noLonger(text, takenBack(text, hinted(text, beside(text, said))))))),
+  );
 }
 
 /** A day of a journey, or one on which others decide. */

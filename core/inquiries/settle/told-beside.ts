@@ -76,6 +76,10 @@ const NOT_IT =
 const REACH_ME =
   /^,? (?:please )?(?:nobody|no-?one|mail me|email me|e-mail me|call me|ring me|text me|write to me|reach me|use (?:this|my|the) (?:address|number|phone|mail|e-?mail)|we're called|we are called|my (?:number|address|e-?mail))\b/i;
 
+/** "Next shoot: Wed 27 January", "Period of hire: 1 to 31 March": a line of its own of another job, or of all the time in which this one lies. */
+const LINE_OF_ELSE =
+  /^[\s*+•–-]*(?:(?:next|prev(?:ious)?|prior|following|last|previously|other|subsequent)\.? (?:\p{L}+ )?(?:shoots?|shows?|jobs?|gigs?|dates?|events?|concerts?|performances?|editions?|meetings?|bookings?|fixtures?|match(?:es)?)|(?:(?:contract|hire|rental|performance|project|validity|season|term|festival|policy|booking) (?:period|dates?|window)|period of (?:\p{L}+ )?(?:performance|hire|contract|validity|engagement|rental))|(?:today's date|date of (?:issue|order|birth|enquiry|inquiry|request|call)|issued|printed|submitted|last updated|version|revised))\s?(?:[:=]|\s[–-])\s*$/iu;
+
 const REACH = 110;
 const BEHIND = 90;
 type Kind = 'beside' | 'after' | 'long after';
@@ -85,6 +89,7 @@ function kindOf(text: string, { start, end }: Where): Kind | undefined {
   const lead = clauseBefore(text, start, REACH);
   const tail = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + BEHIND));
   if (GOES_ON.test(lead) || OVER.test(lead) || NUMBERED.test(lead) || FILMS.test(lead)) return 'beside';
+  if (LINE_OF_ELSE.test(text.slice(lineStart(text, start), start))) return 'beside';
   // What a row of days says of itself is weighed with the other rows.
   const inRow = /^[\s*+•–-]*(?:\p{L}{2,10}[.,]? )?$/u.test(text.slice(lineStart(text, start), start));
   if (!inRow && ((BY_OTHERS.test(tail) && !AS_WELL.test(tail)) || NO_FILMING.test(tail))) return 'beside';

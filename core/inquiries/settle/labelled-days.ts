@@ -1,0 +1,30 @@
+/**
+ * A list of days by what each of them is for: "Rehearsal: Thursday 10 June / Wedding day: Saturday 12 June / Brunch: Sunday 13 June". Whether more is
+ * meant than the day that is named as the one of the occasion is asked about.
+ */
+import { lineStart } from '../parts/sentences.ts';
+import { askedDays, MOST_MENTIONS } from './days-among.ts';
+import { daysSaid } from './days.ts';
+import type { EventDays, Scene } from './scene.ts';
+
+/** The day of the occasion itself. */
+const MAIN =
+  /^(?:the )?(?:main (?:event|day|show)|(?:actual |main )?(?:wedding|shoot|shooting|filming|race|event|show|match|game|conference|concert|performance|gala|big|festival|competition|ceremony|open)(?: day| date)?|date of (?:the )?\p{L}+|on the day)$/iu;
+/** What stands around it. */
+const AROUND =
+  /\b(?:rehears\w*|dress|tech\w*|registration|packet|pick-?up|collection|brunch|breakfast|farewell|welcome|set-?up|load(?:-| )?in|get-?in|bump-?in|prep|build|rig|travel|arriv\w*|depart\w*|recce|fitting|tasting|contingency|weather|rain|spare|reserve|back-?up|pre-?light|strike|get-?out|load(?:-| )?out|clean-?up|check-?in|briefing|meeting|pick-?ups|press|drinks|auditions?)\b/i;
+const LABEL = /^[\s*+•–-]*(\p{L}[\p{L}'’ -]{2,30}?)\s?(?:[:=]|\s[–-])\s*$/u;
+const ALL = /\b(?:both|all (?:of )?(?:the |these |those |them|two|three|four|five|\d))\b|\b(?:each|every) (?:day|one)\b/i;
+
+/** The days, or that of the occasion alone as a question beside them. */
+export function heldAgainstLabels({ text, dates: mentions }: Scene, event: EventDays): EventDays {
+  if (event.dates.length < 2 || event.dropped || ALL.test(text) || daysSaid(text).some(({ days }) => days > 1)) return event;
+  const rows = mentions.slice(0, MOST_MENTIONS).flatMap(({ start, readings, explicit }) => {
+    const label = LABEL.exec(text.slice(lineStart(text, start), start))?.[1];
+    const days = readings.length === 1 ? (readings[0] ?? []) : [];
+    return label !== undefined && explicit && days.every((day) => event.dates.includes(day)) ? [{ label: label.trim(), days }] : [];
+  });
+  const main = rows.filter(({ label }) => MAIN.test(label)).flatMap(({ days }) => days);
+  const around = rows.filter(({ label, days }) => AROUND.test(label) && !MAIN.test(label) && days.every((day) => !main.includes(day)));
+  return main.length > 0 && around.length > 0 ? askedDays(event.where, [[...new Set(main)].toSorted(), event.dates], 'open') : event;
+}
