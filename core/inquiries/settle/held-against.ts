@@ -1,10 +1,13 @@
 /**
  * The days that were settled, held against everything else in a message that may speak against them, one after another.
  */
+import { heldAgainstDayBeforeFilmed } from './day-before-filmed.ts';
+import { heldAgainstDayOfRun } from './day-of-run.ts';
 import { heldAgainstDaysBeside } from './days-beside.ts';
 import { heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
+import { heldAgainstOtherDay } from './other-day.ts';
 import { heldAgainstPutOff } from './put-off.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
 import type { EventDays, Scene } from './scene.ts';
@@ -18,6 +21,9 @@ const ALL = [
   heldAgainstDaysBeside,
   heldAgainstWhatGoesOn,
   heldAgainstTheSecond,
+  heldAgainstOtherDay,
+  heldAgainstDayOfRun,
+  heldAgainstDayBeforeFilmed,
   heldAgainstPutOff,
   heldAgainstLabels,
   heldAgainstRows,
