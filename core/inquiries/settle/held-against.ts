@@ -4,6 +4,7 @@
 import { heldAgainstDayBeforeFilmed } from './day-before-filmed.ts';
 import { heldAgainstDayOfRun } from './day-of-run.ts';
 import { heldAgainstDaysBeside } from './days-beside.ts';
+import { heldAgainstWishes } from './days-wished.ts';
 import { heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
@@ -20,6 +21,7 @@ const ALL = [
   heldAgainstHours,
   heldAgainstDaysBeside,
   heldAgainstWhatGoesOn,
+  heldAgainstWishes,
   heldAgainstTheSecond,
   heldAgainstOtherDay,
   heldAgainstDayOfRun,
