@@ -131,7 +131,7 @@ const other = oneOf(
 );
 const past = oneOf(
   String.raw`
-    \b(?:previous|old|former|original(?:ly)?|earlier) (?:dates?|days?|run|plan|booking|schedule|slot|version)\b|\bhaving been\b|\bused to be\b|\bformerly\b
+    \b(?!previous day\b)(?:previous|old|former|original(?:ly)?|earlier) (?:dates?|days?|run|plan|booking|schedule|slot|version)\b|\bhaving been\b|\bused to be\b|\bformerly\b
     \blast (?:year|time|month|spring|summer|autumn|fall|winter|week)(?:'s)?\b|\bprevious(?:ly)?\b(?! (?:day|night|evening|afternoon|arvo|morning)\b)|\byears? ago\b|\bin the past\b
     \bback in\b|\byou (?:filmed|shot|did|covered|worked|recorded|made|ran|helped)\b
     \bwe (?:met|worked|spoke|talked|had|held|did|ran|used|hired)\b|\b(?:was|were) (?:held|on|in|at|great|so)\b|\b(?:had been|was|were) (?:to be|planned|scheduled|set|fixed|arranged|due|down|going to be|meant to be|supposed to be)(?: (?:for|on))?\b|(?<!\b(?:could|can|may|shall|should|might|would|do|did|when|until|till|once|after|before|while) )\b(?:i|we) (?:had )?(?:wrote|said|put|typed|told you|gave you)\b|\bhad (?:it|you|this|them|us) down (?:for|as)\b|\bit was\b

@@ -9,7 +9,7 @@ const TAKES_BACK =
   /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|apologies|pardon|scratch that|strike that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
 /** What may stand beside it: small words that lead to an hour, and words for one. */
 const SMALL =
-  /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|with|this|which|really|of course|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
+  /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|with|this|which|really|of course|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|ish|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
 const UNTIL_THEN = /(?<!\p{L})(?:until|till|til|to|bis|jusqu'à|hasta|tot|fino)\s(?:\p{L}{2,6}\s)?$/iu;
 /** "not at 4 but" */
 const NOT_THE_FIRST = /(?:^|[\s,(])(?:not|isn't|never|nicht|pas|no|niet)(?: \p{L}{2,5})?\s$/iu;

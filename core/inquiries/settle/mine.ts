@@ -133,12 +133,17 @@ export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes
             or.test(text.slice(Math.min(own.end, one.end), Math.max(own.start, one.start)).replace(BRACKET, '')),
           ),
       );
-  if (!other) return undefined;
+  if (!other)
+    // "if you can come to the rehearsal it is perfect, but if not then at 18:30"
+    return !ends && IF_NOT.test(text.slice(Math.max(0, own.start - OR_REACH), own.start))
+      ? { walls: [wallOf(date, minutes)], where: own, why: 'day' }
+      : undefined;
   const { minutes: told, open } = ((ends || window) && other.to) || other.from;
   const otherwise = open && told < 720 && minutes >= 720 ? told + 720 : told;
   return { walls: [...new Set([minutes, otherwise])].map((one) => wallOf(date, one)), where: other, why: 'day' };
 }
 const OR_REACH = 64;
+const IF_NOT = /\b(?:if not|otherwise|failing that|if that's (?:too early|not possible)|if you can't)\b[^.;!?\n\d]{0,28}$/i;
 const OR_ELSE =
   /^[^.;!\n\d]*?(?:^|[\s,(])(?:or|otherwise|else|oder|sonst|ou(?: bien)?|sinon|o|si no|anders|oppure|altrimenti)[\s,]+(?:(?:(?:else|maybe|perhaps|even|if not|first|erst|only|for|at|by|from|around|about|as late as|um|ab|à|dès|a|las|alle|om|vanaf)\s){0,4}|(?:[^\s.,;:!?\d]{1,14}\s){1,4}(?:at|from|um|ab|à|dès|a las|alle|dalle|om|vanaf)\s)$/iu;
 /** "it is 7h00 if they give us the hall, 9h00 if it is the small room" */

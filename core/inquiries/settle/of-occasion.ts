@@ -4,6 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { tellsOfElse } from '../said/tells-of.ts';
+import { ofRunningOrder } from './running-order.ts';
 import type { Where } from './scene.ts';
 
 const OCCASION =
@@ -17,6 +18,7 @@ const LAST_CLAUSE = /[?!]\s|:\s/;
 
 /** True where what leads to the hours names an occasion and nothing of my work. */
 export function ofOccasion(text: string, { start, end }: Where): boolean {
+  if (ofRunningOrder(text, { start, end })) return true;
   const sentence = sentenceAround(text, start, end);
   const lead =
     text

@@ -80,6 +80,10 @@ const REACH_ME =
 const LINE_OF_ELSE =
   /^[\s*+•–-]*(?:(?:next|prev(?:ious)?|prior|following|last|previously|other|subsequent)\.? (?:\p{L}+ )?(?:shoots?|shows?|jobs?|gigs?|dates?|events?|concerts?|performances?|editions?|meetings?|bookings?|fixtures?|match(?:es)?)|(?:(?:contract|hire|rental|performance|project|validity|season|term|festival|policy|booking) (?:period|dates?|window)|period of (?:\p{L}+ )?(?:performance|hire|contract|validity|engagement|rental))|(?:today's date|date of (?:issue|order|birth|enquiry|inquiry|request|call)|issued|printed|submitted|last updated|version|revised))\s?(?:[:=]|\s[–-])\s*$/iu;
 
+/** "I can't do this one as I'm in Malaga 6-10 May": when somebody is away who hands it on. */
+const AWAY_THEN =
+  /\b(?:i|we)(?:'m| am| are|'re)? (?:can't|cannot|can not|couldn't|unable|not able|not free|not available|busy|tied up)\b[^.;!?\n\d]{0,40}\b(?:as|because|since|cos|coz|when)\b[^.;!?\n\d]{0,50}$/i;
+
 const REACH = 110;
 const BEHIND = 90;
 type Kind = 'beside' | 'after' | 'long after';
@@ -89,6 +93,7 @@ function kindOf(text: string, { start, end }: Where): Kind | undefined {
   const lead = clauseBefore(text, start, REACH);
   const tail = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + BEHIND));
   if (GOES_ON.test(lead) || OVER.test(lead) || NUMBERED.test(lead) || FILMS.test(lead)) return 'beside';
+  if (AWAY_THEN.test(text.slice(Math.max(lineStart(text, start), start - REACH), start))) return 'beside';
   if (LINE_OF_ELSE.test(text.slice(lineStart(text, start), start))) return 'beside';
   // What a row of days says of itself is weighed with the other rows.
   const inRow = /^[\s*+•–-]*(?:\p{L}{2,10}[.,]? )?$/u.test(text.slice(lineStart(text, start), start));

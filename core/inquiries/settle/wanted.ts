@@ -35,7 +35,7 @@ const elsewhere = (word: string): number =>
   /^(?:l|dern|últ|laat)/i.test(word) ? -1 : /^(?:e|prem|prim)/i.test(word) ? 0 : /^(?:dritt)/i.test(word) ? 2 : 1;
 /** One of the days is done by somebody else or not wanted. */
 const ONE_IS_TAKEN =
-  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b|\b(?:just|only) the (?:one|other)\b(?! camera| op)/i;
+  /\b(?:we've|we have) already (?:got|booked|found) (?:someone|somebody|a \w+) for\b|\bthat one (?:is|we've|we have|'s) (?:already )?(?:covered|got|sorted|taken|booked)\b|\b(?:we|i)(?:'ve| have)(?: already)?(?: got| found| booked)? an? (?:guy|chap|lad|bloke|woman|lady|friend|mate|colleague|student|videographer|cameraman|operator) (?:for|on|doing)\b|\bpart two is\b|\bi can only (?:do|make|cover|manage) (?:the|one)\b|\bonly one of (?:them|these|those)\b|\b(?:just|only) the (?:one|other)\b(?! camera| op)/i;
 
 /** "5-16 July (weekdays only)" */
 const WEEKDAYS_ONLY =
