@@ -75,6 +75,12 @@ const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
 const HOUR_NEXT =
   /^[^.;!?\n]{0,60}(?<!\p{L})(?:\d|twenty|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)/iu;
 
+/** "a break from 8 to 9", "you can rest between 5 and 6", "nothing happens from 5 to 6", "my shift is 9 to 5": hours in which nothing is filmed. */
+const IDLE =
+  /(?<!\b(?:without|no|any)(?: an?)? )\b(?:breaks?|rest|pause|interval|(?:half an hour|an hour|time|hours?) off(?: for (?:you|lunch|dinner|tea|food))?|nothing (?:happens|is (?:on|happening|planned)|to film|going on)|being cleaned|changeover|i work|i'm working|my shift|i(?:'m| am| would be|'d be|'ll be) in the office)(?: (?:is|are|will be))?(?: (?:from|between|at))? $/i;
+const IDLE_AFTER =
+  /^,? (?:(?:it's|it is|is|that's|there's|there is|will be) (?:an? |the |your )?(?:break|changeover|interval|rest)\b|(?:it's|it is|is) (?:[\p{L}'-]+ ){1,5}?,? ?(?:not you|without you|no filming)(?=\s?[.;)\n]))/iu;
+
 /** "Your call won't be before 2pm": no hour yet. */
 const NOT_YET_CALLED =
   /\b(?:call|start|arrival|load-?in|get-?in|set-?up)(?: time)?(?:'s| is| will| would|'ll)?(?: be)? ?(?:not|n't|won't|wouldn't|unlikely to)(?: be)?(?: any)? (?:before|earlier than) $/i;
@@ -94,7 +100,13 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
   const after = tailOfTime(text, time);
   const start = Math.max(sentence.start, time.start - LEAD);
   const lead = text.slice(start, time.start);
-  if (NOT_FILMED.test(after) || (time.to && EITHER_SIDE.test(after)) || NOT_YET_CALLED.test(lead)) return { cue: 'other', strong: true };
+  if (
+    NOT_FILMED.test(after) ||
+    (time.to && EITHER_SIDE.test(after)) ||
+    NOT_YET_CALLED.test(lead) ||
+    (time.to && (IDLE.test(lead) || IDLE_AFTER.test(after)))
+  )
+    return { cue: 'other', strong: true };
   const near = text.slice(Math.max(from, start), time.start);
   // "Thu 18: you 8.00 am - 5.30 pm"
   if (time.to && /(?:^|[.;:,\n]\s*|\bwant |\bneed )you(?:'re on| are on|'d be on| on|:)?\s$/i.test(lead))

@@ -5,7 +5,7 @@ import { settledPair } from '../times/find.ts';
 import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
-import { lingers } from './ends-around.ts';
+import { endsNothing } from './ends-around.ts';
 import { SMALL_CALL } from './ends-late.ts';
 import { isEvening, openCall, pairOf } from './half-of-call.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
@@ -206,7 +206,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   if (latest && eitherEnd && (!answer.firstCall || wallOf(latest.date, latest.minutes) > answer.firstCall.wall))
     answer.wrapChoices ??= eitherEnd;
   const [lastHour] = latest?.where ?? [];
-  if (latest && lastHour && lingers(scene.text, lastHour) && ownerOf(scene.text, lastHour) !== 'mine')
+  if (latest && lastHour && endsNothing(scene.text, lastHour) && ownerOf(scene.text, lastHour) !== 'mine')
     answer.wrapChoices ??= { walls: [wallOf(latest.date, latest.minutes)], where: lastHour, why: 'show' };
   if (latest && !answer.wrapChoices) {
     const later = ends.some((end) => latest.where.includes(end)) ? laterBy(scene, latest.where[0] as Where) : undefined;

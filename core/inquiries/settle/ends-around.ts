@@ -27,6 +27,12 @@ const GUESTS_LEAVE = anyOf(
 `,
   WORDS,
 );
+/** The end of what makes ready for the occasion, or of somebody who works beside me. */
+const READY =
+  /^\s*(?:(?:the|our|all|full|dress) ){0,2}(?:rehearsals?|sound ?checks?|rigging|load-?in|get-?in|set-?up|setting up|build|install\w*|registration|warm-?up|photographers?|photography|caterers?|hair and make-?up|make-?up|interval|first (?:half|act|set|session|sitting))(?: [\p{L}'-]+){0,4}?\s(?:ends?|finish\w*|done|over|complete[d]?|stops?|concludes?|closes?)(?: (?:by|at|around|about|before|no later than)){0,2} $/iu;
+/** The end of a part of the occasion. */
+const PART =
+  /^\s*(?:(?:the|our|your|all|first|main|sit-down|formal|church|civil|wedding) ){0,2}(ceremony|service|mass|dinner|lunch|meal|breakfast|supper|tea|speech|toast|auction|raffle|judging|drinks|reception|keynote|parade|procession|portrait)(?:e?s)?(?: [\p{L}'-]+){0,4}?\s(?:ends?|finish\w*|done|over|stops?|concludes?|closes?)(?: (?:by|at|around|about|before|no later than)){0,2} $/iu;
 /** Words for the end of the work right before its hour. */
 const WORK_ENDS =
   /\b(?:wrap(?:s|ped|ping)?(?: up)?|released?|de-?rig\w*|get-?out|load-?out|off[- ]?site|stood down|stand down|knock(?:ing)? off|hometime|(?:crew|you|camera\w*|video\w*|your)\b[^.;,\d]{0,24}\b(?:out|off|done|finish\w*|free|go|leave|stop|home|away|end))\b[^.;,\d]{0,16}$/i;
@@ -43,5 +49,12 @@ export function endsAround(text: string, hour: Where): boolean {
   return LINGERS.test(clause) || GUESTS_LEAVE.test(clause);
 }
 
-/** True for an end that tells nothing of mine by itself. */
-export const lingers = (text: string, hour: Where): boolean => LINGERS.test(clauseOf(text, hour));
+/** True for an end that tells nothing of mine by itself: of an open end, of what makes ready, of a part that is named nowhere else. */
+export function endsNothing(text: string, hour: Where): boolean {
+  const clause = clauseOf(text, hour);
+  const part = PART.exec(clause)?.[1];
+  return LINGERS.test(clause) || READY.test(clause) || (part !== undefined && namedOnce(text, part));
+}
+
+/** "Could you film our dinner? ... Dinner ends at 9": the occasion itself is named again. */
+const namedOnce = (text: string, part: string): boolean => text.toLowerCase().split(part.toLowerCase()).length <= 2;

@@ -33,7 +33,7 @@ const OUR_OWN =
   /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
 /** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
 const SENDERS =
-  /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll| will|'m| am)(?= (?:be )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= )|(?:she|he)(?:'ll| will)? (?=leaves?|goes?|stays?))/i;
+  /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll|'d| will| would| shall|'m| am| won't| can't| cannot| can)(?= (?:not |myself |only |also )?(?:be |get )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= )|(?:she|he)(?:'ll| will)? (?=leaves?|goes?|stays?))/i;
 /** "Mona's in at 1" */
 const NAMED =
   /^\s*(?!(?:Call|Crew|Camera|Load|Day|Doors?|Set|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;

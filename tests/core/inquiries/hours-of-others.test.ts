@@ -1,6 +1,6 @@
 /**
  * Hours that are none of mine beside one that is, before and after it: those of friends and of my second, of what I need not come to, of stills
- * beside film; and hours that are told from such an hour.
+ * beside film, of a break and of a part that ends; and hours that are told from such an hour.
  */
 import { expect, it } from 'vitest';
 import { facts, lines } from './reading.ts';
@@ -32,6 +32,31 @@ const told: [hours: string, ways: string][] = [
     Timeline: 15:00 you arrive, 16:00 test, 18:00 guests, 22:00 you leave.
     Times: 3pm (you), 7pm (guests), 8pm (dinner), 10pm (you finish), 1am (close).
     You and your assistant should arrive at 3pm. The hall shuts at 11.30pm, you can go when the raffle is over, 10pm.`,
+  ],
+  // a part of the occasion ends, or nothing is filmed for a while
+  [
+    '14:00 > 22:00',
+    `
+    Your break is from 6pm to 7pm, your hours are 2pm to 10pm.
+    2pm to 10pm, with a break 6pm to 7pm.
+    We need you without a break from 2pm to 10pm.
+    Come at 2pm, I can't be there before 3pm. The rehearsal finishes at 5pm, you're off at 10pm.
+    I'm there from noon, come at 2pm. Dinner ends at 10pm and then you're free.`,
+  ],
+  [
+    '- > -',
+    `
+    The ceremony should be over by 3pm.
+    Dinner ends around 9.30pm, then there's dancing.
+    Speeches will be finished by 9pm.
+    The rehearsal ends at 5pm.
+    Load-in has to be finished by 5pm.
+    The photographer finishes at 9pm.
+    You get a break from 8pm to 9pm.
+    Nothing happens from 5pm to 6pm.
+    From 5pm to 6pm is a break.
+    I won't be there before 5pm myself.
+    I shall be at the hall from 3pm.`,
   ],
   // asked about
   [
