@@ -6,12 +6,12 @@ import type { Gazetteer } from '../places/gazetteer.ts';
 import { placesNamed } from '../places/search.ts';
 import { aroundFeasts } from './dates/around-feasts.ts';
 import { inSeries } from './dates/in-series.ts';
-import { monthQuoted } from './dates/month-quoted.ts';
 import { orderOf, orderSeen, writesDayFirst } from './dates/order.ts';
 import { inNamedWeeks } from './dates/in-weeks.ts';
+import { monthQuoted } from './dates/month-quoted.ts';
 import { resolve, type Resolved } from './dates/resolve.ts';
 import { sequencesOf, type Sequence } from './dates/sequences.ts';
-import { monthAhead, monthBefore, monthBeside, monthOfWeek, strayMonth } from './dates/stray-month.ts';
+import { monthAhead, monthBefore, monthBeside, monthOfEarlier, monthOfWeek, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
@@ -104,6 +104,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
       const end = tokens[sequence.next - 1]?.end ?? 0;
       const near =
         monthBeside(body, tokens, sequence, found, today) ??
+        monthOfEarlier(body, tokens, sequence, found) ??
         monthOfWeek(body, tokens, sequence, found) ??
         monthAhead(body, tokens, sequence, today) ??
         monthBefore(body, tokens, sequence) ??

@@ -3,6 +3,7 @@
  * What is not said stays open; the resolver settles it.
  */
 import { dayAt, ledAsDay, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { monthWord } from '../words.ts';
 import { relativeAt } from './relative.ts';
 import { namedAt, numericAt } from './written.ts';
 
@@ -86,11 +87,19 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
         ? { bare: true }
         : {}),
     };
-  // "the third" may be anything; "the twenty-second" is a day.
-  if (at !== index && !numeric && day.day < CERTAIN_DAY) return undefined;
+  // "the third" may be anything, "second shooter" is no day; "the twenty-second" is one.
+  if (!numeric && day.day < CERTAIN_DAY && (at !== index || leadsNoun(tokens, day.next))) return undefined;
   const year = numeric ? yearAt(tokens, day.next) : undefined;
   if (year && tokens[day.next]?.text !== ',') return { first: index, next: year.next, day: day.day, year: year.year, bare: true };
   return { first: index, next: day.next, day: day.day, bare: true };
+}
+
+/** "NYE - second shooter"; not "fifth sixth and seventh of May". */
+function leadsNoun(tokens: Tokens, index: number): boolean {
+  const token = tokens[index];
+  return (
+    token?.breaks === 0 && /^\p{L}/u.test(token.text) && !BEHIND_DAY.test(token.lower) && !dayAt(tokens, index) && !monthWord(token.lower)
+  );
 }
 
 /** "Confirm by 21st.", "quote before 9th pls": nothing stands behind it that is counted. */

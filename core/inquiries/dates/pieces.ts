@@ -125,6 +125,12 @@ export function ledAsDay(tokens: Tokens, index: number): number | undefined {
   return article === 'am' && point && !named && tokens[index - 2]?.num === undefined ? index + 2 : undefined;
 }
 
+/** "18." as a day. */
+function pointed(tokens: Tokens, index: number): boolean {
+  const [number, point] = [tokens[index], tokens[index + 1]];
+  return isDay(number?.num) && (number?.text.length ?? 9) <= 2 && point?.text === '.' && point.tight;
+}
+
 /** A day of the month with its ordinal ending, not a time or a count. */
 export function dayAt(tokens: Tokens, index: number): { day: number; next: number; ordinal: boolean } | undefined {
   const token = tokens[index];
@@ -143,6 +149,13 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
       if (units.test(tokens[index + 2]?.lower ?? '') && tokens[index + 2]?.breaks === 0) return undefined;
       return { day: token.num, next: index + 2, ordinal: true };
     }
+    // "am 18., 19. und 20. August", "am 18., am 19."
+    if (
+      pointed(tokens, index) &&
+      tokens[index + 2]?.text === ',' &&
+      pointed(tokens, tokens[index + 3]?.lower === 'am' ? index + 4 : index + 3)
+    )
+      return { day: token.num, next: index + 2, ordinal: false };
     const led = ledAsDay(tokens, index);
     if (led !== undefined) return { day: token.num, next: led, ordinal: true };
     if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;

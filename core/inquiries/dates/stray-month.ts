@@ -43,6 +43,24 @@ export function monthBeside(
   return fits ? month : undefined;
 }
 
+/** "The sangeet is on 24th April and the wedding on the 25th": a number a little after the day that its sentence names before it is of the same month. */
+export function monthOfEarlier(text: string, tokens: Tokens, { first, items }: Sequence, found: readonly Sequence[]): number | undefined {
+  const [item] = items;
+  const { day, month, monthsAhead } = item?.atom ?? {};
+  if (day === undefined || items.some(({ atom }) => atom.relative) || month !== undefined || monthsAhead !== undefined) return undefined;
+  const earlier = found.findLast((one) => one.next <= first)?.items.at(-1)?.atom;
+  if (earlier?.month === undefined || earlier.day === undefined || earlier.slashed) return undefined;
+  const [from, start] = [tokens[earlier.first]?.start ?? 0, tokens[first]?.start ?? 0];
+  const ahead = day - earlier.day;
+  const led = text.slice(Math.max(0, start - CLOSING_LEAD), start);
+  return ahead > 0 && ahead <= NEAR_DAYS && sentenceAround(text, start, start).start <= from && !CLOSES.test(led)
+    ? earlier.month
+    : undefined;
+}
+const NEAR_DAYS = 4;
+const CLOSING_LEAD = 16;
+const CLOSES = /\b(?:by|before|until|till|til)\s(?:\p{L}{2,9}\s)?(?:the\s)?$/iu;
+
 /** The month of the week that is named before a day in its sentence: "the week of June 7, on the Wednesday and Thursday (the 9th and 10th)". */
 export function monthOfWeek(text: string, tokens: Tokens, { first, items }: Sequence, found: readonly Sequence[]): number | undefined {
   const start = tokens[first]?.start ?? 0;

@@ -8,7 +8,7 @@ import { numberOf } from './marks.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 
 /** "the wedding of the 12th, and now also the civil ceremony on the day before, Friday" */
-const DAY_BEFORE = /\b(?:day|night|evening|afternoon|morning) before,?\s\(?(?:the |on |a )*$/i;
+const DAY_BEFORE = /\b(?:day|night|nite|evening|afternoon|morning) before,?\s\(?(?:the |on |a )*$/i;
 /** "You would be needed from six on Friday 11 September" */
 const NEEDED =
   /\b(?:you(?:'d|'ll|'re| would| will| are)? (?:be )?(?:needed|wanted|required|filming|film|on camera|with us)|(?:need|want|like) you)\b[^.;!?\n]*$/i;
@@ -58,9 +58,15 @@ export function heldAgainstDaysBeside({ text, dates: mentions }: Scene, event: E
   const sentence = saidAround(text, { start: found.index, end: found.index + found[0].length });
   const prepares = PREPARES.test(sentence) && !FILMED_AS_WELL.test(sentence);
   // "a brunch the day after ... just the two days": the count tells that it is mine as well.
+  // "The sangeet is on the 24th, the wedding on the 25th. Both days, and the next day it goes on till two": the next day is that of the wedding.
+  const eveNamed = mentions.some(({ past, readings }) => !past && readings.length === 1 && readings[0]?.join() === eve.toString());
   const counts = new Set([...daysSaid(text).map(({ days }) => days), ...(BOTH.test(text) && !EITHER.test(sentence) ? [2] : [])]);
   if (counts.size === 1 && counts.has(event.dates.length + 1) && !NOT.test(sentence) && !prepares)
-    return { ...event, dates: found[1] === 'before' ? [eve.toString(), ...event.dates] : [...event.dates, next.toString()], counted: true };
+    return {
+      ...event,
+      dates: found[1] === 'before' || eveNamed ? [eve.toString(), ...event.dates] : [...event.dates, next.toString()],
+      counted: true,
+    };
   if (!FILMED_TOO.test(sentence) || NOT.test(sentence) || prepares) return event;
   return found[1] === 'before' ? withEve : withNext;
 }

@@ -6,7 +6,7 @@ import { sentenceAround } from '../parts/sentences.ts';
 import type { DateMention } from './scene.ts';
 
 const DAY_BEFORE =
-  /\b(?:day|night|evening|afternoon|morning) before(?: (?:the |it|that|our |everything )?(?:start|event|race|wedding|show|opening|day|party|first day|kick-?off)?)?,?\s?[(–:-]?\s?(?:so |i\.e\. |that is |that's |which is |on |the )*$/i;
+  /\b(?:day|night|nite|evening|afternoon|morning) before(?: (?:the |it|that|our |everything )?(?:start|event|race|wedding|show|opening|day|party|first day|kick-?off)?)?,?\s?[(–:-]?\s?(?:so |i\.e\. |that is |that's |which is |on |the )*$/i;
 const PREPARES =
   /\b(?:set(?:s|ting)?[- ]?up|load(?:s|ing)?[- ]?in|rigs?|rigging|builds?|install\w*|rehears\w*|run-?through|get-?in|fit-?up|bump-?in|walk-?through|sound ?check|briefings?|(?:crew|team|safety|production) meeting|recce)\b/i;
 const FILMED_TOO = /\b(?:also|as well|too|both)\b|\b(?:film|record|cover|captur)\w*\b/i;

@@ -39,20 +39,27 @@ const ALL_FROM =
 /** "On the eve there is a vigil to film, then the mass on" */
 const EVE = /\b(?:on the eve|the (?:night|evening|day) before)\b[^.;!?\n]*\b(?:film|record|cover)\b[^.;!?\n]*$/i;
 const BOTH = /\bboth\b/i;
+const INTO = /\sinto\s/i;
+const MORNING = 6 * 60;
 /** What is done then without me, or that only the one day is wanted. */
 const NOT_MINE =
   /\b(?:only|just|not|no|none|nobody|nothing|without|rest|sleep|home|leave|fly|drive|clear|clean\w*|strike|pack|take down|free|nephew|photographer|yours would|yours is|family|rain|weather|backup|back-up|either|or|instead|moved|edit|deliver\w*|post\w*|online|let (?:me|us) know|reply|answer|confirm|call|ring|every year)\b|n['’]t\b/i;
 
 /** The days, or with those that are told beside the one as a question. */
-export function heldAgainstWhatGoesOn({ text, dates }: Scene, event: EventDays): EventDays {
+export function heldAgainstWhatGoesOn({ text, dates, times }: Scene, event: EventDays): EventDays {
   const [day] = event.dates;
   const told = event.where.at(-1);
   if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
   const sentence = sentenceAround(text, told.start, told.end);
   const lead = text.slice(Math.max(sentence.start, told.start - LEAD), told.start);
   // "From 12 December into the Sunday" is the night of the first day, unless both are told.
-  const into = BOTH.test(text.slice(told.end, sentence.end)) ? text.slice(told.start, told.end).search(/\sinto\s/i) : -1;
+  const into = BOTH.test(text.slice(told.end, sentence.end)) ? text.slice(told.start, told.end).search(INTO) : -1;
   const from = into < 0 ? told.end : told.start + into;
+  // "overnight Fri 18 June into Sat 19 June, out 11am Saturday": who is there in the morning works on both.
+  const inTheMorning = times.some(
+    ({ said, from: { minutes }, date }) => said === 'wrap' && date !== undefined && minutes >= MORNING && minutes < 1440,
+  );
+  if (INTO.test(text.slice(told.start, told.end)) && inTheMorning) return open(event, [day], runFrom(day, 2));
   const rest = text.slice(from, Math.min(from + FAR, sentence.end));
   const before = NOT_MINE.test(lead + rest) ? undefined : toldBefore(lead, day);
   if (before) return open(event, [day], ...before);

@@ -63,7 +63,7 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
   if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
   if (!evening && shortEvening(minutes, scene, time)) return minutes + 720;
   if (minutes >= 6 * 60 && minutes <= 11 * 60 + 59) {
-    if (/\bmorning\b/i.test(clauseOf(scene.text, time))) return minutes;
+    if (/\bmorning\b/i.test(clauseOf(scene.text, time)) || (!evening && BREAKFAST.test(scene.text))) return minutes;
     // "keynote at 9.30, you come at 8.30", "curtain 7.15, be in by 6"
     const half = halfOfShow(minutes, scene);
     const sameDay = days === 1 || !time.date?.sequence.items.some(({ atom }) => atom.day !== undefined);
@@ -126,6 +126,9 @@ function halfOfShow(minutes: number, { text, times }: Scene): 0 | 720 | undefine
 /** Of what goes on from the morning into the night. */
 const LONG_DAYS =
   /\b(?:wedding|bride|bridal|groom|marry|married|prep|getting ready|morning|breakfast|all day|festival|shaadi|hochzeit|trauung|boda|mariage|matrimonio|bruiloft|trouw\w*)\b/i;
+/** A breakfast that is itself the occasion. */
+const BREAKFAST =
+  /(?<!wedding )\bbreakfast (?:briefing|meeting|talk|seminar|event|launch|session|debate|forum|panel|lecture|round ?table|conference|networking|club|gathering)\b/i;
 const MORNING_SHOW = 8 * 60 + 30;
 const LONGEST_SET_UP = 5 * 60;
 

@@ -12,7 +12,7 @@ import { rowsOf } from './agenda.ts';
 import { bareTime, UNTIL } from './bare-times.ts';
 import { hoursAsWritten } from './hours-written.ts';
 import { builtOf } from './built.ts';
-import { dayOfMeeting, thatDay } from './that-day.ts';
+import { dayOfMeeting, isOnTheDay, thatDay } from './that-day.ts';
 import { columnsOf } from './columns.ts';
 import { withCorrections } from './corrected.ts';
 import { labelOf } from './labels.ts';
@@ -24,8 +24,10 @@ import { toldThen } from './told-then.ts';
 import { hourOfTravel } from './travel-hours.ts';
 
 const DAY_BEFORE =
-  /\b(?:(?:day|night|evening|afternoon|arvo) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|evening|afternoon|arvo)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
-const EVENING = /\b(?:evening|tonight|night|afternoon|pm)\b/i;
+  /\b(?:(?:day|night|nite|evening|eve|afternoon|arvo) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|nite|evening|eve|afternoon|arvo)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
+const EVENING = /\b(?:evening|tonight|night|nite|afternoon|pm)\b/i;
+
+const CALL_IS = /\bcall(?: time)?(?: is|'s)(?: at)?\s$/i;
 
 /** "Scratch that, 7:30" takes back what stands before it. */
 const VOID =
@@ -106,13 +108,14 @@ export function sayTimes(
       continue;
     }
     const hit = nearest(text, { start: from, end: time.start }, tail, false);
-    const date =
-      dateBeside(text, time, dates, sentence) ??
-      dateOfLine(text, time, dates) ??
-      (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
-      (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
-      thatDay(text, before, time, dates) ??
-      dayOfMeeting(text, time, dates, previous, sentence);
+    const date = isOnTheDay(text.slice(time.end, sentence.end))
+      ? undefined
+      : (dateBeside(text, time, dates, sentence) ??
+        dateOfLine(text, time, dates) ??
+        (heads.length > 0 && hit.cue !== 'reply' ? dayUnder(text, time, heads) : undefined) ??
+        (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
+        thatDay(text, before, time, dates) ??
+        dayOfMeeting(text, time, dates, previous, sentence));
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past' && date?.said !== 'reply';
     const label = labelOf(text, time);
     const owned =
@@ -169,7 +172,9 @@ export function sayTimes(
         date?.said === 'past' ||
         VOID.test(text.slice(sentence.start, time.start)) ||
         NOT_THEN.test(before)) &&
-      cue !== 'reply';
+      cue !== 'reply' &&
+      // "Same drill as last year, only worse: call is 3.45am"
+      !(cue === 'call' && CALL_IS.test(before));
     // "10am call Friday": the weekday is the call's, not the event's.
     if (date?.said === undefined && date && (cue === 'reply' || (date.weekdayOnly && (cue === 'call' || cue === 'wrap')))) date.said = cue;
     const clause = `${ownClause(before).split(/[,;]/).at(-1)} ${text.slice(tail.start, tail.end)}`;

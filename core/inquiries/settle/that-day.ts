@@ -25,6 +25,10 @@ export function thatDay(text: string, before: string, time: TimeMention, dates: 
   return last && time.start - last.end <= CUE_REACH ? { ...last, said: undefined } : undefined;
 }
 
+/** "We'd fly you out Monday afternoon, 8am call at the venue on the day": behind an hour of the day itself, whatever stands before it. */
+export const isOnTheDay = (behind: string): boolean => ON_THE_DAY.test(behind);
+const ON_THE_DAY = /^[^.;!?\n\d]{0,32}\bon the day\b(?! (?:before|after|prior|of|that|we|you|you're)\b)/i;
+
 const THAT_DAY = /\bthat (?:same )?(?:evening|night|afternoon)\b/i;
 
 /** "Tuesday evening is skippers' meeting, 19h, and there you have to be": the weekday that opens the sentence of an hour to be there for. */

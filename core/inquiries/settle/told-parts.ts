@@ -114,6 +114,8 @@ function namesIn(scene: Scene, { dates, where }: EventDays): Named[] {
   });
   const byPlace = [...text.slice(0, LOOKED_THROUGH).matchAll(PLACED)]
     .slice(0, MOST_MENTIONS)
+    // "both closing nights": more than one, and not told how many.
+    .filter(({ 0: words, 2: count, 3: other }) => count !== undefined || other !== undefined || !words.endsWith('s'))
     .map(({ index, 0: words, 1: one = '', 2: count, 3: other }) => ({
       start: index,
       end: index + words.length,

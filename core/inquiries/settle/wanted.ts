@@ -25,7 +25,7 @@ const ONLY = new RegExp(
 );
 /** "only on the first and last days", "just the first two days", "could you do the opening day and the closing day?" */
 const SOME = new RegExp(
-  String.raw`\b(?:only|just|wants?|needs?|like you|have you|looking for|after|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH}) (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
+  String.raw`\b(?:only|just|wants?|needs?|like you|have you|looking for|after|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH})(?: (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(?=\s?[.,;!?)\n]))|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
   'i',
 );
 /** The same by a number as a noun: "nur am zweiten", "seulement le deuxième", "solo el segundo". */

@@ -118,13 +118,17 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
   return found;
 }
 
+/** Hours from here on up to twelve end at noon. */
+const EARLIEST_NOON = 8 * 60;
+
 /** Both ends of "9 to 5": morning to evening where only that makes sense. Undefined where it stays open. */
 export function settledPair(from: ClockTime, to: ClockTime): { from: number; to: number } | undefined {
   let [begin, end] = [from.minutes, to.minutes];
   if (from.open && to.open) {
     // "9 to 5": a start in the morning and an end at an hour that lies before it on the dial.
     if (begin >= 6 * 60 && begin < 12 * 60 && end <= begin && end >= 60) return { from: begin, to: end + 720 };
-    if (begin >= 6 * 60 && begin < 12 * 60 && end === 720) return { from: begin, to: end };
+    // "7 til 12" of a birthday party is an evening.
+    if (begin >= EARLIEST_NOON && begin < 12 * 60 && end === 720) return { from: begin, to: end };
     if (begin >= 6 * 60 && begin < 12 * 60 && end > 720) return { from: begin, to: end };
     if (begin >= 720 && end < 720) return { from: begin, to: end + 720 };
     if (begin >= 60 && begin < 6 * 60 && end > begin && end < 720) return { from: begin + 720, to: end + 720 };
