@@ -24,6 +24,9 @@ const FORMERLY =
 const NEEDN_T =
   /\b(?:needn't|no need to|(?:don't|do not|won't) (?:have|need) to|not|don't) (?:come|be (?:there|here|in)|arrive|turn up|show up|get (?:there|here|in)|start|report) (?:at|for|by) $/i;
 const BUT_AT = /^[^.;!?\n\d]{0,60}\bbut (?:at|for|by|from|only at) $/i;
+/** "half five will do" */
+const WILL_DO =
+  /^(?: [ap]\.?m\.?)? (?:will|would|should) (?:do|be (?:fine|enough|plenty|ok|okay|early enough))\b|^(?: [ap]\.?m\.?)? (?:is|'s) (?:fine|enough|plenty|ok|okay|early enough)\b/i;
 const AT_ONCE =
   /^(?:,? (?:on|in) (?:the|our|my|your) \p{L}+)?\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
 const LONGEST_TAKING_BACK = 90;
@@ -39,7 +42,10 @@ function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
   const same = time.said === old.said || time.said === undefined;
   if (AT_ONCE.test(between) && MINE.has(old.said) && same && !old.to && !time.to && between.length <= LONGEST_TAKING_BACK) return 'instead';
   // "you needn't come at 12 as I'd told your voicemail but at 2"
-  if (!old.to && !time.to && NEEDN_T.test(text.slice(Math.max(0, old.start - LONGEST), old.start)) && BUT_AT.test(between)) return 'come';
+  if (!old.to && !time.to && NEEDN_T.test(text.slice(Math.max(0, old.start - LONGEST), old.start))) {
+    if (BUT_AT.test(between) || (/^[,;.:]? ?(?:but |and )?$/.test(between) && WILL_DO.test(text.slice(time.end, time.end + LEAD))))
+      return 'come';
+  }
   if (between.length > LONGEST || /\n\s*\n/.test(between)) return undefined;
   // "from 10am until 4pm. Correction: until 5pm"
   const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);

@@ -8,6 +8,7 @@ import { daysSaid } from './days.ts';
 import { MOST_MENTIONS, namedAmong } from './days-among.ts';
 import { NOT_MINE } from './mark-words.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
+import { LINE_OF_ELSE } from './told-beside.ts';
 
 /** The days of a plan by what their rows tell. */
 type DayRows = {
@@ -62,7 +63,7 @@ const WITH_ME = anyOf(`
 `);
 /** It is not certain that there is. */
 const UNSURE = anyOf(
-  `optional | reserve | reserve day | rain day | rain date | weather day | spare | spare day | backup | back-up | standby | if needed/necessary/required/wet/it_rains/you_can/you_have/weather | maybe | perhaps | possibly | tbc | tba | tentative | provisional | option | when it rains | bei regen | ersatztermin | vielleicht`,
+  `optional | alternative | alternate | reserve | reserve day | rain day | rain date | weather day | spare | spare day | backup | back-up | standby | if needed/necessary/required/wet/it_rains/you_can/you_have/weather | maybe | perhaps | possibly | tbc | tba | tentative | provisional | option | when it rains | bei regen | ersatztermin | vielleicht`,
 );
 
 /** Words outside the rows that tell of them that only some are meant. */
@@ -78,7 +79,8 @@ function dayRows(scene: Scene): DayRows | undefined {
     const line = lineAround(text, mention);
     const [day, ...more] = readings.length === 1 ? (readings[0] ?? []) : [];
     const lead = text.slice(line.start, start);
-    const plain = explicit && doubt === undefined && !past && day !== undefined && more.length === 0 && said !== 'reply';
+    const plain =
+      explicit && doubt === undefined && !past && day !== undefined && more.length === 0 && said !== 'reply' && !LINE_OF_ELSE.test(lead);
     const row = text.slice(line.start, line.end);
     if (!plain || row.length > LONGEST_ROW || !ROW_LEAD.test(lead) || OF_A_SENTENCE.test(lead) || OFFICE.test(row)) return [];
     const rest = text.slice(end, line.end);

@@ -71,6 +71,8 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
     if (evening && half !== undefined) return minutes + half;
     // "get there 10ish, out by 1am": fifteen hours are a wedding's.
     if (sameDay && !evening && !LONG_DAYS.test(scene.text) && endsLate(minutes, scene, LONGEST_DAY)) return undefined;
+    // "talks, all at 7.30 p.m. ... you could set up from 6"
+    if (!evening && minutes < MORNING_CALL && eveningBeside(minutes, scene)) return undefined;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene, evening) ? undefined : minutes;
   }
@@ -110,6 +112,13 @@ const beforeShow = (minutes: number, { times }: Scene): boolean =>
     const opens = to ? settledPair(from, to)?.from : from.open ? undefined : from.minutes;
     return opens !== undefined && opens >= minutes && opens - minutes <= LONGEST_SET_UP;
   });
+
+/** An hour of the evening a little later that rules do not take for that of the show. */
+const eveningBeside = (minutes: number, { times }: Scene): boolean =>
+  times.some(
+    ({ said, from }) => said === 'other' && !from.open && from.minutes >= minutes + 720 && from.minutes - minutes - 720 <= LONGEST_SET_UP,
+  );
+const MORNING_CALL = 8 * 60;
 
 /** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
 function halfOfShow(minutes: number, { text, times }: Scene): 0 | 720 | undefined {

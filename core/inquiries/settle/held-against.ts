@@ -10,6 +10,7 @@ import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
 import { heldAgainstOtherDay } from './other-day.ts';
 import { heldAgainstPutOff } from './put-off.ts';
+import { heldAgainstRehearsals } from './rehearsed-first.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
 import type { EventDays, Scene } from './scene.ts';
 import { heldAgainstTheSecond } from './second-day.ts';
@@ -28,6 +29,7 @@ const ALL = [
   heldAgainstDayBeforeFilmed,
   heldAgainstPutOff,
   heldAgainstLabels,
+  heldAgainstRehearsals,
   heldAgainstRows,
   heldAgainstSomebodyElse,
 ];

@@ -13,6 +13,9 @@ const MAIN =
 /** What stands around it. */
 const AROUND =
   /\b(?:rehears\w*|dress|tech\w*|registration|packet|pick-?up|collection|brunch|breakfast|farewell|welcome|set-?up|load(?:-| )?in|get-?in|bump-?in|prep|build|rig|travel|arriv\w*|depart\w*|recce|fitting|tasting|contingency|weather|rain|spare|reserve|back-?up|pre-?light|strike|get-?out|load(?:-| )?out|clean-?up|check-?in|briefing|meeting|pick-?ups|press|drinks|auditions?)\b/i;
+/** "Alternative date: 27.03.": one or the other. */
+const ALTERNATIVE =
+  /^(?:alternative|alternate|second choice|2nd choice|fall-?back|back-?up|reserve|other possible|second preferred|plan b|option (?:2|b)|choice (?:2|b)|ausweich\p{L}*|alternativ\p{L}*)(?: (?:date|day|choice|option))?s?$/iu;
 const LABEL = /^[\s*+•–-]*(\p{L}[\p{L}'’ -]{2,30}?)\s?(?:[:=]|\s[–-])\s*$/u;
 const ALL = /\b(?:both|all (?:of )?(?:the |these |those |them|two|three|four|five|\d))\b|\b(?:each|every) (?:day|one)\b/i;
 
@@ -24,6 +27,9 @@ export function heldAgainstLabels({ text, dates: mentions }: Scene, event: Event
     const days = readings.length === 1 ? (readings[0] ?? []) : [];
     return label !== undefined && explicit && days.every((day) => event.dates.includes(day)) ? [{ label: label.trim(), days }] : [];
   });
+  const others = rows.filter(({ label }) => ALTERNATIVE.test(label)).flatMap(({ days }) => days);
+  const wished = event.dates.filter((day) => !others.includes(day));
+  if (others.length > 0 && wished.length > 0) return askedDays(event.where, [wished, others]);
   const main = rows.filter(({ label }) => MAIN.test(label)).flatMap(({ days }) => days);
   const around = rows.filter(({ label, days }) => AROUND.test(label) && !MAIN.test(label) && days.every((day) => !main.includes(day)));
   return main.length > 0 && around.length > 0 ? askedDays(event.where, [[...new Set(main)].toSorted(), event.dates], 'open') : event;

@@ -54,7 +54,7 @@ function furtherDown(text: string, said: readonly DateMention[]): DateMention[] 
 
 /** Words that put a date in the place of the one before it: "Sat July 22, oops no, Sunday July 23"; "sorry for the short notice" is none. */
 const SUPERSEDES =
-  /\b(?:oops|whoops|jk|kidding|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|(?:sorry|apologies)(?!,? (?:for|about|to|if|i forgot)\b)|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
+  /\b(?:oops|whoops|jk|actually,? (?:it'?s|it is|that'?s|we(?:'re| are)|make it|on|the)\b|kidding|no wait|wait no|i meant?|make that|correction|scratch that|should (?:be|read|say)|or rather|(?:sorry|apologies)(?!,? (?:for|about|to|if|i forgot)\b)|strike that|typo|my mistake|my bad)\b[^.;?!\n]{0,24}$/i;
 /** The same where a sentence of its own takes back, with what was wrong between: "wait no thats grand final day. oct 2", "I must correct myself, I had the wrong calendar: it's the 15th". */
 const TAKES_BACK =
   /\b(?:wait,? no|no,? wait|hang on|hold on|correct (?:myself|this|that)|wrong (?:calendar|dates?|day|week|month|year|one)|mixed (?:\w+ )?up|got (?:it|that|the dates?) wrong|scrap (?:that|it)|scratch that|strike that|i misspoke|typed the wrong|ich korrigiere|muss mich korrigieren|falsche[sn]? (?:datum|tag)|me corrijo|je corrige|je me suis trompée?|mi correggo|verkeerde (?:datum|dag))\b/i;

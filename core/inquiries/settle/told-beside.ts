@@ -77,8 +77,8 @@ const REACH_ME =
   /^,? (?:please )?(?:nobody|no-?one|mail me|email me|e-mail me|call me|ring me|text me|write to me|reach me|use (?:this|my|the) (?:address|number|phone|mail|e-?mail)|we're called|we are called|my (?:number|address|e-?mail))\b/i;
 
 /** "Next shoot: Wed 27 January", "Period of hire: 1 to 31 March": a line of its own of another job, or of all the time in which this one lies. */
-const LINE_OF_ELSE =
-  /^[\s*+•–-]*(?:(?:next|prev(?:ious)?|prior|following|last|previously|other|subsequent)\.? (?:\p{L}+ )?(?:shoots?|shows?|jobs?|gigs?|dates?|events?|concerts?|performances?|editions?|meetings?|bookings?|fixtures?|match(?:es)?)|(?:(?:contract|hire|rental|performance|project|validity|season|term|festival|policy|booking) (?:period|dates?|window)|period of (?:\p{L}+ )?(?:performance|hire|contract|validity|engagement|rental))|(?:today's date|date of (?:issue|order|birth|enquiry|inquiry|request|call)|issued|printed|submitted|last updated|version|revised))\s?(?:[:=]|\s[–-])\s*$/iu;
+export const LINE_OF_ELSE =
+  /^[\s*+•–-]*(?:(?:next|prev(?:ious)?|prior|following|last|previously|other|subsequent)\.? (?:\p{L}+ )?(?:shoots?|shows?|jobs?|gigs?|dates?|events?|concerts?|performances?|editions?|meetings?|bookings?|fixtures?|match(?:es)?)|(?:(?:contract|hire|rental|performance|project|validity|season|term|festival|policy|booking) (?:period|dates?|window)|period of (?:\p{L}+ )?(?:performance|hire|contract|validity|engagement|rental))|(?:today's date|tomorrow|yesterday|next day|day after|date of (?:issue|order|birth|enquiry|inquiry|request|call)|issued|printed|submitted|last updated|version|revised))\s?(?:[:=]|\s[–-])\s*$/iu;
 
 /** "I can't do this one as I'm in Malaga 6-10 May": when somebody is away who hands it on. */
 const AWAY_THEN =

@@ -13,6 +13,12 @@ describe('another day takes the place of the one that was told', () => {
   ])('%s: %s', (days, text) => expect(daysOf(text)).toBe(days));
 
   test.each([
+    ['04-17', 'hiya are you free 10 april to film our do\nactually its the 17th of april, need you to film from 12'],
+    ['ask', 'Could you film the kids’ circus? They rehearse all week from Wed 19 July, 9 to 12, and show it on the Friday at 4.'],
+    ['07-19', 'Could you film our workshop on Wednesday 19 July, 9am to 12? Please let me know by Friday. Be there 8.30.'],
+  ])('%s: %s', (days, text) => expect(daysOf(text)).toBe(days));
+
+  test.each([
     ['02-05', 'Hi Kit, filming needed on Saturday 5 February. Our chairman couldn’t do the 5th at first but now he can. 2pm start.'],
     ['02-05', 'Hi Kit, would you film the gala on 5 February? The photographer is not available on the 4th so stills are on the 6th.'],
     ['02-12', 'Hi Kit, can you do 12 February for me? I can’t do the 12th as I’m away. You’d film from 1pm. I’m back on the 19th.'],
@@ -33,6 +39,12 @@ describe('a list says what each day is for', () => {
       'Avail check for a videographer:\nShoot: Tuesday 18 January\nCall: 08:00\nWrap: 17:00\nNext shoot: Thu 27 January (other crew)',
     ],
     ['03-14', 'Period of hire: 1 March to 31 March 2028\nShoot day: 14 March 2028\nCall: 8am\nCan you do it as camera operator?'],
+    [
+      '01-19',
+      'CALL SHEET\nDate: Wed 19 Jan 2028\nCamera: you, call 08:30\nTomorrow: Thu 20 Jan, call 06:00 (main unit)\nPlease confirm you can do this one.',
+    ],
+    ['ask', 'Desired date: 20.03.2028\nAlternative date: 27.03.2028\nTime: 13:00 - 18:00\nOccasion: Christening, videographer wanted'],
+    ['03-20,03-27', 'First date: 20.03.2028\nSecond date: 27.03.2028\nOccasion: two christenings, videographer wanted for both'],
     ['05-09..05-10', 'Can you film these?\nTue 9 May - choirs, 10am\nWed 10 May - brass, 9am\nThu 11 May - service, no videography'],
     [
       'ask',

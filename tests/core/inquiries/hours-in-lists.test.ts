@@ -32,6 +32,19 @@ test('the same words of something else change no call', () =>
 test('an hour that is put right by what was meant is not stated as it was', () =>
   expect(callOf(`${DAY} can u be there 4ish? i mean 4.30`)).not.toBe('2027-06-05T16:00'));
 
+test.each([
+  ['2027-06-05T17:30', 'Last time you came at 5pm, you needn’t come at 5pm, half five will do.'],
+  ['2027-06-05T17:00', 'You needn’t come at 3pm, 5pm is fine.'],
+  ['2027-06-05T17:00', 'Come at 5pm. Soundcheck at 6pm is fine.'],
+])('an hour that will do, %s: %s', (call, words) => expect(callOf(`${DAY} ${words}`)).toBe(call));
+
+test('a call without morning or evening some hours before an hour of the evening is asked about', () =>
+  expect(
+    callOf(
+      'Dear Kit, our talks are on 17 February, 3 March and 10 March, all at 7.30 p.m. The bishop gives the last one and that is the one which we would like to record. You could set up from 6.',
+    ),
+  ).not.toBe('2027-03-10T06:00'));
+
 test('the previous day is not one that is over', () =>
   expect(callOf(`${DAY} You have to report on the previous day at 8 PM.`)).not.toBe('2027-06-05T20:00'));
 
