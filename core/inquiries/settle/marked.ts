@@ -4,6 +4,7 @@
  */
 import { lineAround } from '../parts/sentences.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { OF_AN_HOUR } from './mark-words.ts';
 import { byPlace, byTown, marksOf, numberOf } from './marks.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
@@ -18,9 +19,12 @@ const DAY_NUMBERS =
 /** "please come on day five", where no other day is told by its number */
 const COME_ON =
   /\b(?:come|(?:need|want|like|book|have) (?:you|someone|somebody|a camera|a videographer)|film(?:ing)?) (?:in )?(?:only )?(?:on|for) days? (\d|one|two|three|four|five)\b/i;
+const OF_AN_HOUR_REACH = 40;
 const A_DAY_NUMBER = /\bdays? (?:\d|one|two|three|four|five)\b/gi;
 const dayNumbers = (text: string): number[] => {
-  const found = DAY_NUMBERS.exec(text) ?? ([...text.matchAll(A_DAY_NUMBER)].length === 1 ? COME_ON.exec(text) : null);
+  const only = DAY_NUMBERS.exec(text);
+  if (only && OF_AN_HOUR.test(text.slice(Math.max(0, only.index - OF_AN_HOUR_REACH), only.index))) return [];
+  const found = only ?? ([...text.matchAll(A_DAY_NUMBER)].length === 1 ? COME_ON.exec(text) : null);
   return (found?.slice(1) ?? []).flatMap((word) => (word === undefined ? [] : [numberOf(word)]));
 };
 const STARRED = /\b(?:starred|asterisk(?:ed)?|with an? star)\b/i;

@@ -27,6 +27,8 @@ import {
   WE_NEED,
   EXCEPT,
   NEITHER,
+  OTHER_HOUR,
+  OF_AN_HOUR,
   TAKEN,
 } from './mark-words.ts';
 import type { Scene, Where } from './scene.ts';
@@ -183,7 +185,7 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     const ownLead = previous && previous.end >= sentence.start ? lead.replace(/^\)?,?\s?(?:only|alone)\b/i, '') : lead;
     const only =
       (ONLY_LEAD.test(ownLead) && (ONLY_OF_ME.test(lead) || ONLY_OF_ME.test(tail.split(/[.;!?\n]/)[0] ?? ''))) ||
-      (ONLY_AFTER.test(tail) && !PLAYS.test(lead));
+      (ONLY_AFTER.test(tail) && !PLAYS.test(lead) && !OF_AN_HOUR.test(lead));
     const told =
       FEE_FOR.test(lead) ||
       LABEL.test(text.slice(Math.max(0, mention.start - 60), mention.start)) ||
@@ -197,8 +199,9 @@ export function marksOf(scene: Scene, mentions: readonly Named[], known: readonl
     if (row) add(marks.rows);
     // "day 2 and day 3 only"
     if (ONLY_AFTER.test(tail) && joined && previous) for (const day of previous.days) marks.only.add(day);
-    if (EXCEPT.test(lead)) add(marks.except);
-    else if (NOT_THE.test(lead) && !PART_OF_DAY.test(tail)) add(marks.no);
+    if (EXCEPT.test(lead)) {
+      if (!OTHER_HOUR.test(tail)) add(marks.except);
+    } else if (NOT_THE.test(lead) && !PART_OF_DAY.test(tail)) add(marks.no);
     else if (only && !denied) add((before = marks.only));
     else if (told && !denied) add((before = marks.told));
     else if (inherited) add((before = inherited));

@@ -24,7 +24,8 @@ const order: Record<string, number> = {
 export const NTH_REACH = 16;
 
 /** "6 PM the second" */
-export const NTH_AFTER = /^,? (?:on )?the (first|second|third|fourth|fifth|last|final)(?=\s*(?:[.,;)\n]|$|and\b))/i;
+export const NTH_AFTER =
+  /^,? (?:on )?(?:the (first|second|third|fourth|fifth|last|final)|day (one|two|three|four|five|[1-5]))(?=\s*(?:[.,;)\n]|$|and\b))/i;
 
 /** The number of the day that a clause names; what follows the hour is nearer than what stands before it. */
 export function nthIn(before: string, after: string): number | undefined {

@@ -194,7 +194,7 @@ export function sayTimes(
       nthDay:
         nthIn(
           before.split(/[,;]|\band\b/).at(-1) ?? '',
-          text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|\d/)[0] ?? '',
+          text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|(?<!\bday )\d/i)[0] ?? '',
         ) ?? (date ? undefined : nthHeading(text.slice(sentence.start, time.start))),
       evening: EVENING.test(clause),
     });

@@ -78,9 +78,25 @@ it('takes "our call 5" among hours of a show for mine, and a talk on the telepho
   expect(hours('On our call at 3pm you said that you could do it.')).toBe('- > -');
 });
 
-it('reads two days where "day two only" leads to an hour', () => {
-  const { start, end } = facts(
-    'Hi Kit, can you film our conference in Fargo on 8 and 9 June? Day one is 7am for you, day two only 9.30.\n\nRobin',
-  );
-  expect([start, end]).toEqual(['2027-06-08', '2027-06-09']);
+const PAIR = 'Hi Kit, can you film our conference in Fargo on 8 and 9 June?';
+/** First and last day, call and wrap of a conference of two days. */
+const pair = (told: string): string => {
+  const { start, end, firstCall, lastWrap } = facts(`${PAIR} ${told}\n\nRobin`);
+  return [start, end, firstCall, lastWrap].map((one) => one?.replace('2027-06-', '') ?? '-').join(' ');
+};
+
+it.each([
+  ['08 09 08T07:00 -', 'Day one is 7am for you, day two only 9.30.'],
+  ['08 09 - 09T17:00', 'Early call on day two only: 6.30am. Done by 5pm both days.'],
+  ['08 09 08T09:00 -', '9am call both days except the second, which is 7am.'],
+  ['08 09 08T09:00 -', "9am call except on the Wednesday when it's 7am."],
+  ['09 09 09T08:00 -', 'Film day two only, call 8am.'],
+  ['08 08 - -', 'We need you on both days except the second.'],
+  ['08 09 08T08:00 09T16:00', "We'd need you at 8am on day 1, 9am on day 2. Finish 6pm on day 1, 4pm on day 2."],
+  ['08 09 - -', 'We wrap at 5 on day 1 and noon on day 2.'],
+  ['08 09 - 09T16:00', "You're done by 6pm on day 1 and 4pm on day 2."],
+])('hours that differ by the day leave both days: %s of %s', (want, told) => expect(pair(told)).toBe(want));
+
+it('leaves the hours of a closed road alone', () => {
+  expect(hours('Road closed 10am to 8pm.')).toBe('- > -');
 });
