@@ -7,6 +7,7 @@ import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
 import { rangeAt } from './range-words.ts';
+import { isRoughly } from './roughly.ts';
 import { bracketedDays, numbersWeekdays, ofThisMonth, weekdayOf, withItsWeekday } from './their-weekdays.ts';
 import { yearInMonth } from './written.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
@@ -35,7 +36,12 @@ const counters = new Set(
 const counts = (tokens: Tokens, index: number): boolean =>
   counters.has(tokens[index]?.lower ?? '') &&
   !atTheDays(tokens, index) &&
+  !(tokens[index]?.lower === 'block' && asksToBlock(tokens, index)) &&
   !(/^\p{Lu}/u.test(tokens[index]?.text ?? '') && /^\p{Lu}\p{Ll}/u.test(tokens[index - 1]?.text ?? ''));
+
+/** "Please block 14, 15 and 16 February" */
+const asksToBlock = (tokens: Tokens, index: number): boolean =>
+  (tokens[index]?.breaks ?? 1) > 0 || /^(?:please|kindly|to|you|pls|and|[.,;:!?])$/.test(tokens[index - 1]?.lower ?? '.');
 
 /** "at 8 and 9 of March", "at 8-10 March", as it is said by those who do not say "on". */
 function atTheDays(tokens: Tokens, index: number): boolean {
@@ -263,6 +269,9 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     } else if (word === 'wc' || (word === 'w' && tokens[index + 1]?.text === '/' && /^[ce]$/.test(tokens[index + 2]?.lower ?? ''))) {
       around = 'week';
       at = word === 'wc' ? index + 1 : index + 3;
+    } else if (isRoughly(tokens, index)) {
+      around = 'week';
+      at = index + 1;
     }
     const between =
       BETWEEN.test(tokens[at - 1]?.lower ?? '') ||

@@ -9,7 +9,7 @@ import type { EventDays, Scene } from './scene.ts';
 
 const PART = String.raw`(?:day|night|evening|afternoon|morning)`;
 const BESIDE = new RegExp(
-  String.raw`\b(?:(?:on )?the ${PART} (before|after)(?! (?:tomorrow|yesterday)\b)|on the (eve) of|(one|two|three|four|five|[1-7]) (?:days|nights|evenings) (before|after|earlier|later|beforehand)\b)`,
+  String.raw`\b(?:(?:on )?the ${PART} (before|after)(?! (?:tomorrow|yesterday)\b)|on the (eve) of|(one|an?|two|three|four|five|six|seven|eight|nine|ten|\d{1,2}) (?:days?|nights?|evenings?|(weeks?|fortnight)) (before|after|earlier|later|beforehand)\b)`,
   'giu',
 );
 const FILM = String.raw`(?:film|record|cover|captur|shoot|stream|livestream)(?:e?d|e|ing)?`;
@@ -39,7 +39,7 @@ export function heldAgainstDayBeforeFilmed({ text }: Scene, event: EventDays): E
   const [day] = event.dates;
   if (event.dates.length !== 1 || day === undefined || event.dropped || event.counted) return event;
   for (const found of [...text.slice(0, LOOKED_THROUGH).matchAll(BESIDE)].slice(0, MOST_FOUND)) {
-    const [words, side, eve, count, far] = found;
+    const [words, side, eve, count, weeks, far] = found;
     const { start, end } = sentenceAround(text, found.index, found.index + words.length);
     const told = event.where.findLast((one) => one.end <= found.index && one.end > start)?.end ?? start;
     const [lead, rest] = [text.slice(told, found.index), text.slice(found.index + words.length, end)];
@@ -52,7 +52,7 @@ export function heldAgainstDayBeforeFilmed({ text }: Scene, event: EventDays): E
       (IT_IS.test(lead) && ASKED.test(before)) ||
       (thing !== undefined && filmsIt(before, thing));
     if (!mine) continue;
-    const days = count === undefined ? 1 : (numberWord(count.toLowerCase()) ?? Number(count));
+    const days = count === undefined ? 1 : (numberWord(count.toLowerCase()) ?? Number(count)) * unitOf(weeks);
     const back = eve !== undefined || /^(?:before|earlier|beforehand)$/i.test(side ?? far ?? '');
     const other = Temporal.PlainDate.from(day)
       .add({ days: back ? -days : days })
@@ -61,6 +61,9 @@ export function heldAgainstDayBeforeFilmed({ text }: Scene, event: EventDays): E
   }
   return event;
 }
+
+const unitOf = (weeks: string | undefined): number => (weeks === undefined ? 1 : /^week/i.test(weeks) ? A_WEEK : 2 * A_WEEK);
+const A_WEEK = 7;
 
 /** "Could you film the welcome dinner?" before the sentence that tells its day. */
 const filmsIt = (before: string, thing: string): boolean =>

@@ -6,8 +6,7 @@ import { sentenceAround } from '../parts/sentences.ts';
 import { askedDays, MOST_MENTIONS, namedAmong, OF_ELSE, union } from './days-among.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
-/** Two days are told apart by other rules. */
-const LEAST_RUN = 3;
+const LEAST_RUN = 2;
 const LEAD = 70;
 const FILM = String.raw`(?:film|record|cover|captur|shoot|stream|livestream|live-stream|video)(?:e?d|e|ing|s)?`;
 /** "film the gala on", "filming would be on" */
@@ -15,6 +14,8 @@ const FILM_ON = new RegExp(
   String.raw`\b${FILM}\b(?! (?:starts?|begins?|ends?|finish\w*|days?|crew|team|kit|gear|from|until|till)\b)[^.;!?\n]*\b(?:on|for|of|is|be|are)\s(?:the\s)?$`,
   'iu',
 );
+/** "film the Sunday" */
+const FILM_THE = new RegExp(String.raw`\b${FILM} (?:please )?(?:only |just )?the $`, 'iu');
 /** "the private view on the 3rd filmed" */
 const ON_FILMED = /^(?:[^.;!?\n,]{0,24})?\b(?:filmed|recorded|covered|captured|streamed|videoed|on film|on video|on camera)\b/i;
 const NAMED_ON = /\b(?:our|my|the|their|his|her) ([\p{L}'’-]{3,20}) (?:is|are|takes place|happens|will be)(?: on)? (?:the )?$/iu;
@@ -41,13 +42,14 @@ function isOfFilm(text: string, mention: DateMention, { where }: EventDays): boo
   if (where.some((one) => one.start <= start && one.end >= end)) return false;
   const [lead, rest] = [text.slice(from, start), text.slice(end, sentence.end)];
   if (WHOLE.test(lead) || WHOLE.test(rest.slice(0, LEAD))) return false;
-  if (FILM_ON.test(lead) || ON_FILMED.test(rest)) return true;
+  if (FILM_ON.test(lead) || FILM_THE.test(lead) || ON_FILMED.test(rest)) return true;
   const thing = NAMED_ON.exec(lead)?.[1];
   return thing !== undefined && filmsIt(text, thing, sentence.end);
 }
 
 /** "Can you film our set?" right behind the sentence that tells its day. */
 const filmsIt = (text: string, thing: string, from: number): boolean =>
-  new RegExp(String.raw`\b${FILM}\b(?: (?:only|just))? (?:our|my|the|their|his|her|that|this) ${thing}(?!\p{L})`, 'iu').test(
-    text.slice(from, from + 2 * LEAD),
-  );
+  new RegExp(
+    String.raw`\b${FILM}\b(?: (?:only|just))? (?:(?:our|my|the|their|his|her|that|this) ${thing}|it|that|this)(?!\p{L})|\b(?:need|want|like) (?:it|that|this) ${FILM}\b`,
+    'iu',
+  ).test(text.slice(from, from + 2 * LEAD));

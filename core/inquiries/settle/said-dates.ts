@@ -45,7 +45,11 @@ const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
-  /\b(?:moved|moving|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?:,? \w+){0,3},? from\s*(?:the )?$/i;
+  /\b(?:(?:had|have|has|need|needed|having) to (?:move|postpone|change|shift|reschedule|push|bring|put)|moved|moving|changing|postponing|rescheduling|shifting|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?:,? (?!(?:to|into)\b)\w+){0,5},? from\s*(?:the )?$/i;
+
+/** "We could move it from 4 to 11 September": either of them. */
+const MAY_MOVE =
+  /\b(?:could|can|might|may|would|happy to|willing to|possible to|able to)(?: also| still)? (?:move|postpone|change|shift|reschedule|switch|push|bring|put)(?:,? (?!(?:to|into)\b)\w+){0,5},? from\s*(?:the )?$/i;
 
 /** "ignore the sheet, it is from the spring edition (14 April)", "the mail of this morning said 22 July": a date that does not hold. */
 const VOID =
@@ -117,10 +121,13 @@ export function sayDates(
         by: false,
         before,
       };
-    if (item.sequence.items.length === 2 && MOVED.test(text.slice(Math.max(0, item.start - 50), item.start)))
+    const toMove = item.sequence.items.length === 2 ? text.slice(Math.max(0, item.start - 50), item.start) : '';
+    const [mayMove, moved] = [MAY_MOVE.test(toMove), MOVED.test(toMove)];
+    if (mayMove || moved)
       return {
         ...item.resolved,
-        readings: item.resolved.readings.map((dates) => dates.slice(-1)),
+        readings: item.resolved.readings.flatMap((dates) => (mayMove ? [dates.slice(0, 1), dates.slice(-1)] : [dates.slice(-1)])),
+        ...(mayMove ? { doubt: 'choice' } : {}),
         past: false,
         start: item.start,
         end: item.end,

@@ -16,6 +16,8 @@ const POINTS = new RegExp(
   [
     String.raw`\b(?:it(?:'s| is| will be|'ll be)|that(?:'s| is)) (?:only |just |really )?(?:for |on |about )?${PLACE}(?: only)?,? ${WANT}`,
     String.raw`\b${PLACE},? (?:so |and )?(?:that|this|it)(?:'s| is|'ll be| will be) (?:the one|the night|the day|what|where) ${WANT}`,
+    String.raw`\b${PLACE} (?:is|will|should|needs|has|must)(?: to)?(?: be)? (?:filmed|recorded|covered|streamed|captured)\b`,
+    String.raw`(?<!\b(?:we|we'll|our|i|they|will|who|already|us|own|he|she)\s)\b(?:film|record|cover|stream|capture) (?:only |just )?(?:the (first|opening|second|third|fourth|middle|last|final|closing) (?:night|day|evening|show|performance|session)|day (one|two|three|four|five|[1-5]))\b(?!,? (?:and|to|until|till|through|or|&)\b|\s?[-–&])`,
     String.raw`\bfor ${PLACE} only\b(?! (?:have|had|need))`,
   ].join('|'),
   'iu',
@@ -35,7 +37,9 @@ export function theOne(scene: Scene, { dates }: EventDays): string[] | undefined
   const place = POINTS.exec(scene.text)
     ?.slice(1)
     .find((word) => word !== undefined);
-  const day = place === undefined ? answered(scene, dates) : daysInPlace(place, dates)[0];
+  // "day three"
+  const number = place === undefined ? 0 : numberOf(place);
+  const day = place === undefined ? answered(scene, dates) : daysInPlace(number > 0 ? String(number) : place, dates)[0];
   return day === undefined ? undefined : [day];
 }
 

@@ -46,3 +46,23 @@ describe('a date beside the one, in a sentence of its own', () => {
   ];
   test.each(others)('%s', (words) => expect(said(`${GALA} ${words}`)).toBe('04-10'));
 });
+
+describe('a date that is moved, known roughly or told by its place in the run', () => {
+  const ways: [string, string][] = [
+    ['05-15', 'We have to postpone from 8 May to 15 May. Would you still film our wedding in Leeds?'],
+    ['05-15', "We're changing our date from 8 May to 15 May. Could you film our wedding in Leeds?"],
+    ['05-09', "They've rescheduled our fair in Leeds from Saturday 8 May to Sunday 9 May; could you film it?"],
+    ['05-08..05-15', 'Our exhibition has moved to York from 8 to 15 May and we want it filmed throughout.'],
+    ['ask', 'We could move our gala in Leeds from 6 March to 13 March. Could you film it?'],
+    ['ask', 'Could you film our gala in Leeds around 10 March?'],
+    ['06-12', 'Are you around 12 June to film in Leeds?'],
+    ['02-14..02-16', 'Please block 14-16 Feb for our fair in Leeds, to be filmed.'],
+    ['06-15', 'Could you film in Block 14, Leeds, on 15 June?'],
+    ['05-08', 'Our musical is on from 4 to 8 May in Leeds, and the last night is to be filmed.'],
+    ['05-06', 'Our course in Leeds is 4-8 May; please film day three.'],
+    ['05-04..05-08', 'Could you film from the first day to the last day of our fair in Leeds, 4 to 8 May?'],
+    ['05-04..05-08', 'Could you film our fair in Leeds, 4 to 8 May? The last day is the busiest.'],
+    ['ask', "Our wedding is on 12 June in Leeds but it's the hen party, two weeks earlier, that we'd love filmed."],
+  ];
+  test.each(ways)('%s: %s', (days, text) => expect(said(text)).toBe(days));
+});
