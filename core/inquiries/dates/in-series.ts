@@ -3,7 +3,7 @@
  * A run whose sentence names a weekday for each week is not every day of it.
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import { numberWord, weekdayWord } from '../words.ts';
+import { monthWord, numberWord, weekdayWord } from '../words.ts';
 import { DAYS_IN_WEEK } from './pieces.ts';
 import type { Resolved } from './resolve.ts';
 import type { Sequence } from './sequences.ts';
@@ -69,9 +69,23 @@ function seriesIn(said: string): Series | undefined {
 export function inSeries(text: string, found: readonly Found[], resolveLong: (sequence: Sequence, most: number) => Resolved): Found[] {
   return withoutExcepted(
     text,
-    found.map((one) => ({ ...one, resolved: seriesOf(text, one, resolveLong) ?? one.resolved })),
+    found.map((one) => ({ ...one, resolved: monthly(text, one) ?? seriesOf(text, one, resolveLong) ?? one.resolved })),
   );
 }
+
+/** "the first Sunday of each month", "the last Saturday of January, February and March": which days they are is open. */
+function monthly(text: string, { sequence: { items }, resolved, start, end }: Found): Resolved | undefined {
+  const [item, ...more] = items;
+  if (!item || more.length > 0) return undefined;
+  const [lead, rest] = [text.slice(Math.max(0, start - REACH), start), text.slice(end, end + REACH)];
+  const { weekday, relative, day } = item.atom;
+  const each = weekday !== undefined && day === undefined && relative === undefined && NTH_LEAD.test(lead) && EACH_MONTH.test(rest);
+  const months = relative?.kind === 'nth' && monthWord(MORE_MONTHS.exec(rest)?.[1]?.toLowerCase() ?? '') !== undefined;
+  return each || months ? { ...resolved, readings: [], vague: true } : undefined;
+}
+const NTH_LEAD = /\b(?:first|second|third|fourth|last|1st|2nd|3rd|4th) $/i;
+const EACH_MONTH = /^s? (?:of|in) (?:each|every|the) (?:single )?month\b/i;
+const MORE_MONTHS = /^(?:, \p{L}{3,9}){0,4},? (?:and|&|\+) (?:of )?(\p{L}{3,9})\b(?! (?:\d|i\b|we\b|you\b))/iu;
 
 function seriesOf(text: string, one: Found, resolveLong: (sequence: Sequence, most: number) => Resolved): Resolved | undefined {
   const { sequence, start, end, resolved } = one;

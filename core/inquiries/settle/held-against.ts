@@ -9,6 +9,7 @@ import { heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
 import { heldAgainstOtherDay } from './other-day.ts';
+import { heldAgainstParts } from './part-of-run.ts';
 import { heldAgainstPutOff } from './put-off.ts';
 import { heldAgainstRehearsals } from './rehearsed-first.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
@@ -26,6 +27,7 @@ const ALL = [
   heldAgainstTheSecond,
   heldAgainstOtherDay,
   heldAgainstDayOfRun,
+  heldAgainstParts,
   heldAgainstDayBeforeFilmed,
   heldAgainstPutOff,
   heldAgainstLabels,

@@ -24,6 +24,12 @@ describe('asked about', () => {
     Sunday tbc.
     A second day isn't out of the question.
     Could you quote with and without the Sunday brunch?
+    We kick off with speeches on Friday night, and those need filming.
+    Whether we do a Friday shoot is still open.
+    We haven't decided on the Sunday yet.
+    Should funds allow, we'd add the Sunday.
+    It repeats on the following two Saturdays and we'd like all three filmed.
+    On the eve we light candles, and we want a few minutes of that in the film.
   `),
   )('%s', (words) => expect(days(words)).toBe('ask'));
 });
@@ -43,6 +49,10 @@ describe('of no matter', () => {
     You wouldn't be needed on the Sunday.
     The hall might be free on the Friday for your gear.
     Sunday is kept free in case of thunderstorms.
+    We're not sure who locks up on Sunday.
+    The gallery is still open on Sunday.
+    We would add your name to the Friday newsletter.
+    The last dance is at 5 am the next morning, after that you are free to go.
   `),
   )('%s', (words) => expect(days(words)).toBe('02-12'));
 });
