@@ -10,6 +10,7 @@ import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
 import { heldAgainstOtherDay } from './other-day.ts';
 import { heldAgainstParts } from './part-of-run.ts';
+import { heldAgainstNotFilmed } from './not-filmed.ts';
 import { heldAgainstPutOff } from './put-off.ts';
 import { heldAgainstRehearsals } from './rehearsed-first.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
@@ -32,6 +33,7 @@ const ALL = [
   heldAgainstPutOff,
   heldAgainstLabels,
   heldAgainstRehearsals,
+  heldAgainstNotFilmed,
   heldAgainstRows,
   heldAgainstSomebodyElse,
 ];

@@ -15,6 +15,14 @@ describe('another day takes the place of the one that was told', () => {
   test.each([
     ['04-17', 'hiya are you free 10 april to film our do\nactually its the 17th of april, need you to film from 12'],
     ['ask', 'Could you film the kids’ circus? They rehearse all week from Wed 19 July, 9 to 12, and show it on the Friday at 4.'],
+    [
+      'ask',
+      'We need a film of a bar mitzvah. The service itself is on 29 January and isn’t filmed. The party’s the next day, you would come at 11.',
+    ],
+    [
+      '06-03',
+      'Could you film our wedding on 3 June? In the church there is no filming, then lunch. We fly out the next day. Come at 11am.',
+    ],
     ['07-19', 'Could you film our workshop on Wednesday 19 July, 9am to 12? Please let me know by Friday. Be there 8.30.'],
   ])('%s: %s', (days, text) => expect(daysOf(text)).toBe(days));
 
