@@ -20,7 +20,8 @@ const THE = new RegExp(
 /** Behind the day that is meant. */
 const THAT =
   /^[^.;!?\n]{0,60}\b(?:that(?:'s| is)|which is|and that's) (?:when|the (?:one|day|bit|part) (?:for you|we|that|which|i))\b|^,? (?:and|so) we(?:'d| would)? (?:want|like|need) (?:a )?(?:video|film|footage|recording) (?:from|of) (?:it|that|this)\b/i;
-const ALL = /\b(?:both|all|each|every|throughout|whole|entire|as well|also|too|plus|besides|including|especially|apart)\b/i;
+const ALL =
+  /\b(?:both|all|each|every|throughout|whole|entire|as well|also|too|plus|besides|including|especially|apart|except)\b|,? (?:and|but)? ?not (?:the|our) /i;
 const MOST = 8;
 
 /** The days, or those of the thing that is asked for beside them as a question. */
