@@ -9,6 +9,7 @@ import { inSeries } from './dates/in-series.ts';
 import { orderOf, orderSeen, writesDayFirst } from './dates/order.ts';
 import { inNamedWeeks } from './dates/in-weeks.ts';
 import { monthQuoted } from './dates/month-quoted.ts';
+import { namedAgain } from './dates/named-again.ts';
 import { resolve, type Resolved } from './dates/resolve.ts';
 import { sequencesOf, type Sequence } from './dates/sequences.ts';
 import { monthAhead, monthBefore, monthBeside, monthOfEarlier, monthOfWeek, strayMonth } from './dates/stray-month.ts';
@@ -115,7 +116,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
     }),
     resolveFrom,
   );
-  const sequences = inNamedWeeks(body, tokens, dated, today, resolveFrom);
+  const sequences = inNamedWeeks(body, tokens, namedAgain(body, dated), today, resolveFrom);
   const phones = phonesIn(body, true);
   const dates = sayDates(
     body,

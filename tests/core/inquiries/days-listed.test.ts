@@ -41,6 +41,19 @@ describe('days in a list', () => {
     );
   });
 
+  test('a number that a date before it has is that day again, a closing date is the next one', () => {
+    expect(
+      facts(
+        'Please film my sister\u2019s wedding functions, 11 to 13 February 2027. Mehndi on the 11th (please reach by 3 pm), wedding on the 13th.',
+        undefined,
+        'leeds',
+      ),
+    ).toMatchObject({ start: '2027-02-11', end: '2027-02-13', firstCall: '2027-02-11T15:00' });
+    expect(facts('Could you film our gala on 12 February? Please let me know by the 12th.', undefined, 'leeds').replyBy).toBe(
+      '2026-12-12T23:59',
+    );
+  });
+
   test('who is let out in the morning works on both days of a night', () => {
     const text = 'Need a shooter for a hackathon, overnight Fri 18 June into Sat 19 June. In at 5pm Friday, out 11am Saturday.';
     expect(facts(text, undefined, 'leeds').end).toBeUndefined();
