@@ -9,8 +9,11 @@ import type { FactName, InquiryFields } from '../../core/contract/inquiries.ts';
 import type { Place } from '../../core/contract/parts.ts';
 import { readGazetteer, type Gazetteer } from '../../core/places/gazetteer.ts';
 
-/** Messages that the reader was tuned by, those of harder hands that it was mended by in part, and those held out. */
-export type Half = 'tuned' | 'opened' | 'held';
+/**
+ * Messages that the reader was tuned by, those of harder hands that it was mended by in part, those that people read and mended by but from which no weights
+ * were learned, and those held out.
+ */
+export type Half = 'tuned' | 'opened' | 'seen' | 'held';
 export type Message = {
   id: string;
   half: Half;

@@ -18,7 +18,7 @@ export function stamp(): string {
   for (const folder of ['messages', 'ways', '../../core/inquiries/learned']) {
     const from = new URL(`${folder}/`, import.meta.url);
     for (const name of readdirSync(from).toSorted())
-      if (!name.startsWith('held')) hash.update(`${name}\n${readFileSync(new URL(name, from), 'utf8')}`);
+      if (!/^(?:held|seen)-/.test(name)) hash.update(`${name}\n${readFileSync(new URL(name, from), 'utf8')}`);
   }
   return hash.digest('hex');
 }

@@ -6,6 +6,8 @@ import type { Sequence } from './sequences.ts';
 
 type Found = { sequence: Sequence; resolved: Resolved; start: number; end: number };
 
+/** What is on one day of a longer run is its own matter. */
+const LONGEST_RUN = 7;
 const LEAD = 64;
 /** "an answer by the 12th", "let me know on the 12th" is the next one. */
 const CLOSES =
@@ -20,7 +22,8 @@ export function namedAgain<T extends Found>(text: string, found: readonly T[]): 
     const { day, month, weekday, monthsAhead, relative } = item?.atom ?? {};
     const alone = day !== undefined && more.length === 0 && month === undefined && monthsAhead === undefined && relative === undefined;
     if (!alone) {
-      if (resolved.explicit && !resolved.past && resolved.readings.length === 1) named.push(...(resolved.readings[0] ?? []));
+      const [days = [], ...others] = resolved.readings;
+      if (resolved.explicit && !resolved.past && others.length === 0 && days.length <= LONGEST_RUN) named.push(...days);
       return one;
     }
     if (CLOSES.test(text.slice(Math.max(0, start - LEAD), start))) return one;

@@ -33,7 +33,7 @@ const REACHED = anyOf(`
 /** What is open, shut, on or off by hours of its own. */
 const OPEN_OR_SHUT = anyOf(
   `
-  {thing} ... is/are/'s/was/will/goes/go/comes/works/work/runs/run/stays/stay ... closed/open/shut/locked/blocked/on/off/free/best/down/up/available/valid/one-way/private/booked/let | {thing} closed/open/shut/blocked/locked from? | {thing} works/runs/opens/closes/shuts/stops/locks/ends | {thing} is/are/until/till/til/from | you/u can/could/may/can't? park | parking is/from/until | licence/license/permit is/until/runs/ends/valid
+  {thing} ... is/are/'s/was/will/goes/go/comes/works/work/runs/run/stays/stay ... closed/open/shut/locked/blocked/on/off/free/best/down/up/available/valid/one-way/private/booked/let | {thing} closed/shut/blocked/locked from? | {thing} works/runs/opens/closes/shuts/stops/locks/ends | {thing} is/are/until/till/til/from | you/u can/could/may/can't? park | parking is/from/until | licence/license/permit is/until/runs/ends/valid
   another/other/a_different group/club/class/party/wedding/event ... room/hall/venue/space/stage | market/markets in/on the square/street/green | yoga/pilates/zumba/bingo/choir_practice/band_practice
 `,
   {
