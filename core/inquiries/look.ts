@@ -12,7 +12,7 @@ import { monthQuoted } from './dates/month-quoted.ts';
 import { namedAgain } from './dates/named-again.ts';
 import { resolve, type Resolved } from './dates/resolve.ts';
 import { sequencesOf, type Sequence } from './dates/sequences.ts';
-import { monthAhead, monthBefore, monthBeside, monthOfEarlier, monthOfWeek, strayMonth } from './dates/stray-month.ts';
+import { closesAt, monthAhead, monthBefore, monthBeside, monthOfEarlier, monthOfWeek, strayMonth } from './dates/stray-month.ts';
 import type { Learned } from './learned/models.ts';
 import { countriesPaying, currenciesFor, currencyOf } from './money/currency.ts';
 import { amountsIn } from './money/find.ts';
@@ -67,9 +67,6 @@ export type Sight = {
 const inDollars = (amounts: readonly Amount[]): boolean =>
   amounts.some(({ mark }) => mark !== undefined && currenciesFor(mark, undefined)[0] === 'USD');
 
-/** "by the 4th": till when an answer is wanted is not asked in the old mail. */
-const LEAD = 30;
-const CLOSES = /\b(?:by|before|until|till)\s(?:\p{L}+day,? )?(?:the\s)?$/iu;
 /** Nobody tells a job further down than this, in characters. */
 const FARTHEST = 12_000;
 /** Dates and hours after this many are those of a programme: nobody tells a job by them. */
@@ -110,7 +107,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
         monthAhead(body, tokens, sequence, today) ??
         monthBefore(body, tokens, sequence) ??
         month ??
-        (CLOSES.test(body.slice(Math.max(0, start - LEAD), start)) ? undefined : quoted);
+        (closesAt(body, start) ? undefined : quoted);
       const seen = { today: written.findLast((mail) => mail.from <= start)?.date ?? today, order, month: near, stray };
       return { sequence, resolved: resolve(sequence, seen), start, end };
     }),

@@ -2,8 +2,8 @@
  * One date as it is written: "Sat 12 December 2026", "Dec 12th", "12/12/2026", "the 12th", "next Friday", "tomorrow".
  * What is not said stays open; the resolver settles it.
  */
-import { dayAt, ledAsDay, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 import { monthWord } from '../words.ts';
+import { dayAt, ledAsDay, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 import { relativeAt } from './relative.ts';
 import { namedAt, numericAt } from './written.ts';
 

@@ -52,14 +52,16 @@ export function monthOfEarlier(text: string, tokens: Tokens, { first, items }: S
   if (earlier?.month === undefined || earlier.day === undefined || earlier.slashed) return undefined;
   const [from, start] = [tokens[earlier.first]?.start ?? 0, tokens[first]?.start ?? 0];
   const ahead = day - earlier.day;
-  const led = text.slice(Math.max(0, start - CLOSING_LEAD), start);
-  return ahead > 0 && ahead <= NEAR_DAYS && sentenceAround(text, start, start).start <= from && !CLOSES.test(led)
+  return ahead > 0 && ahead <= NEAR_DAYS && sentenceAround(text, start, start).start <= from && !closesAt(text, start)
     ? earlier.month
     : undefined;
 }
 const NEAR_DAYS = 4;
-const CLOSING_LEAD = 16;
-const CLOSES = /\b(?:by|before|until|till|til)\s(?:\p{L}{2,9}\s)?(?:the\s)?$/iu;
+
+/** "by the 4th", "before Friday, the 4th": till then an answer is wanted, whatever days stand around it. */
+export const closesAt = (text: string, start: number): boolean => CLOSES.test(text.slice(Math.max(0, start - CLOSING_LEAD), start));
+const CLOSING_LEAD = 30;
+const CLOSES = /\b(?:by|before|until|till?)\s(?:\p{L}{2,9},?\s)?(?:the\s)?$/iu;
 
 /** The month of the week that is named before a day in its sentence: "the week of June 7, on the Wednesday and Thursday (the 9th and 10th)". */
 export function monthOfWeek(text: string, tokens: Tokens, { first, items }: Sequence, found: readonly Sequence[]): number | undefined {
