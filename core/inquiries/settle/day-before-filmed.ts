@@ -4,7 +4,8 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { numberWord } from '../words.ts';
-import { askedDays } from './days-among.ts';
+import { askedDays, settledDay } from './days-among.ts';
+import { FILM } from './day-of-run.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const PART = String.raw`(?:day|night|evening|afternoon|morning)`;
@@ -12,7 +13,6 @@ const BESIDE = new RegExp(
   String.raw`\b(?:(?:on )?the ${PART} (before|after)(?! (?:tomorrow|yesterday)\b)|on the (eve) of|(one|an?|two|three|four|five|six|seven|eight|nine|ten|\d{1,2}) (?:days?|nights?|evenings?|(weeks?|fortnight)) (before|after|earlier|later|beforehand)\b)`,
   'giu',
 );
-const FILM = String.raw`(?:film|record|cover|captur|shoot|stream|livestream)(?:e?d|e|ing)?`;
 /** "film the preview", "a film of", "you'd be filming the" */
 const FILM_IT = new RegExp(
   String.raw`\b(?:${FILM}(?: (?:of|the|our|my|his|her|their|a|an|just|only))+ |(?:need|want|like) (?:the|our|my) [^.;!?\n]{3,30} ${FILM}\b)[^.;!?\n]*$`,
@@ -36,8 +36,8 @@ const MOST_FOUND = 5;
 
 /** The one day, or with the day beside it as a question where that is the one for the film. */
 export function heldAgainstDayBeforeFilmed({ text }: Scene, event: EventDays): EventDays {
-  const [day] = event.dates;
-  if (event.dates.length !== 1 || day === undefined || event.dropped || event.counted) return event;
+  const day = settledDay(event);
+  if (day === undefined) return event;
   for (const found of [...text.slice(0, LOOKED_THROUGH).matchAll(BESIDE)].slice(0, MOST_FOUND)) {
     const [words, side, eve, count, weeks, far] = found;
     const { start, end } = sentenceAround(text, found.index, found.index + words.length);

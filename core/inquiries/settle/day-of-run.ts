@@ -8,7 +8,8 @@ import type { DateMention, EventDays, Scene } from './scene.ts';
 
 const LEAST_RUN = 2;
 const LEAD = 70;
-const FILM = String.raw`(?:film|record|cover|captur|shoot|stream|livestream|live-stream|video)(?:e?d|e|ing|s)?`;
+/** What is done with a camera. */
+export const FILM = String.raw`(?:film|record|cover|captur|shoot|stream|livestream|live-stream|video)(?:e?d|e|ing|s)?`;
 /** "film the gala on", "filming would be on" */
 const FILM_ON = new RegExp(
   String.raw`\b${FILM}\b(?! (?:starts?|begins?|ends?|finish\w*|days?|crew|team|kit|gear|from|until|till)\b)[^.;!?\n]*\b(?:on|for|of|is|be|are)\s(?:the\s)?$`,

@@ -54,3 +54,7 @@ export function namedAmong({ sequence, readings, explicit, doubt }: DateMention,
     ? known.filter((date) => first !== undefined && last !== undefined && date >= first && date <= last)
     : known.filter((date) => found.some(([day]) => day === date));
 }
+
+/** The one day that was settled, where no other was told or counted beside it. */
+export const settledDay = ({ dates: [day, ...more], dropped, counted }: EventDays): string | undefined =>
+  more.length > 0 || dropped || counted ? undefined : day;

@@ -4,7 +4,7 @@
  */
 import { weekdayWord } from '../words.ts';
 import { sentenceAround } from '../parts/sentences.ts';
-import { askedDays } from './days-among.ts';
+import { askedDays, settledDay } from './days-among.ts';
 import { numberOf } from './marks.ts';
 import { runFrom } from './run.ts';
 import type { EventDays, Scene } from './scene.ts';
@@ -47,9 +47,9 @@ const NOT_MINE =
 
 /** The days, or with those that are told beside the one as a question. */
 export function heldAgainstWhatGoesOn({ text, dates, times }: Scene, event: EventDays): EventDays {
-  const [day] = event.dates;
+  const day = settledDay(event);
   const told = event.where.at(-1);
-  if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
+  if (day === undefined || !told) return event;
   const sentence = sentenceAround(text, told.start, told.end);
   const lead = text.slice(Math.max(sentence.start, told.start - LEAD), told.start);
   // "From 12 December into the Sunday" is the night of the first day, unless both are told.

@@ -3,7 +3,7 @@
  * filmed. The party's the next day". Which of them is meant is asked about.
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import { askedDays } from './days-among.ts';
+import { askedDays, settledDay } from './days-among.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const NOT_FILMED =
@@ -14,9 +14,9 @@ const REACH = 160;
 
 /** The day that was settled, or with the next one as a question. */
 export function heldAgainstNotFilmed({ text }: Scene, event: EventDays): EventDays {
-  const [day] = event.dates;
+  const day = settledDay(event);
   const told = event.where[0];
-  if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
+  if (day === undefined || !told) return event;
   const sentence = sentenceAround(text, told.start, told.end);
   if (!NOT_FILMED.test(text.slice(sentence.start, sentence.end)) || !BESIDE.test(text.slice(told.end, told.end + REACH))) return event;
   return askedDays(event.where, [[Temporal.PlainDate.from(day).add({ days: 1 }).toString()], [day]], 'open');

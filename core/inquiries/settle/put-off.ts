@@ -3,7 +3,7 @@
  * after all, so it's the following Saturday now". Which day it is then is asked about.
  */
 import { weekdayWord } from '../words.ts';
-import { askedDays } from './days-among.ts';
+import { askedDays, settledDay } from './days-among.ts';
 import { CANNOT } from './no-longer.ts';
 import { numberOf } from './marks.ts';
 import type { EventDays, Scene } from './scene.ts';
@@ -20,9 +20,9 @@ const BESIDES = /\b(?:also|as well|too|both|again)\b/i;
 
 /** The day that was settled, or with the one that takes its place as a question. */
 export function heldAgainstPutOff({ text }: Scene, event: EventDays): EventDays {
-  const [day] = event.dates;
+  const day = settledDay(event);
   const told = event.where[0];
-  if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
+  if (day === undefined || !told) return event;
   const rest = text.slice(told.end, told.end + FAR);
   const date = Temporal.PlainDate.from(day);
   const moved = MOVED_BY.exec(rest);

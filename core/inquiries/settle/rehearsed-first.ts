@@ -4,7 +4,7 @@
  */
 import { clauseBefore } from '../parts/sentences.ts';
 import { nextWeekday } from '../dates/from-today.ts';
-import { askedDays, MOST_MENTIONS, OF_ELSE } from './days-among.ts';
+import { askedDays, MOST_MENTIONS, OF_ELSE, settledDay } from './days-among.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const REHEARSE = /\b(?:rehears(?:e|es|ing|als?)|practi[sc](?:e|es|ing)|train(?:s|ing)?|prepar(?:e|es|ing)|workshops?)\b[^.;!?\n\d]{0,30}$/i;
@@ -13,9 +13,9 @@ const REACH = 110;
 
 /** The day that was settled, or with the one of the show as a question. */
 export function heldAgainstRehearsals({ text, dates }: Scene, event: EventDays): EventDays {
-  const [day] = event.dates;
+  const day = settledDay(event);
   const told = event.where[0];
-  if (event.dates.length !== 1 || day === undefined || !told || event.dropped || event.counted) return event;
+  if (day === undefined || !told) return event;
   if (!REHEARSE.test(clauseBefore(text, told.start, REACH))) return event;
   const shown = dates
     .slice(0, MOST_MENTIONS)
