@@ -3,7 +3,7 @@
  * "Father's Day". A weekday beside one of them is not the next one of its name.
  */
 import { monthWord, weekdayWord } from '../words.ts';
-import type { Atom, Tokens } from './pieces.ts';
+import { weekdayAt, type Atom, type Tokens } from './pieces.ts';
 import { weekendWordAt } from './weeks.ts';
 
 /** What leads to a time at which something is; of "our Family Weekend" it is not known. */
@@ -64,6 +64,14 @@ function lastWord(tokens: Tokens, index: number): string {
   return /^['’]$/.test(before) ? (tokens[index - 2]?.lower ?? '') : before.replace(/['’]s?$/, '');
 }
 
+/** "labour day monday": the index behind a weekday that has no date of its own. */
+function weekdayAlone(tokens: Tokens, index: number): number | undefined {
+  const weekday = tokens[index]?.breaks === 0 ? weekdayAt(tokens, index) : undefined;
+  const behind = weekday && tokens[weekday.next];
+  const dated = behind && behind.breaks === 0 && (behind.num !== undefined || behind.lower === 'the' || /^[,(]$/.test(behind.text));
+  return !weekday || dated || monthWord(behind?.lower ?? '') !== undefined ? undefined : weekday.next;
+}
+
 /** A time that is named and that nothing here tells the date of; `index` is that of its name. */
 export function namedTimeAt(tokens: Tokens, index: number): Atom | undefined {
   const article = tokens[index - 1]?.lower === 'the' ? 1 : 0;
@@ -71,6 +79,8 @@ export function namedTimeAt(tokens: Tokens, index: number): Atom | undefined {
   const unknown = (next: number): Atom => ({ first: index, next, relative: { kind: 'unknown' } });
   const [side, feast] = [tokens[index + 1]?.lower ?? '', tokens[index + 2]?.lower ?? ''];
   if (tokens[index]?.lower === 'week' && /^(?:before|after|of)$/.test(side) && SEASONS.test(feast)) return unknown(index + 3);
+  const monday = OF_CALENDAR.test(tokens[index]?.lower ?? '') && side === 'day' ? weekdayAlone(tokens, index + 2) : undefined;
+  if (monday !== undefined) return unknown(monday);
   if (!LEADS.test(lead)) return NOT_THEN.test(lead) ? undefined : calendarDayAt(tokens, index);
   if (article === 0 && SEASONS.test(tokens[index]?.lower ?? '') && (lead === 'at' || lead === 'over' || lead === 'during'))
     return unknown(weekendWordAt(tokens, index + 1) ?? index + 1);

@@ -18,6 +18,8 @@ const open = lines(`
   Our party in Leeds is on the second Friday before Christmas. Could you film it?
   Our party in Leeds is on the penultimate Friday before Christmas. Could you film it?
   Could you film a wedding in Leeds in July 28?
+  are you free labour day monday? tractor pull in leeds to film, 9a to 4p
+  Can you film our Memorial Day Monday parade in Leeds?
 `);
 test.each(open)('is not the coming weekday: %s', (text) => {
   expect(daysOf(text, 'leeds', AT)).toBe('ask');
@@ -27,6 +29,7 @@ const told: WayOfDays[] = [
   ['11-28', 'Happy Thanksgiving! Can you film our meet in Leeds on Saturday?'],
   ['11-28', 'Could you film our gig in Leeds on Saturday? We loved your Easter film.'],
   ['11-28', 'Could you film our Family Day in Leeds on Saturday?'],
+  ['06-12', 'Could you film our family day in Leeds? Family day Saturday 12 June.'],
   ['06-20', "The Father's Day car show is on 20 June in Leeds; film it please."],
   ['12-18', 'Our party in Leeds is on the last Friday before Christmas. Could you film it?'],
   ['01-23', 'Our party in Leeds is on the penultimate Saturday of January. Could you film it?'],
