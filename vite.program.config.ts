@@ -34,6 +34,7 @@ const doors: UserConfig = {
         host: 'electron/starting/host.ts',
         'command-line': 'electron/doors/command-line.ts',
         'calendar-reader': 'electron/calendars/read-worker.ts',
+        'message-reader': 'electron/reading/worker.ts',
       },
       output: { format: 'es', entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
     },

@@ -56,6 +56,9 @@ const MOST_WORDS = 6_000;
  */
 type Chosen = { chosenDays?: readonly string[] | undefined; asks?: boolean | undefined };
 
+/** What a message is read with, but for the lists that ship with the program. */
+export type ToRead = Omit<ReadInput & Chosen, 'gazetteer' | 'learned'>;
+
 /**
  * Read a message.
  * @throws RangeError for a text over 200,000 characters or a `receivedAt` that is no moment with a zone

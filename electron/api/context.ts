@@ -1,7 +1,8 @@
 /**
  * What every procedure is given. Doors make it once at start.
  */
-import type { Learned } from '../../core/inquiries/learned/models.ts';
+import type { Reading } from '../../core/contract/inquiries.ts';
+import type { ToRead } from '../../core/inquiries/read.ts';
 import type { Gazetteer } from '../../core/places/gazetteer.ts';
 import type { Store } from '../../db/store.ts';
 
@@ -12,7 +13,8 @@ export type Context = {
   /** Zone of this computer, offered at first set-up. */
   systemZone: string;
   gazetteer: () => Gazetteer;
-  learned: () => Learned;
+  /** Read a message; refused where that takes too long. */
+  readMessage: (message: ToRead) => Promise<Reading>;
   /** Version of the program, from package.json. */
   programVersion: string;
 };

@@ -27,7 +27,7 @@ import { agreedOn, tickAgreed } from './agreed-on.ts';
 import { refuseDoubleInk } from './double-ink.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
 import { askedExpiry, usualExpiry } from './job-pencil.ts';
-import { forget, learn } from './memory.ts';
+import { forget, learn, readAgain } from './memory.ts';
 import { os } from './os.ts';
 import { refused } from './trouble.ts';
 
@@ -52,8 +52,9 @@ const add = os.jobs.add.handler(({ input, context }) =>
   }),
 );
 
-const change = os.jobs.change.handler(({ input, context }) =>
-  done(context, 'jobs.change', 'change', input, (db, job, now) => {
+const change = os.jobs.change.handler(async ({ input, context }) => {
+  const reading = await readAgain(context, input.id);
+  return done(context, 'jobs.change', 'change', input, (db, job, now) => {
     const before = factsOf(job);
     const facts = withChanges(before, input.changes);
     const changed = changedFacts(before, input.changes);
@@ -69,9 +70,9 @@ const change = os.jobs.change.handler(({ input, context }) =>
     if (job.state === 'inked') refuseDoubleInk(db, job, placed.days);
     saveJobFacts(db, job.id, facts, placed, stillOpen(job.questions, changed, input.settled), now);
     const said = changed.length > 0 ? `Changed: ${changed.map((name) => factWords[name]).join(', ')}.` : 'Questions were answered.';
-    return [said, ...learn(db, context, job, facts, now)].join(' ');
-  }),
-);
+    return [said, ...learn(db, job, reading, facts, now)].join(' ');
+  });
+});
 
 const pencil = os.jobs.pencil.handler(({ input, context }) =>
   done(context, 'jobs.pencil', 'pencil', input, (db, job, now) => {

@@ -3,12 +3,11 @@
  */
 import type { Reading } from '../../core/contract/inquiries.ts';
 import type { Job } from '../../core/contract/jobs.ts';
-import { readInquiry } from '../../core/inquiries/read.ts';
 import { learned, rememberedWords, senderOf, stillRemembered, withMemory } from '../../core/inquiries/remember.ts';
 import { factsOf, type Facts } from '../../core/jobs/facts.ts';
 import { epochOf } from '../../core/time/read.ts';
 import { correctionsFor, dropCorrection, forgetCorrection, keepCorrection } from '../../db/corrections.ts';
-import { saveRemembered } from '../../db/jobs.ts';
+import { jobById, saveRemembered } from '../../db/jobs.ts';
 import { setupRow } from '../../db/setup.ts';
 import type { ReadableDb, WritableDb } from '../../db/store.ts';
 import type { Context } from './context.ts';
@@ -19,29 +18,26 @@ import { notFound } from './trouble.ts';
 
 /**
  * A message as it reads at home, without memory.
- * @param received the moment with its zone, as in `2026-11-25T09:12:00-06:00[America/Chicago]`
+ * @param receivedAt the moment with its zone, as in `2026-11-25T09:12:00-06:00[America/Chicago]`
  * @param chosenDays the days that a person chose of those that it leaves open
  */
 export function readPlain(
-  db: ReadableDb,
   context: Context,
-  { text, receivedAt, chosenDays }: { text: string; receivedAt: string; chosenDays?: readonly string[] | undefined },
-): Reading {
-  const setup = setupRow(db)?.fields;
-  return readInquiry({
-    text,
-    receivedAt,
-    chosenDays,
-    homeZone: homeZone(db, context),
-    homePlace: setup?.home,
-    homeCurrency: setup?.currency,
-    gazetteer: context.gazetteer(),
-    learned: context.learned(),
-  });
+  message: { text: string; receivedAt: string; chosenDays?: readonly string[] | undefined },
+): Promise<Reading> {
+  const home = context.store.read((db) => ({ zone: homeZone(db, context), setup: setupRow(db)?.fields }));
+  return context.readMessage({ ...message, homeZone: home.zone, homePlace: home.setup?.home, homeCurrency: home.setup?.currency });
+}
+
+/** The message that a job came with, which never changes, as it reads now; undefined for a job without one. */
+export async function readAgain(context: Context, id: string, chosenDays?: readonly string[]): Promise<Reading | undefined> {
+  const job = context.store.read((db) => jobById(db, id, context.now()));
+  if (!job || job.message === null) return undefined;
+  return readPlain(context, { text: job.message, receivedAt: receivedAt(job), chosenDays });
 }
 
 /** The moment at which a job's message came, with its zone. */
-export const receivedAt = ({ received: { at, zone } }: Job): string =>
+const receivedAt = ({ received: { at, zone } }: Job): string =>
   Temporal.Instant.fromEpochMilliseconds(epochOf(at)).toZonedDateTimeISO(zone).toString();
 
 /** A reading with what was corrected before for its sender. */
@@ -52,15 +48,15 @@ export function remembering(db: ReadableDb, reading: Reading): Reading {
 
 /**
  * Remember what a change of an inquiry corrects in its reading. Once a quote was made a change is another wish, not another reading.
+ * @param reading of the job's message, where it has one
  * @returns the sentence that says so, if anything was learned
  */
-export function learn(db: WritableDb, context: Context, job: Job, facts: Facts, now: number): string[] {
+export function learn(db: WritableDb, job: Job, reading: Reading | undefined, facts: Facts, now: number): string[] {
   const before = factsOf(job);
   const notes = job.remembered ?? [];
   const standing = stillRemembered(notes, before, facts);
   if (standing.length < notes.length) saveRemembered(db, job.id, standing, now);
-  if (job.message === null || job.total !== null) return [];
-  const reading = readPlain(db, context, { text: job.message, receivedAt: receivedAt(job) });
+  if (!reading || job.total !== null) return [];
   const sender = senderOf(reading);
   if (sender === null) return [];
   const { keep, drop } = learned(reading, before, facts);

@@ -17,14 +17,15 @@ import { homeZone, placedDays } from './job-facts.ts';
 import { readPlain, remembering } from './memory.ts';
 import { os } from './os.ts';
 
-export const take = os.inquiries.take.handler(({ input, context }) =>
-  deed(context, 'inquiries.take', input, (db) => {
-    const now = context.now();
-    const zone = homeZone(db, context);
-    const receivedAt =
-      input.receivedAt ?? Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toString({ smallestUnit: 'second' });
-    const received = Temporal.ZonedDateTime.from(receivedAt, { offset: 'use' });
-    const reading = remembering(db, readPlain(db, context, { text: input.text, receivedAt }));
+export const take = os.inquiries.take.handler(async ({ input, context }) => {
+  const now = context.now();
+  const zone = context.store.read((db) => homeZone(db, context));
+  const receivedAt =
+    input.receivedAt ?? Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toString({ smallestUnit: 'second' });
+  const received = Temporal.ZonedDateTime.from(receivedAt, { offset: 'use' });
+  const read = await readPlain(context, { text: input.text, receivedAt });
+  return deed(context, 'inquiries.take', input, (db) => {
+    const reading = remembering(db, read);
     const { facts, questions } = jobOf(reading, input.text, input.title ?? '', usualOf(db, context, reading.fields));
     const jobId = insertJob(db, {
       facts,
@@ -39,8 +40,8 @@ export const take = os.inquiries.take.handler(({ input, context }) =>
     });
     writeHistory(db, { at: now, subject: 'job', subjectId: jobId, deed: 'inquiries.take', sentence: 'Read from a pasted message.' });
     return { jobId, reading };
-  }),
-);
+  });
+});
 
 /** The length of days by the card that will price it, or by the defaults of the trade before there is one. */
 export function usualOf(db: ReadableDb, context: Context, { role = 'shoot', start }: Pick<InquiryFields, 'role' | 'start'>): Usual {

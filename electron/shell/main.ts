@@ -31,7 +31,7 @@ async function start(): Promise<void> {
   await app.whenReady();
   const begun = await setUpStore(folder, values.sample === true);
   if (!begun) return;
-  const { store, context, log } = begun;
+  const { store, context, log, reader } = begun;
   setUpPermissions();
   setUpNavigation();
   setUpMenu(process.platform);
@@ -44,11 +44,13 @@ async function start(): Promise<void> {
   const inner = await openInnerSocket(folder, answererOf(context, log, show));
   store.announce(inner.announcement);
   const calendars = keepCalendars(context, log);
+  reader.makeReady();
   app.on('second-instance', show);
   app.on('window-all-closed', () => app.quit());
   app.on('will-quit', () => {
     void inner.close();
     void calendars.close();
+    void reader.close();
     store.close();
   });
   endWith(log, async () => app.quit());

@@ -8,11 +8,11 @@ import { openStore } from '../../db/open.ts';
 import { StoreBusy } from '../../db/trouble.ts';
 import type { Context } from '../api/context.ts';
 import { gazetteerFrom } from '../api/gazetteer.ts';
-import { learnedFrom } from '../api/learned.ts';
 import { fileLog, type Log } from '../api/log.ts';
+import { readsAside, type ReadsAside } from '../reading/aside.ts';
 import { keepToClockRules } from './clock-rules.ts';
 
-export type Begun = { store: Store; context: Context; log: Log };
+export type Begun = { store: Store; context: Context; log: Log; reader: ReadsAside };
 
 /** How long a start waits for a command line that holds the store for a moment, milliseconds. */
 const PATIENCE_MS = 5000;
@@ -28,7 +28,8 @@ export async function begin(folder: string, onNote: (sentence: string) => void):
   process.umask(0o077);
   const store = await openStore({ folder, now, onNote });
   for (const sentence of keepToClockRules(store, now())) onNote(sentence);
-  return { store, context: makeContext(store), log: fileLog(store.folder, now) };
+  const reader = readsAside();
+  return { store, context: makeContext(store, reader), log: fileLog(store.folder, now), reader };
 }
 
 /**
@@ -52,13 +53,13 @@ export async function beginPatiently<T>(
   }
 }
 
-function makeContext(store: Store): Context {
+function makeContext(store: Store, { read }: ReadsAside): Context {
   return {
     store,
     now,
     systemZone: Temporal.Now.timeZoneId(),
     gazetteer: gazetteerFrom(),
-    learned: learnedFrom(),
+    readMessage: read,
     programVersion: programVersion(),
   };
 }

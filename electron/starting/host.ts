@@ -47,7 +47,7 @@ async function start({ port, open, sample }: Options, folder: string): Promise<v
   const begun = await beginPatiently(folder, say, () => askRunning(folder, { ask: 'show' }));
   if ('answer' in begun)
     return say(`Kitbound is open already: ${String(begun.answer)}${sample ? '\nThe sample year was not loaded: close it first.' : ''}`);
-  const { store, context, log } = begun;
+  const { store, context, log, reader } = begun;
   try {
     if (sample) await beginWithSample(context, say);
     const host = await openLoopback({ context, log, pages: pageFiles(PAGE), port });
@@ -59,9 +59,10 @@ async function start({ port, open, sample }: Options, folder: string): Promise<v
     const inner = await openInnerSocket(folder, answererOf(context, log, show));
     store.announce(inner.announcement);
     const calendars = keepCalendars(context, log);
+    reader.makeReady();
     log({ event: 'started' });
     endWith(log, async () => {
-      await Promise.all([inner.close(), host.close(), calendars.close()]);
+      await Promise.all([inner.close(), host.close(), calendars.close(), reader.close()]);
       log({ event: 'stopped' });
       store.close();
     });

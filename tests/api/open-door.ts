@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Context } from '../../electron/api/context.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { learnedFrom } from '../../electron/api/learned.ts';
+import { readsHere } from '../../electron/reading/here.ts';
 import type { Log, LogEntry } from '../../electron/api/log.ts';
 import { type Loopback, openLoopback } from '../../electron/doors/loopback.ts';
 import { pageFiles } from '../../electron/doors/page-files.ts';
@@ -16,6 +16,8 @@ import { openStore } from '../../db/open.ts';
 import { NOW } from '../store.ts';
 
 export type OpenDoor = { door: Loopback; store: Store; context: Context; logged: LogEntry[]; close(): Promise<void> };
+const gazetteer = gazetteerFrom();
+const read = readsHere(gazetteer);
 const PAGE_FOLDER = fileURLToPath(new URL('page', import.meta.url));
 
 export function contextOf(store: Store): Context {
@@ -23,8 +25,8 @@ export function contextOf(store: Store): Context {
     store,
     now: () => NOW,
     systemZone: 'America/Chicago',
-    gazetteer: gazetteerFrom(),
-    learned: learnedFrom(),
+    gazetteer,
+    readMessage: async (message) => read(message),
     programVersion: '0.0.0',
   };
 }

@@ -11,7 +11,7 @@ import { openStore } from '../../db/open.ts';
 import { insertPaper, paperById } from '../../db/papers.ts';
 import { saveSetup } from '../../db/setup.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { learnedFrom } from '../../electron/api/learned.ts';
+import { readsAside } from '../../electron/reading/aside.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { SETUP, inkedJobs } from './inked-jobs.ts';
 import { pair, report } from './harness.ts';
@@ -24,7 +24,14 @@ const folder = mkdtempSync(join(tmpdir(), 'kitbound-bench-'));
 const now = (): number => Temporal.Instant.from('2026-11-01T15:00:00Z').epochMilliseconds;
 const store = await openStore({ folder, now });
 store.write((db) => saveSetup(db, SETUP, now()));
-const context = { store, now, systemZone: 'America/Chicago', gazetteer: gazetteerFrom(), learned: learnedFrom(), programVersion: '0.0.0' };
+const context = {
+  store,
+  now,
+  systemZone: 'America/Chicago',
+  gazetteer: gazetteerFrom(),
+  readMessage: readsAside().read,
+  programVersion: '0.0.0',
+};
 const jobs = await inkedJobs(context, BILLS);
 
 let at = 0;

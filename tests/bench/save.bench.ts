@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openStore } from '../../db/open.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { learnedFrom } from '../../electron/api/learned.ts';
+import { readsAside } from '../../electron/reading/aside.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { startHost } from '../host.ts';
 import { pageHeaders } from '../knock.ts';
@@ -58,7 +58,7 @@ await host.close();
 const folder = mkdtempSync(join(tmpdir(), 'kitbound-bench-'));
 const now = (): number => Date.now();
 const store = await openStore({ folder, now });
-const context = { store, now, systemZone: 'UTC', gazetteer: gazetteerFrom(), learned: learnedFrom(), programVersion: '0.0.0' };
+const context = { store, now, systemZone: 'UTC', gazetteer: gazetteerFrom(), readMessage: readsAside().read, programVersion: '0.0.0' };
 const beside = rawWriter(folder);
 const storeOnly = await pair({
   name: 'save a job, without HTTP',

@@ -8,7 +8,7 @@ import type { Money } from '../../core/contract/parts.ts';
 import { blankClient } from '../../core/people/blank.ts';
 import { openStore } from '../../db/open.ts';
 import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { learnedFrom } from '../../electron/api/learned.ts';
+import { readsHere } from '../../electron/reading/here.ts';
 import type { Context } from '../../electron/api/context.ts';
 import { router } from '../../electron/api/router.ts';
 import { FARGO, DULUTH, SETUP, THUNDER_BAY } from '../api/world.ts';
@@ -38,12 +38,14 @@ type Teller = {
 export async function fillBooks(folder: string): Promise<void> {
   const clock = { now: Date.now() };
   const store = await openStore({ folder, now: () => clock.now });
+  const gazetteer = gazetteerFrom();
+  const read = readsHere(gazetteer);
   const context: Context = {
     store,
     now: () => clock.now,
     systemZone: 'America/Chicago',
-    gazetteer: gazetteerFrom(),
-    learned: learnedFrom(),
+    gazetteer,
+    readMessage: async (message) => read(message),
     programVersion: '0.0.0',
   };
   try {

@@ -3,17 +3,24 @@
  */
 import type { Context } from '../../../electron/api/context.ts';
 import { gazetteerFrom } from '../../../electron/api/gazetteer.ts';
-import { learnedFrom } from '../../../electron/api/learned.ts';
+import { readsHere } from '../../../electron/reading/here.ts';
 import { callProcedure } from '../../../electron/api/serve.ts';
 import { loadSample } from '../../../electron/sample/load.ts';
 import { openStore } from '../../../db/open.ts';
 import type { Store } from '../../../db/store.ts';
 
 const gazetteer = gazetteerFrom();
-const learned = learnedFrom();
+const read = readsHere(gazetteer);
 
 export function contextOf(store: Store, now: number): Context {
-  return { store, now: () => now, systemZone: 'America/Chicago', gazetteer, learned, programVersion: '0.0.0' };
+  return {
+    store,
+    now: () => now,
+    systemZone: 'America/Chicago',
+    gazetteer,
+    readMessage: async (message) => read(message),
+    programVersion: '0.0.0',
+  };
 }
 
 export type Told = { store: Store; context: Context; call: <T>(name: string, input?: unknown) => Promise<T> };

@@ -21,7 +21,7 @@ const context: Context = {
   gazetteer: () => {
     throw new Error('no place is looked up here');
   },
-  learned: () => {
+  readMessage: () => {
     throw new Error('no message is read here');
   },
   programVersion: '0.0.0',

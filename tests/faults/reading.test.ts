@@ -1,0 +1,54 @@
+/**
+ * Messages are read aside: nobody is kept waiting, a message that takes too long is refused, and the next one is read all the same.
+ */
+import { expect, onTestFinished, test } from 'vitest';
+import { readsAside } from '../../electron/reading/aside.ts';
+import { readsHere } from '../../electron/reading/here.ts';
+import { everyMessageAtOnce } from '../core/inquiries/long-texts.ts';
+import { refusal } from '../api/world.ts';
+
+const AT = { receivedAt: '2026-11-25T09:12:00-06:00[America/Chicago]', homeZone: 'America/Chicago' };
+const PLAIN = { ...AT, text: 'Could you film our gala in Fargo on Saturday 12 December, 2pm to 9pm?' };
+const [long] = everyMessageAtOnce();
+
+function aside(seconds?: number) {
+  const reader = readsAside(seconds);
+  onTestFinished(reader.close);
+  return reader;
+}
+
+test('what is read aside is what is read here, in the order in which it is asked for', async () => {
+  const { read } = aside();
+  const here = readsHere();
+  const texts = [PLAIN, { ...AT, text: 'Thanks for last week!' }, { ...PLAIN, chosenDays: ['2026-12-19'] }];
+  expect(await Promise.all(texts.map(read))).toEqual(texts.map(here));
+});
+
+test('other work goes on while 200,000 characters are read', async () => {
+  const { read } = aside();
+  let beats = 0;
+  const beat = setInterval(() => (beats += 1), 5);
+  await read({ ...AT, text: long });
+  clearInterval(beat);
+  expect(beats).toBeGreaterThan(10);
+});
+
+test('a message that takes longer than it may is refused in a sentence, and the one behind it is read by a new thread', async () => {
+  const reader = aside(0.001);
+  const refused = refusal(reader.read({ ...AT, text: long }));
+  expect(await refused).toMatchObject({
+    code: 'REFUSED',
+    what: 'Reading this message took more than 0.001 seconds and was stopped.',
+    kept: 'Nothing was changed.',
+    todo: 'Paste the part that asks for dates.',
+  });
+  const patient = aside();
+  expect((await patient.read(PLAIN)).fields.start).toBe('2026-12-12');
+});
+
+test('what cannot be meant is told as it is here, and the thread stays', async () => {
+  const { read } = aside();
+  const wrong = { ...PLAIN, receivedAt: 'yesterday' };
+  await expect(read(wrong)).rejects.toThrow(RangeError);
+  expect((await read(PLAIN)).isInquiry).toBe(true);
+});
