@@ -2,6 +2,7 @@
  * The questions that a reading leaves: what is missing or could be meant in two ways, as a sentence, with the choices as values of the field.
  */
 import type { Budget, FactName, InquiryFields, Question } from '../contract/inquiries.ts';
+import type { EventDays } from './settle/scene.ts';
 import { datesInWords, deadlineInWords, wallInWords } from '../words/dates.ts';
 
 const missing: readonly (readonly [FactName, string])[] = [
@@ -35,6 +36,13 @@ export function dayChoices(sets: readonly (readonly string[])[], which: 'start' 
     const value = which === 'start' ? dates[0] : dates.at(-1);
     return value === undefined ? [] : [{ label: datesInWords(dates), value, days: [...dates] }];
   });
+}
+
+/** What is asked of days that are not certain: one set that may not be all, or several of which one is meant. */
+export function daysAsked({ choices: [only = [], ...others], doubt }: Pick<EventDays, 'choices' | 'doubt'>): string {
+  if (doubt === 'weekday') return 'The weekday and the date do not agree. Which day is meant?';
+  if (others.length > 0) return 'Which dates are meant?';
+  return only.length === 1 ? 'Is it this day, and no other?' : 'Is it these days, and no others?';
 }
 
 /** Offers to choose from, each once. */

@@ -27,7 +27,16 @@ import { takenBy } from './parts/stretches.ts';
 import { askerOf } from './people/asker.ts';
 import { placeOf, placesIn } from './places/find.ts';
 import { knownTown, writtenAtHome, zoneTown } from './places/home.ts';
-import { budgetChoices, dayChoices, deadlineChoices, missingQuestions, partyQuestion, question, wallChoices } from './questions.ts';
+import {
+  budgetChoices,
+  dayChoices,
+  daysAsked,
+  deadlineChoices,
+  missingQuestions,
+  partyQuestion,
+  question,
+  wallChoices,
+} from './questions.ts';
 import { besideDays } from './settle/beside-days.ts';
 import { budgetOf } from './settle/budget.ts';
 import { callsOf } from './settle/calls.ts';
@@ -136,13 +145,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
       point('end', ...event.where);
     }
   } else if (event.choices.length > 0) {
-    questions.push(
-      question(
-        'start',
-        event.doubt === 'weekday' ? 'The weekday and the date do not agree. Which day is meant?' : 'Which dates are meant?',
-        dayChoices(event.choices, 'start'),
-      ),
-    );
+    questions.push(question('start', daysAsked(event), dayChoices(event.choices, 'start')));
     questions.push(question('end', 'Which last day is meant?', dayChoices(event.choices, 'end')));
     point('start', ...event.where);
   } else if (event.doubt === 'impossible') {
@@ -161,7 +164,8 @@ function readMessage(input: ReadInput & Chosen): Reading {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);
   } else if (calls.callChoices) {
-    questions.push(question('firstCall', CALL_ASKED[calls.callChoices.why], wallChoices(calls.callChoices.walls)));
+    const { why, walls } = calls.callChoices;
+    questions.push(question('firstCall', CALL_ASKED[why === 'day' && walls.length === 1 ? 'else' : why], wallChoices(walls)));
     point('firstCall', calls.callChoices.where);
   }
   // Where the last day is open, so is the wrap on it.
@@ -286,6 +290,7 @@ const CALL_ASKED = {
   show: 'That is when it starts. When is your first call?',
   open: 'Morning or evening? When is the first call?',
   day: 'More than one hour may be it. When is the first call?',
+  else: 'This hour may be that of something else. When is the first call?',
 };
 
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
