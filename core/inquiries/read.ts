@@ -126,7 +126,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
       : agreedDays(found, { ...page, scene }, input.learned);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
-  const openLength = event.dates.length === 1 && !event.dropped && !event.counted && lengthIsOpen(front);
+  const openLength = event.dates.length === 1 && !event.dropped && !event.counted && lengthIsOpen(front, event.where[0]);
   if (first !== undefined && last !== undefined) {
     fields.start = first;
     point('start', ...event.where);

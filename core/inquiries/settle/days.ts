@@ -17,6 +17,10 @@ const NOT_THE_SHOOT =
 const AFTER =
   /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt|(?:the )?(?:date|invoice|delivery|end))|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
 
+/** "two or three days", "one, maybe two days": nobody knows yet which. */
+const ONE_OF_TWO =
+  /\b(?:one|two|three|four|five|six|a day|[1-9])(?:,? (?:or|to|maybe|perhaps|possibly|even)(?: maybe| perhaps| even)? |\s?[-–/]\s?)$/i;
+
 /** "last year (March 2025, three days": how long it was then. */
 const LAST_TIME =
   /\b(?:last|previous) (?:year|time|spring|summer|autumn|fall|winter|edition|one)(?:'s)?\b(?![^.;!?\n]*\b(?:this|now|we(?:'d| would| need| want))\b)[^.;!?\n]{0,60}$/i;
@@ -46,6 +50,7 @@ export function daysSaid(text: string): DaysSaid[] {
       // "coverage of all three days"
       (NOT_THE_SHOOT.test(`${lead.split(/[.;!?\n]/).at(-1)}`) && !(/^all\b/i.test(match[0]) && /\bof\s$/i.test(lead))) ||
       LAST_TIME.test(text.slice(Math.max(0, match.index - LONGEST_LEAD), match.index)) ||
+      ONE_OF_TWO.test(lead) ||
       AFTER.test(text.slice(match.index + match[0].length, match.index + match[0].length + 30))
     )
       continue;
