@@ -39,7 +39,8 @@ export function weighed(page: Page, learned: Learned): Scene {
 function halved(page: Page, learned: Learned): SaidTime[] {
   // One hour alone, beside nothing that it must come before or after: rules tell it, or it is asked.
   if (page.scene.times.length < 2) return [...page.scene.times];
-  const ends = openEnds(page.scene);
+  // "The evening before at 5" says its half.
+  const ends = openEnds(page.scene).filter(({ time }) => !(time.dayBefore && time.evening));
   const called = page.scene.times.find(({ said, from, to }) => said === 'call' && !to && !from.open)?.from.minutes;
   const night = endsAtNight(page.scene);
   return page.scene.times.map((time) => {

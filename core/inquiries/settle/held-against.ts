@@ -9,6 +9,7 @@ import { heldAgainstWhatGoesOn } from './goes-on.ts';
 import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
 import { heldAgainstOtherDay } from './other-day.ts';
+import { heldAgainstAlternatives } from './or-others.ts';
 import { heldAgainstParts } from './part-of-run.ts';
 import { heldAgainstNotFilmed } from './not-filmed.ts';
 import { heldAgainstPutOff } from './put-off.ts';
@@ -18,6 +19,7 @@ import type { EventDays, Scene } from './scene.ts';
 import { heldAgainstTheSecond } from './second-day.ts';
 import { heldAgainstSomebodyElse } from './somebody-else.ts';
 import { heldAgainstOthers } from './the-one.ts';
+import { heldAgainstWindow } from './window.ts';
 
 const ALL = [
   heldAgainstOthers,
@@ -36,6 +38,8 @@ const ALL = [
   heldAgainstNotFilmed,
   heldAgainstRows,
   heldAgainstSomebodyElse,
+  heldAgainstAlternatives,
+  heldAgainstWindow,
 ];
 
 /** The days, or with what speaks against them as a question. */
