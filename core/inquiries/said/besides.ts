@@ -9,7 +9,7 @@ import { anyOf } from '../phrases.ts';
 const OF_WORK = anyOf(
   `
   come/comes/coming/arrive/arrives/arriving/arrival/start/starts/starting/begin/begins/report/meet/meets/load/loads/loading/rig/rigs/rigging/wrap/wraps/finish/finished/leave/leaving/stop/film/films/filming/filmed/shoot/shooting/record/recording/cover/covering/stream/streaming/work/working/call_time/set_up/setting_up/pack/packed/packing
-  you/u/you're/you'd/you'll/crew/everyone are/will/would/can/should? be? then? {gone} | be {gone} | be in place | be on site/hand/board/deck | be with us | join us | need you | want you | like you | expect you | have you in/there/here/from/on_site | get in | get there | get-in | bump-in | off you go | knock off | you can go | let you go/in | see you
+  you/u/you're/you'd/you'll/crew/everyone are/will/would/can/should? be? then? {gone} | be {gone} | be in place | be on site/hand/board/deck | be with us | join us | need you | want you | like you | expect you | have you in/there/here/from/on_site | get in | get there | get-in | bump-in | off you go | knock off | you/u/video/crew can/could/may go/leave/head/split/scarper | let you go/in | let/cut/set/turn you/u/youse loose/free/go | see you
 `,
   { gone: `there | here | ready | needed | wanted | off | done | free | out | gone | away | home | finished | released | excused` },
 );
@@ -57,7 +57,7 @@ const [REACH, REACH_BEHIND] = [80, 40];
 export function besideTheWork(text: string, { start, end }: { start: number; end: number }): boolean {
   const before =
     clauseBefore(text, start, REACH)
-      .split(/\b(?:and|so|then|but)\s(?=(?:you|u|we|i|please|the)\b)/i)
+      .split(/\b(?:and|so|then|but)\s(?=(?:you|u|we|i|please|the|video|crew|cameras?)\b)/i)
       .at(-1) ?? '';
   const behind = clauseBehind(text, end, REACH_BEHIND).split(/\b(?:and|so|then|but)\b/i)[0] ?? '';
   const clause = `${before} ${behind}`;

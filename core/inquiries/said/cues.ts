@@ -25,7 +25,7 @@ const oneOf = (phrases: string, flags = 'gi'): RegExp => new RegExp(latin(`(?:${
 
 const reply = oneOf(
   String.raw`
-    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|say(?: yes)?|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:je )?(?:het )?(?:me |ons )?weten|hit me (?:back|up)|sing out|holler|(?:gimme|give (?:me|us)) an? (?:shout|ring|bell|buzz|yell|tinkle|call|text|\p{L}{2,12}(?= (?:by|before|until|till)\b))|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|(?<!\b(?:be|is|are|been|being|get|gets|'re) )release\b(?! (?:you|the crew)\b)|lmk|tell (?:me|us|her|him|them)|\bhear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by(?!e)|before|until|till|no later than|not later than|latest|at the latest|within)
+    (?:let (?:me|us) know|lemme know|let (?:me|us) no|drop (?:me|us) a line|melde(?:n sie|t euch)? (?:sich|dich|dir)?|meld dich|\bsay\b(?: yes)?(?! (?:(?:about|around|at|from) )?(?:\d|half|noon|midday|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b)|commit|kindly inform|inform(?: me| us)?|any (?:chance of )?word|laat (?:je )?(?:het )?(?:me |ons )?weten|hit me (?:back|up)|sing out|holler|(?:gimme|give (?:me|us)) an? (?:shout|ring|bell|buzz|yell|tinkle|call|text|\p{L}{2,12}(?= (?:by|before|until|till)\b))|(?:need|want|have) (?:your|a) word|need an? (?:ok|okay|yes|answer)|\bok(?:ay)?(?=\sby)|(?<!\b(?:be|is|are|been|being|get|gets|'re) )release\b(?! (?:you|the crew)\b)|lmk|tell (?:me|us|her|him|them)|\bhear|get back to (?:me|us|them|her|him|the client|my client)|hear (?:back )?from you|hear back|come back to (?:me|us)|reply|replies|respond|revert|response|answer|yes\s?\/\s?no|(?:have|get|see) (?:a|your|the) (?:price|quote|quotation|proposal)|confirm\b|confirmation|rsvp|decide(?!s)|decision|decid(?:e|ing)|yes or no|a yes|quotes?(?: in| back| over| to me| to us)?|proposals?|bids?\b|estimates?|quotation|costs?|costings?|prices?|rates?|figures?|availability(?: to me| back)?|need to know|have to know|must know|know for sure|know (?:by|before)|lock(?:ed|ing)? (?:this|it|crew|you|someone|the crew|down)[^.;]{0,20}|lock in|book(?:ing)? (?:someone|crew|somebody)|shout(?!ing\b)|ping me|ring me back|text me back|message me|write back|tell me|send (?:me |us |over )?(?:a |your |the )?(?:quote|rate|price|numbers|offer|cost|estimate|availability)[^.;]{0,25}|make a (?:call|decision)|finali[sz]e (?:crew|the crew|this|our crew))(?:[^.;?!]|\.(?=\w)){0,60}?\b(?:on or before|by(?!e)|before|until|till|no later than|not later than|latest|at the latest|within)
     (?:quotes?|bids?|proposals?|answers?|replies|responses?|quotations?)\s(?:are |is )?(?:due|needed|required|wanted)(?: by| on| before)?
     (?:deadline|due)(?: (?:for|to))? (?:replies|reply|answers?|quotes|respond|responding|bids|your answers?|your reply)(?: is| will be|:)?
     (?:reply|answer|response|decision|confirmation)(?: (?:needed|required|due|deadline))?\s?(?:by|before|:|on)|rsvp\s?:?
@@ -38,7 +38,7 @@ const reply = oneOf(
     (?:dime|dinos|av[ií]sa(?:me|nos)|cont[eé]sta(?:me|nos)|dis-moi|dites-moi|réponds(?:-moi)?|sag(?:en sie)? (?:mir|uns)|fammi sapere)(?: \p{L}+){0,2}(?=\s(?:mañana|hoy|heute|morgen|demain|aujourd'hui|ce soir|vandaag|vanavond|oggi|domani|stasera)\b)
     réponse (?:souhaitée|attendue|demandée)(?=\s(?:demain|aujourd'hui))|(?:apply|submit)(?: \w+)? by
     \b(?:text|txt|msg|(?<!\b(?:the|our|this) (?:\p{L}{1,14} )?)ring|phone|call|write|message|e-?mail|ping|advise|reach(?= (?:me|out|back|us|her|him|my)\b))(?: (?!for\b|time|the\b|is\b|at\b|by\b)\w+)?(?: back)?(?:,? (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?,? (?:by|before)
-    \b(?:lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
+    \b(?:(?<!\b(?:be|is|are|gets?|being|been) )lock(?:ed|ing)?|pencil|pass|hold|yes|no|y\/n|decline|accept)(?: (?:in|or \w+))? (?:by|before)
     (?:need|have|got|promised) to (?:tell|answer|let|call|ring) (?:them|him|her|the client|my client|the venue)(?: know)?(?=,? (?:by )?(?:today|tonight|tomorrow|tmrw|2moro|this))
     (?:call|e-?mail|text|ring|phone)(?: or \w+)?(?: (?:me|us|\w+))?(?: (?:on |at )?[+(]?\d[\d\s().-]{5,18}\d)?(?=\s(?:today|tonight|tomorrow))
     (?:hold|holding|keep(?! (?:you|u|us|\p{L}+ing|on)\b))[^.;]{0,30}\b(?:until|till?)|(?:offer|slot)[^.;]{0,20}\b(?:stands|open) (?:until|till)
@@ -74,14 +74,14 @@ const call = oneOf(
 );
 const wrap = oneOf(
   String.raw`
-    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand-?down\b|\bstood down\b|\bbump[- ]?out\b
+    \bwrap\w*|\bstrike\b|\bload[- ]?out\b|\bget[- ]?out\b|\bde-?rig\w*|\btear ?down\b|\btorn down\b|\btaken down\b|\bknock(?:ing)? off\b|\bclear(?:ed)? out\b|\bdismiss(?:ed|al)\b|\bon the truck\b|\bstand[- ]?down\b|\bstood down\b|\bbump[- ]?out\b
     \bdone (?:by(?! (?:our|a|an|their|his|her|my|the (?!end|time|evening|afternoon|latest))\b)|at|around|about)\b|\bfinish\w*(?! (?:from|line)\b)|(?<!\b(?:year|month|week|dead|back|front|high|low|split)[- ]?)\bends?\b(?! of (?!(?:the )?day at))|\bending\b|\brelease(?:d)?\b
     \boff (?:the )?clock\b|\bhome by\b|\bpack(?:ed|ing)?[- ](?:up|down|out)\b|\bclear(?:ed)? (?:the )?(?:venue|room|hall)\b
     \bhard out\b|\bcurfew\b|\bover by\b|\bfree to go\b|\bdepart(?:ure|s)?\b(?=:| (?:at|by|\d))|\bleave (?:by|at)\b|\bcan leave\b|\bleave(?= (?:on )?(?:mon|tue|wed|thu|fri|sat|sun)\p{L}* (?:at |by )?\d)|(?<!\b(?:clips?|edits?|videos?|files?|photos?|reels?|posts?|content|cuts?|stories|footage|pics|pictures|images|walk(?:s|ing)?|hand(?:s|ed)?|carried|comes?|coming|march(?:es|ing)?|rolls?|steps?|given|brought|served|parades?|rid(?:es?|ing)|fil(?:es?|ing)|read|drawn|lays|laid|sent|sets?|setting) )\bout (?:at|by)\b
     \b(?:out|done)\b(?=\s?(?:\d|mon|tue|wed|thu|fri|sat|sun))|\bcleared by\b|(?<!\b(?:runners?|riders?|teams?|players?|kick(?:s|ed|ing)?|goes|go|sets?|lift|blast|race|first|tip|tee|push|bully|cast|they're|cars?|boats?|walkers?|cyclists?|swimmers?|start|them) )\boff (?:by|at)\b|(?<!\b(?:quotations?|quotes?|bids?|tenders?|bidding|rf[pq]s?) )\bcloses\b
     \b(?:we|doors|gates|stalls|fair|festival|market|venue|hall|show) close\b(?= (?:at|by|\d))|\bclosing\b(?= (?:at |by )?\d)
     \bcrew out\b|(?<!\b(?:him|her|it|walk(?:s|ing|ed)?|comes?|coming|came|bring(?:s|ing)?|take[sn]?|rolls?|rolling|parades?|march(?:es|ing)?|steps?|jumps?|pours?|emerges?|driv(?:es?|ing)|rid(?:es?|ing)|sails?|carr(?:y|ies|ied)|hand(?:s|ed|ing)?) )\bout of (?:the|there|here)\b|\boff (?:it|the ice|site)\b|\bgo home\b|\bvacated?\b|\bgone by\b|\bthrough by\b
-    \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight))
+    \bclear (?:of|by|at)\b|\b(?:you|crew|you'll|we) can go\b|\bconcluding\b|\bover at\b(?= (?:\d|noon|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))
     \bout of the building\b|\bdone\b(?=:)|\b(?:you are|you're|you'll be|we're) free (?:at|by|from)\b|\bhome\b(?= (?:by|at)\b)
     \bconcludes?\b|\baway by\b
     \b(?:ende|abbau(?: fertig)?|feierabend|schluss|drehschluss|terminan|fin(?: prévue)?|démontage|acabamos|acaba|hasta|termina|terminamos|desmontaje|fine|einde|afbouw|klaar|ende der veranstaltung)\b(?=\s?:?\s(?:(?:ca|um|gegen|bis|à|a las|alle|om|vers|am|le|el|il|op|du|des|den|\p{L}+(?:tag|day|di|dag|es|do))(?!\p{L})|\d))
@@ -112,7 +112,7 @@ const other = oneOf(
     \bannounc\w*|\b(?:tickets|album|film|video|results) (?:are |is )?released\b|\bapprov\w*|\bline-?up\b
     \bregistration (?:opens|closes|deadline)|\bearly[- ]bird\b|\bborn\b|\bfounded\b|\bsince\b|\bestablished\b|(?<!\b(?:bank|public|long|national) )\bholiday\b(?! (?!(?:is|are|was|from|until|till|on|in|for|at|and|but|so|then|with|to|the|this|next|week|that|when|if|by|after|before)\b)[a-z])|\bis (?:a|the) (?:public|bank) holiday\b
     \bvacation\b|\bannual leave\b|\bon leave\b
-    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:(?!(?:stream|film|broadcast|record|work|play|perform)ing )\w+ )?(?:away|off|out|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
+    \b(?:i'm|i am|we're|we are|he's|she's|they're|will be|i'll be) (?:(?!(?:stream|film|broadcast|record|work|play|perform)ing )\w+ )?(?:away|(?:off|out)(?! (?:(?:the|our|this) (?!(?:country|office|area|state|whole|entire|rest)\b)\p{L}+ (?:by|at|before|around|about)\b|(?:stage|site|set|ice|air|water|field|pitch|premises)\b|(?:by|before|no later than)\b|(?:mon|tue|wed|thu|fri|sat|sun)\p{L}* (?:by |at |around |about )?\d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m?\b|latest\b|sharp\b|h\b)))|abroad|travel+ing|unavailable|not available|busy|booked|offline|back(?! to back|-to-back| (?:at|in) (?:the|our|its) same))\b
     \bout of (?:the )?office\b|\b(?:back|return\w*) (?:in|to) (?:the )?(?:office|work|town)\b|\bwhen i return\b
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
     \b(?:a|phone|photo|press|media|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our(?! call (?:time )?\d)|the next) call\b
@@ -228,6 +228,8 @@ const THEY_WILL = /\b(?:he|she|they)(?:'d|'ll| would| will| was going to| were g
 const BEGUN =
   /^s?(?:(?: (?:would|will|should|to|can|may|might|must|could))? (?:starts?|starting|begins?|opens?|runs?)| (?:is|are|will be|has been|have been) (?:scheduled|planned|set|happening|taking place|takes place|on))$/i;
 
+const CLOSES = /^\s(?:by|before|until|till?|(?:no|not) later than)$/i;
+
 /** "figure on being out by 9": a word for the end of a day is nearer to its hour than one for an answer that begins before it. */
 const nearer = (a: CueHit, b: CueHit): number =>
   (a.cue === 'reply') !== (b.cue === 'reply') && [a.cue, b.cue].some((cue) => cue === 'wrap' || cue === 'call') ? b.start - a.start : 0;
@@ -261,8 +263,12 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
   }
   const begun = (show: CueHit): boolean =>
     hits.some(({ cue, end }) => (cue === 'call' || cue === 'wrap') && end <= show.start && BEGUN.test(piece.slice(end, show.end)));
+  // "our rules say we adjourn no later than 10": the word for the end is the nearer one.
+  const nearerEnd = (reply: CueHit): boolean =>
+    ofHours && hits.some(({ cue, start, end }) => cue === 'wrap' && start > reply.start && CLOSES.test(piece.slice(end, reply.end)));
   const rank = (cue: Cue): number => cues.findIndex(([name]) => name === cue);
   return hits
     .filter((hit) => (hit.cue !== 'show' && hit.cue !== 'event') || !begun(hit))
+    .filter((hit) => hit.cue !== 'reply' || !nearerEnd(hit))
     .sort((a, b) => b.end - a.end || (ofHours ? nearer(a, b) : 0) || rank(b.cue) - rank(a.cue));
 }

@@ -12,7 +12,7 @@ const OF_ME =
   /(?<!\p{L})(?:you|u|yours?|shoot\w*|film\w*|video\w*|camera\w*|photographer|recordist|technicians?|cover\w*|operator|needs? (?!to\b)|wants?|likes?|looking|book|hire|stream\w*|come|enter|attend|arrive|access|load|set up|unload|park)(?!\p{L})/iu;
 /** Of what the hours are mine although another word than one for me tells of them. */
 const OWN = anyOf(`
-  we | i | it | this | that | there | these | those | they | he | she | who | which | what | where | when | how | everything | everyone | all | both | yes | no | hours | hour | day | days | time | times | timing | timings | shift | shifts | job | gig | event | events | date | dates
+  we | i | it | this | that | there | these | those | they | he | she | who | which | what | where | when | how | everything | everyone | all | both | each | one | either | presence | attendance | yes | no | hours | hour | day | days | time | times | timing | timings | shift | shifts | job | gig | event | events | date | dates
   schedule | plan | booking | session | sessions | slot | call | wrap | work | part | rest | crew | kit | contract | assignment | duty | stint | window | main | evening | night | morning | afternoon | thing | idea | friday | saturday | sunday | monday | tuesday | wednesday | thursday
 `);
 

@@ -14,10 +14,10 @@ const CREW = anyOf(
 );
 const NOT_ME = /\b(?:not you|no (?:video|filming|camera)|without (?:video|you)|ohne video|sans vidéo|sin vídeo|not filmed)\b/i;
 const ENDS = anyOf(
-  `released | release | wrap | wraps | out | off | done | free | depart | departs | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | ende | schluss | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | leave | may leave | can leave | dark | everyone gone | everybody gone | all gone`,
+  `released | release | wrap | wraps | out | off | done | free | depart | departs | departure | finish | finishes | finished | home | clear | cleared | de-rig | derig | strike | load-out | get-out | bump-out | pack down | packed | ends | end | go home | can go | fertig | ende | schluss | abbau | départ | fin | terminado | klaar | weg | libre | relieved | dismissed | excused | leave | leaves | away | may leave | can leave | dark | everyone gone | everybody gone | all gone`,
 );
 const DAY_ENDS =
-  /^\W*(?:fin de la jornada|fin de journée|end of (?:the )?day|crew wrap|wrap|all out|everybody out|ende|feierabend|einde)\b/i;
+  /^\W*(?:fin de la jornada|fin de journée|end of (?:the )?day|(?:latest |final |crew |last )?departure\b(?! of)|(?:get|load|bump)[- ]?out (?:complete|done)|(?:hall|venue|room|site|building) (?:clear|empty|vacated|to be (?:clear|empty|vacated))|crew wrap|wrap|all out|everybody out|ende|feierabend|einde)\b/i;
 /** "14:01 <ann> are you there" */
 const CHAT = /^\s?[\]>]|^\s*<[^<>\n]{1,30}>|^\s*(?:-\s)?[\p{L} ]{2,24}:\s/u;
 /** "Staging crew in", "talent call" */

@@ -26,6 +26,13 @@ export function bareTime(
     (COUNTS_NEXT.test(follows) || (/^one$/i.test(written) && ONE_OF.test(text.slice(Math.max(0, time.start - 24), time.start))))
   )
     return false;
+  // "out by 1700 on day two"
+  if (
+    !time.to &&
+    /^(?:one|two|three|four|five|six|seven|[1-7])$/i.test(written) &&
+    /\bday $/i.test(text.slice(Math.max(0, time.start - 5), time.start))
+  )
+    return false;
   // "In 2025 we had a nephew"
   if (
     /^(?:19[5-9]|20[0-4])\d$/.test(written) &&
@@ -62,7 +69,7 @@ export function bareTime(
     // "for you it'd be nine until two", "you're on 8 to 6"
     if (settledPair(time.from, time.to) && OF_ME.test(lead)) return true;
     return (
-      /\b(?:from|hours?|times?|between)\s?:?\s$/i.test(lead) ||
+      /\b(?:from|hours?|times?|between|btwn?)\s?:?\s$/i.test(lead) ||
       /^\s?(?:each|every|both|all|daily|on (?:the|both)|per day|\(?local)/i.test(tail) ||
       hit.cue === 'call' ||
       hit.cue === 'show' ||

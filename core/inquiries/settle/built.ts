@@ -30,12 +30,12 @@ const YOU_AT =
 const COMES = /\b(?:arriv\w+|comes?|starts?|begins?|in|set|rig|there|here|calls?|loads?)\b[^.;]*$/i;
 /** "and then you're free", ", then the filming stops", "; you are also relieved", "and that's it", "and home" */
 const THEN_DONE = new RegExp(
-  String.raw`^(?:ish\b)?[^.?!\d\n(]{0,32}?(?:(?:,|;|\band|-)?\s?(?:then|after that|after which|whereupon|at which point|when)[, ]+(?:${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack|thaw|head|tap out)|to go)|(?:the )?(?:film\w*|camera\w*|shoot\w*) (?:stops?|ends?|(?:is|are) (?:over|done))|(?:it's|that's) (?:it|all|over|done)|home\b(?! for)|${CLOSES}\b|(?:ist )?(?:dann )?(?:ist )?schluss)|(?:,|;|\band)\s?(?:${YOU} (?:are |is )?(?:also )?(?:${CLOSES}|can (?:go|leave|stop))\b(?!\s(?:by|at|until|till|from|to|before|about|around|when|after|once|as soon as)\b)|(?:so )?that's (?:it|that|your wrap|all|the end|you (?:done|finished))|(?:so )?home\b(?! for)|so do you|then we're done)|, (?:done|finish|finished|home|finito|over|end)\s?(?:[.;!\n]|$))`,
+  String.raw`^(?:ish\b)?[^.?!\d\n(]{0,32}?(?:(?:,|;|\band|-)?\s?(?:then|after that|after which|whereupon|at which point|when)[, ]+(?:${YOU} (?:${CLOSES}|(?:can )?(?:go|leave|stop|pack|thaw|head|tap out)|to go)|(?:the )?(?:film\w*|camera\w*|shoot\w*) (?:stops?|ends?|(?:is|are) (?:over|done))|(?:it's|that's) (?:it|all|over|done)|home\b(?! for)|${CLOSES}\b|(?:ist )?(?:dann )?(?:ist )?schluss)|(?:,|;|\band)\s?(?:${YOU} (?:are |is )?(?:also )?(?:${CLOSES}|can (?:go|leave|stop))\b(?!\s(?:by|at|until|till|from|to|before|about|around|when|after|once|as soon as)\b)|(?:so )?that's (?:it|that|your wrap|all|the end|you (?:done|finished))|(?:so )?home\b(?! for)|so do you|then we're done)|,? (?:and )?(?:which|that) (?:ends|finishes|concludes|wraps up|closes) (?:things|it|the (?:day|job|work|event|whole thing)|everything|your (?:day|work|part|job))\b|, (?:done|finish|finished|home|finito|over|end)\s?(?:[.;!\n]|$))`,
   'i',
 );
 /** "At 14:00 all is over", "at five we are done", "a las diez hemos terminado", "om vijf uur zijn we klaar" */
 const OVER_THEN =
-  /^(?:,(?= ist für ))? (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end|break(?! for)|strike|vacate|(?:lock|shut|clear|pack)(?: up)?)\b|there(?:'s| is| will be)? (?:is )?(?:nothing|nobody|no[- ]one) left|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|ist (?:für (?:sie|dich|euch) )?schluss|ist (?:ihre|deine|eure) (?:arbeit|schicht) (?:getan|vorbei|zu ende)|(?:sollte|sollten|müsste|müssten|dürften) (?:wir|sie|alles|es|du)(?: alle)? (?:durch|fertig|vorbei) sein|(?:you|u) (?:can|could|may) (?:go|leave|pack up|head)\b|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
+  /^(?:,(?= ist für ))? (?:(?:sharp|latest),? )?(?:(?:it|all|everything|the whole (?:thing|lot)|alles|das ganze|todo|tout|tutto)(?:'s| is| es| est| ist| will be)? (?:all )?(?:over|done|finished|vorbei|aus|fertig|terminé|fini|finito|klaar|afgelopen)|we(?:'ve| have|'re| are|'ll be)? (?:done|finished|stop|rise|wrap|close|finish|end|break(?! for)|strike|vacate|(?:lock|shut|clear|pack)(?: up)?|(?:locked|cleared|packed|wrapped)(?: up| away| out)?)\b|(?:we|you|everyone|everybody|everything|it all|all of it|all the (?:kit|gear)|the (?:kit|gear|stage|hall|room|set)|all)(?:'ve got|'s got)? ?(?:must|has|have|needs?|should|got)(?: to)? (?:all )?(?:leave|vacate|be (?:all )?(?:out|gone|clear(?:ed)?|empty|packed(?: up| away)?|away|off(?: site)?))\b(?! (?:for|to|on|in|at|with)\b)|there(?:'s| is| will be)? (?:is )?(?:nothing|nobody|no[- ]one) left|you (?:go|leave|finish|stop)\b(?! (?:to|into|up))|hemos (?:terminado|acabado)|habr\p{L}+ (?:terminado|acabado)|se acaba|(?:zijn|ben|is) (?:we|je|het|alles) (?:klaar|afgelopen|vrij|gedaan)|(?:kun|kan|mag) je (?:naar huis|weg|gaan)|(?:bist|sind|seid|ist) (?:du|sie|wir|ihr|es)(?: alle)?(?: wieder| dann)? (?:frei|fertig|vorbei|durch)|ist (?:für (?:sie|dich|euch) )?schluss|ist (?:ihre|deine|eure) (?:arbeit|schicht) (?:getan|vorbei|zu ende)|(?:sollte|sollten|müsste|müssten|dürften) (?:wir|sie|alles|es|du)(?: alle)? (?:durch|fertig|vorbei) sein|(?:you|u) (?:can|could|may) (?:go|leave|pack up|head)\b|si (?:chiude|finisce|smonta)|(?:on|tu|vous) (?:a|avez|as|êtes|es|finit|ferme|remballe)(?: \p{L}+)? (?:fini|terminé|libres?)|\(?on (?:ferme|finit|remballe))/iu;
 /** "until the vote at", "to the end of the tasting,", "leave after the waltz,", "done when we board at" */
 const LONG_UNTIL =
   /\b(?:until|till|til|through to|thru to|to the (?:very )?end of|up to|right through|stay (?:through|for|until|on)|through the|(?:go|leave|off|free|released|finished|done|stop|away|finish|pack up|(?:go|head|get off|drive|run) home|(?:head|get|set|slip|push|clear|shoot) (?:off|away)) (?:when|after|once|with|as)|bis zu[mr]?|jusqu'(?:au|à la|à l')|hasta (?:el|la|los|las))\s(?:[^\s.;:?!]+ ){1,8}?\(?(?:(?:at|around|about|by|say|so|is|which is|call it|um|gegen|à|vers|a las|om) ){0,2}~?$/i;
@@ -58,6 +58,12 @@ const REFINES =
 /** "curtain down for you at", "Schluss für dich um" */
 const YOUR_END =
   /\b(?:down|over|out|done|off|end|finish(?:ed)?|stop|schluss|feierabend|ende|fertig|fini|klaar) (?:for|für|pour|voor) (?:you|u|dich|sie|toi|vous|jou|u)(?: (?:at|by|is|um|à|om|gegen|at about))?\s$/i;
+/** "so 22:45 is your end", "9 would be your call" */
+const IS_YOURS =
+  /^(?: ?(?:h|uhr|uur|o'clock))?(?:'s| is| will be| would be) (?:also )?your (?:(call|start|arrival)|end|finish|wrap|release|exit|out|stop)\b/i;
+/** "if you were here for 6 and left at 10" */
+const AND_LEFT =
+  /\bif (?:you|u) (?:came|come|were|could|got|arrived?|turned up|started)\b[^.;!?\n]{2,60}\b(?:and|then) (?:left|finished|went home|stopped|got away|packed up)(?: (?:at|by|around|about|for))? $/i;
 /** "give it half an hour to coil cable, so" */
 const DURATION = /\b(?:half an hour|(?:an|one|two) hours?|quarter of an hour|\d{2} min(?:ute)?s?)\b[^.;!?\d]{0,40}$/i;
 /** "then you're free, let's say" */
@@ -74,6 +80,9 @@ const AT_LATEST_FOR_ME = /^,? at the (?:very )?latest for you\b/i;
 /** An hour of its own in what is left of the clause. */
 const HOUR_NEXT =
   /^[^.;!?\n]{0,60}(?<!\p{L})(?:\d|twenty|noon|midday|midnight|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)/iu;
+
+const HOUR_SPELLED =
+  /\b(?:at|by|till?|until|around|about|from) (?:about |around )?(?:half (?:past )?|quarter (?:to|past) )?(?:noon|midnight|midday|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b/i;
 
 /** "a break from 8 to 9", "you can rest between 5 and 6", "nothing happens from 5 to 6", "my shift is 9 to 5": hours in which nothing is filmed. */
 const IDLE =
@@ -113,6 +122,9 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     return { cue: 'call', strong: true };
   // "You will board with us, so jetty at 15h40"
   if (!time.to && GOES_WITH.test(lead)) return { cue: 'call', strong: true };
+  const yours = IS_YOURS.exec(after);
+  if (yours && !time.to) return { cue: yours[1] ? 'call' : 'wrap', strong: true };
+  if (AND_LEFT.test(lead)) return { cue: 'wrap', strong: true };
   const refines = REFINES.exec(lead);
   // "that is what we pay for, so 5pm to 7.30"
   if (refines && time.to) return { cue: 'call', strong: true };
@@ -137,7 +149,8 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     if (FOR_ME.test(after)) return { cue: GOES.test(lead) || AT_LATEST_FOR_ME.test(after) ? 'wrap' : 'call', strong: true };
   }
   const done = THEN_DONE.exec(after);
-  if (done && !HOUR_NEXT.test(after.slice(done[0].length))) return { cue: 'wrap', strong: true };
+  // "soup at one, goodbyes at two, and that's the end"
+  if (done && !HOUR_SPELLED.test(done[0]) && !HOUR_NEXT.test(after.slice(done[0].length))) return { cue: 'wrap', strong: true };
   if (OVER_THEN.test(after) && /(?:^|[.;:,!?\n]|\b(?:and|at|by|um|gegen|à|a las|a la|alle|om|y|e|en|und|et))\s*$/i.test(near))
     return { cue: 'wrap', strong: true };
   if (/^,? you(?:,? (?:please|pls|plz)|,? at the|\s?[.,;\n])/i.test(after) || YOUR_END.test(near))

@@ -7,7 +7,7 @@ import { earlierCall } from './earlier.ts';
 import { laterBy } from './later.ts';
 import { endsNothing } from './ends-around.ts';
 import { SMALL_CALL } from './ends-late.ts';
-import { isEvening, openCall, pairOf } from './half-of-call.ts';
+import { goesLate, isEvening, openCall, pairOf } from './half-of-call.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
@@ -90,7 +90,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
       if (!time.date && time.nthDay === undefined && time.said !== 'call') undated.push(point);
       const setUp =
         time.said === 'call' &&
-        /(?<![\w-])(?:load|set(?:ting)?[- ]?up|set\b|rig|rehears|sound ?check|access|tech|build|bump|get[- ]?in)\w*[^.;\n]{0,24}$/i.test(
+        /(?<![\w-])(?:load|set(?:ting)?[- ]?up|set\b|rig(?!ht)|rehears|sound ?check|access|tech|build|bump|get[- ]?in)\w*[^.;\n]{0,24}$/i.test(
           scene.text.slice(Math.max(0, time.start - 40), time.start),
         );
       if (setUp) continue;
@@ -191,6 +191,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     .toSorted((a, b) => a - b)[0];
   const evening = isEvening(scene);
   const dawn = atDawn(scene.text);
+  const late = goesLate(scene);
   const called = (on: Day): number | undefined => {
     if (!earliest || Temporal.PlainDate.compare(earliest.date, first) < 0) return days.length > 1 || dawn ? undefined : opens;
     const same = ordered.find(({ date }) => date.equals(on));
@@ -198,7 +199,7 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     return earliest.minutes;
   };
   for (const end of ends.toSorted((a, b) => Number(a.from.open) - Number(b.from.open)))
-    wrapPoint(end, days, called, wraps, answer, evening, dawn);
+    wrapPoint(end, days, called, wraps, answer, { evening, dawn, late, others: othersThan(end, scene.times) });
   // The end of an earlier day is not that of the last.
   const onLast = wraps.filter(({ date }) => Temporal.PlainDate.compare(date, last) >= 0);
   const latest = rivals.length > 0 ? undefined : lastOfMine(scene, onLast);
@@ -213,11 +214,11 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     const wall = wallOf(latest.date, latest.minutes + (later ?? 0));
     if (answer.firstCall === undefined || wall > answer.firstCall.wall) answer.lastWrap = { wall, where: latest.where };
   }
-  if (!answer.lastWrap && !answer.wrapChoices && ends.length === 0 && days.length === 1) {
-    const end = endOfHours(scene, shows, last, (time) => pairOf(time, scene));
+  if (!answer.lastWrap && !answer.wrapChoices && ends.length === 0) {
+    const end = endOfHours(scene, shows, days, (time) => pairOf(time, scene));
     const wall = end && wallOf(end.date, end.minutes);
     // "The dance is from 4 pm to midnight": when they end tells my wrap only beside a call of mine.
-    if (wall && !answer.firstCall) answer.wrapChoices = { walls: [wall], where: end.where[0] as Where, why: 'show' };
+    if (wall && !answer.firstCall && days.length === 1) answer.wrapChoices = { walls: [wall], where: end.where[0] as Where, why: 'show' };
     else if (wall && answer.firstCall && wall > answer.firstCall.wall) answer.lastWrap = { wall, where: end.where };
   }
   const show = shows[0];
@@ -228,6 +229,12 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   }
   return answer;
 }
+
+/** The minutes of all other hours of the day. */
+const othersThan = (end: SaidTime, times: readonly SaidTime[]): number[] =>
+  times
+    .filter(({ said, start, date }) => start !== end.start && !OF_ELSE.has(said) && !(date && OF_ELSE.has(date.said)))
+    .flatMap(({ from, to }) => [from.minutes, ...(to ? [to.minutes] : [])]);
 
 /** "The mass is at 11:30 ... you would have to arrive an hour before" */
 const ANOTHER_DEED = /[.;\n]|\b(?:you|u)\b[^,]{0,24}\b(?:arrive|come|be|get|start|set)\b/i;

@@ -20,6 +20,11 @@ const LATE_NIGHT = /\b(?:club|disco|rave|nightclub|night|dj|after-?party|hogmana
 /** True for a job of an evening or a night, as far as its words tell. */
 export const isEvening = ({ text }: Scene): boolean => EVENING_EVENT.test(text.replace(DEADLINE_EVENING, '')) || TONIGHT.test(text);
 
+/** What goes on into the night, or from the morning into it: parties and weddings, as far as words tell. */
+const INTO_THE_NIGHT =
+  /\b(?:part(?:y|ies)|dances?|dancing|weddings?|bride|groom|married|marry|marries|dinner|gala|ball|banquet|reception|ceilidh|prom|disco|djs?|club night|nights?|overnight|midnight|after-?party|rave|karaoke|concerts?|bands?|festivals?|late|hochzeit|party|feier|mariage|boda|matrimonio|bruiloft|fiesta|shaadi|sangeet|cabaret|hogmanay|lock-in|marathon|24 ?h(?:ours?)?)\b/i;
+export const goesLate = ({ text }: Scene): boolean => INTO_THE_NIGHT.test(text.replace(DEADLINE_EVENING, ''));
+
 /** True for a job of this evening. */
 export const isTonight = ({ text }: Scene): boolean => TONIGHT.test(text) && !MORNING.test(text);
 

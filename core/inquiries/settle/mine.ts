@@ -104,12 +104,14 @@ export function lastOfMine(scene: Scene, wraps: readonly Point[]): Point | undef
 
 /** "done by 6 both days, on Thursday you'd finish at 2": an end that names its day goes before those told earlier that name none. */
 function ofLastDay(wraps: readonly Point[]): readonly Point[] {
-  const named = wraps.find(({ where: [hour] }) => hour !== undefined && 'date' in hour && hour.date !== undefined);
+  const named = wraps.find(({ where: [hour] }) => hour !== undefined && namesDay(hour));
   const from = named?.where[0]?.start ?? 0;
   return named === undefined
     ? wraps
-    : wraps.filter(({ where: [hour] }) => hour === undefined || !('date' in hour) || hour.date !== undefined || hour.start > from);
+    : wraps.filter(({ where: [hour] }) => hour === undefined || !('date' in hour) || namesDay(hour) || hour.start > from);
 }
+
+const namesDay = (hour: Where): boolean => ('date' in hour && hour.date !== undefined) || ('nthDay' in hour && hour.nthDay !== undefined);
 
 /** "there for 7 or for 8", "set-up at 8 if you can, otherwise at 10", "come between 8 and 9": another hour that is left open. */
 export function orElse({ text, times, numbers }: Scene, { where: [hour], minutes, date }: Point, ends: boolean): Calls['callChoices'] {

@@ -58,6 +58,9 @@ const VOID =
 /** "WRONG: Sat 11 March", "Used to be: two days, Sept 11-12", "November 25 > no" */
 const VOID_ROW =
   /^\s*(?:[-+]\s?)?(?:wrong|old|was|not|before|previously|formerly|used to be|cancelled|first version|out)\b[^:=>\n]{0,12}[:=>-]\s[^\n]{0,40}$/i;
+/** "Out: June 13, 4:00 PM": the end of the work, not a day that is struck out. */
+const OUT_ROW = /^\s*out\b/i;
+const HOUR_BEHIND = /^(?:,| at|,? by)?\s?(?:\d{1,2}(?:[:.h]\d\d|\s?[ap]\.?m|\s?(?:h|uhr)\b)|\d{4}\b|noon|midnight)/i;
 /** "it becomes Thursday 16 December": what takes the place of a day that was told before. */
 const BECOMES = /\b(?:becomes|is now|it's now|now falls|moves? to|new (?:date|day)(?: is)?:?)\s(?:on\s)?(?:the\s)?$/i;
 /** "We had a student film the last one (14 October)" */
@@ -109,7 +112,14 @@ export function sayDates(
     const row = text.slice(lineStart(text, item.start), item.start);
     const after = text.slice(item.end, item.end + 16);
     const told = VOID.test(lead) && !/\b(?:now|but|instead|to|becomes?|will be|new)\b/i.test(VOID.exec(lead)?.[0] ?? '');
-    if (told || VOID_ROW.test(row) || VOID_LABEL.test(lead) || VOID_AFTER.test(after) || LAST_YEAR.test(after) || THE_LAST_ONE.test(lead))
+    if (
+      told ||
+      (VOID_ROW.test(row) && !(OUT_ROW.test(row) && HOUR_BEHIND.test(after))) ||
+      VOID_LABEL.test(lead) ||
+      VOID_AFTER.test(after) ||
+      LAST_YEAR.test(after) ||
+      THE_LAST_ONE.test(lead)
+    )
       return {
         ...item.resolved,
         past: true,

@@ -15,6 +15,7 @@ import { builtOf } from './built.ts';
 import { dayOfMeeting, isOnTheDay, thatDay } from './that-day.ts';
 import { columnsOf } from './columns.ts';
 import { withCorrections } from './corrected.ts';
+import { isException } from './exception.ts';
 import { labelOf } from './labels.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
@@ -211,6 +212,8 @@ const NTH_AND =
 
 /** What the hour before it is said of, where both are hours of different days of one list. */
 function alsoSaid(text: string, time: TimeMention, date: DateMention | undefined, last: SaidTime | undefined): 'call' | 'wrap' | undefined {
+  // "back on the dock 4pm (3pm on the last day)"
+  if (last?.said === 'wrap' && !time.to && isException(text, last, time)) return 'wrap';
   // "wrap 6 the first evening and 4 the second"
   if (last?.nthDay !== undefined && (last.said === 'call' || last.said === 'wrap') && !time.to)
     return NTH_AND.test(text.slice(last.end, time.start)) && NTH_AFTER.test(text.slice(time.end, time.end + NTH_REACH))

@@ -47,8 +47,11 @@ const GO_THEN = new RegExp(
   String.raw`\b(?:you|u|${FILMING})(?:'re|'ll|'d|'s)?\b(?:(?!\b(?:by|at|until|till|when|before)\b)[^.;!?\n\d]){0,24}?\b${GOES}\b(?: there| up)?,? (?:(?:right|just|with it) )?(?:then|at (?:that|the same) (?:time|hour|point|moment)|with (?:that|it|them|us)|too|as well|likewise)(?!\p{L})`,
   'iu',
 );
+/** "bell goes at 3.20, so out by then", "the client wants the room back at 19:00, so wrap by then" */
+const SO_OUT =
+  /(?:,|;|\band|\bso)\s(?:so )?(?:please )?(?:(?:be|we're|we'd be|we have to be|you have to be|you'd have to be) )?(?:wrap(?:ped)?|out|done|off|gone|away|finished|home|clear(?:ed)?|packed)(?: up| away)?(?: of (?:there|here|it))? by then\b/i;
 const WHEREUPON = new RegExp(
-  String.raw`\b(?:whereupon|(?:at|after|upon) which(?: (?:point|time|moment))?)[, ]+(?:you|u|everyone|everybody)(?:'re|'ll|'d)?\b[^.;!?\n\d]{0,16}?\b${GOES}\b`,
+  String.raw`\b(?:whereupon|(?:at|after|upon) which(?: (?:point|time|moment))?)[, ]+(?:you|u|everyone|everybody|(?:the |all )?(?:media|crews?|press|video\p{L}*|camera\p{L}*|contractors?|suppliers?))(?:'re|'ll|'d)?\b[^.;!?\n\d]{0,16}?\b${GOES}\b`,
   'iu',
 );
 /** "for you it's done", "and that's the end for you", "a natural end for everyone" */
@@ -131,7 +134,7 @@ export function toldThen(text: string, time: Where & { to?: unknown }): Told {
   if (!time.to && (holds(tail, THROWN_OUT) || holds(tail, ALL_LEAVE))) return WRAP;
   const when = time.to ? undefined : (holds(tail, YOUR_DAY) ?? holds(tail, WHEN_YOU));
   if (when) return when[1] === undefined ? WRAP : CALL;
-  if (SEES_OUT.test(tail) || [OVER_FOR_ME, GO_THEN, WHEREUPON].some((pattern) => pointsBack(tail, pattern))) return WRAP;
+  if (SEES_OUT.test(tail) || [OVER_FOR_ME, GO_THEN, SO_OUT, WHEREUPON].some((pattern) => pointsBack(tail, pattern))) return WRAP;
   if (time.to && holds(tail, WHEN_IT_IS)) return WRAP;
   const also = holds(tail, ALSO_ME);
   if (also) return LEAVES.test(`${clause} ${also[0]}`) ? WRAP : time.to ? undefined : CALL;

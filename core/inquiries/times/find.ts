@@ -83,7 +83,7 @@ export function timesOf(tokens: Tokens, taken: (index: number) => boolean, zoneO
       index++;
       continue;
     }
-    const between = tokens[index - 1]?.lower === 'between';
+    const between = /^(?:between|btwn?)$/.test(tokens[index - 1]?.lower ?? '');
     const join = tokens[from.next]?.lower ?? '';
     // "9.30am each day to 5pm"
     const daily = /^(?:each|every|both)$/.test(join) && /^(?:to|until|till|til|-)$/.test(tokens[from.next + 2]?.lower ?? '') ? 2 : 0;

@@ -111,7 +111,7 @@ const LONGEST_TOWN = 3;
 
 /** "local time", "call time" and the like name no zone. */
 const NO_ZONE =
-  /^(?:local|call|start|end|show|wrap|set|load|full|first|part|this|same|the|your|that|lunch|dinner|break|half|each|home|doors?|arrival|finish|standard)$/i;
+  /^(?:local|call|start|end|show|wrap|set|load|full|first|part|this|same|the|your|that|lunch|dinner|break|half|each|home|doors?|arrival|finish|standard|what|which)$/i;
 
 /** "Toronto time", "London time", "my time" after a time; a name that is in no list tells that it is another zone. */
 function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: string; next: number } | undefined {
