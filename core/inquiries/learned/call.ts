@@ -34,11 +34,6 @@ const CALL = /\bcall(?:'s| time)?(?: is)?(?: at)?:?\s?$/i;
 const END = /[\d.,;:hm] (?:you )?(?:leave|out|off|done|home|finish(?:ed)?|away|released)(?: (?:at|by))?:?\s?$/i;
 const MY_PART = /^\s(?:video|cameras?)[,.;\n]/i;
 const BESIDE = 20;
-/** "2p wrap", "3.15pm finish on the Friday", "photographer released", "contractor off site 1.00 pm", "release 1730": an end that is named right beside its hour. */
-const ENDS_BEHIND = /^ (?:[\p{L}]+ )?(?:wrap|finish|released?)\b(?! (?:line|party|from|of)\b)/iu;
-const ENDS_BEFORE = /\b(?:wrap|released?|off[- ]site|your (?:wrap|finish|end|out))(?: (?:at|by|is))?:? $/i;
-/** From this chance on my own hours stand against another hour that is likely, but less so. */
-const MY_OWN = 0.75;
 /** From this chance on the other half of the day makes it a question. */
 const OTHER_HALF = 0.7;
 
@@ -63,17 +58,10 @@ const dayOf = (wall: string): Temporal.PlainDate => Temporal.PlainDate.from(wall
 const fits = (calls: Calls, told: Told, wall: string): boolean =>
   told === 'firstCall' ? wall < (calls.lastWrap?.wall ?? '~') : wall > (calls.firstCall?.wall ?? '');
 
-/** In a table, of which the weights see nothing. */
-const inCell = (text: string, { start }: SaidTime): boolean => text.slice(lineStart(text, start), start).includes('|');
-
-const isNamedEnd = (text: string, { start, end }: SaidTime): boolean =>
-  ENDS_BEFORE.test(text.slice(Math.max(0, start - BESIDE), start)) || ENDS_BEHIND.test(text.slice(end, end + 2 * BESIDE));
-
-function isPlain(text: string, own: SaidTime, told: Told): boolean {
-  const { start, end } = own;
+function isPlain(text: string, { start, end }: SaidTime, told: Told): boolean {
   const before = text.slice(lineStart(text, start), start);
   if (told === 'lastWrap' && END.test(before.slice(-BESIDE))) return true;
-  return inCell(text, own) || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
+  return before.includes('|') || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
 }
 
 /** Another hour that is likelier it, or this one alone where it hardly is. */
@@ -84,8 +72,7 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   if (!own || wall === undefined) return undefined;
   // Of a wrap the weights know better in a message of any length, unless it has a line of its own.
   const ruled = told === 'firstCall' || isBrief(page) || HEADED.test(text.slice(lineStart(text, own.start), own.start));
-  const owned = ownerOf(text, own) === 'mine';
-  if (ruled ? owned || isPlain(text, own, told) : inCell(text, own)) return undefined;
+  if (ruled && (ownerOf(text, own) === 'mine' || isPlain(text, own, told))) return undefined;
   const chance = (time: SaidTime): number => {
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return both + (told === 'firstCall' ? call : wrap);
@@ -101,19 +88,16 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
         !OF_ELSE.has(time.said) &&
         !(told === 'firstCall' && time.until) &&
         !ofAnotherDay(own, time) &&
-        time.date?.said !== 'reply' &&
         ownerOf(text, time) !== 'theirs',
     )
     .map((time) => ({ time, chance: chance(time) }))
     .toSorted((a, b) => b.chance - a.chance);
-  // "Your hours are 8 to 2 ... lab tours until noon"
-  const settled = mine >= MY_OWN && (owned || own.said === 'call');
-  const rivals = rival && (rival.chance > Math.max(mine, LIKELIER) || (told === 'lastWrap' && rival.chance > RIVAL && !settled));
+  const rivals = rival && (rival.chance > Math.max(mine, LIKELIER) || (told === 'lastWrap' && rival.chance > RIVAL));
   const likelier = rivals && end(rival.time).minutes !== end(own).minutes ? rival.time : undefined;
   const several = times.filter(({ said }) => !OF_ELSE.has(said)).length >= SEVERAL;
   // An hour that no rule says to be the call is one only by the weights; a wrap may be told by where it stands.
   const least = told === 'firstCall' && (several || own.said !== 'call') ? LIKELY : isBrief(page) ? HARDLY.brief : HARDLY.long;
-  if (!likelier && (mine >= least || (told === 'lastWrap' && isNamedEnd(text, own)))) return undefined;
+  if (!likelier && mine >= least) return undefined;
   const other = likelier && !end(likelier).open ? [wallOf(dayOf(wall), end(likelier).minutes)] : [];
   return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };
 }
