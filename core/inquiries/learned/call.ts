@@ -34,8 +34,15 @@ const CALL = /\bcall(?:'s| time)?(?: is)?(?: at)?:?\s?$/i;
 const END = /[\d.,;:hm] (?:you )?(?:leave|out|off|done|home|finish(?:ed)?|away|released)(?: (?:at|by))?:?\s?$/i;
 const MY_PART = /^\s(?:video|cameras?)[,.;\n]/i;
 const BESIDE = 20;
-/** From this chance on the other half of the day makes it a question. */
+/** "2p wrap", "3.15pm finish on the Friday", "photographer released", "contractor off site 1.00 pm", "release 1730": an end that is named right beside its hour. */
+const ENDS_BEHIND = /^ (?:[\p{L}]+ )?(?:wrap|finish|released?)\b(?! (?:line|party|from|of)\b)/iu;
+const ENDS_BEFORE = /\b(?:wrap|released?|off[- ]site|your (?:wrap|finish|end|out))(?: (?:at|by|is))?:? $/i;
+/** From this chance on my own hours stand against another hour that is likely, but less so. */
+const MY_OWN = 0.75;
+/** From this chance on the other half of the day makes it a question; five and six o'clock are called in the morning and in the evening alike. */
 const OTHER_HALF = 0.7;
+const OTHER_HALF_AT_FIVE = 0.5;
+const [FIVE, SEVEN] = [5 * 60, 7 * 60];
 
 /** The calls as rules settled them, the first call and the last wrap asked about where the weights plainly speak against them. */
 export function agreedCalls(calls: Calls, page: Page, learned: Learned): Calls {
@@ -58,10 +65,17 @@ const dayOf = (wall: string): Temporal.PlainDate => Temporal.PlainDate.from(wall
 const fits = (calls: Calls, told: Told, wall: string): boolean =>
   told === 'firstCall' ? wall < (calls.lastWrap?.wall ?? '~') : wall > (calls.firstCall?.wall ?? '');
 
-function isPlain(text: string, { start, end }: SaidTime, told: Told): boolean {
+/** In a table, of which the weights see nothing. */
+const inCell = (text: string, { start }: SaidTime): boolean => text.slice(lineStart(text, start), start).includes('|');
+
+const isNamedEnd = (text: string, { start, end }: SaidTime): boolean =>
+  ENDS_BEFORE.test(text.slice(Math.max(0, start - BESIDE), start)) || ENDS_BEHIND.test(text.slice(end, end + 2 * BESIDE));
+
+function isPlain(text: string, own: SaidTime, told: Told): boolean {
+  const { start, end } = own;
   const before = text.slice(lineStart(text, start), start);
   if (told === 'lastWrap' && END.test(before.slice(-BESIDE))) return true;
-  return before.includes('|') || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
+  return inCell(text, own) || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
 }
 
 /** Another hour that is likelier it, or this one alone where it hardly is. */
@@ -72,7 +86,8 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   if (!own || wall === undefined) return undefined;
   // Of a wrap the weights know better in a message of any length, unless it has a line of its own.
   const ruled = told === 'firstCall' || isBrief(page) || HEADED.test(text.slice(lineStart(text, own.start), own.start));
-  if (ruled && (ownerOf(text, own) === 'mine' || isPlain(text, own, told))) return undefined;
+  const owned = ownerOf(text, own) === 'mine';
+  if (ruled ? owned || isPlain(text, own, told) : inCell(text, own)) return undefined;
   const chance = (time: SaidTime): number => {
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return both + (told === 'firstCall' ? call : wrap);
@@ -88,16 +103,19 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
         !OF_ELSE.has(time.said) &&
         !(told === 'firstCall' && time.until) &&
         !ofAnotherDay(own, time) &&
+        time.date?.said !== 'reply' &&
         ownerOf(text, time) !== 'theirs',
     )
     .map((time) => ({ time, chance: chance(time) }))
     .toSorted((a, b) => b.chance - a.chance);
-  const rivals = rival && (rival.chance > Math.max(mine, LIKELIER) || (told === 'lastWrap' && rival.chance > RIVAL));
+  // "Your hours are 8 to 2 ... lab tours until noon"
+  const settled = mine >= MY_OWN && (owned || own.said === 'call');
+  const rivals = rival && (rival.chance > Math.max(mine, LIKELIER) || (told === 'lastWrap' && rival.chance > RIVAL && !settled));
   const likelier = rivals && end(rival.time).minutes !== end(own).minutes ? rival.time : undefined;
   const several = times.filter(({ said }) => !OF_ELSE.has(said)).length >= SEVERAL;
   // An hour that no rule says to be the call is one only by the weights; a wrap may be told by where it stands.
   const least = told === 'firstCall' && (several || own.said !== 'call') ? LIKELY : isBrief(page) ? HARDLY.brief : HARDLY.long;
-  if (!likelier && mine >= least) return undefined;
+  if (!likelier && (mine >= least || (told === 'lastWrap' && isNamedEnd(text, own)))) return undefined;
   const other = likelier && !end(likelier).open ? [wallOf(dayOf(wall), end(likelier).minutes)] : [];
   return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };
 }
@@ -122,7 +140,8 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const minutes = Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));
-  if ((minutes < 720 ? pm : am) < OTHER_HALF) return undefined;
+  const either = minutes % 720 >= FIVE && minutes % 720 < SEVEN;
+  if ((minutes < 720 ? pm : am) < (either ? OTHER_HALF_AT_FIVE : OTHER_HALF)) return undefined;
   if (told === 'firstCall' && minutes >= 720 && endsLate(minutes - 720, page.scene, isEvening(page.scene) ? LONGEST_DAY : LONGEST_SHIFT))
     return undefined;
   // "call 22h, out by 4": no day's work is that long.
