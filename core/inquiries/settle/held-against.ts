@@ -19,6 +19,7 @@ import type { EventDays, Scene } from './scene.ts';
 import { heldAgainstTheSecond } from './second-day.ts';
 import { heldAgainstSomebodyElse } from './somebody-else.ts';
 import { heldAgainstOthers } from './the-one.ts';
+import { heldAgainstUnfixed } from './unfixed.ts';
 import { heldAgainstWindow } from './window.ts';
 
 const ALL = [
@@ -40,6 +41,7 @@ const ALL = [
   heldAgainstSomebodyElse,
   heldAgainstAlternatives,
   heldAgainstWindow,
+  heldAgainstUnfixed,
 ];
 
 /** The days, or with what speaks against them as a question. */
