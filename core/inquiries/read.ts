@@ -25,6 +25,7 @@ import { isFromThere } from './money/from-there.ts';
 import { FIRST_PAGES } from './parts/lines.ts';
 import { takenBy } from './parts/stretches.ts';
 import { askerOf } from './people/asker.ts';
+import { withPlainBody } from './people/plainly.ts';
 import { placeOf, placesIn } from './places/find.ts';
 import { knownTown, writtenAtHome, zoneTown } from './places/home.ts';
 import {
@@ -256,7 +257,8 @@ function readMessage(input: ReadInput & Chosen): Reading {
   point('budget', ...budget.where);
 
   const isTown = (name: string): boolean => find(name).some((found) => knownTown(found, input.homePlace));
-  const { people, doubted } = agreedParty(askerOf(plain.text, parts, isTown), letterOf(sight), isBrief(page), input.learned);
+  const asker = askerOf(plain.text, parts, isTown);
+  const { people, doubted } = withPlainBody(plain.text, asker, agreedParty(asker, letterOf(sight), isBrief(page), input.learned));
   for (const [field, fact, doubt] of [
     ['contactName', people.name, doubted.name],
     ['contactEmail', people.email, undefined],

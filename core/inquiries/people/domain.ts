@@ -5,7 +5,10 @@ import { foldName } from '../../places/fold.ts';
 import { NO_ORG } from './organisation.ts';
 import { CAPITALISED, TITLE_WORDS, type PersonFact } from './words.ts';
 
-const NAMES = new RegExp(String.raw`(?<![\p{L}.@-]|(?<![dlDL])')${CAPITALISED}`, 'gu');
+/** A name ends with its line, or goes on where a line was broken. */
+const NAMES = [CAPITALISED.replaceAll(String.raw`\s`, ' '), CAPITALISED].map(
+  (name) => new RegExp(String.raw`(?<![\p{L}.@-]|(?<![dlDL])')${name}`, 'gu'),
+);
 const ARTICLE = /^(?:the|der|die|das|el|la|los|las|le|il|lo|het) (?=\p{L})/iu;
 /** What is on once is no body. */
 const ONCE = /\b(?:fair|fayre|contest|show|gala|ball|race|derby|day|cup|parade|games|concert)$/i;
@@ -42,7 +45,7 @@ export function bodyOfDomain(
   if (domain.length < LEAST_LETTERS * 2 || SHARED.test(domain)) return undefined;
   const own = foldName(person ?? '').split(' ');
   let best: PersonFact | undefined;
-  for (const found of text.matchAll(NAMES)) {
+  for (const found of NAMES.flatMap((pattern) => [...text.matchAll(pattern)])) {
     const article = ARTICLE.exec(found[0])?.[0].length ?? 0;
     const value = found[0].slice(article).replace(/'s?$/, '');
     const words = longWords(value);

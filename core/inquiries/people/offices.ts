@@ -13,7 +13,8 @@ const OF_FIRM =
   /^\p{L}*(?:[Ll]eiter(?:in)?|[Ll]eitung|[Rr]eferent(?:in)?|[Gg]eschäftsführ(?:er|erin|ung)|[Ss]ekretär(?:in)?|[Ss]precher(?:in)?|[Bb]eauftragte[rn]?|[Aa]ssistenz|[Kk]oordinator(?:in)?|verantwoordelijke|[Mm]edewerk(?:er|ster)|[Cc]oördinator|leider|Responsabile|Segreteria|Direttore|Direttrice|Coordinat(?:ore|rice|eur)|Responsable|Chargée?|Directeur|Directrice|Coordinadora?|Directora?|Gerente|Manager|Producer)(?!\p{L})(?: \p{Ll}[\p{L}-]*){0,3}/u;
 /** "voorzitter ", "co-founder ", "technical director ": an office in small letters. */
 const IN_SMALL = /^(?:\p{Ll}[\p{L}.-]{1,20} (?:\d{1,2}, )?){1,4}(?=\p{Lu})/u;
-const JOINT = /^ (?:(?:of|to|for|at|der|des|du|del|della|van|de|von|vom) (?:(?:the|la|le|les|l|het|de) )?)?(?=\p{Lu})/u;
+const JOINT =
+  /^ (?:(?:of|to|for|at|der|des|du|del|della|van|de|von|vom) (?:(?:the|la|le|les|l|het|de) |l')?(?:(?:association|asociación|associazione|société|club|chorale|vereniging|stichting|amicale) )?)?(?=\p{Lu})/u;
 
 /**
  * The words without the office that they begin with, where a body is left.

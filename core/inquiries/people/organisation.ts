@@ -24,7 +24,7 @@ const PERSONAL = /^\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+(?<!s)$/u;
 /** Two capitalised words and more on one line. */
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
 const LABEL_ORG =
-  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|club|society|association|choir|team|parish|council|agency|organi[sz]ation|client|organi[sz]er|company name|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gimu;
+  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|club|society|association|choir|team|parish|council|agency|organi[sz]ation|client|organi[sz]er|company name|prod(?:uction)? co(?:mpany|\.)?|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gimu;
 const BEHALF = new RegExp(
   String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
   'gu',
@@ -56,7 +56,7 @@ export function houseOf(body: string, part: PersonFact, isTown: (name: string) =
 
 /** A day, a place in the house, a greeting or a trade with capitals is no body of people. */
 export const NO_ORG =
-  /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Day|Week|Weekend|(?:Year|Grade|Class|Form|Room) (?:\p{Lu}\p{Ll}+|\d+))(?!\p{L})/u;
+  /(?<!\p{L})(?:Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|June|July|August|September|October|November|December|Hi|Hello|Dear|Hey|Good|Thanks|Kind|Regards|Desk|Confidential|I|All|Who|What|When|Where|Christmas|Easter|New Year|Grade|Day|Week|Weekend|(?:Year|Grade|Class|Form|Room) (?:\p{Lu}\p{Ll}+|\d+))(?!\p{L})/u;
 
 /** "It's the", "Rector of the", "Rabbi Lena Sorkin of" before a name. */
 const BEFORE = new RegExp(
@@ -130,7 +130,7 @@ export function organisationSaid(body: string, isTown: (name: string) => boolean
 /** "We are doing it together with": the other one. */
 const BESIDE_US = /(?<!\p{L})(?:together|partner\p{L}*|jointly|along|sharing|competing) with (?:the )?\p{Lu}/u;
 /** Words that begin a sentence and stand before a name: "Every February the", "It's for the". */
-const BEGINS =
+export const BEGINS =
   /^(?:(?:The|In|Every|Each|For|As|At|On|By|With|From|Our|This|When|While|Since|Last|Next|Unsere?|Gala|It's|That's)\s(?:\p{Lu}\p{Ll}+\s(?=the\s))?(?:for\s)?(?:the\s)?)/u;
 /** Two that are named in one breath. */
 export const TWO = /^\p{Lu}\p{Ll}+ (?:e|y|et|und|and|&|en|i) \p{Lu}\p{Ll}+$/u;

@@ -122,3 +122,10 @@ export function ownPhone(text: string, phones: readonly PersonFact[]): PersonFac
   const [first, ...more] = phones;
   return (first && OTHERS.test(leadOf(text, first)) ? more.find((phone) => isMine(text, phone)) : undefined) ?? first;
 }
+
+/** "Crew planning | Kanaal Producties | 020 555 0186": what stands between strokes or commas, without numbers and addresses. */
+export const withoutReach = (line: string): string => {
+  const marks = /[|·]/.test(line) ? /[^|·]+/g : /[^,|·]+/g;
+  const left = line.replace(marks, (piece) => (/\S@\S|\d{3}|www\.|https?:/i.test(piece) ? ' '.repeat(piece.length) : piece));
+  return /\p{L}{3}/u.test(left) ? left : line;
+};

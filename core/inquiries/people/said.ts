@@ -6,6 +6,7 @@ import { closingOf, isFarewell } from './closing.ts';
 import { introducedAbroad } from './elsewhere.ts';
 import { farewellAt } from './farewells.ts';
 import { inTwo } from './form-name.ts';
+import { firstSubject } from './first-subject.ts';
 import { introducedIn } from './introduced.ts';
 import { lastWordsOf } from './last-words.ts';
 import { openingOf } from './opening.ts';
@@ -15,6 +16,7 @@ import { withoutDoorkeepers } from './doorkeepers.ts';
 import { RANK } from './ranks.ts';
 import { toWhom } from './to-whom.ts';
 import { introducedSmall, smallName } from './small.ts';
+import { labelledFor, saysFor } from './says-for.ts';
 import { spokenFor } from './spoken-for.ts';
 import { callerIn } from './voicemail.ts';
 import type { People } from './signature.ts';
@@ -172,6 +174,7 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     nameFrom(ending[1], 0) &&
     (mayBeOrganisation(ended) || ((ending[1].includes(' ') || ending[0].includes(' @ ')) && /^\p{Lu}\p{Ll}{3,}$/u.test(ended))) &&
     !isTown(ended) &&
+    !WHOLLY_PART.test(ended) &&
     !(TITLE_WORDS.test(ended) && !ended.includes(' ')) &&
     !namesArea(ended)
       ? shift(organisation(ended, ending.index + ending[0].lastIndexOf(ended)))
@@ -258,7 +261,10 @@ export function fromText(body: string, isTown: (name: string) => boolean): Peopl
     signed?.organisation ??
     bodyAfter ??
     organisationSaid(body, isTown) ??
-    spokenFor(body, isTown);
+    spokenFor(body, isTown) ??
+    saysFor(body, introduced ?? opening?.name ?? said[0] ?? smallName(body, isTown), isTown) ??
+    labelledFor(body, isTown) ??
+    firstSubject(body, isTown);
   if (org) people.organisation = houseOf(body, org, isTown);
   // "Te Whare Kōrero (oral history trust) here": who is a body is nobody.
   const persons = said.filter(({ value }) => (value !== org?.value || value.split(' ').length < 3) && !WHOLLY_PART.test(value));

@@ -6,7 +6,7 @@ import { farewellAt, onlyBids } from './farewells.ts';
 import { bestPhone, isHouseOf, partnersIn, withExtension } from './houses.ts';
 import { withForm, withoutForms } from './legal-forms.ts';
 import { withoutOffice } from './offices.ts';
-import { emailIn, phonesIn, withoutEmails } from './reach.ts';
+import { emailIn, phonesIn, withoutEmails, withoutReach } from './reach.ts';
 import { FORM, IN_BRACKETS } from './ranks.ts';
 import { foldName } from '../../places/fold.ts';
 import { KIND } from './spoken-for.ts';
@@ -63,7 +63,7 @@ const leaves = (text: string, below: string | undefined, mail: string): boolean 
   !ORG_WORDS.test(below) &&
   ((LY.test(text) && !below.trim().startsWith(text.trim())) ||
     (isOf(mail, below) && !text.trim().includes(' ') && !isOf(mail, text) && !isOf(below, text)) ||
-    /^\s*(?:\p{L}{1,3}[,.!]?|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text));
+    /^\s*(?:\p{L}{1,3}[,.!]|[^aeiouyäöüáéíóúà\P{L}]{1,3}|[\p{L}'-]+[,!]|[\p{L}'-]+(?:\s\p{Ll}[\p{L}'-]*)+[,.!]?)\s*$/u.test(text));
 
 const afterComma = (text: string): string => text.slice(text.indexOf(',') + 1).trim();
 
@@ -97,14 +97,7 @@ const CAPITAL_STOCK = /,?\s+au capital .*$/u;
 const MOST_HOUSED = 6;
 /** "For ", "D. MacAskill for ", "Rector of " before a body's name. */
 const FOR =
-  /^(?:For|\p{Lu}[\p{L}. ]{1,30} (?:for|from)|(?:Rector|Court|Office|Dean|Head) of|Geschäftsstelle|Sekretariat|Secretariaat|Redaktion|Redactie|Büro|Vorstand|Bestuur|Pressestelle|Orgateam)(?: the)? (?=\p{Lu})/u;
-/** "Crew planning | Kanaal Producties | 020 555 0186": what stands between strokes, without numbers and addresses. */
-const withoutReach = (line: string): string => {
-  const left = /[|·]/.test(line)
-    ? line.replace(/[^|·]+/g, (piece) => (/\S@\S|\d{3}|www\.|https?:/i.test(piece) ? ' '.repeat(piece.length) : piece))
-    : line;
-  return /\p{L}{3}/u.test(left) ? left : line;
-};
+  /^(?:For(?: and on behalf of)?|\p{Lu}[\p{L}. ]{1,30} (?:for|from)|(?:Rector|Court|Office|Dean|Head) of|Geschäftsstelle|Sekretariat|Secretariaat|Redaktion|Redactie|Büro|Vorstand|Bestuur|Pressestelle|Orgateam)(?: the)? (?=\p{Lu})/u;
 /** "Planning Polderstream" of polderstream.example: the part of the house before its name. */
 const PART_BEFORE = /^(?:planning|bookings?|events?|crewing|team|production|accounts|press|office) (?=\p{Lu}\S{5,}$)/iu;
 
@@ -154,7 +147,12 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
       .trimEnd();
     const head = FOR.exec(written)?.[0] ?? '';
     const whole =
-      !ORG_WORDS.test(head) && (ORG_WORDS.test(written) || /^\p{L}{5,}$/u.test(head.trim())) ? written.slice(head.length) : written;
+      !ORG_WORDS.test(head) &&
+      // "Head of Events"
+      !WHOLLY_PART.test(written.slice(head.length)) &&
+      (ORG_WORDS.test(written) || /behalf/.test(head) || /^\p{L}{5,}$/u.test(head.trim()))
+        ? written.slice(head.length)
+        : written;
     const part = PART_BEFORE.exec(whole)?.[0] ?? '';
     const housed = domain.startsWith(foldName(whole.slice(part.length))) ? whole.slice(part.length) : whole;
     const last = from + piece.indexOf(housed) + housed.length;
@@ -164,7 +162,9 @@ function organisationsIn(line: string, start: number, isTown: (name: string) => 
       (/^\p{L}+ (?:of|to|for) the \p{L}+$/u.test(words) && TITLE_WORDS.test(words)) ||
       KIN.test(words) ||
       SENTENCE.test(words) ||
-      (TWO_PEOPLE.test(words) && !/director|president|secretary|chair|manager|coordinator/i.test(line.slice(0, from)))
+      (TWO_PEOPLE.test(words) &&
+        !ORG_WORDS.test(words) &&
+        !/director|president|secretary|chair|manager|coordinator/i.test(line.slice(0, from)))
     )
       continue;
     if (
@@ -229,7 +229,9 @@ export function fromSignature(signature: string, isTown: (name: string) => boole
           : people.name === undefined && !isTown(afterComma(line.text)) && !TITLE_WORDS.test(afterComma(line.text))
             ? (ANY_FAREWELL.exec(line.text)?.[0].length ?? 0)
             : 0;
-    const rank = (FORM.exec(line.text.slice(skip)) ?? IN_BRACKETS.exec(line.text.slice(skip)))?.[0].length ?? 0;
+    // "Don Valley Rowing Club" below a name: what a rank may be before a name is a word of a body's.
+    const isBody = people.name !== undefined && ORG_WORDS.test(line.text) && !/,/.test(line.text);
+    const rank = isBody ? 0 : ((FORM.exec(line.text.slice(skip)) ?? IN_BRACKETS.exec(line.text.slice(skip)))?.[0].length ?? 0);
     const text = line.text.slice(skip + rank);
     const start = line.start + skip + rank;
     if (text.trim() === '') continue;
