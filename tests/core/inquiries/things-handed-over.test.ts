@@ -24,6 +24,11 @@ describe('things', () => {
     ['Three pen drives with the film are to be handed over before the break.', 'Three pen drives with the film'],
     ['One film of the whole evening is plenty.', 'film of the whole evening'],
     ['Full wedding film plus 3 reels.', 'Full wedding film | 3 reels'],
+    ['We would need one clean file of the quarter-final.', 'clean file of the quarter-final'],
+    ['Afterwards we would like one file per speaker.', 'file per speaker'],
+    ['We want the full concert as one file.', 'full concert as one file'],
+    ['Please send a two-minute film and half a dozen stills.', 'two-minute film | half a dozen stills'],
+    ['We would like an online gallery afterwards.', 'online gallery'],
     ['We need 2 copies on DVD.', '2 copies on DVD'],
     ['We would like to get: a short film of ten minutes and a picture for the website.', 'short film of ten minutes | picture'],
     ['What we need out of it is a locked-off wide and one cut version.', 'locked-off wide | cut version'],
@@ -34,6 +39,8 @@ describe('things', () => {
 describe('no things', () => {
   const ways = lines(`
     We need a fella to film each bull.
+    I need somebody to mix three cameras live into one recording.
+    The estate allows only one recording, and we like it that way.
     We would film each lesson with one camera.
     You make such calm short films!
     What we're after is a relaxed day.
