@@ -54,6 +54,7 @@ import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
+import { withSoleDate } from './sole-date.ts';
 import { isFromAfar } from './work/from-afar.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
 
@@ -88,12 +89,14 @@ function readMessage(input: ReadInput & Chosen): Reading {
   const front = body.slice(0, FIRST_PAGES);
   const page = pageOf(seen, phones, head);
   const told = weighed(page, input.learned);
-  const scene = input.chosenDays ? withChosenDays(told, input.chosenDays) : told;
-  const { dates, times, amounts } = scene;
+  const heard = input.chosenDays ? withChosenDays(told, input.chosenDays) : told;
+  const { times, amounts } = heard;
 
-  const ahead = dates.filter((mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined));
+  const ahead = heard.dates.filter(
+    (mention) => !mention.past && (mention.readings.length > 0 || mention.vague || mention.doubt !== undefined),
+  );
   const ofWork = ahead.some(({ said }) => said === undefined || said === 'event' || said === 'show' || said === 'call' || said === 'wrap');
-  const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, timed: times.length > 0, details: detailsOf(scene) };
+  const details = { dated: ofWork, elsewhere: ahead.length > 0 && !ofWork, timed: times.length > 0, details: detailsOf(heard) };
   // Whoever chose days has said that it asks for work.
   if (!input.chosenDays && !input.asks && !asks(page, input.learned, ruledBy(front, whole, details)))
     return { isInquiry: false, fields: {}, questions: [], spans: [] };
@@ -119,6 +122,8 @@ function readMessage(input: ReadInput & Chosen): Reading {
   const called = times.some(({ said }) => said === 'call');
   const unfilmed = nothingToFilm(front);
   const atHome = role?.role === 'edit only' ? unfilmed || !called : role === undefined && unfilmed && !called;
+  const scene = input.chosenDays || atHome ? heard : withSoleDate({ ...page, scene: heard }, input.learned);
+  const { dates } = scene;
   const found = heldAgainstAll(scene, eventDays(scene));
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }

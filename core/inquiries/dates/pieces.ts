@@ -95,21 +95,26 @@ export function isTime(tokens: Tokens, index: number): boolean {
   return units.test(after.lower) && after.breaks === 0 && !(after.lower === 'a' && !after.tight) && !(after.lower === 'p' && !after.tight);
 }
 
+const LAST_OF_DIAL = 12;
+
 /** "5 to 9 pm", "8-10.30pm" */
 function beginsHours(tokens: Tokens, index: number): boolean {
   if (!/^(?:to|-|until|till|til)$/.test(tokens[index + 1]?.lower ?? '') || tokens[index + 2]?.num === undefined) return false;
   const [from, to, behind] = [tokens[index]?.num ?? 0, tokens[index + 2]?.num ?? 0, tokens[index + 3]?.lower ?? ''];
-  // "Saturday 9 to 5": no run of days goes back, if no other month ends it.
-  if (from <= 12 && to < from && !/^(?:st|nd|rd|th|of|de|[./])$/.test(behind) && monthWord(behind) === undefined) return true;
-  const minutes = /^[:.]$/.test(tokens[index + 3]?.text ?? '') && tokens[index + 4]?.num !== undefined ? 2 : 0;
+  // "June 25-27. 7a call" ends a sentence between the days and the hour.
+  const minutes = /^[:.]$/.test(tokens[index + 3]?.text ?? '') && tokens[index + 4]?.tight && tokens[index + 4]?.num !== undefined ? 2 : 0;
   const half = tokens[index + 3 + minutes];
-  return (
+  const halved =
     half !== undefined &&
     half.breaks === 0 &&
     (/^(?:am|pm|hrs)$/.test(half.lower) ||
       (/^[ap]$/.test(half.lower) && half.tight) ||
-      (/^[ap]$/.test(half.lower) && tokens[index + 5 + minutes]?.lower === 'm'))
-  );
+      (/^[ap]$/.test(half.lower) && tokens[index + 5 + minutes]?.lower === 'm'));
+  // "Jul 21 - 8:00 AM", "July 9 - 5 pm to 10": a number right behind a month is its day, where a dash with blanks parts it from its hours.
+  const ofMonth = monthWord(tokens[index - 1]?.lower ?? '') !== undefined && tokens[index]?.breaks === 0;
+  if (halved && ofMonth && (from > LAST_OF_DIAL || (tokens[index + 1]?.text === '-' && !tokens[index + 1]?.tight))) return false;
+  // "Saturday 9 to 5": no run of days goes back, if no other month ends it.
+  return halved || (from <= LAST_OF_DIAL && to < from && !/^(?:st|nd|rd|th|of|de|[./])$/.test(behind) && monthWord(behind) === undefined);
 }
 
 /** "le 10", "el 13", "am 10.": articles that make a number a day; the index after it. */

@@ -164,7 +164,9 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
     return pair(index, index + 4, a.num, b.num, mark, undefined);
   }
   // "2/3 October" is two days.
-  if (trailing(index + 3) || units.test(tokens[index + 3]?.lower ?? '') || monthAt(tokens, index + 3)) return undefined;
+  // A unit stands on the same line: "Fri 11/5" above "Crew call" counts nobody.
+  const counts = tokens[index + 3]?.breaks === 0 && units.test(tokens[index + 3]?.lower ?? '');
+  if (trailing(index + 3) || counts || monthAt(tokens, index + 3)) return undefined;
   return pair(index, index + 3, a.num, b.num, mark, undefined);
 }
 

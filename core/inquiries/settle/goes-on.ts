@@ -15,12 +15,14 @@ const LEAD = 60;
 const BEHIND = 40;
 /** A date that stands so near behind a weekday is that weekday's. */
 const NEAR = 12;
-const WEEKDAY = String.raw`(mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?`;
+const WEEKDAY = String.raw`((?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?)`;
 const NEXT = String.raw`((?:day|morning|afternoon|evening|night) (?:after(?:wards)?|following)|(?:next|following) (?:day|morning|afternoon|evening|night|one)|next)`;
 /** Nothing more of the clause, or what only says that it counts as well. */
 const ENDS = String.raw`(?=\s*(?:$|[.,;:!?)(]|too\b|as well\b|also\b|both\b|please\b|for\b|at\b|from\b|with you\b|same\b|(?:morning|afternoon|evening|night|lunchtime|repeat)\b))`;
 const AND = String.raw`(?:,|\band|\bplus|&|\bthen|\bwith|\bas well as|\bfollowed by|\binto)\s(?:(?:and|again|also|then|plus|once more|on|into|over|the same|same|again|for|an?|one|another|the|second|last|final|more|other|show|performance|concert|round|night|evening|day|session|service|talks?|prizes|workshops|finals?|[\p{L}-]+ for|(?:an?|the|our|his|her) (?:[\p{L}'’-]+ ){1,2}(?=the |on ))\s?){0,6}(?:that\s)?`;
 const JOINED = new RegExp(String.raw`${AND}(?:${NEXT}|${WEEKDAY})\b${ENDS}`, 'iu');
+/** "12 December, Saturday": the weekday behind a date is its own. */
+const OWN = new RegExp(String.raw`^,?\s\(?(?:an?\s)?${WEEKDAY}\b\)?`, 'iu');
 const UNTIL = new RegExp(
   String.raw`\b(?:until|till?|through|up to|(?:and|which|it|we) (?:ends?|finish(?:es)?|wraps? up|closes?|concludes?)(?: on)?|into|home(?: on)?)\s(?:on\s|and including\s)?(?:the\s)?(?:(?:last|night|evening|morning|end) of (?:the\s)?)?(?:${NEXT}|${WEEKDAY})\b`,
   'iu',
@@ -54,7 +56,9 @@ export function heldAgainstWhatGoesOn({ text, dates, times }: Scene, event: Even
   const lead = text.slice(Math.max(sentence.start, told.start - LEAD), told.start);
   // "From 12 December into the Sunday" is the night of the first day, unless both are told.
   const into = BOTH.test(text.slice(told.end, sentence.end)) ? text.slice(told.start, told.end).search(INTO) : -1;
-  const from = into < 0 ? told.end : told.start + into;
+  const own = OWN.exec(text.slice(told.end, sentence.end));
+  const behind = own && weekdayWord(own[1]?.toLowerCase() ?? '') === Temporal.PlainDate.from(day).dayOfWeek ? own[0].length : 0;
+  const from = into < 0 ? told.end + behind : told.start + into;
   // "overnight Fri 18 June into Sat 19 June, out 11am Saturday": who is there in the morning works on both.
   const inTheMorning = times.some(
     ({ said, from: { minutes }, date }) => said === 'wrap' && date !== undefined && minutes >= MORNING && minutes < 1440,
