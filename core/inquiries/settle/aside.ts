@@ -38,6 +38,8 @@ const BIRTHDAY = endsIn(`
 /** "Briefing:", "Closing of quotations:" */
 const LABEL =
   /(?:^|\n|[.;]\s)[^:\n]{0,24}\b(?:briefing|closing|deadline|delivery|responses?|replies|answers?|quotes?|invoice|rough cut|first cut|call sheet|locked|site visit|recce|payment|handover|edit|milestone)\b[^:\n]{0,30}:\s?(?:[\d.:]+ ?(?:am|pm)?,? )?$/i;
+/** "Hotel: night of 3 November, on us" */
+const LODGED = /\b(?:hotel|rooms?|accommodation|accom|lodging|bed)\b[^.;!?\n]{0,30}\bnights? (?:of|before)(?: the)? $/i;
 const FILM =
   /\b(?:film|films|clips?|cut|recap|edit|edits|edited|teaser|videos?|reel|highlights|recordings?|pictures|photos|files?|captation|vídeo|schnitt|mitschnitt)\b/i;
 /** "which we'd want on", "pour le", "online by" */
@@ -51,10 +53,16 @@ function isAside({ text, dates }: Scene, { start, end, readings }: DateMention, 
   const lead = text.slice(Math.max(sentence.start, start - 110, previous), start);
   if (DECIDE.test(lead) || AWAY.test(lead) || BEFORE.test(lead) || BIRTHDAY.test(lead) || CLOSED.test(text.slice(end, end + 40)))
     return true;
-  if (LABEL.test(text.slice(Math.max(0, start - 80), start))) return true;
+  if (LABEL.test(text.slice(Math.max(0, start - 80), start)) || LODGED.test(lead)) return true;
   const first = readings[0]?.[0] ?? '';
   return FILM.test(lead) && WANTED_ON.test(lead) && others.some((other) => other < first);
 }
+
+/** "we emailed in January", "you bought a wedge off us at Christmas": a month or a feast in which something was, and no time of the job. */
+const WAS_THEN =
+  /\b(?:e-?mailed|mailed|wrote|spoke|met|talked|chatted|bought|gave|been in touch|were in touch)\b(?:(?!\b(?:about|for|re|regarding)\b)[^.;!?\n]){0,70}$/i;
+export const wasThen = (text: string, { start, end }: DateMention): boolean =>
+  WAS_THEN.test(text.slice(sentenceAround(text, start, end).start, start));
 
 /** True where every date is told for another reason. */
 export const allAside = (scene: Scene, candidates: readonly DateMention[]): boolean =>

@@ -3,7 +3,7 @@
  */
 import { anyOf } from '../phrases.ts';
 import { leftOpen } from './alternatives.ts';
-import { allAside, withoutAsides } from './aside.ts';
+import { allAside, wasThen, withoutAsides } from './aside.ts';
 import { boundsIt, ofSomethingElse, withoutOwners } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
 import { isEvent, pointedAt } from './pointed.ts';
@@ -16,6 +16,7 @@ import { stillAhead } from './still-ahead.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union, within } from './days-among.ts';
 import { allCounted, joinedUp } from './joined-up.ts';
 import { dayOfCall, ENDS, endsIt, firstToLast, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
+import { withoutTheirs } from './theirs-before.ts';
 import { toldParts } from './told-parts.ts';
 import { inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -25,16 +26,19 @@ import { weekdaysAgainst, withoutTheirOwn } from './weekdays-against.ts';
 export function eventDays(scene: Scene): EventDays {
   const today = scene.received.toPlainDate().toString();
   const spoken = stillAhead(scene);
-  const all = scene.dates
-    .slice(0, MOST_MENTIONS)
-    .filter(
-      (mention) =>
-        (isEvent(mention) || mention === spoken) &&
-        !mention.past &&
-        (mention.readings.length > 0 || mention.doubt !== undefined) &&
-        !mention.by &&
-        !boundsIt(scene.text, mention),
-    );
+  const all = withoutTheirs(
+    scene.text,
+    scene.dates
+      .slice(0, MOST_MENTIONS)
+      .filter(
+        (mention) =>
+          (isEvent(mention) || mention === spoken) &&
+          !mention.past &&
+          (mention.readings.length > 0 || mention.doubt !== undefined) &&
+          !mention.by &&
+          !boundsIt(scene.text, mention),
+      ),
+  );
   // "Provincials are Nov 20, 21 and 22 ... all three days"
   const counts = new Set(daysSaid(scene.text).map(({ days }) => days));
   const counted = ({ readings: [days = [], ...more] }: DateMention): boolean =>
@@ -49,7 +53,9 @@ export function eventDays(scene: Scene): EventDays {
         all.filter((mention) => mention.said !== 'event' && !counted(mention) && ofSomethingElse(scene.text, mention)),
         all,
       );
-  const roughly = scene.dates.some((mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past);
+  const roughly = scene.dates.some(
+    (mention) => mention.vague && mention.explicit && isEvent(mention) && !mention.past && !wasThen(scene.text, mention),
+  );
   if (loose.length === all.length && loose.length > 0 && roughly)
     return askedDays(
       loose,

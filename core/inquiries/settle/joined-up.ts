@@ -22,10 +22,17 @@ const AN_OCCASION = /\ban? (?:[\p{L}'-]+\s){1,3}on (?:the )?$/iu;
 /** "we open on 1 June and the party is": what has a verb of its own is another thing. */
 const OWN_CLAUSE = /\band (?:the|our|my|a|an|its|their)\s[^.;,]{1,40}\b(?:is|are|will be|starts?|begins?|opens?|falls|on)\b/i;
 
+/** "October 1; October 8; October 15" */
+const LISTED = /^\s?[;,]\s(?:(?:and|&|\+)\s)?$/;
+/** "Possible dates: 5 May; 12 May" */
+const MAY_BE =
+  /\b(?:possible|potential|candidate|proposed|suggested|consider\w*|options?|prefer\w*|could|might|may be|alternat\w+|available)\b/i;
+
 /** Dates in one list, one below the other or with their own labels: all of them are meant. */
 export function joinedUp(text: string, sets: readonly DateMention[]): boolean {
   if (inTable(text, sets) && !/\b(?:or|either|option|options)\b/i.test(text.slice(sets[0]?.start ?? 0, sets.at(-1)?.start ?? 0)))
     return true;
+  const first = sets[0]?.start ?? 0;
   return sets.every((mention, at) => {
     const previous = sets[at - 1];
     if (!previous) return true;
@@ -38,6 +45,7 @@ export function joinedUp(text: string, sets: readonly DateMention[]): boolean {
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
         /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
         /^\s(?:u\.?|und|et|y|e|en|og|och|&|\+)\s(?:\p{L}{2,10}[.,]{0,2}\s)?(?:den\s|am\s|le\s|el\s|de\s)?$/iu.test(between) ||
+        (LISTED.test(between) && !MAY_BE.test(text.slice(lineStart(text, first), first))) ||
         /^[^\n]{0,80}\n\s{0,4}(?:[-+]|\d[.)]|day \w+|and)?\s{0,3}(?:[\p{L} ]{0,24}:)?\s{0,3}$/iu.test(between) ||
         (/\b(?:and|then|plus|also|again|as well as|second|followed by)\b[^.;!?]{0,40}$/i.test(between) &&
           (!OWN_CLAUSE.test(between) || consecutive(union(previous.readings[0] ?? [], mention.readings[0] ?? [])))))

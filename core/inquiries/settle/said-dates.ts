@@ -66,6 +66,9 @@ const BECOMES = /\b(?:becomes|is now|it's now|now falls|moves? to|new (?:date|da
 /** "We had a student film the last one (14 October)" */
 const THE_LAST_ONE =
   /\b(?:had|did|filmed|shot|recorded|covered|held|ran|was|were)\b[^.;!?\n]{0,40}\b(?:the|our|your) (?:last|previous) (?:one|edition|time)\s?[(,]\s?(?:on\s)?(?:the\s)?$/i;
+/** "your quote of the 11th", "my e-mail dated 3 June": when something was written. */
+const WRITTEN_ON =
+  /\b(?:your|my|our|his|her|their|the|last) (?:\p{L}+ )?(?:quote|quotation|e-?mail|mail|message|letter|note|enquiry|inquiry|reply|estimate|voicemail) (?:of|dated|sent on) (?:the )?$/iu;
 /** "the Saturday before Father's Day so June 17": the date says again which Saturday it is. */
 const SAID_AGAIN_BEHIND =
   /^\sbefore\s[^.;!?\n]{2,30}(?:\b(?:so|that's|that is|which is|meaning)\s|[,(–-]\s?)(?:it's\s|that's\s|so\s)?(?:on\s)?(?:the\s)?$/i;
@@ -118,7 +121,8 @@ export function sayDates(
       VOID_LABEL.test(lead) ||
       VOID_AFTER.test(after) ||
       LAST_YEAR.test(after) ||
-      THE_LAST_ONE.test(lead)
+      THE_LAST_ONE.test(lead) ||
+      WRITTEN_ON.test(lead)
     )
       return {
         ...item.resolved,
