@@ -10,6 +10,7 @@ const OF_WORK = anyOf(
   `
   come/comes/coming/arrive/arrives/arriving/arrival/start/starts/starting/begin/begins/report/meet/meets/load/loads/loading/rig/rigs/rigging/wrap/wraps/finish/finished/leave/leaving/stop/film/films/filming/filmed/shoot/shooting/record/recording/cover/covering/stream/streaming/work/working/call_time/set_up/setting_up/pack/packed/packing
   you/u/you're/you'd/you'll/crew/everyone are/will/would/can/should? be? then? {gone} | be {gone} | be in place | be on site/hand/board/deck | be with us | join us | need you | want you | like you | expect you | have you in/there/here/from/on_site | get in | get there | get-in | bump-in | off you go | knock off | you/u/video/crew can/could/may go/leave/head/split/scarper | let you go/in | let/cut/set/turn you/u/youse loose/free/go | see you
+  contractors/suppliers/vendors/crew/technicians are/get/will_be let/allowed/admitted | be at/on/by/inside/outside the/our/my | call's | the call is | open/opens/opened/unlocked/unlocks for/to you/contractors/suppliers/vendors/crew/technicians
 `,
   { gone: `there | here | ready | needed | wanted | off | done | free | out | gone | away | home | finished | released | excused` },
 );
@@ -61,8 +62,12 @@ export function besideTheWork(text: string, { start, end }: { start: number; end
       .at(-1) ?? '';
   const behind = clauseBehind(text, end, REACH_BEHIND).split(/\b(?:and|so|then|but)\b/i)[0] ?? '';
   const clause = `${before} ${behind}`;
+  // "Call - 06h30 crew breakfast"
+  if (CALL_ROW.test(text.slice(Math.max(0, start - ROW_REACH), start))) return false;
   // "Crew breakfast and call at 7:30"
   if (/\b(?:call|call time)(?: is)?(?: at)?:? ?$/i.test(before) && !/\b(?:phone|zoom|video|conference|my|ring)\b/i.test(before))
     return false;
   return !OF_WORK.test(clause) && KINDS.some((kind) => kind.test(clause));
 }
+const CALL_ROW = /(?:^|\n|[.;] )[\s*•-]*(?:\d{1,2}[.)] ?)?(?:crew |your )?call(?: time)? ?[:–-] ?$/i;
+const ROW_REACH = 32;

@@ -117,7 +117,7 @@ const other = oneOf(
     \b(?:quick|short|to|for a|have a|video|phone|brief) chat\b|\bquick call\b
     \b(?:a|phone|photo|press|media|video|zoom|intro|discovery|planning|prep|hop on a|short|conference|our(?! call (?:time )?\d)|the next) call\b
     \bgive (?:me|us) a (?:call|ring|shout)\b|\bcall me\b|\bring me\b|\bphone me\b|\bspeak\b|\bmeet up\b|\bzoom\b|\bsite visit\b
-    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|\bmeet (?:you(?!,? (?:at |by |for |around |about )?(?:\d|noon|half|quarter))|for|(?:me|us)(?! (?:at |by )?\d))\b
+    \brecce\b|\bscout(?:ing)?\b|\bwalk-?through\b|\bpre-?pro(?:duction)? meeting\b|\bplanning meeting\b|(?<!\byou(?:'d|'ll| would| will| should| must) )\bmeet (?:you(?!,? (?:at |by |for |around |about )?(?:\d|noon|half|quarter))|for|(?:me|us)(?! (?:at |by )?\d))\b
     \bmeeting with\b|\bcoffee\b|\bsubmission\w*|\bapplication\w*|\bcall for (?:papers|entries)|\bversion\b|\bupdated\b|\bdated\b
     \bsigned\b|\bsent\b|\bgot your (?:name|number|details)|\bmy flight\b|\bflight\w*|\bfly(?:ing)?\b(?! a drone)|\bcheck-?in\b
     \bexpires?\b|\bvalid\b|\bsave the date\b(?=.{0,12}email)|\boffice hours\b|\bopening hours\b|\breach me\b
@@ -157,9 +157,9 @@ const you = oneOf(
     \b(?:want|need|like|love|have|start|get) (?:you|u)\b(?! (?:\w+ )?(?:out|away|off|gone|done|finished|home|released|on (?:the|your) (?:road|way))\b)[^.,;]{0,25}\b(?:from|at|by|for(?= (?:\d{1,2}\b(?! ?(?:days?|hours?|hrs?|nights?|weeks?|people|mins?|minutes?|sessions?|talks?|speakers?|%))|half|quarter)))\b
     \b(?:videographer|cameraman|camera ?(?:op\w*|person)|cam op|shooter|photographer|video guy|one camera|a camera) (?:needed |wanted )?from\b
     (?=[yugco])(?<=(?:^|[,;.:(\n]|\b(?:and|but|so))\s{0,2})(?:you|u|yours|you're|you'd be|gate|camera|cameras|crew|on(?= (?:at|from)\b))(?: (?:in|on|there|here))? ?(?:at|from|by|for|:)(?=\s?(?:\d|half|noon|quarter))
-    (?=i)(?<=(?:^|[\n|])\s{0,2})in\s?[:=](?=\s?\d)
+    (?=i)(?<=(?:^|[\n|])\s{0,2})in\s?[:=](?=\s?(?:\d|(?:mon|tue|wed|thu|fri|sat|sun)\w{0,6},? \d))
     \byour (?:day|shift|hours|work|working day|session|slot|stint|time)(?: with us| there| here)?(?: (?:would|will|should|is|are|to|'d|'ll))* ?(?:run|runs|be|go|goes|last|lasts|start|starts|is|are)?(?: from)?(?=,? (?:about |around )?\d)
-    \bcome at\b|\byou (?:came|were there|got there|could come|could be there)\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
+    \bcome at\b|\byou (?:came|were there|got there|could come|could be there)\b|\bmeet(?:ing)? (?:up )?(?:at|from|by|around)(?= (?:\d|half|quarter|noon|six|seven|eight|nine|ten))|\byou (?:may|can|could) (?:enter|get in|come in|start|begin|set up|place (?:the|your)|put (?:up )?(?:the|your)|install|access|arrive|load|be let in)\b|\bmeet (?:us|me|everyone) (?:at|on|in|by|outside|there|behind)\b
     (?<!\b(?:feierabend|schluss|ende|fertig|fin|einde|klaar|frei) (?:für|pour|voor) )(?:dich|sie|euch|ihnen|te|vous|lo|usted|je|jou|u)\s(?:ab|von|um|dès|à partir de|a partir de|desde|dalle|vanaf|om)(?=\s)
     \byou(?:'d| would|'ll| will| should)? (?:be needed|be required|need to (?:be|come|arrive|start|set up)|come|start|begin|get there|set up|need to be|be on)\b
   `,
@@ -192,6 +192,9 @@ const cues: readonly (readonly [Cue, RegExp])[] = [
 const LEAVES = /^(?:leave|can leave|go home|home|depart|off|check)/i;
 const DOES =
   /^(?:arriv|get|load|set|rig|turn|show|be |build|rehears|off|access(?!ible)|com(?:e|ing)|bump|in\b|move|let in|report|check|sign|unload|pull|roll|rock|pitch|swing|drop|pop|kick|muster|gather|assemble|plug|land|join|park|attend|start|begin|meet(?! you| us)|enter|sound|line|calls?$)/i;
+
+/** "yours from" */
+const GIVEN = /^(?:yours|ours) from/i;
 
 /** "the kids have to be in bed by 8" */
 const MUST = /^(?:to|must) (?=be )/i;
@@ -257,7 +260,8 @@ export function cuesIn(text: string, from: number, to: number, ofHours = false):
       if (guessed || hidden) continue;
       const refused = cue === 'reply' && !/^hear/i.test(match[0]) && NOT_TO.test(piece.slice(Math.max(0, match.index - 16), match.index));
       const promised = cue === 'reply' && THEY_WILL.test(piece.slice(Math.max(0, match.index - 24), match.index));
-      const things = ofHours && (cue === 'wrap' || cue === 'call') && ofOwnHours(text, from + match.index);
+      // "the gym would be yours from 11": what has hours of its own is mine then.
+      const things = ofHours && (cue === 'wrap' || cue === 'call') && !GIVEN.test(deed) && ofOwnHours(text, from + match.index);
       hits.push({ cue: things || refused || guessed || promised ? 'other' : others ? 'show' : cue, start: match.index, end });
     }
   }

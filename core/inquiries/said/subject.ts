@@ -76,7 +76,7 @@ export function ofOwnHours(text: string, at: number): boolean {
     return false;
   // "the boat is back at the quay at 2": the end of a trip, with all who are on it.
   if (/^boats?(?:'s| is| are| will be|'ll be|s are)? $/i.test(rest) && /^back\b/i.test(text.slice(at, at + 5))) return false;
-  return !/\b(?:you|u|crew|we|us|everyone|everybody|vendors?|suppliers?|contractors?|cameras?|video\w*)\b/i.test(rest);
+  return !/\b(?:you|yours|ours|u|crew|we|us|everyone|everybody|vendors?|suppliers?|contractors?|cameras?|video\w*)\b/i.test(rest);
 }
 
 /** "be at the hotel by 5": a place, not what opens and closes. */

@@ -6,8 +6,10 @@ import { cuesIn, type Cue } from '../said/cues.ts';
 import { builtAbroad } from './built-abroad.ts';
 import type { TimeMention } from '../times/find.ts';
 import { comesOrGoes } from './comes-and-goes.ts';
+import { answersForm } from './form-answers.ts';
 import { goesAbroad } from './goes-abroad.ts';
 import type { Where } from './scene.ts';
+import { isThereThen } from './there-then.ts';
 
 const LEAD = 110;
 const [TAIL, COMES_TAIL] = [90, 120];
@@ -20,9 +22,6 @@ const NOT_FILMED =
 /** "9 to 5 plus half an hour to rig either side": hours that are longer than they are told. */
 const EITHER_SIDE =
   /^[^.;\n\d]{0,12}(?:\b(?:plus|with|and|allow)\b|\+)[^.;\n]{0,12}\b(?:hours?|hrs?|min(?:ute)?s?)\b[^.;\n]{0,24}\b(?:either side|each side|either end|each end|both ends|before and after|before & after|rig|de-?rig|set[- ]?up)\b/i;
-/** ", please be there for that", "(be there then)", ", you too please", ", meet us then" */
-const THERE_THEN =
-  /^[^.;?!\d\n]{0,40}?\b(?:(?:be|come|(?:need|want|expect|like|have) (?:you|ya|ye|u)(?: to be)?) (?:there|here|in|along|down) (?:for (?:that|it|this)|then|too|as well)|(?:came|come) (?:to (?:that|it)|then)\b|(?:there|with us|around) for (?:that|it|this)\b|(?:which|that) you(?:'d| would| must|'ll| will| should)?(?: also)?(?: need| have| be (?:asked|expected))?(?: to)? (?:attend|be at|be there for|come to|join|come along to)|that's (?:when|where) (?:you|u)(?:'d|'ll| would| should| will)? (?:show|come|arrive|start|be (?:there|here|in))|you're on it\b|that's your (?:arrival|call|start|time|get-?in|slot)\b|(?:zu dieser zeit|dann) (?:müssten|sollten|kommen|erwarten|brauchen) (?:sie|wir|du)|dan verwachten we|same time for you|you (?:the )?same time|(?:meet|join|find) us (?:then|there|for that)|you too|(?:so )?do you)\b/i;
 const GOES = /\b(?:stops?|leaves?|ends?|finish\w*|closes?|quits?|goes|shuts?|departs?|over|done|out)\b/i;
 /** What the verb of the clause before is said of, too. */
 const YOU_AT =
@@ -117,6 +116,8 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
   )
     return { cue: 'other', strong: true };
   const near = text.slice(Math.max(from, start), time.start);
+  const answer = answersForm(text, time);
+  if (answer && !time.to) return { cue: answer, strong: true };
   // "Thu 18: you 8.00 am - 5.30 pm"
   if (time.to && /(?:^|[.;:,\n]\s*|\bwant |\bneed )you(?:'re on| are on|'d be on| on|:)?\s$/i.test(lead))
     return { cue: 'call', strong: true };
@@ -158,7 +159,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
   const abroad = builtAbroad(after);
   if (abroad) return { cue: abroad, strong: true };
   if (!time.to && goesAbroad(near, text.slice(time.end, time.end + COMES_TAIL))) return { cue: 'wrap', strong: true };
-  if (THERE_THEN.test(after)) return { cue: GOES.test(near) ? 'wrap' : 'call', strong: true };
+  if (isThereThen(after)) return { cue: GOES.test(near) ? 'wrap' : 'call', strong: true };
   const until = LONG_UNTIL.exec(near) ?? LONG_UNTIL_COMMA.exec(near);
   if (
     until &&

@@ -36,7 +36,7 @@ const WANTED_AT =
   /(?:(?<![\w\u00c0-\u024f'])(?:need|want|like|have|expect) (?:you|u|ya)|(?<=(?:^|[.;\n]\s?)(?:[-*•–] )?)(?:you|video|cameras?|crew|kit|videographer)\s?[:–-])(?: to be)? (?:there|here|(?:up |down |over |out )?(?:on|at|in|by|inside|outside) (?:the |our |my )?[\w\u00c0-\u024f' -]{2,30})(?<!\b(?:day|cam|camera|court|stage|rink|room|hall|gate|pitch|field|table|lane|platform|floor|level|mat|ring|track|studio|screen|unit|team|row|bay|hole|mile|leg|number|no)),? $/i;
 /** "9:30 would be ideal for you to be there", "9.15 is ideal to set up" */
 const IDEAL =
-  /^(?:ish)?(?:'d| would| will| should| might|'ll)?(?:'s| is| be| do| suit)?(?: about| just| absolutely)? (?:ideal|perfect|great|fine|good|best|lovely|plenty|early enough|time enough|soon enough|right|about right)(?: time)? (?:for (?:you|your (?:arrival|set-?up|call))|to (?:arrive|come|be (?:there|here|in)|get (?:there|here|in)|set up|turn up|start|begin|rig)|as (?:a |your )?(?:call|arrival))\b/i;
+  /^(?:ish)?(?:'d| would| will| should| might|'ll)?(?:'s| is| be| do| suit)?(?: about| just| absolutely)? (?:ideal|perfect|great|fine|good|best|lovely|plenty|enough|early enough|time enough|soon enough|right|about right)(?: time)? (?:for (?:you|your (?:arrival|set-?up|call))|to (?:arrive|come|be (?:there|here|in)|get (?:there|here|in)|set up|turn up|start|begin|rig)|for (?:set-?up|set up|your gear|rigging)|as (?:a |your )?(?:call|arrival))\b/i;
 /** "If you're in the house by 12:30 the stage manager will walk you through it" */
 const IF_YOU_COME =
   /\bif (?:you|u)(?:'re|r| are| were| could be| can be| got| get| came| come| could come| could get| arrived?| turned up| turn up| showed up| reached| can get)(?: [\w\u00c0-\u024f']+){0,5}? (?:at|by|for|from|around|about)(?: about| around)? $/i;

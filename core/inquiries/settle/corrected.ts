@@ -18,9 +18,9 @@ const BUT = /^\s?,?\s?(?:but|sondern|mais|sino|maar|ma)(?!\p{L})/iu;
 const WAS = /(?<!\p{L})(?:was|used to be|moved|changed|had|said|wrote)(?: \p{L}{2,5}){0,2}\s$/iu;
 /** "[10:06] Dana:" */
 const STAMP = /\n\s*\[\d{1,2}:\d\d(?::\d\d)?\][^:\n]{0,30}:/g;
-/** "8am (was 9am)", "corrected from 9am", "instead of 9": the second is the one that no longer holds. */
+/** "8am (was 9am)", "corrected from 9am", "instead of 9", "7 now, not 9": the second is the one that no longer holds. */
 const FORMERLY =
-  /^\W*(?:(?:and|which|it|that) )?(?:(?:has |have )?(?:been |is |are )?(?:corrected|changed|moved|up|brought forward|pushed back|put back|down|back|amended|altered) from|was|were|previously|formerly|originally|used to be|instead of|rather than|not|no longer|und nicht|nicht|statt|et non|et pas|pas|au lieu de|y no|no|en lugar de|e non|invece (?:di|delle)|niet|in plaats van)\s(?:(?:at|the|um|à|a|las|alle|om)\s){0,2}$/iu;
+  /^\W*(?:(?:and|which|it|that|now,?) )?(?:(?:has |have )?(?:been |is |are )?(?:corrected|changed|moved|up|brought forward|pushed back|put back|down|back|amended|altered) from|was|were|previously|formerly|originally|used to be|instead of|rather than|not|no longer|und nicht|nicht|statt|et non|et pas|pas|au lieu de|y no|no|en lugar de|e non|invece (?:di|delle)|niet|in plaats van)\s(?:(?:at|the|um|à|a|las|alle|om)\s){0,2}$/iu;
 const NEEDN_T =
   /\b(?:needn't|no need to|(?:don't|do not|won't) (?:have|need) to|not|don't) (?:come|be (?:there|here|in)|arrive|turn up|show up|get (?:there|here|in)|start|report) (?:at|for|by) $/i;
 const BUT_AT = /^[^.;!?\n\d]{0,60}\bbut (?:at|for|by|from|only at) $/i;

@@ -47,6 +47,8 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   const lead = before(scene, mine);
   if (NEED_NOT.test(lead) || ONLY_THEN.test(lead) || OPEN.test(before(scene, earliest))) return mine;
   if (READY.test(lead)) return earliest;
+  // "Set-up from 10, your call is 13:00"
+  if (YOUR_CALL.test(lead)) return mine;
   answer.callChoices ??= {
     walls: [earliest, mine].map((point) => wallOf(point.date, point.minutes)),
     where: mine.where[0] as Where,
@@ -79,6 +81,9 @@ const ONLY_THEN = /\b(?:need|want|like|have) you\b[^.;\d]{0,40}\bonly\b/i;
 /** "The church is open from 9 and you'd want to be there by 10" */
 const OPEN =
   /\b(?:church|hall|building|room|venue|school|gym|theat(?:re|er)|chapel|barn|marquee|doors?|gates?|aula|halle|saal|kirche|tür(?:en)?|house|club|centre|center)(?:'s| is| are| ist| sind| will be)? (?:open|unlocked|ab|opens?)\b[^,]{0,12}$/i;
+/** "your call is" */
+const YOUR_CALL =
+  /\b(?:your (?:own )?(?:call|start|arrival)(?: time)?|(?:call|start) for you|you(?:'re| are|'d be) (?:called|due))(?: is|'s| will be|:)?(?: at| for| from)? $/i;
 /** "ready to roll at 9, so arriving at 8 would make sense" */
 const READY = /\b(?:ready|rolling|roll|record(?:ing)?|film(?:ing)?|shoot(?:ing)?|live)\b[^,]{0,16}$/i;
 

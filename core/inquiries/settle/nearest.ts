@@ -18,6 +18,7 @@ const MINE_AFTER =
 const START_AFTER = /^[\s(]*starts?\b(?=\s?(?:[,.;)]|$|on\b|(?:mon|tue|wed|thu|fri|sat|sun)))/i;
 /** "3.30pm start, midnight finish": both ends of a day. */
 const START_AND_END = /^[\s(]*starts?,? (?:and )?[\d:.]{0,5}\s?(?:[ap]m?|midnight|noon|hrs)?,? (?:finish|end|out|wrap|done|close)\b/i;
+const FOR_WHAT = /^,? (?:for|to (?:do|have|go on|join)) /i;
 const LATE_HOUR = /p\.?m|\b(?:1[2-9]|2[0-3])[:.h]?\d\d|noon|\bhalf\b/i;
 /** "2am out", "9pm done" */
 const OUT_AFTER =
@@ -155,6 +156,8 @@ export function nearest(
     return { cue: 'wrap', end: 5, after: true };
   // "party, 4pm setup, 11pm done"
   const mineAlone = owned && !isDate && (follows.cue === 'call' || follows.cue === 'wrap') && /^[\s,]*$/.test(gap);
+  // "Be on site by 2 for the walk-through", "arrive on the Thursday at 7.30 for coffee": what I come for leaves it my call.
+  if (!isDate && last?.cue === 'call' && follows?.cue === 'other' && FOR_WHAT.test(lead)) return { cue: 'call', end: 0, after: false };
   if (mine && (!tight || mineAlone) && !bracketed) return fromAfter;
   if (
     mine &&

@@ -11,7 +11,7 @@ const OCCASION =
   /(?<!\p{L})(?:brunch|lunch|luncheon|dinner|supper|opening|formal|prom|vernissage|reception|banquet|barbecue|bbq|picnic|cocktails|drinks|open house|open day|for (?:the |our )?(?:kids|children|guests|public|families|visitors|members))(?!\p{L})/iu;
 /** Who films, or what is wanted of me. */
 const OF_ME =
-  /(?<!\p{L})(?:you|u|your|shoot\w*|film\w*|video\w*|cam|cameras?|camera\w*|cover\w*|operator|need\w*|want\w*|looking|someone|somebody|coverage|book|hire|stream\w*)(?!\p{L})/iu;
+  /(?<!\p{L})(?:you|u|your|shoot\w*|film\w*|video\w*|photograph\w*|cam|cameras?|camera\w*|cover\w*|operator|need\w*|want\w*|looking|someone|somebody|coverage|book|hire|stream\w*)(?!\p{L})/iu;
 const REACH = 70;
 /** A question or a remark that stands between belongs to another thought. */
 const LAST_CLAUSE = /[?!]\s|:\s/;

@@ -7,6 +7,8 @@ import { builtAbroad } from './built-abroad.ts';
 import { comesOrGoes } from './comes-and-goes.ts';
 import { goesAbroad } from './goes-abroad.ts';
 import type { Where } from './scene.ts';
+import { isMineThen } from './there-then.ts';
+import { inRowOfDays } from './hours-of-days.ts';
 import { toldThen } from './told-then.ts';
 
 const MINE = anyOf(`
@@ -20,7 +22,7 @@ const MY_PART =
   /^\s*(?:the )?(?:video|filming|(?:film|camera) crew|cameras?(?! (?:\d|one|two|[a-d]\b)))\b(?! (?:is|runs|of|about|should|will|by|due|to be))/i;
 /** A department at the beginning of its clause. */
 const OTHERS =
-  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|(?:sound|av|pa|dj|band|speakers?|players?|client|volunteers?|choir|guests?)(?! (?:(?:\p{L}+ )?(?:nights?|part(?:y|ies)|dinners?|lunch|concerts?|shows?|events?|awards?|evenings?|gala|ball|competition|contest|final|finals|session|sets?|recital|tournament|drinks|reception|conference))\b)|son|licht|ton|a\/v|catering|kitchen|security|audio|stills|photos|(?:photo|stills) coverage|photography|lighting|stage(?! (?:doors?|entrance|gate))|director|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|exhibitors|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
+  /^\s*(?:(?:our|my|their|his|her) (?:usual|regular|own|other|last|previous) \p{L}+|(?:our|the|their) (?!(?:film|video|camera|filming) )(?:\p{L}+ )?(?:staff|company|people|lads|suppliers?|contractors|technicians?)|(?:the |our |my |l'|le |la |les |die |das |der |el |los |il |de |het )?(?:équipe|(?:sound|av|pa|dj|band|speakers?|players?|client|volunteers?|choir|guests?)(?! (?:(?:\p{L}+ )?(?:nights?|part(?:y|ies)|dinners?|lunch|concerts?|shows?|events?|awards?|evenings?|gala|ball|competition|contest|final|finals|session|sets?|recital|tournament|drinks|reception|conference))\b)|son|licht|ton|a\/v|catering|kitchen|security|audio|stills|photos|(?:photo|stills) coverage|photography|lighting|stage(?! (?:doors?|entrance|gate))|director|talent|cam(?:era)?s? (?:\d|one|two|three)|cameras? (?:\d|one|two) and|florist|caterers?|exhibitors|equipo|técnicos(?! (?:pueden|podrán|tienen))|techniciens|techniek))(?!\p{L})/iu;
 /** "Your assistant can join at six", "my mum will be at the hall from 8" */
 const BESIDE_ME =
   /^\s*(?:your|ur) (?:assistant|helper|colleague|second(?: (?:shooter|videographer|camera ?(?:man|woman|person|op\p{L}*)))?)(?!\p{L})/iu;
@@ -36,7 +38,19 @@ const SENDERS =
   /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll|'d| will| would| shall|'m| am| won't| can't| cannot| can)(?= (?:not |myself |only |also )?(?:be |get )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= )|(?:she|he)(?:'ll| will)? (?=leaves?|goes?|stays?))/i;
 /** "Mona's in at 1" */
 const NAMED =
-  /^\s*(?!(?:Call|Crew|Camera|Load|Day|Doors?|Set|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;
+  /^\s*(?!(?:Call|Crew|Camera|Load|Loading|Day|Doors?|Set|Set-?[Uu]p|Rig|Rigging|Rehearsals?|Build|Access|Arrival|Install\p{L}*|Filming|Shooting|Recording|Everything|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;
+/** "Load-in for sound and lights is noon" */
+const FOR_OTHERS =
+  /\b(?:load-?in|set-?up|get-?in|rig(?:ging)?|build|access|call|bump-?in) (?:time )?(?:for|of) (?:the |our )?(?:sound|lights?|lighting|av|staging|stage|band|caterers?|catering|florists?|exhibitors?|traders|stallholders|decor|marquee|dj|audio|riggers|volunteers|performers|speakers)\b[^,;.\d]*$/i;
+/** "AV wants the camera person there at 9:15" */
+const WANTS_ME =
+  /\b(?:wants?|needs?|likes?|expects?|asks for)(?: (?:the|our|whoever is))? (?:camera ?(?:person|man|woman|operator|op)|videographer|filmer|film-?maker|video (?:person|crew|guy)|filming (?:person|crew))\b/i;
+/** "The vendor shall be present no later than": who is hired is called so in a tender. */
+const HIRED =
+  /\b(?:supplier|contractor|vendor|operator|videographer|filmmaker|provider|freelancer)s? (?:shall|must|is to|are to|has to|have to|should|will need to) (?:be (?:present|on site|there|set up)|report|attend|arrive)\b/i;
+/** "Load-in is Thursday 12/3 at", "Rigging: the Wednesday, from": the work of the crew, and the day on which it begins. */
+const CREW_BEGINS =
+  /^[\s*•-]*(?:the |our |crew )?(?:load-?in|get-?in|set-?up|rig(?:ging)?|bump-?in|move-?in|install(?:ation)?|crew call|crew access)(?: (?:is|are|will be|starts?|begins?))?\s?[:–-]?(?: on)?(?: the)? ?(?:(?:mon|tue|wed|thu|fri|sat|sun|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b|\d{1,2}(?:st|nd|rd|th|[./]\d|\s))/i;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
 const BEGINS = /(?:[.!?]\s|\n\s?)$/;
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
@@ -47,8 +61,8 @@ const [REACH, AFTER_REACH] = [70, 110];
 const THEIRS_AFTER =
   /^["'\s]*,?\s?(?:that's|that is|which is) (?:for )?(?:the |our )?(?!you|u\b|your|when|my|what|fine|ok|right|correct|a\b|an\b|the (?:call|time|start))\p{L}+s\b/iu;
 /** "09:30 videographer", "15:00 photographer finishes": the row of a list. */
-const MY_ROW = /^[ \t]{1,3}(?:[-–:][ \t])?(?:the |our )?(?:videographer|video|camera|kit|you)\b/i;
-const CREW_ROW = new RegExp(`^[ \\t]{1,3}(?:[-–:][ \\t])?(?:the |our )?${OTHER_CREW.source}`, 'i');
+const MY_ROW = /^[ \t]{0,3}(?:[-–:|][ \t])?(?:the |our )?(?:videographer|video|camera|kit|you)\b/i;
+const CREW_ROW = new RegExp(`^[ \\t]{0,3}(?:[-–:|][ \\t])?(?:the |our )?${OTHER_CREW.source}`, 'i');
 const AFTER =
   /^[^.;?!\d\n]{0,24}?(?:you|u|ya|ye)(?:'d|'ll| would| should| must| will)?(?: want| need| have| like)?(?: to be| be| there| here| in place| up| down| come| arrive){1,3} for (?:that|it|this)\b|^\s?(?:(?:(?:h|uhr|uur|o'clock) )?(?:is|will be|would be|as) (?:also )?your (?:call|start|arrival|end|finish|wrap|release|exit|out)\b|for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that's|(?:that|this) (?:would be|is)) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
@@ -56,7 +70,7 @@ const AFTER =
 export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
   const [before, after] = [text.slice(Math.max(0, start - 3), start), text.slice(end, end + AFTER_REACH)];
   const row = /(?:^|\n)[ \t]*$/.test(before);
-  if (AFTER.test(after) || builtAbroad(after) || (row && MY_ROW.test(after))) return 'mine';
+  if (AFTER.test(after) || isMineThen(after) || builtAbroad(after) || (row && MY_ROW.test(after))) return 'mine';
   if (THEIRS_AFTER.test(after) || (row && CREW_ROW.test(after))) return 'theirs';
   // "you on the quay for 9", "speeches at 9, then you're off duty"
   const sentence =
@@ -68,6 +82,7 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   // "soundcheck's at 4, come for that"
   const then = toldThen(text, { start, end });
   if (then && then.cue !== 'other') return 'mine';
+  if (FOR_OTHERS.test(sentence)) return 'theirs';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const told = clauses.filter((one) => one.trim() !== '');
@@ -77,7 +92,16 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   // "The caterers arrive at 9am, call 10am": that clause has its own hour.
   const clause = CALL_ALONE.test(near) && !/\d/.test(earlier) ? earlier : near;
   if (OUR_OWN.test(clause) || (BESIDE_ME.test(clause) && !WITH_ME.test(sentence))) return 'theirs';
-  if (MINE.test(clause) || TOLD.test(clause) || MY_PART.test(clause)) return 'mine';
+  if (
+    MINE.test(clause) ||
+    TOLD.test(clause) ||
+    MY_PART.test(clause) ||
+    WANTS_ME.test(clause) ||
+    HIRED.test(clause) ||
+    CREW_BEGINS.test(clause)
+  )
+    return 'mine';
+  if (inRowOfDays(text, { start, end })) return 'mine';
   if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';
   // "Our usual bloke doesn't fly. 6.30am at the dock": an hour that begins its sentence is not theirs of whom the one before tells.
   if (BEGINS.test(before)) return undefined;

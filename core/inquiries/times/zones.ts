@@ -132,7 +132,14 @@ function zoneNamed(tokens: Tokens, index: number, zoneOf: ZoneOf): { zone: strin
     }
     const zone = words.every((token) => /^\p{Lu}/u.test(token.text)) ? zoneOf(name) : undefined;
     if (zone !== undefined) return { zone, next: index + length + 1 };
-    if (length === 1 && /^\p{Lu}\p{Ll}{3,}$/u.test(name) && !NO_ZONE.test(name) && !zoneWords.has(name.toLowerCase()))
+    // "1pm\nWhat time does it end": a name of which nothing is known stands in the same line.
+    if (
+      length === 1 &&
+      tokens[index]?.breaks === 0 &&
+      /^\p{Lu}\p{Ll}{3,}$/u.test(name) &&
+      !NO_ZONE.test(name) &&
+      !zoneWords.has(name.toLowerCase())
+    )
       return { zone: UNKNOWN_ZONE, next: index + 2 };
   }
   return undefined;
