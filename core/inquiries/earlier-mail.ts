@@ -67,13 +67,16 @@ export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, 
 /** What a message of its own tells. */
 const OF_A_JOB = ['place', 'role', 'start', 'days', 'firstCall', 'budget', 'deliverables'] as const;
 const FEWEST_OWN = 2;
+const OF_DAYS: ReadonlySet<FactName> = new Set(['start', 'days']);
 
 /** A message that tells of a job itself: the old mail is of another where they are for two towns, or where nothing takes it up. */
-function isAnother({ isInquiry, fields, questions }: Reading, before: Reading, { takenUp, holds }: Thread): boolean {
+function isAnother({ isInquiry, fields, questions }: Reading, before: Reading, { takenUp, holds, words }: Thread): boolean {
   if (!isInquiry) return false;
   const dated = fields.start !== undefined || questions.some(({ field, choices }) => field === 'start' && choices.length > 0);
   if (dated && fields.place !== undefined && fields.place !== before.fields.place) return true;
-  return !takenUp && !holds && OF_A_JOB.filter((fact) => fields[fact] !== undefined).length >= FEWEST_OWN;
+  // "It's the 27th and 28th now": a number alone is a day of the month that the old mail tells.
+  const own = OF_A_JOB.filter((fact) => fields[fact] !== undefined && !(OF_DAYS.has(fact) && !EXACT.test(words)));
+  return !takenUp && !holds && own.length >= FEWEST_OWN;
 }
 
 /** A date with its month, or a day told from today. */
@@ -82,6 +85,9 @@ const EXACT = new RegExp(
   String.raw`(?<![\p{L}\d])(?:\d{1,2}\/\d{1,2}(?!\d)|\d{1,2}\.\d{1,2}\.|\d{1,2}-\d{1,2}-\d\d|\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?${MONTH}|${MONTH}\.? \d{1,2}(?!\d)|tomorrow|tonight|today|(?:this|next|coming) (?:mon|tues?|wed|thu|fri|sat|sun)\p{L}*)`,
   'iu',
 );
+/** Some of the days of the old mail are taken back: "the 29th is off the table", "it's just the 27th and 28th now", "a day later". */
+const FEWER =
+  /\b(?:drop(?:s|ped|ping)?|off the table|lost|losing|(?:is|are|has|have) gone|(?:a|one|two) days? (?:less|fewer|later|earlier|longer|shorter)|shorten\w*|down to|cut (?:to|down)|(?:just|only)\b[^.!?\n]{0,40}\bnow|now (?:just|only)|(?:it's|it is|its) (?:now|just|only))\b/i;
 /** Days beside those of the old mail. */
 const ADDS = /\b(?:add(?:ed|ing)?|(?:extra|additional|another|second|further) (?:day|date)|both days)\b/i;
 const NUMBERED = /\d(?:st|nd|rd|th)\b|\b(?:the|den|le|el|il) \d{1,2}(?![\d:.])/i;
@@ -97,6 +103,8 @@ function daysMeant(later: Reading, then: readonly string[], thread: Thread): rea
   const named = stated.length > 0 ? [stated] : choices.flatMap(({ days }) => (days ? [days] : []));
   const replies = later.spans.filter(({ field }) => field === 'replyBy');
   const exact = EXACT.test(replies.reduce((words, { text }) => words.replace(text, ' '), thread.words));
+  const pointed = WEEKDAY.test(thread.words) || NUMBERED.test(thread.words);
+  if (then.length > 1 && !exact && !thread.mended && pointed && FEWER.test(thread.words)) return undefined;
   if (named.length === 0) return exact && thread.mended ? undefined : then;
   if (stated.length > 0 && (exact || stated.some((day) => then.includes(day)))) return stated;
   if (!exact && !WEEKDAY.test(thread.words) && !NUMBERED.test(thread.words)) return then;

@@ -140,7 +140,7 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const minutes = Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));
-  const either = minutes % 720 >= FIVE && minutes % 720 < SEVEN;
+  const either = !isBrief(page) && minutes % 720 >= FIVE && minutes % 720 < SEVEN;
   if ((minutes < 720 ? pm : am) < (either ? OTHER_HALF_AT_FIVE : OTHER_HALF)) return undefined;
   if (told === 'firstCall' && minutes >= 720 && endsLate(minutes - 720, page.scene, isEvening(page.scene) ? LONGEST_DAY : LONGEST_SHIFT))
     return undefined;

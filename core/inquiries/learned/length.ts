@@ -15,6 +15,9 @@ const MORE = 0.3;
 /** From this chance on the days are not known yet. */
 const OPEN = 0.5;
 
+/** Below this chance one day is asked about however it was found. */
+const ONE = 0.8;
+
 const wordsIn = (text: string): string[] =>
   Array.from(text.matchAll(WORD), ([word]) => (/^\d/.test(word) ? `#${word.length}` : word.toLowerCase()));
 
@@ -56,3 +59,6 @@ export function isOtherLength(scene: Scene, days: number, learned: Learned): boo
   const { more = 0, open = 0 } = chancesIn(learned.length, lengthFeatures(scene));
   return open >= OPEN || (days === 1 && more >= MORE);
 }
+
+/** True where the words of a message hardly speak of one day. */
+export const hardlyOne = (scene: Scene, learned: Learned): boolean => (chancesIn(learned.length, lengthFeatures(scene))['one'] ?? 0) < ONE;

@@ -24,7 +24,8 @@ export function withSurestHours(calls: Calls, page: Page, event: EventDays, lear
   if (event.dates.length === 0 || times.length === 0 || times.length > MOST_MENTIONS) return calls;
   const answer = { ...calls };
   for (const told of ['firstCall', 'lastWrap'] as const) {
-    if (answer[told]) continue;
+    // That an hour is the call does not say in which half of the day it is.
+    if (answer[told] || answer[CHOICES[told]]?.why === 'open') continue;
     const hour = surest(told, page, learned);
     const again = hour && callsOf(saidSo(page.scene, hour, told), event)[told];
     if (!again || !again.where.some(({ start }) => start === hour.start)) continue;

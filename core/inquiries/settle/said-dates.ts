@@ -78,7 +78,8 @@ const TAKING_DOWN =
 /** "on 12 June last year" */
 const LAST_YEAR = /^,? (?:of )?last (?:year|spring|summer|autumn|fall|winter|season|month)\b(?!')/i;
 const VOID_LABEL = /\b(?:wrong|old|used to be|previously)\s?[:=]\s[^.;\n]{0,40}$/i;
-const VOID_AFTER = /^\s?(?:[>:=-]{1,2})\s?(?:no|not|cancelled|off|taken|gone|filled)\b/i;
+const VOID_AFTER =
+  /^\s?(?:[>:=-]{1,2})\s?(?:no|not|cancelled|off|taken|gone|filled)\b|^,? (?:you(?:'re| are| will be|'ll be)) (?:released|stood down|off|not needed)\b/i;
 
 /** "|Fri 6 Aug, 2 PM|Ely|rig|": a row whose own cell says that the day is for setting up or taking down. */
 const ROW_KIND =
