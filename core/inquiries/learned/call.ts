@@ -9,7 +9,7 @@ import type { Calls } from '../settle/points.ts';
 import type { DateMention, SaidTime } from '../settle/scene.ts';
 import { atDawn } from '../settle/at-dawn.ts';
 import { endsLate, LONGEST_DAY, LONGEST_SHIFT } from '../settle/ends-late.ts';
-import { isEvening } from '../settle/half-of-call.ts';
+import { endsAtNight, isEvening } from '../settle/half-of-call.ts';
 import { wallOf } from '../settle/walls.ts';
 import { isBrief, timeFeatures, type Page } from './features.ts';
 import { halfFeatures, openEnds } from './halves.ts';
@@ -138,6 +138,8 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   // "sunrise at 6:55 ... you're excused at 9"
   if (told === 'lastWrap' && atDawn(page.scene.text)) return undefined;
   const minutes = Number(wall.slice(11, 13)) * 60 + Number(wall.slice(14, 16));
+  // "club night 10 til 4, come at 9"
+  if (told === 'firstCall' && minutes >= 720 && endsAtNight(page.scene)) return undefined;
   if (minutes % 720 !== open.minutes % 720) return undefined;
   const { am = 0, pm = 0 } = chancesIn(learned.half, halfFeatures(page, open.time, open.end));
   const either = !isBrief(page) && minutes % 720 >= FIVE && minutes % 720 < SEVEN;
@@ -151,5 +153,5 @@ function otherHalf(calls: Calls, told: Told, page: Page, learned: Learned): Choi
     if (stay + 720 > LONGEST_SHIFT && nightly(call)) return undefined;
   }
   // Call and wrap may both be in the other half: neither is held against the other here.
-  return { walls: [wall, wallOf(dayOf(wall), (minutes + 720) % 1440)].toSorted(), where: open.time, why: 'open' };
+  return { walls: [wall, wallOf(dayOf(wall), (minutes + 720) % 1440)].toSorted(), where: open.time, why: 'open', weighed: true };
 }

@@ -30,7 +30,9 @@ const NOT_REACH = 60;
 /** The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked. */
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
   const agreed = weighedDays(event, page, learned);
-  return agreed.dates.length === 1 && !isBrief(page) && hardlyOne(page.scene, learned) ? openDays(agreed) : agreed;
+  // Where only some days of a run are wanted, the rules know which.
+  const found = agreed.dates.length === 1 && !agreed.dropped && !isBrief(page);
+  return found && hardlyOne(page.scene, learned) ? openDays(agreed) : agreed;
 }
 
 function weighedDays(event: EventDays, page: Page, learned: Learned): EventDays {

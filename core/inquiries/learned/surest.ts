@@ -25,7 +25,7 @@ export function withSurestHours(calls: Calls, page: Page, event: EventDays, lear
   const answer = { ...calls };
   for (const told of ['firstCall', 'lastWrap'] as const) {
     // That an hour is the call does not say in which half of the day it is.
-    if (answer[told] || answer[CHOICES[told]]?.why === 'open') continue;
+    if (answer[told] || answer[CHOICES[told]]?.weighed) continue;
     const hour = surest(told, page, learned);
     const again = hour && callsOf(saidSo(page.scene, hour, told), event)[told];
     if (!again || !again.where.some(({ start }) => start === hour.start)) continue;

@@ -5,12 +5,14 @@ import type { Where } from './scene.ts';
 import type { Day } from './walls.ts';
 
 export type Moment = { wall: string; where: Where[] };
+/** Hours of which one is meant; `weighed` where rules had stated one and the weights speak for its other half of the day. */
+type Choices = { walls: string[]; where: Where; why: 'open' | 'show' | 'day'; weighed?: true };
 export type Calls = {
   firstCall?: Moment;
   lastWrap?: Moment;
   /** Readings of which one is meant. */
-  callChoices?: { walls: string[]; where: Where; why: 'open' | 'show' | 'day' };
-  wrapChoices?: { walls: string[]; where: Where; why: 'open' | 'show' | 'day' };
+  callChoices?: Choices;
+  wrapChoices?: Choices;
 };
 
 export type Point = { date: Day; minutes: number; where: Where[] };

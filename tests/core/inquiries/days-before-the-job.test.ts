@@ -15,17 +15,20 @@ describe('the day of the job is the other one', () => {
     'I am telling the host on 16 November who I have got.',
     'I report back on 16 November.',
     'The Session next meets on Tuesday 16 November. May I have your answer before?',
-    'The three heads meet on 16 November, so a price beforehand would help.',
     'By the way the AGM is 16 November, so a price before then helps.',
     'We have our meeting on 16 November, so we would like to know before that.',
     'Bids after noon on 16 November will not be opened.',
     'Responses close: 12 noon, Tuesday 16 November 2027.',
-    'Hotel: night of 10 December, on us.',
     'We emailed in January.',
     'You bought a calendar off us at Christmas.',
     'Thanks for your quote of the 12th.',
     'I refer to your letter of 12 August.',
   ])('%s', (sentence) => expect(daysOf(told(sentence))).toBe('12-11'));
+
+  test.each(['The three heads meet on 16 November, so a price beforehand would help.', 'Hotel: night of 10 December, on us.'])(
+    'asked, where the words of a message hardly speak of one day: %s',
+    (sentence) => expect(daysOf(told(sentence))).toBe('ask'),
+  );
 });
 
 test.each([

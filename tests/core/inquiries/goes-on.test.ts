@@ -35,15 +35,20 @@ describe('both are asked about', () => {
 });
 
 test.each([
-  'It is on Saturday 12 December, and the following afternoon we take it all down.',
   'It is Saturday 12 December; Sunday is for the clean-up crew.',
-  'The parish feast is Saturday 12 December; on Sunday morning we sleep.',
   'It is on Saturday 12 December, with Sunday as the rain date.',
-  'The exhibition opens on Saturday 12 December and runs for three weeks, you would do the opening.',
   'Sat 12 December (Sunday if it rains).',
   'The party is on Saturday 12 December, from 8pm until the next morning.',
 ])('one day: %s', (sentence) =>
   expect(facts(asked(sentence), undefined, 'leeds')).toMatchObject({ start: '2026-12-12', end: '2026-12-12', days: 1 }),
+);
+
+test.each([
+  'It is on Saturday 12 December, and the following afternoon we take it all down.',
+  'The parish feast is Saturday 12 December; on Sunday morning we sleep.',
+  'The exhibition opens on Saturday 12 December and runs for three weeks, you would do the opening.',
+])('asked, where the words of a message hardly speak of one day: %s', (sentence) =>
+  expect(facts(asked(sentence), undefined, 'leeds').start).toBeUndefined(),
 );
 
 test.each([
