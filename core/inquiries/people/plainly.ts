@@ -53,7 +53,7 @@ function isSigned(text: string, name: PersonFact, { value, start, end }: PersonF
 const BEGINS = /(?:^|[.!?:,]\s+|\n\s*)(?:[Tt]he |[Dd]er |[Dd]ie |[Dd]as |[Ll]a |[Ll]e |[Ll]'|[Ee]l |[Dd]e |[Hh]et )?$/u;
 
 /** Whether a body that the rules found is plainly told to be of who asks. */
-export function isPlainlyTold(text: string, { name, email, organisation }: People): boolean {
+function isPlainlyTold(text: string, { name, email, organisation }: People): boolean {
   if (!organisation || !isWhole(organisation, email?.value)) return false;
   const { value, start, end } = organisation;
   if (name && isSigned(text, name, organisation)) return true;
