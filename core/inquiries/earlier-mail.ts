@@ -107,7 +107,7 @@ function daysMeant(later: Reading, then: readonly string[], thread: Thread): rea
   if (then.length > 1 && !exact && !thread.mended && pointed && FEWER.test(thread.words)) return undefined;
   if (named.length === 0) return exact && thread.mended ? undefined : then;
   if (stated.length > 0 && (exact || stated.some((day) => then.includes(day)))) return stated;
-  if (!exact && !WEEKDAY.test(thread.words) && !NUMBERED.test(thread.words)) return then;
+  if (!exact && !pointed) return then;
   if (!exact) {
     const byWeekday = WEEKDAY.test(thread.words) && !NUMBERED.test(thread.words);
     const alike = then.filter((day) =>

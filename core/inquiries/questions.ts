@@ -2,8 +2,9 @@
  * The questions that a reading leaves: what is missing or could be meant in two ways, as a sentence, with the choices as values of the field.
  */
 import type { Budget, FactName, InquiryFields, Question } from '../contract/inquiries.ts';
-import type { EventDays } from './settle/scene.ts';
 import { datesInWords, deadlineInWords, wallInWords } from '../words/dates.ts';
+import type { Calls } from './settle/points.ts';
+import type { EventDays } from './settle/scene.ts';
 
 const missing: readonly (readonly [FactName, string])[] = [
   ['firstCall', 'When is the first call or load-in?'],
@@ -43,6 +44,13 @@ export function daysAsked({ choices: [only = [], ...others], doubt }: Pick<Event
   if (doubt === 'weekday') return 'The weekday and the date do not agree. Which day is meant?';
   if (others.length > 0) return 'Which dates are meant?';
   return only.length === 1 ? 'Is it this day, and no other?' : 'Is it these days, and no others?';
+}
+
+/** What is asked of a first call that is not certain. */
+export function callAsked({ why, walls }: Pick<NonNullable<Calls['callChoices']>, 'why' | 'walls'>): string {
+  if (why === 'show') return 'That is when it starts. When is your first call?';
+  if (why === 'open') return 'Morning or evening? When is the first call?';
+  return `${walls.length > 1 ? 'More than one hour may be it' : 'This hour may be that of something else'}. When is the first call?`;
 }
 
 /** Offers to choose from, each once. */

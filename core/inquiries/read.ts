@@ -30,6 +30,7 @@ import { placeOf, placesIn } from './places/find.ts';
 import { knownTown, writtenAtHome, zoneTown } from './places/home.ts';
 import {
   budgetChoices,
+  callAsked,
   dayChoices,
   daysAsked,
   deadlineChoices,
@@ -170,8 +171,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);
   } else if (calls.callChoices) {
-    const { why, walls } = calls.callChoices;
-    questions.push(question('firstCall', CALL_ASKED[why === 'day' && walls.length === 1 ? 'else' : why], wallChoices(walls)));
+    questions.push(question('firstCall', callAsked(calls.callChoices), wallChoices(calls.callChoices.walls)));
     point('firstCall', calls.callChoices.where);
   }
   // Where the last day is open, so is the wrap on it.
@@ -292,13 +292,6 @@ function readMessage(input: ReadInput & Chosen): Reading {
     ...(place.found ? { placeFound: placeOf(place.found, fields.place ?? '') } : {}),
   };
 }
-
-const CALL_ASKED = {
-  show: 'That is when it starts. When is your first call?',
-  open: 'Morning or evening? When is the first call?',
-  day: 'More than one hour may be it. When is the first call?',
-  else: 'This hour may be that of something else. When is the first call?',
-};
 
 function budgetAsk(why: 'amount' | 'currency' | 'per'): string {
   if (why === 'amount') return 'Which amount do they mean?';

@@ -27,7 +27,7 @@ import { agreedOn, tickAgreed } from './agreed-on.ts';
 import { refuseDoubleInk } from './double-ink.ts';
 import { agreeing, badFacts, homeZone, placedDays } from './job-facts.ts';
 import { askedExpiry, usualExpiry } from './job-pencil.ts';
-import { forget, learn, readAgain } from './memory.ts';
+import { forget, learn, readToLearn } from './memory.ts';
 import { os } from './os.ts';
 import { refused } from './trouble.ts';
 
@@ -53,7 +53,7 @@ const add = os.jobs.add.handler(({ input, context }) =>
 );
 
 const change = os.jobs.change.handler(async ({ input, context }) => {
-  const reading = await readAgain(context, input.id);
+  const reading = await readToLearn(context, input.id);
   return done(context, 'jobs.change', 'change', input, (db, job, now) => {
     const before = factsOf(job);
     const facts = withChanges(before, input.changes);

@@ -1,6 +1,7 @@
 /**
  * Corrections of what was read from a message: kept when a person changes an inquiry, laid over the next reading of the same sender.
  */
+import { ORPCError } from '@orpc/server';
 import type { Reading } from '../../core/contract/inquiries.ts';
 import type { Job } from '../../core/contract/jobs.ts';
 import { learned, rememberedWords, senderOf, stillRemembered, withMemory } from '../../core/inquiries/remember.ts';
@@ -34,6 +35,20 @@ export async function readAgain(context: Context, id: string, chosenDays?: reado
   const job = context.store.read((db) => jobById(db, id, context.now()));
   if (!job || job.message === null) return undefined;
   return readPlain(context, { text: job.message, receivedAt: receivedAt(job), chosenDays });
+}
+
+/**
+ * What a change of a job may be learned from: its message as it reads now, where no quote was made yet. One that takes too long to read teaches nothing,
+ * and the change is made all the same.
+ */
+export async function readToLearn(context: Context, id: string): Promise<Reading | undefined> {
+  if (context.store.read((db) => jobById(db, id, context.now()))?.total !== null) return undefined;
+  try {
+    return await readAgain(context, id);
+  } catch (error) {
+    if (error instanceof ORPCError) return undefined;
+    throw error;
+  }
 }
 
 /** The moment at which a job's message came, with its zone. */

@@ -52,7 +52,7 @@ export function readsAside(seconds = SECONDS): ReadsAside {
       const reader = thread();
       const ended = (): void => {
         clearTimeout(timer);
-        reader.off('message', answered).off('error', failed).unref();
+        reader.off('message', answered).off('error', failed).off('exit', gone).unref();
       };
       const answered = (answer: Answer): void => {
         ended();
@@ -65,12 +65,13 @@ export function readsAside(seconds = SECONDS): ReadsAside {
           error.code === 'ERR_WORKER_OUT_OF_MEMORY' ? refused('Reading this message needed more memory than it may take.', SHORTER) : error,
         );
       };
+      const gone = (): void => failed(refused('Reading this message was broken off.', 'Paste it again.'));
       const timer = setTimeout(() => {
         kept = undefined;
         void reader.terminate();
         failed(refused(`Reading this message took more than ${seconds} seconds and was stopped.`, SHORTER));
       }, seconds * 1000);
-      reader.on('message', answered).on('error', failed).ref();
+      reader.on('message', answered).on('error', failed).on('exit', gone).ref();
       // oxlint-disable-next-line unicorn/require-post-message-target-origin -- it is no window
       reader.postMessage(message);
     });

@@ -6,30 +6,18 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Context } from '../../electron/api/context.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsHere } from '../../electron/reading/here.ts';
 import type { Log, LogEntry } from '../../electron/api/log.ts';
 import { type Loopback, openLoopback } from '../../electron/doors/loopback.ts';
 import { pageFiles } from '../../electron/doors/page-files.ts';
 import type { Store } from '../../db/store.ts';
 import { openStore } from '../../db/open.ts';
+import { contextOn } from '../context.ts';
 import { NOW } from '../store.ts';
 
 export type OpenDoor = { door: Loopback; store: Store; context: Context; logged: LogEntry[]; close(): Promise<void> };
-const gazetteer = gazetteerFrom();
-const read = readsHere(gazetteer);
 const PAGE_FOLDER = fileURLToPath(new URL('page', import.meta.url));
 
-export function contextOf(store: Store): Context {
-  return {
-    store,
-    now: () => NOW,
-    systemZone: 'America/Chicago',
-    gazetteer,
-    readMessage: async (message) => read(message),
-    programVersion: '0.0.0',
-  };
-}
+export const contextOf = (store: Store): Context => contextOn(store, NOW);
 
 /** Open a store and a door on it. The caller closes it. */
 export async function openDoor(

@@ -5,14 +5,10 @@ import type { Place } from '../../core/contract/parts.ts';
 import type { SetupFields } from '../../core/contract/setup.ts';
 import type { Context } from '../../electron/api/context.ts';
 import { blankDocument } from '../../core/documents/blank.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsHere } from '../../electron/reading/here.ts';
 import { keepDocument } from '../../db/documents.ts';
 import { saveSetup } from '../../db/setup.ts';
+import { contextOn, gazetteer } from '../context.ts';
 import { temporaryStore } from '../store.ts';
-
-const gazetteer = gazetteerFrom();
-const read = readsHere(gazetteer);
 
 /** A place of the gazetteer by its key. */
 export function placeByKey(key: string): Place {
@@ -49,16 +45,8 @@ export async function world(instant: string, fields: SetupFields | null = SETUP)
   let now = Temporal.Instant.from(instant).epochMilliseconds;
   const store = await temporaryStore(() => now);
   if (fields) store.write((db) => saveSetup(db, fields, now));
-  const context: Context = {
-    store,
-    now: () => now,
-    systemZone: 'America/Chicago',
-    gazetteer,
-    readMessage: async (message) => read(message),
-    programVersion: '0.0.0',
-  };
   return {
-    context,
+    context: contextOn(store, () => now),
     at: (later) => {
       now = Temporal.Instant.from(later).epochMilliseconds;
     },

@@ -14,8 +14,7 @@ import { zoneText } from '../../core/calendars/zone-text.ts';
 import { keepCalendar, setCalendarRead } from '../../db/calendars.ts';
 import { openStore } from '../../db/open.ts';
 import { saveSetup } from '../../db/setup.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsAside } from '../../electron/reading/aside.ts';
+import { contextOn } from '../context.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { SETUP, THUNDER_BAY } from '../api/world.ts';
 import { strewn } from '../db/years.ts';
@@ -147,14 +146,7 @@ async function books(calendars: number) {
       );
     }
   });
-  const context = {
-    store,
-    now: () => NOW,
-    systemZone: 'UTC',
-    gazetteer: gazetteerFrom(),
-    readMessage: readsAside().read,
-    programVersion: '0.0.0',
-  };
+  const context = contextOn(store, NOW, 'UTC');
   const day = (date: string) => ({ date, kind: 'shoot', call: `${date}T09:00`, wrap: `${date}T19:00` });
   const candidate = { title: 'Curling', place: THUNDER_BAY, days: [day('2026-12-10'), day('2026-12-11')] };
   return {

@@ -8,8 +8,7 @@ import { join } from 'node:path';
 import { openStore } from '../../db/open.ts';
 import { LONGEST_STAY_MS } from '../../db/schema/jobs.ts';
 import { saveSetup } from '../../db/setup.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsAside } from '../../electron/reading/aside.ts';
+import { contextOn } from '../context.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { SETUP, THUNDER_BAY } from '../api/world.ts';
 import { strewn } from '../db/years.ts';
@@ -29,14 +28,7 @@ async function books(years: number) {
     saveSetup(db, SETUP, NOW);
     strewn(db, { years, until: NOW + 60 * DAY });
   });
-  const context = {
-    store,
-    now: () => NOW,
-    systemZone: 'UTC',
-    gazetteer: gazetteerFrom(),
-    readMessage: readsAside().read,
-    programVersion: '0.0.0',
-  };
+  const context = contextOn(store, NOW, 'UTC');
   const probe = store.read((db) =>
     db.$client.prepare<unknown[], { job_id: string }>('select job_id from stays where start_at < ? and start_at > ? and end_at > ?'),
   );

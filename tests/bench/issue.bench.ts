@@ -10,8 +10,7 @@ import { insertInvoice, invoiceRecord } from '../../db/invoices.ts';
 import { openStore } from '../../db/open.ts';
 import { insertPaper, paperById } from '../../db/papers.ts';
 import { saveSetup } from '../../db/setup.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsAside } from '../../electron/reading/aside.ts';
+import { contextOn } from '../context.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { SETUP, inkedJobs } from './inked-jobs.ts';
 import { pair, report } from './harness.ts';
@@ -24,14 +23,7 @@ const folder = mkdtempSync(join(tmpdir(), 'kitbound-bench-'));
 const now = (): number => Temporal.Instant.from('2026-11-01T15:00:00Z').epochMilliseconds;
 const store = await openStore({ folder, now });
 store.write((db) => saveSetup(db, SETUP, now()));
-const context = {
-  store,
-  now,
-  systemZone: 'America/Chicago',
-  gazetteer: gazetteerFrom(),
-  readMessage: readsAside().read,
-  programVersion: '0.0.0',
-};
+const context = contextOn(store, now);
 const jobs = await inkedJobs(context, BILLS);
 
 let at = 0;

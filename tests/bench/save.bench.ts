@@ -7,8 +7,7 @@ import { Agent, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openStore } from '../../db/open.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsAside } from '../../electron/reading/aside.ts';
+import { contextOn } from '../context.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { startHost } from '../host.ts';
 import { pageHeaders } from '../knock.ts';
@@ -58,7 +57,7 @@ await host.close();
 const folder = mkdtempSync(join(tmpdir(), 'kitbound-bench-'));
 const now = (): number => Date.now();
 const store = await openStore({ folder, now });
-const context = { store, now, systemZone: 'UTC', gazetteer: gazetteerFrom(), readMessage: readsAside().read, programVersion: '0.0.0' };
+const context = contextOn(store, now, 'UTC');
 const beside = rawWriter(folder);
 const storeOnly = await pair({
   name: 'save a job, without HTTP',

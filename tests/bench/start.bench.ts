@@ -9,8 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright';
 import { openStore } from '../../db/open.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsAside } from '../../electron/reading/aside.ts';
+import { contextOn } from '../context.ts';
 import { noLog } from '../../electron/api/log.ts';
 import { callProcedure } from '../../electron/api/serve.ts';
 import { openLoopback } from '../../electron/doors/loopback.ts';
@@ -29,14 +28,7 @@ const BLANK = {
 const folder = mkdtempSync(join(tmpdir(), 'kitbound-bench-'));
 const now = (): number => Date.now();
 const store = await openStore({ folder, now });
-const context = {
-  store,
-  now,
-  systemZone: 'America/Chicago',
-  gazetteer: gazetteerFrom(),
-  readMessage: readsAside().read,
-  programVersion: '0.0.0',
-};
+const context = contextOn(store, now);
 await fill();
 const built = pageFiles(BUILT);
 const pages = { find: (path: string) => (path === '/blank.html' ? BLANK : built.find(path)) };

@@ -7,11 +7,10 @@ import type { DraftKind, Invoice } from '../../core/contract/invoices.ts';
 import type { Money } from '../../core/contract/parts.ts';
 import { blankClient } from '../../core/people/blank.ts';
 import { openStore } from '../../db/open.ts';
-import { gazetteerFrom } from '../../electron/api/gazetteer.ts';
-import { readsHere } from '../../electron/reading/here.ts';
 import type { Context } from '../../electron/api/context.ts';
 import { router } from '../../electron/api/router.ts';
 import { FARGO, DULUTH, SETUP, THUNDER_BAY } from '../api/world.ts';
+import { contextOn } from '../context.ts';
 import { today } from './stage.ts';
 
 const DAY = 86_400_000;
@@ -38,16 +37,7 @@ type Teller = {
 export async function fillBooks(folder: string): Promise<void> {
   const clock = { now: Date.now() };
   const store = await openStore({ folder, now: () => clock.now });
-  const gazetteer = gazetteerFrom();
-  const read = readsHere(gazetteer);
-  const context: Context = {
-    store,
-    now: () => clock.now,
-    systemZone: 'America/Chicago',
-    gazetteer,
-    readMessage: async (message) => read(message),
-    programVersion: '0.0.0',
-  };
+  const context = contextOn(store, () => clock.now);
   try {
     const teller = await tellerOf(context, clock);
     await story(teller);

@@ -6,7 +6,7 @@ import { countedSo } from '../settle/days.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
 import { dateFeatures, isBrief, type Page } from './features.ts';
-import { hardlyOne, isOtherLength } from './length.ts';
+import { isOtherLength } from './length.ts';
 import { chancesIn, type Learned } from './models.ts';
 import { otherParts } from './part.ts';
 
@@ -29,13 +29,6 @@ const NOT_REACH = 60;
 
 /** The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked. */
 export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
-  const agreed = weighedDays(event, page, learned);
-  // Where only some days of a run are wanted, the rules know which.
-  const found = agreed.dates.length === 1 && !agreed.dropped && !isBrief(page);
-  return found && hardlyOne(page.scene, learned) ? openDays(agreed) : agreed;
-}
-
-function weighedDays(event: EventDays, page: Page, learned: Learned): EventDays {
   if (page.scene.dates.length > MOST_MENTIONS || event.counted) return event;
   const agreed = likelierDays(event, page, learned);
   // "For the 3 days", "all together four days": all of them are counted.

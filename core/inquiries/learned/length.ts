@@ -10,8 +10,6 @@ import { chancesIn, type Learned } from './models.ts';
 const MOST_TEXT = 6000;
 /** Whole words here, with their endings: "days" says what "day" does not. */
 const WORD = /[\p{L}\p{M}]+(?:['’]\p{L}+)*|\d+|[&+–-]/gu;
-/** From this chance on more days are meant than the one that was found. */
-const MORE = 0.3;
 /** From this chance on the days are not known yet. */
 const OPEN = 0.5;
 
@@ -54,11 +52,8 @@ export function lengthFeatures({ text, dates, times }: Scene): Set<string> {
   ]);
 }
 
-/** True where the words of a message leave its days open, or speak of more than the one that was found. */
+/** True where the words of a message leave its days open, or hardly speak of the one day that was found. */
 export function isOtherLength(scene: Scene, days: number, learned: Learned): boolean {
-  const { more = 0, open = 0 } = chancesIn(learned.length, lengthFeatures(scene));
-  return open >= OPEN || (days === 1 && more >= MORE);
+  const { one = 0, open = 0 } = chancesIn(learned.length, lengthFeatures(scene));
+  return open >= OPEN || (days === 1 && one < ONE);
 }
-
-/** True where the words of a message hardly speak of one day. */
-export const hardlyOne = (scene: Scene, learned: Learned): boolean => (chancesIn(learned.length, lengthFeatures(scene))['one'] ?? 0) < ONE;

@@ -17,9 +17,9 @@ const NOT_THE_SHOOT =
 const AFTER =
   /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt|(?:the )?(?:date|invoice|delivery|end))|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
 
-/** "two or three days", "one, maybe two days": nobody knows yet which. */
-const ONE_OF_TWO =
-  /\b(?:one|two|three|four|five|six|a day|[1-9])(?:,? (?:or|to|maybe|perhaps|possibly|even)(?: maybe| perhaps| even)? |\s?[-–/]\s?)$/i;
+/** "two or", "one, maybe", "3-": a number beside another, of which nobody knows yet which it is. */
+export const EITHER_COUNT = String.raw`(?:one|two|three|four|five|six|seven|a day|[1-9])(?:,? (?:or|to|maybe|perhaps|possibly|even)(?: maybe| perhaps| even)? |\s?[-–/]\s?)`;
+const ONE_OF_TWO = new RegExp(String.raw`\b${EITHER_COUNT}$`, 'i');
 
 /** "last year (March 2025, three days": how long it was then. */
 const LAST_TIME =

@@ -4,6 +4,7 @@
  */
 import { lineStart } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
+import { EITHER_COUNT } from './days.ts';
 import type { Where } from './scene.ts';
 
 const UNKNOWN = anyOf(
@@ -24,7 +25,7 @@ const LEAD = 50;
 
 /** Said of an end that is not known. */
 const NOT_KNOWN = String.raw`(?:(?:is |are |was |still |as yet |yet )*(?:tb[acd]|open|unknown|undecided|unclear|not (?:yet )?(?:known|set|fixed|decided|settled|agreed|confirmed|clear|sure|final)|to be (?:agreed|fixed|confirmed|decided|announced|arranged|set|settled)|(?:being|getting) (?:worked out|decided|settled|negotiated)|depend(?:s|ing|ent)?\b|up in the air|anyone's guess)|follows? (?:later|next|soon|when|once|as soon))`;
-const SOME_DAYS = String.raw`(?:(?:a )?(?:few|couple(?: of)?)|several|some|many|(?:one|two|three|four|five|six|seven|[1-9])(?:,? (?:or|to|maybe|perhaps|possibly|even)(?: maybe| perhaps| even)? |\s?[-–/]\s?)(?:two|three|four|five|six|seven|eight|ten|[2-9]|10)) (?:more |full |shoot(?:ing)? |filming )?(?:days|nights|evenings|shifts)`;
+const SOME_DAYS = String.raw`(?:(?:a )?(?:few|couple(?: of)?)|several|some|many|${EITHER_COUNT}(?:two|three|four|five|six|seven|eight|ten|[2-9]|10)) (?:more |full |shoot(?:ing)? |filming )?(?:days|nights|evenings|shifts)`;
 const ONE_MORE = String.raw`(?:a second|a third|another|one more|an extra|an additional|a further) (?:day|night|evening|shift|one)`;
 
 /** Wherever it is said. */

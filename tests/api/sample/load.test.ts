@@ -11,7 +11,8 @@ import { openStore } from '../../../db/open.ts';
 import { useSnapshot } from '../../../db/recover.ts';
 import { temporaryFolder, temporaryStore } from '../../store.ts';
 import { refusal, world } from '../world.ts';
-import { contextOf, told } from './told.ts';
+import { contextOn } from '../../context.ts';
+import { told } from './told.ts';
 
 const INSTANT = '2026-11-26T15:00:00Z';
 const NOW = Temporal.Instant.from(INSTANT).epochMilliseconds;
@@ -31,7 +32,7 @@ test('a store that holds anything is refused with a sentence, and keeps what it 
 
 test('a load that fails in the middle leaves the store empty and nothing beside it', async () => {
   const store = await temporaryStore(() => NOW);
-  const context = contextOf(store, NOW);
+  const context = contextOn(store, NOW);
   const failing = loadSample(context, ({ done }) => {
     if (done === 90) throw new RangeError('as if the ninetieth step failed');
   });
@@ -44,7 +45,7 @@ test('a load that fails in the middle leaves the store empty and nothing beside 
 
 test('while it is being loaded it says how far, takes no second load, and what was saved meanwhile is kept', async () => {
   const store = await temporaryStore(() => NOW);
-  const context = contextOf(store, NOW);
+  const context = contextOn(store, NOW);
   let asked: Promise<unknown>[] = [];
   const loading = loadSample(context, ({ done }) => {
     if (done !== 20) return;
@@ -86,7 +87,7 @@ test('it is left whole: the store is empty, and the snapshot brings it back', as
   useSnapshot({ folder, name: snapshot.name, now: NOW });
   const again = await openStore({ folder, now: () => NOW });
   try {
-    const rows = await callProcedure(contextOf(again, NOW), 'jobs.list', {});
+    const rows = await callProcedure(contextOn(again, NOW), 'jobs.list', {});
     expect((rows as { jobs: unknown[] }).jobs.length).toBeGreaterThan(50);
   } finally {
     again.close();

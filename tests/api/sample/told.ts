@@ -2,26 +2,11 @@
  * The sample year told for a day of the test's choosing, in a store of its own.
  */
 import type { Context } from '../../../electron/api/context.ts';
-import { gazetteerFrom } from '../../../electron/api/gazetteer.ts';
-import { readsHere } from '../../../electron/reading/here.ts';
 import { callProcedure } from '../../../electron/api/serve.ts';
 import { loadSample } from '../../../electron/sample/load.ts';
 import { openStore } from '../../../db/open.ts';
 import type { Store } from '../../../db/store.ts';
-
-const gazetteer = gazetteerFrom();
-const read = readsHere(gazetteer);
-
-export function contextOf(store: Store, now: number): Context {
-  return {
-    store,
-    now: () => now,
-    systemZone: 'America/Chicago',
-    gazetteer,
-    readMessage: async (message) => read(message),
-    programVersion: '0.0.0',
-  };
-}
+import { contextOn } from '../../context.ts';
 
 export type Told = { store: Store; context: Context; call: <T>(name: string, input?: unknown) => Promise<T> };
 
@@ -29,7 +14,7 @@ export type Told = { store: Store; context: Context; call: <T>(name: string, inp
 export async function told(instant: string, folder: string): Promise<Told> {
   const now = Temporal.Instant.from(instant).epochMilliseconds;
   const store = await openStore({ folder, now: () => now });
-  const context = contextOf(store, now);
+  const context = contextOn(store, now);
   await loadSample(context);
   return { store, context, call: async <T>(name: string, input: unknown = {}) => (await callProcedure(context, name, input)) as T };
 }

@@ -2,10 +2,7 @@
  * A first day of which nobody knows yet how many follow is stated, its last day is asked about; a job of one day stays one.
  */
 import { expect, test } from 'vitest';
-import { facts } from './reading.ts';
-
-const asked = (sentence: string): string =>
-  `Hi Kit, could you film for us in Fargo? ${sentence} Let me know what you would charge.\n\nThanks, Robin`;
+import { aFair, facts } from './reading.ts';
 
 test.each([
   'We start on Monday 8 March, call 05h30 that first day, and go on for five or six days depending on the rain.',
@@ -14,7 +11,7 @@ test.each([
   'We have 8 March booked at the hall and are trying to get the 9th too.',
   'The conference opens on Monday 8 March; whether we film the second day as well depends on budget.',
 ])('how many days is not stated: %s', (sentence) => {
-  const { end, days } = facts(asked(sentence));
+  const { end, days } = facts(aFair(sentence));
   expect([end, days]).toEqual([undefined, undefined]);
 });
 
@@ -59,7 +56,7 @@ test.each([
   'Monday 8 March till whenever.',
   'It begins Monday 8 March and the committee will decide on the closing day on Friday.',
 ])('the end is open: %s', (sentence) => {
-  const { start, end, days } = facts(asked(sentence));
+  const { start, end, days } = facts(aFair(sentence));
   expect([start, end, days]).toEqual(['2027-03-08', undefined, undefined]);
 });
 
@@ -74,6 +71,6 @@ test.each([
   'Our open day is on Monday 8 March, from 9 to 4.',
   'It is on Monday 8 March, and as many guests as the hall holds.',
 ])('one day: %s', (sentence) => {
-  const { start, end } = facts(asked(sentence));
+  const { start, end } = facts(aFair(sentence));
   expect([start, end]).toEqual(['2027-03-08', '2027-03-08']);
 });

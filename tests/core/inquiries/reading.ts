@@ -24,6 +24,10 @@ export function facts(text: string, receivedAt = WEDNESDAY, home = 'duluth'): Re
 export const ONE_DAY = 'Could you film our gala in Fargo on Saturday 12 December, 2pm to 9pm?';
 export const TWO_DAYS = 'Could you film our fair in Fargo on 12 and 13 December, from 10 to 6?';
 
+/** A message that asks for one fair, with a sentence of its days. */
+export const aFair = (sentence: string): string =>
+  `Hi Kit, could you film our fair in Ripon? ${sentence} Let me know what you would charge.\n\nThanks, Robin`;
+
 /** What words offer for a job: amount, currency and unit, `-` for what is not known, `none` where nothing is offered. */
 export function offerIn(asked: string, words: string): string {
   const { amount, currency = '-', per = '-' } = facts(`${asked} ${words}\n\nThanks, Robin`).budget ?? { amount: 'none' };

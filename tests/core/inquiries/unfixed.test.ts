@@ -2,10 +2,7 @@
  * A date that is named of a day which is not fixed is asked about; one that is only spoken of with care is stated.
  */
 import { expect, test } from 'vitest';
-import { daysOf } from './reading.ts';
-
-const asked = (sentence: string): string =>
-  `Hi Kit, could you film our fair in Ripon? ${sentence} Let me know what you would charge.\n\nThanks, Robin`;
+import { aFair, daysOf } from './reading.ts';
 
 test.each([
   'It will be around 6 November.',
@@ -34,7 +31,7 @@ test.each([
   "It should be shown at our dinner on 6 November, so we'd film some day in October.",
   "Our anniversary is 6 November and we'd like the interviews filmed a few weeks before.",
   'The launch is 6 November. Interviews would be filmed on a day in the month before, to be agreed.',
-])('asked: %s', (sentence) => expect(daysOf(asked(sentence))).toBe('ask'));
+])('asked: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('ask'));
 
 test.each([
   "We're thinking of Saturday 6 November.",
@@ -48,4 +45,4 @@ test.each([
   'Are you around on Saturday 6 November?',
   'It is on Saturday 6 November; come whenever you need to.',
   "It is on Saturday 6 November. Ripon or York, we haven't picked.",
-])('stated: %s', (sentence) => expect(daysOf(asked(sentence))).toBe('11-06'));
+])('stated: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('11-06'));
