@@ -7,7 +7,6 @@ import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
 import { rangeAt } from './range-words.ts';
-import { isRoughly } from './roughly.ts';
 import { bracketedDays, numbersWeekdays, ofThisMonth, weekdayOf, withItsWeekday } from './their-weekdays.ts';
 import { yearInMonth } from './written.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
@@ -269,9 +268,6 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     } else if (word === 'wc' || (word === 'w' && tokens[index + 1]?.text === '/' && /^[ce]$/.test(tokens[index + 2]?.lower ?? ''))) {
       around = 'week';
       at = word === 'wc' ? index + 1 : index + 3;
-    } else if (isRoughly(tokens, index)) {
-      around = 'week';
-      at = index + 1;
     }
     const between =
       BETWEEN.test(tokens[at - 1]?.lower ?? '') ||

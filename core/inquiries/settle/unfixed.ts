@@ -8,7 +8,7 @@ import type { EventDays, Scene } from './scene.ts';
 const DAY = String.raw`(?:days?|dates?|evenings?|nights?|afternoons?|mornings?|weekends?|week(?:day)?s?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|time)`;
 /** Right before the date. */
 const LEADS = new RegExp(
-  String.raw`(?:(?<!\p{L})(?:somewhere near|give or take [\w ]{1,16},?|as early as|(?:no|not) (?:earlier|sooner) than|not (?:before|until)|between now and|(?:at the )?earliest(?: is)?|(?:any|some|which|whichever)(?: of)?(?: your| the)?(?: free| other)? ${DAY}(?: you like)? (?:after|from|before|until|till|up to|between|but|except|other than)|(?:your|any) free ${DAY} (?:after|before|from)|any|some))\s(?:on |the )*(?:\p{L}+day,? )?(?:the )?$`,
+  String.raw`(?:(?<!\p{L}|\b(?:you|u|ya|ye|yous|anyone|anybody|somebody|someone|still|is|are|re|was|were|i'm|we're|you're|town|shop|all|turn|get|way)(?: (?:be|still|guys|lot|all))? )around|(?<!\p{L})(?:roughly|circa|approx(?:imately)?\.?|somewhere near|give or take [\w ]{1,16},?|as early as|(?:no|not) (?:earlier|sooner) than|not (?:before|until)|between now and|(?:at the )?earliest(?: is)?|(?:any|some|which|whichever)(?: of)?(?: your| the)?(?: free| other)? ${DAY}(?: you like)? (?:after|from|before|until|till|up to|between|but|except|other than)|(?:your|any) free ${DAY} (?:after|before|from)|any|some))\s(?:on |the )*(?:\p{L}+day,? )?(?:the )?$`,
   'iu',
 );
 /** Right behind it. */
