@@ -50,3 +50,13 @@ test('what cannot be meant is told as it is here, and the thread stays', async (
   await expect(read(wrong)).rejects.toThrow(RangeError);
   expect((await read(PLAIN)).isInquiry).toBe(true);
 });
+
+test('what is being read when the program is closed is refused at once', async () => {
+  const { read, close } = aside();
+  await read(PLAIN);
+  const broken = refusal(read({ ...AT, text: long }));
+  // The order is on its way to the thread when the thread is ended.
+  await new Promise((resolve) => setImmediate(resolve));
+  await close();
+  expect(await broken).toMatchObject({ code: 'REFUSED', what: 'Reading this message was broken off.', kept: 'Nothing was changed.' });
+});

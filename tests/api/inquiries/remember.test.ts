@@ -2,6 +2,7 @@ import { call } from '@orpc/server';
 import { expect, test } from 'vitest';
 import { inquiries } from '../../../electron/api/inquiries.ts';
 import { jobs } from '../../../electron/api/jobs.ts';
+import { refused } from '../../../electron/api/trouble.ts';
 import { FARGO, refusal, world } from '../world.ts';
 
 const message = (date: string, from = 'ada@northfield.example') =>
@@ -72,4 +73,15 @@ test('a job put on the books by hand teaches nothing', async () => {
   const { job } = await call(jobs.add, { facts: { title: 'By hand' } }, { context });
   await call(jobs.change, { id: job.id, version: 1, changes: { role: 'audio' } }, { context });
   expect((await call(jobs.history, { id: job.id }, { context })).entries[0]?.sentence).toBe('Changed: role.');
+});
+
+test('a message that cannot be read again teaches nothing, its job is changed all the same; one that is new is refused and not taken', async () => {
+  const { context } = await world('2026-11-12T15:00:00Z');
+  const taken = await call(inquiries.take, { text: message('12 December') }, { context });
+  const slow = { ...context, readMessage: () => Promise.reject(refused('Reading this message took too long.', 'Paste less of it.')) };
+  const { job } = await call(jobs.change, { id: taken.jobId, version: 1, changes: { role: 'audio' } }, { context: slow });
+  expect(job.role).toBe('audio');
+  expect((await call(jobs.history, { id: job.id }, { context })).entries[0]?.sentence).toBe('Changed: role.');
+  expect((await refusal(call(inquiries.take, { text: message('19 December') }, { context: slow }))).todo).toBe('Paste less of it.');
+  expect((await call(jobs.list, {}, { context })).jobs).toHaveLength(1);
 });
