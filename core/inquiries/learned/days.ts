@@ -37,7 +37,7 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
   if (parts.length > 0) return openDays(agreed, ...parts);
   if (agreed.dates.length === 0 || isBrief(page)) return agreed;
-  const otherwise = !agreed.dropped && isOtherLength(page.scene, agreed.dates.length, learned);
+  const otherwise = isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
   return otherwise || areUnlikely(agreed, page, learned) ? openDays(agreed) : agreed;
 }
 

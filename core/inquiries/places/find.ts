@@ -27,6 +27,8 @@ type Tokens = readonly Token[];
 const MOST_NAMES = 3000;
 
 const ENOUGH = 0.4;
+/** "$1,500 in Singapore dollars" */
+const OF_MONEY = /^ (?:dollars?|pounds?|francs?|pesos?|rupees?)(?!\p{L})/iu;
 const MOVED_AWAY = 4;
 /** What a large town scores of which nothing tells that it is meant. */
 const BY_SIZE = 0.5;
@@ -71,6 +73,10 @@ export function placesIn(
       : capital
         ? unlistedAt(text, tokens, index, taken, hints.homeCountry)
         : undefined;
+    if (hit && OF_MONEY.test(text.slice(hit.hit.end, hit.hit.end + 12))) {
+      index = hit.next - 1;
+      continue;
+    }
     if (hit?.hit.faint) {
       const last = towns.at(-1);
       if (last && OR.test(text.slice(last.end, Math.min(hit.hit.start, last.end + 16)))) {

@@ -30,7 +30,7 @@ const UNDECIDED = anyOf(
 );
 /** "or if the hall cannot move the banquet, then the Saturday", "or failing that the 25th" */
 const OR_ELSE =
-  /\b(?:or|otherwise|failing that|alternatively|if not)\b[^.;!?\n]{0,70}\b(?:then|instead|failing that|alternatively|otherwise|if not|if not that|possibly|else)[,\s]+(?:on )?(?:the )?$/i;
+  /\b(?:or|otherwise|failing that|alternatively|if not|unless)\b[^.;!?\n]{0,70}\b(?:then|instead|failing that|alternatively|otherwise|if not|if not that|possibly|else)[,\s]+(?:on )?(?:the )?$/i;
 const FAILING =
   /\b(?:failing that|alternatively|if not(?: that| then)?|or else|or possibly|or maybe|or perhaps|or even)[,\s]+(?:on )?(?:the )?$/i;
 /** "sometime between" */

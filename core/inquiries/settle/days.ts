@@ -13,7 +13,7 @@ const SINGLE =
 const PART_OF = /\b(two|three|four|five|six|\d) (?:out )?of (?:the|those|these|our|my) $/i;
 /** Counts of days that are about something else. */
 const NOT_THE_SHOOT =
-  /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|through|later|ago|next|last|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
+  /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|through|later|ago|next|last|other|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
 const AFTER =
   /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt|(?:the )?(?:date|invoice|delivery|end))|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
 
@@ -25,6 +25,9 @@ const ONE_OF_TWO = new RegExp(String.raw`\b${EITHER_COUNT}$`, 'i');
 const LAST_TIME =
   /\b(?:last|previous) (?:year|time|spring|summer|autumn|fall|winter|edition|one)(?:'s)?\b(?![^.;!?\n]*\b(?:this|now|we(?:'d| would| need| want))\b)[^.;!?\n]{0,60}$/i;
 const LONGEST_LEAD = 90;
+
+/** True for what is told of an earlier time: "last year you only did the Saturday". */
+export const ofLastTime = (text: string, start: number): boolean => LAST_TIME.test(text.slice(Math.max(0, start - LONGEST_LEAD), start));
 
 /** "from 5 May for four nights": as many days, right behind their first. */
 const NIGHTS =
@@ -49,7 +52,7 @@ export function daysSaid(text: string): DaysSaid[] {
       days > LONGEST ||
       // "coverage of all three days"
       (NOT_THE_SHOOT.test(`${lead.split(/[.;!?\n]/).at(-1)}`) && !(/^all\b/i.test(match[0]) && /\bof\s$/i.test(lead))) ||
-      LAST_TIME.test(text.slice(Math.max(0, match.index - LONGEST_LEAD), match.index)) ||
+      ofLastTime(text, match.index) ||
       ONE_OF_TWO.test(lead) ||
       AFTER.test(text.slice(match.index + match[0].length, match.index + match[0].length + 30))
     )
@@ -61,7 +64,7 @@ export function daysSaid(text: string): DaysSaid[] {
   for (const { index, 0: words, 1: word = '' } of text.matchAll(NIGHTS))
     found.push({ days: numberWord(word.toLowerCase()) ?? Number(word), start: index, end: index + words.length });
   for (const { index, 0: words, 1: run = '', 2: row = '' } of text.matchAll(NIGHTS_RUN))
-    if (!LAST_TIME.test(text.slice(Math.max(0, index - LONGEST_LEAD), index)))
+    if (!ofLastTime(text, index))
       found.push({ days: numberWord((run || row).toLowerCase()) ?? Number(run || row), start: index, end: index + words.length });
   return found;
 }
@@ -104,7 +107,7 @@ export function daysOf(text: string, { dates, where: dateWhere, dropped, count, 
 }
 
 /** "a three-day conference": of which only some may be mine; a three-day job is all mine. */
-const ofOccasion = (text: string, { start, end }: Where): boolean =>
+export const ofOccasion = (text: string, { start, end }: Where): boolean =>
   /^(?:the |an? |full )?[\p{L}\d]+[\s-]day\s(?!job|shoot|gig|booking|hire|edit|rate|week)\p{L}/iu.test(text.slice(start, end + 16));
 
 /** True where so many days, and no other number of them, are said to be those of the work. */

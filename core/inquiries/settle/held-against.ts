@@ -1,6 +1,8 @@
 /**
  * The days that were settled, held against everything else in a message that may speak against them, one after another.
  */
+import { heldAgainstCount } from './counted-with.ts';
+import { heldAgainstGiven } from './dates-given.ts';
 import { heldAgainstDayBeforeFilmed } from './day-before-filmed.ts';
 import { heldAgainstDayOfRun } from './day-of-run.ts';
 import { heldAgainstDaysBeside } from './days-beside.ts';
@@ -23,6 +25,7 @@ import { heldAgainstUnfixed } from './unfixed.ts';
 import { heldAgainstWindow } from './window.ts';
 
 const ALL = [
+  heldAgainstCount,
   heldAgainstOthers,
   heldAgainstHours,
   heldAgainstDaysBeside,
@@ -41,6 +44,7 @@ const ALL = [
   heldAgainstSomebodyElse,
   heldAgainstAlternatives,
   heldAgainstWindow,
+  heldAgainstGiven,
   heldAgainstUnfixed,
 ];
 

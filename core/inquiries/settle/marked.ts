@@ -4,6 +4,7 @@
  */
 import { lineAround } from '../parts/sentences.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { ofLastTime } from './days.ts';
 import { OF_AN_HOUR } from './mark-words.ts';
 import { byPlace, byTown, marksOf, numberOf } from './marks.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -45,7 +46,10 @@ export function markedOf(scene: Scene, settled: EventDays, candidates: readonly 
   const known = [...new Set([...settled.dates, ...all.flatMap(({ readings }) => readings[0] ?? [])])].sort();
   const mentions = scene.dates
     .slice(0, MOST_MENTIONS)
-    .filter(({ said, by, past, explicit }) => said !== 'reply' && (!by || said === 'wrap') && !(past && explicit && said === 'past'));
+    .filter(
+      ({ said, by, past, explicit, start }) =>
+        said !== 'reply' && (!by || said === 'wrap') && !(past && explicit && said === 'past') && !ofLastTime(text, start),
+    );
   const dated = mentions.map((mention) => ({ start: mention.start, end: mention.end, days: namedAmong(mention, known) }));
   const run = settled.dates.length > 1 ? settled.dates : settled.choices.find(({ length }) => length > 1);
   const placed = byPlace(text, mentions, run ?? (consecutive(known) ? known : []));

@@ -4,6 +4,7 @@
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from './days-among.ts';
+import { ofLastTime } from './days.ts';
 import { daysInPlace } from './in-place.ts';
 import { NOT_THE } from './mark-words.ts';
 import { numberOf } from './marks.ts';
@@ -143,7 +144,7 @@ function wantedNamed(scene: Scene, { dates, where }: EventDays): string[] | unde
   const { text } = scene;
   for (const mention of scene.dates.slice(0, MOST_MENTIONS)) {
     const { start, end } = mention;
-    if (mention.past || mention.by || where.some((one) => one.start === start)) continue;
+    if (mention.past || mention.by || where.some((one) => one.start === start) || ofLastTime(text, start)) continue;
     // "Sunday to Thursday" names all of them.
     if (RUN.test(text.slice(start, end)) || mention.readings.some((reading) => dates.every((date) => reading.includes(date)))) continue;
     const sentence = sentenceAround(text, start, end);
