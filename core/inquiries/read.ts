@@ -51,6 +51,7 @@ import { isOneDay } from './settle/one-day.ts';
 import { lengthIsOpen } from './settle/open-length.ts';
 import { countriesOf, placeOfJob } from './settle/place.ts';
 import { likelyHours } from './settle/unlikely.ts';
+import { settledOnly } from './settle/unsettled-hours.ts';
 import { replyOf } from './settle/reply.ts';
 import { detailsOf, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
@@ -163,10 +164,8 @@ function readMessage(input: ReadInput & Chosen): Reading {
   }
 
   const weighedPage = { ...page, scene };
-  const calls = likelyHours(
-    withSurestHours(agreedCalls(callsOf(scene, event), weighedPage, input.learned), weighedPage, event, input.learned),
-    event.dates,
-  );
+  const agreed = agreedCalls(callsOf(scene, event), weighedPage, input.learned);
+  const calls = likelyHours(settledOnly(scene, withSurestHours(agreed, weighedPage, event, input.learned)), event.dates);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);

@@ -67,7 +67,7 @@ export const callOfHours = phrases(`
 
 /** What the crew does at its call: to be asked whose doing it is. */
 export const callDone = phrases(`
-  report* in? to the? reception/desk/office/security/gate/me/us/stage/door/foyer/lobby/venue/manager # | report* in? # | check-in with/at/to # | sign-in at/with # | check in # | sign in #
+  report* in? to the? reception/desk/office/security/gate/me/us/stage/door/foyer/lobby/venue/manager # | report* in? # | check-in with/at/to # | check-in at/with/by the/our ... at/by/for # | sign-in at/with # | check in # | sign in #
   unload* # | pull/roll/rock/pitch/turn/show/pop up/in/over/down # | swing/come/drop by/along/over/round/in/down/to # | pop in # | get started # | get going # | kick you off # | muster* #
   gather* # | assemble* # | plug in # | be with us # | be with me # | be at ... # | get to ... # | come to ... # | arrive at ... # | plug-in # | park up # | land # | join us # | join me # | meet us/me #
 `);

@@ -50,7 +50,7 @@ const call = oneOf(
     (?<!\b(?:media|press|photo|curtain|roll|cast|casting|phone|zoom|conference|team|client|talent|artists?|artists'|judges'?|volunteers?|choir|orchestra|players?|riders?|vet|last|bugle) )\bcall(?:s|'s)?\b(?=,?\s?(?:is|at|time|will be|would be|:|=|-|for|from|on)?\s?(?:at |about |around |~)?(?:\d|noon|midday|midnight|half|quarter|six|seven|eight|nine|ten|eleven|\bmon|\btue|\bwed|\bthu|\bfri|\bsat|\bsun|\bjan|\bfeb|\bmar|\bapr|\bmay|\bjun|\bjul|\baug|\bsep|\boct|\bnov|\bdec|\bthe\b))
     \bon[- ]?site\b|\bonsite\b|\bget[- ]?in\b|\bset[- ]?up\b|\bsetting up\b|\brig(?:ging)?\b
     \barriv(?:e|al|ing)\b
-    \baccess\b|\bbe (?:(?:up|out|down|over|back|round) )?(?:there|here)\b|\bbe (?:set|ready|in place|in position|on deck|\w+side)\b
+    \baccess\b|\bbe (?:(?:up|out|down|over|back|round) )?(?:there|here)\b|\bbe (?:set|ready|in place|in position|on deck|\w+-?side)\b
     \b(?:to|please|must|you|you'd|you'll) be (?:at|on|in)\b(?! (?:\d|a\b|an\b|touch|contact|town|charge))
     (?=[bp])(?<=(?:^|[,;.])\s{0,2})(?:please )?be (?:at|on|in)\b(?! \d)|\bb (?:there|here)\b|\bmeet(?= \d)|\bon (?:deck|location)\b(?= (?:at |by |from |for )?\d)|\bwelcome (?:any ?time )?(?:from|after)\b(?= \d)|\bgates? for crew opens?\b|\bstarts? (?:time )?for (?:you|crew|us)\b|\bpack[- ]in\b
     \b(?:need|want|like) (?:you|u) (?:there|here|in place|on set|(?=\d|at \d))|\bcrew (?:in(?=\s?[:=]|\s?(?:at |by |from |for )?\d)|from|access|arriv\w*)\b

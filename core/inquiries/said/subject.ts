@@ -46,11 +46,14 @@ const PEOPLE = anyOf(`${one(`
 /** "Stage door at 6": a way in, nobody. */
 const ENTRANCE = /\b(?:stage|artists'?|players'?|press|staff|vendors?'?|traders?'?|judges'?) (?:doors?|gates?|entrance|desk|entry)\b/i;
 /** "Riders sign on at": what stands before an hour is said of others from the beginning of its clause. */
-export function ofOthers(text: string, at: number): boolean {
+export const ofOthers = (text: string, at: number): boolean =>
+  beginsWithOthers(text, at) || (tellsOfElse(text, at) && !MINE.test(clauseBefore(text, at, REACH).replace(ENTRANCE, '')));
+
+/** True where the clause of an hour begins with people who are not me, and names me nowhere. */
+export function beginsWithOthers(text: string, at: number): boolean {
   const clause = clauseBefore(text, at, REACH).replace(ENTRANCE, '');
   const found = PEOPLE.exec(clause);
-  const named = found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index));
-  return (named || tellsOfElse(text, at)) && !MINE.test(clause);
+  return found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index)) && !MINE.test(clause);
 }
 /** What has hours of its own, which are neither the occasion's nor mine. */
 const THINGS = anyOf(`

@@ -6,8 +6,10 @@ import { cuesIn, type Cue } from '../said/cues.ts';
 import { builtAbroad } from './built-abroad.ts';
 import type { TimeMention } from '../times/find.ts';
 import { comesOrGoes } from './comes-and-goes.ts';
+import { filmedThen } from './filmed-then.ts';
 import { answersForm } from './form-answers.ts';
 import { goesAbroad } from './goes-abroad.ts';
+import { hourOfTheirs } from './hours-of-theirs.ts';
 import type { Where } from './scene.ts';
 import { isThereThen } from './there-then.ts';
 
@@ -112,6 +114,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     NOT_FILMED.test(after) ||
     (time.to && EITHER_SIDE.test(after)) ||
     NOT_YET_CALLED.test(lead) ||
+    hourOfTheirs(text, time) ||
     (time.to && (IDLE.test(lead) || IDLE_AFTER.test(after)))
   )
     return { cue: 'other', strong: true };
@@ -182,6 +185,7 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     return { cue: 'wrap', strong: true };
   if (HAVE_GONE.test(lead) || NO_LONGER.test(near)) return { cue: 'wrap', strong: true };
   if (LAST_OF.test(near)) return { cue: 'wrap', strong: true };
+  if (filmedThen(text, time)) return { cue: 'call', strong: true };
   const ofMe = comesOrGoes(near, text.slice(time.end, time.end + COMES_TAIL));
   // "programme from 20.00 to 22.45, after that you can go": of hours from and to only the end.
   return ofMe && (!time.to || ofMe.cue === 'wrap') ? { cue: ofMe.cue, strong: true } : undefined;

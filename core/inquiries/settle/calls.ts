@@ -4,6 +4,8 @@
 import { settledPair } from '../times/find.ts';
 import { OF_ELSE } from './days-among.ts';
 import { earlierCall } from './earlier.ts';
+import { filmedThen } from './filmed-then.ts';
+import { lastsFor } from './lasts-for.ts';
 import { laterBy } from './later.ts';
 import { endsNothing } from './ends-around.ts';
 import { SMALL_CALL } from './ends-late.ts';
@@ -149,7 +151,12 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     };
   // "2 to 4 pm, setup an hour before": the hours are the show's.
   const ahead = earlierCall(scene);
-  const told = earliest !== undefined && scene.times.some((time) => time.said === 'call' && earliest.where.includes(time));
+  // "filming starts at 9, allow an hour to set up before that"
+  const told =
+    earliest !== undefined &&
+    scene.times.some(
+      (time) => time.said === 'call' && earliest.where.includes(time) && !(time === ahead?.base && filmedThen(scene.text, time)),
+    );
   const base = ahead?.base;
   // "filming from 11 to 2, get there an hour ahead"
   const ofHours = base?.to !== undefined && ahead !== undefined && base.end <= ahead.where.start;
@@ -221,6 +228,11 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     if (wall && !answer.firstCall && days.length === 1) answer.wrapChoices = { walls: [wall], where: end.where[0] as Where, why: 'show' };
     else if (wall && answer.firstCall && wall > answer.firstCall.wall) answer.lastWrap = { wall, where: end.where };
   }
+  // "ten hours from 8", where no end is told
+  const begins = answer.firstCall?.where[0];
+  const lasts = begins && begins === earliest?.where[0] && days.length === 1 ? lastsFor(scene.text, begins) : undefined;
+  if (earliest && lasts && !answer.lastWrap && !answer.wrapChoices && ends.length === 0)
+    answer.lastWrap = { wall: wallOf(earliest.date, earliest.minutes + lasts.minutes), where: [lasts.where] };
   const show = shows[0];
   if (show && !answer.firstCall && !answer.callChoices) {
     const on = callDay(show, days);

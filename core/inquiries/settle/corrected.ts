@@ -29,6 +29,15 @@ const WILL_DO =
   /^(?: [ap]\.?m\.?)? (?:will|would|should) (?:do|be (?:fine|enough|plenty|ok|okay|early enough))\b|^(?: [ap]\.?m\.?)? (?:is|'s) (?:fine|enough|plenty|ok|okay|early enough)\b/i;
 const AT_ONCE =
   /^(?:,? (?:on|in) (?:the|our|my|your) \p{L}+)?\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
+/** "we had planned on you arriving at 8; it is 9 now", "the call was 8 but is 9 now" */
+const WAS_THEN =
+  /\b(?:had|have) (?:planned|said|told|thought|hoped|put|written)\b[^.;!?\n\d]{0,40}$|\b(?:was|were|used to be|i said|we said|i wrote|we wrote|i told)\b(?: [\p{L}']{1,12}){0,4} $/iu;
+const IS_NOW =
+  /^\s?[,;.–-]?\s?(?:(?:but|and|though) )?(?:(?:it|that|this|call|the call|now)(?: time)? ?)?(?:'s|is|be|should be|has to be)(?: now| actually)?(?: at| rather)? $/iu;
+const NOW = /^(?: ?[ap]\.?m\.?)? (?:now|instead|after all)\b/i;
+/** "The call moves from 8 to 9", "your start has been pushed back from 8 am to 9 am": the second of what looks like hours from and to. */
+const MOVES_FROM =
+  /\b(?:(call|start|arrival|load-?in|get-?in|set-?up|access)|(wrap|finish|end|release))(?: time)?(?:'s|(?: (?:has|have|is|was|will|been|being|be|now|just|had|to))*) (?:moves?|moved|moving|shift(?:s|ed)?|change[sd]?|changing|(?:brought|put|pushed|pulled|moved|goes|gone)(?: (?:forward|back|up|on|out))?)(?: (?:forward|back|up|on|out))? from $/i;
 const LONGEST_TAKING_BACK = 90;
 const LONGEST = 48;
 const LEAD = 24;
@@ -51,6 +60,14 @@ function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
   const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);
   if ((old.to !== undefined) !== (time.to !== undefined) && !end) return undefined;
   if (!time.to && FORMERLY.test(between)) return 'formerly';
+  const said = text.slice(Math.max(0, old.start - LONGEST), old.start);
+  if (
+    !time.to &&
+    WAS_THEN.test(said) &&
+    IS_NOW.test(between) &&
+    (/now|actually/i.test(between) || NOW.test(text.slice(time.end, time.end + LEAD)))
+  )
+    return /\bcall\b/i.test(`${said}${between}`) ? 'come' : 'instead';
   const lead = text.slice(Math.max(0, old.start - LEAD), old.start);
   const rest = between.replace(TAKES_BACK, '');
   if (BUT.test(between) ? !NOT_THE_FIRST.test(lead) : rest === between) return undefined;
@@ -76,6 +93,14 @@ function inItsHalf(old: SaidTime['from'], from: SaidTime['from']): SaidTime['fro
   return { ...from, minutes, open: false };
 }
 
+/** "moves from 8 to 9": only the hour to which it moves. */
+function moved(text: string, time: SaidTime): SaidTime {
+  const found = time.to && MOVES_FROM.exec(text.slice(Math.max(0, time.start - LONGEST_TAKING_BACK), time.start));
+  if (!found || !time.to) return time;
+  const { to, ...rest } = time;
+  return { ...rest, from: inItsHalf(time.from, to), said: found[1] ? 'call' : 'wrap', until: false };
+}
+
 /** The times as they are after what the sender takes back; numbers that take an hour's place become hours. */
 export function withCorrections(
   text: string,
@@ -84,7 +109,8 @@ export function withCorrections(
 ): { times: SaidTime[]; numbers: SaidTime[] } {
   const left = new Set(numbers);
   const times: SaidTime[] = [];
-  for (const time of [...said, ...numbers].toSorted((a, b) => a.start - b.start)) {
+  for (const one of [...said, ...numbers].toSorted((a, b) => a.start - b.start)) {
+    const time = left.has(one) ? one : moved(text, one);
     const at = times.findLastIndex((one) => !left.has(one));
     const old = times[at];
     const change = old && old.end <= time.start && agrees(old, time) ? changeOf(text, old, time) : undefined;

@@ -33,6 +33,11 @@ const READY =
 /** The end of a part of the occasion. */
 const PART =
   /^\s*(?:(?:the|our|your|all|first|main|sit-down|formal|church|civil|wedding) ){0,2}(ceremony|service|mass|dinner|lunch|meal|breakfast|supper|tea|speech|toast|auction|raffle|judging|drinks|reception|keynote|parade|procession|portrait)(?:e?s)?(?: [\p{L}'-]+){0,4}?\s(?:ends?|finish\w*|done|over|stops?|concludes?|closes?)(?: (?:by|at|around|about|before|no later than)){0,2} $/iu;
+/** Who comes and goes by hours of their own, and what is shut by its own: "the children leave at 3", "my colleague stays till 6", "the bar shuts at 11". */
+const OF_OTHERS = new RegExp(
+  String.raw`^\s*(?:(?:the|our|my|your|his|her|all|most|some of|other|second) ){0,3}(?:(?:children|kids|pupils|students|toddlers|photographers?|stills guy|colleagues?|helpers?|volunteers?|stewards|caterers?|florists?|speakers?|minister|mayor|mayoress|bishop|priest|registrar|judges?|press|media|choirs?|orchestra|musicians?|players?|teams?|other camera(?:s|man)?|camera (?:two|2|b)|second camera|sound (?:man|guy|engineer|crew)|lighting (?:man|guy|crew)|babysitter|grandparents|mother|father|mum|dad|mom|sister|brother|wife|husband)(?: (?!will|would|can|could|has|have|is|are|must|leave|go|stay)\p{L}+)?(?:'ll|'s| will| would| can| could| has to| have to| is| are| must)? (?:leaves?|leaving|goes|go|going|be gone|be off|off|stays?|staying|stops?|here|there|works?)(?: (?:home|off|on|there|here|with us|to bed))?|(?:bar|kitchen|caf[eé]|restaurant|shop|box office|cloakroom|car park|creche|crèche|bouncy castle)(?: [\p{L}-]+)? (?:closes?|shuts?|is open|stops?(?: serving)?)|(?:lunch|tea|supper|breakfast|food|coffee)(?: is| is served| goes on| runs)(?= (?:until|till|til|to) ))(?: (?:at|by|until|till|til|to|around|about)){1,2} $`,
+  'iu',
+);
 /** Words for the end of the work right before its hour. */
 const WORK_ENDS =
   /\b(?:wrap(?:s|ped|ping)?(?: up)?|released?|de-?rig\w*|get-?out|load-?out|off[- ]?site|stood down|stand down|knock(?:ing)? off|hometime|(?:crew|you|camera\w*|video\w*|your)\b[^.;,\d]{0,24}\b(?:out|off|done|finish\w*|free|go|leave|stop|home|away|end))\b[^.;,\d]{0,16}$/i;
@@ -53,7 +58,7 @@ export function endsAround(text: string, hour: Where): boolean {
 export function endsNothing(text: string, hour: Where): boolean {
   const clause = clauseOf(text, hour);
   const part = PART.exec(clause)?.[1];
-  return LINGERS.test(clause) || READY.test(clause) || (part !== undefined && namedOnce(text, part));
+  return LINGERS.test(clause) || READY.test(clause) || OF_OTHERS.test(clause) || (part !== undefined && namedOnce(text, part));
 }
 
 /** "Could you film our dinner? ... Dinner ends at 9": the occasion itself is named again. */

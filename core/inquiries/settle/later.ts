@@ -9,6 +9,9 @@ const AFTER =
 /** "pack up an hour after we close at" */
 const BEFORE_END =
   /\b(a quarter of an|three quarters of an|half an|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(hours?|hrs?|minutes?|mins?)? (?:after|past|from when|later than) (?:(?:it|we|they|that|everything|(?:the )?(?:[\p{L}'’-]+ ){1,3})(?: \p{L}+)? ?){0,2}(?:at|about|around) $/iu;
+/** "and the load-out takes an hour" */
+const TAKES =
+  /\b(?:load-?out|get-?out|de-?rig(?:ging)?|strike|striking|packing(?: (?:up|down))?|pack-?down|tear-?down|clearing (?:up|out))(?: then)? (?:takes|will take|would take|should take|lasts|needs|will need)(?: (?:you|us|about|around|roughly|another|a further)){0,2} (a quarter of an|three quarters of an|half an|an hour and a half|an?|one|two|three|\d{1,3}|fifteen|twenty|thirty|forty-?five|ninety) ?(hours?|hrs?|minutes?|mins?)?/gi;
 const LEAD = 80;
 const sizes = new Map([
   ['a quarter of an', 0.25],
@@ -35,7 +38,10 @@ export function laterBy({ text, times }: Scene, end: Where): number | undefined 
   if (times.some((time) => time.start > end.start && time.start < sentence.end && (time.said === 'wrap' || time.said === undefined)))
     return undefined;
   const lead = BEFORE_END.exec(text.slice(Math.max(sentence.start, end.start - LEAD), end.start));
-  for (const [, size = '', unit = ''] of [...(lead ? [lead] : []), ...text.slice(end.end, sentence.end).matchAll(AFTER)]) {
+  for (const [, size = '', unit = ''] of [
+    ...(lead ? [lead] : []),
+    ...[AFTER, TAKES].flatMap((pattern) => [...text.slice(end.end, sentence.end).matchAll(pattern)]),
+  ]) {
     const count = sizes.get(size.toLowerCase()) ?? Number(size);
     if (unit === '' && !/hal[fv]|hour/i.test(size)) continue;
     const minutes = /^m/i.test(unit) ? count : count * 60;

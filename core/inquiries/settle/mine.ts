@@ -3,6 +3,7 @@
  */
 import { OF_ELSE } from './days-among.ts';
 import { endsAround, endsWork } from './ends-around.ts';
+import { filmedThen } from './filmed-then.ts';
 import { ownerOf } from './owner.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { Scene, Where } from './scene.ts';
@@ -14,7 +15,7 @@ const ownerIn =
   ({ where: [hour] }: Point): 'mine' | 'theirs' | undefined => {
     if (!hour) return undefined;
     const say = SAY.exec(text.slice(Math.max(0, hour.start - LONGEST_SAY), hour.start))?.[0].length ?? 0;
-    return ownerOf(text, { start: hour.start - say, end: hour.end });
+    return ownerOf(text, { ...hour, start: hour.start - say });
   };
 const SAY = /,? ?(?:so|say|let's say|call it|perhaps|maybe)(?: (?:about|around|at|by))? $/i;
 const LONGEST_SAY = 24;
@@ -35,7 +36,26 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
     };
     return earliest;
   }
-  const mine = ordered.find((point) => point.date.equals(earliest.date) && owner(point) === 'mine');
+  // "Load-in at 7, filming starts at 8": when filming begins takes nothing from an earlier hour.
+  const begins = ({ where: [hour] }: Point): boolean => hour !== undefined && filmedThen(scene.text, hour);
+  // An hour before it of which nothing is known may be the call.
+  const [before] = begins(earliest)
+    ? scene.times.filter(
+        ({ said, from, start, end }) =>
+          said === undefined &&
+          !from.open &&
+          from.minutes < earliest.minutes &&
+          earliest.minutes - from.minutes <= LONGEST_SET_UP &&
+          ownerOf(scene.text, { start, end }) !== 'theirs',
+      )
+    : [];
+  if (before)
+    answer.callChoices ??= {
+      walls: [before.from.minutes, earliest.minutes].map((minutes) => wallOf(earliest.date, minutes)),
+      where: before,
+      why: 'day',
+    };
+  const mine = ordered.find((point) => point.date.equals(earliest.date) && owner(point) === 'mine' && !begins(point));
   if (owner(earliest) === 'theirs' && mine) return mine;
   if (owner(earliest) === 'theirs') {
     answer.callChoices ??= { walls: [wallOf(earliest.date, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
@@ -44,8 +64,8 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   if (!mine || mine.minutes === earliest.minutes || owner(earliest) === 'mine') return earliest;
   // "you work 9-18h, first day please 8:30"
   if (ofDay(earliest) && !ofDay(mine)) return earliest;
-  const lead = before(scene, mine);
-  if (NEED_NOT.test(lead) || ONLY_THEN.test(lead) || OPEN.test(before(scene, earliest))) return mine;
+  const lead = leadOf(scene, mine);
+  if (NEED_NOT.test(lead) || ONLY_THEN.test(lead) || OPEN.test(leadOf(scene, earliest))) return mine;
   if (READY.test(lead)) return earliest;
   // "Set-up from 10, your call is 13:00"
   if (YOUR_CALL.test(lead)) return mine;
@@ -57,6 +77,8 @@ export function firstOfMine(scene: Scene, ordered: readonly Point[], answer: Cal
   return earliest;
 }
 
+const LONGEST_SET_UP = 5 * 60;
+
 /** Hours from which I could come in, said of those who open. */
 const OPENS_UP =
   /\b(?:(?:we|they|i)(?:'ll|'ve)? (?:will )?(?:get|have|collect|pick up|are getting) the keys?|(?:caretaker|janitor|verger|custodian|porter|sexton|steward|warden|landlord) (?:(?:unlocks|opens)(?: up)?|is there)|(?:hall|room|venue|church|barn|studio|theat(?:re|er)|marquee|place|space)(?:'s| is) (?:booked|hired|ours|rented|reserved|open|free|available|unlocked))\b(?! (?:for|to) (?:you|us|the crew|crew|rig|set|load))[^.;!?\d\n]{0,24}$/i;
@@ -67,7 +89,7 @@ const isCall = ({ where: [hour] }: Point): boolean => hour !== undefined && 'sai
 
 /** An hour of one day alone. */
 const ofDay = ({ where: [hour] }: Point): boolean => hour !== undefined && 'nthDay' in hour && hour.nthDay !== undefined;
-const before = ({ text }: Scene, { where }: Point): string =>
+const leadOf = ({ text }: Scene, { where }: Point): string =>
   text
     .slice(Math.max(0, (where[0]?.start ?? 0) - LEAD), where[0]?.start ?? 0)
     .split(/[.;!?\n]/)

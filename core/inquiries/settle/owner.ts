@@ -2,9 +2,10 @@
  * Whose hour it is where several are told: "sound guy 0600, yours 0730", "it ends at eleven but you can go at half ten".
  */
 import { anyOf } from '../phrases.ts';
-import { OTHER_CREW } from '../said/subject.ts';
+import { beginsWithOthers, OTHER_CREW } from '../said/subject.ts';
 import { builtAbroad } from './built-abroad.ts';
 import { comesOrGoes } from './comes-and-goes.ts';
+import { filmedThen } from './filmed-then.ts';
 import { goesAbroad } from './goes-abroad.ts';
 import type { Where } from './scene.ts';
 import { isMineThen } from './there-then.ts';
@@ -16,7 +17,7 @@ const MINE = anyOf(`
 `);
 /** "please come", "be there", "møt oss": what I am told to do. */
 const TOLD =
-  /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me)|m[øö][td] (?:oss?|opp?|upp))\b/i;
+  /^\s*(?:(?:please|pls|plz|kindly|just|do)\s)?(?:come|arrive|be (?:there|here|with|at|on|[\p{L}]+-?side)|get (?:there|here)|report|turn up|show up|reach|meet (?:us|me)|m[øö][td] (?:oss?|opp?|upp))\b/iu;
 /** "video out", "cameras" */
 const MY_PART =
   /^\s*(?:the )?(?:video|filming|(?:film|camera) crew|cameras?(?! (?:\d|one|two|[a-d]\b)))\b(?! (?:is|runs|of|about|should|will|by|due|to be))/i;
@@ -29,7 +30,7 @@ const BESIDE_ME =
 /** "you and your assistant" */
 const WITH_ME = /\b(?:you|u|yourself) (?:and|&|or|plus) (?:your|ur)\b/i;
 const NEAR_SENDER =
-  /^\s*(?:my|our) (?:mum|mam|mom|mother|dad|father|parents|brother|sister|husband|wife|partner|fianc\p{L}+|son|daughter|uncle|aunt|cousin|boss|colleague|assistant|secretary|friend|neighbour|neighbor)s?(?: and \p{L}+)?(?:'s|'ll| is| are| will| can| could| has| have| starts?| gets?| arrives?| comes?)(?!\p{L})/iu;
+  /^\s*(?:my|our) (?:mum|mam|mom|mother|dad|father|parents|brother|sister|husband|wife|partner|fianc\p{L}+|son|daughter|uncle|aunt|cousin|boss|colleague|assistant|secretary|friend|neighbour|neighbor)s?(?: and \p{L}+| (?!(?:and|who|says?|said|asks?|wants?|would|needs?|thinks?)\b)\p{L}+)?(?:'s|'ll| is| are| will| can| could| has| have| starts?| gets?| arrives?| comes?| stays?| leaves?| goes| works?)(?!\p{L})/iu;
 /** "Our videographer will be there" */
 const OUR_OWN =
   /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
@@ -52,6 +53,17 @@ const HIRED =
 const CREW_BEGINS =
   /^[\s*•-]*(?:the |our |crew )?(?:load-?in|get-?in|set-?up|rig(?:ging)?|bump-?in|move-?in|install(?:ation)?|crew call|crew access)(?: (?:is|are|will be|starts?|begins?))?\s?[:–-]?(?: on)?(?: the)? ?(?:(?:mon|tue|wed|thu|fri|sat|sun|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b|\d{1,2}(?:st|nd|rd|th|[./]\d|\s))/i;
 const CREW_FIRST = new RegExp(`^\\s*(?:the\\s)?${OTHER_CREW.source}`, 'i');
+/** "They should be there for 9", "the team should report at 8": as often as not me. */
+const ANYBODY = /^\s*(?:the |our |all )?(?:they|he|she|who|everyone|everybody|team|person|people|staff|family|talent)\b/i;
+/** "arrive at 8. Sorry, make that", "call at 8, or rather": whose the hour was whose place this one takes. */
+const IN_PLACE_OF =
+  /\d(?: ?[ap]\.?m\.?)?[\s.,;:!?–-]{1,4}(?:(?:no|oops|oh|sorry|apologies|wait|actually|correction|scratch that|strike that|make (?:that|it)|or rather|rather|i mean|i meant|it should be|that should be|should be|better)[,:.;!–-]{0,2} ?){1,3}(?:at |say )?$/i;
+/** "The call has been moved from" */
+const CALL_MOVES =
+  /\b(?:call|start|arrival|load-?in|get-?in)(?: time)?\b[^.;!?\n\d]{0,24}\b(?:moves?|moved|shift(?:s|ed)?|change[sd]?|brought|put|pushed|pulled)\b(?: (?:forward|back|up))? from $/i;
+/** "Stewards need to be on site by", "the cast are called for" */
+const THEY_MUST =
+  /\b(?:need|needs|must|have|has|should|are|is|will|would|ought|got|asked|required|expected|told|due)\b[^.;,\d]{0,16}\b(?:be(?! (?:\p{L}+ )?(?:gone|out|off|away|done|finished|clear(?:ed)?|over))|called|there|here|arrive|report|assemble|meet|come|on[- ]?site|in place)\b/iu;
 const BEGINS = /(?:[.!?]\s|\n\s?)$/;
 const CLAUSE = /[.;!?\n]|,\s|\s-+\s|(?<!\p{L})(?:and|but|so|then|while|und|aber|et|mais|y|pero|en|maar)(?!\p{L})/iu;
 /** "I need you at the hall only, call 12:30": whose call it is stands in the clause before. */
@@ -67,7 +79,7 @@ const AFTER =
   /^[^.;?!\d\n]{0,24}?(?:you|u|ya|ye)(?:'d|'ll| would| should| must| will)?(?: want| need| have| like)?(?: to be| be| there| here| in place| up| down| come| arrive){1,3} for (?:that|it|this)\b|^\s?(?:(?:(?:h|uhr|uur|o'clock) )?(?:is|will be|would be|as) (?:also )?your (?:call|start|arrival|end|finish|wrap|release|exit|out)\b|for (?:you|kit)\b|(?:kannst du|können sie|you can|you're|you are|tu peux|vous pouvez|(?:mag|kun|kan|mogen|kunnen) (?:je|jij|u)) |\((?:you|kit)\b|\((?:that's|(?:that|this) (?:would be|is)) you|,? ?(?:(?:so |and )?that's|which is|,? same for) (?:you|yours|your|when (?:you|we|i))\b)/i;
 
 /** `mine` where the clause of an hour names me, `theirs` where it names others; nothing where it names nobody. */
-export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' | undefined {
+export function ownerOf(text: string, { start, end, to }: Where & { to?: unknown }): 'mine' | 'theirs' | undefined {
   const [before, after] = [text.slice(Math.max(0, start - 3), start), text.slice(end, end + AFTER_REACH)];
   const row = /(?:^|\n)[ \t]*$/.test(before);
   if (AFTER.test(after) || isMineThen(after) || builtAbroad(after) || (row && MY_ROW.test(after))) return 'mine';
@@ -78,11 +90,18 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
       .slice(Math.max(0, start - REACH), start)
       .split(/[.;!?\n]/)
       .at(-1) ?? '';
+  if (to === undefined && CALL_MOVES.test(sentence)) return 'mine';
+  const replaced = IN_PLACE_OF.exec(text.slice(Math.max(0, start - REACH), start));
+  if (replaced) {
+    const at = start - replaced[0].length;
+    if (ownerOf(text, { start: at, end: at + 1 }) === 'mine') return 'mine';
+  }
   if (comesOrGoes(sentence, after)?.named || goesAbroad(sentence, after)) return 'mine';
   // "soundcheck's at 4, come for that"
   const then = toldThen(text, { start, end });
   if (then && then.cue !== 'other') return 'mine';
   if (FOR_OTHERS.test(sentence)) return 'theirs';
+  if (filmedThen(text, { start, end, to })) return 'mine';
   const clauses = text.slice(Math.max(0, start - REACH), start).split(CLAUSE);
   // "you can leave after the waltz, 9:30": where nothing stands right before the hour, the clause before it tells.
   const told = clauses.filter((one) => one.trim() !== '');
@@ -105,7 +124,12 @@ export function ownerOf(text: string, { start, end }: Where): 'mine' | 'theirs' 
   if (!OTHERS.test(clause) && /\bkit\b/i.test(clause)) return 'mine';
   // "Our usual bloke doesn't fly. 6.30am at the dock": an hour that begins its sentence is not theirs of whom the one before tells.
   if (BEGINS.test(before)) return undefined;
-  return OTHERS.test(clause) || NEAR_SENDER.test(clause) || SENDERS.test(clause) || NAMED.test(clause) || CREW_FIRST.test(clause)
+  return OTHERS.test(clause) ||
+    NEAR_SENDER.test(clause) ||
+    SENDERS.test(clause) ||
+    NAMED.test(clause) ||
+    CREW_FIRST.test(clause) ||
+    (THEY_MUST.test(clause) && !ANYBODY.test(clause) && beginsWithOthers(text, start))
     ? 'theirs'
     : undefined;
 }
