@@ -3,8 +3,9 @@
  */
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import { clean } from './parts/clean.ts';
-import { threadOf, type Thread } from './parts/thread.ts';
+import { aboveQuoted, threadOf, type Thread } from './parts/thread.ts';
 import { dayWritten } from './parts/written.ts';
+import { monthWord } from './words.ts';
 import { dayChoices, missingQuestions, question } from './questions.ts';
 
 /** How a text is read again: as one that asks for work whatever its words, with days that are known, or another text. */
@@ -42,6 +43,7 @@ export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, 
   if (!/^[ \t]{0,3}>|:[ \t]*$|^(?:from|von|de|van|da)\s?:/im.test(text)) return now;
   const plain = clean(text);
   const thread = threadOf(plain.text);
+  if (!thread && isOfQuoted(now, plain.text, received.toPlainDate())) return withoutDays(now, [daysIn(now)]);
   if (!thread || !(now.isInquiry || thread.takenUp)) return now;
   const today = received.toPlainDate().toString();
   const written = dayWritten(thread.mail, received.toPlainDate());
@@ -64,6 +66,23 @@ export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, 
   return join(days.join() === stated.join() ? later : read({ asks: true, chosenDays: days }));
 }
 
+/**
+ * "Could you also do the 14th?" above an answer of somebody else that names days of another month to come: a number or a weekday alone is hardly of the month that is
+ * nearest, and is asked about.
+ */
+function isOfQuoted({ isInquiry, fields: { start } }: Reading, text: string, today: Temporal.PlainDate): boolean {
+  if (!isInquiry || start === undefined) return false;
+  const { above, below } = aboveQuoted(text);
+  if (below === '' || EXACT.test(above) || !(NUMBERED.test(above) || WEEKDAY.test(above))) return false;
+  const months = [...below.matchAll(DATED)].flatMap(
+    ({ groups }) => monthWord((groups?.['before'] ?? groups?.['behind'] ?? '').toLowerCase()) ?? [],
+  );
+  const ahead = months.filter((month) => (month - today.month + MONTHS) % MONTHS < FAR);
+  return ahead.length > 0 && !ahead.includes(Temporal.PlainDate.from(start).month);
+}
+const MONTHS = 12;
+const FAR = 10;
+
 /** What a message of its own tells. */
 const OF_A_JOB = ['place', 'role', 'start', 'days', 'firstCall', 'budget', 'deliverables'] as const;
 const FEWEST_OWN = 2;
@@ -84,6 +103,10 @@ const MONTH = String.raw`(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|no
 const EXACT = new RegExp(
   String.raw`(?<![\p{L}\d])(?:\d{1,2}\/\d{1,2}(?!\d)|\d{1,2}\.\d{1,2}\.|\d{1,2}-\d{1,2}-\d\d|\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?${MONTH}|${MONTH}\.? \d{1,2}(?!\d)|tomorrow|tonight|today|(?:this|next|coming) (?:mon|tues?|wed|thu|fri|sat|sun)\p{L}*)`,
   'iu',
+);
+const DATED = new RegExp(
+  String.raw`(?<![\p{L}\d])(?:\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?(?<before>${MONTH})|(?<behind>${MONTH})\.? \d{1,2}(?!\d))`,
+  'giu',
 );
 /** Some of the days of the old mail are taken back: "the 29th is off the table", "it's just the 27th and 28th now", "a day later". */
 const FEWER =

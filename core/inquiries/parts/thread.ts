@@ -74,6 +74,18 @@ const IS_MINE =
   /\b(?:happy|glad|delighted) to\b|\bi(?:'d| would) (?:love|be (?:happy|glad|delighted)) to (?:film|shoot|do|record|cover|help)\b|\bi (?:can|could|charge|usually|quote)\b|\bmy (?:day )?(?:rate|fee|price|quote)\b|\bi(?:'m| am) (?:free|available)\b|\bthank(?:s| you) for (?:writing|your|getting|reaching|the (?:enquiry|inquiry|message|mail))\b|\b(?:mein|unser) (?:honorar|angebot|preis|tagessatz)\b/i;
 const UNSIGNED = /[.!?)]\s*$/;
 
+/** What is written above a quoted mail, and the quoted mails below it without the lines that say who wrote them when. */
+export function aboveQuoted(text: string): { above: string; below: string } {
+  const parts = split(text);
+  const quoted = parts.findIndex(({ kind, start, end }) => kind === 'quoted' && text.slice(start, end).trim() !== '');
+  return quoted === -1
+    ? { above: '', below: '' }
+    : {
+        above: only(text, parts.slice(0, quoted), 'own'),
+        below: only(text, parts.slice(quoted), 'quoted').replace(/^.*(?:wrote:|\b\d{1,2}:\d\d\b).*$/gim, ''),
+      };
+}
+
 /** The old mail below new words of the same writer, or of whoever says that it still holds; nothing where mails are passed on, answered between the lines or talked over in a chat. */
 export function threadOf(text: string): Thread | undefined {
   const parts = split(text);

@@ -16,7 +16,7 @@ const lists = {
 /** One of several will do, and a choice is left. */
 const ONE_OF = anyOf(
   `
-  one/a_single night/evening/day/performance/show/afternoon/session filmed/recorded/covered/on_film/captured | any day/night/evening/morning/afternoon/one you/that/will/of_the_week/suits | on one day | any one | any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one/want_one/need_one/film_one/two of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
+  one/a_single night/evening/day/performance/show/afternoon/session filmed/recorded/covered/on_film/captured | any day/night/evening/morning/afternoon/one you/that/will/of_the_week/suits | on one day | come/pick/choose on? any day/night/evening/afternoon/one | any one | any? one of the/those/these/our/my {count}? {nights} | one of {count} {nights} | any one of {them} | just_one/only_one/want_one/need_one/film_one/two of {them} | one or two of which/them/these | either of {them} | either day/night/evening/date suits/works/is/will/would
   an einem/einer der beiden/zwei/drei/vier tage/tagen/abende/abenden/termine/terminen | an einem von beiden | l'un/une des deux/trois jours/dates/soirées/soirs | un/une des deux | uno/una de los/las dos/tres | een van de twee/drie/beide | uno dei due
 `,
   { ...lists, them: `them | these | those | the {nights} | the {count}` },

@@ -13,7 +13,7 @@ const SINGLE =
 const PART_OF = /\b(two|three|four|five|six|\d) (?:out )?of (?:the|those|these|our|my) $/i;
 /** Counts of days that are about something else. */
 const NOT_THE_SHOOT =
-  /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|through|later|ago|next|last|other|every|per|of|past|business|working|another|plus|total of)\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
+  /\b(?:(?:within|net|terms?|payment|notice|turn ?around|deliver\w*|edit(?:ed|ing)?|valid|pay|paid|ready|reply|respond|hours? (?:a|per)|prep|travel|setup|set-up|rest|off)\s(?:\w+\s)?|(?:in|after|through|later|ago|next|last|other|every|per|of|past|business|working|another|plus|total of|(?:could|may|might)(?: well)? (?:take|last|need|be|run (?:to|for|over)))\s|(?:terms?|payment|net|notice|turn ?around):\s?)$/i;
 const AFTER =
   /^\s?(?:'|later|after|before|ago|notice|turn ?around|from (?:now|today|receipt|(?:the )?(?:date|invoice|delivery|end))|to (?:edit|deliver|respond|reply|pay)|of (?:it|them|footage|rushes|tapes?|material|video|recordings?|editing|travel|prep|post|edit|rest|notice|setup|set-up|grading)|edit|off|prep|travel|net|old|prior|in advance|following|pass|for (?:editing|the edit|post))/i;
 

@@ -18,7 +18,7 @@ import { allCounted, joinedUp } from './joined-up.ts';
 import { dayOfCall, ENDS, endsIt, firstToLast, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { withoutTheirs } from './theirs-before.ts';
 import { toldParts } from './told-parts.ts';
-import { inTheirPlace, wantedOf } from './wanted.ts';
+import { allBut, inTheirPlace, wantedOf } from './wanted.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 import { weekdaysAgainst, withoutTheirOwn } from './weekdays-against.ts';
 
@@ -110,6 +110,7 @@ export function eventDays(scene: Scene): EventDays {
   if (clash) return clash;
   const plain = continued(scene, settleTier(scene, main, today), main === explicit ? numbered : []);
   const settled =
+    allBut(scene, plain) ??
     toldParts(scene, plain) ??
     inTheirPlace(scene, plain) ??
     markedOf(scene, plain, candidates) ??

@@ -12,6 +12,11 @@ import { heldAgainstHours } from './hours-outside.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
 import { heldAgainstOtherDay } from './other-day.ts';
 import { heldAgainstAlternatives } from './or-others.ts';
+import { heldAgainstLeftOut } from './left-out.ts';
+import { heldAgainstMaybe } from './may-be.ts';
+import { heldAgainstOthersDays } from './of-others.ts';
+import { heldAgainstOneThing } from './one-thing.ts';
+import { heldAgainstChoice } from './on-offer.ts';
 import { heldAgainstParts } from './part-of-run.ts';
 import { heldAgainstNotFilmed } from './not-filmed.ts';
 import { heldAgainstPutOff } from './put-off.ts';
@@ -43,6 +48,11 @@ const ALL = [
   heldAgainstRows,
   heldAgainstSomebodyElse,
   heldAgainstAlternatives,
+  heldAgainstOthersDays,
+  heldAgainstLeftOut,
+  heldAgainstOneThing,
+  heldAgainstMaybe,
+  heldAgainstChoice,
   heldAgainstWindow,
   heldAgainstGiven,
   heldAgainstUnfixed,

@@ -4,8 +4,8 @@
  */
 import { lineAround } from '../parts/sentences.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { dayNumbers } from './day-numbers.ts';
 import { ofLastTime } from './days.ts';
-import { OF_AN_HOUR } from './mark-words.ts';
 import { byPlace, byTown, marksOf, numberOf } from './marks.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 
@@ -14,20 +14,6 @@ const ALL_OF = /\b(?:both|all (?:two|three|four|five|of them)|the pair|the (?:tw
 const COUNTED =
   /\b(two|three|four|five|six|[2-6])\s(?:(?:[\p{L}]+ )?days|mornings|afternoons|evenings|nights|dates|shows?|sessions|hearings|events|things|of them|of these)\b/giu;
 const LAST_OF = /\bthe (first|last) (two|three|one) (?:are|is) (?:yours|for you|open|what)\b/i;
-/** "on day 2 and day 3 only", "only on day two", "for you it's day 1 alone" */
-const DAY_NUMBERS =
-  /\bdays? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:on )?(?:day )?(\d|one|two|three))?,? (?:only|alone)\b(?! (?:(?:at|from|by|until|till|about) )?(?:\d{1,2}[.:h]?\d{0,2}\b(?! (?:of|days?|nights?|people)\b)|half\b|noon\b))|\b(?:only|just) (?:on |for |need you (?:on |for )?|want you (?:on |for )?)?days? (\d|one|two|three)(?:(?:,| and| &|\+)\s?(?:day )?(\d|one|two|three))?\b/i;
-/** "please come on day five", where no other day is told by its number */
-const COME_ON =
-  /\b(?:come|(?:need|want|like|book|have) (?:you|someone|somebody|a camera|a videographer)|film(?:ing)?) (?:in )?(?:only )?(?:on|for) days? (\d|one|two|three|four|five)\b/i;
-const OF_AN_HOUR_REACH = 40;
-const A_DAY_NUMBER = /\bdays? (?:\d|one|two|three|four|five)\b/gi;
-const dayNumbers = (text: string): number[] => {
-  const only = DAY_NUMBERS.exec(text);
-  if (only && OF_AN_HOUR.test(text.slice(Math.max(0, only.index - OF_AN_HOUR_REACH), only.index))) return [];
-  const found = only ?? ([...text.matchAll(A_DAY_NUMBER)].length === 1 ? COME_ON.exec(text) : null);
-  return (found?.slice(1) ?? []).flatMap((word) => (word === undefined ? [] : [numberOf(word)]));
-};
 const STARRED = /\b(?:starred|asterisk(?:ed)?|with an? star)\b/i;
 
 /** The days narrowed to those that are marked as mine; asked where the marks do not agree; nothing where there are none. */

@@ -28,11 +28,15 @@ const NOT_KNOWN = String.raw`(?:(?:is |are |was |still |as yet |yet )*(?:tb[acd]
 const SOME_DAYS = String.raw`(?:(?:a )?(?:few|couple(?: of)?)|several|some|many|${EITHER_COUNT}(?:two|three|four|five|six|seven|eight|ten|[2-9]|10)) (?:more |full |shoot(?:ing)? |filming )?(?:days|nights|evenings|shifts)`;
 const ONE_MORE = String.raw`(?:a second|a third|another|one more|an extra|an additional|a further) (?:day|night|evening|shift|one)`;
 
+const NUMBER_OF_DAYS = String.raw`(?:up to )?(?:two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings)`;
+
 /** Wherever it is said. */
 const MORE_DAYS = [
   String.raw`\b(?:end|finish(?:ing)?|last|closing|final|wrap)[ -](?:date|day)s?\b[\s:=–-]{0,3}${NOT_KNOWN}`,
   String.raw`(?:^|\n)\s*(?:end|finish|until|to)\s?[:=]\s?${NOT_KNOWN}`,
   String.raw`\b(?:length|duration)(?: of (?:the )?(?:job|shoot|booking|hire|filming|work|trial|event|run|dig|stay))?[\s:=–-]{0,3}${NOT_KNOWN}`,
+  String.raw`\bthe end (?:of (?:it|the \p{L}+) )?(?:is |being )?${NOT_KNOWN}`,
+  String.raw`\b(?:could|may|might|may well|might well) (?:well )?(?:take|last|run(?: to| for| over)?|need|go on for|stretch to|be spread over) ${NUMBER_OF_DAYS}\b`,
   String.raw`\bopen[ -]end(?:ed)?\b`,
   String.raw`\b(?:may|might|could|may well|might well|will probably|possibly|perhaps|maybe|probably)\b(?:,? (?!not\b)[\w']+){0,5}? ${ONE_MORE}(?! (?:instead|will|would|suits|works))`,
   String.raw`\b(?:plus|and|with|then) (?:perhaps|maybe|possibly|probably|potentially),? ${ONE_MORE}`,
@@ -44,7 +48,7 @@ const MORE_DAYS = [
   String.raw`\b(?:haven't|have not|hasn't|not yet|still|yet to) (?:yet )?(?:decid|settl|work|agree|fix)\w*(?: out)?(?: on)? how many (?:days|nights|of the days)`,
   String.raw`\b(?:however|as) many (?:days|nights) (?:as )?(?!possible)\w+`,
 ];
-const MORE_SAID = new RegExp(MORE_DAYS.join('|'), 'i');
+const MORE_SAID = new RegExp(MORE_DAYS.join('|'), 'iu');
 
 /** "as of Monday 8 March", "we start on Monday 8 March", "day one is Monday 8 March": what leads to a day on which something only begins. */
 const BEGINS =
@@ -73,6 +77,9 @@ const ENDS_SOMEWHEN = new RegExp(
 /** "We begin on Monday 8 March and go on until it is done": of days, where no hour stands before it. */
 const UNTIL_DONE =
   /^(?:(?!\d ?[ap]m|\d[:h.]\d\d|noon|o'clock)[^\n])*?\b(?:go|goes|going|carr(?:y|ies)|keep|keeps|stay|film|filming|there|on) (?:on |going |you )?(?:until|till|til) (?:it|they|we|the [\w ]{2,20}?)(?:'s|'re| is| are) (?:done|in|up|finished|over|found|complete|ready|built|through|out)\b/i;
+/** "From 8 March until we are done" */
+const UNTIL_OVER =
+  /^,? (?:un)?till? (?:it|they|we|everything|all|the [\w ]{2,20}?)(?:'s|'re|'ve| is| are| have| has) (?:been |all |got )*(?:done|in|up|finished|over|found|complete|ready|built|through|out|seen|covered|sold|everything)\b/i;
 const BEHIND = 160;
 
 /**
@@ -87,7 +94,7 @@ export function lengthIsOpen(text: string, day: Where | undefined): boolean {
   if (NO_END.test(behind)) return true;
   const begins = BEGINS.test(front.slice(lineStart(front, day.start), day.start)) || IS_FIRST.test(behind);
   const told = twoSentences(behind);
-  return begins && isOfTheWork(front, ENDS_SOMEWHEN.exec(told) ?? UNTIL_DONE.exec(told), day.end);
+  return begins && isOfTheWork(front, ENDS_SOMEWHEN.exec(told) ?? UNTIL_DONE.exec(told) ?? UNTIL_OVER.exec(told), day.end);
 }
 
 /** What is said in the sentence of a day and in the next one. */

@@ -54,7 +54,12 @@ export function heldAgainstParts({ text, dates: mentions }: Scene, event: EventD
 const REACH = 120;
 
 /** Whether the clause of a day tells of the thing. */
-function isToldOf(text: string, { start, end }: { start: number; end: number }, noun: string, but: { from: number; to: number }): boolean {
+export function isToldOf(
+  text: string,
+  { start, end }: { start: number; end: number },
+  noun: string,
+  but: { from: number; to: number },
+): boolean {
   const sentence = sentenceAround(text, start, end);
   const from = but.to <= start ? Math.max(sentence.start, but.to) : sentence.start;
   const to = but.from >= end ? Math.min(sentence.end, but.from) : sentence.end;

@@ -11,12 +11,12 @@ const DAY = String.raw`(?:days?|evenings?|nights?|afternoons?|mornings?)\b'?s?`;
 const BEHIND = String.raw`(?=\s?(?:[.,;:!?)\n–-]|$|(?:of )?(?:the |your |good |solid )?(?:it|filming|shooting|coverage|camera|video|work|footage|them|these|those)\b|(?:to (?:film|shoot|cover|record|capture)|filmed|covered|captured|recorded|in|at|on|between|within|over|during|from (?:the )?(?=\d)|only|there|with|and|please|max|some|any|out of)\b))`;
 /** What is wanted for so many days. The count of an edit, a journey or a rate is another. */
 const WANTED = new RegExp(
-  String.raw`\b(?:needs?|wants?|book|hire|(?:'d|would) like|love|looking for|after|come|have you|get|use you|require[sd]?|film|spare|shoot|be there|involves?)\b[^.;!?\n\d]{0,40}?\b(?:(?<=\bfor )an? (?:single |full |whole )?|an? (?:single |full |whole )?(?=(?:day|evening|night|afternoon|morning)(?:'s)?(?: of)? (?:filming|shooting|camera|video|coverage|work)\b)|(?<count>one|two|three|[1-3])(?: (?:full|whole|single|good))?[ -]?(?:of (?:the|those|these|its) )?)${DAY}${BEHIND}`,
+  String.raw`\b(?:needs?|wants?|book|hire|(?:'d|would) like|love|looking for|after|come|have you|get|use you|require[sd]?|film|spare|shoot|be there|involves?|afford|pay for|(?:money|budget|funds|enough) for|(?:run|stretch) to)\b[^.;!?\n\d]{0,40}?\b(?:(?<=\bfor )an? (?:single |full |whole )?|an? (?:single |full |whole )?(?=(?:day|evening|night|afternoon|morning)(?:'s)?(?: of)? (?:filming|shooting|camera|video|coverage|work)\b)|(?<count>one|two|three|[1-3])(?: (?:full|whole|single|good))?[ -]?(?:of (?:the|those|these|its) )?)${DAY}${BEHIND}`,
   'iu',
 );
 /** "A day's filming should do" */
 const WILL_DO =
-  /\b(?:an?|one|a single) (?:day|evening|night|afternoon|morning)(?:'s)?(?: of)?(?: (?:filming|shooting|coverage|camera|video|it))? (?:should|would|will|might|is|'ll|'d)(?: be)? (?:do|enough|plenty|suffice|sufficient|all (?:we|i) need)\b/iu;
+  /\b(?:an?|one|a single) (?:day|evening|night|afternoon|morning|performance|show|session)(?:'s)?(?: of)?(?: (?:filming|shooting|coverage|camera|video|it))? (?:should|would|will|might|is|'ll|'d)(?: be)? (?:do|enough|plenty|suffice|sufficient|all (?:we|i) need)\b/iu;
 const LOOKED_THROUGH = 4000;
 
 /** The days as a question where fewer are wanted than the one run has that is told. */

@@ -6,6 +6,7 @@ import { clauseBefore, lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { daysSaid } from './days.ts';
 import { OF_ELSE, union } from './days-among.ts';
+import { isOfOthers } from './of-others.ts';
 import type { DateMention, Where } from './scene.ts';
 
 /** Words up to a day right behind what is told of it: "on", "from the", "on Sunday the". */
@@ -93,6 +94,7 @@ function kindOf(text: string, { start, end }: Where): Kind | undefined {
   const lead = clauseBefore(text, start, REACH);
   const tail = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + BEHIND));
   if (GOES_ON.test(lead) || OVER.test(lead) || NUMBERED.test(lead) || FILMS.test(lead)) return 'beside';
+  if (isOfOthers(text, { start, end })) return 'beside';
   if (AWAY_THEN.test(text.slice(Math.max(lineStart(text, start), start - REACH), start))) return 'beside';
   if (LINE_OF_ELSE.test(text.slice(lineStart(text, start), start))) return 'beside';
   // What a row of days says of itself is weighed with the other rows.

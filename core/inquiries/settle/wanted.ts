@@ -3,6 +3,7 @@
  */
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
+import { leftOfThem } from './all-but.ts';
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE } from './days-among.ts';
 import { ofLastTime } from './days.ts';
 import { daysInPlace } from './in-place.ts';
@@ -63,6 +64,12 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
     : settled;
 }
 
+/** The days that are left, where one of them is left out by its place or the weekend alone is wanted. */
+export function allBut({ text }: Scene, settled: EventDays): EventDays | undefined {
+  const left = settled.dates.length > 2 ? leftOfThem(text, settled.dates) : undefined;
+  return left && left.length < settled.dates.length ? narrowed(settled, left) : undefined;
+}
+
 /** The days that are told by their place in the row, two of them or two and three of one end. */
 export function inTheirPlace(scene: Scene, settled: EventDays): EventDays | undefined {
   const { text } = scene;
@@ -120,16 +127,17 @@ const narrowed = (settled: EventDays, dates: string[]): EventDays => ({
 const WANTED_BEFORE = anyOf(
   `
   {who} {want} {whom}? {deed}? | {you} only/just? be? {filming} | you'd/you_would/you'll/you're/you_are only/just? be? with us | {want} {whom} on {what}
-  {who} {want} ... {person} ... | {want} ... {person} ... | a camera ...
+  {who} have you {there}? | {who} {want} ... {person} ... | {want} ... {person} ... | a camera ...
 `,
   {
-    who: `we | i | they | he | she | we'd | i'd | they'd | client | the client | committee`,
+    who: `we | i | they | he | she | we'd | i'd | they'd | we'll | client | the client | committee`,
     want: `want | wants | need | needs | like | love | only want | only need | just want | just need | would like | would love | 'd like | 'd love | really want | really need | require`,
     whom: `you | u | only you | someone | somebody | you only | you just`,
     deed: `filming | recording | covered | coverage | film | record | photographed | to film | to record | to cover | to shoot | to photograph | there | in | with us | along | to come`,
     you: `you'd | you would | you'll | you will | you're | you are | you`,
     filming: `filming | recording | shooting | covering | photographing | needed | wanted | working | film | shoot | cover`,
     person: `person | operator | videographer | cameraman | photographer | eyes on camera | pair of eyes | camera | shooter | camera op`,
+    there: `there | along | in | come | with us`,
     what: `camera | cam | audio | sound | stream`,
   },
 );
