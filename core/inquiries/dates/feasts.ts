@@ -111,6 +111,8 @@ function namedWeekday(tokens: Tokens, index: number): Atom | undefined {
   return { first: index, next: weekday.next, relative: { kind: 'unknown' } };
 }
 
+/** "the second Friday before Christmas" is not the one right beside it. */
+export const isFurther = (tokens: Tokens, index: number): boolean => FURTHER.test(tokens[index - 1]?.lower ?? '');
 const FURTHER = /^(?:second|third|fourth|penultimate|one|2nd|3rd|nd|rd)$/;
 /** Feasts from which a weekday is told; of one right beside the feast it is asked which week is meant. */
 const FEASTS_BESIDE: Readonly<Record<string, { month: number; day: number; feast: 'fixed' | 'easter' }>> = {
@@ -126,8 +128,7 @@ export function besideAt(tokens: Tokens, index: number): Atom | undefined {
   const side = weekday && tokens[weekday.next]?.breaks === 0 ? tokens[weekday.next]?.lower : undefined;
   if (last === 1 && side !== 'before') return undefined;
   if (!weekday || (side !== 'after' && side !== 'before' && side !== 'following')) return undefined;
-  // "the second Friday before Christmas" is not the one right beside it.
-  const further = led === 0 && last === 0 && FURTHER.test(tokens[index - 1]?.lower ?? '');
+  const further = led === 0 && last === 0 && isFurther(tokens, index);
   let at = weekday.next + 1;
   const article = /^(?:the|our|your|this|my)$/.test(tokens[at]?.lower ?? '');
   if (article) at++;

@@ -93,6 +93,8 @@ export function resolveRelative(said: Relative, today: PlainDate): Choices {
       return resolveNthWeekend(relative, today);
     case 'monthEnd':
       return resolveMonthEnd(relative, today);
+    case 'places':
+      return resolvePlaces(relative, today);
     default:
       return { dates: [] };
   }
@@ -166,13 +168,14 @@ function resolveNthWeekend({ nth, month, year, on }: Relative & { kind: 'nthWeek
 const monthsAhead = (year: number | undefined, month: number, today: PlainDate): number[] =>
   (year === undefined ? [today.year, today.year + 1] : [year]).filter((one) => year !== undefined || !before(lastDay(one, month), today));
 
-/** All Tuesdays of a month, or so many from its beginning; nothing in a month that has begun. */
-function resolveEvery({ weekday, month, year, most }: Relative & { kind: 'every' }, today: PlainDate): Choices {
+/** All Tuesdays of a month, or so many from its beginning or end; nothing in a month that has begun, or where they are not as many as is said. */
+function resolveEvery({ weekday, month, year, most, fromEnd, count }: Relative & { kind: 'every' }, today: PlainDate): Choices {
   const [of] = monthsAhead(year, month, today);
   if (of === undefined || (of === today.year && month === today.month)) return { dates: [] };
   const days = [1, 2, 3, 4, 5].flatMap((nth) => nthWeekday(of, month, weekday, nth) ?? []);
   const [first] = days;
-  return first ? { dates: [days.slice(0, most)], past: before(first, today) } : { dates: [] };
+  if (!first || (count !== undefined && count !== days.length)) return { dates: [] };
+  return { dates: [fromEnd && most !== undefined ? days.slice(-most) : days.slice(0, most)], past: before(first, today) };
 }
 
 /** Days in a row of which each is the last or the first of its name; a choice where a month begins or ends between them. */
@@ -192,6 +195,20 @@ function resolveEdgeDays({ nth, count, month, year }: Relative & { kind: 'edgeDa
   if (of === undefined) return { dates: [] };
   const first = nth === 1 ? Dates.from({ year: of, month, day: 1 }) : lastDay(of, month).subtract({ days: count - 1 });
   return { dates: [Array.from({ length: count }, (_, step) => first.add({ days: step }))], past: before(first, today) };
+}
+
+/** "the first and third Saturday of November", each by itself where only one of them is meant. */
+function resolvePlaces({ places, either, month, year }: Relative & { kind: 'places' }, today: PlainDate): Choices {
+  const [of] = monthsAhead(year, month, today);
+  if (of === undefined) return { dates: [] };
+  const found = places.map(({ nth, weekday }) =>
+    weekday === undefined
+      ? resolveNthWeekend({ kind: 'nthWeekend', nth, month, year: of }, today).dates
+      : [nthWeekday(of, month, weekday, nth)].flatMap((day) => (day ? [[day]] : [])),
+  );
+  if (found.some(({ length }) => length !== 1)) return { dates: [] };
+  const days = found.map(([one]) => one as PlainDate[]);
+  return either ? { dates: days, doubt: 'choice' } : { dates: [days.flat()], past: days.flat().every((day) => before(day, today)) };
 }
 
 function resolveMonthEnd(relative: Relative & { kind: 'monthEnd' }, today: PlainDate): Choices {

@@ -3,31 +3,50 @@
  */
 import { monthWord, numberWord } from '../words.ts';
 import { monthSaidAt, placeAt, type MonthSaid } from './month-said.ts';
-import { monthAt, weekdayAt, yearAt, type Atom, type Tokens } from './pieces.ts';
+import { monthAt, weekdayAt, weekdaysAt, yearAt, type Atom, type Tokens } from './pieces.ts';
 import { weekendWordAt } from './weeks.ts';
 
-/** "every Tuesday in May", "all Saturdays of June", "the first three Saturdays in September" */
+/** "every Tuesday in May", "all four Saturdays of June", "the first three Saturdays in September", "the last two Sundays of May" */
 export function everyAt(tokens: Tokens, index: number): Atom | undefined {
-  const word = (offset: number): string => tokens[index + offset]?.lower ?? '';
-  let at = word(0) === 'the' ? 1 : 0;
-  let most: number | undefined;
-  if (word(at) === 'first') {
-    most = tokens[index + at + 1]?.num ?? numberWord(word(at + 1));
-    if (most === undefined || most < 2 || most > 4) return undefined;
-    at += 2;
-  } else if (/^(?:every|each|all)$/.test(word(at))) at += word(at + 1) === 'the' || word(at + 1) === 'single' ? 2 : 1;
-  else return undefined;
-  const day = weekdayAt(tokens, index + at);
+  const led = tokens[index]?.lower === 'the' ? 1 : 0;
+  const said = howManyAt(tokens, index + led, led === 1);
+  if (!said) return undefined;
+  const day = weekdaysAt(tokens, said.next);
   if (!day || !/^(?:of|in)$/.test(tokens[day.next]?.lower ?? '')) return undefined;
   const month = monthAt(tokens, day.next + 1);
   if (!month) return undefined;
   const year = yearAt(tokens, month.next);
+  const { next: _, ...many } = said;
   return {
     first: index,
     next: year?.next ?? month.next,
-    relative: { kind: 'every', weekday: day.weekday, month: month.month, year: year?.year, ...(most === undefined ? {} : { most }) },
+    relative: { kind: 'every', weekday: day.weekday, month: month.month, year: year?.year, ...many },
   };
 }
+
+type HowMany = { most?: number; fromEnd?: boolean; count?: number; next: number };
+
+/** "first two", "last three", "every single", "all the", "all four of the", or with an article "four" */
+function howManyAt(tokens: Tokens, index: number, led: boolean): HowMany | undefined {
+  const word = (at: number): string => tokens[at]?.lower ?? '';
+  const numberAt = (at: number): number | undefined => {
+    const count = tokens[at]?.num ?? (/^an?$/.test(word(at)) ? undefined : numberWord(word(at)));
+    return count !== undefined && count >= 2 && count <= MOST_OF_MONTH ? count : undefined;
+  };
+  if (/^(?:first|last|final)$/.test(word(index))) {
+    const most = numberAt(index + 1);
+    if (most === undefined) return undefined;
+    return { most, ...(word(index) === 'first' ? {} : { fromEnd: true }), next: index + 2 };
+  }
+  const all = /^(?:every|each|all)$/.test(word(index));
+  let at = all ? index + 1 : index;
+  if (all && /^(?:the|of|single)$/.test(word(at))) at += word(at) === 'of' && word(at + 1) === 'the' ? 2 : 1;
+  const count = all || led ? numberAt(at) : undefined;
+  if (count !== undefined) at += word(at + 1) === 'of' && word(at + 2) === 'the' ? 3 : 1;
+  if (!all && count === undefined) return undefined;
+  return { ...(count === undefined ? {} : { count }), next: at };
+}
+const MOST_OF_MONTH = 5;
 
 /** "the Sunday of the first weekend in March" */
 function ofWeekend(tokens: Tokens, index: number): Atom | undefined {

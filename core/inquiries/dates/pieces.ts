@@ -15,8 +15,8 @@ export type Relative =
   | { kind: 'week'; weeks: number }
   /** Here and below `ahead` tells the month by those from this one: 1 for "of next month". */
   | { kind: 'nth'; nth: number; weekday: number; month: number; year: number | undefined; ahead?: number }
-  /** "every Tuesday in May", "the first three Saturdays in September": so many of them from its beginning, all where nothing is said. */
-  | { kind: 'every'; weekday: number; month: number; year: number | undefined; most?: number }
+  /** "every Tuesday in May", "the first three Saturdays in September": so many of them from its beginning, or from its end; `count` is how many all of them are. */
+  | { kind: 'every'; weekday: number; month: number; year: number | undefined; most?: number; fromEnd?: boolean; count?: number }
   /** "the last Tuesday and Wednesday of October": days in a row. */
   | { kind: 'nthDays'; nth: number; weekdays: number[]; month: number; year: number | undefined; ahead?: number }
   /** "the last two days of February" */
@@ -30,7 +30,16 @@ export type Relative =
   | { kind: 'unknown' }
   | { kind: 'monthEnd'; month: number; year: number | undefined }
   /** The last day of this month or the next. */
-  | { kind: 'monthEnd'; ahead: number; month?: undefined };
+  | { kind: 'monthEnd'; ahead: number; month?: undefined }
+  /** "the first and third Saturday of November"; `weekday` is nothing for a weekend, `either` where only one of them is meant. */
+  | ({ kind: 'places'; places: { nth: number; weekday: number | undefined }[]; either: boolean } & OfMonth)
+  /** "the day before 14 November" */
+  | { kind: 'shifted'; of: Atom; shift: Shift };
+
+type OfMonth = { month: number; year: number | undefined; ahead?: number };
+
+/** How far from another day: by a length (`on` a weekday where one is told), or to the next weekday or weekend. */
+export type Shift = { days: number; months: number; on?: number } | { to: number | 'weekend'; after: boolean };
 
 export type Atom = {
   first: number;
@@ -42,6 +51,8 @@ export type Atom = {
   year?: number;
   /** Written with two readings of day and month: 3/4. */
   slashed?: boolean;
+  /** In numbers that can only have the month first: 11/14. */
+  turned?: boolean;
   /** "3.4." and "3.4.2027" are always day first. */
   dotted?: boolean;
   iso?: boolean;
@@ -164,7 +175,12 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
     const led = ledAsDay(tokens, index);
     if (led !== undefined) return { day: token.num, next: led, ordinal: true };
     if (isTime(tokens, index) || beginsHours(tokens, index)) return undefined;
-    if (ending?.text === '.' && ending.tight && /^(?:-|\/|\+|&|bis|und|oder|u|et|ou|y|e)$/.test(tokens[index + 2]?.lower ?? ''))
+    if (
+      ending?.text === '.' &&
+      ending.tight &&
+      (/^(?:-|\/|\+|&|bis|und|oder|u|et|ou|y|e)$/.test(tokens[index + 2]?.lower ?? '') ||
+        /^(?:and|or|to)$/.test(tokens[index + 2]?.text ?? ''))
+    )
       return { day: token.num, next: index + 2, ordinal: false };
     if (ending?.tight && /^\p{L}/u.test(ending.text) && monthWord(ending.lower) === undefined) return undefined;
     return { day: token.num, next: index + 1, ordinal: false };
@@ -260,4 +276,11 @@ export function weekdayAt(tokens: Tokens, index: number): { weekday: number; nex
     !token.lower.endsWith('day') &&
     (tokens[index + 2]?.breaks ?? 1) === 0;
   return { weekday, next: dot ? index + 2 : index + 1 };
+}
+
+/** "Saturdays", and what `weekdayAt` reads. */
+export function weekdaysAt(tokens: Tokens, index: number): { weekday: number; next: number } | undefined {
+  const lower = tokens[index]?.lower ?? '';
+  const weekday = /^\p{L}{3,8}s$/u.test(lower) ? weekdayWord(lower.slice(0, -1)) : undefined;
+  return weekday === undefined ? weekdayAt(tokens, index) : { weekday, next: index + 1 };
 }

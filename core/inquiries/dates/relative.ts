@@ -10,6 +10,8 @@ import { notThisAt } from './not-this.ts';
 import { monthEndAt } from './month-ends.ts';
 import { everyAt, monthPhrase } from './of-months.ts';
 import { weekdayPhrase, which } from './of-weeks.ts';
+import { placesAt } from './several-places.ts';
+import { shiftedAt } from './shifted.ts';
 import { dayAt, DAYS_IN_WEEK, weekdayAt, type Atom, type Tokens } from './pieces.ts';
 import { weeksAheadAt } from './weeks.ts';
 import { namedAt, numericAt } from './written.ts';
@@ -22,14 +24,21 @@ export function relativeAt(tokens: Tokens, index: number): Atom | undefined {
     monthEndAt(tokens, index) ??
     namedDayAt(tokens, index) ??
     feastAt(tokens, index) ??
-    besideAt(tokens, index) ??
+    besideOrShiftedAt(tokens, index) ??
     namedTimeAt(tokens, index) ??
     inLength(tokens, index) ??
     inWeeksAbroad(tokens, index) ??
     everyAt(tokens, index) ??
+    placesAt(tokens, index) ??
     monthPhrase(tokens, index) ??
     weekdayPhrase(tokens, index)
   );
+}
+
+/** From another day; one that only its country's custom tells is not known. */
+function besideOrShiftedAt(tokens: Tokens, index: number): Atom | undefined {
+  const beside = besideAt(tokens, index);
+  return beside?.relative?.kind === 'beside' ? beside : (shiftedAt(tokens, index) ?? beside);
 }
 
 const ROUGHLY = /^(?:about|around|roughly|approximately|circa|some)$/;

@@ -1,11 +1,14 @@
 /**
  * From dates as written to dates of the calendar, seen from the day on which the message came. Where two readings are possible both are given.
  */
-import { before, dateOf, lastDay, nextWeekday, one, resolveRelative, type Choices, type Doubt, type PlainDate } from './from-today.ts';
+import { before, dateOf, lastDay, one, resolveRelative, type Choices, type Doubt, type PlainDate } from './from-today.ts';
 import type { Order } from './order.ts';
 import type { Atom, Relative } from './pieces.ts';
 import type { Sequence } from './sequences.ts';
+import { openReadings } from './open-readings.ts';
+import { shiftDays } from './shifted.ts';
 import type { Item } from './trims.ts';
+import { weekendAround } from './weekends-around.ts';
 
 export type Resolved = {
   /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */
@@ -109,6 +112,7 @@ function resolveOrdinal(atom: Atom, seen: Seen): Choices {
 }
 
 function resolveAtom(atom: Atom, seen: Seen): Choices {
+  if (atom.relative?.kind === 'shifted') return shiftDays(atom.relative, resolveAtom(atom.relative.of, seen), seen.today);
   if (atom.relative) return resolveRelative(atom.relative, seen.today);
   if (atom.day === undefined)
     return resolveRelative({ kind: 'weekday', weekday: atom.weekday as number, which: 'plain', weeks: 0 }, seen.today);
@@ -122,6 +126,12 @@ function resolveAtom(atom: Atom, seen: Seen): Choices {
   if (fitting.length === 1 && atom.weekday !== undefined) return fitting[0] as Choices;
   return { dates: readings.flatMap((reading) => reading.dates), doubt: 'order' };
 }
+
+/** "the first Saturday in November and again on the 20th" */
+const monthOf = (relative: Relative | undefined): number | undefined =>
+  relative !== undefined && /^(?:nth|nthDays|nthWeekend|every|places)$/.test(relative.kind) && 'month' in relative && relative.month
+    ? relative.month
+    : undefined;
 
 /** Months and years that are said once for several days. */
 function filled(items: readonly Item[]): Atom[] {
@@ -158,7 +168,7 @@ function filled(items: readonly Item[]): Atom[] {
       atom.month = back ? (month % 12) + 1 : month;
       if (back && month === 12 && atom.year !== undefined) atom.year++;
     }
-    month = atom.month ?? month;
+    month = atom.month ?? monthOf(atom.relative) ?? month;
   }
   return atoms;
 }
@@ -204,7 +214,7 @@ function resolveChain(items: readonly Item[], seen: Seen): Choices {
           const length = begin.until(dates[0] as PlainDate).days;
           if (length < 0 || length > (seen.longest ?? LONGEST_RUN)) continue;
           grown.push([...chain, ...Array.from({ length }, (_, step) => begin.add({ days: step + 1 })), ...dates.slice(1)]);
-        } else if (begin && atom.day === undefined && before(end, begin)) continue;
+        } else if (begin && atom.day === undefined && atom.relative?.kind !== 'shifted' && before(end, begin)) continue;
         else grown.push([...chain, ...dates]);
       }
     }
@@ -217,31 +227,24 @@ function resolveChain(items: readonly Item[], seen: Seen): Choices {
 
 const text = (dates: readonly PlainDate[]): string[] => [...new Set(dates.map((date) => date.toString()))].sort();
 
-/** "the weekend of the 21st": the Saturday and Sunday beside that day; nothing sure for a day in the middle of the week. */
-function weekendAround(dates: readonly PlainDate[]): PlainDate[] | undefined {
-  const first = dates[0];
-  if (!first) return undefined;
-  if (dates.length > 1) return [...dates];
-  if (first.dayOfWeek === 7) return [first.subtract({ days: 1 }), first];
-  if (first.dayOfWeek < 5) return undefined;
-  const saturday = nextWeekday(first, 6);
-  return [saturday, saturday.add({ days: 1 })];
-}
-
 /** "29 and 30 March or 5 and 6 April": as many days on either side. */
 function inPairs(items: readonly Item[]): boolean {
   const at = items.findIndex(({ join }) => join === 'or');
   return at > 1 && items.length === 2 * at && items.filter(({ join }) => join === 'or').length === 1;
 }
 
+/** What tells the month as well. */
+const HAS_MONTH = /^(?:nth|nthDays|edgeDays|every|nthWeekend|monthEnd|easter|beside|unknown|places)$/;
+
 /** All readings of a run of dates. */
 export function resolve(sequence: Sequence, seen: Seen): Resolved {
+  const open = openReadings(sequence, seen.order, (items, order) => resolve({ ...sequence, items }, { ...seen, order }));
+  if (open) return open;
   const atoms = sequence.items.map(({ atom }) => atom);
-  const explicit = atoms.some(
-    (atom) =>
-      atom.month !== undefined ||
-      /^(?:nth|nthDays|edgeDays|every|nthWeekend|monthEnd|easter|beside|unknown)$/.test(atom.relative?.kind ?? ''),
-  );
+  const hasMonth = (atom: Atom): boolean =>
+    atom.month !== undefined ||
+    (atom.relative?.kind === 'shifted' ? hasMonth(atom.relative.of) : HAS_MONTH.test(atom.relative?.kind ?? ''));
+  const explicit = atoms.some(hasMonth);
   const shape = {
     explicit,
     weekdayOnly:
@@ -278,8 +281,8 @@ export function resolve(sequence: Sequence, seen: Seen): Resolved {
   const past = choices.every((choice) => choice.past === true);
   let dates = choices.flatMap((choice) => choice.dates);
   if (sequence.around === 'week') return { ...roughly, past };
-  if (sequence.around === 'weekend') {
-    const weekends = dates.map(weekendAround);
+  if (sequence.around === 'weekend' || sequence.around === 'weekends') {
+    const weekends = dates.map((days) => weekendAround(days, sequence));
     if (weekends.some((weekend) => weekend === undefined)) return { ...roughly, past };
     dates = weekends as PlainDate[][];
     shape.range = true;

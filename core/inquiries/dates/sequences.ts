@@ -7,6 +7,8 @@ import { monthWord, weekdayWord } from '../words.ts';
 import { atomAt } from './atoms.ts';
 import { dayAt, type Atom } from './pieces.ts';
 import { rangeAt } from './range-words.ts';
+import { placeInNext } from './several-places.ts';
+import { laterAt } from './shifted.ts';
 import { bracketedDays, numbersWeekdays, ofThisMonth, weekdayOf, withItsWeekday } from './their-weekdays.ts';
 import { yearInMonth } from './written.ts';
 import { trimEnd, trimStart, type Item, type Join } from './trims.ts';
@@ -17,7 +19,7 @@ export type Sequence = {
   next: number;
   items: Item[];
   /** "the weekend of ...", "the week of ..." */
-  around?: 'weekend' | 'week';
+  around?: 'weekend' | 'weekends' | 'week';
   /** "early March", "in March", "mid June": a month without a day. */
   month?: { month: number; year: number | undefined };
 };
@@ -73,6 +75,8 @@ function joinAt(tokens: Tokens, index: number, between: boolean): { join: Join; 
   if (between && /^(?:and|et|y|e|ed|und|en)$/.test(word)) return { join: 'range', next: at + 1, comma: false };
   const range = rangeAt(tokens, at);
   if (range !== undefined) return { join: 'range', next: range, comma: false };
+  if (word === 'as' && tokens[at + 1]?.lower === 'well' && tokens[at + 2]?.lower === 'as')
+    return { join: 'and', next: at + 3, comma: false };
   if (word === 'and' && (tokens[at + 1]?.lower === 'on' || tokens[at + 1]?.lower === 'then' || tokens[at + 1]?.lower === 'again'))
     return { join: 'and', next: at + 2, comma: false };
   // "and the final on 30/11"
@@ -133,6 +137,8 @@ function afterHour(tokens: Tokens, index: number): number {
   return atom && (atom.weekday !== undefined || atom.month !== undefined) ? next : index;
 }
 
+const BESIDE_ELSE = /^(?:after|before)$/;
+
 function known(atom: Atom): boolean {
   return (
     atom.month !== undefined ||
@@ -160,6 +166,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     if (!join) break;
     let from = join.next;
     while (/^(?:from|on|also|maybe|possibly|perhaps|including|either|el|le|il|am|den|dem|op|zum)$/.test(tokens[from]?.lower ?? '')) from++;
+    const maybe = join.join !== 'or' && tokens.slice(join.next, from).some(({ lower }) => /^(?:maybe|possibly|perhaps)$/.test(lower));
     if (tokens[from]?.lower === 'the' && weekdayWord(tokens[from + 1]?.lower ?? '') !== undefined && dayAt(tokens, from + 2) === undefined)
       from++;
     const parted = skipped !== at && (tokens[at]?.text === ',' || tokens[join.next - 1]?.text === '-');
@@ -167,12 +174,14 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
     // "until the afternoon of 13 December"
     if (/^(?:morning|afternoon|evening|night)$/.test(tokens[from + 1]?.lower ?? '') && tokens[from + 2]?.lower === 'of') from += 3;
     const last = items.at(-1)?.atom;
-    const atom = weekdayOf(
-      tokens,
-      withItsWeekday(tokens, atomAt(tokens, from) ?? ordinalAfter(tokens, from, join.join, last), last),
-      items,
-    );
+    const later = last && join.join !== 'range' && !(join.comma && join.next === from) ? laterAt(tokens, join.next, last) : undefined;
+    const atom =
+      later ??
+      (last && placeInNext(tokens, from, last)) ??
+      weekdayOf(tokens, withItsWeekday(tokens, atomAt(tokens, from) ?? ordinalAfter(tokens, from, join.join, last), last), items);
     if (!atom || (skipped !== at && (atom.bare || join.join === 'or'))) break;
+    // "and the Saturday after we leave": not the next one of its name.
+    if (atom.weekday !== undefined && atom.day === undefined && !atom.relative && BESIDE_ELSE.test(tokens[atom.next]?.lower ?? '')) break;
     if (join.comma && (atom.relative !== undefined) !== (first.relative !== undefined)) break;
     // "Monday to Wednesday, December 14 to 16": the weekdays only say more about the dates.
     if (join.comma && atom.day !== undefined && items.every((item) => item.atom.day === undefined)) break;
@@ -187,7 +196,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
       break;
     // "Thursday the 16th - the 15th is the dinner": what goes back is no run.
     if (join.join === 'range' && atom.ordinal && /^(?:is|was|are)$/.test(tokens[atom.next]?.lower ?? '') && !between) break;
-    items.push({ atom, join: join.join });
+    items.push({ atom, join: join.join, ...(maybe ? { maybe } : {}) });
     commas.push(join.comma);
     at = atom.next;
   }
@@ -204,7 +213,7 @@ function sequenceAt(tokens: Tokens, index: number, between: boolean): Sequence |
   const end = items.at(-1)?.atom;
   if (!begin || !end || !items.some(({ atom }) => known(atom))) return undefined;
   if (begin.bare && counts(tokens, begin.first - 1)) return undefined;
-  return { first: begin.first, next: end.next, items: items.map((item, at) => (at === 0 ? { ...item, join: undefined } : item)) };
+  return { first: begin.first, next: end.next, items: items.map((item, at) => (at === 0 ? { atom: item.atom, join: undefined } : item)) };
 }
 
 /** "in March", "early June 2027", "end of May": said of a month only. */
@@ -257,9 +266,12 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
   while (index < tokens.length && found.length < MOST_DATES) {
     const word = tokens[index]?.lower ?? '';
     let at = index;
-    let around: 'weekend' | 'week' | undefined;
+    let around: Sequence['around'];
     const elsewhere = weekendElsewhere(tokens, index);
     if ((word === 'weekend' || word === 'week') && /^(?:of|commencing|beginning|starting|ending)$/.test(tokens[index + 1]?.lower ?? '')) {
+      around = word;
+      at = index + 2;
+    } else if (word === 'weekends' && /^(?:of|on|:)$/.test(tokens[index + 1]?.lower ?? '')) {
       around = word;
       at = index + 2;
     } else if (elsewhere !== undefined) {

@@ -5,7 +5,8 @@ import type { Token } from '../parts/tokens.ts';
 import type { Atom } from './pieces.ts';
 
 export type Join = 'range' | 'and' | 'or';
-export type Item = { atom: Atom; join: Join | undefined };
+/** `maybe` where nobody is sure of it: "and possibly the 13th". */
+export type Item = { atom: Atom; join: Join | undefined; maybe?: boolean };
 
 /** What may follow a bare last day of a list. */
 const AFTER_LIST =
@@ -28,11 +29,13 @@ export function trimEnd(tokens: readonly Token[], items: Item[], commas: boolean
       .some(
         ({ atom }) =>
           atom.monthFirst ||
+          listsDays(tokens, items) ||
           (atom.month !== undefined && !atom.bare && last.atom.ordinal) ||
           (atom.ordinal && last.atom.ordinal) ||
           (atom.weekday !== undefined && atom.day !== undefined && last.atom.ordinal),
       );
     if (last.atom.year !== undefined && monthBefore) return;
+    if (closesList(tokens, items)) return;
     const followed = after === undefined || after.breaks > 0 || AFTER_LIST.test(after.lower) || /^\p{Lu}/u.test(after.text);
     if (monthBefore && (last.join === 'range' || inARow(items))) return;
     if (monthBefore && (commas.at(-1) ? followed && (last.atom.ordinal || rises(items)) : followed || rises(items))) return;
@@ -40,6 +43,33 @@ export function trimEnd(tokens: readonly Token[], items: Item[], commas: boolean
     commas.pop();
   }
 }
+
+/** "14 November and 28.": a later day of the same month, with which the sentence ends. */
+function closesList(tokens: readonly Token[], items: readonly Item[]): boolean {
+  const [before, last] = items.slice(-2);
+  const after = tokens[last?.atom.next ?? 0];
+  const ends = after === undefined || after.breaks > 0 || /^[.;!?)]$/.test(after.text);
+  const and = /^(?:and|&|\+)$/.test(tokens[(last?.atom.first ?? 0) - 1]?.lower ?? '');
+  return ends && and && before?.atom.month !== undefined && !before.atom.slashed && (last?.atom.day ?? 0) > (before.atom.day ?? 0);
+}
+
+/** "11/12-14", "11/12, 13 and 14", "2027-11-12 until 14": numbers that go up from the day, in one way of joining, are days behind a month; hours and counts are not. */
+function listsDays(tokens: readonly Token[], items: readonly Item[]): boolean {
+  const at = items.findLastIndex(({ atom }) => atom.slashed || atom.turned || atom.iso);
+  const [next, ...more] = items.slice(at + 1);
+  if (at < 0 || !next || items.slice(at + 1).some(({ atom }) => atom.month !== undefined || atom.weekday !== undefined)) return false;
+  const { day = 0, month = 0, slashed } = items[at]?.atom as Atom;
+  const from = slashed ? Math.max(day, month) : day;
+  if (!goesUp([{ atom: { ...next.atom, day: from }, join: undefined }, next, ...more])) return false;
+  // "11/12, 13-15" are hours of the day.
+  if (next.join === 'range' ? more.length > 0 : more.some(({ join }) => join === 'range')) return false;
+  const lead = tokens[next.atom.first - 1];
+  if (lead?.text === ',' && more.length === 0) return false;
+  const sure = (next.atom.day ?? 0) > LATEST_HOUR || (next.join === 'range' && tokens[next.atom.first]?.tight === true);
+  const after = tokens[(more.at(-1) ?? next).atom.next];
+  return sure && (after === undefined || after.breaks > 0 || /^(?:[.,;:!?)/]|in|at|for|with|and|we|please|inclusive)$/.test(after.lower));
+}
+const LATEST_HOUR = 12;
 
 /** "July 9, 10, 11": numbers that rise and follow each other, or three and more that rise. */
 function rises(items: readonly Item[]): boolean {

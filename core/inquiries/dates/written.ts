@@ -190,5 +190,5 @@ function pair(first: number, next: number, a: number, b: number, mark: string, y
     return dayFirst ? { first, next, day: a, month: b, dotted: true, ...yearPart } : undefined;
   if (dayFirst && monthFirst && a !== b) return { first, next, day: a, month: b, slashed: true, ...yearPart };
   if (dayFirst) return { first, next, day: a, month: b, ...yearPart };
-  return monthFirst ? { first, next, day: b, month: a, ...yearPart } : undefined;
+  return monthFirst ? { first, next, day: b, month: a, turned: true, ...yearPart } : undefined;
 }

@@ -18,7 +18,7 @@ const NEAR = 12;
 const WEEKDAY = String.raw`((?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?)`;
 const NEXT = String.raw`((?:day|morning|afternoon|evening|night) (?:after(?:wards)?|following)|(?:next|following) (?:day|morning|afternoon|evening|night|one)|next)`;
 /** Nothing more of the clause, or what only says that it counts as well. */
-const ENDS = String.raw`(?=\s*(?:$|[.,;:!?)(]|too\b|as well\b|also\b|both\b|please\b|for\b|at\b|from\b|with you\b|same\b|(?:morning|afternoon|evening|night|lunchtime|repeat)\b))`;
+const ENDS = String.raw`(?=\s*(?:$|[.,;:!?)(]|too\b|as well\b|also\b|both\b|please\b|for\b|at\b|from\b|with you\b|same\b|in the (?:morning|afternoon|evening)\b|(?:morning|afternoon|evening|night|lunchtime|repeat)\b))`;
 const AND = String.raw`(?:,|\band|\bplus|&|\bthen|\bwith|\bas well as|\bfollowed by|\binto)\s(?:(?:and|again|also|then|plus|once more|on|into|over|the same|same|again|for|an?|one|another|the|second|last|final|more|other|show|performance|concert|round|night|evening|day|session|service|talks?|prizes|workshops|finals?|[\p{L}-]+ for|(?:an?|the|our|his|her) (?:[\p{L}'’-]+ ){1,2}(?=the |on ))\s?){0,6}(?:that\s)?`;
 const JOINED = new RegExp(String.raw`${AND}(?:${NEXT}|${WEEKDAY})\b${ENDS}`, 'iu');
 /** "12 December, Saturday": the weekday behind a date is its own. */
@@ -29,6 +29,16 @@ const UNTIL = new RegExp(
 );
 const RUNS =
   /\b(?:(?:the |takes? the |for the |takes? up the )?(?:whole|entire|rest of the|full) (?:of the |that )?(?:weekend|week)|(?:each|every) (?:day|night|evening|afternoon|morning) (?:of|until|till|that)\b|one a (?:day|night)|(?:a|and|then) day two|\bday (?:straight|right|directly) after|(?:again|once more|(?:the|an?) (?:last|second|other|next)(?: one)?|another(?: one)?) (?:a|an|one|two|three|[2-9]) (?:days?|weeks?|fortnight|months?) later|next (?:two|three|four|[2-4]) (?:mon|tues|wednes|thurs|fri|satur|sun)days|(?:daily|nightly)(?: after| until| till)|(?:two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings|more days|more nights)(?: in a row| that follow| running)?(?! (?:before|after|notice|ago|ahead)))/iu;
+/** "and all weekend", ", the whole weekend" */
+const WEEKEND = new RegExp(
+  String.raw`(?:,|\band|\bplus|&|\bthen)\s(?:over |for |also )?(?:all|the|all the|all of the)\sweekend\b${ENDS}`,
+  'iu',
+);
+/** "and repeat it two weeks later", "unless we move it a week later", "and the one after", "part two the day after" */
+const ANOTHER = new RegExp(
+  String.raw`\b(?:repeat\p{L}*|(?:do|done|happens|held|on|it|in [\p{L}-]+) again|the same(?: again)?|(?:part|day|round) two|the second(?: one| part| half| show)?|another(?: one)?|once more|unless|mov(?:e|ed) it|(?:and|plus|&)(?: the one)?)\b[^.;!?\n\d]{0,24}?\s(?:a|the|one|two|three|four|[2-6])\s(?:days?|weeks?|fortnight|months?|one)\s(?:later|earlier|(?:after(?:wards)?|before(?:hand)?)(?: that| it)?)${ENDS}`,
+  'iu',
+);
 const COUNT = /\b(two|three|four|five|six|seven|[2-7]) (?:days|nights|evenings)\b/i;
 /** "The first of the three nights is" */
 const FIRST_OF =
@@ -68,7 +78,7 @@ export function heldAgainstWhatGoesOn({ text, dates, times }: Scene, event: Even
   const before = NOT_MINE.test(lead + rest) ? undefined : toldBefore(lead, day);
   if (before) return open(event, [day], ...before);
   const joined = JOINED.exec(rest);
-  const hit = joined ?? UNTIL.exec(rest) ?? RUNS.exec(rest);
+  const hit = joined ?? UNTIL.exec(rest) ?? RUNS.exec(rest) ?? WEEKEND.exec(rest) ?? ANOTHER.exec(rest);
   if (!hit || NOT_MINE.test(rest.slice(0, hit.index + hit[0].length + BEHIND))) return event;
   const [next, weekday] = [hit[1], weekdayWord(hit[2]?.toLowerCase() ?? '')];
   // It goes on, and nothing says which days: they are as many as are counted.

@@ -16,8 +16,7 @@ function daysAsked(sentence: string): string[] | undefined {
 const ONE = 'Sat 12 December 2026';
 describe('both are asked about', () => {
   test.each([
-    ['Sat 12 and Sun 13', 'We would need you on Saturday 12 December and the day after.'],
-    ['Sat 12 and Sun 13', 'We would need you on Saturday 12 December and again the day after.'],
+    ['Sat 12 and Sun 13', 'The first half is on Saturday 12 December, the second half the day after.'],
     ['Sat 12 and Sun 13', 'It begins on Saturday 12 December and finishes the evening after.'],
     ['Sat 12 and Sun 13', 'It is on Saturday 12 December, plus the Sunday.'],
     ['Sat 12 and Sun 13', 'It is on Saturday 12 December, with a second show on the Sunday.'],
@@ -27,6 +26,13 @@ describe('both are asked about', () => {
     ['Sat 12 to Tue 15', 'We open on Saturday 12 December and play for four nights.'],
     ['Sat 12 to Mon 14', 'The first of the three nights is Saturday 12 December.'],
   ])('%s: %s', (run, sentence) => expect(daysAsked(sentence)).toEqual([ONE, `${run} December 2026`]));
+
+  test.each([
+    'We would need you on Saturday 12 December and the day after.',
+    'We would need you on Saturday 12 December and again the day after.',
+  ])('both are stated where nothing else is told: %s', (sentence) =>
+    expect(facts(asked(sentence), undefined, 'leeds')).toMatchObject({ start: '2026-12-12', end: '2026-12-13' }),
+  );
 
   test.each([
     'It starts on Saturday 12 December and takes the whole weekend.',
