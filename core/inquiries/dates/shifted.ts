@@ -116,6 +116,8 @@ export function shiftedAt(tokens: Tokens, index: number): Atom | undefined {
   const side = open ? { after: true, next: length.next + 1 } : sideAt(tokens, length.next);
   const of = side && (length.rough ? side.after : true) ? baseAt(tokens, side.next) : undefined;
   if (!of || !side) return undefined;
+  // "a week from Saturday, Oct 10" says the same day twice.
+  if (open && of.weekday !== undefined) return undefined;
   // "a week from 5 to 12 October"
   if (open && RANGE_WORDS.has(word(of.next))) return undefined;
   return open || length.rough ? roughly(of.next) : shiftedBy(index, of.next, of, byLength(length, side.after));

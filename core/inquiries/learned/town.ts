@@ -6,6 +6,7 @@ import type { GazetteerPlace } from '../../places/gazetteer.ts';
 import type { Place } from '../../contract/parts.ts';
 import { foldName } from '../../places/fold.ts';
 import type { AreaHit, PlaceHit } from '../places/hits.ts';
+import { commonWords } from '../places/names.ts';
 import { ranked, type Hints } from '../places/rank.ts';
 import type { PersonFact } from '../people/words.ts';
 import { isBrief, type Page } from './features.ts';
@@ -42,7 +43,10 @@ export function agreedTowns(
   const [likely] = townsNamed(own, find)
     .filter(
       (one) =>
-        (best === undefined || !isSame(one.value, best, find)) && areas.every(({ start, end }) => end <= one.start || start >= one.end),
+        (best === undefined || !isSame(one.value, best, find)) &&
+        // "Wedding, Tulbagh, 11 December" is what is filmed, and not the part of Berlin.
+        !(commonWords.has(foldName(one.value)) && find(one.value).every(({ country }) => country !== hints.homeCountry)) &&
+        areas.every(({ start, end }) => end <= one.start || start >= one.end),
     )
     .map((town) => ({ town, chance: chancesIn(learned.town, townFeatures(own, town, home, find))['place'] ?? 0 }))
     .toSorted((a, b) => b.chance - a.chance);

@@ -66,6 +66,8 @@ const areaZones = new Map<string, string>([
   ['india', 'Asia/Kolkata'],
   ['japan', 'Asia/Tokyo'],
   ['gulf', 'Asia/Dubai'],
+  ['south african', 'Africa/Johannesburg'],
+  ['south africa', 'Africa/Johannesburg'],
   ['nz', 'Pacific/Auckland'],
   ...(
     [

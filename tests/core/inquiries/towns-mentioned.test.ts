@@ -17,6 +17,7 @@ describe('A town that is only mentioned', () => {
     The cake is from a bakery in Whitby.
     The money goes to a hospital in Kampala.
     The crew hotel is in Knaresborough.
+    We have $1,500 in Singapore dollars.
     The nearest station is Thirsk, twenty minutes by taxi.
     Follow signs for Pateley Bridge and then turn right.
     The best man is called Preston.
