@@ -13,6 +13,7 @@ import { goesLate, isEvening, openCall, pairOf } from './half-of-call.ts';
 import { firstOfMine, lastOfMine, orElse } from './mine.ts';
 import { compare, type Calls, type Point } from './points.ts';
 import type { DateMention, EventDays, SaidTime, Scene, Where } from './scene.ts';
+import { forEveryDay } from './every-day.ts';
 import { eachOnItsDay } from './row-of-hours.ts';
 import { ownerOf } from './owner.ts';
 import { ofJourney } from './journeys.ts';
@@ -42,7 +43,7 @@ const onDropped = ({ date, dayBefore, nthDay, to }: SaidTime, { dates, dropped }
 export function callsOf(read: Scene, event: EventDays): Calls {
   const days = event.dates;
   if (days.length === 0) return {};
-  const scene = { ...read, times: eachOnItsDay(read, days).filter((time) => !ofJourney(read.text, time)) };
+  const scene = { ...read, times: forEveryDay(read.text, eachOnItsDay(read, days), days).filter((time) => !ofJourney(read.text, time)) };
   const first = day(days[0] as string);
   const last = day(days.at(-1) as string);
   const calls: Point[] = [];
