@@ -123,6 +123,8 @@ export function sayDates(
       VOID_AFTER.test(after) ||
       LAST_YEAR.test(after) ||
       THE_LAST_ONE.test(lead) ||
+      // "Last December 4 you filmed our tree lighting"
+      (item.resolved.explicit && /\blast $/i.test(lead)) ||
       WRITTEN_ON.test(lead)
     )
       return {

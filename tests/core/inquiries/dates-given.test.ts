@@ -63,3 +63,12 @@ describe('what was done last year', () => {
     ['11-13', 'It runs from Thursday 11 to Sunday 14 November. We only need you on the Saturday.'],
   ])('%s: %s', (days, way) => expect(daysTold(way)).toBe(days));
 });
+
+test('one of two days by its number', () =>
+  expect(daysTold('It is on Friday 12 and Saturday 13 November. Please can you film day one only?')).toBe('11-12'));
+
+test('"last December 4" is no day to come', () => {
+  const text =
+    'Hi Casey, last December 4 you filmed our tree lighting in Ripon. This year it is Friday, December 3. Would you do it again, 5 to 7 pm?';
+  expect(daysOf(text)).toBe('12-03');
+});
