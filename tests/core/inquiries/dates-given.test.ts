@@ -69,6 +69,6 @@ test('one of two days by its number', () =>
 
 test('"last December 4" is no day to come', () => {
   const text =
-    'Hi Casey, last December 4 you filmed our tree lighting in Ripon. This year it is Friday, December 3. Would you do it again, 5 to 7 pm?';
+    'Dear Casey,\n\nLast December 4 you filmed our tree lighting (thank you!). This year it is Friday, December 3 at 6 pm in Ripon. Would you do it again? We would need you from 5 pm to 7 pm. We have 275. A one-minute clip for the website again, please.\n\nRobin Vane';
   expect(daysOf(text)).toBe('12-03');
 });
