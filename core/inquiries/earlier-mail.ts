@@ -70,16 +70,23 @@ export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, 
  * "Could you also do the 14th?" above an answer of somebody else that names days of another month to come: a number or a weekday alone is hardly of the month that is
  * nearest, and is asked about.
  */
-function isOfQuoted({ isInquiry, fields: { start } }: Reading, text: string, today: Temporal.PlainDate): boolean {
-  if (!isInquiry || start === undefined) return false;
+function isOfQuoted({ isInquiry, fields }: Reading, text: string, today: Temporal.PlainDate): boolean {
+  const { start } = fields;
+  // Who tells a place and an hour besides tells of a job itself.
+  const own = OF_A_JOB.filter((fact) => fields[fact] !== undefined && !OF_DAYS.has(fact));
+  if (!isInquiry || start === undefined || own.length > FEWEST_OWN) return false;
   const { above, below } = aboveQuoted(text);
-  if (below === '' || EXACT.test(above) || !(NUMBERED.test(above) || WEEKDAY.test(above))) return false;
+  if (below === '' || !TAKES_UP.test(above) || EXACT.test(above) || IN_MONTH.test(above) || !(NUMBERED.test(above) || WEEKDAY.test(above)))
+    return false;
   const months = [...below.matchAll(DATED)].flatMap(
     ({ groups }) => monthWord((groups?.['before'] ?? groups?.['behind'] ?? '').toLowerCase()) ?? [],
   );
   const ahead = months.filter((month) => (month - today.month + MONTHS) % MONTHS < FAR);
   return ahead.length > 0 && !ahead.includes(Temporal.PlainDate.from(start).month);
 }
+/** Words that go on from what was said before. */
+const TAKES_UP =
+  /(?<!\p{L})(?:also|too|now|then|instead|as well|both|still|another|moved?|dropped|change[ds]?|the other|rather|either|works?|fine|ok|okay|after all)(?!\p{L})/iu;
 const MONTHS = 12;
 const FAR = 10;
 
@@ -104,6 +111,8 @@ const EXACT = new RegExp(
   String.raw`(?<![\p{L}\d])(?:\d{1,2}\/\d{1,2}(?!\d)|\d{1,2}\.\d{1,2}\.|\d{1,2}-\d{1,2}-\d\d|\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?${MONTH}|${MONTH}\.? \d{1,2}(?!\d)|tomorrow|tonight|today|(?:this|next|coming) (?:mon|tues?|wed|thu|fri|sat|sun)\p{L}*)`,
   'iu',
 );
+/** "the second Tuesday of January" */
+const IN_MONTH = new RegExp(String.raw`(?<!\p{L})(?:of|in) ${MONTH}(?!\p{L})`, 'iu');
 const DATED = new RegExp(
   String.raw`(?<![\p{L}\d])(?:\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?(?<before>${MONTH})|(?<behind>${MONTH})\.? \d{1,2}(?!\d))`,
   'giu',

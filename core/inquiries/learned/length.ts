@@ -18,7 +18,7 @@ const ONE = 0.8;
 const ONE_OF_RUN = 0.2;
 /** "We only need you on the Saturday", "just the last night": that one is wanted is said in so many words. */
 const ONLY =
-  /\b(?:only|just) (?:(?:really )?(?:need|want|require|like)s? )?(?:you|it|this|that|the|on|for)\b|\b(?:one|two|three|\d|day|night|evening) (?:only|alone)\b/i;
+  /\b(?:only|just) (?:(?:really )?(?:need|want|require|like)s? )?(?:you|it|this|that|the|on|for)\b|\b(?:day|night|evening) (?:one|two|three|\d) (?:only|alone)\b/i;
 
 const wordsIn = (text: string): string[] =>
   Array.from(text.matchAll(WORD), ([word]) => (/^\d/.test(word) ? `#${word.length}` : word.toLowerCase()));

@@ -81,7 +81,6 @@ const STATED = [
   ['11-12..11-14', '12 to 15 November, all but the last day.'],
   ['11-13..11-15', '12 to 15 November, every day except the first.'],
   ['11-13..11-14', "12 to 15 November, though you'd only be needed for the weekend."],
-  ['11-13', "12 to 15 November. We'd have you there on the Saturday."],
   // Days of others beside that of the job.
   ['11-12', 'The fair is on 12 November. I am away from 11 December.'],
   ['11-12', 'The fair is on 12 November. The hall is shut on 3 October.'],
