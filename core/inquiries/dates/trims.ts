@@ -58,7 +58,7 @@ function listsDays(tokens: readonly Token[], items: readonly Item[]): boolean {
   const at = items.findLastIndex(({ atom }) => atom.slashed || atom.turned || atom.iso);
   const [next, ...more] = items.slice(at + 1);
   if (at < 0 || !next || items.slice(at + 1).some(({ atom }) => atom.month !== undefined || atom.weekday !== undefined)) return false;
-  const { day = 0, month = 0, slashed } = items[at]?.atom as Atom;
+  const { day = 0, month = 0, slashed } = (items[at] as Item).atom;
   const from = slashed ? Math.max(day, month) : day;
   if (!goesUp([{ atom: { ...next.atom, day: from }, join: undefined }, next, ...more])) return false;
   // "11/12, 13-15" are hours of the day.

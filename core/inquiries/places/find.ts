@@ -73,10 +73,7 @@ export function placesIn(
       : capital
         ? unlistedAt(text, tokens, index, taken, hints.homeCountry)
         : undefined;
-    if (hit && OF_MONEY.test(text.slice(hit.hit.end, hit.hit.end + 12))) {
-      index = hit.next - 1;
-      continue;
-    }
+    if (hit && OF_MONEY.test(text.slice(hit.hit.end, hit.hit.end + 12))) continue;
     if (hit?.hit.faint) {
       const last = towns.at(-1);
       if (last && OR.test(text.slice(last.end, Math.min(hit.hit.start, last.end + 16)))) {
