@@ -108,7 +108,7 @@ function isAnother({ isInquiry, fields, questions }: Reading, before: Reading, {
 /** A date with its month, or a day told from today. */
 const MONTH = String.raw`(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\p{L}{0,6}`;
 const EXACT = new RegExp(
-  String.raw`(?<![\p{L}\d])(?:\d{1,2}\/\d{1,2}(?!\d)|\d{1,2}\.\d{1,2}\.|\d{1,2}-\d{1,2}-\d\d|\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?${MONTH}|${MONTH}\.? \d{1,2}(?!\d)|tomorrow|tonight|today|(?:this|next|coming) (?:mon|tues?|wed|thu|fri|sat|sun)\p{L}*)`,
+  String.raw`(?<![\p{L}\d])(?:\d{1,2}\/\d{1,2}(?!\d)|\d{1,2}\.(?:0?[1-9]|1[0-2])\.|\d{1,2}-\d{1,2}-\d\d|\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?${MONTH}|${MONTH}\.? \d{1,2}(?!\d)|tomorrow|tonight|today|(?:this|next|coming) (?:mon|tues?|wed|thu|fri|sat|sun)\p{L}*)`,
   'iu',
 );
 /** "the second Tuesday of January" */
@@ -119,7 +119,7 @@ const DATED = new RegExp(
 );
 /** Some of the days of the old mail are taken back: "the 29th is off the table", "it's just the 27th and 28th now", "a day later". */
 const FEWER =
-  /\b(?:drop(?:s|ped|ping)?|off the table|lost|losing|(?:is|are|has|have) gone|(?:a|one|two) days? (?:less|fewer|later|earlier|longer|shorter)|shorten\w*|down to|cut (?:to|down)|(?:just|only)\b[^.!?\n]{0,40}\bnow|now (?:just|only)|(?:it's|it is|its) (?:now|just|only))\b/i;
+  /\b(?:drop(?:s|ped|ping)?|off the table|lost|losing|(?:is|are|has|have) gone|(?:a|one|two) days? (?:less|fewer|later|earlier|longer|shorter)|shorten\w*|down to|cut (?:to|down)|(?:just|only)\b[^.!?\n]{0,40}\b(?:now|after all|in the end)|now (?:just|only)|(?:it's|it is|its) (?:now|just|only))\b/i;
 /** Days beside those of the old mail. */
 const ADDS = /\b(?:add(?:ed|ing)?|(?:extra|additional|another|second|further) (?:day|date)|both days)\b/i;
 const NUMBERED = /\d(?:st|nd|rd|th)\b|\b(?:the|den|le|el|il) \d{1,2}(?![\d:.])/i;
@@ -145,15 +145,23 @@ function daysMeant(later: Reading, then: readonly string[], thread: Thread): rea
     const alike = then.filter((day) =>
       named.flat().some((other) => (byWeekday ? sameWeekday(day, other) : day.slice(-2) === other.slice(-2))),
     );
-    if (alike.length > 0) return thread.mended ? alike : then;
+    // "Friday's start is 9, not 8": what is mended is the hour of one of them.
+    const ofHour = thread.holds && HOUR_OF_DAY.test(thread.words);
+    if (alike.length > 0) return thread.mended && !ofHour ? alike : then;
     return undefined;
   }
+  // "They have added the Sunday, so 2 and 3 October now"
+  const [only] = named;
+  if (only && named.length === 1 && only.length > then.length && then.every((day) => only.includes(day))) return only;
   const others = named.filter((days) => !days.some((day) => then.includes(day)));
   if (thread.mended) return others.length === 1 ? others[0] : undefined;
   return others.length < named.length ? then : undefined;
 }
 const sameWeekday = (one: string, other: string): boolean =>
   Temporal.PlainDate.from(one).dayOfWeek === Temporal.PlainDate.from(other).dayOfWeek;
+
+const HOUR_OF_DAY =
+  /\b(?:call|start|arrival|finish|wrap|end|load-?in|set-?up|hours?|times?)\b[^.!?\n]{0,30}\b(?:on (?:the )?)?(?:mon|tues|wednes|thurs|fri|satur|sun)day\b|\b(?:mon|tues|wednes|thurs|fri|satur|sun)day(?:'s)? (?:call|start|arrival|finish|wrap|end|load-?in|set-?up)\b/i;
 
 /** A reading without its days, which are asked for. */
 function withoutDays({ fields, questions, datesFound: _open, ...rest }: Reading, choices: readonly (readonly string[])[]): Reading {
@@ -174,7 +182,7 @@ const WRITER =
   /^[^\n]{0,60}?(?<!\p{L})(?!(?:AM|PM|On|Am)\s)(\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L}'.-]*){1,3})\s?[<(]([^\s<>()]{1,60}@[^\s<>()]{3,60})[>)]/u;
 /** An hour that the new words move without a reading that tells which. */
 const HOURS_MOVED =
-  /\b(?:hours?|minutes?|mins?|half|bit|little)[^.!?\n]{0,12} (?:earlier|later|sooner)\b|\b(?:rather than|instead of|not|no longer) (?:at )?\d{1,2}(?:[:.h]\d\d)?(?: ?[ap]m| ?h| uhr| o'clock)?(?![\d/.-]|th|st|nd|rd| ?(?:€|euro|k\b|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/i;
+  /\b(?:hours?|minutes?|mins?|half|bit|little)[^.!?\n]{0,12} (?:earlier|later|sooner)\b|\b(?:rather than|instead of|not|no longer) (?:at )?\d{1,2}(?:[:.h]\d\d)?(?: ?[ap]m| ?h| uhr| o'clock)?(?![\d/-]|\.\d|th|st|nd|rd| ?(?:€|euro|k\b|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/i;
 const DAYS: readonly FactName[] = ['start', 'end', 'days'];
 const WHO: ReadonlySet<FactName> = new Set(['contactName', 'contactEmail']);
 const PLACE: readonly FactName[] = ['place', 'country'];

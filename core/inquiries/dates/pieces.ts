@@ -2,7 +2,7 @@
  * What a date is written with: a day, a month, a year, a weekday; and the shape of a date as far as it is said.
  */
 import type { Token } from '../parts/tokens.ts';
-import { doubtfulWeekdays, monthWord, ordinalWord, weekdayWord } from '../words.ts';
+import { doubtfulWeekdays, monthWord, numberWord, ordinalWord, weekdayWord } from '../words.ts';
 import { shortMonth, shortWeekday } from './short-names.ts';
 
 export const DAYS_IN_WEEK = 7;
@@ -190,8 +190,26 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
   const spaced =
     token.lower === 'twenty' || token.lower === 'thirty' ? ordinalWord(`${token.lower}-${tokens[index + 1]?.lower}`) : undefined;
   if (spaced !== undefined) return { day: spaced, next: index + 2, ordinal: true };
+  const counted = countedDay(tokens, index);
+  if (counted) return { ...counted, ordinal: false };
   const word = ordinalWord(token.lower);
   return word === undefined ? undefined : { day: word, next: index + 1, ordinal: true };
+}
+
+/** "twenty november", "thirty one october": how many speak a date; months that are verbs as well ("two may come") are none behind such a number. */
+function countedDay(tokens: Tokens, index: number): { day: number; next: number } | undefined {
+  const told = tokens[index]?.lower ?? '';
+  if (/^(?:zero|an?|couple|few|pair|dozen)$/.test(told)) return undefined;
+  const whole = numberWord(told);
+  if (whole === undefined) return undefined;
+  const dash = tokens[index + 1]?.text === '-' ? 1 : 0;
+  const more = whole === 20 || whole === 30 ? numberWord(tokens[index + 1 + dash]?.lower ?? '') : undefined;
+  const units = more !== undefined && more > 0 && more < 10 ? more : 0;
+  const next = units > 0 ? index + 2 + dash : index + 1;
+  const month = tokens[next];
+  return isDay(whole + units) && month?.breaks === 0 && !/^(?:may|march|mar)$/.test(month.lower) && monthWord(month.lower) !== undefined
+    ? { day: whole + units, next }
+    : undefined;
 }
 
 export function yearAt(tokens: Tokens, index: number): { year: number; next: number } | undefined {

@@ -268,8 +268,11 @@ export function sequencesOf(tokens: Tokens): Sequence[] {
     let at = index;
     let around: Sequence['around'];
     const elsewhere = weekendElsewhere(tokens, index);
-    if ((word === 'weekend' || word === 'week') && /^(?:of|commencing|beginning|starting|ending)$/.test(tokens[index + 1]?.lower ?? '')) {
-      around = word;
+    if (
+      /^(?:weekend|wkend|week|wk)$/.test(word) &&
+      /^(?:of|commencing|comm|beginning|starting|ending)$/.test(tokens[index + 1]?.lower ?? '')
+    ) {
+      around = word.endsWith('end') ? 'weekend' : 'week';
       at = index + 2;
     } else if (word === 'weekends' && /^(?:of|on|:)$/.test(tokens[index + 1]?.lower ?? '')) {
       around = word;

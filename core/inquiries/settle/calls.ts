@@ -139,8 +139,8 @@ export function callsOf(read: Scene, event: EventDays): Calls {
     .toSorted((a, b) => compare(a, b));
   const earliest = firstOfMine(scene, ordered, answer);
   // The first hour of a later day is no first call: that of the first day is not told.
-  if (earliest && days.length > 1 && Temporal.PlainDate.compare(earliest.date, first) > 0)
-    answer.callChoices ??= { walls: [wallOf(first, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
+  if (earliest && days.length > 1 && Temporal.PlainDate.compare(earliest.date, first) > 0 && answer.callChoices?.why !== 'open')
+    answer.callChoices = { walls: [wallOf(first, earliest.minutes)], where: earliest.where[0] as Where, why: 'day' };
   const either = earliest && orElse(scene, earliest, false);
   if (either) answer.callChoices = either;
   const rivals = undated.filter((point) => days.length > 1 && point.minutes !== undated[0]?.minutes);

@@ -6,7 +6,7 @@ import type { SaidTime } from './scene.ts';
 
 /** What takes back the hour before it, at the end of which another one stands. */
 const TAKES_BACK =
-  /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|apologies|pardon|scratch that|strike that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
+  /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|sry|soz|apologies|pardon|scratch that|strike that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
 /** What may stand beside it: small words that lead to an hour, and words for one. */
 const SMALL =
   /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|with|this|which|really|of course|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|ish|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
@@ -16,8 +16,8 @@ const NOT_THE_FIRST = /(?:^|[\s,(])(?:not|isn't|never|nicht|pas|no|niet)(?: \p{L
 const BUT = /^\s?,?\s?(?:but|sondern|mais|sino|maar|ma)(?!\p{L})/iu;
 /** "was 8am, it's now" */
 const WAS = /(?<!\p{L})(?:was|used to be|moved|changed|had|said|wrote)(?: \p{L}{2,5}){0,2}\s$/iu;
-/** "[10:06] Dana:" */
-const STAMP = /\n\s*\[\d{1,2}:\d\d(?::\d\d)?\][^:\n]{0,30}:/g;
+/** "[10:06] Dana:", "Dana:" */
+const STAMP = /\n\s*(?:\[\d{1,2}:\d\d(?::\d\d)?\][^:\n]{0,30}|\p{Lu}\p{Ll}{1,14}):/gu;
 /** "8am (was 9am)", "corrected from 9am", "instead of 9", "7 now, not 9": the second is the one that no longer holds. */
 const FORMERLY =
   /^\W*(?:(?:and|which|it|that|now,?) )?(?:(?:has |have )?(?:been |is |are )?(?:corrected|changed|moved|up|brought forward|pushed back|put back|down|back|amended|altered) from|was|were|previously|formerly|originally|used to be|instead of|rather than|not|no longer|und nicht|nicht|statt|et non|et pas|pas|au lieu de|y no|no|en lugar de|e non|invece (?:di|delle)|niet|in plaats van)\s(?:(?:at|the|um|à|a|las|alle|om)\s){0,2}$/iu;

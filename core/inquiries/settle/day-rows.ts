@@ -42,7 +42,7 @@ const NO_WORK = anyOf(
   frei | ruhetag | spielfrei | sans toi/vous | ohne dich/sie/euch | zonder jou | repos | relâche | libre | descanso | vrij | rustdag | riposo
 `,
   {
-    others: `riggers | crew | staff | hands | lighting | sound | staging | stagehands | locals | set | carpenters | family | members | cast | volunteers | exhibitors`,
+    others: `contractors | suppliers | builders | riggers | crew | staff | hands | lighting | sound | staging | stagehands | locals | set | carpenters | family | members | cast | volunteers | exhibitors`,
   },
 );
 /** A day of travel. */

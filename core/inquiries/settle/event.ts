@@ -158,7 +158,7 @@ const GOES_ON_TO = new RegExp(`${GOES_ON.source},?\\s?(?:on\\s)?(?:the\\s)?$`, '
 
 /** "5, 6, 7 and then again the 11th" */
 const AGAIN =
-  /\b(?:again|once more|plus|and also|as well as|(?:plus|and|with) (?:an?|one more|another) (?:[\p{L}-]+ ){0,2}(?:day|evening|session|afternoon|morning|repeat|performance|round))(?: on)?(?: the)?\s$/iu;
+  /(?<!\b(?:out|back|home|away|off|over|up|in|leaves?|flies|flying)\s)\b(?:again|once more|plus|and also|as well as|(?:plus|and|with) (?:an?|one more|another) (?:[\p{L}-]+ ){0,2}(?:day|evening|session|afternoon|morning|repeat|performance|round))(?: on)?(?: the)?\s$/iu;
 
 /** "Saturday 12 December ... It goes on on Sunday the 13th": a day told by its number alone joins the run where words say so. */
 function continued(scene: Scene, settled: EventDays, numbered: readonly DateMention[]): EventDays {

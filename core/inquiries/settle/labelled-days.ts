@@ -5,7 +5,7 @@
 import { lineStart } from '../parts/sentences.ts';
 import { askedDays, MOST_MENTIONS } from './days-among.ts';
 import { daysSaid } from './days.ts';
-import type { EventDays, Scene } from './scene.ts';
+import type { DateMention, EventDays, Scene } from './scene.ts';
 
 /** The day of the occasion itself. */
 const MAIN =
@@ -17,10 +17,19 @@ const AROUND =
 const ALTERNATIVE =
   /^(?:alternative|alternate|second choice|2nd choice|fall-?back|back-?up|reserve|other possible|second preferred|plan b|option (?:2|b)|choice (?:2|b)|ausweich\p{L}*|alternativ\p{L}*)(?: (?:date|day|choice|option))?s?$/iu;
 const LABEL = /^[\s*+•–-]*(\p{L}[\p{L}'’ -]{2,30}?)\s?(?:[:=]|\s[–-])\s*$/u;
+/** Beside an alternative these words leave the choice to me. */
+const EITHER =
+  /\b(?:either|any) (?:day|date|one|of (?:them|these|those|the two))\b|\bwhichever\b|\bboth (?:days|dates)? ?(?:are|would be|work|fine|possible)\b/i;
+const labelled = (text: string, start: number): string => LABEL.exec(text.slice(lineStart(text, start), start))?.[1]?.trim() ?? '';
+const isAlternative = (text: string, { start, explicit, readings }: DateMention): boolean =>
+  explicit && readings.length === 1 && ALTERNATIVE.test(labelled(text, start));
 const ALL = /\b(?:both|all (?:of )?(?:the |these |those |them|two|three|four|five|\d))\b|\b(?:each|every) (?:day|one)\b/i;
 
 /** The days, or that of the occasion alone as a question beside them. */
 export function heldAgainstLabels({ text, dates: mentions }: Scene, event: EventDays): EventDays {
+  const instead = EITHER.test(text) ? mentions.slice(0, MOST_MENTIONS).find((mention) => isAlternative(text, mention)) : undefined;
+  if (instead && event.dates.length > 0 && !event.dates.includes(instead.readings[0]?.[0] ?? ''))
+    return askedDays([...event.where, instead], [event.dates, instead.readings[0] ?? []], 'open');
   if (event.dates.length < 2 || event.dropped || ALL.test(text) || daysSaid(text).some(({ days }) => days > 1)) return event;
   const rows = mentions.slice(0, MOST_MENTIONS).flatMap(({ start, readings, explicit }) => {
     const label = LABEL.exec(text.slice(lineStart(text, start), start))?.[1];

@@ -17,6 +17,22 @@ const LONGEST = 70;
 
 const whole = (pattern: RegExp, label: string): boolean => pattern.exec(label)?.[0].length === label.length;
 
+/** "Event start: 18:30", "Guest arrival: 7pm", "Start of ceremony: 14:00", "Doors: 19:00": when the occasion begins tells nothing of when I come. */
+const BEGINS_FOR_ALL =
+  /^(?:the )?(?:event|party|show|concert|gig|ceremony|doors?|guests?|public|visitors?|match|game|race|performance|service|reception|dinner|session|programme|program|wedding|audience)s?(?:'s?)? (?:start|starts|starting|begins?|beginning|opens?|opening|arrival|arrives?|arrive)(?: time| at| from)?$|^(?:start|beginning|opening|arrival) (?:time )?(?:of|for) (?:the |our )?(?:event|party|show|concert|gig|ceremony|doors?|guests?|public|visitors?|match|game|race|performance|service|reception|dinner|session|wedding|audience)s?$|^(?:doors|doors open|curtain(?: up)?|kick-?off)$/i;
+
+/** "10:00 - 16:00 (guests)", "2pm (doors)" */
+const FOR_GUESTS =
+  /^(?: ?[ap]\.?m\.?)? ?\((?:for )?(?:the |our )?(?:guests?|public|visitors|doors(?: open)?|audience|show(?: ?time| hours)?|event (?:hours|times?)|opening hours|public hours)(?: only)?\)/i;
+const IN_BRACKETS = 40;
+
+/** True for an hour that is told, by its label or in brackets behind it, as the one at which the occasion begins for everybody. */
+export function beginsForAll(text: string, { start, end }: Where): boolean {
+  if (FOR_GUESTS.test(text.slice(end, end + IN_BRACKETS))) return true;
+  const line = text.slice(Math.max(lineStart(text, start), start - LONGEST), start);
+  return BEGINS_FOR_ALL.test(LABEL.exec(line)?.[1]?.trim() ?? '');
+}
+
 /** Whose the hours after the label of a line are; nothing where it names nobody. */
 export function labelOf(text: string, { start }: Where): 'mine' | 'theirs' | undefined {
   const line = text.slice(Math.max(lineStart(text, start), start - LONGEST), start);

@@ -37,6 +37,8 @@ const OUR_OWN =
 /** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
 const SENDERS =
   /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll|'d| will| would| shall|'m| am| won't| can't| cannot| can)(?= (?:not |myself |only |also )?(?:be |get )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= )|(?:she|he)(?:'ll| will)? (?=leaves?|goes?|stays?))/i;
+/** "25 Sept: I shoot from", "I'll be filming from": when the sender begins. */
+const SENDER_FILMS = /(?:^|:)\s*(?:and )?i(?:'ll| will|'m| am)?(?: be)? (?:shoot|film|cover|record|start)(?:ing)? (?:from|at) $/i;
 /** "Mona's in at 1" */
 const NAMED =
   /^\s*(?!(?:Call|Crew|Camera|Load|Loading|Day|Doors?|Set|Set-?[Uu]p|Rig|Rigging|Rehearsals?|Build|Access|Arrival|Install\p{L}*|Filming|Shooting|Recording|Everything|Shift|Work|You|We|It|That|This|There|Here|Hall|Venue|What|When|Access|Everyone|Start|Time)\b)\p{Lu}\p{Ll}+(?:'s| is|'ll be| will be| arrives| comes| gets) (?:in|there|here|on)\b/u;
@@ -127,6 +129,7 @@ export function ownerOf(text: string, { start, end, to }: Where & { to?: unknown
   return OTHERS.test(clause) ||
     NEAR_SENDER.test(clause) ||
     SENDERS.test(clause) ||
+    SENDER_FILMS.test(clause) ||
     NAMED.test(clause) ||
     CREW_FIRST.test(clause) ||
     (THEY_MUST.test(clause) && !ANYBODY.test(clause) && beginsWithOthers(text, start))

@@ -16,7 +16,8 @@ import { dayOfMeeting, isOnTheDay, thatDay } from './that-day.ts';
 import { columnsOf } from './columns.ts';
 import { withCorrections } from './corrected.ts';
 import { isException } from './exception.ts';
-import { labelOf } from './labels.ts';
+import { beginsForAll, labelOf } from './labels.ts';
+import { holdsHours, lastOfRun } from './hours-in-dates.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
 import { nthHeading, nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
@@ -109,7 +110,7 @@ export function sayTimes(
       continue;
     }
     const hit = nearest(text, { start: from, end: time.start }, tail, false);
-    const date = isOnTheDay(text.slice(time.end, sentence.end))
+    const beside = isOnTheDay(text.slice(time.end, sentence.end))
       ? undefined
       : (dateBeside(text, time, dates, sentence) ??
         dateOfLine(text, time, dates) ??
@@ -117,10 +118,11 @@ export function sayTimes(
         (hit.cue === 'call' || hit.cue === 'wrap' ? dateBetween(from, time, dates, hit.after) : undefined) ??
         thatDay(text, before, time, dates) ??
         dayOfMeeting(text, time, dates, previous, sentence));
+    const date = beside && time.to && beside.end <= time.start && holdsHours(text, beside) ? lastOfRun(beside) : beside;
     const free = hit.cue !== 'reply' && hit.cue !== 'delivery' && hit.cue !== 'past' && date?.said !== 'reply';
     const label = labelOf(text, time);
     const owned =
-      label === 'theirs' && (time.to !== undefined || labelled)
+      (label === 'theirs' && (time.to !== undefined || labelled)) || beginsForAll(text, time)
         ? 'show'
         : label === 'mine' && (!time.bare || /^\s*(?:[.,;()\n]|$|until|till?|not)/.test(text.slice(time.end, time.end + 8)))
           ? 'call'
@@ -245,7 +247,7 @@ const lastOf = (dates: readonly DateMention[]): DateMention | undefined => {
 
 /** What may stand before the date of a row: "DAY 1 | ", "2. " */
 const ROW_HEAD =
-  /^[\s|:.#()-]*(?:(?:shoot |event )?(?:day|tag|jour|día|giorno|dag)\s?(?:\d|one|two|three|four|five)?|\d[.)])?[\s|:.()-]*$/iu;
+  /^[\s|:.#()-]*(?:(?:[\p{L}-]{3,14} )?(?:day|tag|jour|día|giorno|dag)\s?(?:\d|one|two|three|four|five)?|\d[.)])?[\s|:.()-]*$/iu;
 
 /** A longer line is prose. */
 const LONGEST_ROW = 400;

@@ -14,7 +14,12 @@ const GOOD_TIME =
 const LETS_IN =
   /^,? (?:to|and|who|and (?:can|will|would|could)|who (?:can|will|would|could)|so (?:i|he|she|we|they) can|and (?:i|he|she|we|they)(?:'ll| will| can| could)) (?:lets? you (?:all )?(?:in|into)|(?:opens?|unlocks?)(?: up)?(?: [\p{L}']{2,12}){0,3} for you|lets? the (?:crew|camera \p{L}+) in|hands? (?:you|over) the keys?|gives? you (?:the|your) keys?|shows? you (?:in|round|around|where))(?!\p{L})/iu;
 
+/** "3pm you get here", "10.00 meet us at the barn" in a list of what happens when. */
+const COMES_NEXT =
+  /^(?: ?(?:h|hrs|[ap]\.?m\.?))?[ \t]*(?:[-–:|][ \t]*)?(?:you (?:(?:both|all) )?(?:get|come|arrive|turn up|show up|land|drive up) ?(?:here|there|in|over)?(?=\s?(?:[.,;/|+&)\n]|$|and\b|with\b))|(?:please )?(?:meet|find|join) (?:us|me|\p{Lu}\p{Ll}+) (?:at|by|in|outside|on|near|behind|in front of) (?:the|our|my)\b)/u;
+
 /** True where I am to come at an hour by what stands right behind it. */
-export const isThereThen = (after: string): boolean => [THERE_THEN, BE_THERE, GOOD_TIME, LETS_IN].some((pattern) => pattern.test(after));
+export const isThereThen = (after: string): boolean =>
+  [THERE_THEN, BE_THERE, GOOD_TIME, LETS_IN, COMES_NEXT].some((pattern) => pattern.test(after));
 /** The same where what comes before that names somebody else whose hour it would be. */
-export const isMineThen = (after: string): boolean => [BE_THERE, GOOD_TIME, LETS_IN].some((pattern) => pattern.test(after));
+export const isMineThen = (after: string): boolean => [BE_THERE, GOOD_TIME, LETS_IN, COMES_NEXT].some((pattern) => pattern.test(after));
