@@ -26,8 +26,24 @@ export function rangeAt(tokens: Tokens, index: number): number | undefined {
   // "de 8 a 10 de julho", "dall'8 a 10 luglio"
   const until = /^(?:a|à)$/.test(word(0)) && tokens[index - 1]?.num !== undefined ? tokens[index + 1] : undefined;
   if (until?.num !== undefined && monthWord(/^(?:de|di)$/.test(word(2)) ? word(3) : word(2)) !== undefined) return index + 1;
+  const marks = dotsAt(tokens, index) ?? slashOfIso(tokens, index);
+  if (marks !== undefined) return marks;
   if (!RANGE_WORDS.has(word(0))) return undefined;
   const two = (word(0) === '-' && word(1) === '>') || (/^(?:through|thru)$/.test(word(0)) && word(1) === 'to');
   const including = /^(?:until|till|til|to)$/.test(word(0)) && word(1) === 'and' && word(2) === 'including';
   return index + (including ? 3 : two ? 2 : 1);
+}
+
+/** "2027-11-12..14", "12..14 November": two or three points without a gap, as programs write a run. */
+function dotsAt(tokens: Tokens, index: number): number | undefined {
+  let at = index;
+  while (tokens[at]?.text === '.' && tokens[at]?.tight && at - index < 3) at++;
+  return at - index > 1 && tokens[at]?.tight && tokens[at]?.num !== undefined ? at : undefined;
+}
+
+/** "2027-11-12/14": an interval as ISO 8601 writes it. */
+function slashOfIso(tokens: Tokens, index: number): number | undefined {
+  const date = tokens.slice(index - 5, index);
+  const iso = index >= 5 && date[0]?.text.length === 4 && date[1]?.text === '-' && date[3]?.text === '-' && date[4]?.tight;
+  return iso && tokens[index]?.text === '/' && tokens[index]?.tight && tokens[index + 1]?.tight ? index + 1 : undefined;
 }

@@ -129,7 +129,8 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
     a.tight &&
     before &&
     /^[\p{L}$£€/:.,#@\d-]$/u.test(before.text.slice(-1)) &&
-    !(before.text === '-' && s1.text !== '-' && /^[.\d]/.test(tokens[index - 2]?.text ?? ''))
+    !(before.text === '-' && s1.text !== '-' && /^[.\d]/.test(tokens[index - 2]?.text ?? '')) &&
+    !(a.text.length === 4 && s1.text === '-' && endsInterval(tokens, index - 1))
   )
     return undefined;
   const mark = s1.text;
@@ -145,7 +146,7 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (third) {
     if (trailing(index + 5)) {
       const stamp = tokens[index + 5]?.lower;
-      if (!(a.text.length === 4 && stamp === 't')) return undefined;
+      if (!(a.text.length === 4 && (stamp === 't' || dayBehindSlash(tokens, index + 5)))) return undefined;
     }
     if (a.text.length === 4 && isYear(a.num) && b.num >= 1 && b.num <= 12 && isDay(third.num))
       return { first: index, next: index + 5, year: a.num, month: b.num, day: third.num, iso: true };
@@ -168,6 +169,19 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   const counts = tokens[index + 3]?.breaks === 0 && units.test(tokens[index + 3]?.lower ?? '');
   if (trailing(index + 3) || counts || monthAt(tokens, index + 3)) return undefined;
   return pair(index, index + 3, a.num, b.num, mark, undefined);
+}
+
+/** "2027-11-12/2027-11-14", "2027-11-12..2027-11-14": what parts the two days of an interval. */
+const endsInterval = (tokens: Tokens, index: number): boolean =>
+  (tokens[index]?.text === '/' && tokens[index - 1]?.num !== undefined && tokens[index - 2]?.text === '-') ||
+  (tokens[index]?.text === '.' && tokens[index - 1]?.text === '.');
+
+/** "2027-11-12/14": the last day of an interval as ISO 8601 writes it, and not one more number with a slash. */
+function dayBehindSlash(tokens: Tokens, index: number): boolean {
+  const [slash, day, after] = [tokens[index], tokens[index + 1], tokens[index + 2]];
+  const ends = !(after?.tight && /^[/:-]$/.test(after.text));
+  const year = day?.text.length === 4 && after?.text === '-';
+  return slash?.text === '/' && day?.tight === true && (year || (day.text.length === 2 && isDay(day.num) && ends));
 }
 
 /** "27-2", as the Dutch write it: a day that is no hour and goes down to a month, behind a weekday or a word that leads to dates. */

@@ -1,9 +1,11 @@
 /**
  * The days that were settled, held against everything else in a message that may speak against them, one after another.
  */
+import { heldAgainstBounds } from './bounded.ts';
 import { heldAgainstCount } from './counted-with.ts';
 import { heldAgainstGiven } from './dates-given.ts';
 import { heldAgainstDayBeforeFilmed } from './day-before-filmed.ts';
+import { heldAgainstDecision } from './decided-then.ts';
 import { heldAgainstDayOfRun } from './day-of-run.ts';
 import { heldAgainstDaysBeside } from './days-beside.ts';
 import { heldAgainstWishes } from './days-wished.ts';
@@ -19,6 +21,7 @@ import { heldAgainstOneThing } from './one-thing.ts';
 import { heldAgainstChoice } from './on-offer.ts';
 import { heldAgainstParts } from './part-of-run.ts';
 import { heldAgainstNotFilmed } from './not-filmed.ts';
+import { heldAgainstNumberBehind } from './number-behind.ts';
 import { heldAgainstPutOff } from './put-off.ts';
 import { heldAgainstRehearsals } from './rehearsed-first.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
@@ -55,7 +58,10 @@ const ALL = [
   heldAgainstChoice,
   heldAgainstWindow,
   heldAgainstGiven,
+  heldAgainstNumberBehind,
   heldAgainstUnfixed,
+  heldAgainstDecision,
+  heldAgainstBounds,
 ];
 
 /** The days, or with what speaks against them as a question. */

@@ -21,7 +21,7 @@ const SHOWN = toDay(
   show/showing/screen/screening/play/playing/present/presenting/unveil/unveiling/premiere/premiering it/them ... | show/showing/screen/screening/play/playing/present/presenting/unveil/unveiling the/your/our {film}
   goes/go/going out ... on/over ... tv/television/telly/radio/air | on ... tv/television/telly/radio | radio/television/tv/channel/station ... broadcast/broadcasts/airs/air/shows/carries
   premiere/première/screening/broadcast of_the_film/of_it? is/will_be/takes_place/follows | {film} ... premieres/airs/launches | goes_live/go_live/going_live | judges/jury/panel/client/clients/board/sponsors/members/students/parents ... view/views/watch/watches/see/sees/review/reviews ... {film}
-  hand/handing/hands/send/sending/submit/submitting/enter/entering/put ... {film} ... in/to/at/into | release/releasing/launch/launching it/them/this | in ... shops/paper/papers/newspaper/press/cinemas/archive | {film} ... ready/due ... for
+  hand/handing/hands/send/sending/submit/submitting/enter/entering/put ... {film} ... in/to/at/into | release/releasing/launch/launching it/them/this | in ... shops/paper/papers/newspaper/press/cinemas/archive | {film} ... ready/due ... for | {film} ... ready/done/finished/complete/needed/due/wanted on/by | need/needs/want/wants the/your {film} on/by/for
   client/board/final/sponsor presentation is | competition/festival/contest/entry/submission deadline/date ... is/for | has/have its/their deadline | competition/contest/entries closes/close ... | a/the/one/short trailer/teaser/taster/clip
 `,
   { film: `film/films/video/videos/movie/footage/edit/recording/recordings/result/results/clip/clips/trailer/teaser/cut/piece` },
