@@ -27,6 +27,9 @@ const IT_IS = /^\s*(?:(?:it|that|this)(?:['’]s| is| will be|['’]ll be| takes
 const ASKED = new RegExp(String.raw`\b${FILM} (?:of )?(?:our|the|my|a|an|his|her|their)\b[^.;!?\n]*[.;!?]?\s*$`, 'iu');
 /** "and the dinner the evening before" */
 const THING = /\b(?:the|our|a|an) ([\p{L}'’-]{4,20})(?: is| takes place| will be| happens)?,?(?: on)? $/iu;
+/** "with interviews the day before" */
+const SHOTS =
+  /\b(?:with|plus|and) (?:some |a few |the |short )*(?:interviews?|b-?roll|vox ?pops|portraits|pick-?ups|drone shots|filming|a shoot)(?: with [^.;!?\n]{2,30})?,? $/iu;
 /** What is told then is of something else, or no longer open. */
 const NOT_MINE =
   /\b(?:no|not|never|nothing|nobody|without|let (?:me|us) know|reply|answer|confirm\w*|call|ring|send|deliver\w*|edit\w*|upload\w*|photographer|rain|weather|last year|filmed by|both days|all)\b|n['’]t\b/i;
@@ -48,6 +51,7 @@ export function heldAgainstDayBeforeFilmed({ text }: Scene, event: EventDays): E
     const thing = THING.exec(lead)?.[1];
     const mine =
       FILM_IT.test(lead) ||
+      SHOTS.test(lead) ||
       (FILMED.test(rest) && !event.where.some((one) => one.start >= found.index && one.end <= end)) ||
       (IT_IS.test(lead) && ASKED.test(before)) ||
       (thing !== undefined && filmsIt(before, thing));

@@ -6,6 +6,7 @@ import { leftOpen } from './alternatives.ts';
 import { allAside, wasThen, withoutAsides } from './aside.ts';
 import { boundsIt, ofSomethingElse, withoutOwners } from './elsewhere.ts';
 import { markedOf } from './marked.ts';
+import { countedOff } from './counted-off.ts';
 import { isEvent, pointedAt } from './pointed.ts';
 import { plannedIn } from './day-rows.ts';
 import { withoutEves } from './eves.ts';
@@ -275,6 +276,7 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));
   const largest = sets.map((mention) => mention.readings[0] ?? []).toSorted((a, b) => b.length - a.length)[0] ?? [];
   if (within(all, largest)) return { dates: largest, where: where.slice(0, 1), choices: [] };
+  if (countedOff(scene.text, sets)) return { dates: all, where, choices: [], counted: true };
   // One more day beside a run may be for setting up: only days that stand alike are put together.
   const alike =
     sets.every((mention) => (mention.readings[0] ?? []).length === 1) || sets.every((mention) => (mention.readings[0] ?? []).length > 1);

@@ -30,9 +30,13 @@ import { heldAgainstTheSecond } from './second-day.ts';
 import { heldAgainstSomebodyElse } from './somebody-else.ts';
 import { heldAgainstOthers } from './the-one.ts';
 import { heldAgainstUnfixed } from './unfixed.ts';
+import { heldAgainstSomeOfIt } from './not-all-of-it.ts';
+import { heldAgainstWantedToo } from './wanted-too.ts';
 import { heldAgainstWindow } from './window.ts';
 
 const ALL = [
+  heldAgainstWantedToo,
+  heldAgainstSomeOfIt,
   heldAgainstCount,
   heldAgainstOthers,
   heldAgainstHours,

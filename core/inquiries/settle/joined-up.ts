@@ -41,7 +41,9 @@ export function joinedUp(text: string, sets: readonly DateMention[]): boolean {
       between.length <= 160 &&
       (mention.readings[0]?.[0] ?? '') >= (previous.readings[0]?.[0] ?? '') &&
       !(TWO_OCCASIONS.test(between) && AN_OCCASION.test(previous.before)) &&
-      !/\b(?:or|options?|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was)\b/i.test(between) &&
+      !/\b(?:or|options?|alternatively|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was|(?:may|might) (?:also|even|well))\b/i.test(
+        between,
+      ) &&
       (/^,? (?:too|as well|also)\b/i.test(text.slice(mention.end, mention.end + 10)) ||
         /^\s?\([^()\n]{2,40}\)[,;]?\s(?:and\s)?$|^\s\p{Lu}[^\d.;!?,\n]{1,40},\s$/u.test(between) ||
         /^\s(?:u\.?|und|et|y|e|en|og|och|&|\+)\s(?:\p{L}{2,10}[.,]{0,2}\s)?(?:den\s|am\s|le\s|el\s|de\s)?$/iu.test(between) ||
@@ -80,10 +82,13 @@ export function allCounted(text: string, sets: readonly DateMention[]): boolean 
   if (days < lists.flat().length) return false;
   return [...text.slice(0, LOOKED_THROUGH).matchAll(COUNTED)].some(({ index, 0: words }) => {
     const [, count = ''] = /^(?:for )?(?:all )?(\w+)/i.exec(words) ?? [];
+    // "We want day 2 filmed" counts nothing.
+    if (A_NUMBER.test(text.slice(Math.max(0, index - LEAD), index))) return false;
     const number = /^both$/i.test(count) ? 2 : (numberWord(count.toLowerCase()) ?? Number(count));
     const { start, end } = sentenceAround(text, index, index + words.length);
     return number === days && ASKED.test(text.slice(start, end));
   });
 }
+const A_NUMBER = /\b(?:day|part|round|show|session|date|game|match|no\.?|number) $/i;
 const LEAD = 40;
 const LOOKED_THROUGH = 6000;
