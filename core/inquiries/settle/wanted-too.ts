@@ -34,6 +34,9 @@ const NEAR = 40;
 const REACH = 150;
 const LONGEST_STATED = 6;
 const FAR = 60;
+const LOOKED_THROUGH = 6000;
+/** "Remember the wedding on the 15th that we split": a job that is settled already may be none of this one. */
+const KNOWN_JOB = /\b(?:remember|recall|you know about|as booked|that we split)\b/i;
 
 /** The days, with those that are wanted too or these as a question. */
 export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: EventDays): EventDays {
@@ -67,7 +70,11 @@ export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: Ev
   if (event.dates.length === 0 && !event.choices.every((days) => within(days, all))) return event;
   const where = [...event.where, ...added.map(({ mention: { start, end } }) => ({ start, end }))];
   const span = Temporal.PlainDate.from(all[0] as string).until(all.at(-1) as string).days;
-  return !event.dropped && added.every(({ sure }) => sure) && all.length <= LONGEST_STATED && span <= FAR
+  return !event.dropped &&
+    !KNOWN_JOB.test(text.slice(0, LOOKED_THROUGH)) &&
+    added.every(({ sure }) => sure) &&
+    all.length <= LONGEST_STATED &&
+    span <= FAR
     ? { dates: all, where, choices: [], counted: true }
     : askedDays(where, [base, all], 'open');
 }
