@@ -36,7 +36,7 @@ const LONGEST_STATED = 6;
 const FAR = 60;
 const LOOKED_THROUGH = 6000;
 /** "Remember the wedding on the 15th that we split": a job that is settled already may be none of this one. */
-const KNOWN_JOB = /\b(?:remember|recall|you know about|as booked|that we split)\b/i;
+const KNOWN_JOB = /\b(?:remember|recall|you know about|as booked|that we split|already (?:doing|filming|booked|covering|down|have you|got you|with us))\b/i;
 
 /** The days, with those that are wanted too or these as a question. */
 export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: EventDays): EventDays {
@@ -55,7 +55,7 @@ export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: Ev
   const first = event.dates[0] ?? told.find(({ explicit, said }) => explicit && !OF_ELSE.has(said))?.readings[0]?.[0];
   if (first === undefined) return event;
   const added = told.flatMap((mention, at) => {
-    const days = daysOf(mention, first);
+    const days = saidAgain(mention, told, first) ? [] : daysOf(mention, first);
     const sure = days.length === 0 || at === 0 ? undefined : isAdded(text, told, at);
     return sure === undefined ? [] : [{ mention, days, sure: sure && !mention.weekdayOnly }];
   });
@@ -96,6 +96,15 @@ function daysOf({ explicit, readings, sequence: { items } }: DateMention, first:
   const near = atom?.day === undefined ? undefined : inMonthOf(first, atom.day);
   return near === undefined ? [] : [near];
 }
+
+/** "The Sunday prize-giving as well, that's the 13th": the weekday of a day that is told by its number. */
+const saidAgain = ({ weekdayOnly, sequence: { items } }: DateMention, told: readonly DateMention[], first: string): boolean =>
+  weekdayOnly &&
+  told.some(
+    (other) =>
+      !other.weekdayOnly &&
+      daysOf(other, first).some((day) => items.some(({ atom }) => atom.weekday === Temporal.PlainDate.from(day).dayOfWeek)),
+  );
 
 /** "A week later is our choir concert, and that is yours too" */
 function undatedToo(text: string): boolean {
