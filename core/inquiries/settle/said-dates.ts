@@ -124,7 +124,7 @@ export function sayDates(
       LAST_YEAR.test(after) ||
       THE_LAST_ONE.test(lead) ||
       // "Last December 4 you filmed our tree lighting"
-      (item.resolved.explicit && /\blast $/i.test(lead)) ||
+      (item.resolved.explicit && /(?<!\b(?:the|our|and) )\blast $/i.test(lead)) ||
       WRITTEN_ON.test(lead)
     )
       return {

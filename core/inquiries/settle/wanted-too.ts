@@ -36,7 +36,8 @@ const LONGEST_STATED = 6;
 const FAR = 60;
 const LOOKED_THROUGH = 6000;
 /** "Remember the wedding on the 15th that we split": a job that is settled already may be none of this one. */
-const KNOWN_JOB = /\b(?:remember|recall|you know about|as booked|that we split|already (?:doing|filming|booked|covering|down|have you|got you|with us))\b/i;
+const KNOWN_JOB =
+  /\b(?:remember|recall|you know about|as booked|that we split|already (?:doing|filming|booked|covering|down|have you|got you|with us))\b/i;
 
 /** The days, with those that are wanted too or these as a question. */
 export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: EventDays): EventDays {
@@ -55,7 +56,7 @@ export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: Ev
   const first = event.dates[0] ?? told.find(({ explicit, said }) => explicit && !OF_ELSE.has(said))?.readings[0]?.[0];
   if (first === undefined) return event;
   const added = told.flatMap((mention, at) => {
-    const days = saidAgain(mention, told, first) ? [] : daysOf(mention, first);
+    const days = saidAgain(mention, told, event.dates, first) ? [] : daysOf(mention, first);
     const sure = days.length === 0 || at === 0 ? undefined : isAdded(text, told, at);
     return sure === undefined ? [] : [{ mention, days, sure: sure && !mention.weekdayOnly }];
   });
@@ -97,14 +98,13 @@ function daysOf({ explicit, readings, sequence: { items } }: DateMention, first:
   return near === undefined ? [] : [near];
 }
 
-/** "The Sunday prize-giving as well, that's the 13th": the weekday of a day that is told by its number. */
-const saidAgain = ({ weekdayOnly, sequence: { items } }: DateMention, told: readonly DateMention[], first: string): boolean =>
-  weekdayOnly &&
-  told.some(
-    (other) =>
-      !other.weekdayOnly &&
-      daysOf(other, first).some((day) => items.some(({ atom }) => atom.weekday === Temporal.PlainDate.from(day).dayOfWeek)),
-  );
+/** "The Sunday prize-giving as well, that's the 13th": the weekday of a day that is told by its number, or a run in which a settled day lies. */
+function saidAgain(mention: DateMention, told: readonly DateMention[], settled: readonly string[], first: string): boolean {
+  // "Open every day from the 5th to the 16th, could you film the opening on the 5th?"
+  if (!mention.weekdayOnly) return daysOf(mention, first).some((day) => settled.includes(day));
+  const named = [...settled, ...told.flatMap((other) => (other.weekdayOnly ? [] : daysOf(other, first)))];
+  return mention.sequence.items.some(({ atom }) => named.some((day) => Temporal.PlainDate.from(day).dayOfWeek === atom.weekday));
+}
 
 /** "A week later is our choir concert, and that is yours too" */
 function undatedToo(text: string): boolean {

@@ -12,7 +12,6 @@ describe('asked about', () => {
     The following day we'd like an hour of interviews with the winners too.
     Some pick-up shots on the Monday after would be needed.
     The rehearsal the day before needs capturing as well.
-    Dress rehearsal on the 11th, please film that too.
     We'd need you both that Saturday and the one after.
     We want the build on the Friday as a time lapse.
     Same again on the Sunday, please.
