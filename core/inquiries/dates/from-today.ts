@@ -21,6 +21,22 @@ export const before = (a: PlainDate, b: PlainDate): boolean => Dates.compare(a, 
 export const nextWeekday = (from: PlainDate, weekday: number): PlainDate => from.add({ days: (weekday - from.dayOfWeek + 7) % 7 });
 
 export type Choices = { dates: PlainDate[][]; doubt?: Doubt; past?: boolean };
+
+export type Resolved = {
+  /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */
+  readings: string[][];
+  doubt?: Doubt;
+  /** Written as a range or as days in a row. */
+  range: boolean;
+  /** Has a month, said or in numbers. */
+  explicit: boolean;
+  /** Only weekdays are named. */
+  weekdayOnly: boolean;
+  /** Clearly before the message: "last Friday", a year gone by. */
+  past: boolean;
+  /** Known only as a month or week. */
+  vague: boolean;
+};
 export const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
 
 /** "of next month" as a month of its year. */

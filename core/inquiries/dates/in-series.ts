@@ -5,7 +5,7 @@
 import { sentenceAround } from '../parts/sentences.ts';
 import { monthWord, numberWord, weekdayWord } from '../words.ts';
 import { DAYS_IN_WEEK } from './pieces.ts';
-import type { Resolved } from './resolve.ts';
+import type { Resolved } from './from-today.ts';
 import type { Sequence } from './sequences.ts';
 
 type Found = { sequence: Sequence; resolved: Resolved; start: number; end: number };

@@ -3,7 +3,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { DAYS_IN_WEEK, type Tokens } from './pieces.ts';
-import type { Resolved } from './resolve.ts';
+import type { Resolved } from './from-today.ts';
 import type { Sequence } from './sequences.ts';
 
 type Found = { sequence: Sequence; resolved: Resolved; start: number; end: number };

@@ -1,7 +1,7 @@
 /**
  * A day that is told by its number alone where a date before it has that number is that day once more: "11 to 13 February ... mehndi on the 11th".
  */
-import type { Resolved } from './resolve.ts';
+import type { Resolved } from './from-today.ts';
 import type { Sequence } from './sequences.ts';
 
 type Found = { sequence: Sequence; resolved: Resolved; start: number; end: number };

@@ -4,7 +4,7 @@
  */
 import type { Order } from './order.ts';
 import type { Atom } from './pieces.ts';
-import type { Resolved } from './resolve.ts';
+import type { Resolved } from './from-today.ts';
 import type { Item } from './trims.ts';
 
 type Resolve = (items: Item[], order: Order) => Resolved;

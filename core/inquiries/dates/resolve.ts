@@ -1,7 +1,7 @@
 /**
  * From dates as written to dates of the calendar, seen from the day on which the message came. Where two readings are possible both are given.
  */
-import { before, dateOf, lastDay, one, resolveRelative, type Choices, type Doubt, type PlainDate } from './from-today.ts';
+import { before, dateOf, lastDay, one, resolveRelative, type Choices, type Doubt, type PlainDate, type Resolved } from './from-today.ts';
 import type { Order } from './order.ts';
 import type { Atom, Relative } from './pieces.ts';
 import type { Sequence } from './sequences.ts';
@@ -9,22 +9,6 @@ import { openReadings } from './open-readings.ts';
 import { shiftDays } from './shifted.ts';
 import type { Item } from './trims.ts';
 import { weekendAround } from './weekends-around.ts';
-
-export type Resolved = {
-  /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */
-  readings: string[][];
-  doubt?: Doubt;
-  /** Written as a range or as days in a row. */
-  range: boolean;
-  /** Has a month, said or in numbers. */
-  explicit: boolean;
-  /** Only weekdays are named. */
-  weekdayOnly: boolean;
-  /** Clearly before the message: "last Friday", a year gone by. */
-  past: boolean;
-  /** Known only as a month or week. */
-  vague: boolean;
-};
 
 export type Seen = { today: PlainDate; order: Order; month?: number | undefined; stray?: number | undefined; longest?: number };
 

@@ -1,7 +1,7 @@
 /**
  * What each date of a message is said of.
  */
-import type { Resolved } from '../dates/resolve.ts';
+import type { Resolved } from '../dates/from-today.ts';
 import type { Sequence } from '../dates/sequences.ts';
 import { CUE_REACH, type Cue } from '../said/cues.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';

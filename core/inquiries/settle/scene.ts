@@ -3,7 +3,7 @@
  */
 import type { Amount } from '../money/units.ts';
 import type { Cue } from '../said/cues.ts';
-import type { Resolved } from '../dates/resolve.ts';
+import type { Resolved } from '../dates/from-today.ts';
 import type { Sequence } from '../dates/sequences.ts';
 import type { Token } from '../parts/tokens.ts';
 import type { TimeMention } from '../times/find.ts';
