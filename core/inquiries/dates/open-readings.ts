@@ -35,6 +35,9 @@ function withMaybe(items: readonly Item[], order: Order, resolve: Resolve): Reso
   if (at < 1) return undefined;
   const sure = items.map(({ atom, join }) => ({ atom, join }));
   const all = resolve(sure, order);
-  const fewer = all.readings.map((days) => days.slice(0, -(items.length - at))).filter(({ length }) => length > 0);
+  const certain = new Set(items.slice(0, at).map(({ atom }) => atom.day));
+  const fewer = all.readings
+    .map((days) => (certain.has(undefined) ? days.slice(0, at) : days.filter((day) => certain.has(Number(day.slice(-2))))))
+    .filter(({ length }) => length > 0);
   return { ...all, readings: [...fewer, ...all.readings], doubt: all.doubt ?? 'choice' };
 }

@@ -196,6 +196,8 @@ export function dayAt(tokens: Tokens, index: number): { day: number; next: numbe
   return word === undefined ? undefined : { day: word, next: index + 1, ordinal: true };
 }
 
+/** Smaller numbers before a month count what is in it. */
+const FEWEST_SPOKEN = 10;
 /** "twenty november", "thirty one october": how many speak a date; months that are verbs as well ("two may come") are none behind such a number. */
 function countedDay(tokens: Tokens, index: number): { day: number; next: number } | undefined {
   const told = tokens[index]?.lower ?? '';
@@ -207,7 +209,12 @@ function countedDay(tokens: Tokens, index: number): { day: number; next: number 
   const units = more !== undefined && more > 0 && more < 10 ? more : 0;
   const next = units > 0 ? index + 2 + dash : index + 1;
   const month = tokens[next];
-  return isDay(whole + units) && month?.breaks === 0 && !/^(?:may|march|mar)$/.test(month.lower) && monthWord(month.lower) !== undefined
+  // "one December party" is a party.
+  return (whole >= FEWEST_SPOKEN || tokens[index - 1]?.lower === 'on') &&
+    isDay(whole + units) &&
+    month?.breaks === 0 &&
+    !/^(?:may|march|mar)$/.test(month.lower) &&
+    monthWord(month.lower) !== undefined
     ? { day: whole + units, next }
     : undefined;
 }

@@ -127,7 +127,7 @@ export function shiftedAt(tokens: Tokens, index: number): Atom | undefined {
 function ends(tokens: Tokens, index: number): boolean {
   const [token, next] = [tokens[index], tokens[index + 1]?.lower ?? ''];
   if (token === undefined || token.breaks > 0 || /^[.;:!?)(]$/.test(token.text)) return true;
-  if (token.text === ',') return /^(?:both|please|so|if|each|and|the|on|all)$/.test(next) || tokens[index + 1]?.num !== undefined;
+  if (token.text === ',') return /^(?:both|please|each|all)$/.test(next) || tokens[index + 1]?.num !== undefined;
   return /^(?:too|also|both|please|again|with)$/.test(token.lower) || (token.lower === 'as' && next === 'well');
 }
 

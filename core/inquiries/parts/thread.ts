@@ -82,7 +82,10 @@ export function aboveQuoted(text: string): { above: string; below: string } {
     ? { above: '', below: '' }
     : {
         above: only(text, parts.slice(0, quoted), 'own'),
-        below: only(text, parts.slice(quoted), 'quoted').replace(/^.*(?:wrote:|\b\d{1,2}:\d\d\b).*$/gim, ''),
+        below: only(text, parts.slice(quoted), 'quoted').replace(
+          /^.*wrote:.*$|^[>\s]*(?:sent|date|on|am|le|el|gesendet)\b.*\b\d{1,2}:\d\d\b.*$/gim,
+          '',
+        ),
       };
 }
 

@@ -5,9 +5,9 @@
 import { daysInPlace } from './in-place.ts';
 
 const ALL_BUT =
-  /\b(?:all(?: of (?:it|them|the (?:days|nights)))?|every(?: (?:day|night|evening|one)| single day)?|each (?:day|night|evening)|the (?:whole|entire) (?:thing|run|lot|event|festival|week|of it)),? (?:but|except(?: for)?|apart from|bar|save(?: for)?|other than|minus)(?: on| for)? the (first|second|third|last|final|opening|closing|middle)(?: (?:day|night|evening|one|show|performance))?(?=\s?(?:[.,;:!?)\n]|$|to be\b|filmed|recorded|covered|needs?\b|please|would\b|is\b|are\b))/i;
+  /(?:,\s|\(|\b(?:need|want|film|cover|record|shoot|like|have|with us|be there|there|come|needed|wanted|booked)\w*(?: you)?(?: (?:on|for|to film|to cover))? )(?:all(?: of (?:it|them|the (?:days|nights)))?|every(?: (?:day|night|evening|one)| single day)?|each (?:day|night|evening)|the (?:whole|entire) (?:thing|run|lot|event|festival|week|of it)),? (?:but|except(?: for)?|apart from|bar|save(?: for)?|other than|minus)(?: on| for)? the (first|second|third|last|final|opening|closing|middle)(?: (?:day|night|evening|one|show|performance))?(?=\s?(?:[.,;:!?)\n]|$|to be\b|filmed|recorded|covered|needs?\b|please|would\b|is\b|are\b))/i;
 const WEEKEND =
-  /(?<!\bnot )\b(?:only|just)\b(?! (?:for|on|to) (?:the|a) (?:call|chat|week)\b)[^.;!?\n]{0,44}\b(?:on|at|for|over|need|want|film|do|cover|record|like|with) (?:you (?:on|at|for|over) )?the weekend\b(?! of\b| after\b| before\b|,? (?:and|plus|to|or|until)\b|'s\b)|\bthe weekend (?:only|alone)\b(?! (?:from|at|if|when)\b)/i;
+  /(?<!\bnot )\b(?:only|just)\b(?! (?:for|on|to) (?:the|a) (?:call|chat|week)\b)(?: (?:be|being|needed|need|needs|want|wanted|wants|film|filming|filmed|you|to|would|like|cover|record|come|there|with us|have|it|required|after|interested in|on|at|for|over)){0,6} (?:on|at|for|over|film|cover|record|need|want) the weekend\b(?! of\b| after\b| before\b|,? (?:and|plus|to|or|until)\b|'s\b)|\bthe weekend (?:only|alone)\b(?! (?:from|at|if|when)\b)/i;
 const OF_OTHERS =
   /\b(?:tickets?|open to|parking|shop|cafe|cash|cheaper|busy|closed|stay|hotel|camping|music|visitors?|public|trains?|buses)\b/i;
 

@@ -37,7 +37,7 @@ const IS_NOW =
 const NOW = /^(?: ?[ap]\.?m\.?)? (?:now|instead|after all)\b/i;
 /** "The call moves from 8 to 9", "your start has been pushed back from 8 am to 9 am": the second of what looks like hours from and to. */
 const MOVES_FROM =
-  /\b(?:(call|start|arrival|load-?in|get-?in|set-?up|access)|(wrap|finish|end|release))(?: time)?(?:'s|(?: (?:has|have|is|was|will|been|being|be|now|just|had|to))*) (?:moves?|moved|moving|shift(?:s|ed)?|change[sd]?|changing|(?:brought|put|pushed|pulled|moved|goes|gone)(?: (?:forward|back|up|on|out))?)(?: (?:forward|back|up|on|out))? from $/i;
+  /\b(?:(call|start|arrival|load-?in|get-?in|set-?up|access)|(wrap|finish|end|release))(?: time)?(?:'s|(?: (?:has|have|is|was|will|been|being|be|now|just|had|to))*) (?:moves?|moved|moving|shift(?:s|ed)?|change[sd]?|changing|(?:pushed|pulled|moved)(?: (?:forward|back|up|on|out))?|(?:brought|put|goes|gone) (?:forward|back|up|on|out))(?: (?:forward|back|up|on|out))? from $/i;
 const LONGEST_TAKING_BACK = 90;
 const LONGEST = 48;
 const LEAD = 24;

@@ -21,7 +21,7 @@ const TO_CHOOSE =
   /\b(?:or|options?|choices?|alternativ\p{L}*|otherwise|instead|not|if|failing|backup|reserve|rain|originally|was|either|possible|potential|proposed|suggested|prefer\p{L}*|could|might|may be|available|poll|vote|deadline|draft|instalment|payment)\b/iu;
 /** Said of them elsewhere: one of them alone is for me. */
 const ONE_OF_THEM =
-  /\b(?:(?:one|either|any|which) of (?:them|these|those|the two)|(?:only|just) (?:the|one|on|film|day|part|need|want)|(?:want|need|film|cover|record|you(?:'d)? (?:for|on)|like) (?:the )?(?:first|second|third|last|latter|(?:day|part|round|show|session) (?:\d|one|two|three)))\b/iu;
+  /\b(?:(?:one|either|any|which) of (?:them|these|those|the two)|(?:the|at the|for the|on the) (?:first|second|latter|other|later|last)(?: one)? (?:is|needs|should|only|please|would)|(?:at|for|on|camera (?:at|for|on)) the (?:first|second|latter|last)(?=\s?[.,;!?)\n])|(?:only|just) (?:the|one|on|film|day|part|need|want)|(?:want|need|film|cover|record|you(?:'d)? (?:for|on)|like) (?:the )?(?:first|second|third|last|latter|(?:day|part|round|show|session) (?:\d|one|two|three)))\b/iu;
 const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'];
 const ROMAN = ['i', 'ii', 'iii', 'iv'];
 const LEAD = 60;

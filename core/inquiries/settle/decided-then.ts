@@ -53,24 +53,28 @@ const DECIDES = [
     String.raw`(?<!\b(?:you|u|please|and|to) )(?:announces?|confirms?|allocates?|allots?|hands? out|gives? out|publish(?:es)?|releases?|draws?|decides?|deciding|votes?|voting|picks?|picking|chooses?|choosing|agrees?|agreeing|sets?|fix(?:es)?|settles?|will (?:decide|vote|pick|choose|agree|set|fix|settle)|meets? to (?:set|fix|agree|choose|pick|decide))(?: on| about| over)? ${THE} ${DATE}(?: (?:it (?:is|will be)|for (?:it|this)))?`,
   ),
   new RegExp(String.raw`\b${DATE},? (?:is up to|depends on|hangs on|rests with|lies with|hinges on)\b[^.;!?\n]*$`, 'iu'),
-  /\b(?:waiting (?:for|on)|wait for)\b[^.;!?\n]*$/iu,
+  new RegExp(
+    String.raw`(?<!\b(?:can't|cannot|can hardly|hardly) )\b(?:waiting (?:for|on)|wait for)\b[^.;!?\n]*\b(?:${DATE}|league|council|hall|venue|organi[sz]ers?|committee)\b[^.;!?\n]*$`,
+    'iu',
+  ),
 ];
 /** "Which day it is will be decided on", "When exactly it is we'll know on" */
 const WHICH =
   /^[\s"'(-]*(?:when|which (?:day|date)|what (?:day|date))(?: exactly)? (?:it|that|this|we)\b[^.;!?\n]*\b(?:decid|know|fix|tell|up to|depend|settl|announc|choos|chosen|agree|hear|learn|clear)\p{L}*\b[^.;!?\n]*$/iu;
 /** Behind the day: "then we'll know", "and decides on the date", "for the date", "before we have a date" */
 const BEHIND = new RegExp(
-  String.raw`^[^.;!?\n]{0,40}?(?:(?:then|after (?:that|which)|afterwards|so)\b[^.;!?\n]{0,24}\b(?:know|knows|have|hear|tell you|fix|set|choose|decide|agree|pick)\b(?: (?:more\b|(?:the|a|our|which|what|when)\b[^.;!?\n]{0,12}(?:${DATE}\b|when\b|it is)|for (?:sure|certain)|\s?$)|\s?$|\s?(?=[.;!?\n]))|\b(?:and|to|which|who|it) (?:will |'ll |then |shall )*(?:decides?|sets?|fix(?:es)?|agrees?|chooses?|picks?|votes?|tells? us|lets? us know)(?: on| about| over)? ${THE} ${DATE}|\bbefore (?:we|i) (?:have|know|get|can (?:fix|set|name|tell you|give you)) ${THE} ${DATE})|^,? (?:for|about|with) (?:the|our|a) (?:exact )?date\b|^ which (?:day|date) (?:it|that|this)\b|^ when (?:it|that|this) (?:is|will)\b`,
+  String.raw`^[^.;!?\n]{0,40}?(?:\b(?:then|after (?:that|which)|afterwards)\b[^.;!?\n]{0,24}\b(?<!let (?:me|us) )(?:know|knows|have|hear|tell you|fix|set|choose|decide|agree|pick)\b(?: (?:more\b|(?:the|a|our|which|what|when)\b[^.;!?\n]{0,12}(?:${DATE}\b|when\b|it is)|for (?:sure|certain)|\s?$)|\s?$|\s?(?=[.;!?\n]))|\b(?:and|to|which|who|it) (?:will |'ll |then |shall )*(?:decides?|sets?|fix(?:es)?|agrees?|chooses?|picks?|votes?|tells? us|lets? us know)(?: on| about| over)? ${THE} ${DATE}|\bbefore (?:we|i) (?:have|know|get|can (?:fix|set|name|tell you|give you)) ${THE} ${DATE})|^,? (?:for|about|with) (?:the|our|a) (?:exact )?date\b|^ which (?:day|date) (?:it|that|this)\b|^ when (?:it|that|this) (?:is|will)\b`,
   'iu',
 );
 /** "On 5 November we fix the date", "Once the council has met on 5 November I can give you the date" */
+const THE_DATE = String.raw`(?:date|day|dates|fixtures)`;
 const THEN = new RegExp(
-  String.raw`^[^.;!?\n]{0,24}\b(?:we|i|they|you|he|she|\p{L}{4,})(?:'ll| will| can| should| shall| do| don't| won't| hope to| expect to| then| only| finally)* (?:know|get|gets|fix|set|choose|pick|decide|decides|agree|learn|learns|hear|find out|announce|(?<=(?:'ll|will|should|can) )have|(?:give|tell|send) you)(?: on)? (?:${THE} ${DATE}|when (?:it|we|that|this)\b)|^ (?:where|at which|in which|when) (?:the|our|a) ${DATE} (?:is|gets|will be) (?:fixed|decided|set|agreed|chosen|settled)\b`,
+  String.raw`^[^.;!?\n]{0,24}\b(?:we|i|they|you|he|she|\p{L}{4,})(?:'ll| will| can| should| shall| do| don't| won't| hope to| expect to| then| only| finally)* (?:know|get|gets|fix|set|choose|pick|decide|decides|agree|learn|learns|hear|find out|announce|(?<=(?:'ll|will|should|can) )have|(?:give|tell|send) you)(?: on)? (?:${THE} ${THE_DATE}\b|when (?:it|we|that|this)\b)|^ (?:where|at which|in which|when) (?:the|our|a) ${THE_DATE} (?:is|gets|will be) (?:fixed|decided|set|agreed|chosen|settled)\b`,
   'iu',
 );
 /** The next sentence: "Then we'll know", "I'll send you the date afterwards" */
 const NEXT = new RegExp(
-  String.raw`^[.;!,]\s+(?:(?:then|after that|afterwards|so)\b[^.;!?\n]{0,30}\b(?:know|have|tell you|fixed|decided|set|date)\b|(?:we|i)(?:'ll| will| can| should) (?:know|send you|tell you|give you|have|let you have) ${THE} (?:date|day)\b|the (?:date|day) (?:comes out|will|is then|then|depends))`,
+  String.raw`^[.;!,]\s+(?:(?:then|after that|afterwards)\b[^.;!?\n]{0,30}\b(?:know|have|tell you|fixed|decided|set|date)\b|(?:we|i)(?:'ll| will| can| should) (?:know|send you|tell you|give you|have|let you have) ${THE} (?:date|day)\b|the (?:date|day) (?:comes out|will|is then|then|depends))`,
   'iu',
 );
 /** "It is on" tells the day, whatever is known then. */

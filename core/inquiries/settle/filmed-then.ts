@@ -35,6 +35,8 @@ const THERE_FOR = new RegExp(
   String.raw`${FROM_HERE}(?:please |pls |do )?(?:be|get|come|arrive)(?: (?:there|here|along|down))?(?: in time)? for (?:the|our) (?!(?:${'day|time|first time|last|most|rest|evening|morning|afternoon|weekend'})\b)[\p{L}'-]+(?: [\p{L}'-]+){0,2}?,? (?:(?:which|that) (?:starts?|begins?|is|leaves?|kicks off) )?(?:at|from) $`,
   'iu',
 );
+/** "Could you make 3 pm for a quick call?" */
+const TO_TALK = /^[^.;!?\n]{0,30}\b(?:call|chat|meet(?:ing)?|phone|zoom|talk|visit|recce)\b/i;
 /** "Can you make 7 am?", "Would a 7 am start be OK?", "Is 7 am OK for you to start?" */
 const CAN_YOU = /\b(?:can|could|would|will) (?:you|u) (?:be able to )?(?:make|manage) (?:it (?:for|by|at) )?(?:an? )?$/i;
 const WOULD_A = /\b(?:would|is|will) an? $/i;
@@ -78,7 +80,7 @@ export function filmedThen(text: string, { start, end, to }: Where & { to?: unkn
   return (
     STARTS_WITH.test(lead) ||
     THERE_FOR.test(lead) ||
-    CAN_YOU.test(lead) ||
+    (CAN_YOU.test(lead) && !TO_TALK.test(after)) ||
     (WOULD_A.test(lead) && START_BE.test(after)) ||
     (IS_IT.test(lead) && FINE_TO_START.test(after)) ||
     (FROM_ALONE.test(lead) && FOR_SO_LONG.test(after))

@@ -18,7 +18,7 @@ const HAVE_OFF = /\b(?:you|with|have|having|get|got|gives? you)(?: \p{L}+)? (?:t
 const OFF =
   /^(?: (?:one|date|evening|show|night|part|leg))?,?\s?(?:(?:now )?(?:has|have|had|'s|'ve|is|was|are|were) (?:now |since |sadly |just )?(?:been )?(?:dropped|cancell?ed|cut|scrapped|called off|axed|taken (?:out|off)|struck off|removed|left out)|(?:is|'s) (?:now |sadly )?(?:off|out|gone|no longer (?:on|happening|needed|part of it|ours))\b(?! (?:limits|to|of|for))|falls away|drops out|(?:is|'s) (?:your|a) (?:day off|free day))/i;
 const BY_PLACE =
-  /\bthe (first|opening|second|third|middle|last|final|closing) (?:day|night|evening|one|show) (?:(?:is|was|will be)(?:n't| not)|needn't|need not|won't|has been (?:dropped|cancell?ed|cut|scrapped|called off)|is (?:off|cancell?ed|out))\b(?! (?:be )?(?:fixed|decided|known|clear|confirmed|full|long|as|so|the|a|an|over|until|before|till|finish|end|start)\b)/i;
+  /\bthe (first|opening|second|third|middle|last|final|closing) (?:day|night|evening|show) (?:(?:is|will be)(?:n't| not)|needn't|need not|won't|has been (?:dropped|cancell?ed|cut|scrapped|called off)|is (?:off|cancell?ed|out))\b(?! (?:be )?(?:fixed|decided|known|clear|confirmed|full|long|as|so|the|a|an|over|until|before|till|finish|end|start)\b)/i;
 const ALL_WE_NEED =
   /\bthe (first|opening|second|third|middle|last|final|closing) (?:day|night|evening|one|show) (?:is|would be|will be) (?:all (?:that )?(?:we|i|you)\b|(?:quite )?(?:enough|plenty|sufficient))/i;
 /** "you are needed until the 14th", "you'd join us from Saturday" */

@@ -16,7 +16,7 @@ const ENDS = new RegExp(
 );
 /** Nothing else is wanted. */
 const NO_MORE =
-  /\b(?:nothing|not(?: needed)?|no one|nobody|no filming|none|never) in[- ]?between\b|\b(?:do not|don't|does not|doesn't|won't|will not) need (?:all of (?:it|them)|(?:it|them) all|the (?:rest|others|whole (?:thing|run|week)|days (?:in )?between))\b|\bonly\b/i;
+  /\b(?:nothing|not(?: needed)?|no one|nobody|no filming|none|never) in[- ]?between\b|\b(?:do not|don't|does not|doesn't|won't|will not) need (?:all of (?:it|them)|(?:it|them) all|the (?:rest|others|whole (?:thing|run|week)|days (?:in )?between))\b|\bonly (?:(?:need|want|film|come|be needed)\w* )?(?:you )?(?:on |for )?the (?:first|opening)\b|\b(?:last|closing|final)(?: \w+)? only\b/i;
 const FILMED = new RegExp(String.raw`\b${FILMS}\b`, 'iu');
 const NOT_FOR_ME =
   /\b(?:parking|bar|tickets?|doors?|busy|busiest|free entry|ferry|lunch|open (?:until|till|late)|guests?|fireworks|crowded|rain)\b/i;

@@ -107,7 +107,7 @@ function kindOf(text: string, { start, end }: Where): Kind | undefined {
 /** "will be streamed live", "we show our garden" */
 const ALIVE = /\b(?:live(?! on (?:the|our) (?:site|website|page|channel))|livestream\w*)\b(?<!goes? live|going live)/i;
 
-const BOTH = /\bboth (?:days|nights|evenings|dates|shows|performances|weddings|events)\b/i;
+const BOTH = /\bboth (?:days|nights|evenings|dates|shows|performances|weddings|events)\b|\bboth\b(?=\s?[.,;!?]|$)/i;
 
 /** The same dates, of which those beside the work are of something else; only where another day is told for it. */
 export function toldBeside(text: string, said: readonly DateMention[]): DateMention[] {

@@ -13,7 +13,7 @@ const BEFORE = new RegExp(
 );
 /** Right behind it. */
 const BEHIND = new RegExp(
-  String.raw`^ ?(?:ish)?,? ?[(–-]? ?(?:but )?(?:(?:that's |that is |which is |this is |it's |is )?(?:still |not yet |as yet )?${OPEN}\b|(?:i|we)(?:'ll| will| still| have to| need to| must){1,3} (?:check|confirm)\b)`,
+  String.raw`^ ?(?:ish)?,? ?[(–-]? ?(?:but )?(?:(?:that's |that is |which is |this is |it's |is )?(?:still |not yet |as yet )?${OPEN}\b|(?:i|we)(?:'ll| will| still| have to| need to| must){1,3} (?:check|confirm)\b(?=\s?(?:[.,;:!?)\n]|$|it\b|that\b|the (?:time|hour|call|start)\b)))`,
   'iu',
 );
 /** "if we get the hall early, otherwise 10 am" */

@@ -21,9 +21,11 @@ const FILMED = new RegExp(
   String.raw`\b(?:that|which) (?:you(?:'d|'ll| would| will| should| could)?|we(?:'d| would)? (?:like|want|love|need)(?: you)?(?: to)?) (?:also |too )?(?:be )?(?:film|record|cover|capture|shoot|filming|filmed)\b|\b(?:you(?:'d| would|'ll| will)|like you to|want you to|need you to|please|could you|can you) (?:also |then |first )?(?:film|record|cover|capture|shoot)\b|\b(?:want|like|love|need)(?:ed|s)? (?:it|that|this) (?:filmed|recorded|covered|captured|on film)\b|\b(?:recce|rehearsal|interviews?|set-?up|run-?through) (?:to be |also |being )?(?:filmed|recorded|covered)\b`,
   'iu',
 );
+const NEEDED =
+  /\b(?:need|want|like|book|have|hire) you\b|\b(?:is|are|be|would be|'s) (?:also |too )?(?:for you|yours)\b|\balso for you\b|\b(?:filmed|recorded|covered|captured|on film)\b|\b(?:follow-?up|pick-?up|second|extra|additional|another) (?:shoot|filming|day)\b/iu;
 /** Somebody else's, not settled, of the finished film, or no filming. */
 const NOT_MINE =
-  /\b(?:no|not|never|nothing|nobody|without|don't|doesn't|isn't|won't|needn't|can't|or|either|if(?! you(?:'d| would)? (?:want|like|can|are free))|maybe|perhaps|possibly|might|may(?! \d)|could be|optional\p{L}*|instead|moved?|rather|ourselves|myself|himself|herself|themselves|own|in-house|somebody else|someone else|another (?:firm|crew|company|videographer|camera\p{L}*|operator)|brother|sister|friend|students?|colleague|photographer|stills|photos?|edit\p{L}*|deliver\p{L}*|upload\p{L}*|online|screen(?:ed|ing)?|shown|premiere\p{L}*|ready|reply|answer|quote|invoice|deposit|last (?:year|time)|rain|backup|reserve|alternativ\p{L}*|only|just|already|call me|phone|ring|discuss)\b/iu;
+  /\b(?:no|not|never|nothing|nobody|without|don't|doesn't|isn't|won't|needn't|can't|or|either|if(?! you(?:'d| would)? (?:want|like|can|are free))|maybe|perhaps|possibly|might|may(?! \d)|could be|optional\p{L}*|instead|moved?|rather|ourselves|myself|himself|herself|themselves|own|in-house|somebody else|someone else|another (?:firm|crew|company|videographer|camera\p{L}*|operator)|brother|sister|friend|students?|colleague|photographer|stills|photos?|edit\p{L}*|deliver\p{L}*|upload\p{L}*|online|screen(?:ed|ing)?|shown|premiere\p{L}*|ready|reply|answer|quote|invoice|deposit|last (?:year|time)|rain|backup|reserve|alternativ\p{L}*|only|just|already|call me|phone|ring|discuss\p{L}*|permissions?|permits?|tv|television|press|news|another crew|a crew|(?:will|is|are) (?:also |then )?(?:be )?(?:there )?(?:film|record)ing|they|(?:social media|short) (?:videos?|films?|clips?))\b/iu;
 const THAT = /\b(?:that|it|this|them|those|one)\b/i;
 /** Who only comes to look, to meet or to set up films on no more days. */
 const PREPARES =
@@ -50,6 +52,7 @@ export function heldAgainstWantedToo({ text, dates: mentions }: Scene, event: Ev
         (!by || BEFORE_THAT.test(text.slice(Math.max(0, start - NEAR), start))) &&
         said !== 'reply' &&
         said !== 'past' &&
+        said !== 'delivery' &&
         readings.length < 2 &&
         !doubt,
     );
@@ -130,5 +133,7 @@ function isAdded(text: string, told: readonly DateMention[], at: number): boolea
   const mine = FILMED.test(words) || (MINE.test(words) && !(PREPARES.test(clause) && !new RegExp(FILM, 'iu').test(words)));
   const onTop = TOO.test(words) || ON_TOP.test(text.slice(sentence.start, start));
   if (!mine) return undefined;
-  return onTop || FILMED.test(words) ? onTop || PREPARES.test(clause) : undefined;
+  // That it is filmed has to be told in so many words, or that I am needed: all else is asked.
+  const plainly = FILMED.test(words) || NEEDED.test(words);
+  return onTop || FILMED.test(words) ? plainly && (onTop || PREPARES.test(clause)) : undefined;
 }

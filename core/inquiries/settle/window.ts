@@ -9,10 +9,10 @@ import type { EventDays, Scene } from './scene.ts';
 const BETWEEN = /\bbetween (?:the )?(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day,? (?:the )?)?$/i;
 /** Whoever is between two days has not chosen. */
 const UNDECIDED = /\b(?:hesitat\p{L}*|undecided|in two minds|(?:we|i|they)(?:'re| are|'m| am)(?: still)?)\b[^.;!?\n]{0,16}$/iu;
-const WINDOW = /\b(?:window|(?:waiting|holding) period)\b[^.;!?\n]{0,24}$/i;
+const WINDOW = /\b(?:window(?! (?:display|seat|shop|clean|dress)\p{L}*)|(?:waiting|holding) period)\b[^.;!?\n]{0,24}$/iu;
 /** "Could you hold the window?", "we'll call two days of it" */
 const HELD =
-  /\bhold (?:the|that|this) (?:window|whole period)\b|\b(?:call|pick|choose|use) (?:only )?(?:one|two|three|one or two) (?:days? )?(?:of|in|within|from) (?:it|them|those|these)\b/i;
+  /\bhold (?:the|that|this) (?:window|whole period)\b|\b(?:call|pick|choose|use) (?:only )?(?:one|two|three|one or two) (?:days? (?:of|in|within|from) (?:it|them|those|these)|of (?:the|those|these) days)\b/i;
 const LEAD = 40;
 /** Between two days that are further apart lies the day, or the days; nearer ones are its first and last. */
 const LONGEST = 5;
