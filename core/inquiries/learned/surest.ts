@@ -46,8 +46,10 @@ function surest(told: Told, page: Page, learned: Learned): SaidTime | undefined 
   const [best] = weighed;
   if (!best || best.chance < SURE || OF_ELSE.has(best.time.said) || best.time.to || best.time.said === 'show') return undefined;
   if (ownerOf(page.scene.text, best.time) === 'theirs' || earlierCall(page.scene)) return undefined;
-  const dial = best.time.from.minutes % 720;
-  return weighed.every(({ time, chance }) => chance < OTHER || ((told === 'lastWrap' && time.to) || time.from).minutes % 720 === dial)
+  const { minutes, open } = best.time.from;
+  // "7" and "19:00" may be one hour, 07:00 and 19:00 are two.
+  const isSame = (end: SaidTime['from']): boolean => (open || end.open ? end.minutes % 720 === minutes % 720 : end.minutes === minutes);
+  return weighed.every(({ time, chance }) => chance < OTHER || isSame((told === 'lastWrap' && time.to) || time.from))
     ? best.time
     : undefined;
 }

@@ -102,7 +102,7 @@ export function sayTimes(
         ...time,
         said: row,
         until: row === 'wrap' && time.to !== undefined,
-        date: dayUnder(text, time, heads),
+        date: dayUnder(text, time, heads) ?? dateBeside(text, time, dates, sentence),
         dayBefore: false,
         nthDay: undefined,
         evening: false,

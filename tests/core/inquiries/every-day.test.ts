@@ -23,3 +23,14 @@ describe('each day', () => {
 });
 
 test('one day alone', () => expect(hours('On 30 April your call is 9:00 and your wrap 19:00.')[0]).toBeUndefined());
+
+test('a row with its own day has the hour of that day', () => {
+  const text =
+    'Crew req, vision mixer\nClient: confidential congress\nLoc: Ripon\nLoad-in Sun 14 Nov 1900\nShow days Mon 15 – Wed 17 Nov, call 0700\nWrap & bump-out complete Wed 2130\nRate: 480 a day\nConfirm by 12 noon Mon 25 Oct\nContact: Robin Vane, Northgate Crewing';
+  expect(facts(text, '2027-10-21T10:02:00+01:00[Europe/London]', 'leeds')).toMatchObject({
+    start: '2027-11-15',
+    end: '2027-11-17',
+    firstCall: '2027-11-14T19:00',
+    lastWrap: '2027-11-17T21:30',
+  });
+});
