@@ -81,3 +81,6 @@ export const clauseBefore = (text: string, at: number, reach: number): string =>
 
 /** The words of its clause behind a place, as far as `reach`. */
 export const clauseBehind = (text: string, at: number, reach: number): string => text.slice(at, at + reach).split(CLAUSE)[0] ?? '';
+
+/** Where a clause begins, as the beginning of a pattern without regard to case. */
+export const CLAUSE_BEGINS: string = String.raw`(?:^|[.;:!?\n(–]\s*|,\s|\s-\s|\b(?:and|so|but|then|as|because)\s)`;

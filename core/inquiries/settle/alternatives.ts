@@ -4,7 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
-import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { askedDays, inMonthOf, MOST_MENTIONS, namedAmong } from './days-among.ts';
 import { runFrom } from './run.ts';
 import { someOfRun } from './some-of-run.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -31,9 +31,6 @@ const UNDECIDED = anyOf(
 /** "it will be one of the two", "12/13 November, one of the two" */
 const ONE_OF_THEM =
   /\b(?:will|would|'ll|to|may|might|could|can) be (?:just |only )?one of (?:the (?:two|three|four)|them|these|those)\b|[,;(] ?one of the (?:two|three|four)(?=\s?[.,;!?)\n]|$)/i;
-/** "There are two possible dates", "two dates in mind": of days that are not in a row hardly all are meant. */
-const POSSIBLE =
-  /\b(?:possible|potential|candidate|alternative) (?:dates|days|weekends|nights)\b|\b(?:dates|days|weekends|nights) (?:in mind\b|(?:are|would be) (?:(?:both|all) )?(?:possible|available|under consideration|on the table)\b)/i;
 /** "or if the hall cannot move the banquet, then the Saturday", "or failing that the 25th" */
 const OR_ELSE =
   /\b(?:or|otherwise|failing that|alternatively|if not|unless)\b[^.;!?\n]{0,70}\b(?:then|instead|failing that|alternatively|otherwise|if not|if not that|possibly|else)[,\s]+(?:on )?(?:the )?$/i;
@@ -70,7 +67,7 @@ export function leftOpen(
   if (some) return some;
   if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
     return open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
-  if (known.length > 1 && (ONE_OF_THEM.test(text) || (POSSIBLE.test(text) && !consecutive(known)))) return open(1);
+  if (known.length > 1 && ONE_OF_THEM.test(text)) return open(1);
   for (const mention of scene.dates.slice(0, MOST_MENTIONS)) {
     const ends =
       mention.past || mention.by ? undefined : endsOpen(settled, mention, text.slice(Math.max(0, mention.start - 40), mention.start));

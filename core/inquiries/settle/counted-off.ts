@@ -3,7 +3,7 @@
  * "once on the 14th, once on the 28th". What is counted off to choose from, an option or a first choice, is none.
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import { numberWord } from '../words.ts';
+import { numberWord, ordinalWord } from '../words.ts';
 import type { DateMention } from './scene.ts';
 
 const THING = String.raw`(?:filming |shooting |shoot )?(?:parts?|days?|dates?|sessions?|shoots?|shows?|rounds?|legs?|events?|concerts?|performances?|games?|matches|match|jobs?|evenings?|nights?|sittings?|visits?|weekends?|halves|half|recitals?|talks?|lectures?|ceremony|stages?|heats?)`;
@@ -22,7 +22,6 @@ const TO_CHOOSE =
 /** Said of them elsewhere: one of them alone is for me. */
 const ONE_OF_THEM =
   /\b(?:(?:one|either|any|which) of (?:them|these|those|the two)|(?:the|at the|for the|on the) (?:first|second|latter|other|later|last)(?: one)? (?:is|needs|should|only|please|would)|(?:at|for|on|camera (?:at|for|on)) the (?:first|second|latter|last)(?=\s?[.,;!?)\n])|(?:only|just) (?:the|one|on|film|day|part|need|want)|(?:want|need|film|cover|record|you(?:'d)? (?:for|on)|like) (?:the )?(?:first|second|third|last|latter|(?:day|part|round|show|session) (?:\d|one|two|three)))\b/iu;
-const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth'];
 const ROMAN = ['i', 'ii', 'iii', 'iv'];
 const LEAD = 60;
 const FARTHEST = 120;
@@ -44,6 +43,5 @@ export function countedOff(text: string, sets: readonly DateMention[]): boolean 
 function placeIn(lead: string): number {
   const count = (NUMBERED.exec(lead) ?? NTH.exec(lead))?.groups?.['count']?.toLowerCase() ?? '';
   if (/^\d/.test(count)) return Number(count[0]);
-  const [nth, roman] = [ORDINALS.indexOf(count), ROMAN.indexOf(count)];
-  return nth >= 0 ? nth + 1 : roman >= 0 ? roman + 1 : (numberWord(count) ?? 0);
+  return ordinalWord(count) ?? numberWord(count) ?? ROMAN.indexOf(count) + 1;
 }

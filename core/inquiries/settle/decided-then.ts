@@ -110,5 +110,5 @@ function isDecision(text: string, { start, end }: Where): boolean {
     .slice(Math.max(0, sentence.start - REACH), sentence.start)
     .trimEnd()
     .slice(0, -1);
-  return NO_DATE.test(lead) || (NO_DATE.test(before.split(/[.;!?\n]/).at(-1) ?? '') && MEETS.test(lead)) || NO_DATE.test(rest);
+  return NO_DATE.test(lead) || (NO_DATE.test(before.split(/[.;!?\n]/).at(-1) ?? '') && MEETS.test(lead));
 }

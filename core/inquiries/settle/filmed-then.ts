@@ -2,26 +2,25 @@
  * An hour at which the wanted filming itself begins, told as such: "filming starts at 7", "we shoot from 8", "1-9pm coverage", "six hours from noon",
  * "from two for four hours", "only the parade, which leaves at 11", "you'd start by filming the parade at 11". It is the call where no earlier hour is told.
  */
+import { CLAUSE_BEGINS } from '../parts/sentences.ts';
 import { onlyThatHour } from './only-that-hour.ts';
 import type { Where } from './scene.ts';
 
-/** Where a clause begins. */
-const FROM_HERE = String.raw`(?:^|[.;:!?\n(–]\s*|,\s|\s-\s|\b(?:and|so|but|then)\s)`;
 const FILMING = String.raw`(?:the |our |your )?(?:filming|shooting|recording|videoing|shoot|coverage|video coverage|film shoot)`;
 const AT = String.raw`(?:(?:at|from|around|about|approx\.?|roughly|promptly at|between)\s){0,2}`;
 const MAY = String.raw`(?:(?:'ll|'d| will| would| should| can| could| shall| is to| are to| is due to| want to| need to| hope to| plan to))?`;
 const BEGINS = new RegExp(
-  String.raw`${FROM_HERE}(?:${FILMING}${MAY} (?:starts?|begins?|commences?|kicks? off|gets? going|gets? under ?way|be|is)|(?:we|you|u|i)${MAY} (?:start|begin) (?:the |our |your )?(?:filming|shooting|recording|videoing|to (?:film|shoot|record))(?: (?:the|our|some|with|all|your)(?: [\p{L}'-]+){1,3}?)?|(?:we|you)${MAY} (?:shoot|film|record|roll) from|(?:we|you)'re (?:shooting|filming|recording|rolling) from|${FILMING} from) ${AT}$`,
+  String.raw`${CLAUSE_BEGINS}(?:${FILMING}${MAY} (?:starts?|begins?|commences?|kicks? off|gets? going|gets? under ?way|be|is)|(?:we|you|u|i)${MAY} (?:start|begin) (?:the |our |your )?(?:filming|shooting|recording|videoing|to (?:film|shoot|record))(?: (?:the|our|some|with|all|your)(?: [\p{L}'-]+){1,3}?)?|(?:we|you)${MAY} (?:shoot|film|record|roll) from|(?:we|you)'re (?:shooting|filming|recording|rolling) from|${FILMING} from) ${AT}$`,
   'iu',
 );
 /** "filming would be over", "filming starts at the church at": what stands between may be where. */
 const BEGINS_THERE = new RegExp(
-  String.raw`${FROM_HERE}(?:${FILMING}${MAY} (?:starts?|begins?)|(?:we|you|u)${MAY} (?:start|begin) (?:filming|shooting|recording)) (?:(?:in|at|on|outside|by|with) (?:the |our )?[\p{L}' -]{3,28}? )?${AT}$`,
+  String.raw`${CLAUSE_BEGINS}(?:${FILMING}${MAY} (?:starts?|begins?)|(?:we|you|u)${MAY} (?:start|begin) (?:filming|shooting|recording)) (?:(?:in|at|on|outside|by|with) (?:the |our )?[\p{L}' -]{3,28}? )?${AT}$`,
   'iu',
 );
 /** "The job is 7 to 5", "your booking would run from 9 to 5" */
 const HOURS_OF_JOB = new RegExp(
-  String.raw`${FROM_HERE}(?:(?:the|this|your|that) )?(?:job|gig|shoot|shift|booking|assignment|filming|coverage|recording|call)${MAY} (?:is|runs?|goes|lasts?|be|go|last) ${AT}$`,
+  String.raw`${CLAUSE_BEGINS}(?:(?:the|this|your|that) )?(?:job|gig|shoot|shift|booking|assignment|filming|coverage|recording|call)${MAY} (?:is|runs?|goes|lasts?|be|go|last) ${AT}$`,
   'iu',
 );
 const OF_COVERAGE = /^ (?:of )?(?:coverage|filming|shoot)(?=\s?(?:[.,;:!?)\n]|$|(?:please|pls|with|and|plus|on|for|in|at|of)\b))/i;
@@ -32,7 +31,7 @@ const STARTS_WITH =
   /\b(?:(?:you|u)(?:'d|'ll| will| would| should)? (?:start|begin|kick off|open) (?:by|with) [^.;!?\n\d]{3,40}|your first (?:job|task|shot|thing|duty|part)(?: of the day)? (?:is|would be|will be) [^.;!?\n\d]{3,40}) (?:at|around|about) $/i;
 /** "be there for the parade at", "come in time for the parade, which starts at" */
 const THERE_FOR = new RegExp(
-  String.raw`${FROM_HERE}(?:please |pls |do )?(?:be|get|come|arrive)(?: (?:there|here|along|down))?(?: in time)? for (?:the|our) (?!(?:${'day|time|first time|last|most|rest|evening|morning|afternoon|weekend'})\b)[\p{L}'-]+(?: [\p{L}'-]+){0,2}?,? (?:(?:which|that) (?:starts?|begins?|is|leaves?|kicks off) )?(?:at|from) $`,
+  String.raw`${CLAUSE_BEGINS}(?:please |pls |do )?(?:be|get|come|arrive)(?: (?:there|here|along|down))?(?: in time)? for (?:the|our) (?!(?:${'day|time|first time|last|most|rest|evening|morning|afternoon|weekend'})\b)[\p{L}'-]+(?: [\p{L}'-]+){0,2}?,? (?:(?:which|that) (?:starts?|begins?|is|leaves?|kicks off) )?(?:at|from) $`,
   'iu',
 );
 /** "Could you make 3 pm for a quick call?" */
@@ -50,11 +49,11 @@ const SO_LONG = String.raw`(?:${NUMBER}(?: |-)?(?:hours?|hrs?|h)(?:(?: |-)day)?|
 /** Who has so many hours: nobody is named, or I am. */
 const WANTED = String.raw`(?:(?:for|about|around|roughly|approx\.?|maybe|say|just|only|an?|it's|it is|it'd be|it would be|that's|this is|we(?:'d| would)? (?:need|want|like|think|reckon|say|guess)|we(?:'re| are) (?:after|looking for|thinking of)|i(?:'d| would)? (?:need|want|like|think|say|guess|suppose|reckon)|you(?:'d| would|'ll| will)? need|you(?:'d| would|'ll| will)? be (?:there|here|needed|wanted)|(?:need|want|book|have) you|of|some|filming|max\.?|shoot) )*`;
 const LASTS = new RegExp(
-  String.raw`${FROM_HERE}${WANTED}${SO_LONG}(?: (?:of )?(?:filming|coverage|shooting|recording|work|video|footage|shoot|job))?(?:,? (?:max\.?|tops|at most|should do(?: it)?|would do(?: it)?|will do|is enough|is plenty|in all|all told|altogether|on site))?,? (?:say,? )?(?:(?:starting|beginning|commencing|start|from|starts?|begins?)(?: (?:at|from))?) (?:about |around )?$`,
+  String.raw`${CLAUSE_BEGINS}${WANTED}${SO_LONG}(?: (?:of )?(?:filming|coverage|shooting|recording|work|video|footage|shoot|job))?(?:,? (?:max\.?|tops|at most|should do(?: it)?|would do(?: it)?|will do|is enough|is plenty|in all|all told|altogether|on site))?,? (?:say,? )?(?:(?:starting|beginning|commencing|start|from|starts?|begins?)(?: (?:at|from))?) (?:about |around )?$`,
   'iu',
 );
 const FROM_ALONE = new RegExp(
-  String.raw`${FROM_HERE}(?:(?:you(?:'d| would|'ll| will)? be (?:there|here|needed|wanted|filming)|(?:we(?:'d| would)? )?(?:need|want|book|have) you) )?(?:from|starting(?: at| from)?|start(?: at)?) $`,
+  String.raw`${CLAUSE_BEGINS}(?:(?:you(?:'d| would|'ll| will)? be (?:there|here|needed|wanted|filming)|(?:we(?:'d| would)? )?(?:need|want|book|have) you) )?(?:from|starting(?: at| from)?|start(?: at)?) $`,
   'i',
 );
 const FOR_SO_LONG = new RegExp(

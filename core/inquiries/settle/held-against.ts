@@ -3,7 +3,6 @@
  */
 import { heldAgainstBounds } from './bounded.ts';
 import { heldAgainstCount } from './counted-with.ts';
-import { heldAgainstGiven } from './dates-given.ts';
 import { heldAgainstDayBeforeFilmed } from './day-before-filmed.ts';
 import { heldAgainstDecision } from './decided-then.ts';
 import { heldAgainstDayOfRun } from './day-of-run.ts';
@@ -61,7 +60,6 @@ const ALL = [
   heldAgainstMaybe,
   heldAgainstChoice,
   heldAgainstWindow,
-  heldAgainstGiven,
   heldAgainstNumberBehind,
   heldAgainstUnfixed,
   heldAgainstDecision,

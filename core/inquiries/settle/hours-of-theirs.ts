@@ -2,9 +2,9 @@
  * An hour that is told of others, of what is not filmed, or of something with hours of its own: "no filming from noon to 1", "TV coverage is from 1",
  * "the hall booking is 9 to 4", "there are stalls from 10 to 6", "we'll be there from 8 to decorate", "we set up the chairs at 9".
  */
+import { CLAUSE_BEGINS } from '../parts/sentences.ts';
 import type { Where } from './scene.ts';
 
-const FROM_HERE = String.raw`(?:^|[.;:!?\n(–]\s*|,\s|\s-\s|\b(?:and|so|but|then|as|because)\s)`;
 const AT = String.raw`(?:(?:at|from|between|around|about|before|after|until|till) ){0,2}`;
 /** "no filming from", "filming is not allowed before": a call is not told by it. */
 const NO_FILMING = new RegExp(
@@ -25,7 +25,7 @@ const FROM = /(?:^|[.;:!?\n]\s*)from $/i;
 const THEIR_WORK = String.raw`(?:decorat\w*|bak\w+|cook\w*|lay (?:the )?tables?|put (?:up|out) (?:the |our )?(?:bunting|chairs|tables|stalls|gazebos?|tents?|marquees?|signs?|decorations)|hang (?:the )?(?:bunting|decorations|banners)|blow up (?:the )?balloons|ice the cake|make (?:the )?sandwiches|clean(?: up)?|sweep|do the flowers|arrange (?:the )?flowers)`;
 const TO_DO = new RegExp(String.raw`^ (?:to|and) (?:(?:help|start|begin) )?${THEIR_WORK}\b`, 'i');
 const WE_SET_UP = new RegExp(
-  String.raw`${FROM_HERE}(?:we|i|they|the (?:committee|helpers|volunteers))(?:'re|'ll|'d| are| will| would)?(?: be)? (?:set(?:ting)? up|put(?:ting)? (?:up|out)) (?:the |our |all the )?(?:chairs?|tables?|stalls?|marquees?|gazebos?|tents?|bunting|decorations|room|hall|bar|kitchen|barbecue|bbq|tombola|raffle|bouncy castle|exhibition|displays?|buffet) ${AT}$`,
+  String.raw`${CLAUSE_BEGINS}(?:we|i|they|the (?:committee|helpers|volunteers))(?:'re|'ll|'d| are| will| would)?(?: be)? (?:set(?:ting)? up|put(?:ting)? (?:up|out)) (?:the |our |all the )?(?:chairs?|tables?|stalls?|marquees?|gazebos?|tents?|bunting|decorations|room|hall|bar|kitchen|barbecue|bbq|tombola|raffle|bouncy castle|exhibition|displays?|buffet) ${AT}$`,
   'iu',
 );
 /** "Parking costs $3 for two hours from" */

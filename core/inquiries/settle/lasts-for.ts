@@ -3,6 +3,7 @@
  * A length that is told roughly ("about six hours", "4-5 hours") tells no end, nor does one that is rather what a day's rate is for ("10 hour day").
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { numberWord } from '../words.ts';
 import type { Where } from './scene.ts';
 
 const NUMBER = String.raw`(\d{1,2}(?:[.,]5)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)( and a half)?`;
@@ -19,7 +20,6 @@ const BEHIND = new RegExp(
   String.raw`^,? (?:and )?for ${HOURS}(?: (?:of )?(?:filming|coverage|shooting|recording|work))?(?=\s?(?:[.,;:!?)\n]|$|(?:and|with|please|in all|all told)\b))`,
   'iu',
 );
-const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 /** Less is a part of the day, and more no day's work. */
 const [SHORTEST, LONGEST] = [2 * 60, 14 * 60];
 const REACH = 80;
@@ -33,7 +33,7 @@ export function lastsFor(text: string, { start, end }: Where): { minutes: number
   const found = before ?? BEHIND.exec(tail);
   if (!found || ROUGHLY.test(`${lead.slice(-REACH / 2)} ${tail.slice(0, REACH / 2)}`)) return undefined;
   const [, count = '', half] = found;
-  const hours = numbers.indexOf(count.toLowerCase()) + 1 || Number(count.replace(',', '.'));
+  const hours = numberWord(count.toLowerCase()) ?? Number(count.replace(',', '.'));
   const minutes = (hours + (half ? 0.5 : 0)) * 60;
   const from = before ? start - before[0].length : end;
   const at = from + found[0].search(new RegExp(HOURS, 'iu'));

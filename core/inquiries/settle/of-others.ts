@@ -22,12 +22,10 @@ const GOES_ON = toDay(
   booking/bookings/ticket_sales/sales/registration/registrations/entries/entry/rehearsals/nominations/applications/submissions/enrolment/enrollment/voting/box_office opens/open/closes/close/ends/end/starts/start/begins/begin
   deadline/closing_date/cut-off for entries/nominations/applications/tickets/registration/submissions is
   programme/program/brochure/catalogue/poster/posters/flyer/flyers/leaflet/leaflets/line-up/timetable/schedule/newsletter/press_release/booklet comes_out/come_out/goes_up/go_up/goes_out/go_out/goes_live/is_out/are_out/appears/is_published/is_released/is_printed/are_printed
-  website/site/page/shop/app/campaign goes_live/is_live/launches/opens/starts | launch/launching/start/starting the/our/a campaign/appeal/website/fundraiser/ticket_sale
-  school/term/college/university/semester/schools/lessons/classes/half-term starts/start/begins/begin/ends/finishes/breaks_up/break_up
-  the? new/next/summer/winter/coming? season starts/begins/opens/ends/finishes | move/moving/moves into/to a/the/our new ...
   ferry/ferries/boat/boats/train/trains/bus/buses/lift/cable_car/shuttle does_not/doesn't/do_not/don't/isn't/aren't/won't run/running/sail/go
   we/i/they move/are_moving/'re_moving house/office/offices | clocks go back/forward | funding/grant/money/sponsorship/budget runs_out/ends/expires/must_be_spent/has_to_be_spent/needs_to_be_spent
-  photographer/band/dj/caterer/florist/celebrant is/are only? free/available/away | {they} arrive/arrives/fly_in/flies_in/travel_up/travels_up/check_in/checks_in/move_in/moves_in
+  photographer/band/dj/caterer/florist/celebrant is/are only? free/available/away
+  {they} arrive/arrives/fly_in/flies_in/travel_up/travels_up/check_in/checks_in/move_in/moves_in
   volunteers/helpers/stewards/organisers/organizers/exhibitors/stallholders/parents/players/teams meet/meets/gather | tents/tent/marquee/marquees/chairs/tables/toilets/fences/stage/flowers {be} delivered/collected/put_up/taken_down
   ticket_holders/members/children/students/pensioners/residents get_in/go/enter/come_in free/for_free/half_price | {be} paid/payable/due ... | payment/invoice/balance/deposit is
   sponsor/sponsors/client/clients/board/funder/funders/judges want/wants to see/have it/them/something | publish/post/upload/use/release/share it/them/this | it goes/will_go/is_going on/onto/up_on/out_on our/the website/channel/site/page/tv
@@ -38,6 +36,12 @@ const GOES_ON = toDay(
     they: `guests/judges/speakers/teams/players/artists/performers/delegates/visitors/families/parents/relatives/crew_members/sponsors`,
   },
 );
+/** What opens or begins then: as often as not it is what is filmed. */
+const BEGINS = toDay(`
+  website/site/page/shop/app/campaign goes_live/is_live/launches/opens/starts | launch/launching/start/starting the/our/a campaign/appeal/website/fundraiser/ticket_sale
+  school/term/college/university/semester/schools/lessons/classes/half-term starts/start/begins/begin/ends/finishes/breaks_up/break_up
+  the? new/next/summer/winter/coming? season starts/begins/opens/ends/finishes | move/moving/moves into/to a/the/our new ...
+`);
 /** When it is talked over, seen, signed or decided. */
 const TALKED_OVER = toDay(
   `
@@ -81,12 +85,19 @@ export function isOfOthers(text: string, { start, end }: Where): boolean {
   return GOES_ON.test(lead) || TALKED_OVER.test(lead);
 }
 
+/** True for a date on which something opens or begins, where nothing is said of filming it. */
+function beginsThen(text: string, { start, end }: Where): boolean {
+  const lead = clauseBefore(text, start, REACH);
+  const rest = text.slice(end, sentenceAround(text, start, end).end);
+  return BEGINS.test(lead) && !WANTED.test(lead) && !WANTED.test(rest) && !OF_THE_WORK.test(lead);
+}
+
 /** The days, or as a question where every one of them is told of something else. */
 export function heldAgainstOthersDays({ text, dates: mentions }: Scene, event: EventDays): EventDays {
   if (event.dates.length === 0 || event.dropped || event.counted) return event;
   const named = mentions
     .slice(0, MOST_MENTIONS)
     .filter(({ past, readings }) => !past && readings.some((days) => days.some((day) => event.dates.includes(day))));
-  const theirs = named.length > 0 && named.every((mention) => isOfOthers(text, mention));
+  const theirs = named.length > 0 && named.every((mention) => isOfOthers(text, mention) || beginsThen(text, mention));
   return theirs ? askedDays(event.where, [event.dates], 'open') : event;
 }

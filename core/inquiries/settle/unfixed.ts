@@ -13,7 +13,7 @@ const LEADS = new RegExp(
 );
 /** Right behind it. */
 const BEHIND =
-  /^,?\s\(?(?:plus or minus|give or take|±|\+\/-|at the earliest|(?:was|had been) (?:our|my|the|their) (?:first|original) (?:idea|choice|thought|plan)(?!\w))/i;
+  /^,?\s\(?(?:plus or minus|give or take|±|\+\/-|at the earliest|(?:was|had been) (?:our|my|the|their) (?:first|original) (?:idea|choice|thought|plan)(?!\w)|(?:is|was|has)(?:n't| not)(?: yet| quite| really| been)* (?:fixed|settled|decided|set|final|definite|certain)\b(?! (?:up|out|aside|menu|meal|price|by)\b))/i;
 /** Anywhere beside it. */
 const NOT_SETTLED = new RegExp(
   [

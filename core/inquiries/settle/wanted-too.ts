@@ -118,7 +118,7 @@ const UNDATED =
   /\b(?:the (?:day|week|evening|night|morning)|(?:a|one|two|three) (?:days?|weeks?)|a fortnight) (?:later|after(?: that)?|before(?: that)?|earlier),? (?:is|are|comes?|there(?:'s| is| are)|we have|we hold|our|the)\b[^.;!?\n]{4,120}/iu;
 const A_WEEK = 7;
 
-/** Whether a day comes on top and is to be filmed: `true` where both is told, `false` where only the filming is, nothing where it is not. */
+/** Whether a day comes on top and is to be filmed: `true` where both is told in so many words, `false` where one of them is to be concluded, nothing where it is neither. */
 function isAdded(text: string, told: readonly DateMention[], at: number): boolean | undefined {
   const { start, end } = told[at] as DateMention;
   const sentence = sentenceAround(text, start, end);

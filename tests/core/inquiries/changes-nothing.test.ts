@@ -20,6 +20,8 @@ describe('no other days', () => {
     ['11-14..11-15', 'Our party is on 14 November and the day after, the hall is shut.'],
     ['11-14,11-28', 'There are two shows, one on 14 November and another on 28 November. We need a camera at the second.'],
     ['12-01', 'We need a camera for one December party as well.'],
+    ['11-13', 'Our new shop opens on 12 November and we hold a party on 13 November.'],
+    ['11-14', '14 November is not fixed yet.'],
   ])('not %s: %s', (wrong, sentence) => expect(daysOf(aFairOf(sentence))).not.toBe(wrong));
 });
 
