@@ -22,6 +22,7 @@ export const nextWeekday = (from: PlainDate, weekday: number): PlainDate => from
 
 export type Choices = { dates: PlainDate[][]; doubt?: Doubt; past?: boolean };
 
+/** What the words of a date come to. */
 export type Resolved = {
   /** Each reading is a sorted list of dates, YYYY-MM-DD. One reading is a certainty, none means only roughly known or impossible. */
   readings: string[][];
@@ -37,6 +38,7 @@ export type Resolved = {
   /** Known only as a month or week. */
   vague: boolean;
 };
+
 export const one = (...dates: PlainDate[]): Choices => ({ dates: [dates] });
 
 /** "of next month" as a month of its year. */
