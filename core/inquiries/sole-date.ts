@@ -2,8 +2,9 @@
  * The one date that can be meant: rules take every date for something else ("my mother turns 80 on", "a deposit on an evening on"), and the weights
  * plainly take one for a day of the job.
  */
-import { dateFeatures, isBrief, type Page } from './learned/features.ts';
-import { chancesIn, type Learned } from './learned/models.ts';
+import { dateChances } from './context/chances.ts';
+import { isBrief, type Page } from './learned/features.ts';
+import type { Learned } from './learned/models.ts';
 import { sentenceAround } from './parts/sentences.ts';
 import { MOST_MENTIONS } from './settle/days-among.ts';
 import { eventDays } from './settle/event.ts';
@@ -38,7 +39,7 @@ export function withSoleDate(page: Page, learned: Learned): Scene {
   const { dates, choices, doubt } = eventDays(scene);
   if (dates.length > 0 || choices.length > 0 || doubt !== undefined || scene.dates.length > MOST_MENTIONS) return scene;
   const today = scene.received.toPlainDate().toString();
-  const weighed = scene.dates.map((date) => ({ date, chance: chancesIn(learned.date, dateFeatures(page, date))['event'] ?? 0 }));
+  const weighed = scene.dates.map((date) => ({ date, chance: dateChances(page, date, learned)['event'] ?? 0 }));
   const ahead = ({ by, past, doubt: doubted, readings }: DateMention): boolean =>
     !by && !past && doubted === undefined && readings.length === 1 && (readings[0]?.[0] ?? '') > today;
   const sole = weighed

@@ -2,10 +2,12 @@
  * What the reader learned from labelled messages, as it ships with the program, read at first use.
  */
 import { readFileSync } from 'node:fs';
+import { readNetwork } from '../../core/inquiries/context/file.ts';
 import { readLearned, type Learned } from '../../core/inquiries/learned/models.ts';
 
 /** A getter for the context: the first call reads the file, later ones answer at once. */
-export function learnedFrom(file: string | URL = new URL('../../assets/reader/learned.tsv', import.meta.url)): () => Learned {
+export function learnedFrom(folder: string | URL = new URL('../../assets/reader/', import.meta.url)): () => Learned {
   let learned: Learned | undefined;
-  return () => (learned ??= readLearned(readFileSync(file, 'utf8')));
+  const read = (name: string): string => readFileSync(new URL(name, folder), 'utf8');
+  return () => (learned ??= { ...readLearned(read('learned.tsv')), network: readNetwork(read('network.tsv')) });
 }

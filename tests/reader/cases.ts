@@ -26,7 +26,7 @@ const isHour = ({ minutes, open }: SaidTime['from'], wall: number | undefined): 
   wall !== undefined && (minutes % 1440 === wall || (open && minutes % 720 === wall % 720));
 
 /** What a time is, told from the labelled facts; undefined where the label leaves it open. */
-function timeIs({ fields, open }: Message, { from, to }: SaidTime, first: boolean): string | undefined {
+export function timeIs({ fields, open }: Message, { from, to }: SaidTime, first: boolean): string | undefined {
   const [call, wrap, reply] = [fields.firstCall, fields.lastWrap, fields.replyBy].map(minutesOf);
   if (to) {
     const [calls, wraps] = [isHour(from, call), isHour(to, wrap)];
@@ -48,7 +48,7 @@ function halfIs({ fields }: Message, minutes: number): string | undefined {
 }
 
 /** What a date is: the days of the job, a run of which only some are mine, one of several choices, the day of a call or of an answer. */
-function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, { readings }: DateMention): string | undefined {
+export function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, { readings }: DateMention): string | undefined {
   const days = readings.flat();
   if (days.length === 0) return 'none';
   if (start !== undefined && end !== undefined) {
@@ -63,7 +63,7 @@ function dateIs({ fields: { start, end, firstCall, replyBy }, asked }: Message, 
 }
 
 /** Whether a message asks for one day or for more, or leaves its days open. */
-function lengthIs({ fields: { start, days }, open }: Message): string | undefined {
+export function lengthIs({ fields: { start, days }, open }: Message): string | undefined {
   if (start === undefined) return open.has('start') ? undefined : 'open';
   return days === undefined ? undefined : days === 1 ? 'one' : 'more';
 }

@@ -1,21 +1,32 @@
 /**
- * Learns the weights of the reader from the messages that may be used for tuning, and writes them to assets/reader/learned.tsv.
+ * Learns the weights and the network of the reader from the messages that may be used for tuning, and writes them to assets/reader: some 25 minutes.
  *   npm run --silent learn
  */
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { networkLines } from '../../core/inquiries/context/file.ts';
 import type { Learned, Model } from '../../core/inquiries/learned/models.ts';
 import { casesIn } from './cases.ts';
 import { messages, type Message } from './corpus.ts';
 import { fit } from './fit.ts';
+import { examplesIn } from './network/examples.ts';
+import { train } from './network/train.ts';
 import { SAME, taught } from './ways.ts';
 
-const FILE = new URL('../../assets/reader/learned.tsv', import.meta.url);
+const ON_FILE = {
+  learned: new URL('../../assets/reader/learned.tsv', import.meta.url),
+  network: new URL('../../assets/reader/network.tsv', import.meta.url),
+};
+/** Where what is seen of a message is made, and how it is learned where that is a matter of its own. */
+const FOLDERS = { learned: ['../../core/inquiries/learned'], network: ['../../core/inquiries/context', 'network'] };
+type Of = keyof typeof ON_FILE;
+/** The same lot and as many rounds give the same network. */
+const PLAN = { seed: 1, rounds: 6 };
 
-/** A hash of everything that is learned from and of what is seen of it, in the order of the names. */
-export function stamp(): string {
+/** A hash of everything that the weights or the network are learned from and of what is seen of it, in the order of the names. */
+export function stamp(of: Of): string {
   const hash = createHash('sha256');
-  for (const folder of ['messages', 'ways', '../../core/inquiries/learned']) {
+  for (const folder of ['messages', 'ways', ...FOLDERS[of]]) {
     const from = new URL(`${folder}/`, import.meta.url);
     for (const name of readdirSync(from).toSorted())
       if (!/^(?:held|seen)-/.test(name)) hash.update(`${name}\n${readFileSync(new URL(name, from), 'utf8')}`);
@@ -23,9 +34,9 @@ export function stamp(): string {
   return hash.digest('hex');
 }
 
-/** The hash of what the weights on file were learned from. */
-export function learnedFrom(): string | undefined {
-  return /^% (\S+)/.exec(readFileSync(FILE, 'utf8'))?.[1];
+/** The hash of what the weights or the network on file were learned from. */
+export function learnedFrom(of: Of): string | undefined {
+  return /^% (\S+)/.exec(readFileSync(ON_FILE[of], 'utf8'))?.[1];
 }
 
 /** Chosen by leaving out one writer's messages at a time. */
@@ -57,9 +68,21 @@ function lines(name: string, { classes, weights }: Model): string[] {
   ];
 }
 
+function write(of: Of, lines: readonly string[]): void {
+  writeFileSync(ON_FILE[of], `${[`% ${stamp(of)}`, ...lines].join('\n')}\n`);
+}
+
 if (process.argv[1] === import.meta.filename) {
-  const learned = learn([...messages('tuned'), ...messages('opened')]);
-  const text = [`% ${stamp()}`, ...Object.entries(learned).flatMap(([name, model]) => lines(name, model))].join('\n');
-  writeFileSync(FILE, `${text}\n`);
-  for (const [name, { weights }] of Object.entries(learned)) console.log(`${name}: ${weights.size} words`);
+  const from = [...messages('tuned'), ...messages('opened')];
+  const { network: _, ...models } = learn(from);
+  write(
+    'learned',
+    Object.entries(models).flatMap(([name, model]) => lines(name, model)),
+  );
+  for (const [name, { weights }] of Object.entries(models)) console.log(`${name}: ${weights.size} words`);
+  const ways = taught();
+  const examples = [...examplesIn(from), ...examplesIn(ways.gala, SAME), ...examplesIn(ways.lengths)];
+  const report = (round: number, loss: number): void =>
+    console.log(`network, round ${round + 1} of ${PLAN.rounds}: loss ${loss.toFixed(4)}`);
+  write('network', networkLines(train(examples, { ...PLAN, report })));
 }

@@ -81,7 +81,7 @@ const LONGEST_DAY_NAME = 4;
 const PARTY_ON_IT = /^(?:hogmanay|nye|silvester|nochevieja|boxing day|new year'?s (?:eve|day)|christmas (?:eve|day))$/;
 /** What may stand behind the name of a day that is meant, not a thing that is named for it. */
 const BEHIND =
-  /^(?:itself|evening|night|morning|afternoon|lunchtime|in|at|from|for|and|or|to|with|near|we|this|so|if|that|please|because|but|thanks)$/;
+  /^(?:itself|evening|night|morning|afternoon|lunchtime|in|at|from|for|and|or|to|with|near|we|this|so|if|that|which|it|its|is|please|because|but|thanks)$/;
 /** A greeting or a day that is over, or that only parts one time from another. */
 const NOT_THEN = /^(?:your|after|since|before|last|nach|vor|seit|happy|merry)$/;
 
@@ -108,7 +108,9 @@ export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
   const bank = bankHolidayAt(tokens, index);
   if (bank) return bank;
   if (NOT_THEN.test(tokens[index - 1]?.lower ?? '')) return undefined;
-  const led = /^(?:on|for|is|by|until|till|entro|bis|than|this|,|:|be|date)$/.test(tokens[index - 1]?.lower ?? '');
+  const led = /^(?:on|for|is|by|until|till|entro|bis|than|this|,|:|be|date|free|available|around|about)$/.test(
+    tokens[index - 1]?.lower ?? '',
+  );
   for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
     const words = tokens
       .slice(index, index + length)

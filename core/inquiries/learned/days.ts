@@ -5,6 +5,7 @@ import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE, union } fro
 import { countedSo } from '../settle/days.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
+import { areDoubtful } from '../context/doubtful.ts';
 import { dateFeatures, isBrief, type Page } from './features.ts';
 import { isOtherLength } from './length.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -38,7 +39,7 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned): Even
   if (parts.length > 0) return openDays(agreed, ...parts);
   if (agreed.dates.length === 0 || isBrief(page)) return agreed;
   const otherwise = isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
-  return otherwise || areUnlikely(agreed, page, learned) ? openDays(agreed) : agreed;
+  return otherwise || areUnlikely(agreed, page, learned) || areDoubtful(agreed, page, learned) ? openDays(agreed) : agreed;
 }
 
 /** Days of which a date or a weekday is hardly one of the job. */

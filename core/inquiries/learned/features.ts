@@ -1,13 +1,15 @@
 /**
  * What the models see of a message and of each date and time in it.
  */
+import { readContext, type Context, type Network } from '../context/network.ts';
+import { sequenceOf } from '../context/sequence.ts';
 import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { OF_ELSE } from '../settle/days-among.ts';
 import type { DateMention, SaidTime, Scene, Where } from '../settle/scene.ts';
 import { wordAt, wordsOf, type Mark, type Word } from './words.ts';
 
-/** A message with its words, each once. */
-export type Page = { scene: Scene; words: readonly Word[]; head: string };
+/** A message with its words, each once, and what the network makes of it, which it reads when it is asked. */
+export type Page = { scene: Scene; words: readonly Word[]; head: string; context: (network: Network) => Context };
 
 /** A message is shorter than this; of a longer text only the beginning is weighed. */
 const MOST_TEXT = 20_000;
@@ -40,6 +42,15 @@ export function pageOf(scene: Scene, phones: readonly Where[], head: string): Pa
       marks.filter(({ end }) => end <= MOST_TEXT),
     ),
     head,
+    context: readOnce(scene, phones),
+  };
+}
+
+function readOnce(scene: Scene, phones: readonly Where[]): Page['context'] {
+  let read: { by: Network; context: Context } | undefined;
+  return (network) => {
+    if (read?.by !== network) read = { by: network, context: readContext(network, sequenceOf(scene, phones)) };
+    return read.context;
   };
 }
 

@@ -4,10 +4,13 @@
  * (Hastie, Tibshirani and Friedman, The Elements of Statistical Learning, 2nd edition, section 4.4, 2009).
  */
 
+import type { Network } from '../context/network.ts';
+
 export type Model = { classes: readonly string[]; weights: ReadonlyMap<string, readonly number[]> };
 const modelNames = ['kind', 'time', 'date', 'part', 'half', 'role', 'pay', 'offer', 'party', 'length', 'town'] as const;
 export type ModelName = (typeof modelNames)[number];
-export type Learned = Readonly<Record<ModelName, Model>>;
+/** The models, and the network that reads a message in its order. */
+export type Learned = Readonly<Record<ModelName, Model>> & { readonly network?: Network };
 
 /** The feature that every case has. */
 export const ALWAYS = '*';

@@ -3,7 +3,7 @@
  */
 import type { Token } from '../parts/tokens.ts';
 import { numberWord } from '../words.ts';
-import { minutesIn, ofThe, partAfter, partElsewhere, type PartAt } from './day-parts.ts';
+import { minutesIn, ofThe, partAfter, partBefore, partElsewhere, type PartAt } from './day-parts.ts';
 import { CLOCK, spokenElsewhere } from './elsewhere.ts';
 import { ledAsHour } from './led.ts';
 
@@ -80,6 +80,9 @@ function made(
   const half = meridiemAt(tokens, next) ?? partAfter(tokens, next);
   if (half && hour >= 1 && hour <= 12) return inPart(first, half, hour, minute);
   const settled = sure || hour > 12 || hour === 0;
+  const part = settled ? undefined : partBefore(tokens, first, hour);
+  // Whether a number alone is an hour at all its neighbours decide as before.
+  if (part) return { first, next, minutes: minutesIn(hour, minute, part), open: false, bare };
   return { first, next, minutes: hour * 60 + minute, open: !settled && hour <= 12, bare };
 }
 

@@ -45,6 +45,23 @@ function inEnglish(tokens: Tokens, index: number): PartAt | undefined {
   return { part, next: skip === 0 ? index : index + skip + 1 };
 }
 
+/** From which hour to which on the dial each part of the day goes, where it is named before the hour. */
+const HOURS_OF: Readonly<Record<string, readonly [DayPart, number, number]>> = {
+  morning: ['am', 1, 11],
+  afternoon: ['pm', 1, 7],
+  evening: ['pm', 4, 11],
+};
+const LEADS_ON = /^(?:,|at|from|by|around|about|before|after|-|–|:)$/;
+
+/** "Saturday morning 5:45", "in the evening, at 7": the part of the day in which an hour is by the words just before it. */
+export function partBefore(tokens: Tokens, index: number, hour: number): DayPart | undefined {
+  const word = (back: number): string => tokens[index - back]?.lower ?? '';
+  let back = 1;
+  while (back < 3 && LEADS_ON.test(word(back))) back++;
+  const found = HOURS_OF[word(back)];
+  return found && hour >= found[1] && hour <= found[2] ? found[0] : undefined;
+}
+
 /** "half past six of the afternoon": no count of anything. */
 export const ofThe = (tokens: Tokens, index: number): boolean =>
   tokens[index]?.lower === 'of' && tokens[index + 1]?.lower === 'the' && partOfDay.has(tokens[index + 2]?.lower ?? '');

@@ -55,4 +55,6 @@ test('words: endings cut, numbers by length, what is known as one word', () => {
   expect(spelled('by 3 May at noon', [{ kind: 'date', start: 3, end: 8 }])).toEqual(['by', '<date>', 'at', 'noon']);
 });
 
-test('the weights on file are of the messages on file: npm run learn makes them anew', () => expect(learnedFrom()).toBe(stamp()));
+test.each(['learned', 'network'] as const)('the %s on file is of the messages on file: npm run learn makes it anew', (of) =>
+  expect(learnedFrom(of)).toBe(stamp(of)),
+);
