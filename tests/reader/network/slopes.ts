@@ -2,7 +2,7 @@
  * How the loss of the network changes with each of its numbers, for one message: what reading it forwards kept is gone through backwards
  * (Rumelhart, Hinton and Williams, Learning representations by back-propagating errors, Nature 323, 1986).
  */
-import { runGru, type Course, type Gru } from '../../../core/inquiries/context/gru.ts';
+import { addProduct, runGru, type Course, type Gru } from '../../../core/inquiries/context/gru.ts';
 import {
   answered,
   back,
@@ -24,7 +24,6 @@ import {
   type TableName,
   type Tables,
 } from '../../../core/inquiries/context/network.ts';
-import { addProduct } from '../../../core/inquiries/context/gru.ts';
 import type { Mention, Sequence } from '../../../core/inquiries/context/sequence.ts';
 
 /** A message and what its mentions and it are, as indexes of the classes; undefined where nothing is known. */
