@@ -17,7 +17,7 @@ const SPEAKS = { theirs: -0.35, length: -0.6, other: 0.25 };
 const DOUBTFUL = -2.7;
 /** "We only need you on the Saturday", "day one only", "only the brunch needs filming": that one is wanted is said in so many words. */
 const ONLY =
-  /\b(?:only|just) (?:(?:(?:really )?(?:need|want|require|like)s? )?you|the \p{L}+ needs?)\b|\b(?:day|night|evening) (?:one|two|three|\d) (?:only|alone)\b/iu;
+  /\b(?:only|just) (?:(?:really )?(?:need|want|require|like)s? you|the \p{L}+ needs?)\b|\b(?:day|night|evening) (?:one|two|three|\d) (?:only|alone)\b/iu;
 /** Of a day that no date in the words names. */
 const UNNAMED = 0.2;
 /** Nothing is surer than this. */

@@ -6,13 +6,17 @@ import { TABLES, WIDTH, type Network, type TableName, type Tables } from './netw
 
 const SCALE = 4096;
 const [MOST, BYTES] = [32767, 2];
+const CODED = /^(?:[A-Za-z0-9+/]{4})*(?:[A-Za-z0-9+/]{2}==|[A-Za-z0-9+/]{3}=)?$/;
 /** The row of every word that is in no other. */
 const UNKNOWN = '<unknown>';
 
-function numbersIn(text: string): Float32Array {
+/** Undefined where they are not so many, or not written so. */
+function numbersIn(text: string, count: number): Float32Array | undefined {
+  if (!CODED.test(text)) return undefined;
   const bytes = Uint8Array.fromBase64(text);
+  if (bytes.length !== count * BYTES) return undefined;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  return Float32Array.from({ length: bytes.length / BYTES }, (_, at) => view.getInt16(at * BYTES, true) / SCALE);
+  return Float32Array.from({ length: count }, (_, at) => view.getInt16(at * BYTES, true) / SCALE);
 }
 
 function written(numbers: Float32Array): string {
@@ -34,9 +38,11 @@ export function readNetwork(text: string): Network {
     if (line === '' || line.startsWith('% ')) continue;
     const [name = '', coded = ''] = line.split('\t');
     const table = line.startsWith('# ') ? name.slice(2) : undefined;
-    const [high, wide] = table === undefined ? [1, WIDTH] : (TABLES[table as TableName] ?? [0, 0]);
-    const numbers = /^(?:[A-Za-z0-9+/]{4})*(?:[A-Za-z0-9+/]{2}==|[A-Za-z0-9+/]{3}=)?$/.test(coded) ? numbersIn(coded) : undefined;
-    if (numbers?.length !== high * wide) throw new RangeError(`line ${index + 1} of the learned network is not whole`);
+    const [high, wide] = table === undefined ? [1, WIDTH] : Object.hasOwn(TABLES, table) ? TABLES[table as TableName] : [0, 0];
+    const numbers = numbersIn(coded, high * wide);
+    // The row of words that are in no other stands first.
+    if (!numbers || high === 0 || (table === undefined && (name === UNKNOWN) !== (rows.length === 0)))
+      throw new RangeError(`line ${index + 1} of the learned network is not whole`);
     if (table !== undefined) tables.set(table, numbers);
     else {
       if (rows.length > 0) words.set(name, rows.length);

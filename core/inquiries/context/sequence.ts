@@ -11,7 +11,7 @@ export type Mention = {
   at: number;
   /** Where it begins in the text. */
   start: number;
-  /** What its figures say, each from 0 to 1. */
+  /** What its figures say: mostly 0 or 1, and how far an hour is from those beside it in half days. */
   traits: readonly number[];
 };
 export type Sequence = { words: readonly string[]; mentions: readonly Mention[] };

@@ -108,9 +108,7 @@ export function namedDayAt(tokens: Tokens, index: number): Atom | undefined {
   const bank = bankHolidayAt(tokens, index);
   if (bank) return bank;
   if (NOT_THEN.test(tokens[index - 1]?.lower ?? '')) return undefined;
-  const led = /^(?:on|for|is|by|until|till|entro|bis|than|this|,|:|be|date|free|available|around|about)$/.test(
-    tokens[index - 1]?.lower ?? '',
-  );
+  const led = /^(?:on|for|is|by|until|till|entro|bis|than|this|,|:|be|date|free|available)$/.test(tokens[index - 1]?.lower ?? '');
   for (let length = LONGEST_DAY_NAME; length >= 1; length--) {
     const words = tokens
       .slice(index, index + length)

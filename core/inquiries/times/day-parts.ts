@@ -47,19 +47,26 @@ function inEnglish(tokens: Tokens, index: number): PartAt | undefined {
 
 /** From which hour to which on the dial each part of the day goes, where it is named before the hour. */
 const HOURS_OF: Readonly<Record<string, readonly [DayPart, number, number]>> = {
-  morning: ['am', 1, 11],
+  morning: ['am', 5, 11],
   afternoon: ['pm', 1, 7],
   evening: ['pm', 4, 11],
 };
-const LEADS_ON = /^(?:,|at|from|by|around|about|before|after|-|–|:)$/;
+const LEADS_TO = /^(?:at|from|by|around)$/;
+const WEEKDAY = /^(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?$/;
 
-/** "Saturday morning 5:45", "in the evening, at 7": the part of the day in which an hour is by the words just before it. */
+/**
+ * "Saturday morning 5:45", "in the evening at 7": the part of the day in which an hour is by the words just before it. Behind a comma something else
+ * may begin ("nothing in the morning, 2:30 call"), unless it is the part of a weekday: "Saturday evening, 6:30".
+ */
 export function partBefore(tokens: Tokens, index: number, hour: number): DayPart | undefined {
   const word = (back: number): string => tokens[index - back]?.lower ?? '';
-  let back = 1;
-  while (back < 3 && LEADS_ON.test(word(back))) back++;
+  let back = LEADS_TO.test(word(1)) ? 2 : 1;
+  const comma = word(back) === ',';
+  if (comma) back++;
   const found = HOURS_OF[word(back)];
-  return found && hour >= found[1] && hour <= found[2] ? found[0] : undefined;
+  if (!found || hour < found[1] || hour > found[2] || (comma ? !WEEKDAY.test(word(back + 1)) : word(back + 1) === 'good')) return undefined;
+  // "Good afternoon", and the hour on the next line.
+  return tokens.slice(index - back + 1, index + 1).some(({ breaks }) => breaks > 0) ? undefined : found[0];
 }
 
 /** "half past six of the afternoon": no count of anything. */

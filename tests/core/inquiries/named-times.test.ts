@@ -27,8 +27,8 @@ test.each(open)('is not the coming weekday: %s', (text) => {
 
 const told: WayOfDays[] = [
   ['02-14', 'r u free valentines day its a sunday, gig in leeds to film'],
-  ['12-26', 'Are you free Boxing Day, which is a Saturday, to film our swim in Leeds?'],
-  ['11-28', 'Are you around for our Halloween film in Leeds on Saturday?'],
+  ['03-04', "Could you film a song about Valentine's Day in Leeds on 4 March?"],
+  ['03-04', 'Our play, about Bonfire Night, is in Leeds on 4 March. Could you film it?'],
   ['11-28', 'Happy Thanksgiving! Can you film our meet in Leeds on Saturday?'],
   ['11-28', 'Could you film our gig in Leeds on Saturday? We loved your Easter film.'],
   ['11-28', 'Could you film our Family Day in Leeds on Saturday?'],

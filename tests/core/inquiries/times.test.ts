@@ -25,6 +25,8 @@ describe('first call', () => {
     ['Be there in the morning at 5:45.', '2026-12-12T05:45'],
     ['You start Saturday evening, 6:30, and finish at 11.', '2026-12-12T18:30'],
     ['In the morning 7 speakers talk; call 10am.', '2026-12-12T10:00'],
+    ['Nothing in the morning: 2:30 first call, 9:00 wrap.', '2026-12-12T14:30'],
+    ['You are free in the morning, from 3:30 till 9:30 you film.', '2026-12-12T15:30'],
     ['Call at noon.', '2026-12-12T12:00'],
     ['On site by quarter to seven.', '2026-12-12T06:45'],
     ['9-5 both days.', '2026-12-12T09:00'],

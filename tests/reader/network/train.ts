@@ -1,7 +1,7 @@
 /**
  * Teaches the network: the labelled messages in an order drawn by a fixed lot, some at a time, a step down the slope after each.
  */
-import { back, front, SIZE, TABLES, WIDTH, type Network, type TableName } from '../../../core/inquiries/context/network.ts';
+import { SIZE, TABLES, WIDTH, type Network, type TableName } from '../../../core/inquiries/context/network.ts';
 import { addSlopes, noTables, type Example, type Shares, type Slopes } from './slopes.ts';
 
 type Plan = {
@@ -15,7 +15,7 @@ type Plan = {
 const AT_ONCE = 24;
 /** A word that fewer messages have is unknown. */
 const SELDOM = 3;
-/** How far a step goes at most, how many steps it takes to grow to that, and the share by which every number is drawn to nothing. */
+/** How far a step goes at most and at the end, how many steps it takes to grow to that, and the share by which every number is drawn to nothing. */
 const STEP = { most: 2.5e-3, least: 1e-5, warm: 200, drawn: 1e-2 };
 /** Slopes longer than this together are cut to it. */
 const LONGEST = 1;
@@ -40,16 +40,15 @@ const shuffled = <T>(all: readonly T[], lot: () => number): T[] =>
     .toSorted((a, b) => a.key - b.key)
     .map(({ one }) => one);
 
-/** A network that knows nothing: small numbers by lot, as wide as their columns allow (Glorot and Bengio, 2010). */
+/** A network that knows nothing: small numbers by lot, the smaller the more of them go into one sum. */
 function untaught(words: ReadonlyMap<string, number>, lot: () => number): Network {
   const tables = noTables();
   for (const [name, table] of Object.entries(tables)) {
     const [, columns] = TABLES[name as TableName];
-    const carried = front(tables).carried === table || back(tables).carried === table;
-    const wide = columns === 1 ? 0 : 1 / Math.sqrt(carried || name.endsWith('Input') ? SIZE : columns);
+    const wide = columns === 1 ? 0 : 1 / Math.sqrt(name.endsWith('Input') ? SIZE : columns);
     table.forEach((_, at) => (table[at] = (2 * lot() - 1) * wide));
   }
-  // Half as wide as a normal distribution of 0.3: the sum of three lots.
+  // The sum of three lots is nearly normal; its deviation is 0.3.
   const rows = new Float32Array((words.size + 1) * WIDTH).map(() => (lot() + lot() + lot() - 1.5) * 0.6);
   return { tables, words, rows };
 }
