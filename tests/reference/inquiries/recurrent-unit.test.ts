@@ -1,7 +1,7 @@
 /**
- * The gated recurrent unit of the reader's network against one that others built.
- * Source: PyTorch 1.13.1 (PyTorch Foundation, torch.nn.GRU, 2022), as packaged for Debian 12: a unit of three numbers in and two carried, its numbers
- * rounded to hundredths, reading three words from the front and from the back; run on 28 November 2026.
+ * The gated recurrent unit of the reader's network against one that others built: three numbers in and two carried, its numbers rounded to
+ * hundredths, reading three words from the front and from the back; run on 28 November 2026.
+ * @source PyTorch Foundation, PyTorch 1.13.1 (as packaged for Debian 12), torch.nn.GRU, 2022
  */
 import { expect, test } from 'vitest';
 import { runGru, type Gru } from '../../../core/inquiries/context/gru.ts';
