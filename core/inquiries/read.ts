@@ -53,7 +53,7 @@ import { countriesOf, placeOfJob } from './settle/place.ts';
 import { likelyHours } from './settle/unlikely.ts';
 import { settledOnly } from './settle/unsettled-hours.ts';
 import { replyOf } from './settle/reply.ts';
-import { detailsOf, type Where } from './settle/scene.ts';
+import { detailsOf, type EventDays, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
 import { withSoleDate } from './sole-date.ts';
@@ -71,6 +71,10 @@ type Chosen = { chosenDays?: readonly string[] | undefined; asks?: boolean | und
 
 /** What a message is read with, but for the lists that ship with the program. */
 export type ToRead = Omit<ReadInput & Chosen, 'gazetteer' | 'learned'>;
+
+/** A first day of which the sender does not know yet how many follow. */
+const endIsOpen = (front: string, { dates, dropped, counted, where }: EventDays): boolean =>
+  dates.length === 1 && !dropped && !counted && lengthIsOpen(front, where[0]);
 
 /**
  * Read a message.
@@ -131,10 +135,10 @@ function readMessage(input: ReadInput & Chosen): Reading {
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }
     : atHome
       ? openDays(found)
-      : agreedDays(found, { ...page, scene }, input.learned);
+      : agreedDays(found, { ...page, scene }, input.learned, endIsOpen(front, found));
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
-  const openLength = event.dates.length === 1 && !event.dropped && !event.counted && lengthIsOpen(front, event.where[0]);
+  const openLength = endIsOpen(front, event);
   if (first !== undefined && last !== undefined) {
     fields.start = first;
     point('start', ...event.where);

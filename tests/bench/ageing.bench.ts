@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { ageings } from '../../core/ledger/owed.ts';
 import { openAsOf } from '../../db/invoices.ts';
 import { openStore } from '../../db/open.ts';
-import { randomFrom } from '../core/fit/generated.ts';
+import { randomFrom } from '../random.ts';
 import { pair, report } from './harness.ts';
 
 const INVOICES = 20_000;

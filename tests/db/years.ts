@@ -11,7 +11,8 @@ import { eq } from 'drizzle-orm';
 import { wallAt, instantText } from '../../core/time/read.ts';
 import { newFacts } from '../../core/jobs/facts.ts';
 import { DULUTH, FARGO, THUNDER_BAY } from '../api/world.ts';
-import { dayBetween, HOUR, randomFrom } from '../core/fit/generated.ts';
+import { dayBetween, HOUR } from '../core/fit/generated.ts';
+import { randomFrom } from '../random.ts';
 
 const DAY = 86_400_000;
 const EVERY = Math.round((365 * DAY) / 150 / HOUR) * HOUR;

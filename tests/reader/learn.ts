@@ -1,6 +1,7 @@
 /**
  * Learns the weights and the network of the reader from the messages that may be used for tuning, and writes them to assets/reader: some 25 minutes.
  *   npm run --silent learn
+ *   npm run --silent learn -- network    (or learned) only the one of the two
  */
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -20,7 +21,10 @@ const ON_FILE = {
 /** Where what is seen of a message is made, and how it is learned where that is a matter of its own. */
 const FOLDERS = { learned: ['../../core/inquiries/learned'], network: ['../../core/inquiries/context', 'network'] };
 /** Nothing is learned from these, and what is made of the chances shapes none of them. */
-const UNLEARNED = /^(?:held-|seen-|(?:chances|doubtful)\.ts$)/;
+const UNLEARNED = {
+  learned: /^(?:held-|seen-|(?:call|days|hours|reply|said|surest)\.ts$)/,
+  network: /^(?:held-|seen-|(?:chances|doubtful)\.ts$)/,
+};
 type Of = keyof typeof ON_FILE;
 /** The same lot and as many rounds give the same network. */
 const PLAN = { seed: 1, rounds: 6 };
@@ -32,7 +36,7 @@ export function stamp(of: Of): string {
   for (const folder of ['messages', 'ways', ...FOLDERS[of]]) {
     const from = new URL(`${folder}/`, import.meta.url);
     for (const name of readdirSync(from).toSorted())
-      if (!UNLEARNED.test(name)) hash.update(`${name}\n${readFileSync(new URL(name, from), 'utf8')}`);
+      if (!UNLEARNED[of].test(name)) hash.update(`${name}\n${readFileSync(new URL(name, from), 'utf8')}`);
   }
   return hash.digest('hex');
 }
@@ -71,21 +75,32 @@ function lines(name: string, { classes, weights }: Model): string[] {
   ];
 }
 
-function write(of: Of, lines: readonly string[]): void {
-  writeFileSync(ON_FILE[of], `${[`% ${stamp(of)}`, ...lines].join('\n')}\n`);
-}
+/** What is written to each file. */
+const LEARN: Record<Of, (from: readonly Message[]) => string[]> = {
+  learned: (from) => {
+    const { network: _, ...models } = learn(from);
+    for (const [name, { weights }] of Object.entries(models)) console.log(`${name}: ${weights.size} words`);
+    return Object.entries(models).flatMap(([name, model]) => lines(name, model));
+  },
+  network: (from) => {
+    const ways = taught();
+    const examples = [...examplesIn(from), ...examplesIn(ways.gala, SAME), ...examplesIn(ways.lengths)];
+    const report = (round: number, loss: number): void =>
+      console.log(`network, round ${round + 1} of ${PLAN.rounds}: loss ${loss.toFixed(4)}`);
+    return networkLines(train(examples, { ...PLAN, report }));
+  },
+};
 
 if (process.argv[1] === import.meta.filename) {
+  const [only] = process.argv.slice(2);
+  if (only !== undefined && !Object.hasOwn(LEARN, only)) {
+    console.error(`"${only}" is not learned; nothing was changed. There are: ${Object.keys(LEARN).join(', ')}.`);
+    process.exit(1);
+  }
+  // By the seen ones it was found from which chance on they are believed.
   const from = [...messages('tuned'), ...messages('opened')];
-  const { network: _, ...models } = learn(from);
-  write(
-    'learned',
-    Object.entries(models).flatMap(([name, model]) => lines(name, model)),
-  );
-  for (const [name, { weights }] of Object.entries(models)) console.log(`${name}: ${weights.size} words`);
-  const ways = taught();
-  const examples = [...examplesIn(from), ...examplesIn(ways.gala, SAME), ...examplesIn(ways.lengths)];
-  const report = (round: number, loss: number): void =>
-    console.log(`network, round ${round + 1} of ${PLAN.rounds}: loss ${loss.toFixed(4)}`);
-  write('network', networkLines(train(examples, { ...PLAN, report })));
+  for (const of of Object.keys(LEARN) as Of[]) {
+    if (only !== undefined && of !== only) continue;
+    writeFileSync(ON_FILE[of], `${[`% ${stamp(of)}`, ...LEARN[of](from)].join('\n')}\n`);
+  }
 }

@@ -68,7 +68,7 @@ export const back = (tables: Tables): Gru => ({
 export function traitsOf(tables: Tables, { kind, traits }: Pick<Mention, 'kind' | 'traits'>): Float32Array {
   const out = new Float32Array(WIDTH);
   const given = Float32Array.from([...traits, 1]);
-  addProduct(out, 0, kind === 'date' ? tables.dateTraits : tables.timeTraits, WIDTH, given.length, given, 0);
+  addProduct(out, 0, tables[`${kind}Traits`], WIDTH, given.length, given, 0);
   return out;
 }
 
@@ -122,14 +122,18 @@ export function knownAt({ tables }: Pick<Network, 'tables'>, a: Course, b: Cours
   return known;
 }
 
-/** The sums of a mention's classes, by way of the numbers between. */
-export function answered(tables: Tables, kind: Mention['kind'], known: Float32Array): { between: Float32Array; sums: Float32Array } {
-  const between = Float32Array.from(kind === 'date' ? tables.dateBetweenBias : tables.timeBetweenBias);
-  addProduct(between, 0, kind === 'date' ? tables.dateBetween : tables.timeBetween, BETWEEN, KNOWN, known, 0);
-  between.forEach((one, at) => (between[at] = Math.max(0, one)));
-  const sums = Float32Array.from(kind === 'date' ? tables.dateBias : tables.timeBias);
-  addProduct(sums, 0, kind === 'date' ? tables.date : tables.time, sums.length, BETWEEN, between, 0);
-  return { between, sums };
+/** The numbers between what is known at a mention and its answer. */
+export function betweenOf(tables: Tables, kind: Mention['kind'], known: Float32Array): Float32Array {
+  const between = Float32Array.from(tables[`${kind}BetweenBias`]);
+  addProduct(between, 0, tables[`${kind}Between`], BETWEEN, KNOWN, known, 0);
+  return between.map((one) => Math.max(0, one));
+}
+
+/** The sums of the classes of an answer. */
+export function sumsOf(tables: Tables, kind: keyof typeof CLASSES, from: Float32Array): Float32Array {
+  const sums = Float32Array.from(tables[`${kind}Bias`]);
+  addProduct(sums, 0, tables[kind], sums.length, from.length, from, 0);
+  return sums;
 }
 
 /** The most and the mean of both units over the message. */
@@ -160,13 +164,11 @@ export function readContext(network: Network, sequence: Sequence): Context {
   const a = runGru(front(tables), input, WIDTH, SIZE, false);
   const b = runGru(back(tables), input, WIDTH, SIZE, true);
   const { most } = mostOf(a, b);
-  const length = Float32Array.from(tables.lengthBias);
-  addProduct(length, 0, tables.length, length.length, 2 * BOTH, wholeOf(a, b, most), 0);
   const chances = (of: Mention['kind']): Map<number, number[]> =>
     new Map(
       sequence.mentions
         .filter(({ kind }) => kind === of)
-        .map((mention) => [mention.start, softmax(answered(tables, of, knownAt(network, a, b, most, mention)).sums)]),
+        .map((mention) => [mention.start, softmax(sumsOf(tables, of, betweenOf(tables, of, knownAt(network, a, b, most, mention))))]),
     );
-  return { dates: chances('date'), times: chances('time'), length: softmax(length) };
+  return { dates: chances('date'), times: chances('time'), length: softmax(sumsOf(tables, 'length', wholeOf(a, b, most))) };
 }

@@ -43,7 +43,12 @@ export function sequenceOf(scene: Scene, phones: readonly Where[]): Sequence {
   const marks: Mark[] = [
     ...dates.map(({ start, end }, index) => ({ start, end, word: '<date>', mention: () => ofDate(scene, index) })),
     ...times.map((time) => ({ start: time.start, end: time.end, word: '<time>', mention: () => ofTime(scene, time) })),
-    ...numbers.map((time) => ({ start: time.start, end: time.end, word: `#${time.end - time.start}`, mention: () => ofTime(scene, time) })),
+    ...numbers.map((time) => ({
+      start: time.start,
+      end: time.end,
+      word: spelled(text.slice(time.start, time.end)),
+      mention: () => ofTime(scene, time),
+    })),
     ...amounts.filter(({ mark }) => mark !== undefined).map(({ start, end }) => ({ start, end, word: '<money>' })),
     ...phones.map(({ start, end }) => ({ start, end, word: '<phone>' })),
   ].toSorted((a, b) => a.start - b.start || b.end - a.end);

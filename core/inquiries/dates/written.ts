@@ -157,6 +157,8 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (mark === '-' && a.text.length <= 2 && b.text.length <= 2) return hyphened(tokens, index, trailing(index + 3));
   if (mark === '-' || a.text.length > 2 || b.text.length > 2) return undefined;
   if (mark === '.') {
+    // "on stage at 9.10." closes its sentence.
+    if (before?.lower === 'at') return undefined;
     // "12.12." needs its closing point, else it is as well a time or a price.
     const point = tokens[index + 3];
     const open = openPointAt(tokens, index);

@@ -5,7 +5,7 @@ import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE, union } fro
 import { countedSo } from '../settle/days.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
-import { areDoubtful } from '../context/doubtful.ts';
+import { areDoubtful, SURE, wrongOdds } from '../context/doubtful.ts';
 import { dateFeatures, isBrief, type Page } from './features.ts';
 import { isOtherLength } from './length.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -28,18 +28,25 @@ const DOUBTED = { none: 0.4, reply: 0.15 };
 /** "nothing on the" */
 const NOT_REACH = 60;
 
-/** The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked. */
-export function agreedDays(event: EventDays, page: Page, learned: Learned): EventDays {
+/**
+ * The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked.
+ * @param endIsOpen the sender says that nobody knows yet how many days follow the first
+ */
+export function agreedDays(event: EventDays, page: Page, learned: Learned, endIsOpen: boolean): EventDays {
   if (page.scene.dates.length > MOST_MENTIONS || event.counted) return event;
-  const agreed = likelierDays(event, page, learned);
+  const agreed = likelierDays(event, page, learned, endIsOpen);
   // "For the 3 days", "all together four days": all of them are counted.
-  if (countedSo(page.scene.text, agreed.dates.length)) return agreed;
+  if (agreed.dates.length === 0 || countedSo(page.scene.text, agreed.dates.length)) return agreed;
+  const wrong = wrongOdds(agreed, page, learned);
+  // What one look at the words says against days of which all that was learned speaks for them is not heard; where rules leave days out, both are asked.
+  const sure = wrong < SURE && !agreed.dropped;
   // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
-  const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
+  const parts = sure ? [] : otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
   if (parts.length > 0) return openDays(agreed, ...parts);
-  if (agreed.dates.length === 0 || isBrief(page)) return agreed;
-  const otherwise = isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
-  return otherwise || areUnlikely(agreed, page, learned) || areDoubtful(agreed, page, learned) ? openDays(agreed) : agreed;
+  if (isBrief(page)) return agreed;
+  const otherwise = !endIsOpen && isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
+  const unlikely = !sure && areUnlikely(agreed, page, learned);
+  return otherwise || unlikely || areDoubtful(agreed, page, wrong) ? openDays(agreed) : agreed;
 }
 
 /** Days of which a date or a weekday is hardly one of the job. */
@@ -56,7 +63,7 @@ function areUnlikely(agreed: EventDays, page: Page, learned: Learned): boolean {
   );
 }
 
-function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays {
+function likelierDays(event: EventDays, page: Page, learned: Learned, endIsOpen: boolean): EventDays {
   const { scene } = page;
   const today = scene.received.toPlainDate().toString();
   const ahead = scene.dates.filter(
@@ -109,7 +116,8 @@ function likelierDays(event: EventDays, page: Page, learned: Learned): EventDays
     .filter(({ either }) => either >= EITHER)
     .flatMap(({ date: { readings } }) => readings)
     .filter((reading) => reading.length === 1 || reading.join() !== event.dates.join());
-  if (open.length > 0) return openDays(event, ...open.slice(0, 3));
+  // Which days follow is asked about as the end.
+  if (open.length > 0 && !endIsOpen) return openDays(event, ...open.slice(0, 3));
   const found = weighed.filter(({ date }) => isFound(date));
   if (found.length > 0 && found.every(({ doubted }) => doubted)) return openDays(event, ...(theirs.length > 0 ? [theirs] : []));
   if (theirs.length === 0) return weighed.length > 0 && weighed.every(({ chance }) => chance < HARDLY) ? openDays(event) : event;

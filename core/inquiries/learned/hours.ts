@@ -29,6 +29,7 @@ const JUST_BEFORE = 24;
 /** "At 7pm he sends everyone out with a balloon": what another does then ends no work of mine, if it does not say so. */
 const ANOTHER_DOES = /^,? (?:s?he|they) (?![^.!?\n]{0,80}\b(?:you|u|we|us)\b)/i;
 const JUST_AFTER = 90;
+export const anotherDoes = (text: string, end: number): boolean => ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER));
 /** An earlier hour that is as likely the call as this leaves a later one open. */
 const RIVAL = 0.5;
 const LONGEST_SET_UP = 300;
@@ -61,8 +62,7 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
   // "Load-in 3 hours prior to doors (7pm)": the call is told from another hour.
   const alone = told.has('call') || earlierCall(page.scene) ? undefined : standsOut([...hours, ...dialled]);
   const isElse = ({ said: of, start, end }: SaidTime): boolean =>
-    ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER)) ||
-    (of === 'show' && BEGINS.test(text.slice(Math.max(0, start - JUST_BEFORE), start)));
+    anotherDoes(text, end) || (of === 'show' && BEGINS.test(text.slice(Math.max(0, start - JUST_BEFORE), start)));
   const cued = (one: Weighed, sure: number): SaidTime | undefined => {
     const cue = cueOf[one.is];
     const least = cue === 'wrap' ? SURE_WRAP : { told: SURE.against, show: SURE.show };

@@ -32,6 +32,11 @@ const OPEN = [
     String.raw`\bthe (?:${DAY}|first|opening)(?: ${DAY})? or (?:the )?(?:${DAY}|last|closing|second|third)(?: ${DAY})? (?:is|are|will be|would be|should be|has to be|needs to be)(?: to be)? (?:filmed|recorded|covered|captured|enough)\b`,
     'iu',
   ),
+  // "The demos are all on the Saturday so come just that day"
+  new RegExp(
+    String.raw`\b(?:come|film|shoot|record|cover|need|want|you)(?:'d| would| will)?(?: (?:come|film|be|you|us|it|there|here|for|on|in)){0,4} (?:(?:just|only)(?: for| on)? (?:that|this)(?: one)? day|(?:just )?(?:that|this)(?: one)? day (?:only|alone))\b`,
+    'iu',
+  ),
 ];
 const FILMING_ON = /\bfilming(?: is| will be| would be| takes place)?(?: only| just)?:?(?: only)?(?: on)?(?: the)?(?: opening| first)? $/iu;
 const LOOKED_THROUGH = 6000;

@@ -2,7 +2,7 @@
  * The part of the day in which an hour is by the words after it: "5 in the morning", "11 this evening", "la una de la madrugada", "12 Uhr nachts".
  */
 import type { Token } from '../parts/tokens.ts';
-import { numberWord } from '../words.ts';
+import { numberWord, weekdayWord } from '../words.ts';
 
 type Tokens = readonly Token[];
 /** The night goes on past midnight; noon is twelve and the hours around it. */
@@ -52,7 +52,6 @@ const HOURS_OF: Readonly<Record<string, readonly [DayPart, number, number]>> = {
   evening: ['pm', 4, 11],
 };
 const LEADS_TO = /^(?:at|from|by|around)$/;
-const WEEKDAY = /^(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?$/;
 
 /**
  * "Saturday morning 5:45", "in the evening at 7": the part of the day in which an hour is by the words just before it. Behind a comma something else
@@ -64,7 +63,8 @@ export function partBefore(tokens: Tokens, index: number, hour: number): DayPart
   const comma = word(back) === ',';
   if (comma) back++;
   const found = HOURS_OF[word(back)];
-  if (!found || hour < found[1] || hour > found[2] || (comma ? !WEEKDAY.test(word(back + 1)) : word(back + 1) === 'good')) return undefined;
+  if (!found || hour < found[1] || hour > found[2] || (comma ? weekdayWord(word(back + 1)) === undefined : word(back + 1) === 'good'))
+    return undefined;
   // "Good afternoon", and the hour on the next line.
   return tokens.slice(index - back + 1, index + 1).some(({ breaks }) => breaks > 0) ? undefined : found[0];
 }

@@ -1,6 +1,7 @@
 /**
  * Generated years: jobs strewn over a few places in one fixed-offset zone, some ways typed, some left to the estimate.
  */
+import { randomFrom, type Random } from '../../random.ts';
 import type { Place } from '../../../core/contract/parts.ts';
 import { wayFinder } from '../../../core/trips/ways.ts';
 import type { Book, BookDay, BookJob, BookWay, KitNeed } from '../../../core/fit/book.ts';
@@ -9,19 +10,6 @@ const MINUTE = 60_000;
 export const HOUR = 60 * MINUTE;
 export const DAY = 24 * HOUR;
 export const YEAR_START = Temporal.Instant.from('2026-01-01T00:00:00Z').epochMilliseconds;
-
-export type Random = () => number;
-
-/** A small seeded generator (mulberry32): the same numbers on every machine. */
-export function randomFrom(seed: number): Random {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
 
 const between = (random: Random, low: number, high: number) => low + Math.floor(random() * (high - low + 1));
 const pick = <T>(random: Random, items: readonly T[]): T => {
@@ -128,11 +116,6 @@ export function dayBetween(callAt: number, wrapAt: number): BookDay {
 
 export function shifted(job: BookJob, by: number): BookJob {
   return { ...job, days: job.days.map((day) => dayBetween(day.callAt + by, day.wrapAt + by)) };
-}
-
-export function shuffled<T>(items: readonly T[], random: Random): T[] {
-  const left = [...items];
-  return items.map(() => left.splice(Math.floor(random() * left.length), 1)[0] as T);
 }
 
 /** How many cases a law is tried on: the full count only when it is asked for. */

@@ -7,7 +7,8 @@ import { assess, checkFit } from '../../../core/fit/check.ts';
 import { combined } from '../../../core/fit/combined.ts';
 import type { Book, BookJob, ImportedTime } from '../../../core/fit/book.ts';
 import { duluth as DULUTH, thunderBay as THUNDER_BAY } from '../trips/places.ts';
-import { CASES, DAY, generatedYear, randomFrom, YEAR_START } from './generated.ts';
+import { randomFrom } from '../../random.ts';
+import { CASES, DAY, generatedYear, YEAR_START } from './generated.ts';
 import { twinAnswer } from './twin.ts';
 
 const at = (wall: string, zone = 'America/Chicago'): number => Temporal.PlainDateTime.from(wall).toZonedDateTime(zone).epochMilliseconds;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../core/fit/check.ts';
 import type { FitResult } from '../../../core/contract/fit.ts';
-import { CASES, DAY, generatedYear, ITEMS, shifted, shuffled, YEAR_START, yearWithHands } from './generated.ts';
+import { shuffled } from '../../random.ts';
+import { CASES, DAY, generatedYear, ITEMS, shifted, YEAR_START, yearWithHands } from './generated.ts';
 import { twinAnswer, twinShortage, twinWithHands } from './twin.ts';
 
 const LONG_BEFORE = YEAR_START - 400 * DAY;

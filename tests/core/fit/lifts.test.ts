@@ -5,7 +5,8 @@ import type { Book, BookHand, BookJob } from '../../../core/fit/book.ts';
 import { assess, checkFit } from '../../../core/fit/check.ts';
 import { combined } from '../../../core/fit/combined.ts';
 import { changedDays } from '../../../core/fit/day-changes.ts';
-import { CASES, DAY, generatedYear, shuffled, YEAR_START } from './generated.ts';
+import { shuffled } from '../../random.ts';
+import { CASES, DAY, generatedYear, YEAR_START } from './generated.ts';
 import { twinAnswer } from './twin.ts';
 
 const LONG_BEFORE = YEAR_START - 400 * DAY;

@@ -6,7 +6,8 @@ import { askBy, daysLeft } from '../../../core/documents/lead.ts';
 import { dateLater } from '../../../core/time/wall.ts';
 import { instantOf } from '../../../core/time/read.ts';
 import { duluth, thunderBay } from '../trips/places.ts';
-import { CASES, randomFrom } from './generated.ts';
+import { randomFrom } from '../../random.ts';
+import { CASES } from './generated.ts';
 import { twinLeft, twinPassport, twinWork } from './papers-twin.ts';
 
 const blank = { handId: null, country: null, from: null, until: null, worldwide: false, countries: [], limit: null, leadDays: null };

@@ -3,12 +3,13 @@
  */
 import { describe, expect, test } from 'vitest';
 import { networkLines, readNetwork } from '../../../core/inquiries/context/file.ts';
-import { readContext, type Network } from '../../../core/inquiries/context/network.ts';
+import { readContext, WIDTH, type Network, type TableName } from '../../../core/inquiries/context/network.ts';
 import { sequenceOf, TRAITS, type Sequence } from '../../../core/inquiries/context/sequence.ts';
 import { lookAt } from '../../../core/inquiries/look.ts';
 import { gazetteer, homeOf } from '../../reader/corpus.ts';
 import { addSlopes, noTables, type Example } from '../../reader/network/slopes.ts';
-import { lotOf, train } from '../../reader/network/train.ts';
+import { train } from '../../reader/network/train.ts';
+import { randomFrom } from '../../random.ts';
 
 const seen = (text: string): Sequence => {
   const homePlace = homeOf('duluth');
@@ -43,7 +44,7 @@ describe('what it sees', () => {
 });
 
 /** Sentences in which only the order of the words says whether a date is that of the job. */
-const lot = lotOf(5);
+const lot = randomFrom(5);
 const traits = (kind: 'date' | 'time'): number[] => Array.from({ length: TRAITS[kind] }, () => Math.round(lot()));
 const example = (words: string, is: number): Example => {
   const all = words.split(' ');
@@ -78,8 +79,10 @@ describe('how it learns', () => {
     addSlopes(network, mixed, shares, slopes);
     const loss = (): number => addSlopes(network, mixed, shares, { tables: noTables(), rows: new Map() });
     const STEP = 5e-4;
-    for (const [name, table] of Object.entries(network.tables)) {
-      const slope = slopes.tables[name as keyof typeof slopes.tables];
+    const rows = [...slopes.rows].map(([row, slope]) => ({ name: `row ${row}`, table: network.rows.subarray(row * WIDTH), slope }));
+    const tables = Object.entries(network.tables).map(([name, table]) => ({ name, table, slope: slopes.tables[name as TableName] }));
+    expect(rows.length).toBeGreaterThan(3);
+    for (const { name, table, slope } of [...tables, ...rows]) {
       // Where it is steepest, and so does not change its course within the step.
       const at = slope.reduce((best, one, index) => (Math.abs(one) > Math.abs(slope[best] as number) ? index : best), 0);
       const value = table[at] as number;

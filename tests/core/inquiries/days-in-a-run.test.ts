@@ -79,7 +79,7 @@ describe('runs, journeys and days that are counted', () => {
     ['ask', 'Travel out Tue 5 October, shoot Wed 6 October in Leeds from 9am, home Thu 7 October. £420 for the shoot day, camera op.'],
     ['10-06', 'You fly on 5 October, film the launch in Leeds on 6 October and fly back on 7 October. £420'],
     ['10-06', 'We need a cameraman in Leeds on 6 October. Return 7 October by train. £420'],
-    ['ask', 'We sail on 5 October and return on 7 October, film it all. £300 a day, Hull'],
+    ['10-05..10-07', 'We sail on 5 October and return on 7 October, film it all. £300 a day, Hull'],
     [
       '10-04,10-05,10-31',
       "We'd love these three days on film in Wetherby: the bells go back up on Monday 4 and Tuesday 5 October and are rung first on Sunday, 31 October. £240 a day",

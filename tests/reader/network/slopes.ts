@@ -2,11 +2,11 @@
  * How the loss of the network changes with each of its numbers, for one message: what reading it forwards kept is gone through backwards
  * (Rumelhart, Hinton and Williams, Learning representations by back-propagating errors, Nature 323, 1986).
  */
-import { addProduct, runGru, type Course, type Gru } from '../../../core/inquiries/context/gru.ts';
+import { runGru, type Course, type Gru } from '../../../core/inquiries/context/gru.ts';
 import {
-  answered,
   back,
   BETWEEN,
+  betweenOf,
   BOTH,
   CLASSES,
   front,
@@ -16,6 +16,7 @@ import {
   mostOf,
   SIZE,
   softmax,
+  sumsOf,
   TABLES,
   traitsOf,
   wholeOf,
@@ -36,63 +37,36 @@ export type Shares = Record<keyof typeof CLASSES, number>;
 /** Shares of the numbers that are left out by lot while learning (Srivastava et al., Dropout, 2014), and of words taken for unknown. */
 const LEFT_OUT = { word: 0.12, input: 0.4, known: 0.4, between: 0.3 };
 
+/** A chance of nothing still has a logarithm. */
+const TINY = 1e-12;
+
 export const noTables = (): Tables =>
   Object.fromEntries(Object.entries(TABLES).map(([name, [rows, columns]]) => [name, new Float32Array(rows * columns)])) as Record<
     TableName,
     Float32Array
   >;
 
-function addOuter(
-  out: Float32Array,
-  left: Float32Array,
-  leftAt: number,
-  rows: number,
-  right: Float32Array,
-  rightAt: number,
-  columns: number,
-): void {
-  for (let row = 0, cell = 0; row < rows; row++) {
-    const value = left[leftAt + row] as number;
-    if (value === 0) {
-      cell += columns;
-      continue;
-    }
-    let column = 0;
-    for (; column + 3 < columns; column += 4, cell += 4) {
-      out[cell] = (out[cell] as number) + value * (right[rightAt + column] as number);
-      out[cell + 1] = (out[cell + 1] as number) + value * (right[rightAt + column + 1] as number);
-      out[cell + 2] = (out[cell + 2] as number) + value * (right[rightAt + column + 2] as number);
-      out[cell + 3] = (out[cell + 3] as number) + value * (right[rightAt + column + 3] as number);
-    }
-    for (; column < columns; column++, cell++) out[cell] = (out[cell] as number) + value * (right[rightAt + column] as number);
+/** `out += value * row`, from here in the one and from there in the other. */
+function addRow(out: Float32Array, to: number, value: number, row: Float32Array, from: number, columns: number): void {
+  if (value === 0) return;
+  let column = 0;
+  for (; column + 3 < columns; column += 4, to += 4, from += 4) {
+    out[to] = (out[to] as number) + value * (row[from] as number);
+    out[to + 1] = (out[to + 1] as number) + value * (row[from + 1] as number);
+    out[to + 2] = (out[to + 2] as number) + value * (row[from + 2] as number);
+    out[to + 3] = (out[to + 3] as number) + value * (row[from + 3] as number);
   }
+  for (; column < columns; column++, to++, from++) out[to] = (out[to] as number) + value * (row[from] as number);
 }
 
-function addTurned(
-  out: Float32Array,
-  outAt: number,
-  matrix: Float32Array,
-  left: Float32Array,
-  leftAt: number,
-  rows: number,
-  columns: number,
-): void {
-  for (let row = 0, cell = 0; row < rows; row++) {
-    const value = left[leftAt + row] as number;
-    if (value === 0) {
-      cell += columns;
-      continue;
-    }
-    let column = 0;
-    let to = outAt;
-    for (; column + 3 < columns; column += 4, cell += 4, to += 4) {
-      out[to] = (out[to] as number) + value * (matrix[cell] as number);
-      out[to + 1] = (out[to + 1] as number) + value * (matrix[cell + 1] as number);
-      out[to + 2] = (out[to + 2] as number) + value * (matrix[cell + 2] as number);
-      out[to + 3] = (out[to + 3] as number) + value * (matrix[cell + 3] as number);
-    }
-    for (; column < columns; column++, cell++, to++) out[to] = (out[to] as number) + value * (matrix[cell] as number);
-  }
+/** The slopes of a table: what came out of it times what went in. */
+function addOuter(out: Float32Array, left: Float32Array, right: Float32Array, from: number, columns: number): void {
+  left.forEach((value, row) => addRow(out, row * columns, value, right, from, columns));
+}
+
+/** The slopes of what went into a table. */
+function addTurned(out: Float32Array, to: number, matrix: Float32Array, left: Float32Array, columns: number): void {
+  left.forEach((value, row) => addRow(out, to, value, matrix, row * columns, columns));
 }
 
 function addTo(out: Float32Array, more: Float32Array, from = 0): void {
@@ -126,13 +100,13 @@ function gruSlopes(gru: Gru, slopes: Gru, course: Course, dState: Float32Array, 
       dKept[2 * SIZE + unit] = dNew * r;
       dLast[unit] = d * z;
     }
-    addOuter(slopes.input, dIn, 0, 3 * SIZE, words, word * WIDTH, WIDTH);
+    addOuter(slopes.input, dIn, words, word * WIDTH, WIDTH);
     addTo(slopes.inputBias, dIn);
     addTo(slopes.carriedBias, dKept);
-    addTurned(dWords, word * WIDTH, gru.input, dIn, 0, 3 * SIZE, WIDTH);
+    addTurned(dWords, word * WIDTH, gru.input, dIn, WIDTH);
     if (step > 0) {
-      addOuter(slopes.carried, dKept, 0, 3 * SIZE, course.state, last, SIZE);
-      addTurned(dLast, 0, gru.carried, dKept, 0, 3 * SIZE, SIZE);
+      addOuter(slopes.carried, dKept, course.state, last, SIZE);
+      addTurned(dLast, 0, gru.carried, dKept, SIZE);
     }
     carried = dLast;
   }
@@ -175,6 +149,17 @@ export function addSlopes(network: Network, example: Example, shares: Shares, sl
     traits.map(() => new Float32Array(WIDTH)),
   ];
   let loss = 0;
+  /** Takes the loss of one answer and answers the slopes of what it was made from. */
+  const answer = (kind: keyof Shares, from: Float32Array, is: number): Float32Array => {
+    const chances = softmax(sumsOf(tables, kind, from));
+    loss -= Math.log((chances[is] as number) + TINY) * shares[kind];
+    const dSums = Float32Array.from(chances, (chance, at) => (chance - (at === is ? 1 : 0)) * shares[kind]);
+    addOuter(slopes.tables[kind], dSums, from, 0, from.length);
+    addTo(slopes.tables[`${kind}Bias`], dSums);
+    const dFrom = new Float32Array(from.length);
+    addTurned(dFrom, 0, tables[kind], dSums, from.length);
+    return dFrom;
+  };
 
   sequence.mentions.forEach((mention, index) => {
     const is = example.is[index];
@@ -183,24 +168,16 @@ export function addSlopes(network: Network, example: Example, shares: Shares, sl
     const knownMask = mask(2 * BOTH, LEFT_OUT.known, lot);
     multiply(known, knownMask);
     const { kind } = mention;
-    const { between } = answered(tables, kind, known);
+    const between = betweenOf(tables, kind, known);
     const betweenMask = mask(BETWEEN, LEFT_OUT.between, lot);
     multiply(between, betweenMask);
-    const sums = Float32Array.from(tables[`${kind}Bias`]);
-    addProduct(sums, 0, tables[kind], sums.length, BETWEEN, between, 0);
-    const chances = softmax(sums);
-    loss -= Math.log((chances[is] as number) + 1e-12) * shares[kind];
-    const dSums = Float32Array.from(chances, (chance, at) => (chance - (at === is ? 1 : 0)) * shares[kind]);
-    addOuter(slopes.tables[kind], dSums, 0, dSums.length, between, 0, BETWEEN);
-    addTo(slopes.tables[`${kind}Bias`], dSums);
-    const dBetween = new Float32Array(BETWEEN);
-    addTurned(dBetween, 0, tables[kind], dSums, 0, dSums.length, BETWEEN);
+    const dBetween = answer(kind, between, is);
     multiply(dBetween, betweenMask);
     between.forEach((one, at) => one <= 0 && (dBetween[at] = 0));
-    addOuter(slopes.tables[`${kind}Between`], dBetween, 0, BETWEEN, known, 0, KNOWN);
+    addOuter(slopes.tables[`${kind}Between`], dBetween, known, 0, KNOWN);
     addTo(slopes.tables[`${kind}BetweenBias`], dBetween);
     const dKnown = new Float32Array(KNOWN);
-    addTurned(dKnown, 0, tables[`${kind}Between`], dBetween, 0, BETWEEN, KNOWN);
+    addTurned(dKnown, 0, tables[`${kind}Between`], dBetween, KNOWN);
     multiply(dKnown, knownMask);
     addTo(dA.subarray(mention.at * SIZE, (mention.at + 1) * SIZE), dKnown);
     addTo(dB.subarray(mention.at * SIZE, (mention.at + 1) * SIZE), dKnown, SIZE);
@@ -214,15 +191,7 @@ export function addSlopes(network: Network, example: Example, shares: Shares, sl
     const whole = wholeOf(a, b, most);
     const wholeMask = mask(whole.length, LEFT_OUT.known, lot);
     multiply(whole, wholeMask);
-    const sums = Float32Array.from(tables.lengthBias);
-    addProduct(sums, 0, tables.length, sums.length, whole.length, whole, 0);
-    const chances = softmax(sums);
-    loss -= Math.log((chances[example.length] as number) + 1e-12) * shares.length;
-    const dSums = Float32Array.from(chances, (chance, at) => (chance - (at === example.length ? 1 : 0)) * shares.length);
-    addOuter(slopes.tables.length, dSums, 0, dSums.length, whole, 0, whole.length);
-    addTo(slopes.tables.lengthBias, dSums);
-    const dWhole = new Float32Array(whole.length);
-    addTurned(dWhole, 0, tables.length, dSums, 0, dSums.length, whole.length);
+    const dWhole = answer('length', whole, example.length);
     multiply(dWhole, wholeMask);
     addTo(dMost, dWhole);
     for (let word = 0; word < words.length; word++)
@@ -254,5 +223,5 @@ export function addSlopes(network: Network, example: Example, shares: Shares, sl
 function addTraitSlopes(slopes: Tables, { kind, traits, at }: Mention, dTraits: Float32Array, dInput: Float32Array): void {
   addTo(dTraits, dInput, at * WIDTH);
   const given = Float32Array.from([...traits, 1]);
-  addOuter(kind === 'date' ? slopes.dateTraits : slopes.timeTraits, dTraits, 0, WIDTH, given, 0, given.length);
+  addOuter(slopes[`${kind}Traits`], dTraits, given, 0, given.length);
 }

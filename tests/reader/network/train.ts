@@ -2,6 +2,7 @@
  * Teaches the network: the labelled messages in an order drawn by a fixed lot, some at a time, a step down the slope after each.
  */
 import { SIZE, TABLES, WIDTH, type Network, type TableName } from '../../../core/inquiries/context/network.ts';
+import { randomFrom, shuffled } from '../../random.ts';
 import { addSlopes, noTables, type Example, type Shares, type Slopes } from './slopes.ts';
 
 type Plan = {
@@ -22,23 +23,6 @@ const LONGEST = 1;
 const LENGTH_SHARE = 0.5;
 /** Adam (Kingma and Ba, 2015, algorithm 1), with the drawing apart from it (Loshchilov and Hutter, Decoupled Weight Decay Regularization, 2019). */
 const [FIRST, SECOND, TINY] = [0.9, 0.999, 1e-8];
-
-/** Numbers from 0 to 1, always the same for a seed (mulberry32, a 32 bit counter that is mixed). */
-export function lotOf(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-const shuffled = <T>(all: readonly T[], lot: () => number): T[] =>
-  all
-    .map((one) => ({ one, key: lot() }))
-    .toSorted((a, b) => a.key - b.key)
-    .map(({ one }) => one);
 
 /** A network that knows nothing: small numbers by lot, the smaller the more of them go into one sum. */
 function untaught(words: ReadonlyMap<string, number>, lot: () => number): Network {
@@ -99,7 +83,7 @@ const squares = (slope: Float32Array): number => slope.reduce((sum, one) => sum 
 
 /** A network that has learned from the examples; the same plan and the same examples give the same network. */
 export function train(examples: readonly Example[], { seed, rounds, report }: Plan): Network {
-  const lot = lotOf(seed);
+  const lot = randomFrom(seed);
   const network = untaught(wordsIn(examples), lot);
   const steppers = Object.entries(network.tables).map(([name, table]) => [name as TableName, new Stepper(table)] as const);
   const wordStepper = new Stepper(network.rows);
