@@ -58,7 +58,7 @@ const SETTLED =
   /\b(?:see you|looking forward to (?:seeing|having|working)|(?:is|are) (?:confirmed|booked)|all set|reminder|don't forget|was|were)\b/i;
 /** "We would like our gala filmed": wished now, whatever was good before. */
 const WISHED_FILMED =
-  /\b(?:we|i|they)(?:['’]d| would)(?: (?:really|very much|dearly|all|so))? (?:like|love)(?: to (?:have|get|see))? (?:our|the|this|it|my|a)\b[^.!?\n]{0,60}\b(?:filmed|recorded|videoed|videotaped|livestreamed)\b/i;
+  /\b(?:we|i|they)(?:'d| would)(?: (?:really|very much|dearly|all|so))? (?:like|love)(?: to (?:have|get|see))? (?:our|the|this|it)\b(?:(?!\bnot\b|n't)[^.!?\n]){0,60}\b(?:filmed|videoed|videotaped|livestreamed)\b(?![^.!?\n]{0,40}\bby (?:the|our|an?|my|one)\b)/i;
 /** What was arranged before, told once more. */
 const AGREED =
   /\b(?:as (?:agreed|discussed|arranged)|now confirmed|is confirmed|nothing further|no further action|as in (?:the|your) contract|you signed)\b/i;
@@ -148,7 +148,7 @@ function isInquiry(body: string, whole: string, { dated, elsewhere, details }: S
   const asks =
     asked.time ||
     asked.work ||
-    (asked.film && (!settled || (dated && WISHED_FILMED.test(body)))) ||
+    (asked.film && (!settled || (dated && !AGREED.test(body) && WISHED_FILMED.test(body)))) ||
     (paid && BIDS.test(body)) ||
     ABROAD.test(body) ||
     (ASKS.test(body) && (said > 0 || paid));

@@ -131,14 +131,15 @@ function readMessage(input: ReadInput & Chosen): Reading {
   const scene = input.chosenDays || atHome ? heard : withSoleDate({ ...page, scene: heard }, input.learned);
   const { dates } = scene;
   const found = heldAgainstAll(scene, eventDays(scene));
+  const openEnd = endIsOpen(front, found);
   const event = input.chosenDays
     ? { dates: [...input.chosenDays], where: found.where, choices: [] }
     : atHome
       ? openDays(found)
-      : agreedDays(found, { ...page, scene }, input.learned, endIsOpen(front, found));
+      : agreedDays(found, { ...page, scene }, input.learned, openEnd);
   const [first, last] = [event.dates[0], event.dates.at(-1)];
   const longer = event.dates.length === 1 && !event.dropped ? daysSaid(body).find(({ days }) => days > 1) : undefined;
-  const openLength = endIsOpen(front, event);
+  const openLength = event === found ? openEnd : endIsOpen(front, event);
   if (first !== undefined && last !== undefined) {
     fields.start = first;
     point('start', ...event.where);

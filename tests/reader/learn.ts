@@ -1,5 +1,5 @@
 /**
- * Learns the weights and the network of the reader from the messages that may be used for tuning, and writes them to assets/reader: some 25 minutes.
+ * Learns the weights and the network of the reader from the messages that may be used for tuning, and writes them to assets/reader: half an hour.
  *   npm run --silent learn
  *   npm run --silent learn -- network    (or learned) only the one of the two
  */

@@ -10,7 +10,8 @@ import { dateChances, lengthChances } from './chances.ts';
 
 /**
  * How much each chance speaks for days that are wrong, as logarithms of odds: logistic regression over the messages of the sets from 18 to 96 that
- * had taught neither weights nor network, of which 30 in 1,760 had other days than rules found.
+ * had taught neither weights nor network, of which 30 in 1,760 had other days than rules found (with an earlier network, and with
+ * the least of the first and last day; kept since).
  */
 const SPEAKS = { theirs: -0.35, length: -0.6, other: 0.25 };
 /** Above this the days are asked about: one in twenty of those that rules found in these sets, and every second of the wrong ones. */

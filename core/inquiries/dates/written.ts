@@ -157,8 +157,7 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (mark === '-' && a.text.length <= 2 && b.text.length <= 2) return hyphened(tokens, index, trailing(index + 3));
   if (mark === '-' || a.text.length > 2 || b.text.length > 2) return undefined;
   if (mark === '.') {
-    // "on stage at 9.10." closes its sentence.
-    if (before?.lower === 'at') return undefined;
+    if (before?.lower === 'at' && closesAt(tokens, index)) return undefined;
     // "12.12." needs its closing point, else it is as well a time or a price.
     const point = tokens[index + 3];
     const open = openPointAt(tokens, index);
@@ -172,6 +171,14 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (trailing(index + 3) || counts || monthAt(tokens, index + 3)) return undefined;
   return pair(index, index + 3, a.num, b.num, mark, undefined);
 }
+
+/** "on stage at 9.10. Doors ...": an hour whose sentence ends, where "at 10.12. and 11.12." names days. */
+function closesAt(tokens: Tokens, index: number): boolean {
+  const [hour, , minutes, , after] = tokens.slice(index, index + 5);
+  const ends = after === undefined || after.breaks > 0 || /^\p{Lu}/u.test(after.text);
+  return (hour?.num ?? LAST_HOUR + 1) <= LAST_HOUR && minutes?.text.length === 2 && (minutes.num ?? 1) % 5 === 0 && ends;
+}
+const LAST_HOUR = 23;
 
 /** "2027-11-12/2027-11-14", "2027-11-12..2027-11-14": what parts the two days of an interval. */
 const endsInterval = (tokens: Tokens, index: number): boolean =>

@@ -28,8 +28,11 @@ const BEGINS = /\b(?:doors|curtain(?: up)?|kick-?off|starts?|begins?|opens?|firs
 const JUST_BEFORE = 24;
 /** "At 7pm he sends everyone out with a balloon": what another does then ends no work of mine, if it does not say so. */
 const ANOTHER_DOES = /^,? (?:s?he|they) (?![^.!?\n]{0,80}\b(?:you|u|we|us)\b)/i;
+/** "about 4 p.m. They have": the point ends the sentence as well. */
+const SENTENCE_ENDS = /^\. \p{Lu}/u;
 const JUST_AFTER = 90;
-export const anotherDoes = (text: string, end: number): boolean => ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER));
+export const anotherDoes = (text: string, end: number): boolean =>
+  ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER)) && !SENTENCE_ENDS.test(text.slice(end - 1, end + 2));
 /** An earlier hour that is as likely the call as this leaves a later one open. */
 const RIVAL = 0.5;
 const LONGEST_SET_UP = 300;

@@ -70,9 +70,9 @@ export const WE_NEED = /^[^.;!?\n]{0,16}\b(?:we|i|they) (?:need|want|require|see
 /** "except the Wednesday" */
 export const EXCEPT =
   /(?<!\p{L})(?:except|excluding|apart from|other than|minus|but not|bar|außer|sauf|excepto|salvo|behalve)\s(?:for\s)?(?:on\s)?(?:(?:the|am|le|el|op)\s)?$/iu;
-/** ", which is 7am", " when we start at 10.30", ", when we're out at 3pm", " (8am)": it is the hour that differs on that day. */
+/** ", which is 7am", " when we start at 10.30", " (8am)": it is the hour that differs on that day. */
 export const OTHER_HOUR =
-  /^(?:[\s,;:]{0,2}\(|[\s,;:]{1,2}(?:when|which|where|then|it's|starting|at))(?: ?(?:it(?:['’]s)?|is|we(?:['’]re)?|you(?:['’](?:d|re))?|starts?|begins?|out|done|finish(?:es)?|wraps?|at|by|from|then|would|be|will|for)\b){0,6} ?(?:\d{1,2} ?[ap]\.?m\b|\d{1,2}[.:h]\d\d(?!\d)|noon\b|(?<=(?:at|from|is) )\d{1,2}\b)(?! ?(?:to|-|–|until|till)(?!\p{L}))/iu;
+  /^(?:[\s,;:]{0,2}\(|[\s,;:]{1,2}(?:when|which|where|then|it's|starting|at))(?: ?(?:it|is|it's|we|you|you'd|start|starts?|begin|begins?|at|from|then|would|be|will|for)\b){0,6} ?(?:\d{1,2} ?[ap]\.?m\b|\d{1,2}[.:h]\d\d(?!\d)|noon\b|(?<=(?:at|from|is) )\d{1,2}\b)(?! ?(?:to|-|–|until|till)(?!\p{L}))/iu;
 /** "Early call on day two only: 6.30am" */
 export const OF_AN_HOUR =
   /\b(?:call|start|set-?up|rig(?:ging)?|rehears\w*|finish|wrap|doors|parking|lunch|dinner|breakfast|drinks|drone|livestream|keynote)(?: time)?(?: (?:is|on|for|at|from|\d{1,2}[.:]?\d{0,2} ?[ap]?m?)){0,3} $/i;

@@ -15,7 +15,7 @@ const IS_OFF =
   /^,? (?:is|was|'s|has been|had been|turned out to be|proved) (?:now |sadly |unfortunately )?(?:off(?! limits)|taken|gone|no good|cancelled|out|a no-go|not possible|impossible|moved|put back|pushed back|postponed|unavailable|double-booked)\b/i;
 /** What was going to be then is put on another day. */
 const PUT_ELSEWHERE =
-  /^[.,;!]? (?:but |and |um |so |sorry,? |however,? ){0,4}(?:(?:it|we|they|that|the [\p{L}-]+)(?: ?'ve| ?'s|ve| have| has| had)?|has|had|have)(?: now| since| sadly| just| unfortunately)? (?:had to (?:be )?|been |to )?(?:put|move|push|postpone|bump|shift|shove)(?:e?d|shed)?(?: (?:it|this|that|things))?\b/iu;
+  /^[.,;!]? (?:but |and |um |so |sorry,? |however,? ){0,4}(?:(?:it|we|they|that|the [\p{L}-]+)(?: ?'ve| ?'s|ve| have| has| had)?|has|had|have)(?: now| sadly| just| unfortunately)? (?:had to (?:be )?|been |to )?(?:put|move|push|postpone|bump|shift|shove)(?:e?d|shed)?(?: (?:it|this|that|things))?\b/iu;
 /** "so it'll be a week later, the 13th" */
 const IS_LATER =
   /\b(?:it'll|it will|it has to|it's|that's|we'll|we'd|now) [^.;!?\n\d]{0,24}\b(?:a|an|one|two|three|a whole) (?:days?|weeks?|fortnight|months?) (?:later|earlier|after|before|on)\b/i;

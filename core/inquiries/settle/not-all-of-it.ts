@@ -32,9 +32,9 @@ const OPEN = [
     String.raw`\bthe (?:${DAY}|first|opening)(?: ${DAY})? or (?:the )?(?:${DAY}|last|closing|second|third)(?: ${DAY})? (?:is|are|will be|would be|should be|has to be|needs to be)(?: to be)? (?:filmed|recorded|covered|captured|enough)\b`,
     'iu',
   ),
-  // "The demos are all on the Saturday so come just that day"
+  // "The demos are all on the Saturday so come just that day", "you would come for that day only"
   new RegExp(
-    String.raw`\b(?:come|film|shoot|record|cover|need|want|you)(?:'d| would| will)?(?: (?:come|film|be|you|us|it|there|here|for|on|in)){0,4} (?:(?:just|only)(?: for| on)? (?:that|this)(?: one)? day|(?:just )?(?:that|this)(?: one)? day (?:only|alone))\b`,
+    String.raw`\b(?:(?:you|we|i)(?:'d| would|'ll| will)?(?: only| just)? (?:come|be|film|shoot|record|cover|need|want|like)|(?:so|please)(?: only| just)? (?:come|film|shoot|record|cover))(?: (?:come|film|be|you|us|it|there|here|for|on|in|filming)){0,4} (?:(?:just|only)(?: for| on)? (?:that|this)(?: one)? day|(?:just )?(?:that|this)(?: one)? day (?:only|alone))\b`,
     'iu',
   ),
 ];

@@ -9,7 +9,7 @@ import { lookAt } from '../../../core/inquiries/look.ts';
 import { gazetteer, homeOf } from '../../reader/corpus.ts';
 import { addSlopes, noTables, type Example } from '../../reader/network/slopes.ts';
 import { train } from '../../reader/network/train.ts';
-import { randomFrom } from '../../random.ts';
+import { randomFrom, shuffled } from '../../random.ts';
 
 const seen = (text: string): Sequence => {
   const homePlace = homeOf('duluth');
@@ -119,4 +119,10 @@ describe('the list of its numbers', () => {
     ['a table of another name', list.with(0, (list[0] ?? '').replace('dateTraits', 'dates')), 'line 1 of the learned network is not whole'],
     ['a table too few', list.slice(1), 'the learned network has no dateTraits'],
   ])('%s: the line is named', (_, lines, error) => expect(() => readNetwork(lines.join('\n'))).toThrow(error));
+});
+
+test('the lot is the one by which the network on file was learned', () => {
+  const random = randomFrom(1);
+  expect(shuffled([0, 1, 2, 3, 4, 5, 6, 7], random)).toEqual([5, 0, 4, 7, 6, 1, 3, 2]);
+  expect(Math.floor(random() * 1e9)).toBe(425_796_952);
 });

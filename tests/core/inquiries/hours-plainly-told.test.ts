@@ -87,3 +87,8 @@ it.each([
 ])('%s', (told, text) => {
   expect(hours(`${text} £300 for you.`)).toBe(told);
 });
+
+it('what they have, told in the next sentence, takes no end away', () =>
+  expect(hours('Please film our open day in Leeds on Friday 12 March, from 9 a.m. to about 4 p.m. They have £400 for it.')).toBe(
+    '03-12 09:00 > 03-12 16:00',
+  ));
