@@ -10,14 +10,11 @@ import { dateChances, lengthChances } from './chances.ts';
 
 /**
  * How much each chance speaks for days that are wrong, as logarithms of odds: logistic regression over the messages of the sets from 18 to 96 that
- * had taught neither weights nor network, of which 30 in 1,760 had other days than rules found (with an earlier network, and with
- * the least of the first and last day; kept since).
+ * had taught neither weights nor network, of which 30 in 1,760 had other days than rules found.
  */
 const SPEAKS = { theirs: -0.35, length: -0.6, other: 0.25 };
 /** Above this the days are asked about: one in twenty of those that rules found in these sets, and every second of the wrong ones. */
 const DOUBTFUL = -2.7;
-/** Below this the days are sure: of 24 in the seen and held sets against which one look at the words spoke, 23 were right. */
-export const SURE = -4.2;
 /** "We only need you on the Saturday", "day one only", "only the brunch needs filming": that one is wanted is said in so many words. */
 const ONLY =
   /\b(?:only|just) (?:(?:really )?(?:need|want|require|like)s? you|the \p{L}+ needs?)\b|\b(?:day|night|evening) (?:one|two|three|\d) (?:only|alone)\b/iu;
@@ -29,9 +26,11 @@ const LEAST = 2e-3;
 /** The logarithm of the odds of a chance. */
 const odds = (chance: number): number => Math.log((chance + LEAST) / (1 - chance + LEAST));
 
-/** How much everything that was learned speaks for other days than those that were settled, as a sum of logarithms of odds. */
-export function wrongOdds({ dates: days }: EventDays, page: Page, learned: Learned): number {
-  const { dates, received } = page.scene;
+/** Days that are rather asked about than stated. */
+export function areDoubtful({ dates: days, dropped }: EventDays, page: Page, learned: Learned): boolean {
+  const { dates, received, text } = page.scene;
+  // The words speak of the whole run, also where one of its days is wanted.
+  if (dropped && ONLY.test(text)) return false;
   const [first = '', last = ''] = [days[0], days.at(-1)];
   const today = received.toPlainDate().toString();
   const weighed = dates.map((date) => ({ date, named: date.readings[0] ?? [], chance: dateChances(page, date, learned)['event'] ?? 0 }));
@@ -48,13 +47,8 @@ export function wrongOdds({ dates: days }: EventDays, page: Page, learned: Learn
       !named.some((day) => day >= first && day <= last),
   );
   const { one = 0, more = 0 } = lengthChances(page, learned);
-  const theirs = odds(Math.min(...days.map(chance)));
+  const theirs = odds(Math.min(chance(first), chance(last)));
   const length = odds(days.length === 1 ? one : more);
   const other = odds(Math.max(0, ...others.map((mention) => mention.chance)));
-  return SPEAKS.theirs * theirs + SPEAKS.length * length + SPEAKS.other * other;
+  return SPEAKS.theirs * theirs + SPEAKS.length * length + SPEAKS.other * other > DOUBTFUL;
 }
-
-/** Days that are rather asked about than stated, by what `wrongOdds` says of them. */
-export const areDoubtful = ({ dropped }: EventDays, page: Page, wrong: number): boolean =>
-  // The words speak of the whole run, also where one of its days is wanted.
-  wrong > DOUBTFUL && !(dropped && ONLY.test(page.scene.text));

@@ -5,7 +5,7 @@ import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE, union } fro
 import { countedSo } from '../settle/days.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
-import { areDoubtful, SURE, wrongOdds } from '../context/doubtful.ts';
+import { areDoubtful } from '../context/doubtful.ts';
 import { dateFeatures, isBrief, type Page } from './features.ts';
 import { isOtherLength } from './length.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -37,16 +37,12 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned, endIs
   const agreed = likelierDays(event, page, learned, endIsOpen);
   // "For the 3 days", "all together four days": all of them are counted.
   if (agreed.dates.length === 0 || countedSo(page.scene.text, agreed.dates.length)) return agreed;
-  const wrong = wrongOdds(agreed, page, learned);
-  // What one look at the words says against days of which all that was learned speaks for them is not heard; where rules leave days out, both are asked.
-  const sure = wrong < SURE && !agreed.dropped;
   // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
-  const parts = sure ? [] : otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
+  const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
   if (parts.length > 0) return openDays(agreed, ...parts);
   if (isBrief(page)) return agreed;
   const otherwise = !endIsOpen && isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
-  const unlikely = !sure && areUnlikely(agreed, page, learned);
-  return otherwise || unlikely || areDoubtful(agreed, page, wrong) ? openDays(agreed) : agreed;
+  return otherwise || areUnlikely(agreed, page, learned) || areDoubtful(agreed, page, learned) ? openDays(agreed) : agreed;
 }
 
 /** Days of which a date or a weekday is hardly one of the job. */

@@ -3,7 +3,7 @@
  */
 import { expect, test } from 'vitest';
 import { dateChances } from '../../../core/inquiries/context/chances.ts';
-import { areDoubtful, wrongOdds } from '../../../core/inquiries/context/doubtful.ts';
+import { areDoubtful } from '../../../core/inquiries/context/doubtful.ts';
 import { dateFeatures, pageOf, type Page } from '../../../core/inquiries/learned/features.ts';
 import { chancesIn } from '../../../core/inquiries/learned/models.ts';
 import { lookAt } from '../../../core/inquiries/look.ts';
@@ -27,14 +27,13 @@ test.each([
   ['that of an invoice', days('2027-01-18'), true],
   ['both, and all between them', days('2026-12-12', '2027-01-18'), true],
   ['one that nothing names', days('2026-12-20'), true],
-])('%s', (_, event, doubted) => expect(areDoubtful(event, page, wrongOdds(event, page, learned))).toBe(doubted));
+])('%s', (_, event, doubted) => expect(areDoubtful(event, page, learned)).toBe(doubted));
 
 test('a day that is wanted alone of those that are told is not doubted for the length of the whole', () => {
   const run = pageFor(
     'Hi Kit, our fair in Fargo runs for three days, 11 to 13 December, all three of them long ones. We only need you on the 12th. $400.\n\nAnn',
   );
-  const event = { ...days('2026-12-12'), dropped: ['2026-12-11', '2026-12-13'] };
-  expect(areDoubtful(event, run, wrongOdds(event, run, learned))).toBe(false);
+  expect(areDoubtful({ ...days('2026-12-12'), dropped: ['2026-12-11', '2026-12-13'] }, run, learned)).toBe(false);
 });
 
 test('without a network the weights answer alone; with it the chances are still one together', () => {
