@@ -3,6 +3,7 @@
  */
 import { askedDays, consecutive, MOST_MENTIONS, namedAmong, OF_ELSE, union } from '../settle/days-among.ts';
 import { countedSo } from '../settle/days.ts';
+import { goesUntil } from '../settle/goes-until.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
 import { areDoubtful } from '../context/doubtful.ts';
@@ -32,8 +33,9 @@ const NOT_REACH = 60;
  * The days that rules found, unless the weights speak plainly for others, for more or for fewer of them: then those, or both are asked.
  * @param endIsOpen the sender says that nobody knows yet how many days follow the first
  */
-export function agreedDays(event: EventDays, page: Page, learned: Learned, endIsOpen: boolean): EventDays {
-  if (page.scene.dates.length > MOST_MENTIONS || event.counted) return event;
+export function agreedDays(event: EventDays, whole: Page, learned: Learned, endIsOpen: boolean): EventDays {
+  if (whole.scene.dates.length > MOST_MENTIONS || event.counted) return event;
+  const page = event.dates.length > 1 ? withoutHoursOnly(whole) : whole;
   const agreed = likelierDays(event, page, learned, endIsOpen);
   // "For the 3 days", "all together four days": all of them are counted.
   if (agreed.dates.length === 0 || countedSo(page.scene.text, agreed.dates.length)) return agreed;
@@ -44,6 +46,12 @@ export function agreedDays(event: EventDays, page: Page, learned: Learned, endIs
   const otherwise = !endIsOpen && isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
   return otherwise || areUnlikely(agreed, page, learned) || areDoubtful(agreed, page, learned) ? openDays(agreed) : agreed;
 }
+
+/** Without weekdays of which only hours of something else are told. */
+const withoutHoursOnly = (page: Page): Page => {
+  const dates = page.scene.dates.filter((date) => !goesUntil(page.scene.text, date));
+  return { ...page, scene: { ...page.scene, dates } };
+};
 
 /** Days of which a date or a weekday is hardly one of the job. */
 function areUnlikely(agreed: EventDays, page: Page, learned: Learned): boolean {

@@ -15,7 +15,7 @@ import { daysSaid } from './days.ts';
 import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union, within } from './days-among.ts';
-import { allCounted, joinedUp } from './joined-up.ts';
+import { allCounted, joinedUp, wantedTogether } from './joined-up.ts';
 import { dayOfCall, ENDS, endsIt, firstToLast, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { withoutTheirs } from './theirs-before.ts';
 import { toldParts } from './told-parts.ts';
@@ -125,7 +125,8 @@ export function eventDays(scene: Scene): EventDays {
   if (settled.dates.length === 0 || settled.dropped) return settled;
   const run = wholeRun(scene, lengthened(scene, settled));
   const whole = toldParts(scene, run) ?? run;
-  return whole.dates.length > 1 && whole.dates.length >= main.length && allCounted(scene.text, main) ? { ...whole, counted: true } : whole;
+  const eachCounted = whole.dates.length >= main.length && allCounted(scene.text, main);
+  return whole.dates.length > 1 && (eachCounted || wantedTogether(scene.text, whole.where)) ? { ...whole, counted: true } : whole;
 }
 
 /** The days that are pointed at, where fewer or others are than those that were settled. */
@@ -196,7 +197,9 @@ function continued(scene: Scene, settled: EventDays, numbered: readonly DateMent
   const all = union(settled.dates, ...more.map(({ days }) => days));
   const where = [...settled.where, ...more.map((one) => one.where)];
   const sure = consecutive(all) || more.every(({ again }) => again);
-  return sure && all.length <= LONGEST_STATED ? { dates: all, where, choices: [] } : askedDays(where, [settled.dates, all]);
+  // "5, 6, 7 and then again the 11th": each is asked for in so many words.
+  const asked = settled.dates.length > 1 && more.every(({ again }) => again) ? { counted: true as const } : {};
+  return sure && all.length <= LONGEST_STATED ? { dates: all, where, choices: [], ...asked } : askedDays(where, [settled.dates, all]);
 }
 
 /** "the wedding is on 27 November, the mehndi on the 25th and the sangeet on the 26th": functions of other days of the same run, taken where they are counted and else asked about. */

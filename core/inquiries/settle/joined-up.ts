@@ -5,7 +5,7 @@ import { lineStart, sentenceAround } from '../parts/sentences.ts';
 import { anyOf } from '../phrases.ts';
 import { numberWord } from '../words.ts';
 import { consecutive, union } from './days-among.ts';
-import type { DateMention } from './scene.ts';
+import type { DateMention, Where } from './scene.ts';
 
 /** "DAY 1 | Fri 18 June | ...", one line for each day: what stands before the dates is the same but for its numbers. */
 function inTable(text: string, sets: readonly DateMention[]): boolean {
@@ -89,6 +89,28 @@ export function allCounted(text: string, sets: readonly DateMention[]): boolean 
     return number === days && ASKED.test(text.slice(start, end));
   });
 }
+/** "We would need you on Saturday 12 December and again the day after" */
+const WANTS_ON = /\b(?:need|want|like|book|hire) you (?:there |here |with us |both )?(?:for |on )(?:the )?$/i;
+const AND_AGAIN = /^,? (?:and|&|plus)(?: then)?(?: again)?(?: on)?(?: the)? $/i;
+
+const AND = / (?:and|&|plus) /i;
+/** "and the 13th is for the clean-up", "and the day after if it rains" */
+const ELSE_THEN = /^,? (?:is|are|was|will|would|may|might|if|unless|maybe|perhaps|possibly)\b/i;
+
+/** True where I am asked for on days that are told in one breath, in one mention or in several, and on no choice of them. */
+export function wantedTogether(text: string, where: readonly Where[]): boolean {
+  const told = where.toSorted((a, b) => a.start - b.start);
+  const [first, last] = [told[0], told.at(-1)];
+  if (!first || !last || !WANTS_ON.test(text.slice(Math.max(0, first.start - LEAD), first.start))) return false;
+  const joined =
+    first === last
+      ? AND.test(text.slice(first.start, first.end))
+      : told.slice(1).every(({ start }, at) => AND_AGAIN.test(text.slice(told[at]?.end, start)));
+  const rest = sentenceRest(text, last.end);
+  return joined && !ELSE_THEN.test(rest) && !OPEN.test(rest);
+}
+const sentenceRest = (text: string, from: number): string => text.slice(from, Math.min(from + LEAD, sentenceAround(text, from, from).end));
+
 const A_NUMBER = /\b(?:day|part|round|show|session|date|game|match|no\.?|number) $/i;
 const LEAD = 40;
 const LOOKED_THROUGH = 6000;

@@ -41,7 +41,7 @@ const ways: WayOfDays[] = [
   ],
   ['10-28..10-29', 'One of our clients holds a seminar in York on the 28 and 29 October and asks for a cameraman, £450 per day.'],
   [
-    'ask',
+    '10-27..10-29',
     'The brokers are in York from Wednesday 27 to Friday 29 October and we need a vision mixer. The last session on Friday ends at one. £300 a day.',
   ],
   [

@@ -15,6 +15,7 @@ test.each([
   'The Friday or the Saturday is to be filmed.',
   'Filming is on the first and the last day.',
   'Filming: opening Thursday and closing Monday.',
+  'The Friday ends at one and we want the Saturday filmed.',
   'The demonstrations are all Saturday the 6th so come just that day.',
   'The parade is on Saturday the 6th and you would come for that day only.',
 ])('asked: %s', (sentence) => expect(daysOf(aFair(`${RUN} ${sentence}`))).toBe('ask'));
@@ -29,14 +30,9 @@ test.each([
   'The first and last days are the busiest.',
   'Day tickets cover just that day.',
   'The brass band will come on that day only, so be sure to get it.',
-])('all of it: %s', (sentence) => expect(daysOf(aFair(`It runs from Friday 5 to Sunday 7 November. ${sentence}`))).toBe('11-05..11-07'));
-
-test.each([
   'Friday and Saturday nights go until 1am, but our night tech covers those hours.',
   'On Friday and Saturday the bar stays open until 1am.',
-])('no fewer are stated than all, what was learned may ask: %s', (sentence) =>
-  expect(['11-05..11-07', 'ask']).toContain(daysOf(aFair(`It runs from Friday 5 to Sunday 7 November. ${sentence}`))),
-);
+])('all of it: %s', (sentence) => expect(daysOf(aFair(`It runs from Friday 5 to Sunday 7 November. ${sentence}`))).toBe('11-05..11-07'));
 
 test.each([
   'Day 1: 14 November. Day 2: 28 November.',
