@@ -56,6 +56,7 @@ export type InquiryFields = z.infer<typeof InquiryFields>;
 export const Question = z.strictObject({
   field: FactName,
   ask: z.string().describe('the question as a sentence'),
+  put: z.string().optional().describe('the sentence as it is put to a client, where it is not the usual one of its field'),
   choices: z.array(
     z.strictObject({
       label: z.string(),

@@ -66,20 +66,40 @@ function wrapOf({ lastWrap }: InquiryFields, last: string, time: string): string
 type Assumed = { call: Call; wrap: string | undefined; dates: readonly string[]; loadIn: JobDay | null; usual: UsualDay };
 
 function questionsOf({ call, wrap, dates, loadIn, usual }: Assumed): Question[] {
+  const questions: Question[] = [];
+  const ask = (field: Question['field'], sentence: string, put: string) => questions.push({ field, ask: sentence, put, choices: [] });
   const several = dates.length > 1;
-  const calls = call.read
-    ? several && `Is the call ${call.time} on every day? Only the first was named.`
-    : `At what time is the call${several ? ' on each day' : ''}? ${call.time} is assumed.`;
+  const onEach = several ? ' on each day' : '';
   const length = lengthInWords(usual.dayMinutes);
-  const wraps = [
-    ...(loadIn ? [`How long is load-in on ${dateInWords(loadIn.date)}? ${lengthInWords(usual.halfMinutes)} are assumed.`] : []),
-    ...(wrap === undefined ? [`At what time is wrap${several ? ' on each day' : ''}? ${length} after call are assumed.`] : []),
-    ...(wrap !== undefined && several ? [`At what time is wrap on the days before the last? ${length} after call are assumed.`] : []),
-  ];
-  return [
-    ...(calls ? [{ field: 'firstCall' as const, ask: calls, choices: [] }] : []),
-    ...wraps.map((sentence) => ({ field: 'lastWrap' as const, ask: sentence, choices: [] })),
-  ];
+  if (!call.read)
+    ask(
+      'firstCall',
+      `At what time is the call${onEach}? ${call.time} is assumed.`,
+      loadIn ? `When shall I be there${onEach || ' on the day'} after load-in?` : `When shall I be there${onEach}, load-in included?`,
+    );
+  else if (several)
+    ask('firstCall', `Is the call ${call.time} on every day? Only the first was named.`, `Shall I be there at ${call.time} on every day?`);
+  if (loadIn) {
+    const date = dateInWords(loadIn.date);
+    ask(
+      'lastWrap',
+      `How long is load-in on ${date}? ${lengthInWords(usual.halfMinutes)} are assumed.`,
+      `How long do you need me for load-in on ${date}?`,
+    );
+  }
+  if (wrap === undefined)
+    ask(
+      'lastWrap',
+      `At what time is wrap${onEach}? ${length} after call are assumed.`,
+      `Until when do you need me${onEach}, strike included?`,
+    );
+  else if (several)
+    ask(
+      'lastWrap',
+      `At what time is wrap on the days before the last? ${length} after call are assumed.`,
+      'Until when do you need me on the days before the last?',
+    );
+  return questions;
 }
 
 function minutesBetween(call: string, wrap: string): number {

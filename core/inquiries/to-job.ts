@@ -80,7 +80,8 @@ function askedOnce(questions: readonly Question[]): Question[] {
 function daysOf(reading: Reading, usual: Usual): { days: JobDay[]; questions: Question[] } {
   const { days, questions } = assumedDays(reading.fields, usual, reading.datesFound);
   const [trouble] = readDays(days, reading.placeFound?.zone ?? usual.homeZone).troubles;
-  return trouble ? { days: [], questions: [ask('firstCall', `${trouble.sentence} Which days and times are meant?`)] } : { days, questions };
+  const meant = 'Which days and times are meant?';
+  return trouble ? { days: [], questions: [{ ...ask('firstCall', `${trouble.sentence} ${meant}`), put: meant }] } : { days, questions };
 }
 
 function replyByOf(wall: string | undefined, zone: string): { moment: Moment | null; questions: Question[] } {

@@ -4,7 +4,7 @@
 import type { FactName, Question } from '../contract/inquiries.ts';
 import { joined } from '../words/lists.ts';
 
-/** What is asked, to be followed by a choice where there is one. Facts without an entry are settled by me and never asked of a client. */
+/** What is asked where a question has no words of its own for the client, to be followed by a choice where there is one. Facts without an entry are settled by me and never asked of a client. */
 const ASKED: Partial<Record<FactName, string>> = {
   start: 'On which date does it begin?',
   end: 'On which date does it end?',
@@ -24,8 +24,8 @@ const ASKED: Partial<Record<FactName, string>> = {
 
 /** The questions for a client, each once; two or more choices are named. */
 export function questionsForClient(questions: readonly Question[]): string[] {
-  const asked = questions.flatMap(({ field, choices }) => {
-    const stem = ASKED[field];
+  const asked = questions.flatMap(({ field, put, choices }) => {
+    const stem = put ?? ASKED[field];
     if (stem === undefined) return [];
     const labels = choices.map((choice) => choice.label.trim()).filter((label) => label !== '');
     return [labels.length > 1 ? `${stem} (${joined(labels, 'or')})` : stem];

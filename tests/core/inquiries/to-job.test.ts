@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { InquiryFields, Reading } from '../../../core/contract/inquiries.ts';
 import { jobOf } from '../../../core/inquiries/to-job.ts';
+import { questionsForClient } from '../../../core/quotes/ask.ts';
 
 const THUNDER_BAY = {
   key: 'geonames:6166142',
@@ -77,6 +78,43 @@ describe('days', () => {
       'firstCall: 2027-03-14 02:30 does not exist in America/Chicago: the clock jumps over it. Give a time before or after the change. Which days and times are meant?',
     );
   });
+});
+
+describe('what was assumed is put to a client as it is asked', () => {
+  const run = { start: '2026-12-12', end: '2026-12-13', role: 'shoot' } as const;
+  const one = { start: '2026-12-12', role: 'shoot' } as const;
+  test.each<[string, InquiryFields, string[]]>([
+    [
+      'a call of which only the first day is told',
+      { ...run, firstCall: '2026-12-12T08:00' },
+      ['Shall I be there at 08:00 on every day?', 'Until when do you need me on each day, strike included?'],
+    ],
+    [
+      'a wrap of which only the last day is told',
+      { ...run, firstCall: '2026-12-12T08:00', lastWrap: '2026-12-13T18:00' },
+      ['Shall I be there at 08:00 on every day?', 'Until when do you need me on the days before the last?'],
+    ],
+    [
+      'nothing told of two days',
+      run,
+      ['When shall I be there on each day, load-in included?', 'Until when do you need me on each day, strike included?'],
+    ],
+    ['nothing told of one day', one, ['When shall I be there, load-in included?', 'Until when do you need me, strike included?']],
+    [
+      'a load-in the evening before',
+      { ...one, firstCall: '2026-12-11T18:00' },
+      [
+        'When shall I be there on the day after load-in?',
+        'How long do you need me for load-in on Fri 11 December 2026?',
+        'Until when do you need me, strike included?',
+      ],
+    ],
+    [
+      'a call that the clock skips',
+      { start: '2027-03-14', firstCall: '2027-03-14T02:30', role: 'shoot' },
+      ['Which days and times are meant?'],
+    ],
+  ])('%s', (_name, fields, put) => expect(questionsForClient(job(fields).questions)).toEqual(put));
 });
 
 test('a role that was not read is assumed and asked', () => {
