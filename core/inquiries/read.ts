@@ -56,8 +56,8 @@ import { replyOf } from './settle/reply.ts';
 import { detailsOf, type EventDays, type Where } from './settle/scene.ts';
 import { deliverablesIn } from './work/deliverables.ts';
 import { nothingToFilm } from './work/edit.ts';
+import { undoubtedCall } from './doubtful-call.ts';
 import { withSoleDate } from './sole-date.ts';
-import { undoubtedCall } from './context/doubtful-call.ts';
 import { isFromAfar } from './work/from-afar.ts';
 import { filmedUnsaid, roleAsked } from './work/role.ts';
 
@@ -172,7 +172,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
   const weighedPage = { ...page, scene };
   const agreed = agreedCalls(callsOf(scene, event), weighedPage, input.learned);
   const hours = likelyHours(settledOnly(scene, withSurestHours(agreed, weighedPage, event, input.learned)), event.dates);
-  const calls = undoubtedCall(hours, page, input.learned);
+  const calls = undoubtedCall(hours, event.dates, page, input.learned);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);

@@ -83,7 +83,8 @@ export function atomAt(tokens: Tokens, index: number): Atom | undefined {
       !closesAtDay(tokens, index, day.next) &&
       ledAsDay(tokens, index) === undefined &&
       !hourFollows(tokens, day.next) &&
-      !aloneAfterWeekday(tokens, index, day.next)
+      !aloneAfterWeekday(tokens, index, day.next) &&
+      !takesPlace(tokens, index, day.next)
         ? { bare: true }
         : {}),
     };
@@ -111,14 +112,28 @@ const closesAtDay = (tokens: Tokens, index: number, next: number): boolean =>
 
 /** "Not this Friday! 25th", "Saturday? Yes, 9th.": a number with its ordinal ending that stands alone behind a weekday is its day. */
 function aloneAfterWeekday(tokens: Tokens, index: number, next: number): boolean {
-  const [lead, tail] = [tokens[index - 1], tokens[next]];
+  const lead = tokens[index - 1];
   const begins =
     lead === undefined || (tokens[index]?.breaks ?? 0) > 0 || /^[!?.:(]$/.test(lead.text) || /^(?:yes|yep|no|sorry)$/.test(lead.lower);
-  const ends = tail === undefined || tail.breaks > 0 || /^[.!?;)]$/.test(tail.text) || /^(?:not|instead)$/.test(tail.lower);
-  return begins && ends && tokens.slice(Math.max(0, index - NEAR_WEEKDAY), index).some(({ lower }) => WEEKDAY_NAME.test(lower));
+  return (
+    begins &&
+    endsThere(tokens[next]) &&
+    tokens.slice(Math.max(0, index - NEAR_WEEKDAY), index).some(({ lower }) => WEEKDAY_NAME.test(lower))
+  );
 }
+const endsThere = (tail: Tokens[number] | undefined): boolean =>
+  tail === undefined || tail.breaks > 0 || /^[.!?;)]$/.test(tail.text) || /^(?:not|instead)$/.test(tail.lower);
 const NEAR_WEEKDAY = 12;
 const WEEKDAY_NAME = /^(?:mon|tues|wednes|thurs|fri|satur|sun)days?$|^(?:mon|tues?|weds?|thurs?|fri|sat)$/;
+
+/** "Nov 18 ... sorry, 19th.", "wait no, 19th", "19th sorry": alone beside a word that takes back what was said. */
+function takesPlace(tokens: Tokens, index: number, next: number): boolean {
+  const led = /^[,:-]$/.test(tokens[index - 1]?.text ?? '');
+  const lead = tokens[index - (led ? 2 : 1)]?.lower ?? '';
+  const takesBack = /^(?:sorry|oops|whoops|mean|meant|correction|actually|rather)$/.test(lead) || (led && lead === 'no');
+  const begins = /^[!?.]$/.test(tokens[index - 1]?.text ?? '') || (tokens[index]?.breaks ?? 0) > 0;
+  return (takesBack && endsThere(tokens[next])) || (begins && tokens[next]?.lower === 'sorry' && endsThere(tokens[next + 1]));
+}
 
 const JOINS = /^(?:and|&|\+|to|through|thru|-|\/|until|till|or)$/;
 

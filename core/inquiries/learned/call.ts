@@ -11,6 +11,7 @@ import { atDawn } from '../settle/at-dawn.ts';
 import { endsLate, LONGEST_DAY, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import { endsAtNight, isEvening } from '../settle/half-of-call.ts';
 import { wallOf } from '../settle/walls.ts';
+import { timeChances } from '../context/chances.ts';
 import { isBrief, timeFeatures, type Page } from './features.ts';
 import { halfFeatures, openEnds } from './halves.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -92,10 +93,16 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));
     return both + (told === 'firstCall' ? call : wrap);
   };
+  const contextual = (time: SaidTime): number => {
+    const { call = 0, both = 0 } = timeChances(page, time, learned);
+    return call + both;
+  };
   const end = (time: SaidTime): SaidTime['from'] => (told === 'lastWrap' && time.to) || time.from;
   // "reception until 21h ... and leave at 21h": the same hour, told again.
   const again = times.filter((time) => !OF_ELSE.has(time.said) && end(time).minutes === end(own).minutes);
   const mine = Math.max(chance(own), ...again.map(chance));
+  // Rules that say of an hour that it is the call know what the weights do not; of any other the network is heard as well.
+  const inContext = told === 'firstCall' && own.said !== 'call' ? Math.max(...[own, ...again].map(contextual)) : mine;
   const [rival] = times
     .filter(
       (time) =>
@@ -115,7 +122,7 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   const several = times.filter(({ said }) => !OF_ELSE.has(said)).length >= SEVERAL;
   // An hour that no rule says to be the call is one only by the weights; a wrap may be told by where it stands.
   const least = told === 'firstCall' && (several || own.said !== 'call') ? LIKELY : isBrief(page) ? HARDLY.brief : HARDLY.long;
-  if (!likelier && (mine >= least || (told === 'lastWrap' && isNamedEnd(text, own)))) return undefined;
+  if (!likelier && (Math.min(mine, inContext) >= least || (told === 'lastWrap' && isNamedEnd(text, own)))) return undefined;
   const other = likelier && !end(likelier).open ? [wallOf(dayOf(wall), end(likelier).minutes)] : [];
   return { walls: [...other.filter((one) => fits(calls, told, one)), wall], where: own, why: 'day' };
 }

@@ -12,6 +12,7 @@ import { JUST_ASKED } from './within.ts';
 import { fromAnother } from './from-another.ts';
 import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
+import { engagedThen } from './engaged-then.ts';
 import { noLonger } from './no-longer.ts';
 import { LONGEST_CORRECTION, takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
@@ -125,7 +126,8 @@ export function sayDates(
       THE_LAST_ONE.test(lead) ||
       // "Last December 4 you filmed our tree lighting"
       (item.resolved.explicit && /(?<!\b(?:the|our|and) )\blast $/i.test(lead)) ||
-      WRITTEN_ON.test(lead)
+      WRITTEN_ON.test(lead) ||
+      engagedThen(text, item)
     )
       return {
         ...item.resolved,

@@ -52,6 +52,11 @@ describe('days that are put right', () => {
       'dublin',
       '2028-03-14T15:00',
     ],
+    ['10-09', "I've an interview in Leeds on 8 October\nsorry, 9th. 8th is the ferry\none subject, call 10, we'd wrap by 2, £300"],
+    ['10-09', 'Gord: filming a gig in Leeds on 8 October?\nGord: oops, 9th\nGord: £300'],
+    ['10-09', 'can you film our gig in Leeds on 8 October, £300? wait no, 9th'],
+    ['10-09', 'Could you film our gig in Leeds on 8 October, £300? I mean 9th. Sorry, 1st time I do this'],
+    ['10-08', 'Could you film our gig in Leeds on 8 October, £300? Sorry, 1st time I do this. Actually 2nd camera only.'],
     ['10-16', "It's a Saturday in October, the 16th. Filming a ceilidh in Leeds, £300"],
   ];
   test.each(ways)('%s: %s', (days, text, home, at) => expect(daysOf(text, home, at)).toBe(days));
