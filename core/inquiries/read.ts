@@ -170,7 +170,7 @@ function readMessage(input: ReadInput & Chosen): Reading {
 
   const weighedPage = { ...page, scene };
   const agreed = agreedCalls(callsOf(scene, event), weighedPage, input.learned);
-  const calls = likelyHours(settledOnly(scene, withSurestHours(agreed, weighedPage, event, input.learned)), event.dates);
+  const calls = likelyHours(settledOnly(scene, withSurestHours(agreed, weighedPage, event, input.learned), event.dates), event.dates);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;
     point('firstCall', ...calls.firstCall.where);
