@@ -52,7 +52,11 @@ const told: [call: string, ways: string][] = [
     Timeline: 10 am first look, 2 pm ceremony, 6 pm reception.
     We begin at 10 am and finish by 4 pm.
     We open the doors half an hour before the 7 pm start.
-    People tend to arrive an hour before it starts at 10 am.`,
+    People tend to arrive an hour before it starts at 10 am.
+    Staff briefing 8:30, doors 9:30, head's talk 10 and 11:30, close 1 pm.
+    Race village opens 6:30 am, bag drop from 7 am, start gun 9 am, prizes at noon.
+    Graduates line up at 9:15 am, procession 9:45 am, ceremony 10 am.
+    It's 7 pm for a 7:30 pm start.`,
   ],
   // what is only for others
   [
@@ -77,7 +81,8 @@ const told: [call: string, ways: string][] = [
     The building opens at 7 am and closes at 10 pm.
     The loading dock is open from 6 am to 4 pm.
     It's from 10 am until 4 pm.
-    Our set is from 9 pm to 10 pm.`,
+    Our set is from 9 pm to 10 pm.
+    We rehearse from 4 pm, the doors open at 6:30 pm and the concert starts at 7 pm.`,
   ],
   // but I do
   [
@@ -162,4 +167,16 @@ it('tells the rehearsal of a wedding from that of a congress', () => {
   expect(ask('Could you mix our congress in Fargo on Saturday 13 November 2027? Rehearsal is Friday, November 12 at 5 p.m.')).toBe(
     '2027-11-12T17:00',
   );
+});
+
+/** Of several days an hour that names none is that of the day of which its sentence speaks. */
+it('takes no hour of a later day for the first call', () => {
+  const first = (told: string): string | undefined =>
+    facts(
+      `Hi Kit,\n\nCould you film our trade fair in Fargo on 12 and 13 November 2027? ${told} Let me know what you would charge.\n\nRobin`,
+    ).firstCall;
+  expect(first("The race on Saturday is at 9 am and you'd be there from 7 am.")).toBeUndefined();
+  expect(first('Day 1: 10-6\nDay 2: 9-4\n')).not.toBe('2027-11-12T09:00');
+  expect(first("You'd be there from 7 am on both days, the race on Saturday is at 9 am.")).toBe('2027-11-12T07:00');
+  expect(first('Call is 8 am on Friday and 7 am on Saturday.')).toBe('2027-11-12T08:00');
 });
