@@ -6,11 +6,11 @@ import { CLAUSE_BEGINS } from '../parts/sentences.ts';
 
 const THE = String.raw`(?:the |our |my |an? |his |her |their |some |all |all of |both |most )`;
 /** Who films or photographs beside me: whoever is called so alone may be me. */
-const ANOTHER = String.raw`(?:(?:(?:the|an?|our|my) (?:second|other|usual|in-?house|main|lead|house)|another|(?:the |an? )?(?:drone|wedding|stills?|photo))|our|my|our own|my own) (?:(?:own|usual|second|other|main|lead|drone|in-?house) )?(?:photographer|videographer|shooter|camera(?:man|woman| ?person| operator| op)?|operator|pilot|cinematographer|photo team|drone|filmmaker)s?`;
+const ANOTHER = String.raw`(?:(?:(?:(?:the|an?|our|my) (?:second|other|usual|in-?house|house)|another|(?:the |an? )?(?:drone|stills?|photo))|our|my|our own|my own) (?:(?:own|usual|second|other|main|lead|drone|in-?house) )?(?:photographer|videographer|shooter|camera(?:man|woman| ?person| operator| op)?|operator|pilot|cinematographer|photo team|drone|filmmaker)s?|(?:the|an?) (?:main|lead|wedding) photographers?)`;
 /** Who is no videographer, in a message that asks for one. */
 const STILLS = String.raw`(?:the |an? )?(?:photographers?|photo ?booth|drone)`;
 /** People of whoever asks. */
-const THEIR_PEOPLE = String.raw`(?:(?:our|my|their|event|hotel|venue|house|kitchen|bar|hall|company|all|all our|all the|the) (?:own )?(?:staff|people|lads|guys|volunteers|helpers|stewards|committee|colleagues?|employees)|(?:our|my|their) (?:own )?(?:team|crew|crew call|lot|gang)|all hands)`;
+const THEIR_PEOPLE = String.raw`(?:(?:our|my|their|event|hotel|venue|house|kitchen|bar|hall|company|all|all our|all the|the) (?:own )?(?:staff|people|lads|guys|volunteers|helpers|stewards|committee|colleagues?|employees)|(?:our|my|their) (?:own )?(?:team|crew(?! calls?\b)|lot|gang)|all hands)`;
 const OFFICERS = String.raw`(?:(?:our|my) (?:[\p{L}-]+ )?(?:co-?ordinator|planner|organi[sz]er|manager|producer|host|mc|assistant|director|secretary|treasurer|chair\p{L}*|president|pastor|principal|husband|wife|brother|sister|son|daughter|mother|father|mum|mom|dad)s?(?: \p{Lu}\p{L}+)?|(?:the |our )?(?:hall|house|venue|church|theatre|theater|hotel|club|school|building)(?:'s)? (?:own )?(?:technicians?|techs?|tech team|sound (?:guy|man|engineer|person)|engineer|electrician|manager)|(?:the |our )tech team)`;
 const FROM_THERE = String.raw`(?:the |a |some )?(?:crews?|people|team|lads|guys|folks?|someone|somebody|staff) (?:from|of|at) (?:the |our |my )[\p{L}' -]{3,30}?`;
 /** What is brought or comes by itself. */
@@ -25,9 +25,11 @@ const OTHERS_COME = new RegExp(`${CLAUSE_BEGINS}${SUBJECT}${WILL} ${COMES}${REST
 const PHOTOGRAPHER_COMES = new RegExp(`${CLAUSE_BEGINS}${STILLS_COME}(?:${WILL} ${COMES}${REST}${AT}|:? )$`, 'iu');
 /** "the coach wants the team there by", "we've told everyone to be there for" */
 const TOLD_OTHERS = new RegExp(
-  String.raw`\b(?:(?:told|asked|asking|tell|telling|invited|want|wants|need|needs|expects?|has|have|get|gets|had) )(?:all )?(?:the |our |my )?(?:guests?|people|everyone|everybody|parents|teams?|players|pupils|students|kids|children|family|families|speakers|delegates|attendees|members|staff|volunteers|cast|choir|dancers|bridesmaids|groomsmen|ushers|exhibitors|runners)(?: to (?:be|come|arrive|turn up|meet|gather|assemble|get|show up))?(?: (?:there|here|in|up|seated|ready|on site|at the [\p{L}-]+|on the [\p{L}-]+|in the [\p{L}-]+))* (?:for|by|at|from|around|about) $`,
+  String.raw`\b(?:(?:(?:told|asked|asking|tell|telling|invited) (?:all )?(?:the |our |my )?(?:everyone|everybody|teams?)|coach (?:wants|needs|expects) the team)|(?:told|asked|asking|tell|telling|invited|want|wants|need|needs|expects?|has|have|get|gets|had) (?:all )?(?:the |our |my )?(?:guests?|people|parents|players|pupils|students|kids|children|family|families|speakers|delegates|attendees|members|staff|volunteers|cast|choir|dancers|bridesmaids|groomsmen|ushers|exhibitors|runners))(?: to (?:be|come|arrive|turn up|meet|gather|assemble|get|show up))?(?: (?:there|here|in|up|seated|ready|on site|at the [\p{L}-]+|on the [\p{L}-]+|in the [\p{L}-]+))* (?:for|by|at|from|around|about) $`,
   'iu',
 );
+/** "... to set up the cameras", "crew included" */
+const FILM_BEHIND = /^[^.;!?\n]{0,50}\b(?:you|crews?|cameras?|video\w*|film\w*|set(?:ting)?[- ]?up)\b/i;
 /** "we have a photographer from" */
 const THEY_HAVE =
   /\b(?:have|has|got|booked|hired|having) (?:an?|our|the|my) (?:[\p{L}-]+ )?(?:photographers?|photo ?booth|dj|band|caterers?|magician|harpist|string quartet|quartet|choir|drone|drone pilot|face painter)(?: (?:booked|coming|there|here|in|with us|playing|on))*(?: (?:from|at|for|between))? $/iu;
@@ -41,10 +43,10 @@ const LET_IN =
   /\b(?:let|lets|letting|allow|allowing|admit|admitting) (?:the |our |all )?(?:people|guests?|public|audience|visitors|everyone|everybody|punters|crowds?|families|delegates|ticket[- ]holders) (?:in|inside|into [\p{L} ]{3,20})(?: (?:at|from|by|around|about))* $/iu;
 /** Calls of others, and calls that are none. */
 const THEIR_CALL =
-  /\b(?:half[- ]hour|quarter[- ]hour|five[- ]minute|beginners'?|places|talent|cast|band|orchestra|actors?'?|dancers?'?|players?'?|speakers?'?|team|staff|volunteers?'?|stewards?'?|caterers?'?|catering|staging|lighting|sound|audio|press|media|photo|photographers?'?|bar|last|final|roll|bugle|planning|production|conference|pre-?(?:event|production|show)) calls?(?: time)?(?:'s| is| are| will be|:)?(?: at| from| for)? ?$/i;
+  /(?<!\b(?:video|camera|film|filming|media|crew|your) )\b(?:half[- ]hour|quarter[- ]hour|five[- ]minute|beginners'?|places|talent|cast|band|orchestra|actors?'?|dancers?'?|players?'?|speakers?'?|team|staff|volunteers?'?|stewards?'?|caterers?'?|catering|staging|lighting|sound|audio|press|media|photo|photographers?'?|bar|last|roll|bugle|planning|production|conference|pre-?(?:event|production|show)) calls?(?: time)?(?:'s| is| are| will be|:)?(?: at| from| for)? ?$/i;
 /** "Staff briefing 8:30", "riders' meeting at" */
 const THEIR_MEETING =
-  /\b(?:staff|team|marshals?'?|stewards?'?|volunteers?'?|riders?'?|drivers?'?|players?'?|cast|pilots?'?|captains?'?|skippers?'?|coaches'?|judges'?|speakers?'?|committee|board|runners?'?|teachers?'?|ushers?'?|choir|band|pre-?race|pre-?match) (?:briefing|meeting|muster|sign-?(?:in|on)|check-?in|line-?up|warm-?up|rehearsal|breakfast|lunch|photo)(?:'s| is| are| will be| starts?| begins?|:)?(?: at| from)? ?$/i;
+  /(?<!\b(?:video|camera|film|filming|media|crew|your) )\b(?:staff|team|marshals?'?|stewards?'?|volunteers?'?|riders?'?|drivers?'?|players?'?|cast|pilots?'?|captains?'?|skippers?'?|coaches'?|judges'?|speakers?'?|committee|board|runners?'?|teachers?'?|ushers?'?|choir|band|pre-?race|pre-?match) (?:briefing|meeting|muster|sign-?(?:in|on)|check-?in|line-?up|warm-?up|rehearsal|breakfast|lunch|photo)(?:'s| is| are| will be| starts?| begins?|:)?(?: at| from)? ?$/i;
 /** Of things with hours of their own that begin as a call might: "Attendees can register from", "Parking opens at", "keep the phone on from". */
 const BEGINS_ELSE = new RegExp(
   String.raw`(?:${CLAUSE_BEGINS}${THE}?(?:car )?(?:parking|car park|registration|check-?in|box office|ticket office|tickets|gates|bar|food stalls?|stalls|bag drop|(?:race|event) village|(?:number|packet|bib|kit) (?:pick-?up|collection)|road closures?|cloakroom|power|wi-?fi)(?: (?:will|can|is|are|be|opens?|opened|starts?|begins?|available|free|goes|turned|switched|on|sale)){1,4}|${CLAUSE_BEGINS}(?:the )?(?:bag drop|(?:number|packet|bib|kit) (?:pick-?up|collection))|\b(?:can|may|could|should|must|will) (?:register|sign up|check in|collect (?:their|the) \p{L}+|park|vote|enter their)|\b(?:keep|leave|have) (?:your|the|a) (?:phone|mobile|cell|radio)(?: (?:on|with you|switched on|nearby|charged))+|\b(?:ring|phone|call|text|telephone) (?:me|us|him|her|the [\p{L}-]+|my [\p{L}-]+|on))${AT}$`,
@@ -72,6 +74,10 @@ const OCCASION = new RegExp(
 /** "18:00 Doors", in a list. */
 const OCCASION_BEHIND =
   /^\d{1,2}(?:[:.h]?\d\d)? ?(?:[ap]\.?m\.?|h|uhr)? ?(?:[-–:|] ?)?(?:doors|show|curtain(?: up)?|kick-?off|ceremony|dinner|lunch|speeches|awards|concert|first \p{L}+|keynote|welcome|opening|talks|drinks|cocktails|reception|dancing)(?: (?:opens?|starts?|begins?|time))?\s*(?=[,;.\n]|$)/iu;
+/** "Coverage: bridal prep 9am through first dance 9pm": parts of the day that are filmed. */
+const COVERED = /\b(?:coverage|film(?:ing)?|video|shoot(?:ing)?|you)\b[^.;!?\n]{0,60}$/i;
+/** True where another hour is told from this one. */
+export const toldFromIt = (text: string, at: number): boolean => BEFORE_IT.test(text.slice(Math.max(0, at - LEAD), at));
 /** True where the occasion begins at an hour. */
 export const occasionBegins = (text: string, at: number): boolean => {
   const lead = text.slice(Math.max(0, at - LEAD), at);
@@ -87,12 +93,12 @@ const [LEAD, BEHIND] = [160, 70];
 /** True where what stands before an hour says that others come then. */
 export function othersCome(text: string, at: number): boolean {
   const lead = text.slice(Math.max(0, at - LEAD), at);
+  const behind = text.slice(at, at + BEHIND);
   return (
     (OTHERS_COME.test(lead) && !SEEKS_ANOTHER.test(text)) ||
-    [THEIR_CALL, THEIR_MEETING, TOLD_OTHERS, THEY_HAVE, THEY_COME, LET_IN, BEGINS_ELSE, PART_BEFORE, BEFORE_IT].some((pattern) =>
-      pattern.test(lead),
-    ) ||
-    (BEGINS_ITEM.test(lead) && PART_BEHIND.test(text.slice(at, at + BEHIND))) ||
+    [THEIR_CALL, THEIR_MEETING, THEY_HAVE, THEY_COME, LET_IN, BEGINS_ELSE, BEFORE_IT].some((pattern) => pattern.test(lead)) ||
+    (TOLD_OTHERS.test(lead) && !FILM_BEHIND.test(behind)) ||
+    ((PART_BEFORE.test(lead) || (BEGINS_ITEM.test(lead) && PART_BEHIND.test(behind))) && !COVERED.test(lead)) ||
     (PHOTOGRAPHER_COMES.test(lead) && SEEKS_FILM.test(text))
   );
 }

@@ -165,6 +165,8 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   const ofCrew =
     base !== undefined &&
     ahead !== undefined &&
+    // A call that is told elsewhere stands, whatever is done before another hour.
+    (!told || earliest.where.includes(base)) &&
     base.end <= ahead.where.start &&
     CREW_BEFORE.test(scene.text.slice(base.end, ahead.where.start));
   if (ahead && (!told || ahead.open || ofHours || ofCrew || (base?.said === 'call' && base.start >= ahead.where.end))) {

@@ -9,8 +9,15 @@ const AHEAD =
 /** Said of the crew, not of the guests. */
 const OF_ME =
   /\b(?:you|u|crew|cameras?|operators?|arrive|arrival|be there|be here|be in|get there|get here|with us|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
+/** Whose coming it is, from the beginning of the clause; "we open the doors" tells of guests as well. */
 const OF_OTHERS =
-  /\b(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|(?<!\b(?:video|camera|film|your) )people|folks?|everyone|everybody|visitors|families|kids|children|band|dj|choir|cast|caterers?|florist|photographer|staff|volunteers|stewards|(?:the )?doors(?: are| open)?|the bar|the house|registration opens)\b(?![^.;,]{0,24}\b(?:you|u|crew|cameras?)\b)[^.;,]{0,24}$/i;
+  /^\s*(?:and |but |so |then )?(?:we(?:'ll| will)? open )?(?:(?:the|our|my|all|most|some) )*(?:\p{L}+ )?(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|people|folks?|everyone|everybody|visitors|families|kids|children|band|dj|choir|cast|caterers?|florist|photographer|staff|volunteers|stewards|doors|bar|house|registration opens)\b/iu;
+/** Where I am named as well, or told what to do, it is not of others alone. */
+const ME_TOO = /\b(?:you|u|crews?|cameras?|video\w*|come and|please|film\w*)\b/i;
+const AND_ME =
+  /\b(?:and|including|incl\.?|plus|like|so (?:should|must|do|will|would|can)|as (?:should|must|do|will|would)) (?:you|u|the crew|crew|video)\b(?![^.;!?\n]{0,24}(?:\d|hour|minute|half|quarter))|\b(?:you|crew) (?:too|included|as well)\b/i;
+const CLAUSE = /[.;:!?(\n]|,\s/;
+const SUBJECT_BEGINS = /\b(?:and|but|while)\s(?=(?:the|our|my|all)\s)/i;
 /** "coverage from two hours before the ceremony", "filming starts an hour before" */
 const OF_FILMING =
   /\b(?:coverage|filming|recording|shooting)(?: (?:to|will|would|should|can))?(?: (?:starts?|starting|begins?|beginning|needed|wanted|required))*(?: (?:from|at|about|around))* $/i;
@@ -49,7 +56,12 @@ export function earlierCall(scene: Scene): Earlier | undefined {
     const where = { start: match.index, end: match.index + match[0].length };
     const sentence = sentenceAround(scene.text, where.start, where.end);
     const lead = scene.text.slice(sentence.start, where.start);
-    if (OF_OTHERS.test(lead)) {
+    const clause = lead.split(CLAUSE).at(-1) ?? '';
+    if (
+      OF_OTHERS.test(clause.split(SUBJECT_BEGINS).at(-1) ?? '') &&
+      !ME_TOO.test(clause) &&
+      !AND_ME.test(scene.text.slice(where.end, sentence.end))
+    ) {
       theirs = sentence.start;
       continue;
     }

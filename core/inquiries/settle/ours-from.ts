@@ -2,7 +2,7 @@
  * An hour that a word for a call tells, of which nobody says that I come then: "the hall is ours from 2", "we're in from 8", "we start setting up at 8",
  * "the building opens at 7", "it's from 10 to 4". It may be my call and as often is not: it is asked about.
  */
-import { CLAUSE_BEGINS } from '../parts/sentences.ts';
+import { behindHour, CLAUSE_BEGINS } from '../parts/sentences.ts';
 import { filmedThen } from './filmed-then.ts';
 import { ownerOf } from './owner.ts';
 import type { Where } from './scene.ts';
@@ -40,15 +40,14 @@ const FOR_THEN = /^ for (?:an? )?\d/i;
 const REHEARSED = /\brehears(?:al|ing|e)s?\b/i;
 const WEDDING = /\b(?:wedding|bride|groom|getting married|marry|ceremony)\b/i;
 const [LEAD, BEHIND] = [90, 110];
-/** Who is told to come then after all: "so you could load in then", "for you to set up", "(crew)". */
+/** Who is told to come then after all: "so you could load in then", "for you to set up", "(crew)", "so come any time after", "and we'd want the whole of it". */
 const FOR_ME =
-  /^[^.;!?\n]{0,90}\b(?:you|u|yours?|crew|cameras?|gear|equipment|for (?:set(?:ting)?[- ]?up|rigging|load[- ]?in)|video\w*|suppliers?|vendors?|contractors?|(?:for|to) us)\b(?![^.;,!?\n]{0,30}\d)/i;
+  /^[^.;!?\n]{0,90}(?:(?:,|\b(?:so|please|pls|just|then)) (?:come|join|be there|be here|turn up)|\b(?:want|need|like|love) (?:it all|all of it|the lot|the whole))\b|^[^.;!?\n]{0,90}\b(?:you|u|yours?|crew|cameras?|gear|equipment|for (?:set(?:ting)?[- ]?up|rigging|load[- ]?in)|video\w*|suppliers?|vendors?|contractors?|(?:for|to) us)\b(?![^.;,!?\n]{0,30}\d)/i;
 
 /** True for an hour that may as well be somebody else's as my call; `dayBefore` for one on the day before the job. */
 export function maybeTheirs(text: string, hour: Where, dayBefore: boolean): boolean {
   const lead = text.slice(Math.max(0, hour.start - LEAD), hour.start);
-  const over = text[hour.end - 1] === '.' && /^\s+\p{Lu}|^\s*\n/u.test(text.slice(hour.end, hour.end + BEHIND));
-  const after = over ? '' : text.slice(hour.end, hour.end + BEHIND);
+  const after = behindHour(text, hour.end, BEHIND);
   if (toldThen(text, hour)?.cue === 'call' || filmedThen(text, hour)) return false;
   if (
     dayBefore &&
