@@ -75,7 +75,7 @@ const OCCASION = new RegExp(
 const OCCASION_BEHIND =
   /^\d{1,2}(?:[:.h]?\d\d)? ?(?:[ap]\.?m\.?|h|uhr)? ?(?:[-–:|] ?)?(?:doors|show|curtain(?: up)?|kick-?off|ceremony|dinner|lunch|speeches|awards|concert|first \p{L}+|keynote|welcome|opening|talks|drinks|cocktails|reception|dancing)(?: (?:opens?|starts?|begins?|time))?\s*(?=[,;.\n]|$)/iu;
 /** "Coverage: bridal prep 9am through first dance 9pm": parts of the day that are filmed. */
-const COVERED = /\b(?:coverage|film(?:ing)?|video|shoot(?:ing)?|you)\b[^.;!?\n]{0,60}$/i;
+const COVERED = /\b(?:coverage|filming|shooting)\b[^.;!?\n]{0,60}$/i;
 /** True where another hour is told from this one. */
 export const toldFromIt = (text: string, at: number): boolean => BEFORE_IT.test(text.slice(Math.max(0, at - LEAD), at));
 /** True where the occasion begins at an hour. */

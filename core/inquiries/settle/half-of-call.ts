@@ -65,6 +65,13 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
     return minutes < 7 * 60 ? minutes + 720 : undefined;
   if (isTonight(scene) || (minutes >= 6 * 60 && endsAtNight(scene) && !MORNING.test(scene.text))) return minutes + 720;
   const evening = isEvening(scene);
+  if (
+    !evening &&
+    minutes < LATEST_SHOW &&
+    !MORNING.test(scene.text) &&
+    BEFORE_SHOW.test(scene.text.slice(Math.max(0, time.start - NAMED_REACH), time.start))
+  )
+    return undefined;
   if (!evening && minutes >= 3 * 60 && DAWN.test(scene.text)) return minutes;
   // "we need you from 5, it's a breakfast briefing"
   if (!evening && minutes >= 4 * 60 && minutes < 5 * 60 + 30 && BREAKFAST.test(scene.text)) return minutes;
@@ -95,6 +102,10 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
 const EVENING_NAMED =
   /\b(?:doors|curtain|guests|dinner|drinks|gala|concert|gig|reception|ceilidh|disco|quiz|screening|party)(?:'s)?(?: (?:up|open|opens|is|are|arrive|arriving|begins?|starts?|at|from|for|served|around|about)){0,4}:? $/i;
 const NAMED_REACH = 40;
+/** "an hour before the show at 8": of an evening or, seldom, of a morning. */
+const BEFORE_SHOW =
+  /\b(?:before|prior to|ahead of) (?:the |our )?(?:show|performance|curtain(?: up)?)(?: (?:starts|begins|is|goes up))? at $/i;
+const LATEST_SHOW = 10 * 60;
 
 /** "on the bandstand for 6, done at half eight": an evening, where the morning would be a day without an end. */
 function shortEvening(minutes: number, scene: Scene, { date, nthDay }: SaidTime): boolean {

@@ -94,6 +94,8 @@ const told: [call: string, ways: string][] = [
     Come at 1 pm, no need for you there any earlier.
     You'd come at 1 pm, you're not needed before then.
     Please be there at 1 pm, you won't be needed until then.
+    Ceremony at 2 pm. Please be there to film the kids an hour before.
+    We need you and the photographer an hour before. Ceremony at 2 pm.
     The bride wants you there an hour before the ceremony at 2 pm.
     The photographer needs you there an hour before the ceremony at 2 pm.
     You and the photographer should come an hour before the ceremony at 2 pm.`,
@@ -134,6 +136,8 @@ const told: [call: string, ways: string][] = [
   [
     '-',
     `
+    Please arrive with the band an hour before the show at 8.
+    Please arrive an hour before curtain at 8.
     The press come an hour before the show at 7 pm.
     The guests arrive an hour before the ceremony at 2 pm.
     Load-in is from 6 pm for the stage company only.
