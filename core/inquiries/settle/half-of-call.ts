@@ -54,7 +54,7 @@ const mayBeNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
 /** Minutes of a call that was said without morning or evening; undefined where it could be either. Of several days an end that names none is of the last. */
 export function openCall(time: SaidTime, scene: Scene, days: number): number | undefined {
   const minutes = time.from.minutes;
-  if (!time.from.open) return minutes % 1440;
+  if (!time.from.open) return ofSomeShow(time, scene) && !isEvening(scene) ? undefined : minutes % 1440;
   const beside = besideCall(time, scene);
   if (beside !== undefined) return beside;
   if (time.evening || time.dayBefore)
@@ -65,13 +65,7 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
     return minutes < 7 * 60 ? minutes + 720 : undefined;
   if (isTonight(scene) || (minutes >= 6 * 60 && endsAtNight(scene) && !MORNING.test(scene.text))) return minutes + 720;
   const evening = isEvening(scene);
-  if (
-    !evening &&
-    minutes < LATEST_SHOW &&
-    !MORNING.test(scene.text) &&
-    BEFORE_SHOW.test(scene.text.slice(Math.max(0, time.start - NAMED_REACH), time.start))
-  )
-    return undefined;
+  if (!evening && ofSomeShow(time, scene)) return undefined;
   if (!evening && minutes >= 3 * 60 && DAWN.test(scene.text)) return minutes;
   // "we need you from 5, it's a breakfast briefing"
   if (!evening && minutes >= 4 * 60 && minutes < 5 * 60 + 30 && BREAKFAST.test(scene.text)) return minutes;
@@ -106,6 +100,11 @@ const NAMED_REACH = 40;
 const BEFORE_SHOW =
   /\b(?:before|prior to|ahead of) (?:the |our )?(?:show|performance|curtain(?: up)?)(?: (?:starts|begins|is|goes up))? at $/i;
 const LATEST_SHOW = 10 * 60;
+const ofSomeShow = ({ from, start, end }: SaidTime, { text }: Scene): boolean =>
+  from.minutes < LATEST_SHOW &&
+  /^[1-9](?:[:.]\d\d)?$/.test(text.slice(start, end)) &&
+  BEFORE_SHOW.test(text.slice(Math.max(0, start - NAMED_REACH), start)) &&
+  !MORNING.test(text);
 
 /** "on the bandstand for 6, done at half eight": an evening, where the morning would be a day without an end. */
 function shortEvening(minutes: number, scene: Scene, { date, nthDay }: SaidTime): boolean {

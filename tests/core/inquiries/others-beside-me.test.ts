@@ -137,6 +137,7 @@ const told: [call: string, ways: string][] = [
     '-',
     `
     Please arrive with the band an hour before the show at 8.
+    Everyone arrives an hour before the show at 7, including you.
     Please arrive an hour before curtain at 8.
     The press come an hour before the show at 7 pm.
     The guests arrive an hour before the ceremony at 2 pm.
