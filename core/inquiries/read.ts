@@ -171,7 +171,8 @@ function readMessage(input: ReadInput & Chosen): Reading {
 
   const weighedPage = { ...page, scene };
   const agreed = agreedCalls(callsOf(scene, event), weighedPage, input.learned);
-  const hours = likelyHours(settledOnly(scene, withSurestHours(agreed, weighedPage, event, input.learned)), event.dates);
+  const surest = withSurestHours(agreed, weighedPage, event, input.learned);
+  const hours = likelyHours(settledOnly(scene, surest, event.dates), event.dates);
   const calls = undoubtedCall(hours, event.dates, page, input.learned);
   if (calls.firstCall) {
     fields.firstCall = calls.firstCall.wall;

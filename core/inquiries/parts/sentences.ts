@@ -82,5 +82,11 @@ export const clauseBefore = (text: string, at: number, reach: number): string =>
 /** The words of its clause behind a place, as far as `reach`. */
 export const clauseBehind = (text: string, at: number, reach: number): string => text.slice(at, at + reach).split(CLAUSE)[0] ?? '';
 
+/** The words behind an hour, as far as `reach`; none where its point ends the sentence as well: "7 a.m. Please". */
+export function behindHour(text: string, end: number, reach: number): string {
+  const after = text.slice(end, end + reach);
+  return text[end - 1] === '.' && /^\s+\p{Lu}|^\s*\n/u.test(after) ? '' : after;
+}
+
 /** Where a clause begins, as the beginning of a pattern without regard to case. */
 export const CLAUSE_BEGINS: string = String.raw`(?:^|[.;:!?\n(–]\s*|,\s|\s-\s|\b(?:and|so|but|then|as|because)\s)`;

@@ -3,6 +3,7 @@
  */
 import { clauseBefore } from '../parts/sentences.ts';
 import { anyOf, phrases } from '../phrases.ts';
+import { occasionBegins, othersCome } from './others-come.ts';
 import { tellsOfElse } from './tells-of.ts';
 
 /** What may stand between who does it and what is done. */
@@ -40,14 +41,17 @@ const PEOPLE = anyOf(`${one(`
   treasurer secretary registrar photobooth painter magician clown decorator builder marquee photographer soloist quartet panellist panelist presenter moderator host compère mc referee umpire official marshal steward usher coach bishop vicar priest officiant
   patient member neighbour neighbor resident teacher lecturer chef barman bartender waiter cleaner gardener dealer breeder contestant candidate dignitary ambassador model actor extra chorister lodger tenant
   skipper sailor pilot passenger worshipper mourner bidder buyer seller farmer smith cadet scout guide ranger keeper caretaker janitor porter receptionist warden manager landlord councillor politician journalist
-  audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman entrant angler archer gymnast skater skier curler bowler
+  audience crowd door gate float procession wagon van marcher piper drummer brass teenager child boy girl lady gentleman graduate veteran entrant angler archer gymnast skater skier curler bowler
 `)} | people | children | men | women | ladies | gentlemen | everyone | everybody | family | families | public | they | he | she | who | press | media | attorney | cast | staff | coaches | buses | lorries | photo booth | lighting | stage | sound | av
-  the rest | the others | others | dignitaries | judges panel | emcee | talent | hair and make-up | make-up | makeup | hmu | congregation | faculty | board | trustees | committee | council`);
+  bridal party | wedding party | groomsmen | bridesmaid | bridesmaids | usher | ushers | the march | the rest | the others | others | dignitaries | judges panel | emcee | talent | hair and make-up | make-up | makeup | hmu | congregation | faculty | board | trustees | committee | council`);
 /** "Stage door at 6": a way in, nobody. */
 const ENTRANCE = /\b(?:stage|artists'?|players'?|press|staff|vendors?'?|traders?'?|judges'?) (?:doors?|gates?|entrance|desk|entry)\b/i;
 /** "Riders sign on at": what stands before an hour is said of others from the beginning of its clause. */
 export const ofOthers = (text: string, at: number): boolean =>
-  beginsWithOthers(text, at) || (tellsOfElse(text, at) && !MINE.test(clauseBefore(text, at, REACH).replace(ENTRANCE, '')));
+  beginsWithOthers(text, at) ||
+  othersCome(text, at) ||
+  occasionBegins(text, at) ||
+  (tellsOfElse(text, at) && !MINE.test(clauseBefore(text, at, REACH).replace(ENTRANCE, '')));
 
 /** True where the clause of an hour begins with people who are not me, and names me nowhere. */
 export function beginsWithOthers(text: string, at: number): boolean {

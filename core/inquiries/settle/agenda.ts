@@ -22,7 +22,10 @@ const DAY_ENDS =
 const CHAT = /^\s?[\]>]|^\s*<[^<>\n]{1,30}>|^\s*(?:-\s)?[\p{L} ]{2,24}:\s/u;
 /** "Staging crew in", "talent call" */
 const OTHERS =
-  /\b(?:talent|cast|band|artists?|speakers?|staging|stage|rigging|director|make-?up|catering|kitchen|sound|audio|av|lighting|photo\w*|dj)(?: (?:crew|team|call|in|out|load-?in|access|wrap))+\b/i;
+  /\b(?:talent|cast|band|artists?|speakers?|staging|stage|rigging|director|make-?up|catering|kitchen|sound|audio|av|lighting|photo\w*|dj)(?: (?:crew|team|call|in|out|load-? ?in|access|wrap))+\b/i;
+/** In a message that asks for film the photographer of a list is another. */
+const STILLS = /^\W*(?:photo|photos|photographers?)\b/i;
+const SEEKS_FILM = /\b(?:film|video)/i;
 const FEWEST_ROWS = 3;
 const LONGEST_ROW = 150;
 
@@ -58,14 +61,15 @@ const dayEnds = ({ label }: { label: string }): boolean => DAY_ENDS.test(label.r
 /** For each hour of a list whether it is my call, my wrap or somebody else's; hours that stand in no list are left out. */
 export function rowsOf<T extends Where>(text: string, times: readonly T[]): Map<T, 'call' | 'wrap' | 'show'> {
   const lines = rowsIn(text, times);
-  return saidOf(lines.length < FEWEST_ROWS ? inlineRows(text, times) : lines);
+  return saidOf(lines.length < FEWEST_ROWS ? inlineRows(text, times) : lines, SEEKS_FILM.test(text));
 }
 
-function saidOf<T extends Where>(rows: readonly Row<T>[]): Map<T, 'call' | 'wrap' | 'show'> {
+function saidOf<T extends Where>(rows: readonly Row<T>[], ofFilm: boolean): Map<T, 'call' | 'wrap' | 'show'> {
   const said = new Map<T, 'call' | 'wrap' | 'show'>();
   if (rows.length < FEWEST_ROWS) return said;
   const named = ({ label }: Row<T>): boolean => ME.test(label) && !NOT_ME.test(label);
-  const crews = ({ label }: Row<T>): boolean => CREW.test(label) && !NOT_ME.test(label) && !OTHERS.test(label);
+  const crews = ({ label }: Row<T>): boolean =>
+    CREW.test(label) && !NOT_ME.test(label) && !OTHERS.test(label) && !(ofFilm && STILLS.test(label));
   const ends = ({ label }: Row<T>): boolean => ENDS.test(label.replace(/\([^()]*\)/g, '').trim() || label);
   const mine = rows.some((row) => named(row) && !ends(row)) ? named : (row: Row<T>): boolean => named(row) || crews(row);
   if (!rows.some((row) => mine(row) && !ends(row))) return said;

@@ -10,6 +10,7 @@ import { filmedThen } from './filmed-then.ts';
 import { answersForm } from './form-answers.ts';
 import { goesAbroad } from './goes-abroad.ts';
 import { hourOfTheirs } from './hours-of-theirs.ts';
+import { ofOthersThen } from './others-then.ts';
 import type { Where } from './scene.ts';
 import { isThereThen } from './there-then.ts';
 
@@ -103,7 +104,7 @@ function lastTold(text: string, from: number, to: number): Cue | undefined {
 }
 
 /** What the sentence makes of an hour; `strong` where that goes before any single word. */
-type Built = { cue: 'call' | 'wrap' | 'other'; strong: boolean };
+type Built = { cue: 'call' | 'wrap' | 'show' | 'other'; strong: boolean };
 
 /** The build of the sentence around an hour; `from` is where what was said of the hour before it ends. */
 export function builtOf(text: string, time: TimeMention, sentence: Where, from: number): Built | undefined {
@@ -118,6 +119,8 @@ export function builtOf(text: string, time: TimeMention, sentence: Where, from: 
     (time.to && (IDLE.test(lead) || IDLE_AFTER.test(after)))
   )
     return { cue: 'other', strong: true };
+  const others = ofOthersThen(text, time);
+  if (others) return { cue: others, strong: true };
   const near = text.slice(Math.max(from, start), time.start);
   const answer = answersForm(text, time);
   if (answer && !time.to) return { cue: answer, strong: true };

@@ -161,7 +161,15 @@ export function callsOf(read: Scene, event: EventDays): Calls {
   const base = ahead?.base;
   // "filming from 11 to 2, get there an hour ahead"
   const ofHours = base?.to !== undefined && ahead !== undefined && base.end <= ahead.where.start;
-  if (ahead && (!told || ofHours || (base?.said === 'call' && base.start >= ahead.where.end))) {
+  // "Start 10am (crew an hour earlier)"
+  const ofCrew =
+    base !== undefined &&
+    ahead !== undefined &&
+    // A call that is told elsewhere stands, whatever is done before another hour.
+    (!told || earliest.where.includes(base)) &&
+    base.end <= ahead.where.start &&
+    CREW_BEFORE.test(scene.text.slice(base.end, ahead.where.start));
+  if (ahead && (!told || ahead.open || ofHours || ofCrew || (base?.said === 'call' && base.start >= ahead.where.end))) {
     const on = base && callDay(base, days);
     const minutes = base && (base.to ? settledPair(base.from, base.to)?.from : openCall(base, scene, days.length));
     if (on && minutes !== undefined && minutes > ahead.minutes && (!told || earliest.where.includes(base))) {
@@ -249,6 +257,9 @@ const othersThan = (end: SaidTime, times: readonly SaidTime[]): number[] =>
     .filter(({ said, start, date }) => start !== end.start && !OF_ELSE.has(said) && !(date && OF_ELSE.has(date.said)))
     .flatMap(({ from, to }) => [from.minutes, ...(to ? [to.minutes] : [])]);
 
+/** Right before how much earlier. */
+const CREW_BEFORE =
+  /^[\s,;:(–-]*(?:with |and )?(?:the |your |our )?(?:(?:crew|video|camera) )?(?:crew|video|cameras?|arrival|arrive|call|set-?up|load-?in|get-?in|access|you)(?: (?:call|time|in|arrives?|arriving|is|at|to be there|there|please))*:? $/i;
 /** "The mass is at 11:30 ... you would have to arrive an hour before" */
 const ANOTHER_DEED = /[.;\n]|\b(?:you|u)\b[^,]{0,24}\b(?:arrive|come|be|get|start|set)\b/i;
 

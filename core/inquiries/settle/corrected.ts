@@ -6,10 +6,10 @@ import type { SaidTime } from './scene.ts';
 
 /** What takes back the hour before it, at the end of which another one stands. */
 const TAKES_BACK =
-  /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|sry|soz|apologies|pardon|scratch that|strike that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
+  /(?<!\p{L})(?:(?:no|wait|oops|whoops|ach|er|erm|hang on|hold on),? )?(?:(?:no|oh),? (?:wait|sorry)|wait,? no|sorry|sry|soz|apologies|pardon|scratch that|scrap that|strike that|cancel that|forget that|ignore that|i tell a lie|my mistake|correction|corrected|edit|i mean|i meant|i should say|or rather|rather|actually|make (?:it|that)|better (?:make|say)|s\/b|should (?:be|read)|(?:it's|it is|is|that's|that is|which is) now|now|instead(?! of)|but|nein|entschuldigung|korrektur|besser gesagt|ich meine|pardon|désolée?|plutôt|je veux dire|rectificatif|perdón|perdona|digo|mejor dicho|corrección|scusa|anzi|sorry|correctie|ik bedoel)(?!\p{L})/giu;
 /** What may stand beside it: small words that lead to an hour, and words for one. */
 const SMALL =
-  /(?<!\p{L})(?:no|not|so|at|by|from|for|until|till|til|to|about|around|with|this|which|really|of course|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|ish|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
+  /(?<!\p{L})(?:p\.? ?s|no|not|so|at|by|from|for|until|till|til|to|about|around|with|this|which|really|of course|that|that's|it|it's|is|be|let's|say|call|time|wrap|start|end|finish|come|the|a|please|pls|you|and|then|both|each|every|days?|mornings?|sharp|local|am|pm|better|ish|um|ab|bis|uhr|à|dès|las?|alle|om|doch)(?!\p{L})|[\s.,;:!?()*–-]/giu;
 const UNTIL_THEN = /(?<!\p{L})(?:until|till|til|to|bis|jusqu'à|hasta|tot|fino)\s(?:\p{L}{2,6}\s)?$/iu;
 /** "not at 4 but" */
 const NOT_THE_FIRST = /(?:^|[\s,(])(?:not|isn't|never|nicht|pas|no|niet)(?: \p{L}{2,5})?\s$/iu;
@@ -31,13 +31,16 @@ const AT_ONCE =
   /^(?:,? (?:on|in) (?:the|our|my|your) \p{L}+)?\W*(?:oops,? |oh,? )?(?:no,? (?:wait|sorry)|sorry,? no|wait,? no|scratch that|strike that|forget that|ignore that|correction|i tell a lie|my mistake)(?!\p{L})[^\n]*$/iu;
 /** "we had planned on you arriving at 8; it is 9 now", "the call was 8 but is 9 now" */
 const WAS_THEN =
-  /\b(?:had|have) (?:planned|said|told|thought|hoped|put|written)\b[^.;!?\n\d]{0,40}$|\b(?:was|were|used to be|i said|we said|i wrote|we wrote|i told)\b(?: [\p{L}']{1,12}){0,4} $/iu;
+  /\b(?:had|have|originally|first|initially|previously|earlier) (?:planned|said|told|thought|hoped|put|written|wrote|wanted|asked)\b[^.;!?\n\d]{0,40}$|\b(?:was|were|used to be|i said|we said|i wrote|we wrote|i told)\b(?: [\p{L}']{1,12}){0,4} $/iu;
 const IS_NOW =
   /^\s?[,;.–-]?\s?(?:(?:but|and|though) )?(?:(?:it|that|this|call|the call|now)(?: time)? ?)?(?:'s|is|be|should be|has to be)(?: now| actually)?(?: at| rather)? $/iu;
+/** "but it has moved to", "we've since changed it to" */
+const MOVED_TO =
+  /^\s?[,;.–-]?\s?(?:(?:but|and|though) )?(?:it|that|this|they|we|the call|the start)(?:'s|'ve| has| have| is)?(?: since| now| been)* (?:moved|changed|shifted|slipped|gone|pushed|put|brought)(?: (?:it|that|this))?(?: (?:back|forward|up|on))? to $/iu;
 const NOW = /^(?: ?[ap]\.?m\.?)? (?:now|instead|after all)\b/i;
 /** "The call moves from 8 to 9", "your start has been pushed back from 8 am to 9 am": the second of what looks like hours from and to. */
 const MOVES_FROM =
-  /\b(?:(call|start|arrival|load-?in|get-?in|set-?up|access)|(wrap|finish|end|release))(?: time)?(?:'s|(?: (?:has|have|is|was|will|been|being|be|now|just|had|to))*) (?:moves?|moved|moving|shift(?:s|ed)?|change[sd]?|changing|(?:pushed|pulled|moved)(?: (?:forward|back|up|on|out))?|(?:brought|put|goes|gone) (?:forward|back|up|on|out))(?: (?:forward|back|up|on|out))? from $/i;
+  /\b(?:(call|start|arrival|load-?in|get-?in|set-?up|access)|(wrap|finish|end|release))(?: time)?(?:'s|(?: (?:has|have|is|was|will|been|being|be|now|just|had|to))*) (?:moves?|moved|moving|shift(?:s|ed)?|change[sd]?|changing|(?:pushed|pulled|moved)(?: (?:forward|back|up|on|out))?|(?:brought|put|goes|gone) (?:forward|back|up|on|out))(?: (?:forward|back|up|on|out))?(?: (?:by )?(?:half an|an|one|two) hours?(?: (?:later|earlier))?| by \d+ min(?:ute)?s?)?,? from $/i;
 const LONGEST_TAKING_BACK = 90;
 const LONGEST = 48;
 const LEAD = 24;
@@ -64,8 +67,7 @@ function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
   if (
     !time.to &&
     WAS_THEN.test(said) &&
-    IS_NOW.test(between) &&
-    (/now|actually/i.test(between) || NOW.test(text.slice(time.end, time.end + LEAD)))
+    (MOVED_TO.test(between) || (IS_NOW.test(between) && (/now|actually/i.test(between) || NOW.test(text.slice(time.end, time.end + LEAD)))))
   )
     return /\bcall\b/i.test(`${said}${between}`) ? 'come' : 'instead';
   const lead = text.slice(Math.max(0, old.start - LEAD), old.start);

@@ -9,8 +9,18 @@ const AHEAD =
 /** Said of the crew, not of the guests. */
 const OF_ME =
   /\b(?:you|u|crew|cameras?|operators?|arrive|arrival|be there|be here|be in|get there|get here|with us|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
+/** Whose coming it is, from the beginning of the clause; "we open the doors" tells of guests as well. */
 const OF_OTHERS =
-  /\b(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|doors open|registration opens)\b[^.;,]{0,24}$/i;
+  /^\s*(?:and |but |so |then )?(?:we(?:'ll| will)? open )?(?:(?:the|our|my|all|most|some) )*(?:\p{L}+ )?(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|people|folks?|everyone|everybody|visitors|families|kids|children|band|dj|choir|cast|caterers?|florist|photographer|staff|volunteers|stewards|doors|bar|house|registration opens)\b/iu;
+/** Where I am named as well, or told what to do, it is not of others alone. */
+const ME_TOO = /\b(?:you|u|crews?|cameras?|video\w*|come and|please|film\w*)\b/i;
+const AND_ME =
+  /\b(?:and|including|incl\.?|plus|like|so (?:should|must|do|will|would|can)|as (?:should|must|do|will|would)) (?:you|u|the crew|crew|video)\b(?![^.;!?\n]{0,24}(?:\d|hour|minute|half|quarter))|\b(?:you|crew) (?:too|included|as well)\b/i;
+const CLAUSE = /[.;:!?(\n]|,\s/;
+const SUBJECT_BEGINS = /\b(?:and|but|while)\s(?=(?:the|our|my|all)\s)/i;
+/** "coverage from two hours before the ceremony", "filming starts an hour before" */
+const OF_FILMING =
+  /\b(?:coverage|filming|recording|shooting)(?: (?:to|will|would|should|can))?(?: (?:starts?|starting|begins?|beginning|needed|wanted|required))*(?: (?:from|at|about|around))* $/i;
 const counts = new Map([
   ['a', 1],
   ['an', 1],
@@ -36,15 +46,26 @@ const OF_CLOCKS = /\b(?:ahead|behind|earlier) (?:of|than) (?:you|us|here|there|y
 /** More before is another day's work, not an hour told from this one. */
 const LONGEST_AHEAD = 5 * 60;
 
-export type Earlier = { where: Where; minutes: number; base: SaidTime | undefined };
+/** `open` where the hour is another one than stands beside it, or that one, and nobody can tell. */
+export type Earlier = { where: Where; minutes: number; base: SaidTime | undefined; open?: true };
 
 /** How many minutes before which hour the crew is wanted; the hour is missing where more than one could be meant. Nothing where no such words are said. */
 export function earlierCall(scene: Scene): Earlier | undefined {
+  let theirs: number | undefined;
   for (const match of scene.text.matchAll(AHEAD)) {
     const where = { start: match.index, end: match.index + match[0].length };
     const sentence = sentenceAround(scene.text, where.start, where.end);
     const lead = scene.text.slice(sentence.start, where.start);
-    if (!OF_ME.test(scene.text.slice(sentence.start, sentence.end)) || OF_OTHERS.test(lead)) continue;
+    const clause = lead.split(CLAUSE).at(-1) ?? '';
+    if (
+      OF_OTHERS.test(clause.split(SUBJECT_BEGINS).at(-1) ?? '') &&
+      !ME_TOO.test(clause) &&
+      !AND_ME.test(scene.text.slice(where.end, sentence.end))
+    ) {
+      theirs = sentence.start;
+      continue;
+    }
+    if (!OF_ME.test(scene.text.slice(sentence.start, sentence.end)) && !OF_FILMING.test(lead)) continue;
     const count = counts.get((match[1] ?? '').toLowerCase()) ?? Number(match[1]);
     if (OF_CLOCKS.test(scene.text.slice(sentence.start, Math.min(sentence.end, where.end + 16)))) continue;
     // "it's an early one" tells no hour.
@@ -55,6 +76,11 @@ export function earlierCall(scene: Scene): Earlier | undefined {
     const hour = hourMeant(scene, where, sentence);
     // "two hours before doors (7pm)": of the doors or the call itself.
     const base = hour && hour.start >= where.end && scene.text[hour.start - 1] === '(' ? undefined : hour;
+    // "doors an hour before, and you an hour before doors": told from what is itself told from an hour.
+    if (theirs === sentence.start) return { where, minutes, base: undefined, open: true };
+    // "an hour before the start, which is 10 am": of the start or the call itself.
+    if (base && base.start >= where.end && WHICH_IS.test(scene.text.slice(where.end, base.start)))
+      return { where, minutes, base: undefined, open: true };
     // "half an hour before the final, so 12:30": the hour is the call itself.
     const itself = base !== undefined && base.start >= where.end && SO.test(scene.text.slice(where.end, base.start));
     return { where, minutes: itself ? 0 : minutes, base };
@@ -62,6 +88,8 @@ export function earlierCall(scene: Scene): Earlier | undefined {
   return undefined;
 }
 
+/** Of a thing that is named right before it. */
+const WHICH_IS = /\b(?:the|our|my) (?:\p{L}+ )?\p{L}+,? which (?:is|begins|starts)(?: about| around)? $/iu;
 const SO = /(?:\b(?:so|i\.?e\.?|that is(?! at\b)|that's(?! at\b)|meaning|which is(?! at\b)|which makes it)\b[^.;]{0,12}|, at |= ?)$/i;
 const AFTER_REACH = 48;
 

@@ -54,15 +54,21 @@ const mayBeNight = ({ from, to }: SaidTime, { text }: Scene): boolean =>
 /** Minutes of a call that was said without morning or evening; undefined where it could be either. Of several days an end that names none is of the last. */
 export function openCall(time: SaidTime, scene: Scene, days: number): number | undefined {
   const minutes = time.from.minutes;
-  if (!time.from.open) return minutes % 1440;
+  if (!time.from.open) return ofSomeShow(time, scene) && !isEvening(scene) ? undefined : minutes % 1440;
   const beside = besideCall(time, scene);
   if (beside !== undefined) return beside;
   if (time.evening || time.dayBefore)
     return /\bmorning\b/i.test(clauseOf(scene.text, time)) ? minutes : minutes < 720 ? minutes + 720 : minutes;
   if (minutes >= 720) return minutes;
+  const named = EVENING_NAMED.test(scene.text.slice(Math.max(0, time.start - NAMED_REACH), time.start));
+  if (named && minutes >= 4 * 60 && minutes < MORNING_CALL && !MORNING.test(scene.text))
+    return minutes < 7 * 60 ? minutes + 720 : undefined;
   if (isTonight(scene) || (minutes >= 6 * 60 && endsAtNight(scene) && !MORNING.test(scene.text))) return minutes + 720;
   const evening = isEvening(scene);
+  if (!evening && ofSomeShow(time, scene)) return undefined;
   if (!evening && minutes >= 3 * 60 && DAWN.test(scene.text)) return minutes;
+  // "we need you from 5, it's a breakfast briefing"
+  if (!evening && minutes >= 4 * 60 && minutes < 5 * 60 + 30 && BREAKFAST.test(scene.text)) return minutes;
   // "doors at 5 AM so be there 4:15"
   if (minutes >= 3 * 60 && beforeShow(minutes, scene) && !beforeShow(minutes + 720, scene)) return minutes;
   if (minutes >= 60 && (minutes < (evening ? 6 * 60 : 5 * 60 + 30) || beforeShow(minutes + 720, scene))) return minutes + 720;
@@ -78,11 +84,27 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
     if (sameDay && !evening && !LONG_DAYS.test(scene.text) && endsLate(minutes, scene, LONGEST_DAY)) return undefined;
     // "talks, all at 7.30 p.m. ... you could set up from 6"
     if (!evening && minutes < MORNING_CALL && eveningBeside(minutes, scene)) return undefined;
+    // "come at 6, the show's at 8"
+    if (!evening && minutes < 7 * 60 && beforeEvening(minutes, scene) && !MORNING.test(scene.text)) return undefined;
     // "the children sing at 10am, we need you from 9"
     return evening && !beforeShow(minutes, scene) && !beforeWrap(time, scene, evening) ? undefined : minutes;
   }
   return undefined;
 }
+
+/** "doors are at 6": what opens then opens for an evening. */
+const EVENING_NAMED =
+  /\b(?:doors|curtain|guests|dinner|drinks|gala|concert|gig|reception|ceilidh|disco|quiz|screening|party)(?:'s)?(?: (?:up|open|opens|is|are|arrive|arriving|begins?|starts?|at|from|for|served|around|about)){0,4}:? $/i;
+const NAMED_REACH = 40;
+/** "an hour before the show at 8": of an evening or, seldom, of a morning. */
+const BEFORE_SHOW =
+  /\b(?:before|prior to|ahead of) (?:the |our )?(?:show|performance|curtain(?: up)?)(?: (?:starts|begins|is|goes up))? at $/i;
+const LATEST_SHOW = 10 * 60;
+const ofSomeShow = ({ from, start, end }: SaidTime, { text }: Scene): boolean =>
+  from.minutes < LATEST_SHOW &&
+  /^[1-9](?:[:.]\d\d)?$/.test(text.slice(start, end)) &&
+  BEFORE_SHOW.test(text.slice(Math.max(0, start - NAMED_REACH), start)) &&
+  !MORNING.test(text);
 
 /** "on the bandstand for 6, done at half eight": an evening, where the morning would be a day without an end. */
 function shortEvening(minutes: number, scene: Scene, { date, nthDay }: SaidTime): boolean {
@@ -98,7 +120,7 @@ function shortEvening(minutes: number, scene: Scene, { date, nthDay }: SaidTime)
       from.minutes < 1440,
   );
 }
-const MORNING = /\b(?:morning|breakfast|sunrise|dawn|all[- ]day|a\.?m\b)/i;
+const MORNING = /\b(?:morning|breakfast|sunrise|dawn|all[- ]day)\b|\d ?a\.?m\b/i;
 const SHORTEST_EVENING = 60;
 
 /** "set by 5, so get there 3.30am": an hour of the dial a little after another call. */
@@ -124,6 +146,19 @@ const eveningBeside = (minutes: number, { times }: Scene): boolean =>
     ({ said, from }) => said === 'other' && !from.open && from.minutes >= minutes + 720 && from.minutes - minutes - 720 <= LONGEST_SET_UP,
   );
 const MORNING_CALL = 8 * 60;
+
+/** An hour a little before one that is told of doors, a show or a dinner, in whichever half of the day. */
+const beforeEvening = (minutes: number, { text, times }: Scene): boolean =>
+  times.some(
+    ({ from, to, start }) =>
+      !to &&
+      from.open &&
+      from.minutes > minutes &&
+      from.minutes < MORNING_SHOW &&
+      from.minutes - minutes <= LONGEST_SET_UP &&
+      [EVENING_NAMED, SHOW].some((named) => named.test(text.slice(Math.max(0, start - NAMED_REACH), start))),
+  );
+const SHOW = /\bshow(?:'s|time)?(?: (?:is|starts?|begins?|at|from)){0,2}:? $/i;
 
 /** Which half of the day a show without one is in, by when shows begin: from half past eight in the morning, until then in the evening. */
 function halfOfShow(minutes: number, { text, times }: Scene): 0 | 720 | undefined {

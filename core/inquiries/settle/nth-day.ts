@@ -4,6 +4,7 @@
 
 const NTH =
   /\b(?:day (one|two|three|four|five|1|2|3|4|5)|(first|second|third|fourth|fifth|last|final|opening|closing) (?:day|evening|night|morning|afternoon))\b/i;
+const NTH_BEFORE = new RegExp(NTH, 'gi');
 const order: Record<string, number> = {
   one: 1,
   two: 2,
@@ -27,9 +28,9 @@ export const NTH_REACH = 16;
 export const NTH_AFTER =
   /^,? (?:on )?(?:the (first|second|third|fourth|fifth|last|final)|day (one|two|three|four|five|[1-5]))(?=\s*(?:[.,;)\n]|$|and\b))/i;
 
-/** The number of the day that a clause names; what follows the hour is nearer than what stands before it. */
+/** The number of the day that a clause names; what follows the hour is nearer than what stands before it, and of that the last. */
 export function nthIn(before: string, after: string): number | undefined {
-  const match = NTH.exec(after) ?? NTH_AFTER.exec(after) ?? NTH.exec(before);
+  const match = NTH.exec(after) ?? NTH_AFTER.exec(after) ?? [...before.matchAll(NTH_BEFORE)].at(-1);
   const word = match?.[1] ?? match?.[2];
   return word === undefined ? undefined : (order[word.toLowerCase()] ?? Number(word));
 }

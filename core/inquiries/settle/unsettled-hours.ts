@@ -1,7 +1,9 @@
 /**
  * A call or a wrap whose hour is told as not settled yet: "call TBC, likely 8am", "8 am, to be confirmed", "8 am if we get the hall early, otherwise 10".
- * It is asked about, with itself as the choice.
+ * It is asked about, with itself as the choice; so is a call that may be somebody else's.
  */
+import { ofLaterDay } from './of-later-day.ts';
+import { maybeTheirs } from './ours-from.ts';
 import type { Calls, Moment } from './points.ts';
 import type { Scene } from './scene.ts';
 
@@ -22,7 +24,9 @@ const IF_OTHERWISE =
 const REACH = 90;
 
 /** The calls; of an hour that is told as not settled a question. */
-export function settledOnly({ text }: Scene, calls: Calls): Calls {
+export function settledOnly(scene: Scene, calls: Calls, days: readonly string[]): Calls {
+  const { text } = scene;
+  const [first] = days;
   const open = ({ where: [hour] }: Moment): boolean => {
     if (hour === undefined) return false;
     const [before, after] = [text.slice(Math.max(0, hour.start - REACH), hour.start), text.slice(hour.end, hour.end + REACH)];
@@ -32,7 +36,11 @@ export function settledOnly({ text }: Scene, calls: Calls): Calls {
   const { firstCall, lastWrap, ...rest } = calls;
   const asked = (moment: Moment) => ({ walls: [moment.wall], where: moment.where[0] ?? { start: 0, end: 0 }, why: 'day' as const });
   const answer: Calls = { ...rest };
-  if (firstCall && open(firstCall)) answer.callChoices = asked(firstCall);
+  const theirs = ({ wall, where: [hour] }: Moment): boolean =>
+    hour !== undefined &&
+    first !== undefined &&
+    (maybeTheirs(text, hour, wall.slice(0, first.length) < first) || ofLaterDay(scene, hour, days));
+  if (firstCall && (open(firstCall) || theirs(firstCall))) answer.callChoices = asked(firstCall);
   else if (firstCall) answer.firstCall = firstCall;
   if (lastWrap && open(lastWrap)) answer.wrapChoices = asked(lastWrap);
   else if (lastWrap) answer.lastWrap = lastWrap;
