@@ -43,6 +43,8 @@ const ANSWER_AFTER =
 /** "the 12th at the very latest" */
 const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
+/** "(if wet, then the": up to the next date. */
+const LEADS_ON = /^(?:,\s(?:then )?(?:on )?(?:the )?)?$/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
   /\b(?:(?:had|have|has|need|needed|having) to (?:move|postpone|change|shift|reschedule|push|bring|put)|moved|moving|changing|postponing|rescheduling|shifting|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?:,? (?!(?:to|into)\b)\w+){0,5},? from\s*(?:the )?$/i;
@@ -110,7 +112,8 @@ export function sayDates(
     const next = found[index + 1];
     const tail = tailOf(text, item.end, Math.min(sentence.end, next?.start ?? text.length, item.end + 60));
     // A cue in brackets that leads on to another date is that one's: "11 December (backup 12 December)".
-    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true, next?.start);
+    const shared = next !== undefined && LEADS_ON.test(text.slice(tail.end, next.start));
+    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared }, true, next?.start);
     if (hit.after) consumed = item.end + hit.end;
     const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH, previous?.end ?? 0), item.start);
     const row = text.slice(lineStart(text, item.start), item.start);
@@ -223,7 +226,9 @@ function overnight(
   text: string,
   { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
 ): string[][] | undefined {
-  const two = sequence.items.length === 2 && sequence.items[1]?.join === 'range' && resolved.readings.every(({ length }) => length === 2);
+  const join = sequence.items[1]?.join;
+  const told = join === 'range' || /\d\/\d/.test(text.slice(start, end));
+  const two = sequence.items.length === 2 && told && resolved.readings.every(({ length }) => length === 2);
   const night = NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end));
   return two && (night || RUNS_INTO.test(text.slice(start, end))) ? resolved.readings.map((days) => days.slice(0, 1)) : undefined;
 }

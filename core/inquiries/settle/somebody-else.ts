@@ -6,7 +6,7 @@ import { weekdayWord } from '../words.ts';
 import { askedDays } from './days-among.ts';
 import type { EventDays, Scene } from './scene.ts';
 
-const WHO = String.raw`(?:camera\p{L}*(?: (?:man|woman|person|op\p{L}*))?|operator|op|videographer|shooter|filmmaker|editor|colleague|brother|sister|friend|mate|cousin|son|daughter|husband|wife|dad|someone|somebody|student|guy|lad)`;
+const WHO = String.raw`(?:camera\p{L}*(?: (?:man|woman|person|op\p{L}*))?|operator|op|videographer|shooter|filmmaker|editor|colleague|brother|sister|friend|mate|cousin|son|daughter|husband|wife|dad|someone|somebody|students?|guy|lad|man|woman|chap|bloke|people|crew|team|paper|station|company)`;
 const DAY = String.raw`(?:the )?(first|second|last|mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?(?!\p{L})`;
 /** "we've an operator for the Tuesday" */
 const HAVE = new RegExp(
@@ -15,7 +15,7 @@ const HAVE = new RegExp(
 );
 /** "My brother is filming the Saturday", "our usual cameraman takes the first" */
 const TAKES = new RegExp(
-  String.raw`\b(?:my|our|their|his|her|the|an?) (?:\p{L}+ ){0,2}${WHO} (?:(?:is|was|will be) )?(?:film\p{L}*|tak(?:es|ing)|do(?:es|ing)|cover(?:s|ing)|shoot(?:s|ing)|has|handl\p{L}*|record\p{L}*) (?:on |for )?${DAY}`,
+  String.raw`\b(?:my|our|their|his|her|the|an?) (?:\p{L}+ ){0,2}${WHO} (?:(?:is|was|will be|can|will|could) )?(?:film\p{L}*|tak(?:e|es|ing)|do(?:es|ing)?|have|has got|cover(?:s|ing)?|shoot(?:s|ing)?|has|handl\p{L}*|record\p{L}*) (?:all but )?(?:on |for )?${DAY}`,
   'giu',
 );
 const WEEKEND =

@@ -29,10 +29,18 @@ test.each([
   'When exactly it is will be decided on 5 November.',
   "The council has its meeting on 5 November; we'll know the date then.",
   "I'll get back to you on 5 November with a date.",
+  'We only hear on 5 November whether we get the hall.',
+  'Our committee sits on 5 November and will choose then.',
+  'The AGM on 5 November will decide on it.',
+  'I can confirm on 5 November whether it is on.',
+  "I'll confirm the date on 5 November.",
+  "We'll have a date for you on 5 November.",
 ])('asked: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('ask'));
 
 test.each([
   'We have a date, 6 November.',
+  'I can now confirm 6 November.',
+  'We can confirm that it is on 6 November.',
   'The date is set for 6 November.',
   'The date we settled on is 6 November.',
   'The council has agreed on 6 November.',

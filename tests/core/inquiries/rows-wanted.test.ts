@@ -2,7 +2,7 @@
  * Programmes of which a sentence names some rows, and runs of which somebody else has a day.
  */
 import { describe, expect, test } from 'vitest';
-import { readAt } from './reading.ts';
+import { daysOf, readAt } from './reading.ts';
 
 const WEEKEND = `Our wedding weekend in Fargo:
 
@@ -84,3 +84,10 @@ describe('days in words', () => {
     expect([fields.start, fields.end]).toEqual(['2026-12-12', '2026-12-12']);
   });
 });
+
+test('rows that are settled already leave the others to be asked about', () =>
+  expect(
+    daysOf(
+      "Hi Kit,\n\n1) Fair, 13 November - confirmed, thank you.\n2) Lantern parade, 4 December - could you film this as well?\n3) New Year's swim, 1 January - we will ask you nearer the time.\n\nRobin",
+    ),
+  ).toBe('ask'));
