@@ -3,10 +3,13 @@
  * date back a fortnight", "moved from Sunday 14 November to the Saturday". Which day it is now is asked about.
  */
 import { sentenceAround } from '../parts/sentences.ts';
+import { weekdayWord } from '../words.ts';
 import { askedDays, inMonthOf, MOST_MENTIONS, OF_ELSE, settledDay } from './days-among.ts';
 import type { EventDays, Scene } from './scene.ts';
 
-const MOVES = String.raw`(?:mov(?:e|ed|ing)|put|bring|brought|push(?:ed|ing)?|shift(?:ed|ing)?|postpon(?:e|ed|ing)|chang(?:e|ed|ing)|switch(?:ed|ing)?|put off|slid|slipped|swapp(?:ed|ing)|delay(?:ed)?|set)`;
+const IT = String.raw`(?:it|this|that|everything|(?:the|our|this) (?:whole )?(?:(?:\d{1,2}(?:st|nd|rd|th)? )?(?:\p{L}+ )?(?:date|day)|event|thing|fixture|match|game))`;
+/** "moved", "moved it", "put it off", "changed the date": what is put, set or changed may be anything else. */
+const MOVES = String.raw`(?:(?:mov(?:e|ed|ing)|push(?:ed|ing)?|shift(?:ed|ing)?|postpon(?:e|ed|ing)|switch(?:ed|ing)?|slid|slipped|delay(?:ed)?|put off)(?: ${IT})?|(?:put|bring|brought|chang(?:e|ed|ing)|swapp(?:ed|ing)) ${IT}|been (?:changed|put|brought))(?: (?:off|back|forward|on|again))?`;
 /** "but after all it stays where it was" */
 const STAYS =
   /\b(?:stays?|remains?|(?:is|are) staying|keep(?:ing)? it|leave it|left it) (?:where|as|when) (?:it|we|they) (?:was|is|were|are|had|always)\b|\b(?:stays?|remains?) (?:put|the same|unchanged)\b|\bnot moving after all\b/i;
@@ -16,14 +19,17 @@ const INSTEAD = new RegExp(
   String.raw`(?:\b${MOVES}\b[^.;!?\n]{0,36}\b(?:to|until|till|onto)(?: the)?(?: following| next| same)?(?: (?:mon|tues|wednes|thurs|fri|satur|sun)day,?)?|\b(?:or rather|in fact|make (?:that|it)|i meant|i mean|should (?:be|read|say|have been)|correction:?|(?:it|that)['’]s actually|it is actually|actually)(?: it(?:['’]s| is))?(?: on)?) (?:the )?$`,
   'iu',
 );
+/** "the 20th", and not "the 20th in its history". */
+const ALONE = /^(?: of \p{L}+)?(?=\s?(?:[.,;:!?)\n]|$|instead\b|now\b|because\b|as\b|so\b|and\b|but\b))/iu;
 /** By how much, where the new day is not named. */
 const BY_LENGTH = new RegExp(
-  String.raw`\b(?:now|is|it['’]s|all|will be|be) (?:now )?(?:exactly |just )?${LENGTH} (?:later|earlier)(?! than\b)(?=\s?[.,;!?)\n])|\b${MOVES}\b[^.;!?\n]{0,36}\b(?:back|forward|forwards|on|out|by)(?: by)? ${LENGTH}\b`,
+  String.raw`\b(?:now|it['’]s|it is|it will be) (?:now |all )?(?:exactly |just )?${LENGTH} (?:later|earlier)(?! than\b)(?=\s?[.,;!?)\n])|\b${MOVES}(?: from [^.;!?\n]{0,24})?(?: (?:back|forwards?|out|by))*(?<=back|forwards?|out|by) ${LENGTH}\b`,
   'giu',
 );
+const WEEKDAY = '(?:mon|tues|wednes|thurs|fri|satur|sun)day';
 /** "moved from Sunday 14 November to the Saturday" */
 const TO_BESIDE = new RegExp(
-  String.raw`\b${MOVES}\b[^.;!?\n]{0,60}\b(?:to|until|till|onto) (?:the )?(?:day (?:before|after)|(?:following|previous|next) (?:day|week|weekend|(?:mon|tues|wednes|thurs|fri|satur|sun)day)|(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?! (?:the )?\d|,? (?:the )?\d)`,
+  String.raw`\b${MOVES}(?: from [^.;!?\n]{0,30})? (?:to|until|till|onto) (?:the )?(?:day (?:before|after)|(?:following|previous|next) (?:day|week|weekend|${WEEKDAY})|(${WEEKDAY}))(?=\s?(?:[.,;:!?)\n]|$|instead\b|now\b|because\b|as\b|so\b|and\b|but\b))(?!,? (?:the )?\d{1,2} \p{L})`,
   'giu',
 );
 const A_MOVE = new RegExp(String.raw`\b${MOVES}\b[^.;!?\n]*$`, 'iu');
@@ -49,11 +55,13 @@ export function heldAgainstMoved({ text, dates: mentions }: Scene, event: EventD
       number === undefined || explicit || past || by || OF_ELSE.has(said) ? undefined : inMonthOf(day, number);
     if (near === undefined || near === day || start < told.end) continue;
     const lead = text.slice(Math.max(0, start - REACH), start);
-    if (INSTEAD.test(lead) && !OF_ELSE_MOVED.test(sentenceOf(text, start, end))) return askedDays(event.where, [[near], [day]], 'open');
+    if (INSTEAD.test(lead) && ALONE.test(text.slice(end)) && !OF_ELSE_MOVED.test(sentenceOf(text, start, end))) return askedDays(event.where, [[near], [day]], 'open');
   }
   for (const words of [BY_LENGTH, TO_BESIDE]) {
     for (const found of [...text.slice(0, LOOKED_THROUGH).matchAll(words)].slice(0, MOST_FOUND)) {
       const end = found.index + found[0].length;
+      // "from Friday to Saturday", which is the day that is told
+      if (!/\d/.test(found[0]) && weekdayWord(found[1]?.toLowerCase() ?? '') === Temporal.PlainDate.from(day).dayOfWeek) continue;
       // "brought forward by a day to 13 November" names the day.
       const named = seen.some(
         (mention) =>

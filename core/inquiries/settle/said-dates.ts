@@ -227,11 +227,14 @@ function overnight(
   { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
 ): string[][] | undefined {
   const join = sequence.items[1]?.join;
-  const told = join === 'range' || /\d\/\d/.test(text.slice(start, end));
+  const told = join === 'range' || ONE_SLASH.test(text.slice(start, end));
   const two = sequence.items.length === 2 && told && resolved.readings.every(({ length }) => length === 2);
   const night = NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end));
   return two && (night || RUNS_INTO.test(text.slice(start, end))) ? resolved.readings.map((days) => days.slice(0, 1)) : undefined;
 }
+
+/** "6/7 November": the slash stands between the two days, and is none of a date in figures. */
+const ONE_SLASH = /^(?:\p{L}+ ?\/ ?\p{L}+,? )?\d{1,2}(?:st|nd|rd|th)? ?\/ ?\d{1,2}(?:st|nd|rd|th)?(?: of)? \p{L}[^\d/]*(?: ?\d{4})?$/iu;
 
 /** What a closing date is one of, where its clause tells more than the nearest word. */
 function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefined {

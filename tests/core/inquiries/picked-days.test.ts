@@ -32,7 +32,7 @@ describe('picked, called off or held back', () => {
     Of the two dates, 13 and 20 November, the first has been chosen.
     Of the two dates, 13 and 20 November, the committee went for the second.
     The hall gave us 13 and 20 November and we took the later one.
-    Two dates were possible, 13 and 20 November. The first won.
+    Two dates were possible, 13 and 20 November. The first date won.
     You said you were free on 13 and 20 November; both would suit us.
     You said you were free on 13, 14 and 20 November; we'd take the first two.
     It is on 13 and 14 November, the second being a reserve.
