@@ -2,6 +2,7 @@
  * Days of a run of which one or some are left out by their place: "all but the last day", "every day except the first two"; and a run of which the weekend alone is wanted:
  * "you'd only be needed for the weekend".
  */
+import { isWeekend } from './days-among.ts';
 import { daysInPlace } from './in-place.ts';
 import { numberOf } from './marks.ts';
 
@@ -19,7 +20,6 @@ export function leftOfThem(text: string, dates: readonly string[]): string[] | u
   if (out.length > 0) return dates.filter((day) => !out.includes(day));
   const weekend = WEEKEND.exec(text);
   if (!weekend || OF_OTHERS.test(weekend[0])) return undefined;
-  const days = dates.filter((day) => Temporal.PlainDate.from(day).dayOfWeek > FRIDAY);
+  const days = dates.filter(isWeekend);
   return days.length === 2 ? days : undefined;
 }
-const FRIDAY = 5;

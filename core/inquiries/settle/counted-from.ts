@@ -34,9 +34,12 @@ const OF_ELSE =
   /\b(?:no|not|never|nobody|nothing(?! else)|without|set(?:s|ting)?[- ]?up|load\w*|rig\w*|build\w*|prep\w*|rehears\w*(?! (?:dinner|supper|meal))|run-?through|sound ?check|recce|strike|clean\w*|clear\w*|deliver\w*|edit\w*|edited|cut|files?|footage|ready|send|sent|upload\w*|link|call|ring|phone|meet\w*|chat|talk|reply|answer|confirm\w*|let (?:me|us) know|pay\w*|invoice|deposit|travel\w*|fly|arriv\w*|hotel|leave|photographer|rain|weather|last year|members|dress|tech|fitting|check-?in)\b|n['’]t\b/i;
 /** "it is a week after our open day on", "the day before the parade of": up to the date from which it is told. */
 const FROM_NAMED = new RegExp(
-  String.raw`(?:^\s*|[.;:!?,\n(]\s*|\b(?:and|but|so|as) )(?:(it|that|this|which)|(?:the|our|a|my) (?:[\p{L}'’-]+ ){0,2}?([\p{L}'’-]{3,20}))(?:['’]s| is| will be| takes place| falls| comes| happens| is held| follows)(?: (?:on|exactly|always|just|usually|held|traditionally))* (?:${LENGTH}|the (?:first |next )?(?:${PART}|${WEEKDAY}|week(?:end)?)) (?:after|before|following|ahead of|prior to) (?:(?:the|our|my|their|his|her) )?(?:[\p{L}'’-]+ ){0,4}?[\p{L}'’-]{3,},?(?: \(?which (?:is|falls|takes place|will be)|,? being| held)?(?: (?:on|of))?(?: the)? $`,
+  String.raw`(?:^\s*|[.;:!?,\n(]\s*|\b(?:and|but|so|as) )(?:(it|that|this|which)|(?:the|our|a|my) (?:[\p{L}'’-]+ ){0,2}?([\p{L}'’-]{3,20}))(?:['’]s| is| will be| takes place| falls| comes| happens| is held| follows)(?: (?:on|exactly|always|just|usually|held|traditionally))* (?:${LENGTH}|the (?:first |next )?(?:${PART}|${WEEKDAY}|week(?:end)?)) (?:after|before|following|ahead of|prior to) (?:(?:the|our|my|their|his|her) )?(?:[\p{L}'’-]+ ){0,4}?[\p{L}'’-]{3,}(?:,? \(?which (?:is|falls|takes place|will be)(?: on)?|,? being(?: on)?| held on| on| of)(?: the)? $`,
   'iu',
 );
+/** "the Saturday after Thanksgiving on 27 November": everybody knows when that is, so the date is the day's own. */
+const HOLIDAY =
+  /\b(?:thanksgiving|christmas|easter|new year(?:['’]s)?|halloween|boxing day|labou?r day|memorial day|bonfire night|whitsun|pentecost|diwali|hanukkah|eid)(?: day| eve| sunday| monday)? (?:on|of)(?: the)? $/i;
 /** "The fair follows the AGM of 6 November by a week" */
 const FOLLOWS = /\bfollows? (?:the|our|my) (?:[\p{L}'’-]+ ){0,3}?[\p{L}'’-]+ (?:on|of) (?:the )?$/iu;
 const BY_LENGTH = new RegExp(String.raw`^,? by ${LENGTH}\b`, 'iu');
@@ -74,12 +77,15 @@ export function heldAgainstCountedFrom({ text, dates: mentions }: Scene, event: 
     const when = IS_WHEN.test(rest);
     if (!when && (OF_ELSE.test(clause) || OF_ELSE.test(rest))) continue;
     const thing = THING.exec(clause)?.[1];
-    if (!MINE.test(clause) && !when && (thing === undefined || !(A_DO.test(thing) || OCCASION.test(thing)))) continue;
+    if (!MINE.test(clause) && !when && (thing === undefined || !(A_DO.test(thing) || (OCCASION.test(thing) && isToldAgain(text, thing)))))
+      continue;
     const other = dayAt(BACK.test(found[0]) ? first : last, found[0]);
     return askedDays(event.where, other === undefined ? [event.dates] : [[other], event.dates], 'open');
   }
   return event;
 }
+/** "the Christmas party a month later" may be nobody's to film, but not "the fair" where a fair is asked for. */
+const isToldAgain = (text: string, thing: string): boolean => text.toLowerCase().split(thing.toLowerCase()).length > 2;
 const CLAUSE = /[.;:!?\n(]|,\s|\s-+\s|\b(?:and|but|so)\b/i;
 /** "the farewell do" */
 const A_DO = /^do$/i;
@@ -93,7 +99,7 @@ function isTheOthers(text: string, { start, end }: Where): boolean {
   const sentence = sentenceAround(text, start, end);
   const lead = text.slice(Math.max(sentence.start, start - REACH), start);
   const rest = text.slice(end, sentence.end);
-  const [, it, thing] = FROM_NAMED.exec(lead) ?? [];
+  const [, it, thing] = (HOLIDAY.test(lead) ? null : FROM_NAMED.exec(lead)) ?? [];
   if (it !== undefined || (thing !== undefined && OCCASION.test(thing))) return true;
   return (FOLLOWS.test(lead) && BY_LENGTH.test(rest)) || (LED.test(lead) && WE_HOLD.test(rest));
 }

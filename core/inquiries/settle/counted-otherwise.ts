@@ -4,23 +4,25 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { weekdayWord } from '../words.ts';
-import { askedDays } from './days-among.ts';
+import { A_WEEK, askedDays, isWeekend } from './days-among.ts';
 import { numberOf } from './marks.ts';
 import type { EventDays, Scene } from './scene.ts';
 
 const COUNT = '(two|three|four|five|six|seven|eight|nine|ten|[2-9]|10)';
 const WORKING = new RegExp(String.raw`\b${COUNT} (?:working|business|week)[ -]?days\b(?! (?:notice|before|of notice|after|to))`, 'i');
+/** The first of them, and no hour: "from 10 to 4" */
+const ON_FROM = String.raw`\b(?:first|start(?:s|ing)?|begin(?:s|ning)?|onwards?|from (?:the )?(?:\p{L}+day|\d{1,2}(?:st|nd|rd|th)?(?: of)? \p{L}{3,}|\d{1,2}(?:st|nd|rd|th)|\d{1,2}[./]\d))\b`;
 const WEEKENDS = new RegExp(
-  String.raw`\b${COUNT} (?:consecutive |successive |different |full )?((?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend)s\b(?! (?:ago|before|after|later|earlier|a month))[^.;!?\n]{0,40}\b(?:first|start(?:s|ing)?|begin(?:s|ning)?|from|onwards?)\b`,
-  'i',
+  String.raw`(?<!\bof (?:the |our |these )?)\b${COUNT} (?:consecutive |successive |different |full )?((?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend)s\b(?! (?:ago|before|after|later|earlier|a month))[^.;!?\n]{0,40}${ON_FROM}`,
+  'iu',
 );
-const EVERY_SO_OFTEN =
-  /\b(?:once|twice|three times) (?:a|every|each) (?:week|month|fortnight)\b[^.;!?\n]{0,16}\b(?:first|start(?:s|ing)|begin(?:s|ning)|from)\b/i;
+const EVERY_SO_OFTEN = new RegExp(
+  String.raw`\b(?:once|twice|three times) (?:a|every|each) (?:week|month|fortnight)\b[^.;!?\n]{0,16}${ON_FROM}`,
+  'iu',
+);
 /** "it's a long weekend, from Friday" */
 const LONG_WEEKEND =
   /\b(?:it['’]s|it is|it['’]ll be|over|for|all) (?:a|the|that|one)? ?(?:long|whole|full|entire) weekend,? (?:from|starting|beginning|which starts|that starts)\b/i;
-const A_WEEK = 7;
-const FRIDAY = 5;
 
 /** The days, or with those that are counted as a question. */
 export function heldAgainstOtherCount({ text }: Scene, event: EventDays): EventDays {
@@ -42,8 +44,6 @@ export function heldAgainstOtherCount({ text }: Scene, event: EventDays): EventD
     ? askedDays(event.where, [event.dates], 'open')
     : event;
 }
-
-const isWeekend = (day: string): boolean => Temporal.PlainDate.from(day).dayOfWeek > FRIDAY;
 
 /** So many days from the first on, without weekends. */
 function workingDays(first: string, count: number): string[] {

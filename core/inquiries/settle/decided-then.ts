@@ -32,7 +32,9 @@ const LEARNT = [
 ];
 /** "I can confirm on", "We'll decide this on" */
 const CONFIRMED =
-  /(?:\b(?:will|can|could|should|shall|hope to|expect to|want to)|['’]ll) (?:only |then )*(?:confirm|decide|know)(?: (?:it|this|more|for sure|for certain|definitely))* (?:on|by|around|in) (?:the )?(?:\p{L}+day,? (?:the )?)?$/iu;
+  /\b(?:we|i)(?:(?: will| can| could| should| shall| hope to| expect to| want to)|['’]ll) (?:only |then )*(?:confirm|decide|know)(?: (?:it|this|more|for sure|for certain|definitely))* (?:on|by|around|in) (?:the )?(?:\p{L}+day,? (?:the )?)?$/iu;
+/** "whether it is on", or nothing behind; "I can confirm on 5 November we have our gala" tells the day. */
+const UNKNOWN_YET = /^\s?(?:[.;!?)\n]|$|,? (?:whether|if|when|which (?:day|date)|what (?:day|date))\b)/i;
 /** "The date gets fixed on", "The fixtures come out on", "The draw takes place on", "Date to be confirmed on" */
 const DECIDED = [
   to(
@@ -66,7 +68,7 @@ const WHICH =
   /^[\s"'(-]*(?:when|which (?:day|date)|what (?:day|date))(?: exactly)? (?:it|that|this|we)\b[^.;!?\n]*\b(?:decid|know|fix|tell|up to|depend|settl|announc|choos|chosen|agree|hear|learn|clear)\p{L}*\b[^.;!?\n]*$/iu;
 /** Behind the day: "then we'll know", "and decides on the date", "for the date", "before we have a date" */
 const BEHIND = new RegExp(
-  String.raw`^ (?:and|to|where they|when they|at which they|who|which)? ?(?:(?:will|shall|must|should|has to|have to|is to|are to|then|finally|there) )*(?:decide|decides|choose|chooses|vote|votes|settle|settles|approve|approves|rule|rules)(?: (?:then|there|on (?:it|this|that|the matter|them|whether)|about (?:it|this|that)|it|this|that|whether|if|which|between)(?!\p{L})|\s?(?=[.;!?\n]|$))|^[^.;!?\n]{0,40}?(?:\b(?:then|after (?:that|which)|afterwards)\b[^.;!?\n]{0,24}\b(?<!let (?:me|us) )(?:know|knows|have|hear|tell you|fix|set|choose|decide|agree|pick)\b(?: (?:more\b|(?:the|a|our|which|what|when)\b[^.;!?\n]{0,12}(?:${DATE}\b|when\b|it is)|for (?:sure|certain)|\s?$)|\s?$|\s?(?=[.;!?\n]))|\b(?:and|to|which|who|it) (?:will |'ll |then |shall )*(?:decides?|sets?|fix(?:es)?|agrees?|chooses?|picks?|votes?|tells? us|lets? us know)(?: on| about| over)? ${THE} ${DATE}|\bbefore (?:we|i) (?:have|know|get|can (?:fix|set|name|tell you|give you)) ${THE} ${DATE})|^,? (?:for|about|with) (?:the|our|a) (?:exact )?date\b|^ which (?:day|date) (?:it|that|this)\b|^ when (?:it|that|this) (?:is|will)\b`,
+  String.raw`^ (?:and|to|where they|when they|at which they|who|which)? ?(?:(?:will|shall|must|should|has to|have to|is to|are to|then|finally|there) )*(?:decide|decides|choose|chooses|vote|votes|settle|settles|approve|approves|rule|rules)(?: (?:(?:then|there|on (?:it|this|that|the matter|them)|about (?:it|this|that))(?=\s?(?:[.,;!?)\n]|$))|(?:on )?(?:whether|if|which (?:day|date))\b)|\s?(?=[.;!?\n]|$))|^[^.;!?\n]{0,40}?(?:\b(?:then|after (?:that|which)|afterwards)\b[^.;!?\n]{0,24}\b(?<!let (?:me|us) )(?:know|knows|have|hear|tell you|fix|set|choose|decide|agree|pick)\b(?: (?:more\b|(?:the|a|our|which|what|when)\b[^.;!?\n]{0,12}(?:${DATE}\b|when\b|it is)|for (?:sure|certain)|\s?$)|\s?$|\s?(?=[.;!?\n]))|\b(?:and|to|which|who|it) (?:will |'ll |then |shall )*(?:decides?|sets?|fix(?:es)?|agrees?|chooses?|picks?|votes?|tells? us|lets? us know)(?: on| about| over)? ${THE} ${DATE}|\bbefore (?:we|i) (?:have|know|get|can (?:fix|set|name|tell you|give you)) ${THE} ${DATE})|^,? (?:for|about|with) (?:the|our|a) (?:exact )?date\b|^ which (?:day|date) (?:it|that|this)\b|^ when (?:it|that|this) (?:is|will)\b`,
   'iu',
 );
 /** "On 5 November we fix the date", "Once the council has met on 5 November I can give you the date" */
@@ -113,7 +115,8 @@ function isDecision(text: string, { start, end }: Where): boolean {
   if (!IT_IS_ON.test(lead) && (WHICH.test(text.slice(sentence.start, start)) || THEN.test(rest))) return true;
   if (HEAR.test(lead) && WHETHER.test(rest)) return true;
   if (MEETS.test(lead) && NEXT.test(text.slice(sentence.end, sentence.end + REACH))) return true;
-  if ([...LEARNT, CONFIRMED, ...DECIDED, ...DECIDES].some((words) => words.test(lead)) || BEHIND.test(rest)) return true;
+  if (CONFIRMED.test(lead) && UNKNOWN_YET.test(rest)) return true;
+  if ([...LEARNT, ...DECIDED, ...DECIDES].some((words) => words.test(lead)) || BEHIND.test(rest)) return true;
   // "There is no date yet; there is a meeting on 5 November."
   const before = text
     .slice(Math.max(0, sentence.start - REACH), sentence.start)

@@ -55,7 +55,8 @@ export function heldAgainstMoved({ text, dates: mentions }: Scene, event: EventD
       number === undefined || explicit || past || by || OF_ELSE.has(said) ? undefined : inMonthOf(day, number);
     if (near === undefined || near === day || start < told.end) continue;
     const lead = text.slice(Math.max(0, start - REACH), start);
-    if (INSTEAD.test(lead) && ALONE.test(text.slice(end)) && !OF_ELSE_MOVED.test(sentenceOf(text, start, end))) return askedDays(event.where, [[near], [day]], 'open');
+    if (INSTEAD.test(lead) && ALONE.test(text.slice(end)) && !OF_ELSE_MOVED.test(sentenceOf(text, start, end)))
+      return askedDays(event.where, [[near], [day]], 'open');
   }
   for (const words of [BY_LENGTH, TO_BESIDE]) {
     for (const found of [...text.slice(0, LOOKED_THROUGH).matchAll(words)].slice(0, MOST_FOUND)) {

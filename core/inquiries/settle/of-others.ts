@@ -30,12 +30,12 @@ const GOES_ON = toDay(
   ticket_holders/members/children/students/pensioners/residents get_in/go/enter/come_in free/for_free/half_price | {be} paid/payable/due ... | payment/invoice/balance/deposit is
   contract/agreement/licence/license/lease/insurance/permit/sponsorship would/will/is_to/should? start/starts/begin/begins/run/runs/end/ends/renews/renew
   {kit} leaves/leave/goes/departs ... | {kit} {be}? arrive/arrives/comes/come/delivered/collected/picked_up/booked/hired/rented/ready/due/dropped_off
-  article/report/feature/interview/piece/magazine/issue/paper/review/advert/ad/advertisement appears/comes_out/is_out/is_published/goes_to_press/goes_to_print/will_appear/should_appear/runs/is_printed | we/they/couple/he/she got/were/are/became engaged
+  article/report/piece/magazine/issue/paper/advert/ad/advertisement appears/comes_out/is_out/is_published/goes_to_press/goes_to_print/will_appear/should_appear/is_printed | we/they/couple/he/she got/were/are/became engaged
   sponsor/sponsors/client/clients/board/funder/funders/judges want/wants to see/have it/them/something | publish/post/upload/use/release/share it/them/this | it goes/will_go/is_going on/onto/up_on/out_on our/the website/channel/site/page/tv
 `,
   {
     be,
-    kit: `kit/gear/equipment/lights/lighting/sound_system/pa/costumes/set/banners/medals/trophies/t-shirts/parcel/piano/generator/van/hire_van/minibus/coach/car/hire_car/lorry/truck/taxi`,
+    kit: `kit/gear/equipment/lights/lighting/sound_system/pa/costumes/set/banners/medals/trophies/t-shirts/parcel/piano/generator/van/hire_van/minibus/car/hire_car/lorry/truck/taxi`,
     house: `hall/venue/house/church/barn/library/museum/office/offices/school/theatre/theater/building/centre/center/club/hotel/restaurant/town_hall/road/street/bridge/car_park/site/ground/grounds/park/room/rooms/shop/factory/studio`,
     they: `guests/judges/speakers/teams/players/artists/performers/delegates/visitors/families/parents/relatives/crew_members/sponsors`,
   },

@@ -23,7 +23,7 @@ const FEWER = [
     'iu',
   ),
   new RegExp(String.raw`\bonly (one|two) (?:is|are|has|needs?|will|should|must)(?: to)?(?: be)? ${FILM}`, 'iu'),
-  new RegExp(String.raw`\b(one|a single|two|three|either|any) ${UNIT} ${ENOUGH}`, 'iu'),
+  new RegExp(String.raw`\b(one|a single|two|three|either|any) ${UNIT} ${ENOUGH}(?: for (?:us|you|me|it))?${ENDS}`, 'iu'),
   new RegExp(String.raw`\b(one|two|three)${THEM},? (?:please|only)\b`, 'iu'),
 ];
 const WHICH = String.raw`which(?:ever)?(?:${THEM}| (?:one|ones)\b| ${UNIT}\b| you (?:film|cover|record|come to)\b|${ENDS})`;

@@ -9,7 +9,8 @@ import { daysInPlace } from './in-place.ts';
 import { numberOf } from './marks.ts';
 import type { EventDays, Scene } from './scene.ts';
 
-const PLACE = '(first|earlier|former|second|later|latter|third|fourth|fifth|middle|last|(?:opening|final|closing)(?= (?:one|day|date|night|evening)\\b))';
+const PLACE =
+  '(first|earlier|former|second|later|latter|third|fourth|fifth|middle|last|(?:opening|final|closing)(?= (?:one|day|date|night|evening)\\b))';
 const A_DAY = String.raw`(?: (?:one|date|day|night|evening|of (?:them|these|those|the (?:two|three))))`;
 const ONE = `${A_DAY}{0,2}`;
 const ENDS = String.raw`(?=\s?(?:[.;!?)\n]|$|,? but\b|as\b|,? because\b|for (?:you|us|it)\b|instead\b|in the end\b))`;

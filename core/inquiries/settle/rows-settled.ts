@@ -8,7 +8,7 @@ import type { EventDays, Scene } from './scene.ts';
 
 const ROW = /^\s*(?:[-*•–+]|\(?\d{1,2}[.):]|\(?[a-e][.)])\s/i;
 const SETTLED =
-  /\b(?:confirmed|all set|settled|sorted|(?:done|filmed|covered|taken) by (?!you\b)|already (?:booked|agreed|covered|done|filmed)|nothing to do|nothing for you|not for you|no need|(?:ask|tell|let) you (?:know )?(?:later|nearer|another time)|nearer the time|another time|separate (?:mail|message)|as agreed)\b/i;
+  /\b(?:(?<!\b(?:venue|hall|room|guests?|numbers|booking|band|speakers?|caterers?|catering|tickets?|times?|licen[cs]e|permit)(?: is| are| all| now| has been| have been)* )(?:confirmed|all set|settled|sorted)|(?:done|filmed|covered|taken) by (?!you\b)|already (?:booked|agreed|covered|done|filmed)|nothing to do|nothing for you|not for you|no need|(?:ask|tell|let) you (?:know )?(?:later|nearer|another time)|nearer the time|another time|separate (?:mail|message)|as agreed)\b/i;
 
 /** The days, or those of the rows that are still open as a question beside all of them. */
 export function heldAgainstSettledRows({ text, dates: mentions }: Scene, event: EventDays): EventDays {

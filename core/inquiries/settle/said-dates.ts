@@ -227,12 +227,16 @@ function overnight(
   { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
 ): string[][] | undefined {
   const join = sequence.items[1]?.join;
-  const told = join === 'range' || ONE_SLASH.test(text.slice(start, end));
-  const two = sequence.items.length === 2 && told && resolved.readings.every(({ length }) => length === 2);
-  const night = NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end));
+  const lead = text.slice(Math.max(0, start - 30), start);
+  const slash = ONE_SLASH.test(text.slice(start, end)) && THE_NIGHT.test(lead);
+  const two = sequence.items.length === 2 && (join === 'range' || slash) && resolved.readings.every(({ length }) => length === 2);
+  const night = NIGHT_OF.test(lead) && INTO.test(text.slice(start, end));
   return two && (night || RUNS_INTO.test(text.slice(start, end))) ? resolved.readings.map((days) => days.slice(0, 1)) : undefined;
 }
 
+/** "the night of 6/7 November"; "quiz night 6/7 November" may be on both. */
+const THE_NIGHT =
+  /(?<!\p{L})(?:overnight,?|(?<!\b(?:each|every|opening|closing) )(?:night|nuit|nacht|noche|notte) (?:of|from|on|du|de|del|vom|von|van|tra|zum))(?: (?:the|el|dem|den|le))?\s$/iu;
 /** "6/7 November": the slash stands between the two days, and is none of a date in figures. */
 const ONE_SLASH = /^(?:\p{L}+ ?\/ ?\p{L}+,? )?\d{1,2}(?:st|nd|rd|th)? ?\/ ?\d{1,2}(?:st|nd|rd|th)?(?: of)? \p{L}[^\d/]*(?: ?\d{4})?$/iu;
 

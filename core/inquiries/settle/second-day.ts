@@ -3,7 +3,7 @@
  */
 import { askedDays, namedAmong } from './days-among.ts';
 import { runFrom } from './run.ts';
-import type { EventDays, Scene } from './scene.ts';
+import type { EventDays, Scene, Where } from './scene.ts';
 
 const FAR = 130;
 /** "Saturday 12 December, and on Monday we all go home": a weekday that begins a clause of its own. */
@@ -25,14 +25,16 @@ export function heldAgainstTheSecond({ text, dates: mentions }: Scene, event: Ev
   const told = event.where.at(-1);
   if (event.dates.length !== 2 || first === undefined || second === undefined || !told || event.dropped || event.counted) return event;
   const [words, rest] = [text.slice(told.start, told.end), text.slice(told.end, told.end + FAR)];
-  // "until 1 am on Saturday"
-  const small = mentions.some(
-    (mention) => namedAmong(mention, [second]).length > 0 && TILL_SMALL.test(text.slice(Math.max(0, mention.start - NEAR), mention.start)),
-  );
+  // "until 1 am on Saturday", and Saturday is not told again
+  const ofSecond = mentions.filter((mention) => namedAmong(mention, [second]).length > 0);
+  const small = ofSecond.length > 0 && ofSecond.every((mention) => isSmall(text, mention));
   const ofElse =
     small ||
-    TILL_SMALL.test(words.replace(LAST_WORDS, '')) ||
     (OWN_CLAUSE.test(words) && WE_DO.test(rest)) ||
     (runFrom(first, 2)[1] === second && TILL_DAY.test(words) && AT_NIGHT.test(rest));
   return ofElse ? askedDays(event.where, [[first], [first, second]], 'open') : event;
 }
+
+/** The day on which a night ends. */
+const isSmall = (text: string, { start, end }: Where): boolean =>
+  TILL_SMALL.test(text.slice(Math.max(0, start - NEAR), start)) || TILL_SMALL.test(text.slice(start, end).replace(LAST_WORDS, ''));

@@ -4,7 +4,7 @@
  * and that it comes on top, all of them are the days; where they say less, it is asked.
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import { askedDays, inMonthOf, MOST_MENTIONS, OF_ELSE, union, within } from './days-among.ts';
+import { A_WEEK, askedDays, inMonthOf, MOST_MENTIONS, OF_ELSE, union, within } from './days-among.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
 import { isTheOne } from './wanted-by-place.ts';
 
@@ -117,7 +117,6 @@ function undatedToo(text: string): boolean {
 }
 const UNDATED =
   /\b(?:the (?:day|week|evening|night|morning)|(?:a|one|two|three) (?:days?|weeks?)|a fortnight) (?:later|after(?: that)?|before(?: that)?|earlier),? (?:is|are|comes?|there(?:'s| is| are)|we have|we hold|our|the)\b[^.;!?\n]{4,120}/iu;
-const A_WEEK = 7;
 
 /** Whether a day comes on top and is to be filmed: `true` where both is told in so many words, `false` where one of them is to be concluded, nothing where it is neither. */
 function isAdded(text: string, told: readonly DateMention[], at: number): boolean | undefined {

@@ -35,5 +35,11 @@ test.each(
   The fair is on 13 November, and the clean-up is the next day.
   The fair is on 13 November, a week before the parade.
   Set-up is the day before the fair on 13 November.
+  Our AGM is on 13 November 2027, the Christmas party a month later.
+  Our school play is on 13 November 2027. The school carol concert is a fortnight later, but that is not for you.
+  Our fair is on 13 November 2027, with the carol concert a fortnight later, which you need not film.
 `),
 )('as it was: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('11-13'));
+
+test('a holiday of which everybody knows the day', () =>
+  expect(daysOf(aFair('It is the Saturday after Thanksgiving, 27 November 2027.'))).toBe('11-27'));

@@ -50,3 +50,12 @@ test.each([
   'The council meets on 5 November, and the fair is on 6 November whatever they say.',
   'The fair is on 6 November; we decide in two weeks who films it.',
 ])('stated: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('11-06'));
+
+test.each([
+  'The judges will decide on Saturday 13 November 2027 who wins the cup.',
+  'I can confirm on 13 November 2027 we are having our gala.',
+  "Our talent contest: 13 November 2027 to choose this year's queen.",
+  'Our coach leaves on 13 November 2027 and we are throwing him a farewell party.',
+  'The main feature runs on 13 November 2027.',
+  'Our annual review runs on 13 November 2027 from 9 to 5.',
+])('nobody decides on a date: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('11-13'));

@@ -29,6 +29,12 @@ test.each(
   It runs 12 to 14 November in the hall, with a rest area for the crew.
   We have the hall for it from 12 to 14 November.
   It is from 12 to 14 November; on the Saturday you would be free from four.
+  Our congress is from 12 to 14 November 2027, with a day of sightseeing for guests.
+  Our tournament is from 12 to 14 November 2027. The first two days are for training and the rest for matches.
+  Our race weekend is from 12 to 14 November 2027. Friday is practice, Saturday qualifying, Sunday the race.
+  Our congress is from 12 to 14 November 2027, plus a training day in January.
+  Our tour is from 12 to 14 November 2027, with one travel day on a steam train.
+  We have the hall from 12 to 14 November 2027 and the party on Saturday starts at 7.
 `),
 )('all of it: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('11-12..11-14'));
 
@@ -38,3 +44,6 @@ test.each([
   ['11-08..11-12', 'It runs 8 to 14 November, and we want it all filmed except the last two days.'],
   ['11-13..11-14', 'It runs 8 to 14 November, and we want only the last two days.'],
 ])('%s: %s', (want, sentence) => expect(daysOf(aFair(sentence))).toBe(want));
+
+test('a day that is only less busy', () =>
+  expect(daysOf(aFair('Our fair is on 13 and 14 November 2027. I doubt the 14th will be as busy.'))).toBe('11-13..11-14'));

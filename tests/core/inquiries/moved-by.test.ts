@@ -12,6 +12,8 @@ test.each(
   It is on 13 November. Update: now a day later.
   We've had to put the 6 November date back a fortnight.
   We have moved it from Sunday 14 November to the Saturday.
+  It is on Saturday 13 November. We had to move the date to the Sunday.
+  It is on Saturday 13 November. It was moved to the following day.
   We have moved it to the day before, so no longer 14 November.
   It was to be on 6 November, which has been put off until the following Saturday, the 13th.
   The council has moved it from 6 November by a week.
@@ -28,5 +30,12 @@ test.each(
   It is on 13 November. We moved house two weeks ago.
   It is on 13 November, a week earlier than last year.
   It is on 13 November. We have put the chairs back a few rows.
+  It is on Saturday 13 November 2027. The party is set to go on until Sunday morning.
+  It is on Saturday 13 November 2027. Guests change for dinner and then dance until Sunday.
+  It is on Saturday 13 November 2027. We moved it to Saturdays two years ago.
+  It is on Saturday 13 November 2027. The league changed our fixture from Friday to Saturday.
+  It is on Saturday 13 November 2027. We bring the food ourselves to the Friday dinner.
+  It is on 13 November 2027, actually the 20th in its history.
+  It is on 13 November 2027. It's actually the 25th anniversary.
 `),
 )('as it was: %s', (sentence) => expect(daysOf(aFair(sentence))).toBe('11-13'));

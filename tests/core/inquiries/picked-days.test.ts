@@ -83,3 +83,44 @@ describe('all of them', () => {
   `),
   )('%s', (sentence) => expect(fair(sentence)).toBe('11-12..11-14'));
 });
+
+describe('what is picked, spare or enough is something else', () => {
+  test.each(
+    lines(`
+    Our committee would like to have one (a film). Our festival is on 12 and 13 November 2027.
+    Our festival is on 12 and 13 November 2027. There are leaflets at the door, please take one.
+    Our festival is on 12 and 13 November 2027. A video of about three minutes would be lovely, one is enough.
+    Our festival is on 12 and 13 November 2027. Phone or mail: either is fine for a chat.
+    Our festival is on 12 and 13 November 2027. It doesn't matter which microphone you bring.
+    Our festival is on 12 and 13 November 2027. We have two stages; take your pick.
+    Our festival is on 12 and 13 November 2027. One session is fine for interviews.
+    Our festival is on 12 and 13 November 2027. You'd do the opening, the talks and the closing dinner.
+    Our festival is on 12 and 13 November 2027. The opening was chosen by the members.
+    Our festival is on 12 and 13 November 2027. Our choir took second last year.
+    Our festival is on 12 and 13 November 2027. It is our third festival. The first was cancelled because of Covid.
+    Our matches are on 12 and 13 November 2027. The first is a warm-up match.
+    Our festival is on 12 and 13 November 2027. Please bring two memory cards, one as backup.
+    Our festival is on 12 and 13 November 2027. Your site says a one-day shoot costs 900.
+    Our festival is on 12 and 13 November 2027. When we pack up, we carry the gear, you take the rest.
+    Our festival is on 12 and 13 November 2027. We pay half now, and you have the rest after.
+  `),
+  )('%s', (sentence) => expect(fair(sentence)).toBe('11-12..11-13'));
+  test.each(
+    lines(`
+    Our festival is on 12, 13 and 14 November 2027. Is there a discount on a two-day booking?
+    Our festival is from Friday 12 to Sunday 14 November 2027. You'd be done on Saturday by 4 and on Sunday by 2.
+    Our festival is on 12, 13 and 14 November 2027. We want the opening ceremony covered, the matches and of course the final.
+    Our festival is on 12, 13 and 14 November 2027. Saturday is the day we want the most footage.
+  `),
+  )('%s', (sentence) => expect(fair(sentence)).toBe('11-12..11-14'));
+  test('one day on which I am free', () =>
+    expect(
+      fair('You told us you were free on 13 November 2027. That is our wedding day, we would like to go ahead, from 11 am to 9 pm.'),
+    ).toBe('11-13'));
+  test('a second day that is told by itself', () =>
+    expect(
+      fair(
+        "Our festival is on 12 and 13 November 2027. You'd cover the opening. After that you film the stalls and on the second day the parade.",
+      ),
+    ).toBe('ask'));
+});
