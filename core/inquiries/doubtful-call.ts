@@ -19,6 +19,10 @@ import { timeChances } from './context/chances.ts';
 const LIKELY = { rival: 0.5, likelier: 0.3 };
 /** "Coverage: start 9.30", "Hours: 9-5": a beginning that names nothing else that begins is mine. */
 const LABEL = /(?:^|[\n.:;,(!?])\s*(?:start(?:s|ing)?(?: time)?|hours|times?)(?: at| from)?:?\s?$/i;
+/** "video from 2 pm": the hour is named mine. */
+const MINE = /\b(?:video|cameras?)(?: from| at)?:? ?$/i;
+/** "The venue opens at 8 am for set-up", "at 2 pm for suppliers": it begins for those who work there. */
+const FOR_WORK = /^ for (?:set(?:ting)?[- ]?up|load-?in|suppliers|vendors|crews?|contractors)\b/i;
 const BESIDE = 24;
 
 /**
@@ -31,6 +35,8 @@ export function undoubtedCall(calls: Calls, days: readonly string[], page: Page,
   const { firstCall, ...rest } = calls;
   const own = times.find(({ start }) => start === firstCall?.where[0]?.start);
   if (!firstCall || !own || times.length > MOST_MENTIONS) return calls;
+  const before = text.slice(Math.max(0, own.start - BESIDE), own.start);
+  if (MINE.test(before)) return calls;
   const chance = (time: SaidTime): number => {
     const { call = 0, both = 0 } = timeChances(page, time, learned);
     return call + both;
@@ -48,7 +54,7 @@ export function undoubtedCall(calls: Calls, days: readonly string[], page: Page,
     .map((time) => ({ time, chance: chance(time) }))
     .filter((other) => other.chance >= LIKELY.rival || (other.chance > mine && other.chance >= LIKELY.likelier))
     .toSorted((a, b) => b.chance - a.chance);
-  const ofShow = own.said === 'show' && !LABEL.test(text.slice(0, own.start).slice(-BESIDE));
+  const ofShow = own.said === 'show' && !LABEL.test(before) && !FOR_WORK.test(text.slice(own.end, own.end + BESIDE));
   if (!rival && !ofShow) return calls;
   const day = Temporal.PlainDate.from(firstCall.wall.slice(0, 10));
   const other = rival && !rival.time.from.open ? [wallOf(day, rival.time.from.minutes)] : [];
