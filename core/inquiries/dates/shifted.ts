@@ -116,8 +116,6 @@ export function shiftedAt(tokens: Tokens, index: number): Atom | undefined {
   const side = open ? { after: true, next: length.next + 1 } : sideAt(tokens, length.next);
   const of = side && (length.rough ? side.after : true) ? baseAt(tokens, side.next) : undefined;
   if (!of || !side) return undefined;
-  // "the three days before 14 November" are all of them.
-  if (word(index - 1) === 'the' && length.days > 1) return roughly(of.next);
   // "a week from Saturday, Oct 10" says the same day twice.
   if (open && of.weekday !== undefined) return undefined;
   // "a week from 5 to 12 October"

@@ -16,7 +16,7 @@ const FAR =
 const OR_LATER =
   /^,? (?:or|and) (?:later|after(?:wards)?|any (?:time|day) after|earlier|before|soon after|thereafter)(?=\s?(?:[.,;:!?)\n]|$|if|as|but|please|in\b))|^ (?:is|are) (?:over|behind us|past|out of the way)\b|^ onwards?\b[^.;!?\n\d]{0,24}\b(?:any|day|date|when)\b|^ on, (?:the )?(?:day|date)\b/iu;
 const FILM = String.raw`(?:film|video|movie|clip|edit|recording|footage|reel|trailer|highlights|result|finished (?:thing|piece|film|video)|final (?:cut|film|video|edit))`;
-const ON = String.raw`(?:,? (?:only|here|with us|for us|at (?:the|our) latest|live|online|there|there is|in place|out|finished|ready|(?:up )?on (?:our|the) (?:site|website|page|channel)))*(?:,? (?:on|for|by|before|at (?:the|our|a) (?:[\p{L}'-]+ ){1,3}on) (?:the )?)(?:\p{L}+day,? (?:the )?)?$`;
+const ON = String.raw`(?:,? (?:only|here|with us|for us|at (?:the|our) latest|live|online|there|there is|in place|out|finished|ready))*(?:,? (?:on|for|by|before|at (?:the|our|a) (?:[\p{L}'-]+ ){1,3}on) (?:the )?)(?:\p{L}+day,? (?:the )?)?$`;
 /** "The film should be ready on", "We need the video for", "Finished film:" */
 const WANTED = [
   new RegExp(

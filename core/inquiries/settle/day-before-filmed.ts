@@ -4,7 +4,7 @@
  */
 import { sentenceAround } from '../parts/sentences.ts';
 import { numberWord } from '../words.ts';
-import { A_WEEK, askedDays, settledDay } from './days-among.ts';
+import { askedDays, settledDay } from './days-among.ts';
 import { FILM } from './day-of-run.ts';
 import type { EventDays, Scene } from './scene.ts';
 
@@ -67,6 +67,7 @@ export function heldAgainstDayBeforeFilmed({ text }: Scene, event: EventDays): E
 }
 
 const unitOf = (weeks: string | undefined): number => (weeks === undefined ? 1 : /^week/i.test(weeks) ? A_WEEK : 2 * A_WEEK);
+const A_WEEK = 7;
 
 /** "Could you film the welcome dinner?" before the sentence that tells its day. */
 const filmsIt = (before: string, thing: string): boolean =>

@@ -8,10 +8,6 @@ export const MOST_MENTIONS = 60;
 /** So many sets of days are offered. */
 export const MOST_CHOICES = 4;
 
-export const A_WEEK = 7;
-const FRIDAY = 5;
-export const isWeekend = (day: string): boolean => Temporal.PlainDate.from(day).dayOfWeek > FRIDAY;
-
 /** What dates and hours are said of that are never the job's own. */
 export const OF_ELSE: ReadonlySet<SaidTime['said']> = new Set(['reply', 'delivery', 'other', 'past']);
 

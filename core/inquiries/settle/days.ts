@@ -33,9 +33,9 @@ export const ofLastTime = (text: string, start: number): boolean => LAST_TIME.te
 const NIGHTS =
   /(?<=(?:\d(?:st|nd|rd|th)?|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}{0,6}|day),?\s)(?:for|over) (two|three|four|five|six|[2-6]) (?:nights|evenings|mornings|afternoons)(?!\p{L})(?! (?:of )?(?:hotel|accommodation|lodging|b&b))/giu;
 
-/** "a run of three nights starting", "three nights in a row", "three evenings from Friday"; "three nights from Friday" may be those of an inn. */
+/** "a run of three nights starting", "three nights in a row" */
 const NIGHTS_RUN =
-  /(?:\b(?:run|series|stretch|string) of (two|three|four|five|six|[2-6]) (?:consecutive |successive )?(?:nights|evenings|mornings|afternoons))(?!\p{L})|\b(two|three|four|five|six|[2-6]) (?:(?:consecutive|successive) (?:nights|evenings|mornings|afternoons)|(?:nights|evenings|mornings|afternoons) (?:running|in a row|in succession))(?!\p{L})|\b(two|three|four|five|six|[2-6]) (?:evenings|mornings|afternoons),? (?:(?:starting|beginning|commencing|from)(?: on)?|the first(?: of (?:them|which|these))? (?:being|is|on|of which is)(?: on)?)(?= (?:the )?(?:(?:mon|tues?|wed|thur?s?|fri|sat|sun|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*\b|\d{1,2}(?:st|nd|rd|th)\b|\d{1,2} (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)))/giu;
+  /(?:\b(?:run|series|stretch|string) of (two|three|four|five|six|[2-6]) (?:consecutive |successive )?(?:nights|evenings|mornings|afternoons))(?!\p{L})|\b(two|three|four|five|six|[2-6]) (?:(?:consecutive|successive) (?:nights|evenings|mornings|afternoons)|(?:nights|evenings|mornings|afternoons) (?:running|in a row|in succession))(?!\p{L})/giu;
 /** More days than these are those of a bill or of an answer. */
 const LONGEST = 14;
 
@@ -63,13 +63,9 @@ export function daysSaid(text: string): DaysSaid[] {
   }
   for (const { index, 0: words, 1: word = '' } of text.matchAll(NIGHTS))
     found.push({ days: numberWord(word.toLowerCase()) ?? Number(word), start: index, end: index + words.length });
-  for (const { index, 0: words, 1: run = '', 2: row = '', 3: from = '' } of text.matchAll(NIGHTS_RUN))
+  for (const { index, 0: words, 1: run = '', 2: row = '' } of text.matchAll(NIGHTS_RUN))
     if (!ofLastTime(text, index))
-      found.push({
-        days: numberWord((run || row || from).toLowerCase()) ?? Number(run || row || from),
-        start: index,
-        end: index + words.length,
-      });
+      found.push({ days: numberWord((run || row).toLowerCase()) ?? Number(run || row), start: index, end: index + words.length });
   return found;
 }
 

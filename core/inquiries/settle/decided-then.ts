@@ -10,7 +10,7 @@ const DATE = String.raw`(?:date|day|dates|days|(?:fixture|match)(?: list|s)?|fix
 const THE = String.raw`(?:the|our|a|any|an?|which|what|its|his|her|their|your)(?: exact| final| actual| new| firm)?`;
 /** Who decides or tells says on which day, not which day: "on", "by", "in two weeks", "at our meeting on". */
 const ON = String.raw`(?:(?:,? (?:only|again|then|there|from me|from us|from them|to us|for (?:it|us|you)|it is|it will be|we get|we have|it can be))* ?(?:at (?:our|the|its|their|a) (?:[\p{L}'-]+ ){1,3})?(?:(?:on|by|in|after|until|till|before|from|within|come|around) (?:the )?)?(?:\p{L}+day,? (?:the )?)?)$`;
-const to = (words: string): RegExp => new RegExp(String.raw`(?:(?<!\p{L})|(?=['’]))(?:${words})${ON}`, 'iu');
+const to = (words: string): RegExp => new RegExp(String.raw`(?<!\p{L})(?:${words})${ON}`, 'iu');
 
 /** "We'll only know the date on", "You will get the date from me on", "We hope to know more in" */
 const LEARNT = [
@@ -30,11 +30,6 @@ const LEARNT = [
   to(String.raw`(?:tells|tell|informs|inform|lets|let|notifies|notify) us(?: know)?(?: ${THE} ${DATE})?`),
   to(String.raw`(?:gives|give|hands?|giving|sends?)(?: us| out)? (?:(?:the|our|a|out) )?(?:dates?|fixtures?|slots?)`),
 ];
-/** "I can confirm on", "We'll decide this on" */
-const CONFIRMED =
-  /\b(?:we|i)(?:(?: will| can| could| should| shall| hope to| expect to| want to)|['’]ll) (?:only |then )*(?:confirm|decide|know)(?: (?:it|this|more|for sure|for certain|definitely))* (?:on|by|around|in) (?:the )?(?:\p{L}+day,? (?:the )?)?$/iu;
-/** "whether it is on", or nothing behind; "I can confirm on 5 November we have our gala" tells the day. */
-const UNKNOWN_YET = /^\s?(?:[.;!?)\n]|$|,? (?:whether|if|when|which (?:day|date)|what (?:day|date))\b)/i;
 /** "The date gets fixed on", "The fixtures come out on", "The draw takes place on", "Date to be confirmed on" */
 const DECIDED = [
   to(
@@ -68,7 +63,7 @@ const WHICH =
   /^[\s"'(-]*(?:when|which (?:day|date)|what (?:day|date))(?: exactly)? (?:it|that|this|we)\b[^.;!?\n]*\b(?:decid|know|fix|tell|up to|depend|settl|announc|choos|chosen|agree|hear|learn|clear)\p{L}*\b[^.;!?\n]*$/iu;
 /** Behind the day: "then we'll know", "and decides on the date", "for the date", "before we have a date" */
 const BEHIND = new RegExp(
-  String.raw`^ (?:and|to|where they|when they|at which they|who|which)? ?(?:(?:will|shall|must|should|has to|have to|is to|are to|then|finally|there) )*(?:decide|decides|choose|chooses|vote|votes|settle|settles|approve|approves|rule|rules)(?: (?:(?:then|there|on (?:it|this|that|the matter|them)|about (?:it|this|that))(?=\s?(?:[.,;!?)\n]|$))|(?:on )?(?:whether|if|which (?:day|date))\b)|\s?(?=[.;!?\n]|$))|^[^.;!?\n]{0,40}?(?:\b(?:then|after (?:that|which)|afterwards)\b[^.;!?\n]{0,24}\b(?<!let (?:me|us) )(?:know|knows|have|hear|tell you|fix|set|choose|decide|agree|pick)\b(?: (?:more\b|(?:the|a|our|which|what|when)\b[^.;!?\n]{0,12}(?:${DATE}\b|when\b|it is)|for (?:sure|certain)|\s?$)|\s?$|\s?(?=[.;!?\n]))|\b(?:and|to|which|who|it) (?:will |'ll |then |shall )*(?:decides?|sets?|fix(?:es)?|agrees?|chooses?|picks?|votes?|tells? us|lets? us know)(?: on| about| over)? ${THE} ${DATE}|\bbefore (?:we|i) (?:have|know|get|can (?:fix|set|name|tell you|give you)) ${THE} ${DATE})|^,? (?:for|about|with) (?:the|our|a) (?:exact )?date\b|^ which (?:day|date) (?:it|that|this)\b|^ when (?:it|that|this) (?:is|will)\b`,
+  String.raw`^[^.;!?\n]{0,40}?(?:\b(?:then|after (?:that|which)|afterwards)\b[^.;!?\n]{0,24}\b(?<!let (?:me|us) )(?:know|knows|have|hear|tell you|fix|set|choose|decide|agree|pick)\b(?: (?:more\b|(?:the|a|our|which|what|when)\b[^.;!?\n]{0,12}(?:${DATE}\b|when\b|it is)|for (?:sure|certain)|\s?$)|\s?$|\s?(?=[.;!?\n]))|\b(?:and|to|which|who|it) (?:will |'ll |then |shall )*(?:decides?|sets?|fix(?:es)?|agrees?|chooses?|picks?|votes?|tells? us|lets? us know)(?: on| about| over)? ${THE} ${DATE}|\bbefore (?:we|i) (?:have|know|get|can (?:fix|set|name|tell you|give you)) ${THE} ${DATE})|^,? (?:for|about|with) (?:the|our|a) (?:exact )?date\b|^ which (?:day|date) (?:it|that|this)\b|^ when (?:it|that|this) (?:is|will)\b`,
   'iu',
 );
 /** "On 5 November we fix the date", "Once the council has met on 5 November I can give you the date" */
@@ -82,10 +77,6 @@ const NEXT = new RegExp(
   String.raw`^[.;!,]\s+(?:(?:then|after that|afterwards)\b[^.;!?\n]{0,30}\b(?:know|have|tell you|fixed|decided|set|date)\b|(?:we|i)(?:'ll| will| can| should) (?:know|send you|tell you|give you|have|let you have) ${THE} (?:date|day)\b|the (?:date|day) (?:comes out|will|is then|then|depends))`,
   'iu',
 );
-/** "We only hear on 6 October whether we get the hall" */
-const HEAR =
-  /\b(?:hear|know|learn|find out|be told|told|tells? (?:us|me)|lets? (?:us|me) know|decides?|says?)(?: (?:back|only|then))? on (?:the )?(?:\p{L}+day,? (?:the )?)?$/iu;
-const WHETHER = /^,? (?:whether|if (?:we|it|they|the|our)|when (?:it|we)|which (?:day|date))\b/i;
 /** "It is on" tells the day, whatever is known then. */
 const IT_IS_ON = /\b(?:it(?:'s| is|'ll be| will be)|(?:takes|will take) place|happens) (?:on )?(?:the )?(?:\p{L}+day,? (?:the )?)?$/iu;
 
@@ -102,9 +93,8 @@ const REACH = 130;
 
 /** The days, or as a question where they are those on which the date will be known. */
 export function heldAgainstDecision({ text }: Scene, event: EventDays): EventDays {
-  const [days, ...others] = event.dates.length > 0 ? [event.dates] : event.doubt === 'several' ? event.choices : [];
-  if (days === undefined || others.length > 0 || event.where.length === 0) return event;
-  return event.where.every((where) => isDecision(text, where)) ? askedDays(event.where, [days], 'open') : event;
+  if (event.dates.length === 0 || event.where.length === 0) return event;
+  return event.where.every((where) => isDecision(text, where)) ? askedDays(event.where, [event.dates], 'open') : event;
 }
 
 function isDecision(text: string, { start, end }: Where): boolean {
@@ -113,9 +103,7 @@ function isDecision(text: string, { start, end }: Where): boolean {
   const rest = text.slice(end, Math.min(sentence.end, end + REACH));
   if (FILMED.test(lead) || FILMED.test(rest)) return false;
   if (!IT_IS_ON.test(lead) && (WHICH.test(text.slice(sentence.start, start)) || THEN.test(rest))) return true;
-  if (HEAR.test(lead) && WHETHER.test(rest)) return true;
   if (MEETS.test(lead) && NEXT.test(text.slice(sentence.end, sentence.end + REACH))) return true;
-  if (CONFIRMED.test(lead) && UNKNOWN_YET.test(rest)) return true;
   if ([...LEARNT, ...DECIDED, ...DECIDES].some((words) => words.test(lead)) || BEHIND.test(rest)) return true;
   // "There is no date yet; there is a meeting on 5 November."
   const before = text

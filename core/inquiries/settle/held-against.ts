@@ -2,7 +2,6 @@
  * The days that were settled, held against everything else in a message that may speak against them, one after another.
  */
 import { heldAgainstBounds } from './bounded.ts';
-import { heldAgainstCountedFrom } from './counted-from.ts';
 import { heldAgainstCount } from './counted-with.ts';
 import { heldAgainstDayBeforeFilmed } from './day-before-filmed.ts';
 import { heldAgainstDecision } from './decided-then.ts';
@@ -10,35 +9,27 @@ import { heldAgainstDayOfRun } from './day-of-run.ts';
 import { heldAgainstDaysBeside } from './days-beside.ts';
 import { heldAgainstWishes } from './days-wished.ts';
 import { heldAgainstWhatGoesOn } from './goes-on.ts';
-import { heldAgainstOtherCount } from './counted-otherwise.ts';
 import { heldAgainstHours } from './hours-outside.ts';
-import { heldAgainstIdleDays } from './idle-days.ts';
 import { heldAgainstLabels } from './labelled-days.ts';
 import { heldAgainstOtherDay } from './other-day.ts';
 import { heldAgainstAlternatives } from './or-others.ts';
 import { heldAgainstLeftOut } from './left-out.ts';
 import { heldAgainstMaybe } from './may-be.ts';
 import { heldAgainstOthersDays } from './of-others.ts';
-import { heldAgainstOneOfThem } from './one-of-them.ts';
-import { heldAgainstOccasionByNumber } from './occasion-by-number.ts';
 import { heldAgainstOneThing } from './one-thing.ts';
 import { heldAgainstChoice } from './on-offer.ts';
-import { heldAgainstMoved } from './moved-by.ts';
 import { heldAgainstParts } from './part-of-run.ts';
-import { heldAgainstPicked } from './one-picked.ts';
 import { heldAgainstNotFilmed } from './not-filmed.ts';
 import { heldAgainstNumberBehind } from './number-behind.ts';
 import { heldAgainstPutOff } from './put-off.ts';
 import { heldAgainstRehearsals } from './rehearsed-first.ts';
 import { heldAgainstRows } from './rows-wanted.ts';
-import { heldAgainstSettledRows } from './rows-settled.ts';
 import type { EventDays, Scene } from './scene.ts';
 import { heldAgainstTheSecond } from './second-day.ts';
 import { heldAgainstSomebodyElse } from './somebody-else.ts';
 import { heldAgainstOthers } from './the-one.ts';
 import { heldAgainstUnfixed } from './unfixed.ts';
 import { heldAgainstSomeOfIt } from './not-all-of-it.ts';
-import { heldAgainstPlace } from './wanted-by-place.ts';
 import { heldAgainstWantedToo } from './wanted-too.ts';
 import { heldAgainstWindow } from './window.ts';
 
@@ -46,7 +37,6 @@ const ALL = [
   heldAgainstWantedToo,
   heldAgainstSomeOfIt,
   heldAgainstCount,
-  heldAgainstOtherCount,
   heldAgainstOthers,
   heldAgainstHours,
   heldAgainstDaysBeside,
@@ -57,28 +47,20 @@ const ALL = [
   heldAgainstDayOfRun,
   heldAgainstParts,
   heldAgainstDayBeforeFilmed,
-  heldAgainstCountedFrom,
   heldAgainstPutOff,
-  heldAgainstMoved,
   heldAgainstLabels,
   heldAgainstRehearsals,
   heldAgainstNotFilmed,
   heldAgainstRows,
-  heldAgainstSettledRows,
   heldAgainstSomebodyElse,
   heldAgainstAlternatives,
   heldAgainstOthersDays,
   heldAgainstLeftOut,
-  heldAgainstIdleDays,
   heldAgainstOneThing,
-  heldAgainstOneOfThem,
-  heldAgainstPicked,
-  heldAgainstPlace,
   heldAgainstMaybe,
   heldAgainstChoice,
   heldAgainstWindow,
   heldAgainstNumberBehind,
-  heldAgainstOccasionByNumber,
   heldAgainstUnfixed,
   heldAgainstDecision,
   heldAgainstBounds,

@@ -28,14 +28,10 @@ const GOES_ON = toDay(
   {they} arrive/arrives/fly_in/flies_in/travel_up/travels_up/check_in/checks_in/move_in/moves_in
   volunteers/helpers/stewards/organisers/organizers/exhibitors/stallholders/parents/players/teams meet/meets/gather | tents/tent/marquee/marquees/chairs/tables/toilets/fences/stage/flowers {be} delivered/collected/put_up/taken_down
   ticket_holders/members/children/students/pensioners/residents get_in/go/enter/come_in free/for_free/half_price | {be} paid/payable/due ... | payment/invoice/balance/deposit is
-  contract/agreement/licence/license/lease/insurance/permit/sponsorship would/will/is_to/should? start/starts/begin/begins/run/runs/end/ends/renews/renew
-  {kit} leaves/leave/goes/departs ... | {kit} {be}? arrive/arrives/comes/come/delivered/collected/picked_up/booked/hired/rented/ready/due/dropped_off
-  article/report/piece/magazine/issue/paper/advert/ad/advertisement appears/comes_out/is_out/is_published/goes_to_press/goes_to_print/will_appear/should_appear/is_printed | we/they/couple/he/she got/were/are/became engaged
   sponsor/sponsors/client/clients/board/funder/funders/judges want/wants to see/have it/them/something | publish/post/upload/use/release/share it/them/this | it goes/will_go/is_going on/onto/up_on/out_on our/the website/channel/site/page/tv
 `,
   {
     be,
-    kit: `kit/gear/equipment/lights/lighting/sound_system/pa/costumes/set/banners/medals/trophies/t-shirts/parcel/piano/generator/van/hire_van/minibus/car/hire_car/lorry/truck/taxi`,
     house: `hall/venue/house/church/barn/library/museum/office/offices/school/theatre/theater/building/centre/center/club/hotel/restaurant/town_hall/road/street/bridge/car_park/site/ground/grounds/park/room/rooms/shop/factory/studio`,
     they: `guests/judges/speakers/teams/players/artists/performers/delegates/visitors/families/parents/relatives/crew_members/sponsors`,
   },
@@ -63,7 +59,7 @@ const TALKED_OVER = toDay(
 const ANOTHER_YEAR = toDay(`
   last_year's/previous_year's/next_year's edition/one/fair/festival/event/gala/show? was/is/will_be | last/previous edition/one/fair/festival/event was/took_place/fell | next_year/last_year/the_year_before/the_year_after/in_20* it/we/ours/they was/will_be/is/took_place/were/had_it/held_it/ran/'ll_be/did_it
   the? 20* edition/one/fair/festival/event/gala/show was/took_place/fell | it/this took_place/was_held/happened/was_on
-  you/your_colleague/your_team filmed/covered/shot/recorded/did our/my/the/a ... | you/your_colleague/your_team filmed/covered/recorded us/me/for_us/for_me/with_us/at_ours | we/i met/worked/spoke/talked you/together/with_you/at ... | we/i have worked/met/talked/spoken with_you/together | i/we saw/watched/found/got/read your/you ... | i/we wrote/emailed/mailed/called/rang/phoned/texted to_you/you
+  you/your_colleague/your_team filmed/covered/shot/recorded/did our/my/the/a ... | we/i met/worked/spoke/talked you/together/with_you/at ... | we/i have worked/met/talked/spoken with_you/together | i/we saw/watched/found/got/read your/you ... | i/we wrote/emailed/mailed/called/rang/phoned/texted to_you/you
   winner/winners/jury/judges/sponsor was/were chosen/picked/announced/drawn | registration/registration_desk/booking/bookings/sale opened/closed/started/began
 `);
 /** When the finished film is shown. */

@@ -17,7 +17,7 @@ const CHOICE = new RegExp(
     String.raw`\b${DAYS} (?:that )?(?:under (?:consideration|discussion)|we (?:have|had) in mind|we(?:'re| are) (?:considering|looking at|thinking (?:of|about)|weighing up|deciding between|choosing from)|on the table|in the running|to choose from|that (?:would|could|might) (?:work|suit|do))\b[^.;!?\d]{0,24}$`,
     String.raw`\b(?:given|gave|offered|offers|suggested|suggests|proposed) (?:us |me )?(?:two|three|several|a couple of|a choice of (?:two|three)|[23]) (?:(?:possible|free|available) )?${DAYS}\b[^.;!?\d]{0,24}$`,
     String.raw`\b(?:two|three|several|[23]) ${DAYS}\b[^.;!?\d]{0,16}\b(?:in mind|up for grabs|on offer|still open|(?:are|is) (?:possible|free|available))\b[^.;!?\d]{0,16}$`,
-    String.raw`\b(?:any|either|whichever) of (?:these|those|the following|the|them|our)\b[^.;!?\d]{0,50}$|\b(?:any|either) of (?:the )?$|(?<!\b(?:day|night|part|week|round|phase|leg|act|number|stage) )\b(?:one|two|three) (?:out )?of (?:the )?$`,
+    String.raw`\b(?:any|either|whichever) of (?:these|those|the following|the|them|our)\b[^.;!?\d]{0,50}$|\b(?:any|either) of (?:the )?$`,
     String.raw`\b(?:choos|pick|select|decid)ing (?:from|between|among)\b[^.;!?\d]{0,24}$`,
     String.raw`\b(?:vot\w+ on|vote between|poll (?:on|for|between|with)|torn between|wavering between|toss-?up between)\b[^.;!?\d]{0,24}$`,
     String.raw`(?:\bnot|n['’]t)(?: yet| quite| really)? (?:chosen|decided|picked|settled|fixed|agreed|made up our minds?)(?: yet)?(?: (?:on|between|which(?: (?:it is|one|day|date))?))?[:, –-][^.;!?\d]{0,16}$`,

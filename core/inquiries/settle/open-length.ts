@@ -39,8 +39,6 @@ const MORE_DAYS = [
   String.raw`\b(?:could|may|might|may well|might well) (?:well )?(?:take|last|run(?: to| for| over)?|need|go on for|stretch to|be spread over) ${NUMBER_OF_DAYS}\b`,
   String.raw`\bopen[ -]end(?:ed)?\b`,
   String.raw`\b(?:may|might|could|may well|might well|will probably|possibly|perhaps|maybe|probably)\b(?:,? (?!not\b)[\w']+){0,5}? ${ONE_MORE}(?! (?:instead|will|would|suits|works))`,
-  String.raw`\b${ONE_MORE}(?: is)?,? (?:(?:that|which) )?(?:(?:we|i|they)(?: have|['’]ve| are| still have)? )?(?:is )?(?:(?:yet|still) )*(?:not (?:yet )?|haven['’]t (?:yet )?|to be |to )(?:be )?(?:fix|set|decid|agree|confirm|choose|chosen|settl|name|announc|arrang)`,
-  String.raw`\b(?:24|36|48|72|twenty-four|forty-eight)[- ]?(?:hours?|hrs?|h) (?!film|video|turn|notice|cancel|reply|response|deliver|security|parking|reception|access)(?:[\p{L}-]+ ){0,2}?(?:events?|race|relay|challenge|run|ride|swim|walk|row|dance|danceathon|hackathon|jam|marathon|readathon|stream|broadcast|vigil|fast|party|play|match|game|tournament)\b`,
   String.raw`\b(?:plus|and|with|then) (?:perhaps|maybe|possibly|probably|potentially),? ${ONE_MORE}`,
   String.raw`\b(?:a|the) second (?:day|one|night)(?: is| as well| too|,)? (?:maybe|perhaps|possibly|possible|likely|if\b|tb[acd]|to be (?:confirmed|decided|agreed)|not (?:yet )?(?:sure|certain|fixed|confirmed))`,
   String.raw`\b(?:could|might|may) be (?:just )?(?:one|a|1) day,? (?:or )?(?:it )?(?:could|might|may) be (?:two|three|2|3)\b`,

@@ -4,7 +4,7 @@
 import { sentenceAround } from '../parts/sentences.ts';
 import { numberWord } from '../words.ts';
 import { daysSaid } from './days.ts';
-import { A_WEEK, askedDays, inMonthOf, union } from './days-among.ts';
+import { askedDays, inMonthOf, union } from './days-among.ts';
 import { allCounted } from './joined-up.ts';
 import { isEvent } from './pointed.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -28,6 +28,7 @@ const OR_MORE = /\bdays?,? or (?:maybe |possibly |perhaps |even )?(?:two|three|f
 /** "four days, the other three spread over the weeks after", "the rest to be agreed" */
 const SPREAD =
   /\b(?:spread|scattered|dotted|non-?consecutive|not consecutive|at intervals|to be (?:agreed|fixed|arranged|confirmed|decided)|tb[acd])\b|\b(?:the )?(?:others?|rest)(?: (?:one|two|three|four|five|six|\d))?(?: days?)? (?:later|when(?:ever)?|as and when|over (?:the|several|some))\b/i;
+const A_WEEK = 7;
 /** A longer run is asked about. */
 export const LONGEST_STATED = 14;
 

@@ -44,8 +44,6 @@ const ANSWER_AFTER =
 /** "the 12th at the very latest" */
 const AT_LATEST =
   /^(?:,? at (?:the )?(?:very |absolute )?(?:latest|outside)|(?: at| by)?(?: noon| midday| \d{1,2}(?:[:.]\d\d)?\s?(?:[ap]m)?),? (?:at )?latest)\b/i;
-/** "(if wet, then the": up to the next date. */
-const LEADS_ON = /^(?:,\s(?:then )?(?:on )?(?:the )?)?$/i;
 /** "moved from 4 to 11 September": the second date holds. */
 const MOVED =
   /\b(?:(?:had|have|has|need|needed|having) to (?:move|postpone|change|shift|reschedule|push|bring|put)|moved|moving|changing|postponing|rescheduling|shifting|gone|slipped|slid|rearranged|deferred|bumped|transferred|delayed|postponed|rescheduled|changed|shifted|pushed(?: back)?|switched|put back|brought forward)(?:,? (?!(?:to|into)\b)\w+){0,5},? from\s*(?:the )?$/i;
@@ -113,8 +111,7 @@ export function sayDates(
     const next = found[index + 1];
     const tail = tailOf(text, item.end, Math.min(sentence.end, next?.start ?? text.length, item.end + 60));
     // A cue in brackets that leads on to another date is that one's: "11 December (backup 12 December)".
-    const shared = next !== undefined && LEADS_ON.test(text.slice(tail.end, next.start));
-    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared }, true, next?.start);
+    const hit = nearest(text, { start: from, end: item.start }, { ...tail, shared: tail.end === next?.start }, true, next?.start);
     if (hit.after) consumed = item.end + hit.end;
     const lead = text.slice(Math.max(sentence.start, item.start - CUE_REACH, previous?.end ?? 0), item.start);
     const row = text.slice(lineStart(text, item.start), item.start);
@@ -228,19 +225,10 @@ function overnight(
   text: string,
   { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
 ): string[][] | undefined {
-  const join = sequence.items[1]?.join;
-  const lead = text.slice(Math.max(0, start - 30), start);
-  const slash = ONE_SLASH.test(text.slice(start, end)) && THE_NIGHT.test(lead);
-  const two = sequence.items.length === 2 && (join === 'range' || slash) && resolved.readings.every(({ length }) => length === 2);
-  const night = NIGHT_OF.test(lead) && INTO.test(text.slice(start, end));
+  const two = sequence.items.length === 2 && sequence.items[1]?.join === 'range' && resolved.readings.every(({ length }) => length === 2);
+  const night = NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end));
   return two && (night || RUNS_INTO.test(text.slice(start, end))) ? resolved.readings.map((days) => days.slice(0, 1)) : undefined;
 }
-
-/** "the night of 6/7 November"; "quiz night 6/7 November" may be on both. */
-const THE_NIGHT =
-  /(?<!\p{L})(?:overnight,?|(?<!\b(?:each|every|opening|closing) )(?:night|nuit|nacht|noche|notte) (?:of|from|on|du|de|del|vom|von|van|tra|zum))(?: (?:the|el|dem|den|le))?\s$/iu;
-/** "6/7 November": the slash stands between the two days, and is none of a date in figures. */
-const ONE_SLASH = /^(?:\p{L}+ ?\/ ?\p{L}+,? )?\d{1,2}(?:st|nd|rd|th)? ?\/ ?\d{1,2}(?:st|nd|rd|th)?(?: of)? \p{L}[^\d/]*(?: ?\d{4})?$/iu;
 
 /** What a closing date is one of, where its clause tells more than the nearest word. */
 function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefined {

@@ -1,9 +1,9 @@
 /**
  * A second day that may only be when somebody does something else, or when the night of the first one ends: both are asked about.
  */
-import { askedDays, namedAmong } from './days-among.ts';
+import { askedDays } from './days-among.ts';
 import { runFrom } from './run.ts';
-import type { EventDays, Scene, Where } from './scene.ts';
+import type { EventDays, Scene } from './scene.ts';
 
 const FAR = 130;
 /** "Saturday 12 December, and on Monday we all go home": a weekday that begins a clause of its own. */
@@ -14,27 +14,13 @@ const WE_DO =
 const TILL_DAY = /\d[^;!?\n]*(?:till?|until|to|[-–])\s[^;!?\n]{2,24}$/i;
 const AT_NIGHT = /^,? (?:at )?(?:0?[1-5](?:[:.]\d\d)? ?a\.?m?\b|0[1-5][:.]\d\d\b)/i;
 
-const LAST_WORDS = /(?:(?:\p{L}+day|\d{1,2}(?:st|nd|rd|th)?(?: \p{L}+)?)(?:,? (?:the )?\d\S*)?)$/iu;
-const NEAR = 40;
-const TILL_SMALL =
-  /\b(?:until|till?|to|through to|up to|ends? at|ending at|finish(?:es|ing)? at|into|in) (?:about |around )?(?:0?[1-5](?:[:.]\d\d)? ?a\.?m\.?|0[1-5][:.]\d\d|the (?:small|early|wee) hours)(?: of| on)?(?: the)? $/i;
-
 /** Two days, or with the first of them alone as a question where the second may only be when somebody does something else or a night ends. */
-export function heldAgainstTheSecond({ text, dates: mentions }: Scene, event: EventDays): EventDays {
+export function heldAgainstTheSecond({ text }: Scene, event: EventDays): EventDays {
   const [first, second] = event.dates;
   const told = event.where.at(-1);
   if (event.dates.length !== 2 || first === undefined || second === undefined || !told || event.dropped || event.counted) return event;
   const [words, rest] = [text.slice(told.start, told.end), text.slice(told.end, told.end + FAR)];
-  // "until 1 am on Saturday", and Saturday is not told again
-  const ofSecond = mentions.filter((mention) => namedAmong(mention, [second]).length > 0);
-  const small = ofSecond.length > 0 && ofSecond.every((mention) => isSmall(text, mention));
   const ofElse =
-    small ||
-    (OWN_CLAUSE.test(words) && WE_DO.test(rest)) ||
-    (runFrom(first, 2)[1] === second && TILL_DAY.test(words) && AT_NIGHT.test(rest));
+    (OWN_CLAUSE.test(words) && WE_DO.test(rest)) || (runFrom(first, 2)[1] === second && TILL_DAY.test(words) && AT_NIGHT.test(rest));
   return ofElse ? askedDays(event.where, [[first], [first, second]], 'open') : event;
 }
-
-/** The day on which a night ends. */
-const isSmall = (text: string, { start, end }: Where): boolean =>
-  TILL_SMALL.test(text.slice(Math.max(0, start - NEAR), start)) || TILL_SMALL.test(text.slice(start, end).replace(LAST_WORDS, ''));

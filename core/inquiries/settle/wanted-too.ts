@@ -4,9 +4,8 @@
  * and that it comes on top, all of them are the days; where they say less, it is asked.
  */
 import { sentenceAround } from '../parts/sentences.ts';
-import { A_WEEK, askedDays, inMonthOf, MOST_MENTIONS, OF_ELSE, union, within } from './days-among.ts';
+import { askedDays, inMonthOf, MOST_MENTIONS, OF_ELSE, union, within } from './days-among.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
-import { isTheOne } from './wanted-by-place.ts';
 
 /** It comes on top of something. */
 const TOO =
@@ -117,6 +116,7 @@ function undatedToo(text: string): boolean {
 }
 const UNDATED =
   /\b(?:the (?:day|week|evening|night|morning)|(?:a|one|two|three) (?:days?|weeks?)|a fortnight) (?:later|after(?: that)?|before(?: that)?|earlier),? (?:is|are|comes?|there(?:'s| is| are)|we have|we hold|our|the)\b[^.;!?\n]{4,120}/iu;
+const A_WEEK = 7;
 
 /** Whether a day comes on top and is to be filmed: `true` where both is told in so many words, `false` where one of them is to be concluded, nothing where it is neither. */
 function isAdded(text: string, told: readonly DateMention[], at: number): boolean | undefined {
@@ -129,8 +129,7 @@ function isAdded(text: string, told: readonly DateMention[], at: number): boolea
   const behind = /^[.;!?]\s+([^.;!?\n]{4,90})/.exec(text.slice(sentence.end, sentence.end + REACH))?.[1] ?? '';
   const follows = to === sentence.end && THAT.test(behind) && MINE.test(behind) && (TOO.test(behind) || FILMED.test(behind)) ? behind : '';
   const words = `${clause} ${follows}`;
-  // "but it's the rehearsal on the 11th that we want filmed" takes the place of the other day.
-  if (NOT_MINE.test(words) || isTheOne(text, { start, end })) return undefined;
+  if (NOT_MINE.test(words)) return undefined;
   const mine = FILMED.test(words) || (MINE.test(words) && !(PREPARES.test(clause) && !new RegExp(FILM, 'iu').test(words)));
   const onTop = TOO.test(words) || ON_TOP.test(text.slice(sentence.start, start));
   if (!mine) return undefined;

@@ -27,7 +27,7 @@ const ONLY = new RegExp(
 );
 /** "only on the first and last days", "just the first two days", "could you do the opening day and the closing day?" */
 const SOME = new RegExp(
-  String.raw`\b(?:only|just|wants?|needs?|like you|have you|looking for|after|could you do|can you do)\b[^.;!?\n]{0,24}(?<!\b(?:but|except|except for|bar|apart from|minus|save|save for|without|than)(?: on| for)? )\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH})(?: (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(?=\s?[.,;!?)\n]))|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
+  String.raw`\b(?:only|just|wants?|needs?|like you|have you|looking for|after|could you do|can you do)\b[^.;!?\n]{0,24}\bthe (?:(${NTH})(?: ${ONE})? and (?:the |on the )?(${NTH})(?: (?:nights?|days?|evenings?|ones?|dates?|shows?|performances?|sessions?)\b|(?=\s?[.,;!?)\n]))|(first|last|final) (two|three|2|3) (?:nights|days|evenings|dates|shows)\b)`,
   'i',
 );
 /** The same by a number as a noun: "nur am zweiten", "seulement le deuxième", "solo el segundo". */
@@ -92,11 +92,6 @@ const COUNT_OF =
 /** "i.e. the 27th and the 29th" */
 const NAMELY = /\b(?:i\.?e\.?|namely|that is|viz\.?),? (?:on )?(?:the )?$/i;
 
-/** "you'd come for the Friday and the Sunday" */
-const YOU_ON =
-  /\byou(?:['’]d|['’]ll|['’]re| would| will| are)?(?: only| just)?(?: be)? (?:come|coming|there|here|needed|wanted|required|with us|join us|film|filming|on)(?: only| just)? (?:(?:on|for) )?(?:the )?$/i;
-const ENDS_THERE = /^\s?(?:[.;!)\n]|only\b|$)/;
-
 /** "17 to 25 October, you on three of those: Sat 17, Wed 21 and Sun 25", "5 to 9 July, the lectures are on the 5th, 7th and 9th": days of a run that are told one by one, with others between them. */
 function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): EventDays | undefined {
   const { dates } = settled;
@@ -113,10 +108,7 @@ function fromTheRun({ text, dates: mentions }: Scene, settled: EventDays): Event
   const lists = told.filter(
     ({ mention, days }) =>
       (days.length > 2 ||
-        (days.length === 2 &&
-          (mention.explicit ||
-            NAMELY.test(text.slice(Math.max(0, mention.start - 14), mention.start)) ||
-            (YOU_ON.test(text.slice(Math.max(0, mention.start - 60), mention.start)) && ENDS_THERE.test(text.slice(mention.end)))))) &&
+        (days.length === 2 && (mention.explicit || NAMELY.test(text.slice(Math.max(0, mention.start - 14), mention.start))))) &&
       !consecutive(days),
   );
   const [list] = lists;

@@ -2,7 +2,7 @@
  * Programmes of which a sentence names some rows, and runs of which somebody else has a day.
  */
 import { describe, expect, test } from 'vitest';
-import { aFair, daysOf, readAt } from './reading.ts';
+import { readAt } from './reading.ts';
 
 const WEEKEND = `Our wedding weekend in Fargo:
 
@@ -84,22 +84,3 @@ describe('days in words', () => {
     expect([fields.start, fields.end]).toEqual(['2026-12-12', '2026-12-12']);
   });
 });
-
-test('rows that are settled already leave the others to be asked about', () =>
-  expect(
-    daysOf(
-      "Hi Kit,\n\n1) Fair, 13 November - confirmed, thank you.\n2) Lantern parade, 4 December - could you film this as well?\n3) New Year's swim, 1 January - we will ask you nearer the time.\n\nRobin",
-    ),
-  ).toBe('ask'));
-
-test('a hall that is confirmed settles no row', () =>
-  expect(
-    daysOf(
-      'Hi Kit,\n\ncould you film two days for us in Ripon?\n\n- Saturday 13 November 2027: gala dinner, City Hall, venue confirmed\n- Sunday 14 November 2027: brunch, City Hall\n\nLet me know what you would charge.\n\nRobin',
-    ),
-  ).toBe('11-13..11-14'));
-
-test.each([
-  ['11-12..11-13', 'Our tournament is on 12 and 13 November 2027. Our team has the first game.'],
-  ['11-13..11-14', 'Our market is on 13 and 14 November 2027. A local company has the Saturday market.'],
-])('what others have is no day of the film: %s: %s', (want, sentence) => expect(daysOf(aFair(sentence))).toBe(want));
