@@ -3,6 +3,7 @@
  * they take another for the call as well, it is not stated; nor is an hour at which by the rules the show begins, however sure they are: one in twelve
  * of those was none.
  */
+import { timeChances } from './context/chances.ts';
 import type { Page } from './learned/features.ts';
 import type { Learned } from './learned/models.ts';
 import { MOST_MENTIONS, OF_ELSE } from './settle/days-among.ts';
@@ -10,7 +11,6 @@ import { ownerOf } from './settle/owner.ts';
 import type { Calls } from './settle/points.ts';
 import type { SaidTime } from './settle/scene.ts';
 import { wallOf } from './settle/walls.ts';
-import { timeChances } from './context/chances.ts';
 
 /**
  * From which chance on another hour of a job of one day is a rival, and from which on one that is likelier: in the sets that taught neither weights

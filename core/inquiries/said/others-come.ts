@@ -16,13 +16,12 @@ const FROM_THERE = String.raw`(?:the |a |some )?(?:crews?|people|team|lads|guys|
 /** What is brought or comes by itself. */
 const THINGS = String.raw`${THE}?(?:flowers|cakes?|tables?(?: and chairs)?|chairs|tents?(?: people)?|marquees?(?: people)?|food|drinks|buffet|bouncy castle|generator|portaloos|toilets|stage|sound system|sound desk|pa|furniture|deliver(?:y|ies)|delivery van|kit hire|balloons|decorations|rings|horse|carriage|sun|moon|tide|rain|light)`;
 const SUBJECT = String.raw`(?:${ANOTHER}|${THEIR_PEOPLE}|${OFFICERS}|${FROM_THERE}|${THINGS})`;
-const STILLS_COME = String.raw`(?:${STILLS})`;
 const WILL = String.raw`(?:(?:'s|'ll|'re|'d| is| are| was| will| would| should| must| can| could| has| have| need| needs| to| be| been| being| told| asked| expected| due| all| already| also| only| usually| going| get| gets){0,6})`;
 const COMES = String.raw`(?:comes?(?: up| in| over| along)?|coming|arriv(?:e|es|ing)|call(?:ed)?(?: time)?|in|there|here|on[- ]site|on deck|on duty|at|on|with us|booked|hired|delivered|brought|turn(?:s|ed)? up|turn(?:s|ed)? on|show(?:s)? up|reports?|reporting|meets?|meeting|assembl(?:e|es|ing)|sets?(?:ting)? up|loads?(?:ing)? in|start(?:s|ing)?|begin(?:s|ning)?|joins? us|goes? up|gathers?|gathering|lin(?:es?|ing) up|forms? up|check(?:s|ing)? in|sign(?:s|ing)? (?:in|on)|warm(?:s|ing)? up|rehears(?:es?|ing)|walks? the course|takes? (?:their|his|her) seats?|get(?:s|ting)? (?:in|there|here|access|going|to work|ready|dressed|changed))`;
 const REST = String.raw`(?: (?!you\b|u\b|your\b|yours\b|until\b|till?\b|to\b|by then\b|and\b|so\b|but\b)[\p{L}'-]+){0,5}?`;
 const AT = String.raw`(?:,? (?:is|are|at|from|for|by|around|about|until after|no later than))* `;
 const OTHERS_COME = new RegExp(`${CLAUSE_BEGINS}${SUBJECT}${WILL} ${COMES}${REST}${AT}$`, 'iu');
-const PHOTOGRAPHER_COMES = new RegExp(`${CLAUSE_BEGINS}${STILLS_COME}(?:${WILL} ${COMES}${REST}${AT}|:? )$`, 'iu');
+const PHOTOGRAPHER_COMES = new RegExp(`${CLAUSE_BEGINS}${STILLS}(?:${WILL} ${COMES}${REST}${AT}|:? )$`, 'iu');
 /** "the coach wants the team there by", "we've told everyone to be there for" */
 const TOLD_OTHERS = new RegExp(
   String.raw`\b(?:(?:(?:told|asked|asking|tell|telling|invited) (?:all )?(?:the |our |my )?(?:everyone|everybody|teams?)|coach (?:wants|needs|expects) the team)|(?:told|asked|asking|tell|telling|invited|want|wants|need|needs|expects?|has|have|get|gets|had) (?:all )?(?:the |our |my )?(?:guests?|people|parents|players|pupils|students|kids|children|family|families|speakers|delegates|attendees|members|staff|volunteers|cast|choir|dancers|bridesmaids|groomsmen|ushers|exhibitors|runners))(?: to (?:be|come|arrive|turn up|meet|gather|assemble|get|show up))?(?: (?:there|here|in|up|seated|ready|on site|at the [\p{L}-]+|on the [\p{L}-]+|in the [\p{L}-]+))* (?:for|by|at|from|around|about) $`,
@@ -67,28 +66,32 @@ const BEGINS_ITEM = /(?:^|[.,;:!?\n|•]\s*|\n[-*]\s)$/;
 const BEFORE_IT =
   /\b(?:hours?|minutes?|mins?|quarter of an hour) (?:before|prior to|ahead of) (?:the|our|it|we|they|doors|curtain|kick-?off)\b(?:(?! (?:so|which|and|that)\b) [\p{L}'-]+){0,4}(?: (?:at|from|is|are))? $/iu;
 /** When the occasion begins: "we begin at", "it starts at". */
-const OCCASION = new RegExp(
+const IT_BEGINS = new RegExp(
   String.raw`${CLAUSE_BEGINS}(?:we(?:'ll| will| usually| always)?|(?:it|things|everything|proceedings|that|this|(?:the|our) (?:event|day|fair|conference|show|concert|party|ceremony|service|match|game|race|meeting|dinner|gala|festival|market|wedding|reception|class|talks?|lecture|seminar))${WILL}) (?:begins?|starts?|kicks? off|opens?|gets? going|gets? under ?way|commences?)${AT}$`,
   'iu',
 );
 /** "18:00 Doors", in a list. */
-const OCCASION_BEHIND =
+const BEGINS_BEHIND =
   /^\d{1,2}(?:[:.h]?\d\d)? ?(?:[ap]\.?m\.?|h|uhr)? ?(?:[-–:|] ?)?(?:doors|show|curtain(?: up)?|kick-?off|ceremony|dinner|lunch|speeches|awards|concert|first \p{L}+|keynote|welcome|opening|talks|drinks|cocktails|reception|dancing)(?: (?:opens?|starts?|begins?|time))?\s*(?=[,;.\n]|$)/iu;
 /** "Coverage: bridal prep 9am through first dance 9pm": parts of the day that are filmed. */
 const COVERED = /\b(?:coverage|filming|shooting)\b[^.;!?\n]{0,60}$/i;
-/** True where another hour is told from this one. */
-export const toldFromIt = (text: string, at: number): boolean => BEFORE_IT.test(text.slice(Math.max(0, at - LEAD), at));
-/** True where the occasion begins at an hour. */
-export const occasionBegins = (text: string, at: number): boolean => {
-  const lead = text.slice(Math.max(0, at - LEAD), at);
-  return OCCASION.test(lead) || (BEGINS_ITEM.test(lead) && OCCASION_BEHIND.test(text.slice(at, at + BEHIND)));
-};
+/** A word for coming and what leads on to the hour, at the end of a clause. */
+export const COMES_THEN = new RegExp(`(?:^|[ '])${COMES}${REST}${AT}$`, 'iu');
 /** Where another camera is sought, it is me. */
 const SEEKS_ANOTHER =
   /\b(?:need|want|look\w* for|after|seek\w*|be|as|hire|book) (?:you (?:as|to be) )?(?:the |an? |our )?(?:another|second|other|extra|additional|main|lead)\b/i;
 /** In a message that asks for film whoever is called a photographer is another. */
 const SEEKS_FILM = /\b(?:film|video|record|stream|camera)/i;
 const [LEAD, BEHIND] = [160, 70];
+
+/** True where another hour is told from this one. */
+export const toldFromIt = (text: string, at: number): boolean => BEFORE_IT.test(text.slice(Math.max(0, at - LEAD), at));
+
+/** True where the occasion begins at an hour. */
+export const occasionBegins = (text: string, at: number): boolean => {
+  const lead = text.slice(Math.max(0, at - LEAD), at);
+  return IT_BEGINS.test(lead) || (BEGINS_ITEM.test(lead) && BEGINS_BEHIND.test(text.slice(at, at + BEHIND)));
+};
 
 /** True where what stands before an hour says that others come then. */
 export function othersCome(text: string, at: number): boolean {
@@ -102,6 +105,3 @@ export function othersCome(text: string, at: number): boolean {
     (PHOTOGRAPHER_COMES.test(lead) && SEEKS_FILM.test(text))
   );
 }
-
-/** A word for coming and what leads on to the hour, at the end of a clause. */
-export const COMES_THEN = new RegExp(`(?:^|[ '])${COMES}${REST}${AT}$`, 'iu');

@@ -14,6 +14,7 @@ import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { engagedThen } from './engaged-then.ts';
 import { noLonger } from './no-longer.ts';
+import { overnight } from './overnight.ts';
 import { LONGEST_CORRECTION, takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
 import { toldBeside } from './told-beside.ts';
@@ -27,15 +28,9 @@ const BY_SOMEBODY =
 /** "arrives by boat on the 11th": how, not till when; "by noon on the 11th" is till when. */
 const BY_MEANS =
   /\bby (?!(?:noon|midday|midnight|mid|lunch\w*|close|end|eod|eob|cob|evening|morning|afternoon|night|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|tea\w*|dinner|breakfast|the|latest|no|now|tomorrow|today|tonight|early|late|about|around|then|\p{L}+day|sat|sun|mon|tues?|weds?|thurs?|fri)\b)\p{L}[^,;:\d]{1,26} on (?:the )?$/iu;
-/** "in der Nacht von Freitag auf Samstag": one night that runs over midnight. */
-const NIGHT_OF =
-  /(?<!\p{L})(?:night|overnight|nuit|nacht|noche|notte)(?!\p{L}),?\s(?:of|from|on|du|de|del|vom|von|van|tra|between|zum)?(?:\s?(?:the|el|dem|den|le))?\s?$/iu;
 const SETTING_UP =
   /\b(?:set-?up|setting up|load(?:ing)?[- ]?in|rig(?:ging)?|build|install\w*|prep\w*|rehears\w*|get-?in|bump-?in|aufbau|montage|montaje|allestimento|opbouw)\b/i;
 const REHEARSALS = /\brehears\w*/gi;
-/** "Friday 31 December into Saturday 1 January": one night, said by how it passes into the next day. */
-const RUNS_INTO = /\s(?:running |going |straight )?into\s/i;
-const INTO = /\s(?:to|into|going into|au|auf(?: den)?|al|op|on)\s|[-\u2013/]/i;
 /** "Graag voor 1 november een reactie" */
 const BEFORE_DATE = /(?<!\p{L})(?:voor|vóór|tegen|avant(?: le)?|antes del?|bis(?: zum)?|prima del?|entro(?: il)?|until|till)\s$/iu;
 const ANSWER_AFTER =
@@ -219,16 +214,6 @@ const isElse = (text: string, item: Where & { resolved: Resolved }, cue: Cue | u
 /** "let me know in two days" */
 const inDays = ({ sequence: { items } }: { sequence: Sequence }, lead: string): boolean =>
   items.length === 1 && items[0]?.atom.relative?.kind === 'days' && JUST_ASKED.test(lead);
-
-/** The first day of a night that runs into the next one, in every reading. */
-function overnight(
-  text: string,
-  { resolved, sequence, start, end }: Where & { sequence: Sequence; resolved: Resolved },
-): string[][] | undefined {
-  const two = sequence.items.length === 2 && sequence.items[1]?.join === 'range' && resolved.readings.every(({ length }) => length === 2);
-  const night = NIGHT_OF.test(text.slice(Math.max(0, start - 30), start)) && INTO.test(text.slice(start, end));
-  return two && (night || RUNS_INTO.test(text.slice(start, end))) ? resolved.readings.map((days) => days.slice(0, 1)) : undefined;
-}
 
 /** What a closing date is one of, where its clause tells more than the nearest word. */
 function closing(text: string, item: Where, cue: Cue | undefined): Cue | undefined {

@@ -3,15 +3,7 @@
  * them those that I need not come to, and a van's.
  */
 import { expect, it } from 'vitest';
-import { facts, lines } from './reading.ts';
-
-/** The first call of a job on 13 November, `-` where none is stated; on the day before with its day. */
-function call(told: string): string {
-  const { firstCall } = facts(
-    `Hello,\n\nWe have an event coming up in Fargo on November 13, 2027 and need a videographer for the day. ${told}\n\nCould you reply by October 1 at 5 pm?\n\nBest,\nRobin`,
-  );
-  return firstCall?.replace('2027-11-13T', '').replace('2027-11-', '') ?? '-';
-}
+import { callOf, facts, lines } from './reading.ts';
 
 const told: [call: string, ways: string][] = [
   // whoever else comes, is filmed or is told of: these are mine
@@ -188,7 +180,7 @@ const told: [call: string, ways: string][] = [
 ];
 
 it.each(told.flatMap(([expected, ways]) => lines(ways).map((way) => [expected, way] as const)))('%s: %s', (expected, way) => {
-  expect(call(way)).toBe(expected);
+  expect(callOf(way)).toBe(expected);
 });
 
 /** The rehearsal of the day before, and the van of the others, with days that are told elsewhere. */

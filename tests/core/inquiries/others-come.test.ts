@@ -3,15 +3,7 @@
  * hours that take the place of one told before, and in which half of the day doors open. None of them is a call, and one that is told beside them is.
  */
 import { expect, it } from 'vitest';
-import { facts, lines } from './reading.ts';
-
-/** The first call of a job on 13 November, `-` where none is stated; on the day before with its day. */
-function call(told: string): string {
-  const { firstCall } = facts(
-    `Hello,\n\nWe have an event coming up in Fargo on November 13, 2027 and need a videographer for the day. ${told}\n\nCould you reply by October 1 at 5 pm?\n\nBest,\nRobin`,
-  );
-  return firstCall?.replace('2027-11-13T', '').replace('2027-11-', '') ?? '-';
-}
+import { callOf, facts, lines } from './reading.ts';
 
 const told: [call: string, ways: string][] = [
   // people who are not me, and what is brought
@@ -147,12 +139,12 @@ const told: [call: string, ways: string][] = [
 ];
 
 it.each(told.flatMap(([expected, ways]) => lines(ways).map((way) => [expected, way] as const)))('%s: %s', (expected, way) => {
-  expect(call(way)).toBe(expected);
+  expect(callOf(way)).toBe(expected);
 });
 
 /** The first call where the hours of a list are of others. */
 it('takes no hour of others in a list', () => {
-  const list = (rows: string): string => call(`Plan for the day:\n${rows}\n`);
+  const list = (rows: string): string => callOf(`Plan for the day:\n${rows}\n`);
   expect(list('07:00 Staging load in\n09:00 Lighting focus\n11:00 Band sound check\n18:00 Doors\n19:00 Show')).toBe('-');
   expect(list('Caterer arrives 1pm\nPhotographer arrives 2pm\nCeremony 4:30pm')).toBe('-');
   expect(list('Photographer 2pm-10pm\nDJ 6pm-11pm\nBand 7pm-9pm')).toBe('-');

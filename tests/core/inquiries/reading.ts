@@ -47,5 +47,13 @@ export function daysOf(text: string, home = 'leeds', at = '2027-09-01T10:00'): s
   return days?.replaceAll(/\d{4}-/g, '') ?? 'ask';
 }
 
+/** The first call of a job on 13 November, with what is told of its hours; `-` where none is stated; on the day before with its day. */
+export function callOf(told: string): string {
+  const { firstCall } = facts(
+    `Hello,\n\nWe have an event coming up in Fargo on November 13, 2027 and need a videographer for the day. ${told}\n\nCould you reply by October 1 at 5 pm?\n\nBest,\nRobin`,
+  );
+  return firstCall?.replace('2027-11-13T', '').replace('2027-11-', '') ?? '-';
+}
+
 /** The ways of a list, one a line. */
 export const lines = (list: string): string[] => list.trim().split(/\s*\n\s*/);
