@@ -83,12 +83,16 @@ export function monthBefore(text: string, tokens: Tokens, { first, items }: Sequ
   if (items.length === 0 || items.some(({ atom }) => atom.day === undefined || atom.month !== undefined || atom.monthsAhead !== undefined))
     return undefined;
   const start = tokens[first]?.start ?? 0;
-  const word = IN_MONTH.exec(text.slice(Math.max(0, start - MONTH_LEAD), start))?.[1];
+  const lead = text.slice(Math.max(0, start - MONTH_LEAD), start);
+  const word = (IN_MONTH.exec(lead) ?? OF_HOLIDAY.exec(lead))?.[1];
   return word === undefined ? undefined : monthWord(word.toLowerCase());
 }
 const MONTH_LEAD = 60;
 const IN_MONTH =
   /(?<!\p{L})(?:in|of|im|en|i)\s(\p{L}{3,10})(?:\s[\p{L}']{1,9}){0,4}(?:\s?[,:(–-]\s?(?:\p{L}{2,6}\s)?|\s(?:is|will be|falls on|would be)\s(?:on\s)?)(?:the\s)?$/iu;
+/** "August Bank Holiday Monday, that's the 30th" */
+const OF_HOLIDAY =
+  /(?<!\p{L})(\p{L}{3,10}) (?:bank holiday|long weekend)(?: \p{L}{3,6}day)?\s?[,:(–-]?\s?(?:(?:so |and )?(?:that's|that is|which is|it's|i\.e\.|this year)\s)?(?:the\s)?$/iu;
 
 const LEAD = 40;
 const NEXT_MONTH =

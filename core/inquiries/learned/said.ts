@@ -5,7 +5,7 @@ import type { Ruled } from '../kind.ts';
 import { dueOfOthers } from '../settle/answer-by.ts';
 import { MOST_MENTIONS } from '../settle/days-among.ts';
 import { atDawn } from '../settle/at-dawn.ts';
-import { endsAtNight, isTonight } from '../settle/half-of-call.ts';
+import { endsAtNight, goesOverMidnight, isTonight } from '../settle/half-of-call.ts';
 import { ofMorning } from '../settle/of-morning.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
@@ -51,7 +51,9 @@ function halved(page: Page, learned: Learned): SaidTime[] {
       .flatMap(({ end, minutes }) => {
         const { is, chance } = likeliest(learned.half, halfFeatures(page, time, end));
         const tooLong =
-          time.said === 'call' && is === 'am' && (endsLate(minutes % 720, page.scene, LONGEST_SHIFT) || isTonight(page.scene) || night);
+          time.said === 'call' &&
+          is === 'am' &&
+          (endsLate(minutes % 720, page.scene, LONGEST_SHIFT) || isTonight(page.scene) || goesOverMidnight(page.scene) || night);
         // "set up 20:00 and be done 4ish": no end of the day before its call.
         const before = time.said === 'wrap' && is === 'pm' && !time.date && called !== undefined && called > (minutes % 720) + 720;
         // "sunrise at 6:55 ... you're excused at 9"

@@ -107,7 +107,7 @@ export const commonWords: ReadonlySet<string> = new Set(
   ideal normal central eden joy bliss harmony concord unity friendship freedom providence
   marathon sparta troy athens rome carthage corinth
   ende beginn aufbau abbau schluss gage tarif honorar antwort treffen dreh fin fine début inicio cita llegada montaje arrivo opbouw einde gracias merci danke
-  atlantic pacific mountain eastern stamps shepherd
+  atlantic pacific mountain eastern stamps shepherd sandy denny ashley tracy lindsay whitney dexter
   aurora elgin como ontario california oregon delaware nevada
   rio indy palmy hopton weir tysons wetter
   english welsh irish gaelic scots french german spanish italian portuguese dutch danish swedish norwegian polish czech greek turkish russian ukrainian arabic hebrew

@@ -52,7 +52,7 @@ const BEGINS_ELSE = new RegExp(
   'iu',
 );
 /** Parts of the day that stand beside their hour in a list: "Gates: 9am", "Arrival time of guests: 6 pm". */
-const PART = String.raw`(?:(?:band|dj|choir) sound ?check|gates|registration|check-?in|first (?:race|act|match|heat|talk|speaker|game|bout|fight|look)|guest arrivals?|guests? arriv(?:e|es|al)|arrivals?(?: time)? of (?:the )?guests|hair (?:and|&) make-?up|bridal prep|coffee|breakfast|(?:stage|staging|set|stand|marquee) build|staging|(?:staging|stage|lighting|sound|audio|av|band|dj|talent|cast|caterers?|catering|florist)(?: crew| team)?(?: load-? ?in| in| arriv(?:e|es|al)| set-?up| rig| focus| call| access| get-in)?)`;
+const PART = String.raw`(?:(?:band|dj|choir) sound ?check|p[oō]whiri|karakia|(?:the )?caretaker|decorations?|decorators?|gates|registration|check-?in|first (?:race|act|match|heat|talk|speaker|game|bout|fight|look)|guest arrivals?|guests? arriv(?:e|es|al)|arrivals?(?: time)? of (?:the )?guests|hair (?:and|&) make-?up|bridal prep|coffee|breakfast|(?:stage|staging|set|stand|marquee) build|staging|(?:staging|stage|lighting|sound|audio|av|band|dj|talent|cast|caterers?|catering|florist)(?: crew| team)?(?: load-? ?in| in| arriv(?:e|es|al)| set-?up| rig| focus| call| access| get-in)?)`;
 const PART_BEFORE = new RegExp(
   String.raw`(?:^|[.,;:!?\n•|]\s*|\n[-*] )(?:the )?(?!(?:[\p{L}]+ )?(?:sound|rehears|tech|run))${PART}(?: (?:open|opens|starts?|time|at|from|is|are))*:? $`,
   'iu',

@@ -12,6 +12,9 @@ const DATE_WORDS =
 const NTH_WORDS = /(?<!\p{L})(?:first|second|third|last|final|opening|closing|and)(?!\p{L})/giu;
 const DAY_NAMED =
   /(?<!\p{L})(?:(?:first|opening) day|(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tue|wed|thu|fri|sat|sun|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|\p{Lu}\p{Ll}+(?:tag|woch))(?!\p{L})/iu;
+const FROM = /(?<!\p{L})(?:from|von|ab|de)\s$/iu;
+const BE_THERE_TO =
+  /^\s?\((?:then )?(?:please )?(?:you )?(?:be|come|arrive|we need you|you are|you're)\b[^()\d\n]{0,24}\) (?:to|until|till|til)(?: (?:about|approximately|around|roughly))?\s$/i;
 const [LAST_MORNING, FIRST_EVENING] = [13 * 60, 15 * 60];
 
 /** "Friday 24 Sept 14:00 to Saturday 25 Sept 14:00", "9am Sat to 5pm Sun": one time is the call, the other the wrap. */
@@ -32,8 +35,11 @@ export function timesAcross(text: string, times: readonly TimeMention[], dates: 
     const bracketed =
       /\bfrom\b[^.;\n]{1,40}\($/i.test(text.slice(Math.max(0, time.start - 50), time.start)) &&
       /^\)[^.;\d\n]{0,12}\b(?:to|until|through|till)\b[^.;\d\n]{0,40}\($/i.test(between);
+    // "from 19:00 (then please be there) to approximately 23:30"
+    const beThere = FROM.test(text.slice(Math.max(0, time.start - 12), time.start)) && BE_THERE_TO.test(between);
     if (
       bracketed ||
+      beThere ||
       ((dated || days) &&
         (/^(?:(?:right |all the way )?(?:through |thru )?(?:to|until|till|til|through|thru)|bis|au|al)$/i.test(words) ||
           (words === '' && dated && /\s-\s|->/.test(between)) ||

@@ -20,13 +20,17 @@ import { beginsForAll, labelOf } from './labels.ts';
 import { holdsHours, lastOfRun } from './hours-in-dates.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { dayUnder, headsOf } from './day-labels.ts';
+import { whenItCame } from './note-head.ts';
 import { nthHeading, nthIn, NTH_AFTER, NTH_REACH } from './nth-day.ts';
 import type { DateMention, SaidTime, Where } from './scene.ts';
+import { withoutStruck } from './struck-hours.ts';
 import { toldThen } from './told-then.ts';
 import { hourOfTravel } from './travel-hours.ts';
 
 const DAY_BEFORE =
   /\b(?:(?:day|night|nite|evening|eve|afternoon|arvo) (?:before|prior)|(?:previous|prior|preceding) (?:day|night|nite|evening|eve|afternoon|arvo)|eve of|la veille|vortag|vorabend|(?:tag|abend) (?:davor|vorher|zuvor)|víspera|(?:día|noche) (?:antes|anterior)|vigilia|(?:giorno|sera) prima|(?:dag|avond) (?:ervoor|daarvoor|tevoren))\b/i;
+/** "sound sets up the evening before but the cameras go in on the morning, 4.15am" */
+const ON_THE_MORNING = /\bon the (?:same |actual |very )?(?:morning|day)(?: itself)?,? (?:at )?$/i;
 const EVENING = /\b(?:evening|tonight|night|nite|afternoon|pm)\b/i;
 
 const CALL_IS = /\bcall(?: time)?(?: is|'s)(?: at)?\s$/i;
@@ -138,7 +142,7 @@ export function sayTimes(
       continue;
     }
     if (hit.after) consumed = time.end + hit.end;
-    if (hourOfTravel(text, time, before, built?.cue === 'wrap')) continue;
+    if (hourOfTravel(text, time, before, built?.cue === 'wrap') || whenItCame(text, time)) continue;
     const toldSo = built && (built.strong || hit.cue === undefined || hit.cue === 'event' || hit.cue === 'show') ? built.cue : undefined;
     // "be there from 15:00 and film until 22:00"
     const spanned = previous !== undefined && previous.end > sentence.start && !NOT_YET.test(before);
@@ -188,11 +192,12 @@ export function sayTimes(
       date,
       // "the evening before you dine with us and on Saturday we start at 7": the day that is named last counts.
       dayBefore:
-        DAY_BEFORE.test(
-          date && date.start >= from && date.end <= time.start
-            ? `${text.slice(date.start, time.start)} ${text.slice(tail.start, tail.end)}`
-            : `${ownClause(before)} ${clause}`,
-        ) ||
+        (!ON_THE_MORNING.test(before) &&
+          DAY_BEFORE.test(
+            date && date.start >= from && date.end <= time.start
+              ? `${text.slice(date.start, time.start)} ${text.slice(tail.start, tail.end)}`
+              : `${ownClause(before)} ${clause}`,
+          )) ||
         (date === undefined && saidAgain(said.at(-1), time, sentence)),
       nthDay:
         nthIn(
@@ -202,7 +207,7 @@ export function sayTimes(
       evening: EVENING.test(clause),
     });
   }
-  return withCorrections(text, said, numbers);
+  return withoutStruck(text, withCorrections(text, said, numbers));
 }
 
 /** "the evening before, between 19h00 and 20h00, so come at 19h00": the same hour of the same day. */

@@ -1,0 +1,68 @@
+/**
+ * Hours that look like a call: when a message came, what is struck out further on, an hour of the wrong half of an evening's day, what a bracket parts.
+ */
+import { expect, it } from 'vitest';
+import { callOf, facts, lines } from './reading.ts';
+
+/** The call of a message as it stands, `-` where none is stated. */
+const call = (text: string): string => facts(text, '2027-06-29T20:00:00+01:00[Europe/London]', 'leeds').firstCall?.slice(5) ?? '-';
+
+it.each(
+  lines(`
+    Missed call 7:52 PM (719) 555-0122
+    Voice message from 218-555-0159, 4:41 PM:
+    Voicemail, Tuesday 4:41 PM, 0:48
+    [Voicemail transcript, 9:05am]
+    Text message 8.15am:`),
+)('no hour of the job is when a message came: %s', (head) => {
+  expect(call(`${head}\n"Kit, this is Wes Orton in Whitby. The pageant is July thirtieth, and they asked me to find a camera guy."`)).toBe(
+    '-',
+  );
+});
+
+it('an hour behind the words for a message is a call where it says so', () => {
+  expect(call('Voicemail: Kit, we need you at 7:30 am on 30 July in Whitby to film our pageant.')).toBe('07-30T07:30');
+});
+
+const GAMES = 'Could you film our games in Whitby on 12 September? Please report to the tent at 8';
+
+it.each([
+  ["o'clock. Prizes are at five.\n\nPS Disregard eight o'clock, the park isn't unlocked before nine. Nine it is.", '09-12T09:00'],
+  [" am. Ignore 8 am, make it 9 o'clock.", '-'],
+  [' am. Forget the 8 am start, I will ring you.', '-'],
+  [' am. Forget about parking at 10.', '09-12T08:00'],
+])('what is struck out further on does not hold: %s', (words, expected) => {
+  expect(call(`${GAMES}${words}`)).toBe(expected);
+});
+
+it.each([
+  [
+    "his surprise 40th on Friday week? It's in Naas. Be there for half seven, he comes at half eight, and you can leave at eleven.",
+    '07-09T19:30',
+  ],
+  ['our wedding on Friday week? It is in Naas. Be there for half seven, the vows are at half eight, leave at eleven.', '07-09T07:30'],
+])('no party begins with a day of work: %s', (words, expected) => {
+  const said = call(`Hiya, could you film ${words}`);
+  expect([expected, '-']).toContain(said);
+});
+
+it('which half of New Year’s Eve is asked about where nothing else tells it', () => {
+  expect(call('new years eve in whitby. set up from 7, band on at 9, done half 12. wanting it filmed.')).not.toBe('12-31T07:00');
+});
+
+it('a bracket between two hours does not part them', () => {
+  const { firstCall, lastWrap } = facts(
+    'Could you film our open-air cinema in Whitby from Wed 15 till Sun 19 September? Each evening from 19:00 (then please be there) to approximately 23:30.',
+    '2027-06-29T20:00:00+01:00[Europe/London]',
+    'leeds',
+  );
+  expect([firstCall, lastWrap]).toEqual(['2027-09-15T19:00', '2027-09-19T23:30']);
+});
+
+it.each([
+  ['Sound sets up the evening before but the cameras go in on the morning, 4.15am.', '04:15'],
+  ['Access: caretaker from 12.00, decoration 13.00.', '-'],
+  ['Pōwhiri 10am, lunch at noon.', '-'],
+])('what is told of others or of another day: %s', (words, expected) => {
+  expect(callOf(words)).toBe(expected);
+});

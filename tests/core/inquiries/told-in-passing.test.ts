@@ -1,0 +1,36 @@
+/**
+ * What a message tells in passing: a weekday on which nothing is, a month that names a holiday, days by their numbers, how the sender is called.
+ */
+import { expect, it } from 'vitest';
+import { daysOf, facts, readAt } from './reading.ts';
+
+it.each([
+  ['09-18,09-19,09-21', 'Lectures fall on Monday 18, Tuesday 19 and Thursday 21 September. (There is nothing on Wednesday.)'],
+  ['09-18,09-19,09-21', 'Lectures are on Monday 18, Tuesday 19 and Thursday 21 September, nothing on the Wednesday.'],
+  ['09-14..09-15', 'It is from 13 to 15 September; you would join us for days 2 and 3.'],
+])('%s: %s', (days, told) => {
+  expect(daysOf(`Could you film our lectures in Whitby? ${told}`, 'leeds', '2028-08-03T07:48')).toBe(days);
+});
+
+it('the month of a holiday is that of the number behind it, not one told before', () => {
+  const { datesFound, questions } = readAt(
+    "Hiya, you did our Jade's do in March. It's me mum and dad's ruby wedding in Scarborough on August Bank Holiday Monday, that's the 30th. We want it filming again.",
+    '2027-07-12T17:42:00+01:00[Europe/London]',
+    'leeds',
+  );
+  expect(JSON.stringify([datesFound, questions])).toContain('30 August 2027');
+});
+
+it.each([
+  ['Barnsley', 'Kit, could you film our dinner? Barnsley, 12 September. Ring me: 07700 900664. Denny'],
+  ['Whitby', "We are burying our organist this Saturday in Whitby, and her children in Norway can't fly in. Could you stream it for them?"],
+])('the place is %s: %s', (place, text) => {
+  expect(facts(text, '2028-08-03T07:48:00+01:00[Europe/London]', 'leeds').place ?? '').toBe(place);
+});
+
+it.each([
+  ["Hi, do you do weddings? Ours is sometime in August in Whitby. What's your price?", true],
+  ['Thanks for the film! We will be in touch sometime in august.', false],
+])('who asks for a day that is not fixed asks: %s', (text, expected) => {
+  expect(readAt(text).isInquiry).toBe(expected);
+});
