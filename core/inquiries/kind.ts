@@ -72,6 +72,8 @@ const WANTS_ME = /\b(?:need|want|could use) (?:you|u)\b(?! to (?:sign|pay|send|f
 /** "Video the service and the potluck.": told as one tells somebody who is taken on already. */
 const BIDS =
   /(?:^|[.!?\n])[ \t]*(?:please |pls )?(?:film|record|video|videotape|tape|livestream|photograph)[ \t](?:the|our|my|all|both|everything)\b/i;
+/** "Could you do a talk at our camera club?" */
+const SPEAKS = /\b(?:do|give|hold|run|lead) (?:us )?an? (?:\w+ )?(?:talk|lecture|workshop|class|lesson|demo)\b/i;
 /** "Do you do weddings? Sometime in August": a day is wanted that is not fixed. */
 const SOME_DAY =
   /\b(?:some ?time|some day|at some point|a (?:day|weekend|saturday|sunday|weekday)|date (?:is |still )?(?:open|to be fixed|tbc|not fixed)) (?:in|during|around|early in|late in|towards|over) (?:(?:early|mid|late|the|end of) )*(?:jan|feb|march|april|may|june|july|aug|sept|oct|nov|dec|spring|summer|autumn|fall|winter|next)\w*\b/i;
@@ -200,7 +202,7 @@ function isInquiry(body: string, whole: string, { dated, elsewhere, details }: S
   if (asks)
     return (
       dated ||
-      (asked.work && !settled && !CHATS.test(body) && selling === 0 && SOME_DAY.test(body)) ||
+      (asked.work && !settled && !CHATS.test(body) && selling === 0 && OCCASION.test(body) && SOME_DAY.test(body) && !SPEAKS.test(body)) ||
       (roles.length > 0 && !THANKS.test(body) && (!CHATS.test(body) || (asked.work && roles.some(({ role }) => role === 'edit only'))))
     );
   if (THANKS.test(body) || selling > 0) return false;

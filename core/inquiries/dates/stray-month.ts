@@ -92,7 +92,7 @@ const IN_MONTH =
   /(?<!\p{L})(?:in|of|im|en|i)\s(\p{L}{3,10})(?:\s[\p{L}']{1,9}){0,4}(?:\s?[,:(–-]\s?(?:\p{L}{2,6}\s)?|\s(?:is|will be|falls on|would be)\s(?:on\s)?)(?:the\s)?$/iu;
 /** "August Bank Holiday Monday, that's the 30th" */
 const OF_HOLIDAY =
-  /(?<!\p{L})(\p{L}{3,10}) (?:bank holiday|long weekend)(?: \p{L}{3,6}day)?\s?[,:(–-]?\s?(?:(?:so |and )?(?:that's|that is|which is|it's|i\.e\.|this year)\s)?(?:the\s)?$/iu;
+  /(?<!\p{L}|\b(?:after|following|from|before) (?:the )?)(\p{L}{3,10}) (?:bank holiday|long weekend)(?: \p{L}{3,6}day)?\s?[,:(–-]?\s?(?:(?:so |and )?(?:that's|that is|which is|it's|i\.e\.|this year)\s)?(?:the\s)?$/iu;
 
 const LEAD = 40;
 const NEXT_MONTH =

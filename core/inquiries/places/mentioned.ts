@@ -59,7 +59,7 @@ const LEADS = [
   String.raw`\bsister (?:club|school|company|church|society|branch|site|hotel) ${IN} `,
   String.raw`\bha(?:ve|s) (?:\w+ )?(?:offices|branches|stores|shops|plants|teams|members|chapters|campuses)(?: \w+)? in `,
   // "her children in Norway can't fly in"
-  String.raw`\b(?:her|his|their|my|whose) (?:children|kids|grandchildren|family|relatives|relations|cousins|parents|grandparents|folks|in-laws) (?:back |over |up |down )?${IN} `,
+  String.raw`(?<!\b(?:film|filming|video|visit to|record|of|with|for|all) )\b(?:her|his|their|my|whose) (?:children|kids|grandchildren|family|relatives|relations|cousins|parents|grandparents|folks|in-laws) (?:back |over |up |down )?${IN} `,
   // "typed in a café in", "your film of the wedding in", "I know you're in"
   String.raw`\b(?:typed|typing) (?:[\w'é]+ ){0,5}(?:in|from|at) `,
   String.raw`\byour (?:film|video|work|trailer|clip|reel|showreel|footage|stream)s?(?: of| from| at| for)\b${WITHIN}{0,40} (?:in |at |from )?(?:the )?`,

@@ -12,7 +12,7 @@ const DATE_WORDS =
 const NTH_WORDS = /(?<!\p{L})(?:first|second|third|last|final|opening|closing|and)(?!\p{L})/giu;
 const DAY_NAMED =
   /(?<!\p{L})(?:(?:first|opening) day|(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tue|wed|thu|fri|sat|sun|lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche|\p{Lu}\p{Ll}+(?:tag|woch))(?!\p{L})/iu;
-const FROM = /(?<!\p{L})(?:from|von|ab|de)\s$/iu;
+const FROM = /\bfrom $/i;
 const BE_THERE_TO =
   /^\s?\((?:then )?(?:please )?(?:you )?(?:be|come|arrive|we need you|you are|you're)\b[^()\d\n]{0,24}\) (?:to|until|till|til)(?: (?:about|approximately|around|roughly))?\s$/i;
 const [LAST_MORNING, FIRST_EVENING] = [13 * 60, 15 * 60];

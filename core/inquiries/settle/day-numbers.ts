@@ -14,7 +14,7 @@ const ONLY = new RegExp(
 );
 /** "please come on day five", where no other day is told by its number */
 const COME_ON = new RegExp(
-  String.raw`\b(?:come(?: in)?|join(?: us)?|(?:need|want|like|book|have) (?:you|someone|somebody|a camera|a videographer)(?: there| here)?|film(?:ing)?|you(?:'d| would|'ll| will)(?: only)? be (?:needed|wanted|required|there|with us)) (?:in )?(?:only )?(?:on|for) ${LIST}\b`,
+  String.raw`\b(?:come(?: in)?|you(?:'d| would|'ll| will| could| can)? (?:only )?join(?: us)?|(?:need|want|like|book|have) (?:you|someone|somebody|a camera|a videographer)(?: there| here)?|film(?:ing)?|you(?:'d| would|'ll| will)(?: only)? be (?:needed|wanted|required|there|with us)) (?:in )?(?:only )?(?:on|for) ${LIST}\b`,
   'i',
 );
 const REFUSED = /(?:\bnot|n['’]t|\bnever|\bnobody|\bno)\b[^.;!?\n,]{0,30}$/i;

@@ -6,7 +6,7 @@ import { endsLate, LONGEST_DAY, LONGEST_SHIFT, SMALL_CALL } from './ends-late.ts
 import type { SaidTime, Scene, Where } from './scene.ts';
 
 const EVENING_EVENT =
-  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|carols?|pub|pints|new year'?s eve|nye|countdown|band (?:is |goes |comes )?on|burlesque|comedy|open mic|candlelit|torchlight|late)\b/i;
+  /\b(?:evening|tonight|night|screening|premi[eè]re|hogmanay|fireworks|bonfire|sangeet|karaoke|cabaret|lock-in|dinner|gala|party|concert|gig|club|ball|awards|reception|quiz|disco|prom|ceilidh|banquet|supper|carols?|pub|pints|new year'?s eve|nye|countdown to midnight|band (?:is |goes |comes )?on(?! (?:the|a|offer|stage|all)\b)|burlesque|comedy|open mic|candlelit|torchlight|late)\b/i;
 /** "Are you free tonight?" */
 const TONIGHT =
   /\b(?:free|available|around|about|help(?: us| me)?(?: out)?|film\w*|shoot\w*|cover|record\w*|videographer|operator|cameraman|need\w*(?: you| someone| somebody)?) tonight\b/i;
@@ -28,9 +28,10 @@ export const goesLate = ({ text }: Scene): boolean => INTO_THE_NIGHT.test(text.r
 /** True for a job of this evening. */
 export const isTonight = ({ text }: Scene): boolean => TONIGHT.test(text) && !MORNING.test(text);
 
-/** What ends after midnight, whatever hours are told of it. */
-const OVER_MIDNIGHT = /\b(?:new year'?s eve|nye|hogmanay|countdown)\b/i;
-export const goesOverMidnight = ({ text }: Scene): boolean => OVER_MIDNIGHT.test(text);
+/** What ends after midnight, unless it is held by day. */
+const OVER_MIDNIGHT = /\b(?:new year'?s eve|nye|hogmanay|countdown to midnight)\b/i;
+const BY_DAY = /\b(?:dip|swim|run|race|walk|lunch|matin[eé]e|rehearsal)\b/i;
+export const goesOverMidnight = ({ text }: Scene): boolean => OVER_MIDNIGHT.test(text) && !LONG_DAYS.test(text) && !BY_DAY.test(text);
 /** What is only held at night. */
 const OF_NIGHT =
   /\b(?:club night|night-?club|disco|rave|djs?|after-?party|hogmanay|lock-in|warehouse party|(?<!by )new year's eve (?:party|do|bash|gig|ball))\b/i;
@@ -83,7 +84,15 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
     const sameDay = days === 1 || !time.date?.sequence.items.some(({ atom }) => atom.day !== undefined);
     if (sameDay && endsLate(minutes, scene, evening && half === undefined ? LONGEST_DAY : LONGEST_SHIFT)) return minutes + 720;
     // "a party, be there for half seven, he comes at half eight, leave at eleven": no party begins with a day's work.
-    if (sameDay && evening && half === 0 && !LONG_DAYS.test(scene.text) && endsLate(minutes, scene, LONGEST_DAY)) return minutes + 720;
+    if (
+      sameDay &&
+      evening &&
+      half === 0 &&
+      !LONG_DAYS.test(scene.text) &&
+      !OF_A_DAY.test(scene.text) &&
+      endsLate(minutes, scene, LONGEST_DAY)
+    )
+      return minutes + 720;
     if (evening && half === 0 && goesOverMidnight(scene)) return undefined;
     if (evening && half !== undefined) return minutes + half;
     // "get there 10ish, out by 1am": fifteen hours are a wedding's.
@@ -184,6 +193,8 @@ const LONG_DAYS =
 /** A breakfast that is itself the occasion. */
 const BREAKFAST =
   /(?<!wedding )\bbreakfast (?:briefing|meeting|talk|seminar|event|launch|session|debate|forum|panel|lecture|round ?table|conference|networking|club|gathering)\b/i;
+/** What opens in the morning, whatever ends it. */
+const OF_A_DAY = /\b(?:conference|congress|sessions?|opening|keynote|tournament|fair|expo|rehearsal)\b/i;
 const MORNING_SHOW = 8 * 60 + 30;
 const LONGEST_SET_UP = 5 * 60;
 

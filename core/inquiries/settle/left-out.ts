@@ -16,7 +16,7 @@ const TAKES_OUT =
   /(?<!\b(?:don't|do not|not|never|can't) (?:let us |let's )?)\b(?:(?:forget|skip(?:ping|ped)?|leav(?:e|ing) out|minus|less|not counting)(?: about)? (?:on )?(?:the )?|(?:drop(?:ping|ped)?|losing|lost|cut(?:ting)?|scrap(?:ping|ped)?|cancel(?:l?ed|l?ing)?|pull(?:ed|ing)? out of|take off|taken off) the )$/i;
 const HAVE_OFF = /\b(?:you|with|have|having|get|got|gives? you)(?: \p{L}+)? (?:the )?$/iu;
 const OFF =
-  /^(?: (?:one|date|evening|show|night|part|leg))?,?\s?(?:(?:now )?(?:has|have|had|'s|'ve|is|was|are|were) (?:now |since |sadly |just )?(?:been )?(?:dropped|cancell?ed|cut|scrapped|called off|axed|taken (?:out|off)|struck off|removed|left out)|(?:is|'s) (?:now |sadly )?(?:off|out|gone|no longer (?:on|happening|needed|part of it|ours))\b(?! (?:limits|to|of|for))|falls away|drops out|(?:is|'s) (?:your|a) (?:day off|free day))/i;
+  /^(?: (?:one|date|evening|show|night|part|leg))?,?\s?(?:(?:now )?(?:has|have|had|'s|'ve|is|was|are|were) (?:now |since |sadly |just )?(?:been )?(?:dropped|cancell?ed|cut|scrapped|called off|axed|taken (?:out|off)|struck off|removed|left out)|(?:is|'s) (?:now |sadly )?(?:off|out|gone|no longer (?:on|happening|needed|part of it|ours))\b(?! (?:limits|to|of|for|at|by|around|about)\b)|falls away|drops out|(?:is|'s) (?:your|a) (?:day off|free day))/i;
 const BY_PLACE =
   /\bthe (first|opening|second|third|middle|last|final|closing) (?:day|night|evening|show) (?:(?:is|will be)(?:n't| not)|needn't|need not|won't|has been (?:dropped|cancell?ed|cut|scrapped|called off)|is (?:off|cancell?ed|out))\b(?! (?:be )?(?:fixed|decided|known|clear|confirmed|full|long|as|so|the|a|an|over|until|before|till|finish|end|start)\b)/i;
 const ALL_WE_NEED =

@@ -14,7 +14,7 @@ export const NOT_MINE = new RegExp(
   no ... allowed | is/was/were private | closed to_us/cameras/the_public/press | is/are closed | different/other/another crew/videographer/team/operator/cameraman | we've/we_have someone/somebody | someone/somebody else
   kein/keine/ohne film/video/kamera/medien/foto/aufnahme/aufzeichnung | nur foto | nichts für sie/dich | frei für sie/dich | nicht gefilmt | sans/pas_de captation/vidéo/tournage/caméra | no hace falta | sin vídeo/grabación/cámara | la graba nuestro/nuestra/la/el | geen video/opname/camera
 `).source,
-    String.raw`\b(?:is|are) off\b(?! limits)|:\s?(?:none|nil|no|blank|nothing|off)\b|\bno cameras?\b|[(|,\u2013-]\s?no(?:ne)?\s?(?:[,|)]|$)|\bV: blank|\bnot you\b|\bNo (?:Kits?|video)\b|"blank"`,
+    String.raw`\b(?:is|are) off\b(?! (?:limits|at|by|around|about|the)\b)|:\s?(?:none|nil|no|blank|nothing|off)\b|\bno cameras?\b|[(|,\u2013-]\s?no(?:ne)?\s?(?:[,|)]|$)|\bV: blank|\bnot you\b|\bNo (?:Kits?|video)\b|"blank"`,
   ].join('|'),
   'im',
 );

@@ -8,10 +8,10 @@ import { COMES_THEN, othersCome, toldFromIt } from '../said/others-come.ts';
 import { behindHour, CLAUSE_BEGINS, clauseBefore, sentenceAround } from '../parts/sentences.ts';
 import type { Where } from './scene.ts';
 
-const OTHERS = String.raw`(?:cast|staff|band|dj|choir|orchestra|family|families|guests|players|team|teams|company|committee|members|volunteers|dancers|actors|performers|musicians|singers|speakers|sponsors|exhibitors|traders|stallholders|staging|lighting|sound|audio|av|riggers|caterers?|catering|photographers?|florists?|bridal party|wedding party|bridesmaids|groomsmen|couple|press|media|vips|parents|kids|children|students|pupils|teachers|judges|officials|stewards|marshals|caretaker|people|folk)`;
+const OTHERS = String.raw`(?:cast|staff|band|dj|choir|orchestra|family|families|guests|players|team|teams|company|committee|members|volunteers|dancers|actors|performers|musicians|singers|speakers|sponsors|exhibitors|traders|stallholders|staging|lighting|sound|audio|av|riggers|caterers?|catering|photographers?|florists?|bridal party|wedding party|bridesmaids|groomsmen|couple|press|media|vips|parents|kids|children|students|pupils|teachers|judges|officials|stewards|marshals|caretaker)`;
 /** "just for the cast", "for the stage company only", "is internal", "(staging only)" */
 const FOR_OTHERS_ALONE = new RegExp(
-  String.raw`^,? \(?(?:(?:which|that|it|this)(?:'s| is| are)? )?(?:(?:just|only|purely|strictly|solely) (?:for|with) (?:the |our |my )?${OTHERS}(?=\s?(?:[.,;:!?)\n]|$|(?:and|but|so) )))|^,? \(?(?:(?:which|that|it|this)(?:'s| is| are)? )?(?:for|with) (?:the |our |my )?(?:(?!video|film|camera|crew)[\p{L}'-]+ )?${OTHERS} (?:only|alone)\b|^(?:,? which| and)? (?:is|are) (?:just |only |purely |strictly )?(?:internal|private|closed|in-house|staff only|for (?:staff|family|the cast|members)(?: only)?)\b`,
+  String.raw`^,? (?:is |are )?for the (?:\p{L}+ )?(?:people|folk) (?:only|alone)\b|^,? \(?(?:(?:which|that|it|this)(?:'s| is| are)? )?(?:(?:just|only|purely|strictly|solely) (?:for|with) (?:the |our |my )?${OTHERS}(?=\s?(?:[.,;:!?)\n]|$|(?:and|but|so) )))|^,? \(?(?:(?:which|that|it|this)(?:'s| is| are)? )?(?:for|with) (?:the |our |my )?(?:(?!video|film|camera|crew)[\p{L}'-]+ )?${OTHERS} (?:only|alone)\b|^(?:,? which| and)? (?:is|are) (?:just |only |purely |strictly )?(?:internal|private|closed|in-house|staff only|for (?:staff|family|the cast|members)(?: only)?)\b`,
   'iu',
 );
 /** What is wanted then is mine, whoever is filmed. */

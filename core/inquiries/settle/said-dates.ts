@@ -14,7 +14,7 @@ import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { engagedThen } from './engaged-then.ts';
 import { noLonger } from './no-longer.ts';
-import { isOff } from './off-days.ts';
+import { nothingOn } from './off-days.ts';
 import { overnight } from './overnight.ts';
 import { LONGEST_CORRECTION, takenBack } from './taken-back.ts';
 import { theirsToDecide } from './theirs-to-decide.ts';
@@ -209,7 +209,7 @@ export function sayDates(
 
 /** A day of a journey, one on which others decide, or a weekday on which nothing is. */
 const isElse = (text: string, item: Where & { resolved: Resolved }, cue: Cue | undefined): boolean =>
-  (item.resolved.weekdayOnly && isOff(text, item)) ||
+  (item.resolved.weekdayOnly && nothingOn(text, item.start)) ||
   ((cue === undefined || cue === 'show') && theirsToDecide(text, item)) ||
   ((cue === undefined || cue === 'show' || cue === 'event') && item.resolved.readings[0]?.length === 1 && dayOfJourney(text, item));
 

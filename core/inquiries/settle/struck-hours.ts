@@ -4,7 +4,8 @@
 import type { Cue } from '../said/cues.ts';
 import type { SaidTime } from './scene.ts';
 
-const STRIKES = /\b(?:ignore|disregard|forget|scrap|scratch)(?: about)?(?: (?:the|my|that|your|call|start|at|of)){0,3} $/i;
+const STRIKES =
+  /(?<!(?:n['’]?t|\bnot|\bnever|\bif you) )\b(?:ignore|disregard|forget|scrap|scratch)(?: about)?(?: (?:the|my|that|your|call|start|at|of)){0,3} $/i;
 /** What leads on to the hour that takes its place, or stands behind it. */
 const LEADS =
   /\b(?:it's|it is|make (?:it|that)|come (?:at|for)|be there (?:at|for|by)|start (?:is|at)|call is|now|(?:say|let's say))(?: now)? $/i;
@@ -12,21 +13,29 @@ const BEHIND = /^(?: ?[ap]\.?m\.?)? (?:it is|it'll be|is (?:enough|fine|plenty|e
 const [LEAD, REACH] = [40, 110];
 const MINE = new Set<Cue | undefined>(['call', 'wrap']);
 
+/** "the 8am on the poster" */
+const ELSEWHERE = /^ (?:on|in) (?:the|our|your|my) (?:poster|flyer|website|programme|program|tickets?|invit\w+|sheet)\b/i;
+/** The same hour, or of the dial where one of them leaves the half of the day open. */
+const sameHour = (one: SaidTime['from'], other: SaidTime['from']): boolean =>
+  one.minutes === other.minutes || ((one.open || other.open) && one.minutes % 720 === other.minutes % 720);
+
 type Hours = { times: SaidTime[]; numbers: SaidTime[] };
 
 /** The hours, where those that are struck out no longer hold; one that takes the place of one is said of the same. */
 export function withoutStruck(text: string, hours: Hours): Hours {
   const { times, numbers } = hours;
-  const struck = times.find(({ start, to }) => !to && STRIKES.test(text.slice(Math.max(0, start - LEAD), start)));
-  if (!struck) return hours;
-  const old = times.find(
-    ({ start, to, said, from }) => start < struck.start && !to && MINE.has(said) && from.minutes % 720 === struck.from.minutes % 720,
+  const struck = times.find(
+    ({ start, end, to }) =>
+      !to && !ELSEWHERE.test(text.slice(end, end + LEAD)) && STRIKES.test(text.slice(Math.max(0, start - LEAD), start)),
   );
+  if (!struck) return hours;
+  const old = times.find(({ start, to, said, from }) => start < struck.start && !to && MINE.has(said) && sameHour(from, struck.from));
   if (!old) return hours;
   const next = [...times, ...numbers]
     .toSorted((a, b) => a.start - b.start)
     .find(
-      ({ start, end, to }) =>
+      ({ start, end, to, said }) =>
+        (!MINE.has(said) || said === old.said) &&
         start > struck.end &&
         start - struck.end <= REACH &&
         !to &&

@@ -157,7 +157,7 @@ const CUT_BEHIND = /(?:[;(\u2013]|,\s(?:but|so|while|whereas|then|not)\s).*$/isu
 
 /** Nobody films, or somebody else does. */
 const NOBODY_AFTER =
-  /^\)?,? ?(?:(?:is|are|will be|'s) (?:already |all |just |only |a |an |the |for )*(?:covered|sorted|taken|staffed|private|closed|off(?! limits)|free|rest|travel\w*|dark|internal|nothing|family only)\b|(?:we|i|they)(?:'ve| have)? ?(?:already )?(?:got|have|booked|found) (?:already )?(?:an?|my|our|some)\b[^.;!?\n]{0,20}\b(?:guy|man|woman|lad|person|one|body|camera\p{L}*|videographer|shooter|operator|op|crew|team)\b)/iu;
+  /^\)?,? ?(?:(?:is|are|will be|'s) (?:already |all |just |only |a |an |the |for )*(?:covered|sorted|taken|staffed|private|closed|off(?! (?:limits|at|by|around|about|the)\b)|free|rest|travel\w*|dark|internal|nothing|family only)\b|(?:we|i|they)(?:'ve| have)? ?(?:already )?(?:got|have|booked|found) (?:already )?(?:an?|my|our|some)\b[^.;!?\n]{0,20}\b(?:guy|man|woman|lad|person|one|body|camera\p{L}*|videographer|shooter|operator|op|crew|team)\b)/iu;
 const NOBODY =
   /\b(?:(?:wish|want|need|require|there(?:'s| is)) (?:for )?(?:nothing|nobody|no one|no (?:video|cameras?|filming|recording|you))|no (?:cameras?|filming|video(?:ing)?|recording|play|need)\b|(?:not|needn't|need not|never) (?:be )?(?:needed|required|wanted|filmed|recorded)|(?:need not|needn't|don't need to|do not need to|don't have to) (?:attend|come|film|record|be)|(?:don't|do not|won't) (?:need|want|require) (?:you|anyone|anybody|anything|it|that|filming|video|a camera)\b|without cameras?|skip(?:ping)?|take rest|at rest|(?:you|we)(?:'ll|'re| may| can| could)? (?:rest|be off|have off)|(?:is|are|'s) (?:just|only) (?:the |for )?(?:family|staff|members|internal))\b/i;
 /** "but not the first day" */

@@ -66,3 +66,27 @@ it.each([
 ])('what is told of others or of another day: %s', (words, expected) => {
   expect(callOf(words)).toBe(expected);
 });
+
+const ON = 'Could you film our fair on Saturday 10 July in Leeds? ';
+
+it.each([
+  [`${ON}Your call time is 8am and we wrap at 4pm. Please don't forget the 8am call.`, '07-10T08:00'],
+  [`${ON}Call is 8am, wrap 8pm. PS scrap the 8pm, make it 10pm.`, '07-10T08:00'],
+  [`${ON}Call time 8am. Ignore the 8am on the poster, that's for exhibitors.`, '07-10T08:00'],
+  [
+    'The countdown is on for our charity 10k! We need a videographer in Leeds on Sunday 18 July. Be there at 7, race starts at 9, wrap at 1pm.',
+    '07-18T07:00',
+  ],
+  ['Please film our village fete in Ilkley on Saturday 10 July. Be there at 9, brass band on the green.', '07-10T09:00'],
+  [
+    'Can you film our conference awards in Leeds on 15 July? Be there at 7.30, opening at 8.45, awards dinner from 7pm and you can go at 10pm.',
+    '07-15T07:30',
+  ],
+  [
+    "Can you film our New Year's Eve wedding in Harrogate, 31 December? Be there at 9 for bridal prep, ceremony at 1, you can go at 10pm.",
+    '12-31T09:00',
+  ],
+  ['Promo in Leeds on 10 July, we need video. 9am to 4pm with local people only, no actors.', '07-10T09:00'],
+])('hours beside such words stay calls: %s', (text, expected) => {
+  expect(call(text)).toBe(expected);
+});
