@@ -84,11 +84,11 @@ const agrees = (old: SaidTime, time: SaidTime): boolean =>
   !MINE.has(time.said) || time.said === old.said || old.said === undefined || (old.to !== undefined && time.said === 'wrap');
 
 /** The same hour, where one of them may leave the half of the day open. */
-const sameOnDial = (one: SaidTime['from'], other: SaidTime['from']): boolean =>
+export const sameOnDial = (one: SaidTime['from'], other: SaidTime['from']): boolean =>
   one.minutes === other.minutes || ((one.open || other.open) && one.minutes % 720 === other.minutes % 720);
 
 /** An hour of the dial nearest to the one whose place it takes. */
-function inItsHalf(old: SaidTime['from'], from: SaidTime['from']): SaidTime['from'] {
+export function inItsHalf(old: SaidTime['from'], from: SaidTime['from']): SaidTime['from'] {
   if (old.open || !from.open) return from;
   const base = from.minutes % 720;
   const minutes = Math.abs(base - old.minutes) <= Math.abs(base + 720 - old.minutes) ? base : base + 720;

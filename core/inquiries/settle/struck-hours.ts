@@ -2,6 +2,7 @@
  * Hours that are struck out further on: "report at 8 o'clock ... PS disregard eight o'clock, the park isn't unlocked before nine. Nine it is."
  */
 import type { Cue } from '../said/cues.ts';
+import { inItsHalf, sameOnDial } from './corrected.ts';
 import type { SaidTime } from './scene.ts';
 
 const STRIKES =
@@ -15,9 +16,6 @@ const MINE = new Set<Cue | undefined>(['call', 'wrap']);
 
 /** "the 8am on the poster" */
 const ELSEWHERE = /^ (?:on|in) (?:the|our|your|my) (?:poster|flyer|website|programme|program|tickets?|invit\w+|sheet)\b/i;
-/** The same hour, or of the dial where one of them leaves the half of the day open. */
-const sameHour = (one: SaidTime['from'], other: SaidTime['from']): boolean =>
-  one.minutes === other.minutes || ((one.open || other.open) && one.minutes % 720 === other.minutes % 720);
 
 type Hours = { times: SaidTime[]; numbers: SaidTime[] };
 
@@ -29,7 +27,7 @@ export function withoutStruck(text: string, hours: Hours): Hours {
       !to && !ELSEWHERE.test(text.slice(end, end + LEAD)) && STRIKES.test(text.slice(Math.max(0, start - LEAD), start)),
   );
   if (!struck) return hours;
-  const old = times.find(({ start, to, said, from }) => start < struck.start && !to && MINE.has(said) && sameHour(from, struck.from));
+  const old = times.find(({ start, to, said, from }) => start < struck.start && !to && MINE.has(said) && sameOnDial(from, struck.from));
   if (!old) return hours;
   const next = [...times, ...numbers]
     .toSorted((a, b) => a.start - b.start)
@@ -46,14 +44,6 @@ export function withoutStruck(text: string, hours: Hours): Hours {
     .map((time) => (time === old || time === struck ? { ...time, said: 'past' as const } : time))
     .filter((time) => time !== next);
   if (!next) return { times: kept, numbers };
-  const half = next.from.open && !old.from.open ? old.from.minutes - (old.from.minutes % 720) : 0;
-  const told = {
-    ...next,
-    said,
-    date,
-    dayBefore,
-    nthDay,
-    from: half > 0 ? { ...next.from, minutes: (next.from.minutes % 720) + half, open: false } : next.from,
-  };
+  const told = { ...next, said, date, dayBefore, nthDay, from: inItsHalf(old.from, next.from) };
   return { times: [...kept, told].toSorted((a, b) => a.start - b.start), numbers: numbers.filter((time) => time !== next) };
 }

@@ -37,17 +37,16 @@ it.each([
 
 it.each([
   [
-    "his surprise 40th on Friday week? It's in Naas. Be there for half seven, he comes at half eight, and you can leave at eleven.",
+    "his surprise 40th on Friday week? It's in Naas, upstairs in the rugby club. Be there for half seven, he comes at half eight, and you can leave at eleven.",
     '07-09T19:30',
   ],
   ['our wedding on Friday week? It is in Naas. Be there for half seven, the vows are at half eight, leave at eleven.', '07-09T07:30'],
 ])('no party begins with a day of work: %s', (words, expected) => {
-  const said = call(`Hiya, could you film ${words}`);
-  expect([expected, '-']).toContain(said);
+  expect(call(`Hiya, could you film ${words}`)).toBe(expected);
 });
 
 it('which half of New Year’s Eve is asked about where nothing else tells it', () => {
-  expect(call('new years eve in whitby. set up from 7, band on at 9, done half 12. wanting it filmed.')).not.toBe('12-31T07:00');
+  expect(call('new years eve in whitby. set up from 7, band on at 9, done half 12. wanting it filmed.')).toBe('-');
 });
 
 it('a bracket between two hours does not part them', () => {
