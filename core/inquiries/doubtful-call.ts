@@ -1,10 +1,10 @@
 /**
  * Whether a first call that was settled is to be asked about after all: weights and network together read the words around every hour, and where
  * they take another for the call as well, it is not stated; nor is an hour at which by the rules the show begins, however sure they are: one in twelve
- * of those was none.
+ * of those was none; nor one that they take for something else, where no rule calls it mine: one in five of those was none.
  */
 import { timeChances } from './context/chances.ts';
-import type { Page } from './learned/features.ts';
+import { isBrief, type Page } from './learned/features.ts';
 import type { Learned } from './learned/models.ts';
 import { MOST_MENTIONS, OF_ELSE } from './settle/days-among.ts';
 import { ownerOf } from './settle/owner.ts';
@@ -16,7 +16,7 @@ import { wallOf } from './settle/walls.ts';
  * From which chance on another hour of a job of one day is a rival, and from which on one that is likelier: in the sets that taught neither weights
  * nor network every third call beside one was wrong. Each day of a longer job has an hour of its own.
  */
-const LIKELY = { rival: 0.5, likelier: 0.3 };
+const LIKELY = { rival: 0.5, likelier: 0.3, least: 0.5 };
 /** "Coverage: start 9.30", "Hours: 9-5": a beginning that names nothing else that begins is mine. */
 const LABEL = /(?:^|[\n.:;,(!?])\s*(?:start(?:s|ing)?(?: time)?|hours|times?)(?: at| from)?:?\s?$/i;
 /** "video from 2 pm": the hour is named mine. */
@@ -55,7 +55,9 @@ export function undoubtedCall(calls: Calls, days: readonly string[], page: Page,
     .filter((other) => other.chance >= LIKELY.rival || (other.chance > mine && other.chance >= LIKELY.likelier))
     .toSorted((a, b) => b.chance - a.chance);
   const ofShow = own.said === 'show' && !LABEL.test(before) && !FOR_WORK.test(text.slice(own.end, own.end + BESIDE));
-  if (!rival && !ofShow) return calls;
+  const ruled = isBrief(page) || ownerOf(text, own) === 'mine' || times.some(({ said }) => said === 'past');
+  const unlikely = !ruled && mine < LIKELY.least;
+  if (!rival && !ofShow && !unlikely) return calls;
   const day = Temporal.PlainDate.from(firstCall.wall.slice(0, 10));
   const other = rival && !rival.time.from.open ? [wallOf(day, rival.time.from.minutes)] : [];
   return { ...rest, callChoices: { walls: [...other, firstCall.wall].toSorted(), where: own, why: 'day' } };

@@ -24,6 +24,14 @@ describe('a first call that is doubtful by the words as they follow each other',
     expect(callAsked(text)).toEqual(['2027-03-19T08:00']);
   });
 
+  test('is asked about where nothing takes it for a call but a word of another', () => {
+    const text =
+      'Two days in Fargo, 18 and 19 July 2027, both vision mixing.\n\nSun 18 July 2027, rehearsal, call 1000\nMon 19 July 2027, show day, live 0930-1700, released by 1900\n\nGraphics op is Shaz, her call is 0800, ignore that line on the sheet. Can you do it for $1,500?\n\nMarcus';
+    expect(read(text).fields).toMatchObject({ start: '2027-07-18', end: '2027-07-19', lastWrap: '2027-07-19T19:00' });
+    expect(read(text).fields.firstCall).toBeUndefined();
+    expect(callAsked(text)).toEqual(['2027-07-18T08:00']);
+  });
+
   test.each([
     ['Call is 7 AM, wrapped by 11:30 AM. We start filming at 9 AM.', '07:00'],
     ['Start time 9 am, end time 5 pm.', '09:00'],
