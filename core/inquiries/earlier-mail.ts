@@ -4,6 +4,7 @@
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import { clean } from './parts/clean.ts';
 import { aboveQuoted, threadOf, type Thread } from './parts/thread.ts';
+import { isSamePerson } from './people/earlier.ts';
 import { dayWritten } from './parts/written.ts';
 import { monthWord } from './words.ts';
 import { dayChoices, missingQuestions, question } from './questions.ts';
@@ -40,7 +41,7 @@ function movedTo(wall: string | undefined, from: string | undefined, to: string 
  * @param read reads again
  */
 export function withEarlierMail(text: string, received: Temporal.ZonedDateTime, now: Reading, read: (again: Again) => Reading): Reading {
-  if (!/^[ \t]{0,3}>|:[ \t]*$|^(?:from|von|de|van|da)\s?:/im.test(text)) return now;
+  if (!/^[ \t]{0,3}[>|]|:[ \t]*$|^(?:from|von|de|van|da)\s?:/im.test(text)) return now;
   const plain = clean(text);
   const thread = threadOf(plain.text);
   if (!thread && isOfQuoted(now, plain.text, received.toPlainDate())) return withoutDays(now, [daysIn(now)]);
@@ -183,6 +184,9 @@ const WRITER =
 /** An hour that the new words move without a reading that tells which. */
 const HOURS_MOVED =
   /\b(?:hours?|minutes?|mins?|half|bit|little)[^.!?\n]{0,12} (?:earlier|later|sooner)\b|\b(?:rather than|instead of|not|no longer) (?:at )?\d{1,2}(?:[:.h]\d\d)?(?: ?[ap]m| ?h| uhr| o'clock)?(?![\d/-]|\.\d|th|st|nd|rd| ?(?:€|euro|k\b|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/i;
+/** Whether one of two names begins with the other's first word. */
+const isSame = (name: string | undefined, other: string | undefined): boolean =>
+  name !== undefined && other !== undefined && isSamePerson(name, other.split(' ')[0] ?? other);
 const DAYS: readonly FactName[] = ['start', 'end', 'days'];
 const WHO: ReadonlySet<FactName> = new Set(['contactName', 'contactEmail']);
 const PLACE: readonly FactName[] = ['place', 'country'];
@@ -212,6 +216,7 @@ function joined(now: Reading, before: Reading, then: readonly string[], thread: 
     if (!has('place')) take(...(now.fields.country === undefined ? PLACE : ['place' as const]));
     if (!has('replyBy')) take('replyBy');
     if (!has('deliverables')) take('deliverables');
+    if (!has('organisation') && isSame(now.fields.contactName, before.fields.contactName)) take('organisation');
     if (now.fields.budget === undefined && !has('budget')) take('budget');
     else if (now.fields.budget && before.fields.budget) old.budget = { ...before.fields.budget, ...now.fields.budget };
   }

@@ -1,6 +1,7 @@
 /**
  * A pasted text made plain: one kind of dash, quote and space, nothing invisible. Every character remembers where it stood.
  */
+import { withoutBars } from './bars.ts';
 
 export type Clean = {
   text: string;
@@ -45,5 +46,5 @@ export function clean(pasted: string): Clean {
     offsets.push(at);
   }
   offsets.push(pasted.length);
-  return { text: kept.join(''), from: (offset) => offsets[offset] ?? pasted.length };
+  return { text: withoutBars(kept.join('')), from: (offset) => offsets[offset] ?? pasted.length };
 }

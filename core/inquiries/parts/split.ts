@@ -14,11 +14,14 @@ const QUOTE_MARKS = /^\s{0,3}>[>\s]*/;
 const ATTRIBUTION =
   /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
 const FORWARD =
-  /^[-\s]{0,20}(?:(?:[\p{L}']{1,8} ){0,2}(?:forwarded message|weitergeleiteten? nachricht|message (?:transféré|réexpédié)|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht))(?!\p{L}).{0,20}$/iu;
+  /^[-\s]{0,20}(?:(?:[\p{L}']{1,8} ){0,2}(?:forwarded(?: message|(?=\s?[-–]))|weitergeleiteten? nachricht|message (?:transféré|réexpédié)|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht))(?!\p{L}).{0,20}$/iu;
 const ORIGINAL =
   /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original|mensagem original|messaggio originale|oorspronkelijk bericht)[-_\s:]{0,40}$/i;
 const MAIL_ONLY =
   /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp|van|aan|verzonden|an|para)\s?:/i;
+/** "From: 2028-11-08" and "To: Fri 10 November", as a form has them: when, and not who. */
+const OF_DAYS =
+  /^(?:from|to|von|van|an|aan|para)\s?:\s*(?:\d{1,4}[-/. ]|(?:mon|tue|wed|thu|fri|sat|sun)\p{L}*\.?,? \d|\p{L}{3,9} \d{1,2}(?!\d))/iu;
 const FROM_ONE = /^from\s?:\s\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'.-]*){1,2}$/iu;
 const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =
@@ -225,7 +228,7 @@ function unquote(lines: Line[], from: number): number {
 function headerBlock(lines: readonly Line[], from: number): number {
   let at = from;
   let mailOnly = 0;
-  while (at < lines.length && HEADER.test(short(lines[at]))) {
+  while (at < lines.length && HEADER.test(short(lines[at])) && !OF_DAYS.test(short(lines[at]))) {
     if (MAIL_ONLY.test(short(lines[at]))) mailOnly++;
     at++;
   }

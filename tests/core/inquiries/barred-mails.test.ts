@@ -1,0 +1,61 @@
+/**
+ * Old mails marked with a bar before each line are read as those marked with ">"; rows of a list or a table with bars stay what they are.
+ */
+import { describe, expect, it, test } from 'vitest';
+import { withoutBars } from '../../../core/inquiries/parts/bars.ts';
+import { facts, readAt } from './reading.ts';
+
+const AT = '2026-10-05T09:00:00-05:00[America/Chicago]';
+const MOVED = `Hi Kit, the luncheon has moved from May 20 to Thursday, June 3. Everything else in my first mail stands. Tell me by October 27.
+Lorna
+
+On Mon, Sep 28, 2026 Lorna Dupree wrote:
+| Hello Kit, the Elm Readers would like our author luncheon in Fargo
+| filmed on Thursday, May 20, 2027. We'd need you from 10:30 am to 3 pm. We
+| can pay $800.`;
+const PASSED_ON = `Fwd'ing this to you, can you take it? I'm on a plane all month. Write straight back to Gwen. - Arlo
+
+| From: Gwen Stavros
+| To: Arlo
+| Our symposium is on Wednesday, March 24, 2027 in Fargo. We'd like someone to film the four talks from 8:00 AM to 1:00 PM, for $1,100.`;
+const REMINDED = `Hello Kit. Following up on the below as I've not heard back - are you able to do the degree show?
+Ruth Hope
+
+| Sent: 21 September 2026 10:40
+| Hi Kit, we'd like to commission a film of the degree show in Fargo on Thursday, May 20, 2027, 5.30pm arrival for you and away by 9pm. Fee $375.
+| R.`;
+
+describe('a mail below with bars', () => {
+  it.each([MOVED, PASSED_ON, REMINDED])('is read as one with marks of quoting: %s', (text) =>
+    expect(readAt(text, AT).fields).toEqual(readAt(text.replaceAll(/^\|/gm, '>'), AT).fields),
+  );
+  it('tells what the new words leave as it was', () =>
+    expect(facts(MOVED, AT)).toMatchObject({
+      start: '2027-06-03',
+      firstCall: '2027-06-03T10:30',
+      lastWrap: '2027-06-03T15:00',
+      place: 'Fargo',
+      replyBy: '2026-10-27T23:59',
+    }));
+  it('is read where it is passed on', () =>
+    expect(facts(PASSED_ON, AT)).toMatchObject({ start: '2027-03-24', firstCall: '2027-03-24T08:00', place: 'Fargo' }));
+  it('is passed on below "Forwarded" alone', () =>
+    expect(
+      facts(
+        'Kit, see below. Can you shoot this one? Rate is $550/day.\nSuki Vane\nsuki@tallpot.example\n\n-------- Forwarded --------\n|From: Martin Oyel\n|Hi Suki, the summit in Fargo is 4-5 November. Load-in is the evening before (3 Nov) from 18:00.',
+        AT,
+      ),
+    ).toMatchObject({ contactName: 'Suki Vane', place: 'Fargo' }));
+});
+
+test.each([
+  'Three concerts to film:\n\n| Fri 12 May - Fargo - 4pm to 10pm\n| Sat 13 May - Moorhead - 4pm to 10pm',
+  '| Day | Call |\n| Fri | 07:00 |',
+  'Lorna wrote:\n| Day | Call |',
+  'cameras | sound | light',
+])('a list and a table keep their bars: %s', (text) => expect(withoutBars(text)).toBe(text));
+
+test('every character stays where it was', () => {
+  expect(withoutBars(MOVED)).toHaveLength(MOVED.length);
+  expect(withoutBars(MOVED)).toBe(MOVED.replaceAll(/^\|/gm, '>'));
+});
