@@ -1,0 +1,29 @@
+/**
+ * What a form asks for in a line of its own: for whom, and from which day to which.
+ */
+import { describe, expect, it } from 'vitest';
+import { facts } from './reading.ts';
+
+const form = (lines: string): string =>
+  `Contact form submission\nFull name: Fiona Vane\n${lines}\nType of job: Conference\nLocation: Fargo\nCrew call: 07:30\nFinish: 17:45\nRole: Livestream\nBudget: 700 USD per day\nMessage: Last year we had a weak line in room 3, this year there is a wired one.`;
+
+describe('a form', () => {
+  it.each([
+    ['Lakeside Enterprise Network', 'Organisation: Lakeside Enterprise Network\nFrom: 2027-11-08\nTo: 2027-11-09'],
+    ['Lakeside Enterprise Network', 'Organisation: Lakeside Enterprise Network\nFrom: Mon 8 November 2027\nTo: Tue 9 November 2027'],
+    ['Hill National School', 'School / club (if any): Hill National School\nFrom: 8 November 2027\nTo: 9 November 2027'],
+    ['Brightwater FC', 'Organisation: Brightwater FC\nFrom: 08/11/2027\nTo: 09/11/2027'],
+  ])('says that it is %s: %s', (organisation, lines) =>
+    expect(facts(form(lines))).toMatchObject({ organisation, contactName: 'Fiona Vane' }),
+  );
+  it.each([
+    'From: 2027-11-08\nTo: 2027-11-09',
+    'Start date: 8 November 2027\nEnd date: 9 November 2027',
+    'Event start: 8 Nov 2027\nEvent end: 9 Nov 2027',
+    'First day: Mon 8 November 2027\nLast day: Tue 9 November 2027',
+  ])('has its days in two lines: %s', (lines) =>
+    expect(facts(form(lines))).toMatchObject({ start: '2027-11-08', end: '2027-11-09', days: 2, firstCall: '2027-11-08T07:30' }),
+  );
+  it('whose last day is before the first has none that is stated', () =>
+    expect(facts(form('From: 2027-11-09\nTo: 2027-11-08')).days).not.toBe(2));
+});
