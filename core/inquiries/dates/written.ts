@@ -157,7 +157,7 @@ export function numericAt(tokens: Tokens, index: number): Atom | undefined {
   if (mark === '-' && a.text.length <= 2 && b.text.length <= 2) return hyphened(tokens, index, trailing(index + 3));
   if (mark === '-' || a.text.length > 2 || b.text.length > 2) return undefined;
   if (mark === '.') {
-    if (before?.lower === 'at' && closesAt(tokens, index)) return undefined;
+    if (OF_AN_HOUR.test(before?.lower ?? '') && closesAt(tokens, index)) return undefined;
     // "12.12." needs its closing point, else it is as well a time or a price.
     const point = tokens[index + 3];
     const open = openPointAt(tokens, index);
@@ -179,6 +179,8 @@ function closesAt(tokens: Tokens, index: number): boolean {
   return (hour?.num ?? LAST_HOUR + 1) <= LAST_HOUR && minutes?.text.length === 2 && (minutes.num ?? 1) % 5 === 0 && ends;
 }
 const LAST_HOUR = 23;
+/** "at 9.10.", "high water 13.10.", "lunch 12.10." */
+const OF_AN_HOUR = /^(?:at|water|tide|doors|lunch|tea|dinner|supper|curtain|service|mass|ceremony|speeches|kick-?off)$/;
 
 /** "2027-11-12/2027-11-14", "2027-11-12..2027-11-14": what parts the two days of an interval. */
 const endsInterval = (tokens: Tokens, index: number): boolean =>

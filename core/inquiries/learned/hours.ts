@@ -2,6 +2,7 @@
  * What the hours of a message are with the weights beside the rules: they speak where rules are silent, and against the rules where they are sure.
  */
 import { ofOthers } from '../said/subject.ts';
+import { beginsContest } from '../settle/contest.ts';
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import { earlierCall } from '../settle/earlier.ts';
 import type { SaidTime } from '../settle/scene.ts';
@@ -53,7 +54,9 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
     const [is = '', chance = 0] = Object.entries(chances).toSorted(([, a], [, b]) => b - a)[0] ?? [];
     return { time, is, chance, call: (chances['call'] ?? 0) + (chances['both'] ?? 0) };
   };
-  const hours = times.map(weigh).map((one) => ({ ...one, time: corrected(one, oneDay) }));
+  const ofContest = (time: SaidTime): SaidTime =>
+    time.said === undefined && beginsContest(text, time.start) ? { ...time, said: 'show' } : time;
+  const hours = times.map(weigh).map((one) => ({ ...one, time: corrected({ ...one, time: ofContest(one.time) }, oneDay) }));
   // Weights that were learned without numbers know nothing of them.
   const bare = numbers.length > MOST_MENTIONS || !learned.time.weights.has(NUMBER) ? [] : numbers.map(weigh);
   const told = new Set(hours.map(({ time }) => time.said));
@@ -70,6 +73,7 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
     const cue = cueOf[one.is];
     const least = cue === 'wrap' ? SURE_WRAP : { told: SURE.against, show: SURE.show };
     if (cue === 'wrap' && isElse(one.time)) return undefined;
+    if (cue !== 'reply' && beginsContest(text, one.time.start)) return undefined;
     const enough = one.time.said === 'show' ? least.show : told.has(cue) ? least.told : sure;
     if (!cue || (one.chance < enough && one !== alone)) return undefined;
     return cue === 'call' && (rivalled(one) || ofOthers(text, one.time.start)) ? undefined : said(one, cue);

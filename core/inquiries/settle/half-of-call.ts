@@ -15,6 +15,9 @@ const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by|before) (?:\p{L}+day|tomorrow) (?:evening|night)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/giu;
 /** What begins before the day does; Dawn is also a name. */
 const DAWN = /\b(?:[Ss]unrise|dawn|[Dd]aybreak|[Ff]irst light|Dawn [Ss]ervice)\b/;
+/** "Crew starts at sunup": whatever the evening brings. */
+const FROM_DAWN =
+  /\b(?:starts?|starting|begins?|beginning|going|work(?:ing)?|there|from)(?: (?:at|from))? (?:sun-?up|sunrise|dawn|daybreak|first light)\b/i;
 /** What goes on past midnight. */
 const LATE_NIGHT = /\b(?:club|disco|rave|nightclub|night|dj|after-?party|hogmanay|karaoke|lock-in)\b/i;
 /** True for a job of an evening or a night, as far as its words tell. */
@@ -67,6 +70,7 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
   const named = EVENING_NAMED.test(scene.text.slice(Math.max(0, time.start - NAMED_REACH), time.start));
   if (named && minutes >= 4 * 60 && minutes < MORNING_CALL && !MORNING.test(scene.text))
     return minutes < 7 * 60 ? minutes + 720 : undefined;
+  if (minutes >= 3 * 60 && minutes < MORNING_CALL && FROM_DAWN.test(scene.text)) return minutes;
   if (isTonight(scene) || (minutes >= 6 * 60 && endsAtNight(scene) && !MORNING.test(scene.text))) return minutes + 720;
   const evening = isEvening(scene);
   if (!evening && ofSomeShow(time, scene)) return undefined;

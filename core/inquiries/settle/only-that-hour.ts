@@ -37,11 +37,16 @@ const ALL_WE_NEED = new RegExp(
   String.raw`^[,)]{0,2} (?:is|are|would be) (?:all|everything|the only (?:thing|bit|part|moment)s?)(?: that)? (?:we|i)(?: would|'d)?(?: really)? ${WANT}(?! to (?:know|hear))`,
   'i',
 );
+/** "just her solo (around 2.40) and the finale" */
+const AND_MORE =
+  /^(?: ?[ap]\.?m\.?)?\)?,? (?:and|plus|&) (?:then )?(?:the|our|her|his|their|a) (?!(?:rest|hours?|others?|guests|doors)\b)/i;
 const REACH = 130;
 
 /** True for the hour that stands behind the one part that is wanted, with nothing else between. */
 export function onlyThatHour(text: string, { start, end }: Where): boolean {
-  if (ALL_WE_NEED.test(text.slice(end, end + REACH))) return true;
+  const behind = text.slice(end, end + REACH);
+  if (ALL_WE_NEED.test(behind)) return true;
+  if (AND_MORE.test(behind)) return false;
   const lead = text.slice(Math.max(0, start - REACH), start);
   for (const { index, 0: words } of lead.matchAll(ONLY)) {
     const rest = lead.slice(index + words.length);
