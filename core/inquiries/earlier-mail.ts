@@ -184,9 +184,8 @@ const WRITER =
 /** An hour that the new words move without a reading that tells which. */
 const HOURS_MOVED =
   /\b(?:hours?|minutes?|mins?|half|bit|little)[^.!?\n]{0,12} (?:earlier|later|sooner)\b|\b(?:rather than|instead of|not|no longer) (?:at )?\d{1,2}(?:[:.h]\d\d)?(?: ?[ap]m| ?h| uhr| o'clock)?(?![\d/-]|\.\d|th|st|nd|rd| ?(?:€|euro|k\b|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/i;
-/** Whether one of two names begins with the other's first word. */
 const isSame = (name: string | undefined, other: string | undefined): boolean =>
-  name !== undefined && other !== undefined && isSamePerson(name, other.split(' ')[0] ?? other);
+  name !== undefined && other !== undefined && isSamePerson(name, other);
 const DAYS: readonly FactName[] = ['start', 'end', 'days'];
 const WHO: ReadonlySet<FactName> = new Set(['contactName', 'contactEmail']);
 const PLACE: readonly FactName[] = ['place', 'country'];

@@ -16,14 +16,21 @@ const LAST = new RegExp(
   String.raw`^[^\S\n]*\n[\s*•-]*(?:(?:event |job |shoot |booking )?(?:dates? )?(?:to|until|till|through|end(?:s|ing)?|finish(?:es)?|last day|bis|ende|au|fin|tot|einde|hasta)${OF_DAY})\s?[:=]\s*$`,
   'iu',
 );
-/** What is longer is rather a year's contract. */
-const LONGEST_RUN = 60;
+/** What is longer is rather a course, a series or a window. */
+const LONGEST_RUN = 14;
+/** "every Tuesday", "any day in the window", "days needed: 1", "only those two days". */
+const NOT_ALL =
+  /(?<!\p{L})(?:every (?:mon|tue|wed|thu|fri|sat|sun|week)|weekly|each week|(?:one|1|any|single) days?(?!\p{L})|days? (?:needed|required|wanted)\s?:|only (?:those|these|the) (?:two|2) days|(?:nothing|not|none) (?:in )?between|window)/iu;
 
 const onlyDay = ({ readings: [days, ...others], explicit, past, vague }: Resolved): string | undefined =>
   explicit && !past && !vague && others.length === 0 && days?.length === 1 ? days[0] : undefined;
 
+const isRightAbove = (text: string, above: Found | undefined, { start }: Found): boolean =>
+  above !== undefined && /^[^\n]*\n[^\n]*$/.test(text.slice(above.end, start));
+
 /** The dates of a message, each first and last day of a form made one run. */
 export function formRuns<T extends Found>(text: string, found: readonly T[]): T[] {
+  if (NOT_ALL.test(text)) return [...found];
   const runs: T[] = [];
   for (const one of found) {
     const before = runs.at(-1);
@@ -33,6 +40,8 @@ export function formRuns<T extends Found>(text: string, found: readonly T[]): T[
       first === undefined ||
       last === undefined ||
       last < first ||
+      // "Arrival date:" right above is a day of its own, and next to the run.
+      isRightAbove(text, runs.at(-2), before) ||
       !FIRST.test(text.slice(lineStart(text, before.start), before.start)) ||
       !LAST.test(text.slice(before.end, one.start))
     ) {
@@ -47,7 +56,7 @@ export function formRuns<T extends Found>(text: string, found: readonly T[]): T[
     const days = Array.from({ length }, (_, at) => Temporal.PlainDate.from(first).add({ days: at }).toString());
     runs[runs.length - 1] = {
       ...before,
-      sequence: { ...before.sequence, next: one.sequence.next },
+      sequence: { ...before.sequence, items: [...before.sequence.items, ...one.sequence.items], next: one.sequence.next },
       resolved: { ...before.resolved, readings: [days] },
       end: one.end,
     };

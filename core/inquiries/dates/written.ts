@@ -179,8 +179,8 @@ function closesAt(tokens: Tokens, index: number): boolean {
   return (hour?.num ?? LAST_HOUR + 1) <= LAST_HOUR && minutes?.text.length === 2 && (minutes.num ?? 1) % 5 === 0 && ends;
 }
 const LAST_HOUR = 23;
-/** "at 9.10.", "high water 13.10.", "lunch 12.10." */
-const OF_AN_HOUR = /^(?:at|water|tide|doors|lunch|tea|dinner|supper|curtain|service|mass|ceremony|speeches|kick-?off)$/;
+/** "at 9.10.", "high water 13.10."; "dinner 20.10." is a day. */
+const OF_AN_HOUR = /^(?:at|water|tide|curtain)$/;
 
 /** "2027-11-12/2027-11-14", "2027-11-12..2027-11-14": what parts the two days of an interval. */
 const endsInterval = (tokens: Tokens, index: number): boolean =>

@@ -20,8 +20,11 @@ const ORIGINAL =
 const MAIL_ONLY =
   /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp|van|aan|verzonden|an|para)\s?:/i;
 /** "From: 2028-11-08" and "To: Fri 10 November", as a form has them: when, and not who. */
-const OF_DAYS =
-  /^(?:from|to|von|van|an|aan|para)\s?:\s*(?:\d{1,4}[-/. ]|(?:mon|tue|wed|thu|fri|sat|sun)\p{L}*\.?,? \d|\p{L}{3,9} \d{1,2}(?!\d))/iu;
+const MONTH = String.raw`(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\p{L}*\.?`;
+const OF_DAYS = new RegExp(
+  String.raw`^(?:from|to|von|van|an|aan|para)\s?:\s*(?:\d{1,4}[-/.]\d|\d{1,2}(?:st|nd|rd|th|\.)? ${MONTH}(?!\p{L})|(?:mon|tue|wed|thu|fri|sat|sun)\p{L}*\.?,? (?:\d|${MONTH} \d)|${MONTH} \d{1,2}(?!\d)(?!\s+\p{Lu}\p{L}))`,
+  'iu',
+);
 const FROM_ONE = /^from\s?:\s\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'.-]*){1,2}$/iu;
 const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =

@@ -90,7 +90,7 @@ export const isPerson = (name: string, after: string): boolean =>
 export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
   for (const found of body.matchAll(LABEL_ORG)) {
     const written = found[1] ?? '';
-    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written))
+    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written) && !/^(?:Yes|No|None|Not applicable|N\/?A)\s*$/i.test(written))
       return trimmed(written.replace(/\s?\(.*$|,.*$/, ''), found.index + found[0].length - written.length);
   }
   for (const found of body.matchAll(BEHALF)) {

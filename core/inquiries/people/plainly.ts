@@ -26,6 +26,8 @@ const LED_REACH = 80;
 const ASKS =
   /^ (?:(?:will|shall) (?:hold|host|meet|celebrate|mark|gather|stage|perform|sing|play|present|award|confer|open)|needs?|seeks?|wants?|requires?|(?:would|'d) (?:like|love|be glad)|wishes|(?:is|are) (?:looking for|seeking|after|hosting|holding|planning|organi[sz]ing|doing|putting on|staging|inviting)|sucht|suchen|veranstaltet|cherche|recherche|organise|busca|organiza|zoekt)(?!\p{L})/u;
 
+/** What is written where there is none. */
+const NONE = /^(?:yes|no|none|not applicable|n\/?a|same(?: as.*)?|as above|private|self|tb[acd])$/i;
 /** "Organisation: ", "School / club (if any): ": a form asks for it. */
 const LABELLED =
   /(?:^|\n)[^\S\n]*(?:your )?(?:name of )?(?:company|organi[sz]ation|organisme|organisatie|school|club|society|charity|association|business|institution|firma|verein|empresa|entreprise)(?: name)?(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?(?:[^\S\n]?\([^()\n:]{2,30}\))?[^\S\n]?:[^\S\n]*$/iu;
@@ -60,7 +62,8 @@ const BEGINS = /(?:^|[.!?:,]\s+|\n\s*)(?:[Tt]he |[Dd]er |[Dd]ie |[Dd]as |[Ll]a |
 function isPlainlyTold(text: string, { name, email, organisation }: People): boolean {
   if (!organisation) return false;
   const { value, start, end } = organisation;
-  if (LABELLED.test(text.slice(Math.max(0, start - LED_REACH), start)) && /^[^\S\n]*(?:\n|$)/.test(text.slice(end))) return true;
+  if (!NONE.test(value) && LABELLED.test(text.slice(Math.max(0, start - LED_REACH), start)) && /^[^\S\n]*(?:\n|$)/.test(text.slice(end)))
+    return true;
   if (!isWhole(organisation, email?.value)) return false;
   if (name && isSigned(text, name, organisation)) return true;
   const lead = text.slice(Math.max(0, start - LED_REACH), start);

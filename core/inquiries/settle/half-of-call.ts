@@ -1,6 +1,7 @@
 /**
  * In which half of the day a call is that was said without morning or evening: by what else begins and ends on that day, and by what the job is.
  */
+import { sentenceAround } from '../parts/sentences.ts';
 import { settledPair } from '../times/find.ts';
 import { endsLate, LONGEST_DAY, LONGEST_SHIFT, SMALL_CALL } from './ends-late.ts';
 import type { SaidTime, Scene, Where } from './scene.ts';
@@ -15,9 +16,9 @@ const DEADLINE_EVENING =
   /\b(?:by|before|until|tomorrow|this|last) (?:the )?(?:evening|night|tonight)\b|\b(?:by|before) (?:\p{L}+day|tomorrow) (?:evening|night)\b|\b(?:by )?tonight\b|\blate(?:r|st|ly)\b/giu;
 /** What begins before the day does; Dawn is also a name. */
 const DAWN = /\b(?:[Ss]unrise|dawn|[Dd]aybreak|[Ff]irst light|Dawn [Ss]ervice)\b/;
-/** "Crew starts at sunup": whatever the evening brings. */
+/** "Crew starts at sunup, be here at 5:30": in the sentence of the hour, whatever the evening brings. */
 const FROM_DAWN =
-  /\b(?:starts?|starting|begins?|beginning|going|work(?:ing)?|there|from)(?: (?:at|from))? (?:sun-?up|sunrise|dawn|daybreak|first light)\b/i;
+  /\b(?:[Ss]tarts?|[Ss]tarting|[Bb]egins?|[Bb]eginning|[Gg]oing|[Ww]ork(?:ing)?|[Tt]here|[Ff]rom)(?: (?:at|from))? (?:sun-?up|sunrise|dawn|daybreak|first light)\b(?![^.!?\n]*\b(?:but|until|next|tomorrow|evening|supper|dinner|dance|concert)\b)/;
 /** What goes on past midnight. */
 const LATE_NIGHT = /\b(?:club|disco|rave|nightclub|night|dj|after-?party|hogmanay|karaoke|lock-in)\b/i;
 /** True for a job of an evening or a night, as far as its words tell. */
@@ -70,7 +71,7 @@ export function openCall(time: SaidTime, scene: Scene, days: number): number | u
   const named = EVENING_NAMED.test(scene.text.slice(Math.max(0, time.start - NAMED_REACH), time.start));
   if (named && minutes >= 4 * 60 && minutes < MORNING_CALL && !MORNING.test(scene.text))
     return minutes < 7 * 60 ? minutes + 720 : undefined;
-  if (minutes >= 3 * 60 && minutes < MORNING_CALL && FROM_DAWN.test(scene.text)) return minutes;
+  if (minutes >= 3 * 60 && minutes < MORNING_CALL && FROM_DAWN.test(sentenceOf(scene.text, time))) return minutes;
   if (isTonight(scene) || (minutes >= 6 * 60 && endsAtNight(scene) && !MORNING.test(scene.text))) return minutes + 720;
   const evening = isEvening(scene);
   if (!evening && ofSomeShow(time, scene)) return undefined;
@@ -212,6 +213,10 @@ const beforeWrap = ({ from: { minutes }, date }: SaidTime, { times }: Scene, eve
     return out !== undefined && out > minutes && out <= minutes + 720;
   });
 
+const sentenceOf = (text: string, where: Where): string => {
+  const { start, end } = sentenceAround(text, where.start, where.end);
+  return text.slice(start, end);
+};
 const clauseOf = (text: string, where: Where): string => text.slice(Math.max(0, where.start - 40), where.end + 30);
 
 /** "half six till ten" at a dinner. */

@@ -37,9 +37,9 @@ const ALL_WE_NEED = new RegExp(
   String.raw`^[,)]{0,2} (?:is|are|would be) (?:all|everything|the only (?:thing|bit|part|moment)s?)(?: that)? (?:we|i)(?: would|'d)?(?: really)? ${WANT}(?! to (?:know|hear))`,
   'i',
 );
-/** "just her solo (around 2.40) and the finale" */
+/** "just her solo (around 2.40) and the finale": what has an hour of its own, a price or a place is no other part. */
 const AND_MORE =
-  /^(?: ?[ap]\.?m\.?)?\)?,? (?:and|plus|&) (?:then )?(?:the|our|her|his|their|a) (?!(?:rest|hours?|others?|guests|doors)\b)/i;
+  /^(?: ?[ap]\.?m\.?)?\)?,? (?:and|plus|&) (?:the|our|her|his|their|a) (?!(?:rest|hours?|others?|guests|doors|fee|budget|price|pay|venue|address|few|copy|link)\b|[\p{L}' ]{1,30} (?:is|are|was|will)\b|[\p{L}' ]{1,30} (?:at|around|about|from) \d)/iu;
 const REACH = 130;
 
 /** True for the hour that stands behind the one part that is wanted, with nothing else between. */

@@ -48,6 +48,16 @@ describe('a mail below with bars', () => {
     ).toMatchObject({ contactName: 'Suki Vane', place: 'Fargo' }));
 });
 
+const DAY = 'Saturday, May 15, 2027';
+test.each([
+  `New enquiry from your website\n=====================\n| Name: Ann Brody\n| Email: ann@mill.example\n| Date: ${DAY}\n| Location: Fargo\n| Arrive: 9 am\n| Finish: 5 pm\n| Message: Please film our charity auction.\n=====================`,
+  `| Date: ${DAY}\n| Location: Fargo\n| Call: 9 am, wrap 5 pm\n| Budget: $900\n\nHi Kit, could you film our charity auction, details above?\n\nAnn`,
+  `| Hello Kit,\n| could you film our charity auction in Fargo on ${DAY}? Call 9 am, wrap 5 pm. $900.\n| Ann Brody`,
+  `Hi Kit, my boss wrote:\n\n| Film the auction in Fargo on ${DAY}, arrive 9 am, done by 5 pm, $900.\n\nCan you do that?\nAnn Brody`,
+])('what the sender tells behind bars is no old mail: %s', (text) =>
+  expect(facts(text, AT)).toMatchObject({ start: '2027-05-15', firstCall: '2027-05-15T09:00', place: 'Fargo' }),
+);
+
 test.each([
   'Three concerts to film:\n\n| Fri 12 May - Fargo - 4pm to 10pm\n| Sat 13 May - Moorhead - 4pm to 10pm',
   '| Day | Call |\n| Fri | 07:00 |',

@@ -26,4 +26,12 @@ describe('a form', () => {
   );
   it('whose last day is before the first has none that is stated', () =>
     expect(facts(form('From: 2027-11-09\nTo: 2027-11-08')).days).not.toBe(2));
+  it.each([
+    'Start: 5 January 2027\nEnd: 23 February 2027\nWhen: every Tuesday',
+    'From: 8 November 2027\nTo: 12 November 2027\nDays needed: 1',
+    'Arrival date: 7 November 2027\nFrom: 8 November 2027\nUntil: 10 November 2027',
+  ])('has days that are not all of those between: %s', (lines) => expect(facts(form(lines)).days ?? 0).toBeLessThan(4));
+  it.each(['Yes', 'Not applicable', 'N/A'])('asks for nobody: %s', (value) =>
+    expect(facts(form(`Company (optional): ${value}\nFrom: 2027-11-08\nTo: 2027-11-09`)).organisation).toBeUndefined(),
+  );
 });

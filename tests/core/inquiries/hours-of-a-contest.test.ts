@@ -53,7 +53,7 @@ test('a crew that starts with the sun is not called in the evening, whatever is 
     ),
   ).not.toBe('07-17T17:30'));
 
-test.each(['high water 13.10. Please', 'lunch 12.10. Please'])('"%s" is an hour that closes its sentence, and no day', (words) => {
+test.each(['high water 13.10. Please', 'curtain 12.10. Please'])('"%s" is an hour that closes its sentence, and no day', (words) => {
   const { fields, questions } = readAt(
     `Hi Kit, could you do this for us? The restored boat goes back in the water at Whitby on Saturday 25 March, ${words} find somebody to film it. We have £390 for it.\n\nRhona Vane`,
     '2027-10-05T09:00:00+01:00[Europe/London]',
@@ -70,3 +70,37 @@ test('whoever has the film asks for nothing', () =>
       AT,
     ).isInquiry,
   ).toBe(false));
+
+test('a dinner on 20.10. is on that day', () =>
+  expect(
+    facts(
+      'Kit, we need a cameraman in Berlin: client dinner 20.10. Call 17:00, wrap 23:00, 600 EUR. Mia',
+      '2026-10-05T09:00:00+02:00[Europe/Berlin]',
+      'berlin',
+    ),
+  ).toMatchObject({ start: '2026-10-20', firstCall: '2026-10-20T17:00' }));
+
+test.each([
+  [
+    'Could you film our harvest supper in Fargo on Saturday 25 September 2027? The farm is going from dawn but we need you from 6.30 for the supper and dance until 11. $300. Robin',
+    '09-25T18:30',
+  ],
+  [
+    'Could you film our choir concert in Fargo on Saturday 15 May 2027, there at 6 please, concert 7.30 to 9.30. My brother starts at dawn the next day so no late finish. Robin',
+    '05-15T18:00',
+  ],
+])("another's dawn makes no morning of an evening: %s", (text, expected) => expect(call(text)).toBe(expected));
+
+test.each([
+  ['We only want the ceremony filmed at 2pm and the fee is $200.', '14:00'],
+  ['We only need her solo filmed, at 2.40 and the venue is the Grand.', '14:40'],
+  ['We just want the ceremony filmed at 1pm and then the car leaving.', '13:00'],
+])('a price, a place or what follows is no other part: %s', (told, expected) =>
+  expect(call(`My sister is getting married in Fargo on 12 June 2027. ${told} Robin`)).toBe(`06-12T${expected}`),
+);
+
+test.each([
+  'Sue Vane here. Videographer needed for our concert, Fargo, Saturday 12 June 2027, 5pm to 10pm, $300. The video came through at the wrong size last year.',
+  'Camera op wanted, Fargo, Saturday 15 May 2027. The footage came through blurry last time so bring a proper tripod. Robin Vane',
+  'Job: videographer\nWhere: Fargo\nWhen: Saturday 12 June 2027\nPay: $300, cheque in the post after',
+])('what came through last time is no thanks: %s', (text) => expect(readAt(text, AT).isInquiry).toBe(true));
