@@ -8,7 +8,6 @@ import { aroundFeasts } from './dates/around-feasts.ts';
 import { inSeries } from './dates/in-series.ts';
 import { orderOf, orderSeen, writesDayFirst } from './dates/order.ts';
 import { inNamedWeeks } from './dates/in-weeks.ts';
-import { formRuns } from './dates/form-run.ts';
 import { monthQuoted } from './dates/month-quoted.ts';
 import { namedAgain } from './dates/named-again.ts';
 import type { Resolved } from './dates/from-today.ts';
@@ -115,7 +114,7 @@ export function lookAt(input: Omit<ReadInput, 'learned'>): Sight {
     }),
     resolveFrom,
   );
-  const sequences = inNamedWeeks(body, tokens, formRuns(body, namedAgain(body, dated)), today, resolveFrom);
+  const sequences = inNamedWeeks(body, tokens, namedAgain(body, dated), today, resolveFrom);
   const phones = phonesIn(body, true);
   const dates = sayDates(
     body,

@@ -268,13 +268,13 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   const sets = [...new Map(sure.map((mention) => [(mention.readings[0] ?? []).join(), mention])).values()];
   if (sets.length === 0) return { dates: [], where: [], choices: [] };
   const [one, two] = sets;
-  const ends = two && sets.length === 2 && one && (ENDS.test(two.before) || firstToLast(one, two)) ? two.readings[0]?.at(-1) : undefined;
+  const toLast = one !== undefined && two !== undefined && firstToLast(scene.text, one, two);
+  const ends = two && sets.length === 2 && (ENDS.test(two.before) || toLast) ? two.readings[0]?.at(-1) : undefined;
   const starts = one?.readings[0]?.[0];
   // "sail on the 9th and return on the 11th"
   if (ends !== undefined && starts !== undefined && ends > starts) {
     const length = Temporal.PlainDate.from(starts).until(Temporal.PlainDate.from(ends)).days + 1;
-    if (length <= LONGEST_STATED)
-      return { dates: runFrom(starts, length), where, choices: [], ...(one && two && firstToLast(one, two) ? { counted: true } : {}) };
+    if (length <= LONGEST_STATED) return { dates: runFrom(starts, length), where, choices: [], ...(toLast ? { counted: true } : {}) };
   }
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));
   const largest = sets.map((mention) => mention.readings[0] ?? []).toSorted((a, b) => b.length - a.length)[0] ?? [];
