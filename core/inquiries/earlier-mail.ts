@@ -4,9 +4,9 @@
 import type { FactName, InquiryFields, Question, Reading, Span } from '../contract/inquiries.ts';
 import { clean } from './parts/clean.ts';
 import { aboveQuoted, threadOf, type Thread } from './parts/thread.ts';
-import { isSamePerson } from './people/earlier.ts';
 import { dayWritten } from './parts/written.ts';
-import { monthWord } from './words.ts';
+import { isSamePerson } from './people/earlier.ts';
+import { MONTH, monthWord } from './words.ts';
 import { dayChoices, missingQuestions, question } from './questions.ts';
 
 /** How a text is read again: as one that asks for work whatever its words, with days that are known, or another text. */
@@ -107,7 +107,6 @@ function isAnother({ isInquiry, fields, questions }: Reading, before: Reading, {
 }
 
 /** A date with its month, or a day told from today. */
-const MONTH = String.raw`(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\p{L}{0,6}`;
 const EXACT = new RegExp(
   String.raw`(?<![\p{L}\d])(?:\d{1,2}\/\d{1,2}(?!\d)|\d{1,2}\.(?:0?[1-9]|1[0-2])\.|\d{1,2}-\d{1,2}-\d\d|\d{1,2}(?:st|nd|rd|th|\.)?,? (?:of )?${MONTH}|${MONTH}\.? \d{1,2}(?!\d)|tomorrow|tonight|today|(?:this|next|coming) (?:mon|tues?|wed|thu|fri|sat|sun)\p{L}*)`,
   'iu',
@@ -184,8 +183,6 @@ const WRITER =
 /** An hour that the new words move without a reading that tells which. */
 const HOURS_MOVED =
   /\b(?:hours?|minutes?|mins?|half|bit|little)[^.!?\n]{0,12} (?:earlier|later|sooner)\b|\b(?:rather than|instead of|not|no longer) (?:at )?\d{1,2}(?:[:.h]\d\d)?(?: ?[ap]m| ?h| uhr| o'clock)?(?![\d/-]|\.\d|th|st|nd|rd| ?(?:€|euro|k\b|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))/i;
-const isSame = (name: string | undefined, other: string | undefined): boolean =>
-  name !== undefined && other !== undefined && isSamePerson(name, other);
 const DAYS: readonly FactName[] = ['start', 'end', 'days'];
 const WHO: ReadonlySet<FactName> = new Set(['contactName', 'contactEmail']);
 const PLACE: readonly FactName[] = ['place', 'country'];
@@ -215,7 +212,8 @@ function joined(now: Reading, before: Reading, then: readonly string[], thread: 
     if (!has('place')) take(...(now.fields.country === undefined ? PLACE : ['place' as const]));
     if (!has('replyBy')) take('replyBy');
     if (!has('deliverables')) take('deliverables');
-    if (!has('organisation') && isSame(now.fields.contactName, before.fields.contactName)) take('organisation');
+    const [name, other] = [now.fields.contactName, before.fields.contactName];
+    if (!has('organisation') && name !== undefined && other !== undefined && isSamePerson(name, other)) take('organisation');
     if (now.fields.budget === undefined && !has('budget')) take('budget');
     else if (now.fields.budget && before.fields.budget) old.budget = { ...before.fields.budget, ...now.fields.budget };
   }

@@ -100,3 +100,6 @@ const PART_OF_DAY = /(?<=tag|mittwoch|dag)(?:abend|morgen|vormittag|nachmittag|m
 export function weekdayWord(lower: string): number | undefined {
   return weekdays.get(lower.replace(/'s$/, '')) ?? weekdays.get(lower.replace(PART_OF_DAY, ''));
 }
+
+/** The name of a month, short or whole, in English and most languages of western Europe: for a pattern with the flags i and u. */
+export const MONTH = String.raw`(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\p{L}{0,6}`;

@@ -1,6 +1,7 @@
 /**
  * The lines of a message, and which of them tell how to reach somebody.
  */
+import { MONTH } from '../words.ts';
 
 export type PartKind = 'own' | 'forwarded' | 'quoted' | 'signature' | 'header' | 'subject' | 'footer' | 'stamp';
 export type Part = { kind: PartKind; start: number; end: number };
@@ -15,6 +16,17 @@ export const reaches = (words: string): boolean => CONTACT_LINE.test(words.repla
 /** A line of a mail's head. */
 export const HEADER =
   /^(from|to|cc|bcc|sent|date|subject|reply-to|von|an|gesendet|betreff|datum|de|à|envoyé|objet|fecha|asunto|para|enviado|da|oggetto|van|aan|verzonden|onderwerp)\s?:\s*(.*)$/i;
+
+/** "On 3 May 2027, Ailsa wrote:" */
+export const ATTRIBUTION =
+  /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
+
+const OF_DAYS = new RegExp(
+  String.raw`^(?:from|to|von|van|an|aan|para)\s?:\s*(?:\d{1,4}[-/.]\d|\d{1,2}(?:st|nd|rd|th|\.)? ${MONTH}(?!\p{L})|(?:mon|tue|wed|thu|fri|sat|sun)\p{L}*\.?,? (?:\d|${MONTH}\.? \d)|${MONTH}\.? \d{1,2}(?!\d)(?!\s+\p{Lu}\p{L}))`,
+  'iu',
+);
+/** "From: 2028-11-08" and "To: Fri 10 November", as a form has them: when, and not who. */
+export const isWhen = (words: string): boolean => OF_DAYS.test(words);
 
 export function linesOf(text: string): Line[] {
   const lines: Line[] = [];

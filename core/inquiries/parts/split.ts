@@ -5,26 +5,18 @@
 import { asksForWork } from '../asking.ts';
 import { onlyBids } from '../people/farewells.ts';
 import { ORG_WORDS } from '../people/words.ts';
-import { blank, HEADER, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
+import { ATTRIBUTION, blank, HEADER, isWhen, linesOf, LONGEST_MARK, reaches, short, type Line, type Part, type PartKind } from './lines.ts';
 import { passedOn } from './passed-on.ts';
 import { bareName, isTitled, NAME_ONLY, signUnannounced } from './signing.ts';
 
 const QUOTED_LINE = /^\s{0,3}>/;
 const QUOTE_MARKS = /^\s{0,3}>[>\s]*/;
-const ATTRIBUTION =
-  /^(?:on\b.{4,160}\bwrote|am\b.{4,160}\bschrieb\b.{0,80}|le\b.{4,160}\ba écrit|el\b.{4,160}\bescribió|il\b.{4,160}\bha scritto|op\b.{4,160}\bschreef\b.{0,80}|em\b.{4,160}\bescreveu)\s?:?\s*$/i;
 const FORWARD =
   /^[-\s]{0,20}(?:(?:[\p{L}']{1,8} ){0,2}(?:forwarded(?: message|(?=\s?[-–]))|weitergeleiteten? nachricht|message (?:transféré|réexpédié)|mensaje reenviado|messaggio inoltrato|doorgestuurd bericht))(?!\p{L}).{0,20}$/iu;
 const ORIGINAL =
   /^[-_\s]{0,40}(?:original (?:message|appointment)|ursprüngliche nachricht|message d'origine|mensaje original|mensagem original|messaggio originale|oorspronkelijk bericht)[-_\s:]{0,40}$/i;
 const MAIL_ONLY =
   /^(?:from|to|cc|sent|subject|reply-to|von|gesendet|betreff|envoyé|objet|asunto|enviado|oggetto|onderwerp|van|aan|verzonden|an|para)\s?:/i;
-/** "From: 2028-11-08" and "To: Fri 10 November", as a form has them: when, and not who. */
-const MONTH = String.raw`(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\p{L}*\.?`;
-const OF_DAYS = new RegExp(
-  String.raw`^(?:from|to|von|van|an|aan|para)\s?:\s*(?:\d{1,4}[-/.]\d|\d{1,2}(?:st|nd|rd|th|\.)? ${MONTH}(?!\p{L})|(?:mon|tue|wed|thu|fri|sat|sun)\p{L}*\.?,? (?:\d|${MONTH} \d)|${MONTH} \d{1,2}(?!\d)(?!\s+\p{Lu}\p{L}))`,
-  'iu',
-);
 const FROM_ONE = /^from\s?:\s\p{Lu}[\p{L}'-]+(?: \p{Lu}[\p{L}'.-]*){1,2}$/iu;
 const SUBJECT = /^(?:subject|betreff|objet|asunto|oggetto|onderwerp)\s?:\s*/i;
 const SIGN_OFF =
@@ -231,7 +223,7 @@ function unquote(lines: Line[], from: number): number {
 function headerBlock(lines: readonly Line[], from: number): number {
   let at = from;
   let mailOnly = 0;
-  while (at < lines.length && HEADER.test(short(lines[at])) && !OF_DAYS.test(short(lines[at]))) {
+  while (at < lines.length && HEADER.test(short(lines[at])) && !isWhen(short(lines[at]))) {
     if (MAIL_ONLY.test(short(lines[at]))) mailOnly++;
     at++;
   }
