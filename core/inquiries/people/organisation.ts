@@ -86,13 +86,22 @@ const isTitled = (name: string): boolean => !ORG_WORDS.test(name) && FORM.test(n
 export const isPerson = (name: string, after: string): boolean =>
   isTitled(name) || (!ORG_WORDS.test(name) && (PERSONAL.test(name) || /^,? who(?!\p{L})/u.test(after)));
 
-/** The organisation that a label, a clause of what its writer does or its own name states. */
-export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
+/** What is written where there is none. */
+const NONE = /^(?:yes|no|none|not applicable|n\/?a|same(?: as.*)?|as above|private|self|tb[acd])\s*$/i;
+/** The body that a line of a form names: "Organisation: Finch Tools". */
+export function labelledBody(body: string): PersonFact | undefined {
   for (const found of body.matchAll(LABEL_ORG)) {
     const written = found[1] ?? '';
-    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written) && !/^(?:Yes|No|None|Not applicable|N\/?A)\s*$/i.test(written))
+    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written) && !NONE.test(written))
       return trimmed(written.replace(/\s?\(.*$|,.*$/, ''), found.index + found[0].length - written.length);
   }
+  return undefined;
+}
+
+/** The organisation that a label, a clause of what its writer does or its own name states. */
+export function organisationSaid(body: string, isTown: (name: string) => boolean): PersonFact | undefined {
+  const labelled = labelledBody(body);
+  if (labelled) return labelled;
   for (const found of body.matchAll(BEHALF)) {
     const written = found[1] ?? '';
     if (isPerson(written, body.slice(found.index + found[0].length))) continue;

@@ -1,11 +1,11 @@
 /**
- * A body that is told so plainly that no weight of words speaks against it: it stands behind the name of who signs, on the line below, or behind
- * words that say for whom somebody writes.
+ * A body that is told so plainly that no weight of words speaks against it: it stands behind the name of who signs, on the line below, behind
+ * words that say for whom somebody writes, or in the line of a form that asks for it.
  */
 import { DEPARTMENT, isHouseWord, isSoleBody, OFFICE, WHOLLY_PART } from './bodies.ts';
 import { isNotOfDomain } from './domain.ts';
 import type { People } from './signature.ts';
-import { NO_ORG } from './organisation.ts';
+import { labelledBody, NO_ORG } from './organisation.ts';
 import { mayBeOrganisation, ORG_FOR_CERTAIN, ORG_OF, ORG_WORDS, TITLE_WORDS, type PersonFact } from './words.ts';
 
 /** "Rosa Quill" and at once "Finch Tools": nothing but marks and what she does there stands between. */
@@ -25,12 +25,6 @@ const LED_REACH = 80;
 /** What a body does that asks: "will hold", "needs", "sucht". */
 const ASKS =
   /^ (?:(?:will|shall) (?:hold|host|meet|celebrate|mark|gather|stage|perform|sing|play|present|award|confer|open)|needs?|seeks?|wants?|requires?|(?:would|'d) (?:like|love|be glad)|wishes|(?:is|are) (?:looking for|seeking|after|hosting|holding|planning|organi[sz]ing|doing|putting on|staging|inviting)|sucht|suchen|veranstaltet|cherche|recherche|organise|busca|organiza|zoekt)(?!\p{L})/u;
-
-/** What is written where there is none. */
-const NONE = /^(?:yes|no|none|not applicable|n\/?a|same(?: as.*)?|as above|private|self|tb[acd])$/i;
-/** "Organisation: ", "School / club (if any): ": a form asks for it. */
-const LABELLED =
-  /(?:^|\n)[^\S\n]*(?:your )?(?:name of )?(?:company|organi[sz]ation|organisme|organisatie|school|club|society|charity|association|business|institution|firma|verein|empresa|entreprise)(?: name)?(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?(?:[^\S\n]?\([^()\n:]{2,30}\))?[^\S\n]?:[^\S\n]*$/iu;
 
 /** Whether the words can be a body's whole name where one is told. */
 const isWhole = ({ value }: PersonFact, email: string | undefined): boolean =>
@@ -62,8 +56,7 @@ const BEGINS = /(?:^|[.!?:,]\s+|\n\s*)(?:[Tt]he |[Dd]er |[Dd]ie |[Dd]as |[Ll]a |
 function isPlainlyTold(text: string, { name, email, organisation }: People): boolean {
   if (!organisation) return false;
   const { value, start, end } = organisation;
-  if (!NONE.test(value) && LABELLED.test(text.slice(Math.max(0, start - LED_REACH), start)) && /^[^\S\n]*(?:\n|$)/.test(text.slice(end)))
-    return true;
+  if (labelledBody(text)?.start === start) return true;
   if (!isWhole(organisation, email?.value)) return false;
   if (name && isSigned(text, name, organisation)) return true;
   const lead = text.slice(Math.max(0, start - LED_REACH), start);
