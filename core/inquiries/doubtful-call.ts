@@ -14,7 +14,8 @@ import { wallOf } from './settle/walls.ts';
 
 /**
  * From which chance on another hour of a job of one day is a rival, and from which on one that is likelier: in the sets that taught neither weights
- * nor network every third call beside one was wrong. Each day of a longer job has an hour of its own.
+ * nor network every third call beside one was wrong. Each day of a longer job has an hour of its own. And below which chance an hour that no rule
+ * calls mine is hardly the call, in a message that is not brief.
  */
 const LIKELY = { rival: 0.5, likelier: 0.3, least: 0.5 };
 /** "Coverage: start 9.30", "Hours: 9-5": a beginning that names nothing else that begins is mine. */
@@ -55,6 +56,7 @@ export function undoubtedCall(calls: Calls, days: readonly string[], page: Page,
     .filter((other) => other.chance >= LIKELY.rival || (other.chance > mine && other.chance >= LIKELY.likelier))
     .toSorted((a, b) => b.chance - a.chance);
   const ofShow = own.said === 'show' && !LABEL.test(before) && !FOR_WORK.test(text.slice(own.end, own.end + BESIDE));
+  // Of an hour that another takes the place of the weights see nothing.
   const ruled = isBrief(page) || ownerOf(text, own) === 'mine' || times.some(({ said }) => said === 'past');
   const unlikely = !ruled && mine < LIKELY.least;
   if (!rival && !ofShow && !unlikely) return calls;

@@ -14,5 +14,7 @@ const BEFORE = 48;
 const MINE = /\b(?:your (?:shift|schedule|hours|call)|you ride|everything|coverage)\b[^.\n]{0,28}$/i;
 
 /** True where a part of a contest begins at the hour that stands at `start`. */
-export const beginsContest = (text: string, start: number): boolean =>
-  BEGINS.test(text.slice(Math.max(0, start - BEFORE), start)) && !MINE.test(text.slice(Math.max(0, start - BEFORE), start));
+export function beginsContest(text: string, start: number): boolean {
+  const lead = text.slice(Math.max(0, start - BEFORE), start);
+  return BEGINS.test(lead) && !MINE.test(lead);
+}

@@ -18,6 +18,7 @@ const NONE = [
   "Bonjour, nous avons bien reçu votre demande d'accréditation pour le 12 décembre, zone B, entrée à 8h. Ceci est un message automatique, merci de ne pas répondre.",
   'Hey, a colleague says you make videos, cool! You coming to the lake Saturday? We grill from 12, leave the camera at home and bring a salad :)',
   'Hey neighbor, water is off Saturday from 9 to noon. About the camera: I sold mine last week for $350, sorry. Bo',
+  "It's Doris Vane, love. Ruby wedding. The film came this morning, we've had it on three times already, our Peter rang from Canada in bits. I've popped the cheque in the post second class. That's all. God bless. Bye.",
 ];
 test.each(NONE)('asks for none: %s', (text) => expect(readAt(text).isInquiry).toBe(false));
 
@@ -27,6 +28,9 @@ const ASKS = [
   "As agreed with Jan I'm writing to book you for Saturday December 12, Ely, film the awards, 5pm to 11pm, $450. Looking forward to it. Sal",
   'New enquiry from your website. Name: Ann Holt. Date: December 12. Message: Are you available to film a wedding in Ely? Budget $1200. This is an automated message, do not reply.',
   'Dear Ms. Anders, we invite you to be part of the crew at our ice hockey tournament, December 5-6. Second camera behind the goal. Accreditation Friday 11:30. Sunday you are off duty at 17:30. Rate $600 per day.',
+  'Sue Vane here. Videographer needed for our concert, Fargo, Saturday 12 June 2027, 5pm to 10pm, $300. The video came through at the wrong size last year.',
+  'Camera op wanted, Fargo, Saturday 15 May 2027. The footage came through blurry last time so bring a proper tripod. Robin Vane',
+  'Job: videographer\nWhere: Fargo\nWhen: Saturday 12 June 2027\nPay: $300, cheque in the post after',
 ];
 test.each(ASKS)('asks for work: %s', (text) => expect(readAt(text).isInquiry).toBe(true));
 

@@ -3,9 +3,8 @@
  */
 import { describe, expect, it, test } from 'vitest';
 import { withoutBars } from '../../../core/inquiries/parts/bars.ts';
-import { facts, readAt } from './reading.ts';
+import { facts, OCTOBER, readAt } from './reading.ts';
 
-const AT = '2026-10-05T09:00:00-05:00[America/Chicago]';
 const MOVED = `Hi Kit, the luncheon has moved from May 20 to Thursday, June 3. Everything else in my first mail stands. Tell me by October 27.
 Lorna
 
@@ -27,10 +26,10 @@ Ruth Hope
 
 describe('a mail below with bars', () => {
   it.each([MOVED, PASSED_ON, REMINDED])('is read as one with marks of quoting: %s', (text) =>
-    expect(readAt(text, AT).fields).toEqual(readAt(text.replaceAll(/^\|/gm, '>'), AT).fields),
+    expect(readAt(text, OCTOBER).fields).toEqual(readAt(text.replaceAll(/^\|/gm, '>'), OCTOBER).fields),
   );
   it('tells what the new words leave as it was', () =>
-    expect(facts(MOVED, AT)).toMatchObject({
+    expect(facts(MOVED, OCTOBER)).toMatchObject({
       start: '2027-06-03',
       firstCall: '2027-06-03T10:30',
       lastWrap: '2027-06-03T15:00',
@@ -38,12 +37,12 @@ describe('a mail below with bars', () => {
       replyBy: '2026-10-27T23:59',
     }));
   it('is read where it is passed on', () =>
-    expect(facts(PASSED_ON, AT)).toMatchObject({ start: '2027-03-24', firstCall: '2027-03-24T08:00', place: 'Fargo' }));
+    expect(facts(PASSED_ON, OCTOBER)).toMatchObject({ start: '2027-03-24', firstCall: '2027-03-24T08:00', place: 'Fargo' }));
   it('is passed on below "Forwarded" alone', () =>
     expect(
       facts(
         'Kit, see below. Can you shoot this one? Rate is $550/day.\nSuki Vane\nsuki@tallpot.example\n\n-------- Forwarded --------\n|From: Martin Oyel\n|Hi Suki, the summit in Fargo is 4-5 November. Load-in is the evening before (3 Nov) from 18:00.',
-        AT,
+        OCTOBER,
       ),
     ).toMatchObject({ contactName: 'Suki Vane', place: 'Fargo' }));
 });
@@ -55,7 +54,7 @@ test.each([
   `| Hello Kit,\n| could you film our charity auction in Fargo on ${DAY}? Call 9 am, wrap 5 pm. $900.\n| Ann Brody`,
   `Hi Kit, my boss wrote:\n\n| Film the auction in Fargo on ${DAY}, arrive 9 am, done by 5 pm, $900.\n\nCan you do that?\nAnn Brody`,
 ])('what the sender tells behind bars is no old mail: %s', (text) =>
-  expect(facts(text, AT)).toMatchObject({ start: '2027-05-15', firstCall: '2027-05-15T09:00', place: 'Fargo' }),
+  expect(facts(text, OCTOBER)).toMatchObject({ start: '2027-05-15', firstCall: '2027-05-15T09:00', place: 'Fargo' }),
 );
 
 test.each([

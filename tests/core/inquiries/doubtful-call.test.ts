@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { readAt } from './reading.ts';
+import { OCTOBER, readAt } from './reading.ts';
 
-const read = (text: string) => readAt(text, '2026-10-05T09:00:00-05:00[America/Chicago]');
+const read = (text: string) => readAt(text, OCTOBER);
 const callAsked = (text: string): string[] =>
   read(text)
     .questions.filter(({ field }) => field === 'firstCall')

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { readAt } from './reading.ts';
+import { OCTOBER, readAt } from './reading.ts';
 
 const daysOf = (text: string): (string | undefined)[] => {
-  const { start, end } = readAt(text, '2026-10-05T09:00:00-05:00[America/Chicago]').fields;
+  const { start, end } = readAt(text, OCTOBER).fields;
   return [start, end];
 };
 

@@ -138,8 +138,17 @@ describe('only one part is wanted', () => {
     We only need the speeches. Dinner is at 7 pm.
     Only the mayor arrives at 4 pm.
     Only the café opens at 8 am.
-    All we need is a price, and the fair opens at 10 am.`,
+    All we need is a price, and the fair opens at 10 am.
+    Is it possible to film just the raffle (around 4 pm) and the finale?`,
     '-',
+  );
+  // A price, a place or what follows is no other part.
+  call(
+    `
+    We only want the raffle filmed at 4 pm and the fee is $200.
+    We only need the raffle filmed, at 4 pm and the venue is the Grand.
+    We just want the raffle filmed at 4 pm and then the car leaving.`,
+    '16:00',
   );
 });
 

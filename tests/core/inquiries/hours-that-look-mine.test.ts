@@ -2,7 +2,7 @@
  * Hours that look like a call: when a message came, what is struck out further on, an hour of the wrong half of an evening's day, what a bracket parts.
  */
 import { expect, it } from 'vitest';
-import { callOf, facts, lines } from './reading.ts';
+import { callOf, facts, lines, readAt } from './reading.ts';
 
 /** The call of a message as it stands, `-` where none is stated. */
 const call = (text: string): string => facts(text, '2027-06-29T20:00:00+01:00[Europe/London]', 'leeds').firstCall?.slice(5) ?? '-';
@@ -89,3 +89,27 @@ it.each([
 ])('hours beside such words stay calls: %s', (text, expected) => {
   expect(call(text)).toBe(expected);
 });
+
+it('which half of the day it is may be asked of a crew that starts with the sun, and not stated as the evening', () => {
+  const { fields, questions } = readAt(
+    "Kit,\n\nWe're raising a barn near Whitby on Saturday, 17 July and I'd like it on film. Crew starts at sunup, be here at 5:30. You're through when my wife rings the supper bell, and she rings it at six.\n\n£800.\n\nArne Vane",
+    '2027-06-29T20:00:00+01:00[Europe/London]',
+    'leeds',
+  );
+  const choices = questions.find(({ field }) => field === 'firstCall')?.choices.map(({ value }) => value) ?? [];
+  expect([fields.firstCall, ...choices]).toContain('2027-07-17T05:30');
+  expect(fields.firstCall).not.toBe('2027-07-17T17:30');
+});
+
+it.each([
+  [
+    'our harvest supper in Whitby on Saturday 25 September? The farm is going from dawn but we need you from 6.30 for the supper and dance until 11. £300.',
+    '09-25T18:30',
+  ],
+  [
+    'our choir concert in Whitby on Saturday 18 September, there at 6 please, concert 7.30 to 9.30. My brother starts at dawn the next day so no late finish.',
+    '09-18T18:00',
+  ],
+])("another's dawn makes no morning of an evening: %s", (words, expected) =>
+  expect(call(`Hi Kit, could you film ${words} Robin`)).toBe(expected),
+);

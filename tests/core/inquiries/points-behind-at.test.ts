@@ -1,6 +1,6 @@
-/** Two numbers with points behind "at": a day and a month, or an hour that closes its sentence. */
+/** Two numbers with points: a day and a month, or behind "at", "high water" and the like an hour that closes its sentence. */
 import { expect, test } from 'vitest';
-import { daysOf, facts } from './reading.ts';
+import { daysOf, facts, readAt } from './reading.ts';
 
 const AT = '2026-10-25T09:12:00+01:00[Europe/Berlin]';
 
@@ -16,3 +16,18 @@ test('a rehearsal on the day before is not an hour', () =>
     facts('Hello Kit, could you film our gala in Köln on Tuesday, 10.11.? Rehearsal at 9.11. at 18:00. 500 €.\n\nJonas', AT, 'berlin')
       .firstCall,
   ).not.toBe('2026-11-10T09:11'));
+
+test.each(['high water 13.10. Please', 'curtain 12.10. Please'])('"%s" is an hour that closes its sentence, and no day', (words) => {
+  const { fields, questions } = readAt(
+    `Hi Kit, could you do this for us? The restored boat goes back in the water at Whitby on Saturday 25 March, ${words} find somebody to film it. We have £390 for it.\n\nRhona Vane`,
+    '2027-10-05T09:00:00+01:00[Europe/London]',
+    'leeds',
+  );
+  const days = questions.find(({ field }) => field === 'start')?.choices.map(({ label }) => label);
+  expect([fields.start ?? days]).toEqual([['Sat 25 March 2028']]);
+});
+
+test('a dinner on 12.11. is on that day', () =>
+  expect(
+    facts('Kit, we need a cameraman in Berlin: client dinner 12.11. Call 17:00, wrap 23:00, 600 EUR. Mia', AT, 'berlin'),
+  ).toMatchObject({ start: '2026-11-12', firstCall: '2026-11-12T17:00' }));

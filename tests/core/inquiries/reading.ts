@@ -6,6 +6,8 @@ import { readInquiry } from '../../../core/inquiries/read.ts';
 import { gazetteer, homeOf } from '../../reader/corpus.ts';
 import { learned } from '../../reader/shipped.ts';
 
+/** A Monday in October at the same home. */
+export const OCTOBER = '2026-10-05T09:00:00-05:00[America/Chicago]';
 const WEDNESDAY = '2026-11-25T09:12:00-06:00[America/Chicago]';
 export { gazetteer, homeOf, learned };
 
