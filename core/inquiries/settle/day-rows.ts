@@ -6,6 +6,7 @@ import { anyOf } from '../phrases.ts';
 import { lineAround } from '../parts/sentences.ts';
 import { daysSaid } from './days.ts';
 import { MOST_MENTIONS, namedAmong } from './days-among.ts';
+import { firstOfForm, lastOfForm } from './form-days.ts';
 import { NOT_MINE } from './mark-words.ts';
 import type { DateMention, EventDays, Scene, Where } from './scene.ts';
 import { LINE_OF_ELSE } from './told-beside.ts';
@@ -83,6 +84,8 @@ function dayRows(scene: Scene): DayRows | undefined {
       explicit && doubt === undefined && !past && day !== undefined && more.length === 0 && said !== 'reply' && !LINE_OF_ELSE.test(lead);
     const row = text.slice(line.start, line.end);
     if (!plain || row.length > LONGEST_ROW || !ROW_LEAD.test(lead) || OF_A_SENTENCE.test(lead) || OFFICE.test(row)) return [];
+    // What is between two lines of a form is told by both.
+    if (firstOfForm(lead) || lastOfForm(lead)) return [];
     const rest = text.slice(end, line.end);
     // "07:30 - 17:00, then you are free": what comes after the hours is no longer of the day's work.
     const hours = scene.times.find((time) => time.start >= end && time.end <= line.end && time.to !== undefined);

@@ -16,6 +16,7 @@ import { rivalOf } from './rival.ts';
 import { stillAhead } from './still-ahead.ts';
 import { askedDays, consecutive, inMonthOf, MOST_MENTIONS, union, within } from './days-among.ts';
 import { allCounted, joinedUp, wantedTogether } from './joined-up.ts';
+import { onlySome } from './form-days.ts';
 import { dayOfCall, ENDS, endsIt, firstToLast, lengthened, LONGEST_STATED, runFrom, wholeRun } from './run.ts';
 import { withoutTheirs } from './theirs-before.ts';
 import { toldParts } from './told-parts.ts';
@@ -268,12 +269,13 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   const sets = [...new Map(sure.map((mention) => [(mention.readings[0] ?? []).join(), mention])).values()];
   if (sets.length === 0) return { dates: [], where: [], choices: [] };
   const [one, two] = sets;
-  const toLast = one !== undefined && two !== undefined && firstToLast(scene.text, one, two);
+  const toLast = one !== undefined && two !== undefined && sets.length === 2 && firstToLast(one, two);
   const ends = two && sets.length === 2 && (ENDS.test(two.before) || toLast) ? two.readings[0]?.at(-1) : undefined;
   const starts = one?.readings[0]?.[0];
   // "sail on the 9th and return on the 11th"
   if (ends !== undefined && starts !== undefined && ends > starts) {
     const length = Temporal.PlainDate.from(starts).until(Temporal.PlainDate.from(ends)).days + 1;
+    if (toLast && (length > LONGEST_STATED || onlySome(scene.text))) return askedDays(where, [[starts], [ends]]);
     if (length <= LONGEST_STATED) return { dates: runFrom(starts, length), where, choices: [], ...(toLast ? { counted: true } : {}) };
   }
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));

@@ -5,6 +5,7 @@ import { sentenceAround } from '../parts/sentences.ts';
 import { numberWord } from '../words.ts';
 import { daysSaid } from './days.ts';
 import { askedDays, inMonthOf, union } from './days-among.ts';
+import { firstOfForm, lastOfForm } from './form-days.ts';
 import { allCounted } from './joined-up.ts';
 import { isEvent } from './pointed.ts';
 import type { DateMention, EventDays, Scene } from './scene.ts';
@@ -22,23 +23,9 @@ const GOES_ON_TILL = /\b(?:goes|carries|continues|lasts) (?:on )?(?:till?|until|
 const isFirst = (before: string): boolean => /\bfirst (?:day|evening|night)(?: is| being| will be|:)?,? (?:on )?(?:the )?$/i.test(before);
 const isLast = (before: string): boolean =>
   /^[\s,;]{0,2}(?:and |with )?the last (?:one |day |evening |night )?(?:is |being |will be )?(?:on )?(?:the )?$/i.test(before);
-/** "From: 2027-11-08" and on the next line "To: 2027-11-09": the lines of a form. */
-const OF_DAY = String.raw`(?: (?:of (?:the )?)?(?:event|job|shoot|booking|hire))?(?: dates?| days?)?(?: \([^()\n]{1,20}\))?\s?[:=]\s*$`;
-const LINE = String.raw`^[\s*•-]*(?:(?:event|job|shoot|booking|dates?) )?`;
-const FORM_FIRST = new RegExp(
-  String.raw`${LINE}(?:from|starts?|starting|begins?|beginning|first day|von|ab|beginn|du|début|van|begin|desde|inicio)${OF_DAY}`,
-  'iu',
-);
-const FORM_LAST = new RegExp(
-  String.raw`${LINE}(?:to|until|till|through|ends?|ending|finish|last day|bis|ende|au|fin|tot|einde|hasta)${OF_DAY}`,
-  'iu',
-);
-/** "every Tuesday", "any day in the window", "days needed: 1", "only those two days": not all that is between the two lines of a form. */
-const NOT_ALL =
-  /(?<!\p{L})(?:every (?:mon|tue|wed|thu|fri|sat|sun|week)|weekly|each week|(?:one|1|any|single) days?(?!\p{L})|days? (?:needed|required|wanted)\s?:|only (?:those|these|the) (?:two|2) days|(?:nothing|not|none) (?:in )?between|window)/iu;
-/** Whether two dates of a text are told as the first and the last day of what is between them. */
-export const firstToLast = (text: string, first: DateMention, last: DateMention): boolean =>
-  (isFirst(first.before) && isLast(last.before)) || (FORM_FIRST.test(first.before) && FORM_LAST.test(last.before) && !NOT_ALL.test(text));
+/** Whether two dates are told as the first and the last day of what is between them. */
+export const firstToLast = (first: DateMention, last: DateMention): boolean =>
+  (isFirst(first.before) && isLast(last.before)) || (firstOfForm(first.before) && lastOfForm(last.before));
 const STARTS = /\b(?:start(?:s|ing)?|begin(?:s|ning)?|from|commenc(?:es|ing)|kick(?:s|ing) off)\s?:?\s(?:on\s)?(?:the\s)?$/i;
 /** "two days, or three if the grant comes through" */
 const OR_MORE = /\bdays?,? or (?:maybe |possibly |perhaps |even )?(?:two|three|four|five|six|[2-6])\b/i;

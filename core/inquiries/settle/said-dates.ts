@@ -13,6 +13,7 @@ import { fromAnother } from './from-another.ts';
 import { dayOfJourney } from './journeys.ts';
 import { nearest, tailOf } from './nearest.ts';
 import { engagedThen } from './engaged-then.ts';
+import { firstOfForm, lastOfForm, startsOrEnds } from './form-days.ts';
 import { noLonger } from './no-longer.ts';
 import { nothingOn } from './off-days.ts';
 import { overnight } from './overnight.ts';
@@ -74,8 +75,6 @@ const TAKING_DOWN =
   /\b(?:strike|de-?rig\w*|load(?:ing)?[- ]?out|tear(?:ing)?[- ]?down|get-?out|bump-?out|abbau|dismantl\w*|pack(?:ing)?[- ](?:up|down))\b/i;
 /** "on 12 June last year" */
 const LAST_YEAR = /^,? (?:of )?last (?:year|spring|summer|autumn|fall|winter|season|month)\b(?!')/i;
-/** "Event start: 8 Nov 2027": a whole day in a line of a form is no call and no wrap. */
-const OF_THE_EVENT = /^[\s*•-]*(?:event|job|shoot|booking) (?:starts?|ends?|begins?|finish(?:es)?)(?: date| day)?\s?[:=]\s*$/iu;
 const VOID_LABEL = /\b(?:wrong|old|used to be|previously)\s?[:=]\s[^.;\n]{0,40}$/i;
 const VOID_AFTER =
   /^\s?(?:[>:=-]{1,2})\s?(?:no|not|cancelled|off|taken|gone|filled)\b|^,? (?:you(?:'re| are| will be|'ll be)) (?:released|stood down|off|not needed)\b/i;
@@ -175,11 +174,14 @@ export function sayDates(
     const runs = item.resolved.explicit && (item.resolved.readings[0]?.length ?? 0) > 1;
     const hitCue = hit.cue === 'past' && BECOMES.test(lead) ? 'event' : hit.cue;
     const ofRun = (hitCue === 'call' && !sets) || (hitCue === 'wrap' && !TAKING_DOWN.test(lead));
-    const cue = (runs && ofRun) || OF_THE_EVENT.test(row) ? 'event' : hitCue;
+    const cue = (runs && ofRun) || startsOrEnds(row) ? 'event' : hitCue;
     const answer = BEFORE_DATE.test(lead) && ANSWER_AFTER.test(text.slice(item.end, item.end + 60));
     const night = overnight(text, item);
     const again = previous?.resolved.weekdayOnly === true && SAID_AGAIN_BEHIND.test(before);
-    const by = latest || answer || (!again && BY.test(before) && !BY_SOMEBODY.test(before) && !BY_MEANS.test(before) && hit.cue !== 'call');
+    // "Von: 8.11." and below it "Bis: 12.11."
+    const ends = previous !== undefined && lastOfForm(row) && firstOfForm(text.slice(lineStart(text, previous.start), previous.start));
+    const by =
+      latest || answer || (!again && !ends && BY.test(before) && !BY_SOMEBODY.test(before) && !BY_MEANS.test(before) && hit.cue !== 'call');
     return {
       ...item.resolved,
       ...(night ? { readings: night } : {}),
