@@ -24,7 +24,7 @@ const PERSONAL = /^\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+(?<!s)$/u;
 /** Two capitalised words and more on one line. */
 const ORG = ORG_NAME.replaceAll(String.raw`\s`, ' ');
 const LABEL_ORG =
-  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|club|society|association|choir|team|parish|council|agency|organi[sz]ation|client|organi[sz]er|company name|prod(?:uction)? co(?:mpany|\.)?|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?(?:[^\S\n]?\([^()\n:]{2,30}\))?[^\S\n]?:[^\S\n]*([^\n]{2,60})$/gimu;
+  /^[^\S\n]*(?:\d{1,2}[.)]\s)?(?:your )?(?:company|group|club|society|association|choir|team|parish|council|agency|organi[sz]ation|client|organi[sz]er|company name|prod(?:uction)? co(?:mpany|\.)?|business|issued by|authority|buyer|purchaser|requested by|hirer|host|municipality|institution|firma|firm|org|entreprise|société|organisme|empresa|azienda|ditta|bedrijf|organisatie|verein|school|charity)(?:[^\S\n]?[/&][^\S\n]?\p{L}{3,14})?(?:[^\S\n]?\([^()\n:]{2,30}\))?[^\S\n]?:[^\S\n]*([^\n]{2,90})$/gimu;
 const BEHALF = new RegExp(
   String.raw`\b(?:[Oo]n behalf of|I work (?:for|at|with)|I represent|I run|I manage|[Ww]e are|[Ww]e're|I do events (?:for|at)|I'm with|I am with|I(?:'m| am) (?:the |an? )?[\p{L} ]{3,40}? (?:for|at|with))\s(${ORG_NAME})`,
   'gu',
@@ -92,7 +92,7 @@ const NONE = /^(?:yes|no|none|not applicable|n\/?a|same(?: as.*)?|as above|priva
 export function labelledBody(body: string): PersonFact | undefined {
   for (const found of body.matchAll(LABEL_ORG)) {
     const written = found[1] ?? '';
-    if (/^\p{Lu}/u.test(written) && !NO_ORG.test(written) && !NONE.test(written))
+    if (/^\p{Lu}/u.test(written) && (!NO_ORG.test(written) || ORG_WORDS.test(written)) && !NONE.test(written))
       return trimmed(written.replace(/\s?\(.*$|,.*$/, ''), found.index + found[0].length - written.length);
   }
   return undefined;

@@ -15,8 +15,8 @@ export type PersonFact = { value: string; start: number; end: number };
 const CAP = `[${CAPITAL}]`;
 /** Little words within a name; "von Förde Events" is for whom somebody works. */
 const WITHIN = String.raw`(?:(?!vo[nm]\s${CAP}[${LETTER}'-]+[^\S\n]${CAP})(?:van|von|de|du|dos|das|der|den|da|di|del|la|le|bin|al|el|ter|ten|af|av|zu|zum|ap|ab|Ó|Ní|Nic|Uí|Mac an|Nic an|Mac|[ds]/o|a/[lp]|bte?|bint[ei]?|ibn)\s){0,2}`;
-/** One to four capitalised words, with particles between them. It stands in many patterns, so it is kept small. */
-export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s(?:${CAP}\s)?)?(?:(?:(?:${CAP}|Wm|Geo|Thos|Chas|Jas|Jos|Ma)\.\s?){1,2}${WITHIN})?${CAP}[${LETTER}'-]{1,28}(?:\s${WITHIN}(?:[dlDL]')?${CAP}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|\s[/|]|$)|[${LETTER}'-]{1,28})){0,3}`;
+/** One to four capitalised words, double names too, with particles between them. It stands in many patterns, so it is kept small. */
+export const NAME = String.raw`(?:(?:Dr|Mr|Mrs|Ms|Prof|Rev|St|Supt|Sr|Fr)\.?\s(?:${CAP}\s)?)?(?:(?:(?:${CAP}|Wm|Geo|Thos|Chas|Jas|Jos|Ma)\.\s?){1,2}${WITHIN})?${CAP}[${LETTER}'-]{1,40}(?:\s${WITHIN}(?:[dlDL]')?${CAP}(?:\.(?=\s|$)|(?<![AI])(?=[,.!?)\n]|\s[/|]|$)|[${LETTER}'-]{1,40})){0,3}`;
 const OF_BODY =
   /\s(?:(?:von|vom|van)\s(?:(?:der|dem|den|het|de)\s)?\p{Lu}[\p{L}'-]+[^\S\n]\p{Lu}|(?:von|vom|van|de|du|da|do|di|del|della)\s(?:la\s|l')?(?:Studios?|Estudios?|Agence|Agencia|Agenzia|Agentur|Agência|Compagnie|Compañía|Compagnia|Companhia|Collectif|Colectivo|Productora|Produtora|Club|Clube|Teatro|Théâtre|Theater|Grupo|Groupe|Gruppo|Fondation|Fundación|Fundação|Association|Asociación|Associazione|Fédération|Federación|École|Escuela|Mairie|Ayuntamiento|Universidad|Université|Museo|Musée|Instituto|Institut|Orquesta|Orchestre|Ensemble|Harmonie|Société|Bureau|Stichting|Verein|Casa|Radio|Festival|Cine|Ciné|Banda|Coro)\s).*$/u;
 /** A written name without " von Förde Events", " de Studio Corail" behind it: for whom somebody works is no part of the name. */

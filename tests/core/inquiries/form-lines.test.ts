@@ -24,6 +24,16 @@ describe('a form', () => {
   ])('has its days in two lines: %s', (lines) =>
     expect(facts(form(lines))).toMatchObject({ start: '2027-11-08', end: '2027-11-09', days: 2, firstCall: '2027-11-08T07:30' }),
   );
+  it.each([
+    'From: 8 November 2027\nTo: 12 November 2027',
+    'Start date: 8 November 2027\nEnd date: 12 November 2027',
+    'First day: Mon 8 November 2027\nLast day: Fri 12 November 2027',
+    'Event start: 8 Nov 2027\nEvent end: 12 Nov 2027',
+    'Start: 8 Nov 2027\nFinish: 12 Nov 2027',
+    'Von: 8. November 2027\nBis: 12. November 2027',
+  ])('has all days between two lines: %s', (lines) =>
+    expect(facts(form(lines))).toMatchObject({ start: '2027-11-08', end: '2027-11-12', days: 5, firstCall: '2027-11-08T07:30' }),
+  );
   it('whose last day is before the first is asked about', () =>
     expect(facts(form('From: 2027-11-09\nTo: 2027-11-08')).start).toBeUndefined());
   it.each([
@@ -35,6 +45,14 @@ describe('a form', () => {
     const { fields, questions } = readAt(form(lines));
     expect(fields.start).toBeUndefined();
     expect(questions.map(({ field }) => field)).toContain('start');
+  });
+  it('says a long name and a long body whole', () => {
+    const long = 'Consolidated Saint Cuthbert and All Hallows Regional Choral Festival Association';
+    const lines = form(`Organisation: ${long}\nFrom: 2027-11-08\nTo: 2027-11-09`);
+    expect(facts(lines.replace('Fiona Vane', 'Bartholomew Featherstonehaugh-Wetherington'))).toMatchObject({
+      organisation: long,
+      contactName: 'Bartholomew Featherstonehaugh-Wetherington',
+    });
   });
   it.each(['Yes', 'Not applicable', 'N/A'])('asks for nobody: %s', (value) =>
     expect(facts(form(`Company (optional): ${value}\nFrom: 2027-11-08\nTo: 2027-11-09`)).organisation).toBeUndefined(),
