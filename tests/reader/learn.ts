@@ -97,7 +97,7 @@ if (process.argv[1] === import.meta.filename) {
     console.error(`"${only}" is not learned; nothing was changed. There are: ${Object.keys(LEARN).join(', ')}.`);
     process.exit(1);
   }
-  // By the seen ones it was found from which chance on they are believed.
+  // By the seen ones it is found how much the chances speak for a doubt.
   const from = [...messages('tuned'), ...messages('opened')];
   for (const of of Object.keys(LEARN) as Of[]) {
     if (only !== undefined && of !== only) continue;

@@ -30,9 +30,11 @@ const SEVERAL = 3;
 const LIKELY = 0.5;
 /** "Call: 07:30 (14th)", "call 10am", "16:30 cameras", and the cell of a table, of which the weights see nothing: there rules know better. */
 const HEADED = /^\s*(?:crew )?(?:call|wrap)\b/i;
-const CALL = /\bcall(?:'s| time)?(?: is)?(?: at)?:?\s?$/i;
+export const CALL = /\bcall(?:'s| time)?(?: on (?:set|site|location))?(?: is)?(?: at)?:?\s?$/i;
 /** "be there 15h, leave 20h", "call 14:00, off 22:00" */
 const END = /[\d.,;:hm] (?:you )?(?:leave|out|off|done|home|finish(?:ed)?|away|released)(?: (?:at|by))?:?\s?$/i;
+/** "Start 9.30." */
+const STARTS = /(?:^|[\n.;(!?])\s*start(?: time)?(?: at)?:?\s?$/i;
 const MY_PART = /^\s(?:video|cameras?)[,.;\n]/i;
 const BESIDE = 20;
 /** "2p wrap", "3.15pm finish on the Friday", "photographer released", "contractor off site 1.00 pm", "release 1730": an end that is named right beside its hour. */
@@ -76,6 +78,7 @@ function isPlain(text: string, own: SaidTime, told: Told): boolean {
   const { start, end } = own;
   const before = text.slice(lineStart(text, start), start);
   if (told === 'lastWrap' && END.test(before.slice(-BESIDE))) return true;
+  if (told === 'firstCall' && STARTS.test(text.slice(Math.max(0, start - BESIDE), start))) return true;
   return inCell(text, own) || HEADED.test(before) || CALL.test(before.slice(-BESIDE)) || MY_PART.test(text.slice(end, end + BESIDE));
 }
 
@@ -87,7 +90,9 @@ function otherHour(calls: Calls, told: Told, page: Page, learned: Learned): Choi
   if (!own || wall === undefined) return undefined;
   // Of a wrap the weights know better in a message of any length, unless it has a line of its own.
   const ruled = told === 'firstCall' || isBrief(page) || HEADED.test(text.slice(lineStart(text, own.start), own.start));
-  const owned = ownerOf(text, own) === 'mine';
+  // Of an hour that another takes the place of the weights see nothing.
+  const instead = told === 'firstCall' && own.said === 'call' && times.some(({ said }) => said === 'past');
+  const owned = instead || ownerOf(text, own) === 'mine';
   if (ruled ? owned || isPlain(text, own, told) : inCell(text, own)) return undefined;
   const chance = (time: SaidTime): number => {
     const { call = 0, wrap = 0, both = 0 } = chancesIn(learned.time, timeFeatures(page, time));

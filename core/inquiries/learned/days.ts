@@ -6,9 +6,8 @@ import { countedSo } from '../settle/days.ts';
 import { goesUntil } from '../settle/goes-until.ts';
 import { NOT_THE } from '../settle/mark-words.ts';
 import type { DateMention, EventDays } from '../settle/scene.ts';
-import { areDoubtful } from '../context/doubtful.ts';
+import { areDoubtful, isOtherLength } from '../context/doubtful.ts';
 import { dateFeatures, isBrief, type Page } from './features.ts';
-import { isOtherLength } from './length.ts';
 import { chancesIn, type Learned } from './models.ts';
 import { otherParts } from './part.ts';
 
@@ -26,6 +25,8 @@ const HARDLY = 0.15;
 const UNLIKELY = { date: 0.3, weekday: 0.7 };
 /** From these chances on a date of which rules know nothing is no day of the job, or that of an answer: where all are so, the days are open. */
 const DOUBTED = { none: 0.4, reply: 0.15 };
+/** "It is on 25 November and 4 December, both evenings." */
+const BOTH = /, both (?:days|evenings|nights|dates|mornings|afternoons)(?=\s?[.,;!\n]|$)/i;
 /** "nothing on the" */
 const NOT_REACH = 60;
 
@@ -35,21 +36,30 @@ const NOT_REACH = 60;
  */
 export function agreedDays(event: EventDays, whole: Page, learned: Learned, endIsOpen: boolean): EventDays {
   if (whole.scene.dates.length > MOST_MENTIONS || event.counted) return event;
-  const page = event.dates.length > 1 ? withoutHoursOnly(whole) : whole;
+  const page = event.dates.length > 1 ? withoutHoursOnly(whole, event.dates) : whole;
   const agreed = likelierDays(event, page, learned, endIsOpen);
   // "For the 3 days", "all together four days": all of them are counted.
-  if (agreed.dates.length === 0 || countedSo(page.scene.text, agreed.dates.length)) return agreed;
+  const both = agreed.dates.length === 2 && BOTH.test(page.scene.text);
+  if (agreed.dates.length === 0 || both || countedSo(page.scene.text, agreed.dates.length)) return agreed;
   // "12/12, 12/13, 12/15 (dark on the 14th)": a day that is none of theirs was not found either.
   const parts = otherParts(agreed, page, learned).filter((days) => days.join() !== agreed.dates.join());
   if (parts.length > 0) return openDays(agreed, ...parts);
   if (isBrief(page)) return agreed;
-  const otherwise = !endIsOpen && isOtherLength(page.scene, agreed.dates.length, agreed.dropped !== undefined, learned);
+  const otherwise = !endIsOpen && isOtherLength(agreed, page, learned);
   return otherwise || areUnlikely(agreed, page, learned) || areDoubtful(agreed, page, learned) ? openDays(agreed) : agreed;
 }
 
-/** Without weekdays of which only hours of something else are told. */
-const withoutHoursOnly = (page: Page): Page => {
-  const dates = page.scene.dates.filter((date) => !goesUntil(page.scene.text, date));
+/** "from 12 to 15 November, with the parade on the 13th": what is on one of the days takes none of the others away. */
+const WITH_ONE_ON = /,? (?:with|including|incl\.) (?:the|an?|our|its|their) (?:[\p{L}'-]+ ){1,3}on (?:the )?$/iu;
+const FILMED = /film|video|crew|shoot|camera|record|interview|stream/i;
+function withOneOn({ text }: Page['scene'], { start, readings }: DateMention, days: readonly string[]): boolean {
+  const [told] = WITH_ONE_ON.exec(text.slice(Math.max(0, start - NOT_REACH), start)) ?? [];
+  return told !== undefined && !FILMED.test(told) && readings[0]?.length === 1 && days.includes(readings[0][0] ?? '');
+}
+
+/** Without weekdays of which only hours of something else are told, and days of the run that only one thing in it has. */
+const withoutHoursOnly = (page: Page, days: readonly string[]): Page => {
+  const dates = page.scene.dates.filter((date) => !goesUntil(page.scene.text, date) && !withOneOn(page.scene, date, days));
   return { ...page, scene: { ...page.scene, dates } };
 };
 

@@ -1,11 +1,12 @@
 /**
  * What the hours of a message are with the weights beside the rules: they speak where rules are silent, and against the rules where they are sure.
  */
-import { ofOthers } from '../said/subject.ts';
+import { ofOthers, othersAreThere } from '../said/subject.ts';
 import { beginsContest } from '../settle/contest.ts';
 import { MOST_MENTIONS, OF_ELSE } from '../settle/days-among.ts';
 import { earlierCall } from '../settle/earlier.ts';
-import type { SaidTime } from '../settle/scene.ts';
+import type { SaidTime, Where } from '../settle/scene.ts';
+import { CALL } from './call.ts';
 import { NUMBER, timeFeatures, type Page } from './features.ts';
 import { DIAL } from './halves.ts';
 import { chancesIn, type Learned } from './models.ts';
@@ -26,14 +27,25 @@ const ALONE = { chance: 0.85, others: 5 };
 const AMOUNT = /\d{3}/;
 /** "Doors 7pm", "kick-off at 3": what begins then is no end, whatever its words go with elsewhere. */
 const BEGINS = /\b(?:doors|curtain(?: up)?|kick-?off|starts?|begins?|opens?|first (?:act|talk|game))(?: (?:are|is|at|from|for)){0,2}:?\s$/i;
+/** "Il concerto è alle", "le concert est à" */
+const IS_AT =
+  /(?:^|[.?!,;\n]\s?)(?:il|lo|la|el|le|der|die|das|het|de|o|a|l')\s?(?!fin|end|schlu|sluit|cl[oô]tur|cier|t[eé]rmin|uscit|salida|sortie)\p{L}{4,} (?:è|es|est|ist|is|é) (?:alle|a las|à|um|om|às) $/iu;
 const JUST_BEFORE = 24;
+/** "The priest only has an hour, from 2pm to 3pm": whose hours they are stands before the comma. */
+const BEFORE_COMMA = /,(?: that's| that is)? (?:from )?$/i;
+function ofOthersToo(text: string, { start, to }: SaidTime): boolean {
+  const lead = BEFORE_COMMA.exec(text.slice(Math.max(0, start - JUST_BEFORE), start))?.[0].length ?? 0;
+  return to !== undefined && (ofOthers(text, start - lead) || othersAreThere(text, start - lead));
+}
 /** "At 7pm he sends everyone out with a balloon": what another does then ends no work of mine, if it does not say so. */
 const ANOTHER_DOES = /^,? (?:s?he|they) (?![^.!?\n]{0,80}\b(?:you|u|we|us)\b)/i;
 /** "about 4 p.m. They have": the point ends the sentence as well. */
 const SENTENCE_ENDS = /^\. \p{Lu}/u;
 const JUST_AFTER = 90;
-export const anotherDoes = (text: string, end: number): boolean =>
-  ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER)) && !SENTENCE_ENDS.test(text.slice(end - 1, end + 2));
+/** What stands around an hour tells of another, or that the occasion is then. */
+export const isNoEnd = (text: string, { start, end }: Where): boolean =>
+  IS_AT.test(text.slice(Math.max(0, start - JUST_AFTER), start)) ||
+  (ANOTHER_DOES.test(text.slice(end, end + JUST_AFTER)) && !SENTENCE_ENDS.test(text.slice(end - 1, end + 2)));
 /** An earlier hour that is as likely the call as this leaves a later one open. */
 const RIVAL = 0.5;
 const LONGEST_SET_UP = 300;
@@ -56,7 +68,13 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
   };
   const ofContest = (time: SaidTime): SaidTime =>
     time.said === undefined && beginsContest(text, time.start) ? { ...time, said: 'show' } : time;
-  const hours = times.map(weigh).map((one) => ({ ...one, time: corrected({ ...one, time: ofContest(one.time) }, oneDay) }));
+  // "call on set is 9 am"
+  const isNamed = ({ start, said: of }: SaidTime): boolean =>
+    of === 'call' && CALL.test(text.slice(Math.max(0, start - JUST_BEFORE), start));
+  const hours = times.map(weigh).map((one) => {
+    const time = ofContest(one.time);
+    return { ...one, time: isNamed(time) ? time : corrected({ ...one, time }, oneDay) };
+  });
   // Weights that were learned without numbers know nothing of them.
   const bare = numbers.length > MOST_MENTIONS || !learned.time.weights.has(NUMBER) ? [] : numbers.map(weigh);
   const told = new Set(hours.map(({ time }) => time.said));
@@ -68,11 +86,11 @@ export function hoursOf(page: Page, learned: Learned): SaidTime[] {
   // "Load-in 3 hours prior to doors (7pm)": the call is told from another hour.
   const alone = told.has('call') || earlierCall(page.scene) ? undefined : standsOut([...hours, ...dialled]);
   const isElse = ({ said: of, start, end }: SaidTime): boolean =>
-    anotherDoes(text, end) || (of === 'show' && BEGINS.test(text.slice(Math.max(0, start - JUST_BEFORE), start)));
+    isNoEnd(text, { start, end }) || (of === 'show' && BEGINS.test(text.slice(Math.max(0, start - JUST_BEFORE), start)));
   const cued = (one: Weighed, sure: number): SaidTime | undefined => {
     const cue = cueOf[one.is];
     const least = cue === 'wrap' ? SURE_WRAP : { told: SURE.against, show: SURE.show };
-    if (cue === 'wrap' && isElse(one.time)) return undefined;
+    if ((cue === 'wrap' && isElse(one.time)) || (cue !== 'reply' && ofOthersToo(text, one.time))) return undefined;
     if (cue !== 'reply' && beginsContest(text, one.time.start)) return undefined;
     const enough = one.time.said === 'show' ? least.show : told.has(cue) ? least.told : sure;
     if (!cue || (one.chance < enough && one !== alone)) return undefined;

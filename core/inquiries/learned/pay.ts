@@ -35,6 +35,8 @@ export function agreedPay(read: BudgetRead, page: Page, learned: Learned): Budge
   if (!budget || read.ask || !amount) return read;
   // "Tageshonorar", "hour rate": a day or an hour is never taken for granted, words name it.
   if (budget.per !== 'job' && amount.per === undefined) return read;
+  // "$450 a shift" of a job of one day is paid for all of it.
+  if (budget.per === 'job' && amount.per === 'night') return read;
   const chances = chancesIn(learned.pay, payFeatures(page, amount));
   const [best] = Object.entries(chances).toSorted(([, a], [, b]) => b - a);
   if (!best || best[1] < RIVAL || (chances[budget.per ?? NO_UNIT] ?? 0) >= HARDLY) return read;

@@ -9,7 +9,7 @@ import { endsAtNight, goesOverMidnight, isTonight } from '../settle/half-of-call
 import { ofMorning } from '../settle/of-morning.ts';
 import { endsLate, LONGEST_SHIFT } from '../settle/ends-late.ts';
 import type { SaidTime, Scene } from '../settle/scene.ts';
-import { halfFeatures, openEnds } from './halves.ts';
+import { DIAL, halfFeatures, openEnds } from './halves.ts';
 import { dateFeatures, messageFeatures, type Page } from './features.ts';
 import { hoursOf } from './hours.ts';
 import { chancesIn, likeliest, type Learned } from './models.ts';
@@ -35,6 +35,12 @@ export function weighed(page: Page, learned: Learned): Scene {
   return { ...seen, times: halved({ ...page, scene: seen }, learned) };
 }
 
+/** So many minutes after the call nobody is done where hours of something else are told as well. */
+const SHORTEST = 90;
+/** Hours from and to that are not between two others of the same half of the day. */
+const isOutside = ({ from, to }: SaidTime, first: number, last: number): boolean =>
+  to !== undefined && (from.minutes % DIAL < first % DIAL || to.minutes % DIAL > last % DIAL);
+
 /** Hours that were said without morning or evening, in the half of the day that the weights are sure of. */
 function halved(page: Page, learned: Learned): SaidTime[] {
   // One hour alone, beside nothing that it must come before or after: rules tell it, or it is asked.
@@ -58,6 +64,14 @@ function halved(page: Page, learned: Learned): SaidTime[] {
         const before = time.said === 'wrap' && is === 'pm' && !time.date && called !== undefined && called > (minutes % 720) + 720;
         // "sunrise at 6:55 ... you're excused at 9"
         const dawn = time.said === 'wrap' && is === 'pm' && atDawn(page.scene.text);
+        // "Call's 10 AM, dinner 6-9, out by 11": what is told between has no room in an hour.
+        const stay = (minutes % 720) - (called ?? 720);
+        const short =
+          time.said === 'wrap' &&
+          stay > 0 &&
+          stay <= SHORTEST &&
+          page.scene.times.some((other) => other !== time && isOutside(other, called ?? 0, minutes));
+        if (short) return [[end, { ...time[end], minutes: (minutes % 720) + 720, open: false }] as const];
         const morning = is === 'pm' && !time.to ? ofMorning(time, minutes, page.scene) : undefined;
         if (morning === 'sure') return [[end, { ...time[end], minutes: minutes % 720, open: false }] as const];
         return chance >= SURE.half && !tooLong && !before && !dawn && morning === undefined

@@ -9,7 +9,7 @@ import { ownerOf } from '../settle/owner.ts';
 import type { Calls } from '../settle/points.ts';
 import type { EventDays, SaidTime, Scene } from '../settle/scene.ts';
 import { timeFeatures, type Page } from './features.ts';
-import { anotherDoes } from './hours.ts';
+import { isNoEnd } from './hours.ts';
 import { chancesIn, type Learned } from './models.ts';
 
 type Told = 'firstCall' | 'lastWrap';
@@ -46,7 +46,7 @@ function surest(told: Told, page: Page, learned: Learned): SaidTime | undefined 
     .toSorted((a, b) => b.chance - a.chance);
   const [best] = weighed;
   if (!best || best.chance < SURE || OF_ELSE.has(best.time.said) || best.time.to || best.time.said === 'show') return undefined;
-  if (told === 'lastWrap' && anotherDoes(page.scene.text, best.time.end)) return undefined;
+  if (told === 'lastWrap' && isNoEnd(page.scene.text, best.time)) return undefined;
   if (ownerOf(page.scene.text, best.time) === 'theirs' || earlierCall(page.scene)) return undefined;
   const { minutes, open } = best.time.from;
   // "7" and "19:00" may be one hour, 07:00 and 19:00 are two.

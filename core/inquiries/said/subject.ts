@@ -59,6 +59,15 @@ export function beginsWithOthers(text: string, at: number): boolean {
   const found = PEOPLE.exec(clause);
   return found !== null && /^\s*(?:(?:the|our|all|and) )*$/i.test(clause.slice(0, found.index)) && !MINE.test(clause);
 }
+/** "The face painter is with us": somebody else is there, named with a word before. */
+export function othersAreThere(text: string, at: number): boolean {
+  const clause = clauseBefore(text, at, REACH);
+  const found = PEOPLE.exec(clause);
+  const led = found !== null && /^\s*(?:the|our|an?)\s(?:[\p{L}-]+\s)?$/iu.test(clause.slice(0, found.index));
+  return led && IS_THERE.test(clause.slice(found.index + found[0].length)) && !ME.test(clause);
+}
+const IS_THERE = /^(?:'s|'ll| (?:only |just )?(?:is|are|has|have|can|will|comes?|stays?|plays?|performs?|does|do))(?!\p{L})/iu;
+const ME = /\b(?:you|u|your|yours|film\p{L}*|video\p{L}*|cameras?|crew)\b/iu;
 /** What has hours of its own, which are neither the occasion's nor mine. */
 const THINGS = anyOf(`
   bar/bars/kitchen/kitchens/café/cafe/restaurant/pub/buffet/canteen/shop/shops/store/office/offices/reception/desk/pool/gym/spa/lift/lifts/library/post_office/bank/pharmacy/supermarket/garage | car park | parking | box office | phone line/lines | phones

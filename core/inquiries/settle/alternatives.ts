@@ -46,6 +46,12 @@ const NUMBER_OR =
 /** "one of 2028-05-18 / 2028-05-25", "can't choose between", "don't agree on the date", "equally happy with" */
 const BETWEEN =
   /\b(?:one of(?! (?:our|my|their|his|her|your|its|us|them|you|the \p{L}+s'?)\b(?! (?:dates?|days|nights|evenings|weekends)\b))|(?:choose|choosing|decide|deciding|torn|toss-?up|wavering|pick|choice) between|(?:don't|do not|can't|cannot) agree on (?:the|a) (?:date|day|night|evening)|equally (?:happy|good|fine)(?: with| on| for)?|just as (?:happy|good|fine) with|(?:hésit\p{L}+|dud\p{L}+|schwanken|twijfel\p{L}+|indecis\p{L}+)(?: encore| noch| nog| ancora| todavía| aún)? (?:entre|zwischen|tussen|tra|fra))(?!\p{L})[^.;!?\n]{0,60}$/iu;
+/** "on hold for Saturday the 10th and Saturday the 17th and will choose this week" */
+const CHOSEN_LATER =
+  /^,? (?:and|but) (?:(?:we|i|they|she|he)(?:'ll)? )?(?:will |must |have to |need to |still need to |should )?(?:choose|pick|decide|know which)(?![^.!?\n]{0,50}\b(?:who|whom|you|gets|videographers?|suppliers?|crew|quotes?|offers?)\b)(?: (?:between them|one|which|soon|today|tomorrow|this|next|by|on|in)\b|[.,;!?\n])/i;
+const BOTH_PAID =
+  /\b(?:film|cover|record|shoot|quote|price|cost|charge|fee|rate)\w*\b[^.;!?\n]{0,24}\bboth\b|\bboth (?:days|dates|nights)\b/i;
+const LATER = 100;
 const EITHER_OR = /(?<!\p{L})(?:soit(?= le| la| au)|entweder|o bien|ofwel)(?!\p{L})[^.;!?\n]{0,40}$/iu;
 
 /** The same days as a question, where words leave open which of them. */
@@ -68,6 +74,7 @@ export function leftOpen(
   if (known.length > 1 && (ONE_OF.test(text) || UNDECIDED.test(text)))
     return open(ONE_OF.test(text) && !/\btwo of\b/i.test(text) ? 1 : undefined);
   if (known.length > 1 && ONE_OF_THEM.test(text)) return open(1);
+  if (known.length > 1 && !BOTH_PAID.test(text) && main.some(({ end }) => CHOSEN_LATER.test(text.slice(end, end + LATER)))) return open(1);
   for (const mention of scene.dates.slice(0, MOST_MENTIONS)) {
     const ends =
       mention.past || mention.by ? undefined : endsOpen(settled, mention, text.slice(Math.max(0, mention.start - 40), mention.start));

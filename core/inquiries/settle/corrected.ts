@@ -34,6 +34,13 @@ const WAS_THEN =
   /\b(?:had|have|originally|first|initially|previously|earlier) (?:planned|said|told|thought|hoped|put|written|wrote|wanted|asked)\b[^.;!?\n\d]{0,40}$|\b(?:was|were|used to be|i said|we said|i wrote|we wrote|i told)\b(?: [\p{L}']{1,12}){0,4} $/iu;
 const IS_NOW =
   /^\s?[,;.–-]?\s?(?:(?:but|and|though) )?(?:(?:it|that|this|call|the call|now)(?: time)? ?)?(?:'s|is|be|should be|has to be)(?: now| actually)?(?: at| rather)? $/iu;
+/** "old plan had you from 2, new plan has you from 3.30 to 7" */
+const PLAN = '(?:plan|schedule|version|call ?sheet|timings?)';
+const OLD_PLAN = new RegExp(String.raw`\b(?:old|previous|earlier) ${PLAN} (?:had|has|wanted) (?:you|u)\b[^.;!?\n\d]{0,16}$`, 'i');
+const NEW_PLAN = new RegExp(
+  String.raw`^[\s,;.–-]{0,3}(?:(?:but|and) )?(?:the |our )?new (?:${PLAN}|one) (?:has|wants) (?:you|u)\b[^.;!?\n\d]{0,16}$`,
+  'i',
+);
 /** "but it has moved to", "we've since changed it to" */
 const MOVED_TO =
   /^\s?[,;.–-]?\s?(?:(?:but|and|though) )?(?:it|that|this|they|we|the call|the start)(?:'s|'ve| has| have| is)?(?: since| now| been)* (?:moved|changed|shifted|slipped|gone|pushed|put|brought)(?: (?:it|that|this))?(?: (?:back|forward|up|on))? to $/iu;
@@ -59,6 +66,7 @@ function changeOf(text: string, old: SaidTime, time: SaidTime): Change {
       return 'come';
   }
   if (between.length > LONGEST || /\n\s*\n/.test(between)) return undefined;
+  if (!old.to && OLD_PLAN.test(text.slice(Math.max(0, old.start - LONGEST), old.start)) && NEW_PLAN.test(between)) return 'instead';
   // "from 10am until 4pm. Correction: until 5pm"
   const end = old.to !== undefined && !time.to && UNTIL_THEN.test(between);
   if ((old.to !== undefined) !== (time.to !== undefined) && !end) return undefined;

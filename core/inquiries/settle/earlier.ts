@@ -8,7 +8,7 @@ const AHEAD =
   /\b(a quarter of an|three quarters of an|an?|one|two|three|four|half an|an? (?:good |full )?half|one and a half|an hour and a half|ninety|sixty|forty-?five|thirty|twenty|fifteen|\d{1,3}) ?(?:full |good )?(hours?|hrs?|h|mins?|minutes?)?,? (?:before(?:hand)?|earlier|prior|early|ahead|in advance|(?:to|for) (?:set(?:ting)?[- ]?up|rig(?:ging)?))\b/gi;
 /** Said of the crew, not of the guests. */
 const OF_ME =
-  /\b(?:you|u|crew|cameras?|operators?|arrive|arrival|be there|be here|be in|get there|get here|with us|call|load(?:ed)?[- ]?in|on[- ]?site|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
+  /\b(?:you|u|crew|cameras?|operators?|arrive|arrival|be there|be here|be in|get there|get here|with us|call|load(?:ed)?[- ]?in|on[- ]?site|on (?:the )?premises|set(?:ting)?[- ]?up|set|rig(?:ging)?|ready|access|come|turn up|show up|get in|get-in)\b/i;
 /** Whose coming it is, from the beginning of the clause; "we open the doors" tells of guests as well. */
 const OF_OTHERS =
   /^\s*(?:and |but |so |then )?(?:we(?:'ll| will)? open )?(?:(?:the|our|my|all|most|some) )*(?:\p{L}+ )?(?:guests?|delegates|attendees|audience|parents|press|media|bride|groom|players|teams?|runners|speakers?|people|folks?|everyone|everybody|visitors|families|kids|children|band|dj|choir|cast|caterers?|florist|photographer|staff|volunteers|stewards|doors|bar|house|registration opens)\b/iu;

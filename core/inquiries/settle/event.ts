@@ -275,7 +275,7 @@ function settleTier(scene: Scene, tier: readonly DateMention[], today: string): 
   // "sail on the 9th and return on the 11th"
   if (ends !== undefined && starts !== undefined && ends > starts) {
     const length = Temporal.PlainDate.from(starts).until(Temporal.PlainDate.from(ends)).days + 1;
-    if (toLast && (length > LONGEST_STATED || onlySome(scene.text))) return askedDays(where, [[starts], [ends]]);
+    if (toLast && (length > LONGEST_STATED || onlySome(scene.text))) return askedDays(where, [[starts], [ends]], 'open');
     if (length <= LONGEST_STATED) return { dates: runFrom(starts, length), where, choices: [], ...(toLast ? { counted: true } : {}) };
   }
   const all = union(...sets.map((mention) => mention.readings[0] ?? []));

@@ -18,7 +18,7 @@ const STARTS_OR_ENDS = /^[\s*•-]*(?:(?:event|job|shoot|booking) )?(?:starts?|e
 
 /** "every Tuesday", "any day in the window", "days needed: 1", "only those two days": not all that is between the two lines. */
 const NOT_ALL =
-  /(?<!\p{L})(?:every (?:mon|tue|wed|thu|fri|sat|sun|week)|weekly|each week|(?:one|1|any|single) days?(?!\p{L})|days? (?:needed|required|wanted)\s?:|only (?:those|these|the) (?:two|2) days|(?:nothing|not|none) (?:in )?between|window)/iu;
+  /(?<!\p{L})(?:every (?:mon|tue|wed|thu|fri|sat|sun|week)|weekly|each week|(?:one|1|any|single) days?(?!\p{L})|days? (?:needed|required|wanted)\s?:|only (?:those|these|the) (?:two|2) days|(?:nothing|not|none) (?:in )?between|window|(?:mon|tues|wednes|thurs|fri|satur|sun|week)days? only|weekends? only|(?:one|two|three|four|[1-4]) days? (?:in|of|within) (?:that|the|this) (?:week|time|period))/iu;
 
 export const firstOfForm = (lead: string): boolean => FIRST.test(lead);
 export const lastOfForm = (lead: string): boolean => LAST.test(lead);

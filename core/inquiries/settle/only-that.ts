@@ -15,7 +15,7 @@ const THIS = new RegExp(
 const NOUN = String.raw`(?!(?:filmed|recorded|covered|captured|shot|please|with|from|this|that|which|when|where|shall|should|will|would|must|could|needs?|wants?|have|been|being|really)\b)(\p{L}{4,})`;
 /** It is named: the word in the group stands beside its day as well. */
 const THE = new RegExp(
-  String.raw`\b(?:only|just|solely)(?: (?:be )?${WANT}(?:ing)?)?(?: you)?(?: there)?(?: (?:for|to (?:film|record|cover|shoot|capture)))? the (?:\p{L}{3,12} )?${NOUN}\b|\b${WANT}(?:ing)?(?: you)? (?:only|just|solely) (?:for )?the (?:\p{L}{3,12} )?${NOUN}\b`,
+  String.raw`\b(?:only|just|solely)(?: (?:be )?${WANT}(?:ing)?)?(?: you)?(?: there)?(?: (?:for|to (?:film|record|cover|shoot|capture)))? the (?:\p{L}{3,12} )?${NOUN}\b|\b${WANT}(?:ing)?(?: you)? (?:only|just|solely) (?:for )?the (?:\p{L}{3,12} )?${NOUN}\b|\b(?:only|just) ${NOUN} (?:needs?|wants?) (?:to be )?(?:film|record|cover|captur|stream)(?:ed|ing)\b`,
   'giu',
 );
 const MOST_POINTED = 5;
@@ -34,10 +34,11 @@ export function onlyThat(scene: Scene, { dates: settled }: EventDays): string[] 
     const last = named.findLast(({ mention }) => mention.end <= index);
     if (last && index - last.mention.end < REACH) return last.days;
   }
-  for (const { index, 0: words, 1: first, 2: second } of [...text.matchAll(THE)].slice(0, MOST_POINTED)) {
+  for (const { index, 0: words, 1: first, 2: second, 3: third } of [...text.matchAll(THE)].slice(0, MOST_POINTED)) {
     // "only the drinks and the brunch" are more than one day.
     if (AND_MORE.test(text.slice(index + words.length, index + words.length + MORE))) continue;
-    const noun = (first ?? second ?? '').toLowerCase();
+    if (third !== undefined && EACH_DAY.test(text.slice(index))) continue;
+    const noun = (first ?? second ?? third ?? '').toLowerCase();
     const beside = named.filter(({ mention }) => tells(text, mention, noun, index, words.length));
     const days = new Set(beside.map((one) => one.days.join()));
     if (days.size === 1) return beside[0]?.days;
@@ -83,6 +84,8 @@ const CLAUSE = 70;
 const ANOTHER_DAY = /\b(?:on|and) (?:the )?(?:\d|(?:mon|tues|wednes|thurs|fri|satur|sun)day)/i;
 const AND_MORE = /^(?: \p{L}+)?,? (?:and|&|\+|plus|or|as well as|then) (?:the |an? )?\p{L}/iu;
 const MORE = 30;
+/** "Only keynotes need filming, two each day" */
+export const EACH_DAY = /\b(?:both|each|every|all|two|three)(?: of)?(?: the)? (?:days?|nights?|evenings?|dates?)\b/i;
 
 /** True where a word stands in the sentence of a day, outside of the words that point at it. */
 function tells(text: string, { start, end }: DateMention, noun: string, from: number, length: number): boolean {

@@ -23,12 +23,14 @@ const NO_NEED =
 const FOR_ANOTHER_CREW =
   /^ for (?:the )?(?:lighting|lights|staging|stage|sound|audio|av|riggers|rigging|catering|caterers|kitchen|band|talent|cast|guests|photos?|photographers?|stills|volunteers|staff|exhibitors|traders|speakers|decor|florists?|make-?up)\b(?! (?:and|&|\+) (?:video|you|cameras?|film)| (?:filming|coverage|video))/i;
 /** Until when, and what ends: of that others tell. */
-const ENDS = /\b(?:until|till?|til|ends?|leaves?|off|out|over|back|gone|finish\w*|done|wraps?|goes? home|closes?)\b/i;
+const ENDS = /\b(?:locks?(?: up)?|until|till?|til|ends?|leaves?|off|out|over|back|gone|finish\w*|done|wraps?|goes? home|closes?)\b/i;
 /** What I am told right behind the hour goes before whose it is. */
 const AND_ME =
   /^[^.;!?\n\d]{0,60}\b(?:you|u|yours|video)\b(?![^.;!?\n]{0,24}\d)(?! (?:don't|needn't|need not|can skip|are not|aren't|won't|need to know|know|see|can see|ask)\b)/i;
 /** "come at 5.30 for sound" */
 const COME_YOURSELF = /\b(?:come|arrive|be (?:there|here)|get (?:there|here)|start)\b[^,]{0,20}$/i;
+/** "Could you make 3 pm for a quick phone call?" */
+const TO_TALK = /^ for an? (?:(?:quick|short|brief|phone|telephone|video|zoom|intro|catch-up) ){1,2}(?:call|chat|talk|zoom)\b/i;
 /** The part of a list that is mine: "bridal prep 9am (you start)". */
 const HERE_I_START = /^ ?[(–-] ?(?:you|u|video|crew|cameras?|film\p{L}*)\b/iu;
 /** "Crew van leaves the shop 5:45am": when it goes, with whoever is in it. */
@@ -48,6 +50,7 @@ export function ofOthersThen(text: string, { start, end, to }: Where & { to?: un
   const sentence = text.slice(Math.max(sentenceAround(text, start, start).start, start - LEAD), start);
   if (NO_NEED.test(after) || (FOR_OTHERS_ALONE.test(after) && !FOR_FILM.test(clause) && !COME_YOURSELF.test(clause))) return 'other';
   if (!to && FOR_ANOTHER_CREW.test(after) && !COME_YOURSELF.test(clause) && !FOR_FILM.test(sentence)) return 'other';
+  if (TO_TALK.test(after)) return 'other';
   if (HERE_I_START.test(after)) return undefined;
   if (!to && toldFromIt(text, start)) return 'show';
   if (!to && VAN_LEAVES.test(text.slice(Math.max(0, start - LEAD), start)) && !AND_ME.test(after)) return 'other';

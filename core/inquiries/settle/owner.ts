@@ -34,9 +34,11 @@ const NEAR_SENDER =
 /** "Our videographer will be there" */
 const OUR_OWN =
   /^\s*(?:our|my) (?:own |main |lead |in-house |staff )?(?:videographer|photographer|cameraman|camerawoman|dop|filmmaker|producer)\b/i;
-/** "My call's at 3": the sender's; "stays till 4": of whom the clause before it tells. */
+/** "My call's at 3", "her call is 8": the sender's, or another's; "stays till 4": of whom the clause before it tells. */
 const SENDERS =
-  /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|i(?:'ll|'d| will| would| shall|'m| am| won't| can't| cannot| can)(?= (?:not |myself |only |also )?(?:be |get )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= )|(?:she|he)(?:'ll| will)? (?=leaves?|goes?|stays?))/i;
+  /^\s*(?:my (?:own )?(?:call|shift|set-?up)(?:'s)?|(?:his|her) (?:own )?(?:call|shift)(?: time)?(?:'s| is| was)? |i(?:'ll|'d| will| would| shall|'m| am| won't| can't| cannot| can)(?= (?:not |myself |only |also )?(?:be |get )?(?:there|here|in|on|at)\b)|(?:stays|leaves|works|comes)(?= )|(?:she|he)(?:'ll| will)? (?=leaves?|goes?|stays?))/i;
+/** "her call time is 7am for everyone", "at 9am with you" */
+const MINE_TOO = /^[^.;!?\n]{0,24}\b(?:everyone|everybody|(?:and|with|incl\.?|including|you ride) (?:with )?(?:you|u|her|him)|you too)\b/i;
 /** "25 Sept: I shoot from", "I'll be filming from": when the sender begins. */
 const SENDER_FILMS = /(?:^|:)\s*(?:and )?i(?:'ll| will|'m| am)?(?: be)? (?:shoot|film|cover|record|start)(?:ing)? (?:from|at) $/i;
 /** "Mona's in at 1" */
@@ -128,7 +130,7 @@ export function ownerOf(text: string, { start, end, to }: Where & { to?: unknown
   if (BEGINS.test(before)) return undefined;
   return OTHERS.test(clause) ||
     NEAR_SENDER.test(clause) ||
-    SENDERS.test(clause) ||
+    (SENDERS.test(clause) && !MINE_TOO.test(after)) ||
     SENDER_FILMS.test(clause) ||
     NAMED.test(clause) ||
     CREW_FIRST.test(clause) ||

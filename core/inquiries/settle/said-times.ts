@@ -202,7 +202,13 @@ export function sayTimes(
         (date === undefined && saidAgain(said.at(-1), time, sentence)),
       nthDay:
         nthIn(
-          before.split(/[,;]|\band\b/).at(-1) ?? '',
+          // "call 8 first day with load in Aug 2 from noon": the date is nearer.
+          (date && isOneDay(date) && date.end <= time.start
+            ? text.slice(Math.max(date.end, time.start - before.length), time.start)
+            : before
+          )
+            .split(/[,;]|\band\b/)
+            .at(-1) ?? '',
           text.slice(time.end, Math.max(tail.end, time.end + NTH_REACH)).split(/[,;.\n]|(?<!\bday )\d/i)[0] ?? '',
         ) ?? (date ? undefined : nthHeading(text.slice(sentence.start, time.start))),
       evening: EVENING.test(clause),
@@ -210,6 +216,9 @@ export function sayTimes(
   }
   return withoutStruck(text, withCorrections(text, said, numbers));
 }
+
+/** A date of one day that is told with its month. */
+const isOneDay = ({ explicit, readings: [days, ...more] }: DateMention): boolean => explicit && more.length === 0 && days?.length === 1;
 
 /** "the evening before, between 19h00 and 20h00, so come at 19h00": the same hour of the same day. */
 const saidAgain = (last: SaidTime | undefined, { from }: TimeMention, sentence: Where): boolean =>

@@ -9,7 +9,7 @@ import { ofLastTime } from './days.ts';
 import { daysInPlace } from './in-place.ts';
 import { NOT_THE } from './mark-words.ts';
 import { numberOf } from './marks.ts';
-import { onlyThat } from './only-that.ts';
+import { EACH_DAY, onlyThat } from './only-that.ts';
 import { theOne } from './the-one.ts';
 import type { EventDays, Scene } from './scene.ts';
 
@@ -19,6 +19,7 @@ const ONLY = new RegExp(
   [
     String.raw`\b(?:only|just|really just|it's just) (?:on |for )?(?:the )?(${NTH})(?: ${ONE}\b|\s?[.;!?](?!\d))`,
     String.raw`\b(?:only|just) (?:[a-z']+ ){1,4}(?:on|for|to) the (${NTH}) ${ONE}\b`,
+    String.raw`\b(?:only|just) (?:need|want|require)s? (?:you (?:on |for )?)?(${NTH}) ${ONE}\b`,
     String.raw`\b(?:on|for) the (${NTH}) ${ONE} only\b`,
     String.raw`\b(?:to come|want you|need you|like you|have you|you'd be with us|you're with us) (?:in )?(?:only |just )?(?:on|for) (?:only |just )?the (${NTH}) ${ONE}\b`,
     String.raw`\bthe (${NTH}) ${ONE} (?:should |to |needs? to |must )?(?:be )?(?:filmed|recorded|covered|captured|photographed|streamed|livestreamed)\b`,
@@ -43,6 +44,12 @@ const ONE_IS_TAKEN =
 const WEEKDAYS_ONLY =
   /\b(?:weekdays|working days|mon(?:day)?s?(?: to |-| through )fri(?:day)?s?) only\b|\b(?:excluding|except|not|no|without|minus|but not) (?:the |at |on )?weekends?\b/i;
 
+/** "on 11 December in Barrie and again on the 12th in Orillia. Only Barrie needs filming!" */
+const ONLY_NAMED = /\b[Oo]nly (\p{Lu}[\p{L}'-]+) (?:needs?|wants?) (?:to be )?(?:film|record|cover|captur|stream)(?:ed|ing)\b/u;
+function onlyTown(text: string): boolean {
+  const [, town] = ONLY_NAMED.exec(text) ?? [];
+  return town !== undefined && new RegExp(String.raw`\bin ${town}(?!\p{L})`, 'u').test(text) && !EACH_DAY.test(text);
+}
 /** Of several days those that are meant; a question where one is and none is told. */
 export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   const { text } = scene;
@@ -56,7 +63,7 @@ export function wantedOf(scene: Scene, settled: EventDays): EventDays {
   const abroad = ONLY_ELSEWHERE.exec(text)?.[1];
   const day = word === undefined ? abroad && settled.dates.at(elsewhere(abroad)) : daysInPlace(word, settled.dates)[0];
   if (day) return narrowed(settled, [day]);
-  return ONE_IS_TAKEN.test(text)
+  return ONE_IS_TAKEN.test(text) || onlyTown(text)
     ? askedDays(
         settled.where,
         settled.dates.map((date) => [date]),

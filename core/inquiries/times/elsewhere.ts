@@ -26,6 +26,7 @@ const hourWords = new Map(
 );
 /** Words before which a number in words is an hour. */
 const LEADS = /^(?:um|punkt|stipt|gegen|ab|bis|à|vers|dès|las|la|alle|all'|om|rond|vanaf|tot)$/;
+const ITALIAN = /^(?:una|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|undici|dodici)$/;
 /** Words for an hour of the clock after its number. */
 export const CLOCK = /^(?:uhr|uur|heures?|horas?|ore)$/;
 
@@ -59,10 +60,11 @@ export function spokenElsewhere(tokens: Tokens, index: number): Spoken | undefin
   }
   // "all'una" is one word
   if (/^d?all'una$/.test(first)) return { hour: 1, minute: 0, next: index + 1 };
-  const led = LEADS.test(word(-1));
   const hour = hourAt(tokens, index);
   if (hour === undefined) return undefined;
   const spelled = tokens[index]?.num === undefined;
+  // "alle drei Tage" is no Italian hour.
+  const led = LEADS.test(word(-1)) && !(spelled && word(-1) === 'alle' && !ITALIAN.test(first));
   const clock = CLOCK.test(word(1)) || (word(1) === 'h' && tokens[index + 1]?.breaks === 0) ? 1 : 0;
   if (spelled && !led && clock === 0) return undefined;
   const after = index + 1 + clock;

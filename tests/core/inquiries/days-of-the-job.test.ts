@@ -20,6 +20,8 @@ const MAY_BE = `
   It's on 12 November, though we are thinking of adding the Saturday.
   It's from 12 November to the 14th, perhaps the 15th.
   It could be 12 November.
+  The fair is from 12 to 15 November, with a single filming day on the 13th.
+  We have the hall on hold for 12 November and 19 November and will choose this week.
   It might be 12 November.
   It's on or about 12 November.
   It's the 12th, but the month is not decided.
@@ -92,6 +94,7 @@ const STATED = [
   ['11-12..11-13', 'The dates are 12 and 13 November.'],
   ['11-12..11-15', 'The fair is from 12 to 15 November and we want all of it.'],
   ['11-12..11-15', 'The fair is from 12 to 15 November, with the parade on the 13th.'],
+  ['11-12..11-15', 'The fair is from 12 to 15 November, including the big auction on the 14th.'],
   ['11-12..11-15', "The fair is from 12 to 15 November; you'd be needed each day."],
   ['11-12', 'It is most likely to be busy, on 12 November.'],
   ['11-12', 'The next one is on 12 November.'],

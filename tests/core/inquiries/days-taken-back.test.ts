@@ -29,7 +29,7 @@ describe('days that are put right', () => {
       "Hi, it's about Sat 9 October. Sorry, I should say Friday 8 October! We've a tree-planting in Leeds and want a videographer, £200",
     ],
     [
-      'ask',
+      '09-09',
       "Hi, filming in Leeds on Thursday please, £150. I don't mean this Thursday, that's the polling day, but Thursday of next week.",
     ],
     [

@@ -79,6 +79,7 @@ const oneDay: [hours: string, ways: string][] = [
     You'd want to be set up by 9.15 and could be on your way by 10.45.`,
   ],
   ['12 10:00 > 12 23:00', `Call's 10 AM, dinner 6-9, out by 11.`],
+  ['12 10:00 > 12 11:30', `Call 10am, speeches 10.30-11, you're away by 11.30.`],
 ];
 describe('one day', () => {
   for (const [want, ways] of oneDay) it.each(lines(ways))(`${want} | %s`, (told) => expect(hours(told)).toBe(want));

@@ -39,6 +39,8 @@ describe('a form', () => {
   it.each([
     'Start: 5 January 2027\nEnd: 23 February 2027\nWhen: every Tuesday',
     'From: 8 November 2027\nTo: 12 November 2027\nDays needed: 1',
+    'Start date: 3 May 2027\nEnd date: 7 May 2027\nFilming: two days in that week, to be agreed',
+    'Start date: 3 April 2027\nEnd date: 24 April 2027\nSaturdays only',
     'From: 8 November 2027\nTo: 12 November 2027\nNote: any day in the window',
     'Arrival date: 7 November 2027\nFrom: 8 November 2027\nUntil: 10 November 2027',
   ])('is asked about where not all between them is meant: %s', (lines) => {

@@ -80,10 +80,18 @@ describe('a number that the word before it makes an hour', () => {
     ['at half past six of the afternoon', 1110],
     ['until the 5 of the morning', 300],
     ['um zehn am Abend', 1320],
+    ['ci vediamo alle tre davanti al teatro', 180],
   ])('%s', (text, minutes) => expect(found(text)).toContain(minutes));
-  test.each(['alle 17 Gäste', 'alle 2 stunden', 'um 20 Prozent', 'per le 9 persone', 'om 9 mensen', '1h before the mass'])('%s', (text) =>
-    expect(found(text)).toEqual([]),
-  );
+  test.each([
+    'alle 17 Gäste',
+    'für alle drei Tage',
+    'alle acht Spiele',
+    'alle 2 stunden',
+    'um 20 Prozent',
+    'per le 9 persone',
+    'om 9 mensen',
+    '1h before the mass',
+  ])('%s', (text) => expect(found(text)).toEqual([]));
 });
 
 describe('first call and last wrap', () => {

@@ -15,6 +15,8 @@ it.each(
     The drone pilot has a slot from 12 to 1.
     Afternoon tea is 3 till 4.30.
     The face painter is with us from 1pm to 3pm.
+    The balloon artist has from 1pm to 3pm.
+    The priest only has an hour, from 2pm to 3pm.
     The kids have to be in bed by 8.
     All the teachers have to be in by 8.15.
     The hall is booked from 9am.

@@ -180,10 +180,10 @@ describe('an hour that takes the place of another', () => {
     Please arrive at 8 am, or rather 9 am.
     The call moves from 8 am to 9 am.
     The call has been pushed back from 8 am to 9 am.
-    The call was 8 am but is 9 am now.`,
+    The call was 8 am but is 9 am now.
+    We had planned on you arriving at 8 am; it is 9 am now.`,
     '09:00',
   );
-  call('We had planned on you arriving at 8 am; it is 9 am now.', '-');
 });
 
 describe('hours of others', () => {

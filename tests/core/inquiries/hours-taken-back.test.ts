@@ -19,6 +19,8 @@ describe('of two hours the one that holds, from half past seven until five', () 
     Call 7:30am (was 8am), wrap 5pm (was 4pm).
     Not 8am but 7:30am is your call, wrap 5pm.
     Access is 7:30am instead of 8am; we wrap 5pm rather than 4pm.
+    Old plan had you from 8 until 4, new plan has you from 7:30 AM to 5 PM.
+    The old schedule had you in at 8. The new schedule has you from 7:30 am to 5 pm.
     Aufbau um 8 Uhr, Entschuldigung, um 7:30 Uhr. Ende für dich 17 Uhr.
     Arrivée à 8h, pardon, 7h30, et fin à 17h.
   `);
@@ -26,6 +28,11 @@ describe('of two hours the one that holds, from half past seven until five', () 
     expect(facts(message(way))).toMatchObject({ firstCall: '2026-12-12T07:30', lastWrap: '2026-12-12T17:00' }),
   );
 });
+
+test('a new plan that tells of doors takes no place', () =>
+  expect(facts(message('The old schedule had you in from 2pm, the new version has doors at 6pm. Till 10pm.')).firstCall).toBe(
+    '2026-12-12T14:00',
+  ));
 
 describe('where either hour may be it, neither is stated', () => {
   const ways = lines(`

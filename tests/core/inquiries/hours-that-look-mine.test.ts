@@ -28,7 +28,7 @@ const GAMES = 'Could you film our games in Whitby on 12 September? Please report
 
 it.each([
   ["o'clock. Prizes are at five.\n\nPS Disregard eight o'clock, the park isn't unlocked before nine. Nine it is.", '09-12T09:00'],
-  [" am. Ignore 8 am, make it 9 o'clock.", '-'],
+  [" am. Ignore 8 am, make it 9 o'clock.", '09-12T09:00'],
   [' am. Forget the 8 am start, I will ring you.', '-'],
   [' am. Forget about parking at 10.', '09-12T08:00'],
 ])('what is struck out further on does not hold: %s', (words, expected) => {

@@ -29,6 +29,27 @@ describe('which day heads a sentence', () => {
   });
 });
 
+describe('where one of two towns needs filming', () => {
+  const message = (days: string): string =>
+    `The choir's concert takes place ${days} Only Duluth needs filming! Set up from 5, done by 9:30. We have $450.`;
+  test('it is the day told beside it', () =>
+    expect(readAt(message('on December 11 in Duluth, and again on December 12 in Fargo.')).fields).toMatchObject({
+      start: '2026-12-11',
+      end: '2026-12-11',
+    }));
+  test.each([
+    'Keynotes on December 11 are in the main hall. Only keynotes need filming, two each day.',
+    'Only Sarah needs filming, both days, not the guests.',
+  ])('it is no town, or both days: %s', (words) =>
+    expect(readAt(`Could you film our conference in Duluth on 11 and 12 December? ${words}`).fields).toMatchObject({ days: 2 }),
+  );
+  test('the days are asked about where they are told in one breath', () => {
+    const { fields, questions } = readAt(message('in Duluth on December 11 (Fri), and again on December 12 (Sat) in Fargo.'));
+    expect(fields.start).toBeUndefined();
+    expect(questions.find(({ field }) => field === 'start')?.choices.map(({ days }) => days)).toEqual([['2026-12-11'], ['2026-12-12']]);
+  });
+});
+
 describe('hours of an occasion', () => {
   const hours = (text: string): boolean => {
     const start = text.search(/\d/);

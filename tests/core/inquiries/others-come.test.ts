@@ -131,11 +131,7 @@ const told: [call: string, ways: string][] = [
     We had said you'd arrive at 8 am but it has moved to 9 am, so be there at 9 am.
     Your call moves an hour later, from 8 am to 9 am.`,
   ],
-  [
-    '-',
-    `
-    Please come at 8. P.S. Make it 8:30, the caretaker is late.`,
-  ],
+  ['08:30', `Please come at 8. P.S. Make it 8:30, the caretaker is late.`],
 ];
 
 it.each(told.flatMap(([expected, ways]) => lines(ways).map((way) => [expected, way] as const)))('%s: %s', (expected, way) => {

@@ -24,12 +24,12 @@ it('a day whose last act is off at nine is not off', () => {
 });
 
 it('the month of a holiday is that of the number behind it, not one told before', () => {
-  const { datesFound, questions } = readAt(
+  const { start, end } = facts(
     "Hiya, you did our Jade's do in March. It's me mum and dad's ruby wedding in Scarborough on August Bank Holiday Monday, that's the 30th. We want it filming again.",
     '2027-07-12T17:42:00+01:00[Europe/London]',
     'leeds',
   );
-  expect(JSON.stringify([datesFound, questions])).toContain('30 August 2027');
+  expect([start, end]).toEqual(['2027-08-30', '2027-08-30']);
 });
 
 it.each([

@@ -24,6 +24,13 @@ describe('from half past four until nine', () => {
     Please reach the venue by 4:30 pm, it will get over by 9 pm.
     Please plan to arrive at 4:30 pm; we close the doors at 9 pm and that's when you're done.
     First shot 4:30pm, last shot around 9pm.
+    Graphics op is Shaz, her call is 3pm. Your call is 4:30pm, wrap 9pm.
+    Call 4:30pm. The caretaker locks up at 9pm.
+    Our presenter Maya comes along. Her call is 5 pm and yours is 4:30 pm. Done by 9pm.
+    Dana is producing, her call time is 4:30pm for everyone incl. you. Out by 9pm.
+    You'd come at 4:30pm for an author talk and leave at 9pm.
+    Start 4:30pm, and we wrap at 9pm. The marquee contractor leaves an hour before.
+    You're there from 4:30pm until 9pm. Could you make 3 pm for a quick phone call?
   `);
   test.each(ways)('%s', (way) =>
     expect(facts(message(way))).toMatchObject({ firstCall: '2026-12-12T16:30', lastWrap: '2026-12-12T21:00' }),
