@@ -8,7 +8,7 @@ export type Thing = { value: string; start: number; end: number };
 
 const IN_WORDS = 'one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|forty-five|fifty|sixty|ninety';
 const NUMBER = String.raw`(?:\d{1,3}(?:\s?(?:-|to|or|bis|à|a)\s?\d{1,3})?|(?:${IN_WORDS})(?:\s(?:to|or)\s(?:${IN_WORDS}))?)`;
-const LENGTH = String.raw`(?:half[- ]hour|half an hour|hour[- ]long|${NUMBER}[\s-]{0,2}(?:seconds?|secs?|s|minutes?|mins?|m|hours?|hrs?|hr))(?![\p{L}\d])`;
+const LENGTH = String.raw`(?:half[- ]hour|half an hour|(?:hour|minute)[- ]long|${NUMBER}[\s-]{0,2}(?:seconds?|secs?|s|minutes?|mins?|m|hours?|hrs?|hr)(?:-long)?)(?![\p{L}\d])`;
 const NUMBER_ABROAD = String.raw`(?:\d{1,3}(?:\s?(?:-|bis|à|a|tot)\s?\d{1,3})?|ein(?:er|e)?|zwei|drei|vier|fünf|sechs|acht|zehn|une?|deux|trois|quatre|cinq|six|huit|dix|quinze|un[oa]?|dos|tres|cuatro|cinco|diez|due|tre|quattro|cinque|dieci|[eé]{1,2}n|twee|drie|vijf|tien)`;
 const LENGTH_ABROAD = String.raw`${NUMBER_ABROAD}(?:\s(?:bis|à|tot|a)\s\p{L}{3,7})?\s?(?:Minuten?|Sekunden?|Min\.?|Sek\.?|minuten|minuut|seconden|secondes?|minut[io]s?|second[io]|segundos|minutes?)(?!\p{L})`;
 /** How many, one by one or in a list: "3 x", "one", "a couple of". */
@@ -34,13 +34,15 @@ const OUTLET = String.raw`web ?sites?|home ?page|socials?|social media|channels?
 const MEASURED = [
   String.raw`${LENGTH}[\s-]{1,2}(?:${WORD}[\s-]){0,2}?${MADE_IN_A_ROW}${PER}`,
   String.raw`${MADE_IN_A_ROW}(?: (?:of|lasting|at|around|about|with (?=max|at most|about|around|up to)|-) | \(|[,:] )${ABOUT}${LENGTH}(?:(?<=\([^()]{0,40})\))?`,
-  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?\)?`,
+  String.raw`(?:${ADJECTIVE}\s)?${MADE_ABROAD}(?: (?:récap(?:itulatif)?|recap|corto|breve|resumen))? (?:(?:von|de|di|van|d'|da|à)\s?|\()${ABOUT}${LENGTH_ABROAD}(?: (?:y|et|e) (?:medio|demie|mezzo))?\)?`,
+  // "1 film 3 min", "cinematic film 15 min"
+  String.raw`(?:${ADJECTIVE}|image|corporate|wedding|brand|\d{1,2}|one|two|three) (?:film|video|reel|clip|trailer|teaser)s? ${NUMBER}\s?(?:minutes?|mins?|seconds?|secs?)${TO}(?! (?:of|apart|before|after|late|early|into)(?!\p{L}))`,
   String.raw`${NUMBER}\s(?:minutes|seconds) of (?:edited )?(?:film|video)${TO}`,
   // "90 seconds for our website", "1x video 3 minutes"
   String.raw`${NUMBER}[\s-](?:minutes|seconds|mins?|secs?) for (?:our|the|my|your) (?:${OUTLET})${TO}(?! launch)`,
   String.raw`\d{1,2}\s?x\s?(?:${WORD}\s)?${MADE}[ ,:]{1,2}${ABOUT}${LENGTH}`,
   // "40 edited photos", "individual tracks for each speaker"
-  String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|pics|stills)${TO}`,
+  String.raw`(?:\d{1,3}|${IN_WORDS})(?:\s?(?:-|to)\s?\d{1,3})?\+? (?:or so )?(?:(?:fully|high[- ]res|colou?r) )?(?:edited|retouched|finished|graded|processed|final) (?:photos?|photographs|images|pictures|pics|stills|shots|jpe?gs|frames)${TO}`,
   String.raw`(?:individual|separate) (?:audio )?tracks? (?:for|of|per) (?:each|every) [\p{L}'-]{2,14}`,
   String.raw`(?:(?:\p{L}{3,12}|\d{1,3}[- ]?)minütige[nrs]?|${NUMBER}-(?:Minuten|Sekunden)-)\s?(?:${MADE_ABROAD})`,
 ].map((pattern) => new RegExp(latin(FROM + pattern), 'gi'));
@@ -80,13 +82,22 @@ const PROMISED = [
   String.raw`(?:\d{1,3}|${IN_WORDS}|an?) (?:pen|usb|thumb|flash|memory) ?(?:drives?|sticks?) (?:with (?:the )?(?:complete |full |whole |edited )?(?:film|video|recording|programme|footage)|(?:for|of|per) (?:each|every) \p{L}{3,14})`,
   String.raw`(?:\d{1,3}|${IN_WORDS}|a) cop(?:y|ies) on (?:an? )?(?:(?:pen|usb|thumb|flash|hard) ?)?(?:drives?|sticks?|usbs?|dvds?|disks?)`,
   // "one film of the whole evening is plenty"
-  String.raw`(?:one|a single) (?:film|video|recording|edit)(?: of the (?:whole |entire |full |complete )?[\p{L}'-]{3,14})?(?=\s?(?:[.,;)\n]|$| (?:is|are|would|will|and|plus|for|to|from|that|which|by|we|on)(?!\p{L})))`,
+  String.raw`(?:one|a single) (?:(?:full[- ]length )?(?:film|video|recording|edit|dvd|clip)|full[- ]length file)(?: of the (?:whole |entire |full |complete )?[\p{L}'-]{3,14})?(?=\s?(?:[.,;()\n]|$| (?:is|are|would|will|and|plus|for|to|from|that|which|by|we|on)(?!\p{L})))`,
   // "a relaxed film for our homepage"
   String.raw`(?:${WORD} ){0,2}(?:films?|videos?|clips?|reels?) for (?:our|the|my) (?:${OUTLET})`,
-  String.raw`(?<=(?:need|want|like|plus|deliver|get|require) (?:also |some |a few )?)(?:reels|rushes|raws)(?! (?:of|from)(?!\p{L}))`,
-  String.raw`(?:full|whole|entire|complete|uncut|unedited|raw)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
-  String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:x\s)?(?:${WORD}\s){0,3}?(?:films|videos|reels|clips|edits|cut-?downs|cuts|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
+  String.raw`(?<=(?:need|want|like|plus|deliver|get|require) (?:also |some |a few )?)(?:reels|rushes|raws|selects|camera originals)(?! (?:of|from)(?!\p{L}))`,
+  String.raw`(?:full|whole|entire|complete|uncut|unedited|raw)\s(?:[\p{L}'-]{3,14}\s)?${SHOWN}(?: recording)?(?! (?:filmed|recorded|covered|captured|streamed|taped|on (?:film|video|camera)|day|is|starts|runs))(?: (?:on|in|by) an? (?:(?:hard|pen|usb) )?(?:drive|stick|link|usb|disk|card))?`,
+  String.raw`(?:\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty)(?:\sto\s\d{1,3})?\s(?:x\s)?(?:${WORD}\s){0,3}?(?:films|videos|vids|reels|clips|edits|cut-?downs|cuts|verticals|horizontals|testimonials|recordings|teasers|trailers|selects|photos|photographs|pictures|images|stills|Bilder|Fotos)`,
   String.raw`(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d{1,2}) (?:\p{Ll}+e )?\p{L}{0,14}(?:[Vv]ideos|[Cc]lips|[Ff]ilme)`,
+  String.raw`(?<!(?:has|have|got|hear) the )(?:vertical|horizontal|square|shorter|longer|long|extended) versions?`,
+  String.raw`${NUMBER}[\s-](?:minutes?|seconds?|mins?|secs?)[\s-](?:extract|excerpt)s?`,
+  // "a recording for the family", "complete recording as a download"
+  String.raw`(?<=(?:want|need|like|love|require|deliver|provide)s? (?:an?|one) )(?:clean |edited |archival |audio )?recording (?:for|of) (?:the|our|my) [\p{L}'-]{3,14}`,
+  String.raw`(?:complete|full|whole|clean|archival|one clean) (?:recording|video)(?! of (?:each|every|all))(?: (?:as|in|on) (?:an?|one) (?:download|link|file|stick|drive))?`,
+  String.raw`time-?lapse(?= (?:of|too|as well|from|video)|[.,;!\n]|$)`,
+  String.raw`(?:complete|full|entire|untouched|raw) interviews(?! (?:filmed|recorded|covered|streamed|live|are|is|start|run))(?: on [\p{L}\d ]{1,12}(?:drives?|sticks?))?`,
+  String.raw`\p{L}{0,12}(?:mitschnitt|aufzeichnung) (?:in voller Länge|aller \p{L}{4,20}|des ganzen \p{L}{4,20}|der ganzen \p{L}{4,20})`,
+  String.raw`(?:registratie|opname|captatie) van (?:het|de) (?:hele|volledige|ganse) \p{L}{4,20}`,
   String.raw`(?:one |single )?edited (?:version|copy|recording)(?: of the [\p{L}'-]{3,14})?`,
   String.raw`edited ${SHOWN}(?: \(\d{1,2}\))?|(?:ceremony|speeches|highlights) (?:edit|cut)`,
   String.raw`(?:individual|separate) (?:audio )?tracks?`,
@@ -112,7 +123,7 @@ const NOT_ASKED =
   /\b(?:no|not|without|one of (?:those|these)|saw|seen|watched|loved|liked|enjoyed|last year'?s|previous|don't need|won't need|skip|for example|(?<!(?:'d|would|should|will) )like the|similar to|than|showreel|on your (?:site|website)|screening of|mix(?:es|ed)? (?:\w+ ){0,3}live into|allows?(?: only)?|permits?(?: only)?|thank(?:s| you) for|(?<!(?:can|could|would|will) )you (?:made|did|cut|shot|edited|sent)|(?<!(?:can|could|would|will|should|if|that|do) )you (?:make|shoot|produce)|best(?! $)|award(?:ed)?|shows|screens|we(?:'ll| will) (?:make|cut|edit)|(?<!(?:can|could|should|shall|if|that) )(?:we|i) (?:make|cut|edit|produce)|(?<!(?:who|that|which|also|and) )(?:makes|produces|handles)|(?:he|she|editor|firm|company|team|agency) (?:cuts|edits)|(?:he|she|they|manager|team|office|department|agency|company|firm|colleague|intern)(?: will|'ll)? (?:takes? care of|looks? after|sees? to)|attach(?:ed)?|here(?:'s| is)|(?:we|i|they|he|she)(?:'re| are|'m| am|'s| is)(?: \w+)? (?:making|shooting|producing|filming|directing|finishing)|(?:colleague|else|he|she|they)(?:'ll| will| is| are)? (?:make|makes|making|cut|cuts|edit|edits)|(?:op|operator|shooter|recordist|crew|mixer|camera|hand|person) (?:for|on))\b[^.;!?),]{0,24}$|n't (?:need|want|include|cover|require) [^.;!?),]{0,24}$|\b(?:(?:we|i)(?:'ll| will)? (?:give|bring|hand out)|existing|already|old|linked|attached|your|our|my|his|her|their|show|playing(?: in| back| out)?|screening|play|screen|hours of|watch(?:ed)?)\s(?:the |our |my |an? )?$/i;
 /** The sentence wants, promises or lists it. */
 const WANTED =
-  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|asks? for|asking for|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|aimerions|recevoir|besoin|entrega|recibir|servirebbe(?:ro)?|serve|servono|ricevere|erwarten|erhalten|bekommen|ontvangen|krijgen|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
+  /(?<!\p{L})(?:want(?:s|ed)?|need(?:s|ed)?|receive[ds]?|'d like|would like|like|love|get(?:ting)?|expect(?:s|ed)?|deliver(?:y|ed|s|ables?|able)?|provide[ds]?|suppl(?:y|ied)|hand(?:ed)?(?: |-)?over|give|giving|send|outputs?|product|edit|include[sd]?|including|after(?:wards)?|hope|would be|take|cut|plus|submit|archive|wld be|finished|from you|as for|return|result|wish(?:es)?|is all|just|only|request|asks? for|asking for|share|upload|leave|keep|grateful for|livrer|livrable|souhaitons|voudrions|aimerions|recevoir|besoin|entrega|recibir|servirebbe(?:ro)?|serve|servono|ricevere|erwarten|erhalten|bekommen|ontvangen|krijgen|necesitamos|queremos|wünschen|gewünscht|bräuchten|brauchen|reichen|vorremmo|graag|willen)(?!\p{L})/iu;
 const WANTED_AFTER =
   /^[^.;!?\n]{0,30}(?<!\p{L})(?:by|please|within|afterwards|for (?:our|social)|to (?:our|their)|(?:is|are) (?:all|enough|plenty|due)|reichen|will do|would be|(?:is|are) to be (?:handed|given|delivered|sent|submitted))(?!\p{L})/iu;
 /** What exists, was made before or is another's. */
@@ -120,7 +131,7 @@ const EXISTS =
   /(?<!\p{L})(?:we(?:'ve| have)(?: \p{L}+)? (?!asked|said|agreed)|there (?:are|is)|i(?:'ve| have)|filmed|recorded|shot|already|last year|handed out|they (?:upload|send|shoot|film)|from (?:the|our)|hours? of|worth of|drive with|of (?:our|the) (?:existing|old)|out of|turn(?:ing)? (?:the|our|these|those|all))(?!\p{L})[^.;!?\n]{0,30}$/iu;
 /** "A quote for two videos ... was": another's or the price of it. */
 const AFTER_NOT =
-  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|friends|makers?|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) (?:by|in our|at our|in-house)|\(we make|\(not you|by (?:our|the) own|separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)(?! (?:un)?til)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)(?! (?:un)?til)|unnecessary))/i;
+  /^(?:\s?(?:(?:(?:is |are |being )?(?:shown|played|screened)|friends|makers?|screenings?|fest|competition|contest|card|wall|op\b|ops\b|operator|crew|production|shoot|festival|calls?\b|camera|team|booth|editor))|[^.;!?\n]{0,20}(?:(?<!\b(?:like|as) )last year|(?:is|are) (?:shown|played|screened)|(?:is|are) (?:being )?(?:made|done|cut|edited|handled|provided|covered|looked after|taken care of|sorted|recorded) (?:by|in our|at our|in-house)|\(we make|\(not you|by (?:our|the) own|(?<!and,? )separately)|[^.;!?\n,]{0,32}(?:(?:is |are )?not (?:needed|required|necessary|wanted)(?! (?:un)?til)|(?:isn't|aren't|won't be) (?:needed|required|necessary|wanted)(?! (?:un)?til)|unnecessary))/i;
 const LIST =
   /(?<!\p{L})(?:deliverables?|to be delivered|delivery|outputs?(?: expected)?|product|à livrer|entrega|handover|what (?:we'd|we|you'd) (?:get|need|like)[^:\n]{0,30})(?: are| would be| include| is| expected)?\s?[:=-]/iu;
 
@@ -169,19 +180,25 @@ export function deliverablesIn(text: string): Thing[] {
     }
   const joined = (start: number): boolean =>
     things.some(({ end }) => end < start && start - end < MOST_BETWEEN && AND.test(text.slice(end, start)));
-  for (const pattern of PROMISED)
-    for (const match of text.matchAll(pattern)) {
-      const [start, end] = [match.index, match.index + match[0].length];
-      const before = sentenceBefore(text, start);
-      if (
-        refused(start, end) ||
-        (EXISTS.test(before) && !joined(start)) ||
-        FILMED.test(before) ||
-        !(isListed(start) || joined(start) || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50)))
-      )
-        continue;
-      add(start, match[0]);
-    }
+  /** "Full ceremony plus a film of 12 minutes" */
+  const joins = (end: number): boolean =>
+    things.some(({ start }) => start > end && start - end < MOST_BETWEEN && AND.test(text.slice(end, start)));
+  const promised = (): void => {
+    for (const pattern of PROMISED)
+      for (const match of text.matchAll(pattern)) {
+        const [start, end] = [match.index, match.index + match[0].length];
+        const before = sentenceBefore(text, start);
+        if (
+          refused(start, end) ||
+          (EXISTS.test(before) && !joined(start)) ||
+          FILMED.test(before) ||
+          !(isListed(start) || joined(start) || joins(end) || WANTED.test(before) || WANTED_AFTER.test(text.slice(end, end + 50)))
+        )
+          continue;
+        add(start, match[0]);
+      }
+  };
+  promised();
   for (const match of text.matchAll(DESCRIBED)) {
     const { size = '', noun = '', per = '' } = match.groups ?? {};
     const counted = /^(?:an?|one|two|three|four|five|six|\d{1,2})\s/i.test(match[0]) && isListed(match.index);
@@ -200,6 +217,8 @@ export function deliverablesIn(text: string): Thing[] {
     if (refused(match.index, match.index + match[0].length)) continue;
     add(match.index, match[0]);
   }
+  // What stands beside one of these is one too.
+  promised();
   // A whole item of a list says more than the words of it that told it; of an item that holds two things, these stay.
   for (const { start, end } of handedOver(text)) {
     const inside = things.filter((thing) => thing.start < end && thing.end > start);
